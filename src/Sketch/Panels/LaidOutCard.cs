@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+using Sketch.Papers;
+using Sketch.Shapes;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Panels;
+
+/// <summary>
+/// A card with every size and place settled: no references, shares or defaults are left. Checks, drawing, sizes and the cutting plan
+/// read only this.
+/// </summary>
+/// <param name="Title">The words after <c>card</c>.</param>
+/// <param name="Base">The card itself.</param>
+/// <param name="Faces">The faces that the file speaks of, in the order of <see cref="FaceKind"/>.</param>
+/// <param name="Pieces">Every physical piece and every printed thing but the base, in drawing order face by face: what comes later lies on top.</param>
+/// <param name="Roles">The roles that the file declares, in its order.</param>
+/// <param name="Units">The units that the file is written in.</param>
+/// <param name="Notes">The maker's notes in Markdown; empty when there are none.</param>
+/// <param name="Location">The title line.</param>
+public sealed record LaidOutCard(
+    string Title,
+    CardBase Base,
+    ImmutableArray<Face> Faces,
+    ImmutableArray<Piece> Pieces,
+    ImmutableArray<Role> Roles,
+    UnitSystem Units,
+    string Notes,
+    Location Location)
+{
+    /// <summary>The pieces on one face, in drawing order.</summary>
+    public IEnumerable<Piece> On(FaceKind face) => Pieces.Where(p => p.Face == face);
+
+    /// <summary>A face, or null when the file does not speak of it.</summary>
+    public Face? Find(FaceKind face) => Faces.FirstOrDefault(f => f.Kind == face);
+}
+
+/// <summary>The units that bare numbers of a file are in.</summary>
+public enum UnitSystem
+{
+    /// <summary>Inches.</summary>
+    Inches,
+
+    /// <summary>Millimetres.</summary>
+    Millimetres,
+
+    /// <summary>Centimetres.</summary>
+    Centimetres,
+}
+
+/// <summary>Where the fold lies, looking at the front.</summary>
+public enum Fold
+{
+    /// <summary>On the left: the card opens like a book.</summary>
+    Left,
+
+    /// <summary>At the top: the card stands like a tent.</summary>
+    Top,
+}
+
+/// <summary>The card base.</summary>
+/// <param name="Closed">Its size when closed.</param>
+/// <param name="Fold">Where it folds.</param>
+/// <param name="SizeName">The named size, such as "A2", or null.</param>
+/// <param name="Paint">What it is made of.</param>
+/// <param name="Outline">The front's outline with the windows cut in it, in millimetres on the front.</param>
+/// <param name="Location">The line that says so.</param>
+public sealed record CardBase(Size Closed, Fold Fold, string? SizeName, Paint Paint, Outline Outline, Location Location)
+{
+    /// <summary>The size of the sheet before it is folded.</summary>
+    public Size Flat => Fold == Fold.Left ? new(Closed.Width * 2, Closed.Height) : new(Closed.Width, Closed.Height * 2);
+}
+
+/// <summary>The faces of a card and its envelope.</summary>
+public enum FaceKind
+{
+    /// <summary>The front.</summary>
+    Front,
+
+    /// <summary>The half behind the front, on which one writes.</summary>
+    Inside,
+
+    /// <summary>The back of the front of a card folded on the left.</summary>
+    InsideLeft,
+
+    /// <summary>The back of the front of a card folded at the top.</summary>
+    InsideTop,
+
+    /// <summary>The back.</summary>
+    Back,
+
+    /// <summary>The address side of the envelope, lying landscape.</summary>
+    Envelope,
+
+    /// <summary>The flap side of the envelope.</summary>
+    EnvelopeBack,
+}
+
+/// <summary>A face that the file speaks of.</summary>
+/// <param name="Kind">Which.</param>
+/// <param name="Size">Its size.</param>
+/// <param name="Paint">Its own paper where it is not the base: envelopes only.</param>
+/// <param name="SizeName">The named size of an envelope, or null.</param>
+/// <param name="Flap">Depth of the envelope's flap, or null.</param>
+/// <param name="Location">The line that opens the face.</param>
+public sealed record Face(FaceKind Kind, Size Size, Paint? Paint, string? SizeName, Length? Flap, Location Location)
+{
+    /// <summary>The face's name in paths and file names, such as <c>inside-left</c>.</summary>
+    public string Name => NameOf(Kind);
+
+    /// <summary>A face's name in paths and file names.</summary>
+    public static string NameOf(FaceKind kind) => kind switch
+    {
+        FaceKind.Front => "front",
+        FaceKind.Inside => "inside",
+        FaceKind.InsideLeft => "inside-left",
+        FaceKind.InsideTop => "inside-top",
+        FaceKind.Back => "back",
+        FaceKind.Envelope => "envelope",
+        FaceKind.EnvelopeBack => "envelope-back",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+}
+
+/// <summary>What a piece is made of, with the role already resolved.</summary>
+/// <param name="Role">The role that the piece names, or null when it names none.</param>
+/// <param name="Paper">The name of the paper that fills the role, or null while only a colour is known.</param>
+/// <param name="Side">Which side of the paper shows.</param>
+/// <param name="Look">How it looks.</param>
+/// <param name="AnyOffcut">Whether any leftover will do.</param>
+public sealed record Paint(string? Role, string? Paper, PaperSide Side, PaperLook Look, bool AnyOffcut = false);
+
+/// <summary>A side of a double-sided paper.</summary>
+public enum PaperSide
+{
+    /// <summary>Front.</summary>
+    Front,
+
+    /// <summary>Back.</summary>
+    Back,
+}
+
+/// <summary>A role that a card declares.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Paint">What fills it.</param>
+/// <param name="Location">The line that declares it.</param>
+public sealed record Role(string Name, Paint Paint, Location Location);

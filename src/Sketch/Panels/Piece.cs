@@ -1,0 +1,93 @@
+using Sketch.Shapes;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Panels;
+
+/// <summary>How a piece comes about.</summary>
+public enum PieceMatter
+{
+    /// <summary>Cut from paper or cardstock.</summary>
+    Paper,
+
+    /// <summary>Inked on what lies beneath: text, stamps, writing lines.</summary>
+    Ink,
+
+    /// <summary>A ready-made thing that is stuck on: gems, tape.</summary>
+    Ready,
+
+    /// <summary>A hole; it cuts its parent.</summary>
+    Hole,
+
+    /// <summary>Nothing to be seen: a group, or an envelope's flap as a place to refer to.</summary>
+    Unseen,
+}
+
+/// <summary>One physical piece or printed thing, laid out. Boxes and outlines are as if nothing were turned.</summary>
+/// <param name="Path">Face and names, such as <c>front/sky/lamp</c> or <c>front/gem[1]/mat</c>.</param>
+/// <param name="Face">The face it belongs to.</param>
+/// <param name="Kind">The kind's word in the language, such as <c>panel</c>, <c>mat</c>, <c>star</c>.</param>
+/// <param name="Matter">How it comes about.</param>
+/// <param name="Paint">What it is made of, or the ink.</param>
+/// <param name="Box">The finished box on its face: without wraps, windows or mats.</param>
+/// <param name="Outline">
+/// The finished outline on its face in millimetres, windows cut out. For ink the inked outline. Empty for a group.
+/// </param>
+/// <param name="Location">The line that says it.</param>
+public sealed record Piece(
+    string Path,
+    FaceKind Face,
+    string Kind,
+    PieceMatter Matter,
+    Paint Paint,
+    Rect Box,
+    Outline Outline,
+    Location Location)
+{
+    /// <summary>Paper beyond the finished box on each side that goes round to the back.</summary>
+    public Insets Wrap { get; init; }
+
+    /// <summary>For a mat: what it shows beyond what lies directly on it, on each side.</summary>
+    public Insets? Border { get; init; }
+
+    /// <summary>For a mat: whether the file writes sides that differ (<c>border bottom 1/2</c>, <c>+1/8 x 1/4</c>), or the piece runs to its parent's edge.</summary>
+    public bool UnevenAsWritten { get; init; }
+
+    /// <summary>Degrees clockwise by which its stack is turned about its centre, not counting what it lies on.</summary>
+    public double Turn { get; init; }
+
+    /// <summary>All turns, its own and those of what it lies on: from the unturned face to where it really lies.</summary>
+    public Affine Turning { get; init; } = Affine.Identity;
+
+    /// <summary>Height of the foam directly beneath it.</summary>
+    public Length Foam { get; init; }
+
+    /// <summary>Height of its underside above the base by foam alone: all foam beneath it.</summary>
+    public Length Raised { get; init; }
+
+    /// <summary>Whether it stands by itself on something: the index in <see cref="LaidOutCard.Pieces"/> of the piece it lies on, or -1 for the face.</summary>
+    public int LiesOn { get; init; } = -1;
+
+    /// <summary>The words written, inked or cut; null for none.</summary>
+    public PieceWords? Words { get; init; }
+
+    /// <summary>Drawing order counts copies of one line as one kind of piece: how many copies the line makes.</summary>
+    public int CopiesOfLine { get; init; } = 1;
+
+    /// <summary>Depth of a swallowtail's notch at the left and right end; none where straight.</summary>
+    public (Length Left, Length Right) Notches { get; init; }
+
+    /// <summary>The box of what is cut: the finished box with its wraps; null for what is not cut from paper.</summary>
+    public Size? Cut => Matter == PieceMatter.Paper ? Box.Grow(Wrap).Size : null;
+
+    /// <summary>The finished outline where it really lies, with all turns.</summary>
+    public Outline TurnedOutline => Turning.IsIdentity ? Outline : Outline.Transform(Turning);
+}
+
+/// <summary>Words on or of a piece.</summary>
+/// <param name="Text">The words.</param>
+/// <param name="Ink">The inked outline on the face, unturned, in millimetres; empty for a cut-out word, whose outline is the piece's own.</param>
+/// <param name="InkPaint">The ink.</param>
+/// <param name="LetterHeight">Height of a capital.</param>
+/// <param name="Fits">Whether the words fit their piece at that height.</param>
+public sealed record PieceWords(string Text, Outline Ink, Paint InkPaint, Length LetterHeight, bool Fits);

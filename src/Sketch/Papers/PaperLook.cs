@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using Sketch.Colours;
+
+namespace Sketch.Papers;
+
+/// <summary>The built-in patterns; each is drawn at true scale in the colours of its <see cref="PaperLook"/>.</summary>
+public enum Pattern
+{
+    /// <summary>One even colour.</summary>
+    Plain,
+
+    /// <summary>Cardstock: one colour with a faint tooth.</summary>
+    Cardstock,
+
+    /// <summary>Kraft: brown with fibres.</summary>
+    Kraft,
+
+    /// <summary>Dots in staggered rows.</summary>
+    Dots,
+
+    /// <summary>Upright stripes.</summary>
+    Stripes,
+
+    /// <summary>Gingham squares.</summary>
+    Gingham,
+
+    /// <summary>Plaid: wide and narrow bands crossing.</summary>
+    Plaid,
+
+    /// <summary>Chevrons.</summary>
+    Chevron,
+
+    /// <summary>Waves.</summary>
+    Waves,
+
+    /// <summary>Scattered stars.</summary>
+    Stars,
+
+    /// <summary>Boards with grain.</summary>
+    Woodgrain,
+
+    /// <summary>Metal foil with a sheen.</summary>
+    Foil,
+
+    /// <summary>Pearl: a soft sheen.</summary>
+    Pearl,
+
+    /// <summary>No paper known: hatched, so that it is seen to be missing.</summary>
+    Hatched,
+}
+
+/// <summary>How a paper's side looks.</summary>
+/// <param name="Pattern">The pattern.</param>
+/// <param name="Ground">The ground colour.</param>
+/// <param name="Figures">The colours of the pattern's figures, in order; empty for shades worked out from the ground.</param>
+public sealed record PaperLook(Pattern Pattern, Rgb Ground, ImmutableArray<Rgb> Figures)
+{
+    /// <summary>An even colour.</summary>
+    public static PaperLook Plain(Rgb ground) => new(Pattern.Plain, ground, []);
+
+    /// <inheritdoc/>
+    public bool Equals(PaperLook? other) =>
+        other is not null && Pattern == other.Pattern && Ground == other.Ground && Figures.SequenceEqual(other.Figures);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Pattern, Ground, Figures.Length);
+}

@@ -1,0 +1,17 @@
+namespace Sketch.Shapes;
+
+public sealed partial record Outline
+{
+    /// <summary>No outline.</summary>
+    public static readonly Outline Empty = new([]);
+
+    /// <summary>The outline turned or shifted.</summary>
+    public Outline Transform(Affine by)
+    {
+        return new([.. Contours.Select(c => new Contour(by.Apply(c.Start), [.. c.Segments.Select(Moved)]))]);
+
+        Segment Moved(Segment s) => s.IsLine
+            ? Segment.Line(by.Apply(s.End))
+            : Segment.Curve(by.Apply(s.Control1), by.Apply(s.Control2), by.Apply(s.End));
+    }
+}
