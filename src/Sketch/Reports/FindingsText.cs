@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Sketch.Diagnostics;
+
+namespace Sketch.Reports;
+
+/// <summary>Findings in plain text: the place, the sentence, the line of the file with carets beneath, and the hint.</summary>
+public static class FindingsText
+{
+    private const int LongestExcerpt = 100;
+    private const int LeadBeforeFinding = 30;
+
+    /// <summary>Writes all findings.</summary>
+    public static void Write(TextWriter output, ImmutableArray<Finding> findings)
+    {
+        foreach (var finding in findings)
+        {
+            Write(output, finding);
+        }
+    }
+
+    /// <summary>Such as "2 errors, 1 warning"; "nothing to mend" when there is none.</summary>
+    public static string Summary(IReadOnlyCollection<Finding> findings)
+    {
+        Severity[] weights = [Severity.Error, Severity.Warning, Severity.Note];
+        var counts = weights.Select(w => (Name: NameOf(w), Count: findings.Count(f => f.Severity == w))).Where(c => c.Count > 0).ToList();
+        return counts.Count == 0 ? "nothing to mend" : string.Join(", ", counts.Select(c => $"{c.Count} {c.Name}{(c.Count == 1 ? "" : "s")}"));
+    }
+
+    /// <summary>The severity's word: error, warning, note.</summary>
+    public static string NameOf(Severity severity) => severity switch
+    {
+        Severity.Error => "error",
+        Severity.Warning => "warning",
+        _ => "note",
+    };
+
+    private static void Write(TextWriter output, Finding finding)
+    {
+        var (source, start) = (finding.Location.Source, finding.Location.Start);
+        output.Write($"{Printable.Line(source.Path)}:{start.Line}:{start.Column}: {NameOf(finding.Severity)} {finding.Code}: {Printable.Line(finding.Message)}\n");
+        WriteExcerpt(output, finding);
+        if (finding.Hint.Length > 0)
+        {
+            output.Write($"  hint: {Printable.Line(finding.Hint)}\n");
+        }
+    }
+
+    private static void WriteExcerpt(TextWriter output, Finding finding)
+    {
+        var start = finding.Location.Start;
+        var line = finding.Location.Source.Line(start.Line - 1);
+        if (line.Length == 0)
+        {
+            return;
+        }
+
+        var column = Math.Min(start.Column - 1, line.Length);
+        var marked = Math.Clamp(finding.Location.Span.Length, 1, Math.Max(1, line.Length - column));
+        var from = line.Length <= LongestExcerpt ? 0 : Math.Clamp(column - LeadBeforeFinding, 0, line.Length - LongestExcerpt);
+        var to = Math.Min(line.Length, from + LongestExcerpt);
+        var number = start.Line.ToString(CultureInfo.InvariantCulture).PadLeft(5);
+        var (before, after) = (from > 0 ? "…" : "", to < line.Length ? "…" : "");
+        var lead = LettersIn(line[from..column]) + before.Length;
+        var carets = Math.Max(1, LettersIn(line[column..Math.Min(to, column + marked)]));
+        output.Write($"{number} | {before}{Printable.Line(line[from..to])}{after}\n");
+        output.Write($"      | {new string(' ', lead)}{new string('^', carets)}\n");
+    }
+
+    /// <summary>Letters as they are seen: an accent written after its letter takes no room of its own.</summary>
+    private static int LettersIn(string text) => new StringInfo(text).LengthInTextElements;
+}

@@ -1,0 +1,64 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Sketch.Units;
+
+namespace Sketch.Reports;
+
+/// <summary>The parts that all JSON reports share.</summary>
+public static class ReportJson
+{
+    /// <summary>Writes one JSON document to a text output, indented, with letters of all scripts as they are, and a line end after it.</summary>
+    public static void WriteDocument(TextWriter output, Action<Utf8JsonWriter> write)
+    {
+        using var bytes = new MemoryStream();
+        using (var json = new Utf8JsonWriter(bytes, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        {
+            write(json);
+        }
+
+        output.Write(System.Text.Encoding.UTF8.GetString(bytes.GetBuffer().AsSpan(0, (int)bytes.Length)));
+        output.Write('\n');
+    }
+
+    /// <summary>Writes a length as <c>{"mm": 69.85, "in": 2.75, "ruler": "2 3/4"}</c>, or null.</summary>
+    /// <param name="json">Where to.</param>
+    /// <param name="name">The property's name.</param>
+    /// <param name="length">The length.</param>
+    /// <param name="marks">Marks in an inch for the ruler's text: 16, 32 or 64.</param>
+    public static void WriteLength(this Utf8JsonWriter json, string name, Length? length, int marks = 16)
+    {
+        if (length is not { } known)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WriteNumberText("mm", ExactNumber.Millimetres(known));
+        json.WriteNumberText("in", ExactNumber.Inches(known));
+        json.WriteString("ruler", RulerText.Inches(known, marks));
+        json.WriteEndObject();
+    }
+
+    /// <summary>Writes width and height as an object, or null.</summary>
+    public static void WriteSize(this Utf8JsonWriter json, string name, Size? size, int marks = 16)
+    {
+        if (size is not { } known)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WriteLength("width", known.Width, marks);
+        json.WriteLength("height", known.Height, marks);
+        json.WriteEndObject();
+    }
+
+    /// <summary>Writes text that is a number already.</summary>
+    internal static void WriteNumberText(this Utf8JsonWriter json, string name, string number)
+    {
+        json.WritePropertyName(name);
+        json.WriteRawValue(number);
+    }
+}

@@ -1,0 +1,82 @@
+using System.Text.Json;
+using Sketch.Panels;
+
+namespace Sketch.Reports;
+
+/// <summary>The size list as JSON: one entry for each physical piece.</summary>
+public static class SizeJson
+{
+    /// <summary>Writes one file's object: its card, base, pieces and findings. A file without a card has null for both and no pieces.</summary>
+    /// <param name="json">Where to.</param>
+    /// <param name="compilation">The file.</param>
+    /// <param name="marks">Marks in an inch for the ruler's text: 16, 32 or 64.</param>
+    public static void Write(Utf8JsonWriter json, Compilation compilation, int marks = 16)
+    {
+        json.WriteStartObject();
+        json.WriteString("file", compilation.Source.Path);
+        json.WriteString("card", compilation.Card?.Title);
+        if (compilation.Card is { } card)
+        {
+            WriteBase(json, card.Base, marks);
+        }
+        else
+        {
+            json.WriteNull("base");
+        }
+
+        json.WriteStartArray("pieces");
+        foreach (var entry in compilation.Card is { } laidOut ? SizeList.Of(laidOut).Entries : [])
+        {
+            WriteEntry(json, entry, marks);
+        }
+
+        json.WriteEndArray();
+        FindingsJson.Write(json, compilation.Findings);
+        json.WriteEndObject();
+    }
+
+    private static void WriteBase(Utf8JsonWriter json, CardBase card, int marks)
+    {
+        json.WriteStartObject("base");
+        json.WriteLength("width", card.Closed.Width, marks);
+        json.WriteLength("height", card.Closed.Height, marks);
+        json.WriteLength("flatWidth", card.Flat.Width, marks);
+        json.WriteLength("flatHeight", card.Flat.Height, marks);
+        json.WriteString("fold", card.Fold == Fold.Left ? "left" : "top");
+        json.WriteEndObject();
+    }
+
+    private static void WriteEntry(Utf8JsonWriter json, SizeEntry entry, int marks)
+    {
+        json.WriteStartObject();
+        json.WriteString("path", entry.Path);
+        json.WriteString("face", Face.NameOf(entry.Face));
+        json.WriteString("kind", entry.Kind);
+        json.WriteString("role", entry.Paint.Role);
+        json.WriteString("paper", PaperText.Of(entry.Paint));
+        json.WriteNumber("count", 1);
+        json.WriteSize("cut", entry.Cut, marks);
+        json.WriteSize("finished", entry.Finished, marks);
+        if (entry.Border is { } border)
+        {
+            json.WriteStartObject("border");
+            json.WriteLength("left", border.Left, marks);
+            json.WriteLength("right", border.Right, marks);
+            json.WriteLength("top", border.Top, marks);
+            json.WriteLength("bottom", border.Bottom, marks);
+            json.WriteEndObject();
+        }
+        else
+        {
+            json.WriteNull("border");
+        }
+
+        json.WriteStartObject("place");
+        json.WriteLength("left", entry.Place.Left, marks);
+        json.WriteLength("top", entry.Place.Top, marks);
+        json.WriteEndObject();
+        json.WriteNumberText("turn", ExactNumber.Degrees(entry.Turn));
+        json.WriteLength("raised", entry.Raised.Nanometres == 0 ? null : entry.Raised, marks);
+        json.WriteEndObject();
+    }
+}

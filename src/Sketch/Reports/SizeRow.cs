@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using Sketch.Panels;
+
+namespace Sketch.Reports;
+
+/// <summary>One line of a size table: pieces that read alike, counted.</summary>
+/// <param name="Path">The path without the numbers of copies, such as <c>front/gem</c>.</param>
+/// <param name="Face">The face; the front for the base.</param>
+/// <param name="What">The kind, with the words on it in quotes.</param>
+/// <param name="Cut">The cut size, or empty for what is not cut from paper.</param>
+/// <param name="Finished">The finished size where it is not the cut size, else empty.</param>
+/// <param name="Border">What a mat shows, else empty.</param>
+/// <param name="Role">The role, or empty.</param>
+/// <param name="Paper">The paper and its side, or empty.</param>
+/// <param name="First">The first of the pieces.</param>
+/// <param name="Count">How many there are.</param>
+internal sealed partial record SizeRow(
+    string Path,
+    FaceKind Face,
+    string What,
+    string Cut,
+    string Finished,
+    string Border,
+    string Role,
+    string Paper,
+    SizeEntry First,
+    int Count)
+{
+    /// <summary>
+    /// The rows of a list, in its order. Copies of one line are one row if they read alike, so equal parts that differ by a nanometre do not
+    /// fall apart. Groups are left out: there is nothing to cut or stick.
+    /// </summary>
+    public static ImmutableArray<SizeRow> Of(SizeList list, LengthStyle lengths)
+    {
+        var rows = new List<SizeRow>();
+        var places = new Dictionary<SizeRow, int>();
+        foreach (var entry in list.Entries.Where(e => e.Kind != "group"))
+        {
+            var row = RowOf(entry, lengths);
+            var likeness = row with { First = list.Entries[0] };
+            if (places.TryGetValue(likeness, out var place))
+            {
+                rows[place] = rows[place] with { Count = rows[place].Count + 1 };
+            }
+            else
+            {
+                places[likeness] = rows.Count;
+                rows.Add(row);
+            }
+        }
+
+        return [.. rows];
+    }
+
+    private static SizeRow RowOf(SizeEntry entry, LengthStyle lengths)
+    {
+        var cut = entry.Cut is { } size ? lengths.Text(size) : "";
+        var finished = lengths.Text(entry.Finished);
+        return new(
+            CopyNumbers().Replace(entry.Path, ""),
+            entry.Face,
+            entry.Words is { } words ? $"{entry.Kind} \"{words}\"" : entry.Kind,
+            cut,
+            finished == cut ? "" : finished,
+            entry.Border is { } border ? lengths.Text(border) : "",
+            entry.Paint.Role ?? "",
+            PaperText.Of(entry.Paint) ?? (entry.Paint.AnyOffcut ? "any offcut" : ""),
+            entry,
+            1);
+    }
+
+    [GeneratedRegex(@"\[\d+\]")]
+    private static partial Regex CopyNumbers();
+}

@@ -1,0 +1,40 @@
+using Sketch.Panels;
+
+namespace Sketch.Reports;
+
+/// <summary>The size list as a table to read at the cutting table.</summary>
+public static class SizeText
+{
+    private const int WidestLine = 110;
+
+    /// <summary>Writes the table: the base first, then face by face what to cut, from the lowest layer up.</summary>
+    public static void Write(TextWriter output, SizeList list, LengthStyle lengths)
+    {
+        var rows = SizeRow.Of(list, lengths);
+        output.Write($"{Printable.Line(list.Card.Title)}\n{SizeIntroduction.Of(list.Card, lengths)}\n\n");
+        var table = new TextTable(
+            new("Piece", true), new("What", true), new("Cut", false), new("Finished", false),
+            new("Border shown", true), new("Role", true), new("Paper", true), new("How many", false));
+        FaceKind? face = null;
+        foreach (var row in rows)
+        {
+            var isBase = row.Path == "base";
+            if (!isBase && face != row.Face)
+            {
+                face = row.Face;
+                table.AddHeading(SizeIntroduction.Of(list.Card, row.Face, lengths));
+            }
+
+            var path = isBase ? row.Path : "  " + row.Path[(row.Path.IndexOf('/') + 1)..];
+            table.AddRow(
+                path, Printable.Line(row.What), row.Cut, row.Finished, row.Border, row.Role, row.Paper,
+                row.Count.ToString(System.Globalization.CultureInfo.InvariantCulture));
+        }
+
+        table.Write(output, WidestLine);
+        if (rows.Any(r => $"{r.Cut} {r.Finished} {r.Border}".AsSpan().IndexOfAny("+-") >= 0))
+        {
+            output.Write($"\n+ and - after a size: a little more or less than the mark of 1/{lengths.Marks} inch.\n");
+        }
+    }
+}

@@ -1,0 +1,92 @@
+using System.Text;
+
+namespace Sketch.Reports;
+
+/// <summary>A column of a <see cref="TextTable"/>.</summary>
+/// <param name="Title">Its heading.</param>
+/// <param name="MayWrap">Whether long cells may go on in the next line; sizes stay whole.</param>
+internal sealed record TextColumn(string Title, bool MayWrap);
+
+/// <summary>A table in plain text: aligned columns, no lines drawn. Columns without any content are left out.</summary>
+internal sealed class TextTable(params TextColumn[] columns)
+{
+    private const int Gap = 2;
+    private const int NarrowestWrapped = 8;
+
+    private readonly List<string[]> _rows = [];
+
+    /// <summary>Adds a line across all columns.</summary>
+    public void AddHeading(string text) => _rows.Add([text]);
+
+    /// <summary>Adds a row with a cell for each column.</summary>
+    public void AddRow(params string[] cells) => _rows.Add(cells);
+
+    /// <summary>Writes the table; wide columns that may wrap are narrowed until a line has at most <paramref name="widest"/> characters.</summary>
+    public void Write(TextWriter output, int widest)
+    {
+        var filled = _rows.Where(r => r.Length == columns.Length).ToList();
+        var shown = Enumerable.Range(0, columns.Length).Where(c => filled.Any(r => r[c].Length > 0)).ToArray();
+        var widths = shown.Select(c => filled.Max(r => r[c].Length)).Zip(shown, (w, c) => Math.Max(w, columns[c].Title.Length)).ToArray();
+        Narrow(shown, widths, widest);
+        WriteRow(output, [.. columns.Select(c => c.Title)], shown, widths);
+        foreach (var row in _rows)
+        {
+            if (row.Length == columns.Length)
+            {
+                WriteRow(output, row, shown, widths);
+            }
+            else
+            {
+                output.Write(row[0] + "\n");
+            }
+        }
+    }
+
+    private void Narrow(int[] shown, int[] widths, int widest)
+    {
+        var wraps = Enumerable.Range(0, shown.Length).Where(i => columns[shown[i]].MayWrap).ToArray();
+        while (widths.Sum() + Gap * (widths.Length - 1) > widest)
+        {
+            var wide = wraps.Where(i => widths[i] > NarrowestWrapped).DefaultIfEmpty(-1).MaxBy(i => i < 0 ? 0 : widths[i]);
+            if (wide < 0)
+            {
+                return;
+            }
+
+            widths[wide]--;
+        }
+    }
+
+    private static void WriteRow(TextWriter output, string[] cells, int[] shown, int[] widths)
+    {
+        var wrapped = shown.Select((c, i) => Wrap(cells[c], widths[i])).ToArray();
+        for (var line = 0; line < wrapped.Max(w => w.Count); line++)
+        {
+            var text = new StringBuilder();
+            for (var i = 0; i < wrapped.Length; i++)
+            {
+                var cell = line < wrapped[i].Count ? wrapped[i][line] : "";
+                text.Append(cell.PadRight(widths[i] + Gap));
+            }
+
+            output.Write(text.ToString().TrimEnd() + "\n");
+        }
+    }
+
+    private static List<string> Wrap(string cell, int width)
+    {
+        var lines = new List<string>();
+        var indent = cell.Length - cell.TrimStart().Length;
+        var rest = cell;
+        while (rest.Length > width)
+        {
+            var at = rest.LastIndexOfAny([' ', '/'], width - 1, width - Math.Min(indent, width - 1)) + 1;
+            at = at > indent ? at : width;
+            lines.Add(rest[..at].TrimEnd());
+            rest = new string(' ', Math.Min(indent, width - 2)) + rest[at..].TrimStart();
+        }
+
+        lines.Add(rest);
+        return lines;
+    }
+}

@@ -1,0 +1,25 @@
+using Markdig;
+using Sketch.Panels;
+using Sketch.Reports;
+using Xunit;
+using static Sketch.Tests.Reports.SampleCard;
+
+namespace Sketch.Tests.Reports;
+
+public class SizeMarkdownTests
+{
+    private static string Html(LaidOutCard card) => Markdown.ToHtml(
+        Written(o => SizeMarkdown.Write(o, SizeList.Of(card), new(false))), new MarkdownPipelineBuilder().UsePipeTables().Build());
+
+    [Fact]
+    public void A_row_becomes_a_row_of_the_page() => Assert.Contains(
+        "<td>front/sky/mat</td>\n<td>mat</td>\n<td>4 x 5 1/4</td>\n<td></td>\n<td>1/16</td>\n<td>deep</td>\n<td>navy, back</td>\n<td style=\"text-align: right;\">1</td>",
+        Html(FairWinds()));
+
+    [Fact]
+    public void Signs_of_Markdown_in_words_are_only_letters()
+    {
+        var title = "a|b *c* _d_ <b>e</b> `f` [g](h) # &amp; ~i~ \\";
+        Assert.Contains($"<h2>{title.Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;")}</h2>", Html(With() with { Title = title }));
+    }
+}
