@@ -1,5 +1,6 @@
 using Sketch.Panels;
 using Sketch.Reports;
+using Sketch.Shapes;
 using Sketch.Units;
 using Xunit;
 using static Sketch.Tests.Reports.SampleCard;
@@ -84,7 +85,7 @@ public class SizeTextTests
     {
         var banner = Paper("front/banner", "banner", Sixteenths(1, 1, 8, 8)) with
         {
-            Words = new("\u001b[2J", Shapes.Outline.Empty, White, Length.Inch(1), true),
+            Words = new("\u001b[2J", Outline.Empty, White, Length.Inch(1), true),
         };
         Assert.DoesNotContain('\u001b', Table(With(banner)));
     }

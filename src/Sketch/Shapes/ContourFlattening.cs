@@ -1,0 +1,46 @@
+namespace Sketch.Shapes;
+
+public sealed partial record Contour
+{
+    /// <summary>So that a curve a kilometre long keeps a number of chords that can be handled.</summary>
+    private const int MostChords = 2_000;
+
+    /// <summary>The corners of a polygon that strays from the line by at most the tolerance, the start once.</summary>
+    internal List<Point> Flatten(double tolerance)
+    {
+        var points = new List<Point> { Start };
+        var from = Start;
+        foreach (var segment in Segments)
+        {
+            var chords = segment.IsLine ? 1 : Chords(from, segment, tolerance);
+            for (var i = 1; i < chords; i++)
+            {
+                points.Add(segment.PointAt(from, (double)i / chords));
+            }
+
+            points.Add(segment.End);
+            from = segment.End;
+        }
+
+        if (points.Count > 1 && points[^1] == Start)
+        {
+            points.RemoveAt(points.Count - 1);
+        }
+
+        return points;
+    }
+
+    /// <summary>
+    /// A chord over a share h of a curve strays by at most h²/8 of its largest second derivative, which for a cubic is 6 times the larger
+    /// second difference of its control points (interpolation error bound).
+    /// </summary>
+    private static int Chords(Point from, Segment curve, double tolerance)
+    {
+        var first = Hypotenuse(from.X - 2 * curve.Control1.X + curve.Control2.X, from.Y - 2 * curve.Control1.Y + curve.Control2.Y);
+        var second = Hypotenuse(curve.Control1.X - 2 * curve.Control2.X + curve.End.X, curve.Control1.Y - 2 * curve.Control2.Y + curve.End.Y);
+        var chords = Math.Ceiling(Math.Sqrt(0.75 * Math.Max(first, second) / tolerance));
+        return (int)Math.Clamp(chords, 1, MostChords);
+    }
+
+    private static double Hypotenuse(double x, double y) => Math.Sqrt(x * x + y * y);
+}

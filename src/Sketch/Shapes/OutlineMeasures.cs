@@ -1,0 +1,69 @@
+using Sketch.Units;
+
+namespace Sketch.Shapes;
+
+public sealed partial record Outline
+{
+    /// <summary>Whether it has no contours.</summary>
+    public bool IsEmpty => Contours.IsEmpty;
+
+    /// <summary>
+    /// The smallest upright box around the outline itself, not around the control points of its curves; all zero when there are no contours.
+    /// </summary>
+    public Bounds Bounds
+    {
+        get
+        {
+            if (Contours.IsEmpty)
+            {
+                return default;
+            }
+
+            var bounds = Contours[0].Bounds;
+            foreach (var contour in Contours.AsSpan()[1..])
+            {
+                bounds = bounds.With(contour.Bounds);
+            }
+
+            return bounds;
+        }
+    }
+
+    /// <summary>
+    /// Square millimetres inside, holes taken off. Contours that run over each other are counted each by itself: bring such an outline
+    /// through <see cref="Union(IEnumerable{Outline})"/> first.
+    /// </summary>
+    public double Area => Math.Abs(SignedArea);
+
+    /// <summary>The area, negative where the outer contours run anticlockwise as seen.</summary>
+    internal double SignedArea
+    {
+        get
+        {
+            var sum = 0.0;
+            foreach (var contour in Contours)
+            {
+                sum += contour.SignedArea;
+            }
+
+            return sum;
+        }
+    }
+
+    /// <summary>An upright rectangle on a face.</summary>
+    public static Outline Rectangle(Rect rect) => ShapeOutline.Build(Shape.Rectangle, ShapeStyle.Plain, rect);
+
+    /// <summary>A circle; the radius in millimetres.</summary>
+    public static Outline Circle(Point centre, double radius) =>
+        new([ContourPen.Ellipse(new Bounds(centre.X, centre.Y, centre.X, centre.Y).Grow(radius))]);
+
+    /// <summary>The outline with every hole filled.</summary>
+    public Outline WithoutHoles()
+    {
+        var forwards = SignedArea >= 0;
+        return Contours.Length < 2 ? this : new([.. Contours.Where(c => c.SignedArea >= 0 == forwards)]);
+    }
+
+    /// <summary>The box, where the outline is one upright rectangle and nothing else.</summary>
+    internal Bounds? AsRectangle() => Contours.Length == 1 ? Contours[0].AsRectangle() : null;
+}

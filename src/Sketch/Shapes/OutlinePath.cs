@@ -1,0 +1,63 @@
+using System.Text;
+
+namespace Sketch.Shapes;
+
+public sealed partial record Outline
+{
+    /// <summary>
+    /// The outline as the data of an SVG path in millimetres with at most four decimals, of the commands M, L, C and Z only; empty for an
+    /// empty outline.
+    /// </summary>
+    public string ToSvgPath()
+    {
+        var path = new StringBuilder();
+        AppendSvgPath(path);
+        return path.ToString();
+    }
+
+    /// <summary>Writes the same data to the end of a longer text.</summary>
+    public void AppendSvgPath(StringBuilder path)
+    {
+        foreach (var contour in Contours)
+        {
+            path.Append('M');
+            Write(contour.Start);
+            for (var i = 0; i < contour.Segments.Length; i++)
+            {
+                var segment = contour.Segments[i];
+                if (!segment.IsLine)
+                {
+                    path.Append('C');
+                    Write(segment.Control1);
+                    Space(segment.Control2.X);
+                    Write(segment.Control2);
+                    Space(segment.End.X);
+                    Write(segment.End);
+                }
+                else if (i < contour.Segments.Length - 1 || segment.End != contour.Start)
+                {
+                    path.Append('L');
+                    Write(segment.End);
+                }
+            }
+
+            path.Append('Z');
+        }
+
+        void Write(Point point)
+        {
+            path.AppendNumber(point.X);
+            Space(point.Y);
+            path.AppendNumber(point.Y);
+        }
+
+        // A minus sign parts two numbers by itself; a number that may be rounded to zero may have none.
+        void Space(double next)
+        {
+            if (next > -0.0001)
+            {
+                path.Append(' ');
+            }
+        }
+    }
+}

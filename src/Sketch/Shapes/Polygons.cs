@@ -1,0 +1,156 @@
+using NetTopologySuite.Algorithm;
+using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.OverlayNG;
+using NetTopologySuite.Operation.Polygonize;
+
+namespace Sketch.Shapes;
+
+/// <summary>To the polygons of the geometry library and back. Curves become chords that stray at most <see cref="Tolerance"/>.</summary>
+internal static class Polygons
+{
+    /// <summary>Millimetres that a chord may lie off its curve; for outlines wider than a metre a millionth of their size.</summary>
+    public const double Tolerance = 0.002;
+
+    /// <summary>Contours that enclose less, in square millimetres, are no shapes.</summary>
+    private const double LeastArea = 1e-9;
+
+    private static readonly GeometryFactory Factory = new();
+
+    private sealed record Ring(LinearRing Line, double Area);
+
+    /// <summary>What is inside the outline by the winding rule, as valid polygons.</summary>
+    public static Geometry Of(Outline outline)
+    {
+        var rings = Rings(outline);
+        var polygons = WithHoles(rings);
+        if (polygons.TrueForAll(p => p.IsValid))
+        {
+            return polygons.Count == 1 ? polygons[0] : United(polygons);
+        }
+
+        return ByWinding(rings);
+    }
+
+    /// <summary>The parts of both as one area.</summary>
+    public static Geometry United(IReadOnlyCollection<Geometry> parts) => parts.Count == 0
+        ? Factory.CreatePolygon()
+        : OverlayNGRobust.Union([.. parts], Factory);
+
+    /// <summary>The polygons as an outline, outer contours clockwise as seen, holes the other way.</summary>
+    public static Outline ToOutline(Geometry geometry)
+    {
+        var contours = new List<Contour>();
+        for (var i = 0; i < geometry.NumGeometries; i++)
+        {
+            if (geometry.GetGeometryN(i) is Polygon { IsEmpty: false } polygon)
+            {
+                contours.Add(ToContour(polygon.Shell, clockwise: true));
+                contours.AddRange(polygon.Holes.Select(h => ToContour(h, clockwise: false)));
+            }
+        }
+
+        return new([.. contours]);
+    }
+
+    private static Contour ToContour(LineString ring, bool clockwise)
+    {
+        var points = ring.Coordinates.Select(c => new Point(c.X, c.Y)).ToArray();
+        var contour = ContourPen.Polygon(points.AsSpan(0, points.Length - 1));
+        return contour.SignedArea >= 0 == clockwise ? contour : contour.Reverse();
+    }
+
+    private static List<Ring> Rings(Outline outline)
+    {
+        var bounds = outline.Bounds;
+        var tolerance = Math.Max(Tolerance, Math.Max(bounds.Width, bounds.Height) * 1e-6);
+        var rings = new List<Ring>();
+        foreach (var contour in outline.Contours)
+        {
+            var points = contour.Flatten(tolerance);
+            points.Add(points[0]);
+            var coordinates = points.Select(p => new Coordinate(p.X, p.Y)).ToArray();
+            coordinates = CoordinateArrays.RemoveRepeatedPoints(coordinates);
+            var area = coordinates.Length < 4 ? 0 : Area.OfRingSigned(coordinates);
+            if (Math.Abs(area) > LeastArea)
+            {
+                rings.Add(new(Factory.CreateLinearRing(coordinates), area));
+            }
+        }
+
+        return rings;
+    }
+
+    /// <summary>
+    /// Each hole goes to the smallest outer ring around it. As a hole takes back the winding of one ring, the union of the polygons is then
+    /// what the winding rule fills, also where outer rings lie over each other.
+    /// </summary>
+    private static List<Geometry> WithHoles(List<Ring> rings)
+    {
+        var sign = Math.Sign(rings.Sum(r => r.Area));
+        var shells = rings.Where(r => Math.Sign(r.Area) == sign).OrderBy(r => Math.Abs(r.Area)).ToList();
+        var holes = shells.ConvertAll(_ => new List<LinearRing>());
+        var strays = new List<Geometry>();
+        foreach (var hole in rings.Where(r => Math.Sign(r.Area) != sign))
+        {
+            var around = shells.FindIndex(s => Math.Abs(s.Area) >= Math.Abs(hole.Area) && Surrounds(s.Line, hole.Line));
+            if (around >= 0)
+            {
+                holes[around].Add(hole.Line);
+            }
+            else
+            {
+                strays.Add(Factory.CreatePolygon(hole.Line));
+            }
+        }
+
+        return [.. shells.Select((s, i) => (Geometry)Factory.CreatePolygon(s.Line, [.. holes[i]])), .. strays];
+    }
+
+    private static bool Surrounds(LinearRing shell, LinearRing hole)
+    {
+        if (!shell.EnvelopeInternal.Contains(hole.EnvelopeInternal))
+        {
+            return false;
+        }
+
+        foreach (var point in hole.Coordinates)
+        {
+            var where = PointLocation.LocateInRing(point, shell.Coordinates);
+            if (where != Location.Boundary)
+            {
+                return where == Location.Interior;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>For lines that cross themselves or a hole: cuts the plane along all of them and keeps the faces that they wind round.</summary>
+    private static Geometry ByWinding(List<Ring> rings)
+    {
+        var polygonizer = new Polygonizer();
+        polygonizer.Add(OverlayNGRobust.Union([.. rings.Select(r => (Geometry)Factory.CreateLineString(r.Line.Coordinates))], Factory));
+        var faces = polygonizer.GetPolygons().Where(f => Winding(rings, f.InteriorPoint.Coordinate) != 0).ToList();
+        return United(faces);
+    }
+
+    private static int Winding(List<Ring> rings, Coordinate point)
+    {
+        var winding = 0;
+        foreach (var ring in rings)
+        {
+            var line = ring.Line.Coordinates;
+            for (var i = 1; i < line.Length; i++)
+            {
+                var (a, b) = (line[i - 1], line[i]);
+                if (a.Y <= point.Y != b.Y <= point.Y)
+                {
+                    var side = (b.X - a.X) * (point.Y - a.Y) - (point.X - a.X) * (b.Y - a.Y);
+                    winding += a.Y <= point.Y ? (side > 0 ? 1 : 0) : (side < 0 ? -1 : 0);
+                }
+            }
+        }
+
+        return winding;
+    }
+}

@@ -1,0 +1,41 @@
+namespace Sketch.Shapes;
+
+/// <summary>The shapes that a piece can be cut to. Proportions are in <see cref="ShapeProportions"/>.</summary>
+public enum Shape
+{
+    /// <summary>Four square corners, or round ones where a corner radius is given.</summary>
+    Rectangle,
+
+    /// <summary>As wide as high.</summary>
+    Square,
+
+    /// <summary>A rectangle whose corners are rounded even if no radius is given.</summary>
+    Rounded,
+
+    /// <summary>A circle; an ellipse where the box is not square.</summary>
+    Circle,
+
+    /// <summary>An ellipse.</summary>
+    Oval,
+
+    /// <summary>A star with one tip upwards.</summary>
+    Star,
+
+    /// <summary>A heart, point downwards.</summary>
+    Heart,
+
+    /// <summary>Six sides, corners to the left and right.</summary>
+    Hexagon,
+
+    /// <summary>Half-round bumps all round: a circle in a square box, a rectangle in any other.</summary>
+    Scallop,
+
+    /// <summary>Straight sides under a half-round top.</summary>
+    Arch,
+
+    /// <summary>A gift tag: the upper corners cut off, a hole punched between them.</summary>
+    Tag,
+
+    /// <summary>A strip whose ends may be notched.</summary>
+    Banner,
+}

@@ -1,0 +1,103 @@
+using Sketch.Units;
+
+namespace Sketch.Shapes;
+
+/// <summary>Draws the outlines of shapes.</summary>
+public static class ShapeOutline
+{
+    /// <summary>
+    /// The outline of a shape that fills its box, in millimetres on the face of which the box speaks. A box without width or height gives
+    /// a contour without area; negative sizes count as none.
+    /// </summary>
+    public static Outline Build(Shape shape, ShapeStyle style, Rect box)
+    {
+        var size = new Size(Length.Max(box.Width, Length.Zero), Length.Max(box.Height, Length.Zero));
+        var place = Bounds.Of(new(box.Left, box.Top, size.Width, size.Height));
+        switch (shape)
+        {
+            case Shape.Rectangle or Shape.Square or Shape.Rounded:
+                return new([Rectangle(place, style.CornerRadius(shape, size).Millimetres)]);
+            case Shape.Circle or Shape.Oval:
+                return new([ContourPen.Ellipse(place)]);
+            case Shape.Star:
+                return new([Star(StarForm.Of(style.Points), place)]);
+            case Shape.Heart:
+                return new([HeartForm.Draw(place)]);
+            case Shape.Hexagon:
+                return new([Hexagon(place)]);
+            case Shape.Scallop:
+                return new([size.Width == size.Height ? ScallopForm.Circle(place) : ScallopForm.Rectangle(place)]);
+            case Shape.Arch:
+                return new([Arch(place)]);
+            case Shape.Tag:
+                return TagForm.Draw(place);
+            case Shape.Banner:
+                var (left, right) = style.Notches(size);
+                return new([Banner(place, left.Millimetres, right.Millimetres)]);
+            default:
+                throw new ArgumentOutOfRangeException(nameof(shape));
+        }
+    }
+
+    private static Contour Rectangle(Bounds box, double radius)
+    {
+        var (left, top, right, bottom) = box;
+        return radius <= 0
+            ? ContourPen.Polygon(new(left, top), new(right, top), new(right, bottom), new(left, bottom))
+            : new ContourPen(new(left + radius, top))
+                .Line(right - radius, top).Quarter(new(right, top), new(right, top + radius))
+                .Line(right, bottom - radius).Quarter(new(right, bottom), new(right - radius, bottom))
+                .Line(left + radius, bottom).Quarter(new(left, bottom), new(left, bottom - radius))
+                .Line(left, top + radius).Quarter(new(left, top), new(left + radius, top))
+                .Close();
+    }
+
+    private static Contour Star(StarForm form, Bounds box)
+    {
+        var (across, down) = (box.Width / form.Box.Width, box.Height / form.Box.Height);
+        return ContourPen.Polygon([.. form.Corners.Select(c =>
+            new Point(box.Left + (c.X - form.Box.Left) * across, box.Top + (c.Y - form.Box.Top) * down))]);
+    }
+
+    private static Contour Hexagon(Bounds box)
+    {
+        var (left, top, right, bottom) = box;
+        var quarter = box.Width / 4;
+        var middle = box.Centre.Y;
+        return ContourPen.Polygon(
+            new(left, middle), new(left + quarter, top), new(right - quarter, top),
+            new(right, middle), new(right - quarter, bottom), new(left + quarter, bottom));
+    }
+
+    /// <summary>The top is half a circle, or half an ellipse in a box lower than that half circle.</summary>
+    private static Contour Arch(Bounds box)
+    {
+        var (left, top, right, bottom) = box;
+        var spring = top + Math.Min(box.Width / 2, box.Height);
+        return new ContourPen(new(left, spring))
+            .Quarter(new(left, top), new(box.Centre.X, top))
+            .Quarter(new(right, top), new(right, spring))
+            .Line(right, bottom).Line(left, bottom)
+            .Close();
+    }
+
+    private static Contour Banner(Bounds box, double leftNotch, double rightNotch)
+    {
+        var (left, top, right, bottom) = box;
+        var middle = box.Centre.Y;
+        List<Point> corners = [new(left, top), new(right, top)];
+        if (rightNotch > 0)
+        {
+            corners.Add(new(right - rightNotch, middle));
+        }
+
+        corners.Add(new(right, bottom));
+        corners.Add(new(left, bottom));
+        if (leftNotch > 0)
+        {
+            corners.Add(new(left + leftNotch, middle));
+        }
+
+        return ContourPen.Polygon([.. corners]);
+    }
+}

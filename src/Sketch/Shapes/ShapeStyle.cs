@@ -1,0 +1,67 @@
+using Sketch.Units;
+
+namespace Sketch.Shapes;
+
+/// <summary>Which ends of a banner are notched.</summary>
+public enum Swallowtail
+{
+    /// <summary>Both ends straight.</summary>
+    None,
+
+    /// <summary>The left end.</summary>
+    Left,
+
+    /// <summary>The right end.</summary>
+    Right,
+
+    /// <summary>Both ends.</summary>
+    Both,
+}
+
+/// <summary>What is said of a shape besides its size.</summary>
+public sealed record ShapeStyle
+{
+    /// <summary>Fewest tips of a star.</summary>
+    public const int FewestPoints = 3;
+
+    /// <summary>Most tips of a star.</summary>
+    public const int MostPoints = 60;
+
+    /// <summary>Nothing said: five points, no notch, corners as the shape has them.</summary>
+    public static readonly ShapeStyle Plain = new();
+
+    /// <summary>Tips of a star; numbers outside <see cref="FewestPoints"/> to <see cref="MostPoints"/> are taken as the nearest of the two.</summary>
+    public int Points { get; init; } = 5;
+
+    /// <summary>
+    /// Radius of the corners of a rectangle, square or rounded piece, at most half the shorter side. Null: square corners, and an eighth
+    /// of the shorter side for <see cref="Shape.Rounded"/>.
+    /// </summary>
+    public Length? Corner { get; init; }
+
+    /// <summary>The notched ends of a banner.</summary>
+    public Swallowtail Swallowtail { get; init; }
+
+    /// <summary>Depth of a notch; null: half the banner's height (common practice among makers, no source).</summary>
+    public Length? Notch { get; init; }
+
+    /// <summary>
+    /// How deep the notches of a banner of that size are: the depth asked for, but no deeper than leaves the strip in one piece
+    /// (its width for one notch, half of it for each of two).
+    /// </summary>
+    public (Length Left, Length Right) Notches(Size size)
+    {
+        var most = Swallowtail == Swallowtail.Both ? size.Width / 2 : size.Width;
+        var depth = Length.Max(Length.Zero, Length.Min(Notch ?? size.Height / 2, most));
+        return (Swallowtail is Swallowtail.Left or Swallowtail.Both ? depth : Length.Zero,
+            Swallowtail is Swallowtail.Right or Swallowtail.Both ? depth : Length.Zero);
+    }
+
+    /// <summary>The radius that the corners of a piece of that size get; none for square corners.</summary>
+    public Length CornerRadius(Shape shape, Size size)
+    {
+        var shorter = Length.Max(Length.Zero, Length.Min(size.Width, size.Height));
+        var radius = Corner ?? (shape == Shape.Rounded ? shorter / 8 : Length.Zero);
+        return Length.Max(Length.Zero, Length.Min(radius, shorter / 2));
+    }
+}
