@@ -1,0 +1,176 @@
+using System.Collections.Immutable;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Syntax;
+
+/// <summary>A clause: told by its first word (two for <c>left of</c>, <c>in turn</c>).</summary>
+public abstract record Clause(TextSpan Span);
+
+/// <summary>A direction to move in.</summary>
+public enum Direction
+{
+    /// <summary>To the left.</summary>
+    Left,
+
+    /// <summary>To the right.</summary>
+    Right,
+
+    /// <summary>Upwards.</summary>
+    Up,
+
+    /// <summary>Downwards.</summary>
+    Down,
+}
+
+/// <summary><c>of navy</c>, <c>of blue and cream</c>.</summary>
+public sealed record OfClause(ImmutableArray<PaintSyntax> Paints, TextSpan Span) : Clause(Span);
+
+/// <summary><c>alternating</c> (neighbours differ) or <c>in turn</c> (reading order).</summary>
+public sealed record TakeTurnsClause(bool Alternating, TextSpan Span) : Clause(Span);
+
+/// <summary><c>with deep as red</c>.</summary>
+public sealed record WithClause(NameSyntax Role, PaintSyntax Paint, TextSpan Span) : Clause(Span);
+
+/// <summary><c>showing 1/8</c>, <c>showing bottom 1/2</c>.</summary>
+public sealed record ShowingClause(Edge? Edge, Length Amount, TextSpan Span) : Clause(Span);
+
+/// <summary><c>border 1/16</c>, <c>border bottom 1/2</c>.</summary>
+public sealed record BorderClause(Edge? Edge, Length Amount, TextSpan Span) : Clause(Span);
+
+/// <summary><c>left 1/4</c>.</summary>
+public sealed record EdgeClause(Edge Edge, Length Distance, TextSpan Span) : Clause(Span);
+
+/// <summary><c>lower right 3/8</c>.</summary>
+public sealed record CornerClause(Edge Vertical, Edge Horizontal, Length Distance, TextSpan Span) : Clause(Span);
+
+/// <summary><c>centre</c>.</summary>
+public sealed record CentreClause(TextSpan Span) : Clause(Span);
+
+/// <summary><c>shift up 1/8</c>.</summary>
+public sealed record ShiftClause(Direction Direction, Length Distance, TextSpan Span) : Clause(Span);
+
+/// <summary>On which side of another piece.</summary>
+public enum Side
+{
+    /// <summary>Above it.</summary>
+    Above,
+
+    /// <summary>Below it.</summary>
+    Below,
+
+    /// <summary>Left of it.</summary>
+    LeftOf,
+
+    /// <summary>Right of it.</summary>
+    RightOf,
+}
+
+/// <summary><c>above low by 1/4</c>.</summary>
+public sealed record BesideClause(Side Side, PathSyntax Of, Length Distance, TextSpan Span) : Clause(Span);
+
+/// <summary><c>measured from wide</c>.</summary>
+public sealed record MeasuredFromClause(PathSyntax From, TextSpan Span) : Clause(Span);
+
+/// <summary><c>over bottom of pic</c>.</summary>
+public sealed record OverClause(Edge Edge, PathSyntax Of, TextSpan Span) : Clause(Span);
+
+/// <summary><c>along top</c>, <c>along top of sky</c>.</summary>
+public sealed record AlongClause(Edge Edge, PathSyntax? Of, TextSpan Span) : Clause(Span);
+
+/// <summary><c>around porthole</c>.</summary>
+public sealed record AroundClause(PathSyntax What, TextSpan Span) : Clause(Span);
+
+/// <summary><c>same size as sky</c>.</summary>
+public sealed record SameSizeClause(PathSyntax As, TextSpan Span) : Clause(Span);
+
+/// <summary>How the copies of a repeat stand.</summary>
+public enum Arrangement
+{
+    /// <summary>Side by side.</summary>
+    Row,
+
+    /// <summary>One below the other.</summary>
+    Column,
+
+    /// <summary>Rows of so many across.</summary>
+    Grid,
+}
+
+/// <summary><c>in a row</c>, <c>in a grid 2 x 3</c> (across x down; down is null when not written).</summary>
+public sealed record ArrangeClause(Arrangement Arrangement, int Across, int? Down, TextSpan Span) : Clause(Span);
+
+/// <summary><c>gap 1/16</c>, <c>gap 1/8 x 1/4</c>.</summary>
+public sealed record GapClause(Length Across, Length Down, TextSpan Span) : Clause(Span);
+
+/// <summary><c>spread</c>, <c>spread edge to edge</c>.</summary>
+public sealed record SpreadClause(bool EdgeToEdge, TextSpan Span) : Clause(Span);
+
+/// <summary><c>lined up left</c>.</summary>
+public sealed record LinedUpClause(Edge Edge, TextSpan Span) : Clause(Span);
+
+/// <summary><c>step right 3/8</c>.</summary>
+public sealed record StepClause(Direction Direction, Length Distance, TextSpan Span) : Clause(Span);
+
+/// <summary><c>turn left 5</c>: degrees clockwise, so to the left is negative.</summary>
+public sealed record TurnClause(double Degrees, TextSpan Span) : Clause(Span);
+
+/// <summary><c>raised 2 mm</c>, <c>on foam</c> (null for the usual foam).</summary>
+public sealed record RaisedClause(Length? Height, TextSpan Span) : Clause(Span);
+
+/// <summary><c>wrap 1/2</c>.</summary>
+public sealed record WrapClause(Length Amount, TextSpan Span) : Clause(Span);
+
+/// <summary><c>tucked under</c>, <c>tucked under lamp</c>.</summary>
+public sealed record TuckedClause(PathSyntax? Under, TextSpan Span) : Clause(Span);
+
+/// <summary><c>through</c>.</summary>
+public sealed record ThroughClause(TextSpan Span) : Clause(Span);
+
+/// <summary><c>swallowtail left</c>.</summary>
+public sealed record SwallowtailClause(bool Left, bool Right, TextSpan Span) : Clause(Span);
+
+/// <summary>A length under a word of its own: <c>corners</c>, <c>notch</c>, <c>letters</c>, <c>flap</c>, <c>thick</c>, <c>kerf</c>.</summary>
+public sealed record MeasureClause(string Word, Length Amount, TextSpan Span) : Clause(Span);
+
+/// <summary><c>lines 5/16 apart</c>.</summary>
+public sealed record LinesApartClause(Length Distance, TextSpan Span) : Clause(Span);
+
+/// <summary><c>file "boat.svg"</c>.</summary>
+public sealed record FileClause(QuotedSyntax File, TextSpan Span) : Clause(Span);
+
+/// <summary><c>font "Lighthouse.ttf"</c>.</summary>
+public sealed record FontClause(QuotedSyntax Font, TextSpan Span) : Clause(Span);
+
+/// <summary><c>fold left</c>, <c>fold top</c>.</summary>
+public sealed record FoldClause(Edge Edge, TextSpan Span) : Clause(Span);
+
+/// <summary>A word alone: <c>landscape</c>, <c>upright</c>, <c>any sheets</c>.</summary>
+public sealed record FlagClause(string Word, TextSpan Span) : Clause(Span);
+
+/// <summary><c>24 cards</c>, <c>3 sheets</c>, <c>2</c>: a count with its noun in small letters, or none.</summary>
+public sealed record QuantityClause(int Count, string? Noun, TextSpan Span) : Clause(Span);
+
+/// <summary><c>40 ft long</c>.</summary>
+public sealed record LongClause(Length Amount, TextSpan Span) : Clause(Span);
+
+/// <summary>A side of a paper: <c>front "gulls" #9fc9e8</c>, <c>back dots navy cream</c>, <c>front "scan.jpg" 12 wide</c>.</summary>
+/// <param name="IsBack">Which side.</param>
+/// <param name="Words">A pattern's name or a picture's file, or null.</param>
+/// <param name="Colours">Pattern word and colours, as written.</param>
+/// <param name="TrueWidth">A picture's true width, or null.</param>
+/// <param name="Span">Where.</param>
+public sealed record SideClause(bool IsBack, QuotedSyntax? Words, ImmutableArray<PaintSyntax> Colours, Length? TrueWidth, TextSpan Span)
+    : Clause(Span);
+
+/// <summary><c>trim 1/4 bottom</c>.</summary>
+public sealed record TrimClause(Length Amount, Edge Edge, TextSpan Span) : Clause(Span);
+
+/// <summary><c>weight 216 gsm</c>, <c>weight 80 lb cover</c>.</summary>
+public sealed record WeightClause(double Amount, bool IsPounds, string? Grade, TextSpan Span) : Clause(Span);
+
+/// <summary><c>price 0.99</c>.</summary>
+public sealed record PriceClause(decimal Amount, TextSpan Span) : Clause(Span);
+
+/// <summary><c>spare 1</c>.</summary>
+public sealed record SpareClause(int Count, TextSpan Span) : Clause(Span);

@@ -1,0 +1,225 @@
+using Sketch.Diagnostics;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Syntax;
+
+/// <summary>Reads along the tokens of one line; reports what it misses, once a clause.</summary>
+internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag findings, Unit units)
+{
+    private readonly List<int> _names = [];
+
+    public int Position { get; private set; }
+
+    public IReadOnlyList<int> NameTokens => _names;
+
+    public Token Current => line.Tokens[Position];
+
+    public Token Next => line.Tokens[Math.Min(Position + 1, line.Tokens.Count - 1)];
+
+    public Token Previous => line.Tokens[Math.Max(0, Position - 1)];
+
+    public bool AtEnd => Current.Kind == TokenKind.End;
+
+    /// <summary>Set once a clause has gone wrong; silences everything until the next comma.</summary>
+    public bool Failed { get; private set; }
+
+    public Token Peek(int ahead) => line.Tokens[Math.Min(Position + ahead, line.Tokens.Count - 1)];
+
+    public Token Take()
+    {
+        var token = Current;
+        if (!AtEnd)
+        {
+            Position++;
+        }
+
+        return token;
+    }
+
+    public bool TakeWord(string word)
+    {
+        if (!Current.Is(word))
+        {
+            return false;
+        }
+
+        Position++;
+        return true;
+    }
+
+    public bool TakeKind(TokenKind kind)
+    {
+        if (Current.Kind != kind)
+        {
+            return false;
+        }
+
+        Position++;
+        return true;
+    }
+
+    /// <summary>Skips to the next comma or the end, and begins afresh.</summary>
+    public void SkipClause()
+    {
+        while (Current.Kind is not (TokenKind.End or TokenKind.Comma))
+        {
+            Position++;
+        }
+
+        Failed = false;
+    }
+
+    public void Begin() => Failed = false;
+
+    public void Fail(FindingKind kind, TextSpan span, string message, string hint, string? replacement = null)
+    {
+        if (!Failed && Current.Kind != TokenKind.Bad)
+        {
+            Report(kind, span, message, hint, replacement);
+        }
+
+        Failed = true;
+    }
+
+    public void Report(FindingKind kind, TextSpan span, string message, string hint, string? replacement = null) =>
+        findings.Add(kind, new(source, span), message, hint, replacement);
+
+    /// <summary>What stands here, for a message.</summary>
+    public string Here => Current.Kind switch
+    {
+        TokenKind.End => "the end of the line",
+        TokenKind.Quoted => $"\"{Current.Text}\"",
+        TokenKind.Colour => $"#{Current.Text}",
+        _ => $"'{Current.Text}'",
+    };
+
+    public void Missing(string what, string hint) =>
+        Fail(FindingCatalogue.Expected, Current.Span, $"Here {what} is missing; there is {Here}.", hint);
+
+    public NameSyntax? Name(string what, string hint)
+    {
+        if (Current.Kind != TokenKind.Word)
+        {
+            Missing(what, hint);
+            return null;
+        }
+
+        _names.Add(Position);
+        var token = Take();
+        return new(token.Text, token.Span);
+    }
+
+    public PathSyntax? Path(string hint)
+    {
+        var first = Name("a piece's name", hint);
+        if (first is null)
+        {
+            return null;
+        }
+
+        var names = new List<NameSyntax> { first };
+        while (TakeKind(TokenKind.Slash))
+        {
+            if (Name("a name after the slash", hint) is not { } name)
+            {
+                return null;
+            }
+
+            names.Add(name);
+        }
+
+        return new([.. names]);
+    }
+
+    public QuotedSyntax? Quoted(string hint)
+    {
+        if (Current.Kind != TokenKind.Quoted)
+        {
+            Missing("something in quotes", hint);
+            return null;
+        }
+
+        var token = Take();
+        return new(token.Text, token.Span);
+    }
+
+    public Edge? TakeEdge()
+    {
+        Edge? edge = Current.Is("left") ? Edge.Left : Current.Is("right") ? Edge.Right
+            : Current.Is("top") ? Edge.Top : Current.Is("bottom") ? Edge.Bottom : null;
+        if (edge is not null)
+        {
+            Position++;
+        }
+
+        return edge;
+    }
+
+    public Edge? ExpectEdge(string hint)
+    {
+        var edge = TakeEdge();
+        if (edge is null)
+        {
+            Missing("left, right, top or bottom", hint);
+        }
+
+        return edge;
+    }
+
+    public Direction? ExpectDirection(string hint)
+    {
+        Direction? direction = Current.Is("left") ? Direction.Left : Current.Is("right") ? Direction.Right
+            : Current.Is("up") ? Direction.Up : Current.Is("down") ? Direction.Down : null;
+        if (direction is null)
+        {
+            Missing("left, right, up or down", hint);
+        }
+        else
+        {
+            Position++;
+        }
+
+        return direction;
+    }
+
+    /// <summary>A whole number from 1, without a unit.</summary>
+    public CountSyntax? Count(string what, string hint, int most = int.MaxValue)
+    {
+        if (Current is not { Kind: TokenKind.Number, Number: { IsWhole: true, Unit: null } number })
+        {
+            Missing(what, hint);
+            return null;
+        }
+
+        var span = Take().Span;
+        if (number.Numerator < 1 || number.Numerator > most)
+        {
+            Report(FindingCatalogue.BadCount, span, $"{number.Numerator} is out of range: {what} is from 1 to {most}.", hint);
+            return new((int)Math.Clamp(number.Numerator, 1, most), span);
+        }
+
+        return new((int)number.Numerator, span);
+    }
+
+    /// <summary>A length; negative ones only where <paramref name="signed"/>.</summary>
+    public LengthSyntax? Length(string hint, bool signed = false)
+    {
+        if (Current.Kind != TokenKind.Number)
+        {
+            Missing("a length", hint);
+            return null;
+        }
+
+        var token = Take();
+        return LengthReader.Read(token, units, signed, out var problem) is { } length
+            ? new(length, token.Span)
+            : Refuse(token, problem);
+    }
+
+    private LengthSyntax? Refuse(Token token, NumberReader.Problem problem)
+    {
+        Fail(FindingCatalogue.BadNumber, token.Span, problem.Message, problem.Hint, problem.Replacement);
+        return null;
+    }
+}

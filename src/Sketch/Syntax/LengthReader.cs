@@ -1,0 +1,68 @@
+using Sketch.Units;
+
+namespace Sketch.Syntax;
+
+/// <summary>From a number as written to an exact length.</summary>
+internal static class LengthReader
+{
+    /// <summary>The length, or null with the problem.</summary>
+    public static Length? Read(Token token, Unit units, bool signed, out NumberReader.Problem problem)
+    {
+        problem = new("", "");
+        var number = token.Number!;
+        var unit = number.Unit ?? units;
+        if (number.IsFraction && number.Unit is null && units is Unit.Millimetre or Unit.Centimetre)
+        {
+            var nearest = Math.Max(1, (long)Math.Round(25.4m * Math.Abs(number.Numerator) / number.Denominator / (units == Unit.Centimetre ? 10 : 1)));
+            problem = new($"This file is in {(units == Unit.Centimetre ? "cm" : "mm")}, so the fraction {token.Text} needs its unit.",
+                $"Write {token.Text} in, or {nearest}.", $"{token.Text} in");
+            return null;
+        }
+
+        if (number.IsFraction && unit == Unit.Inch && number.Denominator is not (2 or 4 or 8 or 16 or 32 or 64))
+        {
+            var mended = NearestSixtyFourth(number);
+            problem = new($"{token.Text} is no fraction of a ruler: those have 2, 4, 8, 16, 32 or 64 below the line.", $"Write {mended}, the nearest one.", mended);
+            return null;
+        }
+
+        var nanometres = (Int128)number.Numerator * Factor(unit);
+        if (nanometres < 0 && !signed)
+        {
+            problem = new($"{token.Text} is negative, and this cannot be.", "Write it without the minus sign.", token.Text.TrimStart('-', '−'));
+            return null;
+        }
+
+        if (nanometres % number.Denominator != 0)
+        {
+            problem = new($"{token.Text} is finer than a millionth of a millimetre.", "Write fewer decimals.");
+            return null;
+        }
+
+        nanometres /= number.Denominator;
+        if (Int128.Abs(nanometres) > Length.Limit.Nanometres)
+        {
+            problem = new($"{token.Text} is more than a kilometre.", "Write a size that fits a sheet of paper.");
+            return null;
+        }
+
+        return new((long)nanometres);
+    }
+
+    private static long Factor(Unit unit) => unit switch
+    {
+        Unit.Inch => Length.NanometresPerInch,
+        Unit.Millimetre => Length.NanometresPerMillimetre,
+        Unit.Centimetre => 10 * Length.NanometresPerMillimetre,
+        Unit.Foot => 12 * Length.NanometresPerInch,
+        Unit.Metre => 1000 * Length.NanometresPerMillimetre,
+        _ => throw new ArgumentOutOfRangeException(nameof(unit)),
+    };
+
+    private static string NearestSixtyFourth(Numeral number)
+    {
+        var mark = (long)Math.Round((decimal)number.Numerator * 64 / number.Denominator, MidpointRounding.AwayFromZero);
+        var text = RulerText.Inches(new(Math.Max(1, Math.Abs(mark)) * (Length.NanometresPerInch / 64)), 64);
+        return (mark < 0 ? "-" : "") + text;
+    }
+}

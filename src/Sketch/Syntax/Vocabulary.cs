@@ -1,0 +1,42 @@
+using System.Collections.Frozen;
+
+namespace Sketch.Syntax;
+
+/// <summary>The words of the language.</summary>
+public static class Vocabulary
+{
+    /// <summary>Words that open a face.</summary>
+    public static readonly FrozenSet<string> Faces = Set("front", "inside", "back", "envelope");
+
+    /// <summary>Shapes: kinds of piece that are cut to an outline of their own.</summary>
+    public static readonly FrozenSet<string> Shapes =
+        Set("square", "rounded", "circle", "oval", "star", "heart", "hexagon", "scallop", "arch", "tag", "banner", "outline");
+
+    /// <summary>All kinds of piece.</summary>
+    public static readonly FrozenSet<string> Kinds =
+        Set([.. Shapes, "panel", "mat", "strip", "line", "frame", "group", "word", "text", "stamp", "ruled", "gem", "tape", "window"]);
+
+    /// <summary>Things on a shelf.</summary>
+    public static readonly FrozenSet<string> Stock = Set("paper", "cardstock", "offcut", "gem", "line", "foam", "tape", "envelope");
+
+    /// <summary>Sides.</summary>
+    public static readonly FrozenSet<string> Edges = Set("left", "right", "top", "bottom");
+
+    /// <summary>Words that begin a line but are no kind.</summary>
+    public static readonly FrozenSet<string> Openers =
+        Set("card", "batch", "stash", "like", "message", "units", "refit", "base", "role", "part", "use", "item", "change", "leave", "add",
+            "make", "makers", "spare", "for", "cut", "date", "note", "font");
+
+    /// <summary>Words that begin a clause.</summary>
+    public static readonly FrozenSet<string> ClauseWords =
+        Set("of", "alternating", "in", "with", "showing", "border", "left", "right", "top", "bottom", "upper", "lower", "centre", "shift",
+            "above", "below", "measured", "over", "along", "around", "same", "gap", "spread", "lined", "step", "turn", "raised", "on", "wrap",
+            "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font", "fold", "landscape", "flap", "front", "back",
+            "upright", "trim", "weight", "thick", "price", "any", "spare", "kerf");
+
+    /// <summary>Words that cannot be names, since a line or a relation could not be told from them.</summary>
+    public static readonly FrozenSet<string> NotNames =
+        Set([.. Kinds, .. Faces, .. Edges, "x", "of", "and", "by", "in", "as"]);
+
+    private static FrozenSet<string> Set(params string[] words) => words.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
+}
