@@ -1,0 +1,36 @@
+using Sketch.Cutting.Sheets;
+using Sketch.Cutting.Tidying;
+
+namespace Sketch.Cutting;
+
+/// <summary>
+/// Plans how to cut rectangles from sheets by cuts from edge to edge, any number of stages deep: first the fewest sheets, then leftovers as large
+/// as may be kept whole, then few different settings of the trimmer. It keeps nothing between calls.
+/// </summary>
+public static class SheetPlanner
+{
+    /// <summary>Makes a plan; the same problem always gives the same plan, unless the time limit or a cancellation cuts the search short.</summary>
+    /// <param name="problem">What is to be cut from one paper.</param>
+    /// <param name="options">How long to look; <see cref="PlanOptions.Default"/> if null.</param>
+    /// <param name="progress">Told whenever the plan or the bound gets better.</param>
+    /// <param name="cancellation">Ends the search; the best plan so far is given, there is always one.</param>
+    /// <exception cref="ArgumentException">The problem holds a size or count that no reader of files lets through.</exception>
+    public static CuttingPlan Plan(
+        CuttingProblem problem, PlanOptions? options = null, IProgress<PlanProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        problem.Validate();
+        var reduced = Reduced.From(problem);
+        var misfits = reduced.Misfits.Select(i => new UnplacedPieces(problem.Pieces[i].Id, problem.Pieces[i].Count));
+        if (reduced.Kinds.Length == 0)
+        {
+            return new(0, 0, [], [.. misfits]);
+        }
+
+        using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        limit.CancelAfter((options ?? PlanOptions.Default).TimeLimit);
+        var (plan, _, bound) = SheetSearch.Run(reduced, progress, limit.Token);
+        var naming = new Naming(problem, reduced);
+        var layouts = naming.Layouts(Surplus.Remove(plan.Uses, reduced));
+        return new(plan.Sheets, Math.Min(bound, plan.Sheets), layouts, [.. misfits, .. naming.LeftOver()]);
+    }
+}

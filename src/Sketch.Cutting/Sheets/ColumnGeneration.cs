@@ -1,0 +1,95 @@
+using Sketch.Cutting.Layouts;
+
+namespace Sketch.Cutting.Sheets;
+
+/// <summary>
+/// Finds the patterns worth using: solves the linear program over those known, prices the pieces by it, looks for the layout of most worth on
+/// every stock, and goes on until none pays. Each round also gives a bound on the sheets that holds exactly, in whole numbers.
+/// </summary>
+internal sealed class ColumnGeneration(Reduced problem, LayoutTable table, PatternPool pool)
+{
+    private int[] _prices = [];
+
+    /// <summary>The prices of the last round as whole numbers, for which the bound was worked out.</summary>
+    public int[] Prices => _prices;
+
+    /// <summary>Runs until no pattern pays or the search is stopped.</summary>
+    /// <returns>The bound, and how often the program uses each pattern, in fractions.</returns>
+    public (int LowerBound, List<(Pattern Pattern, double Times)> Use) Run(int[] demand, IReadOnlyList<int?> onHand, CancellationToken stop)
+    {
+        using var program = new PatternProgram(demand, onHand);
+        foreach (var pattern in pool.Patterns)
+        {
+            program.Add(pattern);
+        }
+
+        var bound = 0;
+        while (program.Solve() && !stop.IsCancellationRequested)
+        {
+            var (prices, stockPrices) = (program.Prices(), program.StockPrices());
+            var scale = Scale(prices);
+            _prices = [.. prices.Select(p => (int)Math.Floor(p * scale))];
+            table.Fill(_prices);
+            var found = false;
+            foreach (var stock in problem.Stocks.Where(s => onHand[s.Index] is not 0))
+            {
+                if (table.Best(stock.Width, stock.Height) > (stockPrices[stock.Index] + 1e-7) * scale
+                    && table.Tree(stock.Width, stock.Height) is { } tree
+                    && new Pattern(stock, tree, problem.Kinds.Length) is var pattern
+                    && pool.Add(pattern))
+                {
+                    program.Add(pattern);
+                    found = true;
+                }
+            }
+
+            bound = Math.Max(bound, Bound(demand, onHand));
+            if (!found)
+            {
+                break;
+            }
+        }
+
+        return (bound, [.. program.Use()]);
+    }
+
+    /// <summary>
+    /// With worth given to pieces, no sheet holds more than the best layout, so the worth of all pieces less what the offcuts can take, divided by
+    /// that and rounded up, bounds the sheets (Farley 1990).
+    /// </summary>
+    private int Bound(int[] demand, IReadOnlyList<int?> onHand)
+    {
+        if (!table.IsExact)
+        {
+            return 0;
+        }
+
+        if (problem.Kinds.Any(k => !k.Fits(problem.Sheet.Width, problem.Sheet.Height) && _prices[k.Index] > 0))
+        {
+            _prices = [.. problem.Kinds.Select(k => k.Fits(problem.Sheet.Width, problem.Sheet.Height) ? _prices[k.Index] : 0)];
+            table.Fill(_prices);
+        }
+
+        Int128 worth = 0;
+        for (var kind = 0; kind < demand.Length; kind++)
+        {
+            worth += (Int128)demand[kind] * _prices[kind];
+        }
+
+        foreach (var stock in problem.Stocks.Where(s => !s.IsSheet))
+        {
+            worth -= (Int128)onHand[stock.Index]!.Value * table.Best(stock.Width, stock.Height);
+        }
+
+        var most = table.Best(problem.Sheet.Width, problem.Sheet.Height);
+        return worth <= 0 || most == 0 ? 0 : (int)((worth + most - 1) / most);
+    }
+
+    // Whole prices as fine as the table allows: no layout is worth more than its area at the dearest price per area.
+    private double Scale(double[] prices)
+    {
+        var dearest = problem.Kinds.Max(k => prices[k.Index] / k.Area);
+        var area = (double)problem.Stocks.Max(s => s.Width) * problem.Stocks.Max(s => s.Height); // the rectangle that the table spans
+        return dearest <= 0 ? 1 : LayoutTable.MostValue / (dearest * area);
+    }
+}

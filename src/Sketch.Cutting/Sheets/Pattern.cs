@@ -1,0 +1,33 @@
+using Sketch.Cutting.Layouts;
+
+namespace Sketch.Cutting.Sheets;
+
+/// <summary>A stock to cut from, as the planner sees it: sides in nanometres without trim, with one kerf added.</summary>
+/// <param name="Index">0 is the full sheet, the offcuts follow.</param>
+/// <param name="Width">Across.</param>
+/// <param name="Height">Down.</param>
+/// <param name="OnHand">How many; null for full sheets, which may be bought.</param>
+internal sealed record Stock(int Index, long Width, long Height, int? OnHand)
+{
+    public bool IsSheet => OnHand is null;
+}
+
+/// <summary>One layout of one stock with what it holds.</summary>
+internal sealed class Pattern
+{
+    public Pattern(Stock stock, CutTree tree, int kinds)
+    {
+        (Stock, Tree, Counts) = (stock, tree, new int[kinds]);
+        tree.Count(Counts);
+    }
+
+    public Stock Stock { get; }
+
+    public CutTree Tree { get; }
+
+    /// <summary>Pieces of each kind.</summary>
+    public int[] Counts { get; }
+
+    /// <summary>The same for every pattern of this stock that holds the same pieces.</summary>
+    public string Key => Stock.Index + ":" + string.Join(',', Counts);
+}

@@ -1,0 +1,64 @@
+using Google.OrTools.LinearSolver;
+
+namespace Sketch.Cutting.Sheets;
+
+/// <summary>
+/// The linear program over patterns (Gilmore and Gomory 1961): how often to use each, in fractions, so that every piece is cut from as few
+/// full sheets as possible. Offcuts cost nothing but are limited. A piece may be left out at a price no plan would pay if it can be cut.
+/// </summary>
+internal sealed class PatternProgram : IDisposable
+{
+    /// <summary>What leaving out one piece costs, in sheets.</summary>
+    public const int LeftOut = 10_000;
+
+    private readonly Solver _solver = Solver.CreateSolver("GLOP");
+    private readonly Constraint[] _demand;
+    private readonly Constraint?[] _onHand;
+    private readonly Objective _objective;
+    private readonly List<(Pattern Pattern, Variable Variable)> _columns = [];
+
+    public PatternProgram(int[] demand, IReadOnlyList<int?> onHand)
+    {
+        _objective = _solver.Objective();
+        _objective.SetMinimization();
+        _demand = [.. demand.Select(d => _solver.MakeConstraint(d, double.PositiveInfinity))];
+        _onHand = [.. onHand.Select(n => n is { } most ? _solver.MakeConstraint(double.NegativeInfinity, most) : null)];
+        foreach (var row in _demand)
+        {
+            var leftOut = _solver.MakeNumVar(0, double.PositiveInfinity, "");
+            _objective.SetCoefficient(leftOut, LeftOut);
+            row.SetCoefficient(leftOut, 1);
+        }
+    }
+
+    public void Add(Pattern pattern)
+    {
+        var variable = _solver.MakeNumVar(0, double.PositiveInfinity, "");
+        _objective.SetCoefficient(variable, pattern.Stock.IsSheet ? 1 : 0);
+        for (var kind = 0; kind < _demand.Length; kind++)
+        {
+            if (pattern.Counts[kind] > 0)
+            {
+                _demand[kind].SetCoefficient(variable, pattern.Counts[kind]);
+            }
+        }
+
+        _onHand[pattern.Stock.Index]?.SetCoefficient(variable, 1);
+        _columns.Add((pattern, variable));
+    }
+
+    /// <summary>Solves; false if the solver gives up.</summary>
+    public bool Solve() => _solver.Solve() == Solver.ResultStatus.OPTIMAL;
+
+    /// <summary>What one more piece of each kind would cost, in sheets.</summary>
+    public double[] Prices() => [.. _demand.Select(row => Math.Max(0, row.DualValue()))];
+
+    /// <summary>What one more of each offcut would save, in sheets; 1 for the full sheet, which is what it costs.</summary>
+    public double[] StockPrices() => [.. _onHand.Select(row => row is null ? 1 : Math.Max(0, -row.DualValue()))];
+
+    /// <summary>How often each pattern is used, those not used left out.</summary>
+    public IEnumerable<(Pattern Pattern, double Times)> Use() =>
+        _columns.Select(c => (c.Pattern, c.Variable.SolutionValue())).Where(c => c.Item2 > 1e-9);
+
+    public void Dispose() => _solver.Dispose();
+}

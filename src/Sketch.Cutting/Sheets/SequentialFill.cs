@@ -1,0 +1,46 @@
+using Sketch.Cutting.Layouts;
+
+namespace Sketch.Cutting.Sheets;
+
+/// <summary>Fills one stock after the other, offcuts first, each with the layout of most worth among the pieces still wanted.</summary>
+internal sealed class SequentialFill(Reduced problem, LimitedTable table)
+{
+    /// <summary>Fills until nothing is wanted, nothing fits any more, or <paramref name="most"/> sheets are used up.</summary>
+    public List<(Pattern Pattern, int Times)> Run(int[] demand, IReadOnlyList<int?> onHand, int[] worth, int most, CancellationToken stop)
+    {
+        var wanted = demand.ToArray();
+        var uses = new List<(Pattern Pattern, int Times)>();
+        var sheets = 0;
+        foreach (var stock in problem.Stocks.Where(s => !s.IsSheet).Append(problem.Sheet))
+        {
+            var left = onHand[stock.Index] ?? int.MaxValue;
+            while (left > 0 && wanted.Any(w => w > 0) && sheets < most && !stop.IsCancellationRequested)
+            {
+                if (table.Best(stock.Width, stock.Height, worth, wanted) is not { } tree)
+                {
+                    break;
+                }
+
+                var pattern = WithoutSurplus(stock, tree, wanted);
+                var times = Math.Min(left, Enumerable.Range(0, wanted.Length).Where(k => pattern.Counts[k] > 0).Min(k => wanted[k] / pattern.Counts[k]));
+                uses.Add((pattern, times));
+                left -= times;
+                sheets += stock.IsSheet ? times : 0;
+                for (var kind = 0; kind < wanted.Length; kind++)
+                {
+                    wanted[kind] -= times * pattern.Counts[kind];
+                }
+            }
+        }
+
+        return uses;
+    }
+
+    private Pattern WithoutSurplus(Stock stock, CutTree tree, int[] wanted)
+    {
+        var counts = new int[wanted.Length];
+        tree.Count(counts);
+        var surplus = counts.Select((count, kind) => Math.Max(0, count - wanted[kind])).ToArray();
+        return new(stock, tree.Without(surplus)!, problem.Kinds.Length);
+    }
+}

@@ -1,0 +1,176 @@
+using Sketch.Cutting.Layouts;
+
+namespace Sketch.Cutting.Tidying;
+
+/// <summary>One part in hand and what is done with it. Sides are in nanometres with one kerf added, as in <see cref="Kind"/>.</summary>
+/// <param name="Width">Across.</param>
+/// <param name="Height">Down.</param>
+internal abstract record Part(long Width, long Height);
+
+/// <summary>It is a piece.</summary>
+internal sealed record PiecePart(PieceLeaf Leaf) : Part(Leaf.Width, Leaf.Height);
+
+/// <summary>It is left over.</summary>
+internal sealed record LeftoverPart(long Width, long Height) : Part(Width, Height);
+
+/// <summary>It is cut in two: upright when <paramref name="SideBySide"/>.</summary>
+internal sealed record CutPart(bool SideBySide, Part First, Part Second) : Part(
+    SideBySide ? First.Width + Second.Width : First.Width, SideBySide ? First.Height : First.Height + Second.Height);
+
+/// <summary>
+/// Turns a layout into an order of cuts on a given rectangle, so that what is not used stays in pieces as large as may be: the sum of the squares
+/// of the leftovers' areas is made greatest, then the number of cuts smallest. Neighbours in a row change places freely; taller ones come first, so that
+/// the room above shorter ones is one part.
+/// </summary>
+internal sealed class CutOrder
+{
+    private readonly long _kerf;
+    private readonly long _smallestUse;
+    private readonly Dictionary<(Row Row, int Start, long Width, long Height), (Part Part, double Score, int Cuts)> _known = [];
+
+    private CutOrder(long kerf, long smallestUse) => (_kerf, _smallestUse) = (kerf, smallestUse);
+
+    /// <summary>Cuts a layout out of a rectangle it fits in.</summary>
+    public static Part For(CutTree tree, long width, long height, long kerf, long smallestUse) =>
+        new CutOrder(kerf, smallestUse).Cut(Row.From(tree), 0, width, height).Part;
+
+    private (Part Part, double Score, int Cuts) Cut(Row row, int start, long width, long height)
+    {
+        if (_known.TryGetValue((row, start, width, height), out var known))
+        {
+            return known;
+        }
+
+        var only = row.Items.Length - start == 1 ? row.Items[start] : null;
+        if (only?.Inner is { } inner)
+        {
+            return Cut(inner, 0, width, height);
+        }
+
+        var best = (Part: (Part?)null, Score: double.NegativeInfinity, Cuts: 0);
+        void Try((Part Part, double Score, int Cuts) found)
+        {
+            if (best.Part is null || found.Score > best.Score || (found.Score == best.Score && found.Cuts < best.Cuts))
+            {
+                best = found;
+            }
+        }
+
+        var (needWidth, needHeight) = row.Needs(start);
+        if (only?.Leaf is RestLeaf)
+        {
+            Try(Leftover(width, height));
+        }
+        else if (only?.Leaf is PieceLeaf piece && needWidth == width && needHeight == height)
+        {
+            Try((new PiecePart(piece), 0, 0));
+        }
+        else
+        {
+            if (needHeight < height)
+            {
+                Try(Joined(false, Cut(row, start, width, needHeight), Leftover(width, height - needHeight)));
+            }
+
+            if (needWidth < width)
+            {
+                Try(Joined(true, Cut(row, start, needWidth, height), Leftover(width - needWidth, height)));
+            }
+
+            if (only is null)
+            {
+                var first = row.Items[start];
+                Try(row.SideBySide
+                    ? Joined(true, Cut(first.Alone, 0, first.Width, height), Cut(row, start + 1, width - first.Width, height))
+                    : Joined(false, Cut(first.Alone, 0, width, first.Height), Cut(row, start + 1, width, height - first.Height)));
+            }
+        }
+
+        return _known[(row, start, width, height)] = best!;
+    }
+
+    private static (Part Part, double Score, int Cuts) Joined(bool sideBySide, (Part Part, double Score, int Cuts) first, (Part Part, double Score, int Cuts) second) =>
+        (new CutPart(sideBySide, first.Part, second.Part), first.Score + second.Score, first.Cuts + second.Cuts + 1);
+
+    private (Part Part, double Score, int Cuts) Leftover(long width, long height)
+    {
+        var useful = Math.Min(width, height) - _kerf >= _smallestUse;
+        var area = (width - _kerf) * (double)(height - _kerf);
+        return (new LeftoverPart(width, height), useful ? area * area : 0, 0);
+    }
+
+    /// <summary>Layouts that lie in one row, side by side or one above the other, with no row of the same direction directly inside.</summary>
+    private sealed class Row
+    {
+        private readonly (long Width, long Height)[] _needs;
+
+        private Row(bool sideBySide, Item[] items)
+        {
+            (SideBySide, Items) = (sideBySide, items);
+            _needs = new (long, long)[items.Length + 1];
+            for (var i = items.Length - 1; i >= 0; i--)
+            {
+                var (width, height) = _needs[i + 1];
+                _needs[i] = sideBySide
+                    ? (width + items[i].Width, Math.Max(height, items[i].Height))
+                    : (Math.Max(width, items[i].Width), height + items[i].Height);
+            }
+        }
+
+        public bool SideBySide { get; }
+
+        public Item[] Items { get; }
+
+        public (long Width, long Height) Needs(int start) => _needs[start];
+
+        public static Row From(CutTree tree)
+        {
+            if (tree is not Join join)
+            {
+                return new(true, [new(tree)]);
+            }
+
+            var items = new List<Item>();
+            Collect(join, join.SideBySide, items);
+            var ordered = join.SideBySide
+                ? items.OrderByDescending(i => i.Height).ThenByDescending(i => i.Width)
+                : items.OrderByDescending(i => i.Width).ThenByDescending(i => i.Height);
+            return new(join.SideBySide, [.. ordered]);
+        }
+
+        private static void Collect(CutTree tree, bool sideBySide, List<Item> items)
+        {
+            if (tree is Join join && join.SideBySide == sideBySide)
+            {
+                Collect(join.First, sideBySide, items);
+                Collect(join.Second, sideBySide, items);
+            }
+            else
+            {
+                items.Add(new(tree));
+            }
+        }
+    }
+
+    /// <summary>A member of a row: a leaf, or a row across.</summary>
+    private sealed class Item
+    {
+        private Row? _alone;
+
+        public Item(CutTree tree)
+        {
+            (Leaf, Width, Height) = (tree is Join ? null : tree, tree.Width, tree.Height);
+            Inner = tree is Join ? Row.From(tree) : null;
+        }
+
+        public CutTree? Leaf { get; }
+
+        public Row? Inner { get; }
+
+        public long Width { get; }
+
+        public long Height { get; }
+
+        public Row Alone => _alone ??= Inner ?? Row.From(Leaf!);
+    }
+}
