@@ -7,6 +7,8 @@ internal sealed class SheetSearch
 {
     private const int MostPoints = 640;
     private const int MostPointsLimited = 200;
+    private const long EffortForSets = 10_000_000;
+    private const int MostSets = 20_000;
 
     private readonly Reduced _problem;
     private readonly LayoutTable _table;
@@ -54,7 +56,45 @@ internal sealed class SheetSearch
         var (bound, use) = generation.Run(_demand, _onHand, _stop);
         Raise(bound);
         Round(use, generation.Prices);
+        if (!IsDone && !_stop.IsCancellationRequested)
+        {
+            ListAll();
+        }
     }
+
+    // With few pieces every layout can be listed, and choosing among them settles the matter.
+    private void ListAll()
+    {
+        int[] most = [.. _problem.Kinds.Select(k => Math.Min(k.Demand, _problem.Stocks.Max(s => MostOf(k, s))))];
+        (long, long)[] stocks = [.. _problem.Stocks.Select(s => (s.Width, s.Height))];
+        if (PieceSets.TryList(_problem.Kinds, stocks, most, EffortForSets, _stop) is not { } sets)
+        {
+            return;
+        }
+
+        var all = new List<Pattern>();
+        foreach (var stock in _problem.Stocks)
+        {
+            all.AddRange(sets.Fullest(stock.Width, stock.Height).Take(MostSets + 1 - all.Count).Select(tree => new Pattern(stock, tree, _problem.Kinds.Length)));
+        }
+
+        if (all.Count <= MostSets)
+        {
+            var leftOut = Best!.LeftOut > 0;
+            var (times, exhausted) = WholeSheets.Choose(all, _demand, _onHand, leftOut ? 0 : LowerBound, leftOut ? int.MaxValue : Best.Sheets - 1, 5, _stop);
+            if (times is not null)
+            {
+                Offer([.. all.Zip(times)]);
+            }
+
+            if (exhausted && Best.LeftOut == 0)
+            {
+                Raise(Best.Sheets);
+            }
+        }
+    }
+
+    private static int MostOf(Kind kind, Stock stock) => (int)Math.Min(kind.Demand, (double)stock.Width * stock.Height / kind.Area);
 
     // Whole parts of the program's answer as they are; what is still wanted is filled anew, or chosen from all patterns met.
     private void Round(List<(Pattern Pattern, double Times)> use, int[] prices)
