@@ -28,7 +28,7 @@ public enum LookupOutcome
 /// <summary>The answer to a name.</summary>
 /// <param name="Found">The size, or null.</param>
 /// <param name="Offers">
-/// For an ambiguous name: the names to choose from. For an unknown one: the names most like it, best first, possibly none. Otherwise empty.
+/// For an ambiguous name: the names to choose from. For an unknown one: what has the most similar name, if any is similar. Otherwise empty.
 /// </param>
 /// <param name="Outcome">What came of it.</param>
 public sealed record SizeLookup(NamedSize? Found, ImmutableArray<string> Offers, LookupOutcome Outcome)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Syntax;
 using Sketch.Units;
 
 namespace Sketch.Stationery;
@@ -89,13 +90,8 @@ public static class NamedSizes
 
     private static SizeLookup Unknown(ImmutableArray<SizeRow> rows, string name)
     {
-        var plain = Plain(name);
-        return SizeLookup.Unknown(rows
-            .Select(r => (r.Size.Name, Distance: r.Spellings.Min(s => Spelling.Distance(plain, Plain(s)))))
-            .Where(r => r.Distance <= Math.Max(1, plain.Length / 2) && r.Distance < plain.Length)
-            .OrderBy(r => r.Distance)
-            .Take(3)
-            .Select(r => r.Name));
+        var names = rows.SelectMany(r => r.Spellings, (row, spelling) => (Plain: Plain(spelling), row.Size.Name)).ToLookup(p => p.Plain, p => p.Name);
+        return SizeLookup.Unknown(Nearest.Find(Plain(name), names.Select(n => n.Key)) is { } nearest ? names[nearest] : []);
     }
 
     private static string Plain(string name) =>
