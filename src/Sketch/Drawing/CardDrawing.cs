@@ -1,0 +1,45 @@
+using Sketch.Panels;
+using Sketch.Units;
+
+namespace Sketch.Drawing;
+
+/// <summary>The picture of one face of a card.</summary>
+public static class CardDrawing
+{
+    /// <summary>
+    /// Draws a face at true size as SVG: the paper of the base, then every piece in drawing order in a group of its own, whose id is made
+    /// of its path and whose title says what it is. Through a window in the base one sees the inside behind the front. The picture is
+    /// exactly as large as the face; what hangs over is cut off there. The same card gives the same text on every machine.
+    /// </summary>
+    /// <param name="card">The card.</param>
+    /// <param name="face">A face; one that the file does not speak of is drawn bare.</param>
+    /// <exception cref="ArgumentException">An envelope is asked for and the card has none.</exception>
+    public static string Draw(LaidOutCard card, FaceKind face)
+    {
+        var size = SizeOf(card, face);
+        var ids = new SvgIds();
+        var definitions = new Definitions(ids);
+        var body = new SvgWriter(indent: 1);
+        var faces = new FaceDrawing(card, body, definitions, ids);
+        if (face == FaceKind.Front && card.Base.Outline.Contours.Length > 1)
+        {
+            faces.Draw(FaceKind.Inside, size);
+        }
+
+        faces.Draw(face, size);
+
+        var svg = SvgWriter.Sheet(size, card.Units == UnitSystem.Inches, $"{card.Title}: {Spoken(face)}");
+        if (definitions.Svg.Length > 0)
+        {
+            svg.Open("defs").Insert(definitions.Svg).Close();
+        }
+
+        return svg.Insert(body).Close().ToString();
+    }
+
+    private static Size SizeOf(LaidOutCard card, FaceKind face) => face is FaceKind.Envelope or FaceKind.EnvelopeBack
+        ? (FaceDrawing.EnvelopeOf(card, face) ?? throw new ArgumentException($"'{card.Title}' has no envelope.", nameof(face))).Size
+        : card.Base.Closed;
+
+    private static string Spoken(FaceKind face) => Face.NameOf(face).Replace('-', ' ');
+}

@@ -1,0 +1,168 @@
+using Sketch.Panels;
+using Sketch.Papers;
+using Sketch.Shapes;
+using Sketch.Units;
+
+namespace Sketch.Drawing;
+
+/// <summary>Draws faces one over the other: the base or envelope, then the pieces on it.</summary>
+internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions definitions, SvgIds ids)
+{
+    /// <summary>Width of the shade along a fold in millimetres.</summary>
+    private const double FoldShade = 2.4;
+
+    /// <summary>Height at which a closed front is drawn above the inside, in millimetres.</summary>
+    private const double FrontLift = 1.2;
+
+    /// <summary>Characters after which further pieces show no figures, so that a picture stays of a size that can be opened.</summary>
+    private const int FigureLimit = 24_000_000;
+
+    private readonly PieceDrawing _drawing = new(definitions, ids);
+
+    /// <summary>The envelope that a side belongs to: as the file speaks of that side, else of the other; null when of neither.</summary>
+    internal static Face? EnvelopeOf(LaidOutCard card, FaceKind side) =>
+        card.Find(side) ?? card.Find(side == FaceKind.Envelope ? FaceKind.EnvelopeBack : FaceKind.Envelope);
+
+    /// <summary>Draws a face and all that is on it.</summary>
+    internal void Draw(FaceKind face, Size size)
+    {
+        if (face is FaceKind.Envelope or FaceKind.EnvelopeBack)
+        {
+            Envelope(face, EnvelopeOf(card, face)!);
+        }
+        else
+        {
+            Base(face, size);
+        }
+
+        Pieces(face);
+    }
+
+    private void Base(FaceKind face, Size size)
+    {
+        var outline = BaseOutline(face, size);
+        var isOverInside = face == FaceKind.Front && outline.Contours.Length > 1;
+        var id = ids.Claim(Face.NameOf(face) + "-base");
+        svg.Open("g").Attribute("id", id).Title($"base, {PieceTitle.Size(size, card.Units)} closed, {PieceTitle.Paint(card.Base.Paint)}");
+        _drawing.Draw(svg, Sheet(outline, card.Base.Paint, size, isOverInside ? FrontLift : 0), id);
+        var (w, h) = (size.Width.Millimetres, size.Height.Millimetres);
+        var side = FoldOf(face, card.Base.Fold);
+        var isUpright = side is Edge.Left or Edge.Right;
+        svg.Open("rect")
+            .Attribute("x", side == Edge.Right ? w - FoldShade : 0).Attribute("y", side == Edge.Bottom ? h - FoldShade : 0)
+            .Attribute("width", isUpright ? FoldShade : w).Attribute("height", isUpright ? h : FoldShade)
+            .Attribute("fill", definitions.Fold(side)).Close();
+        svg.Close();
+    }
+
+    private Outline BaseOutline(FaceKind face, Size size) => face switch
+    {
+        FaceKind.Front => card.Base.Outline,
+        FaceKind.InsideLeft => card.Base.Outline.Transform(new(-1, 0, 0, 1, size.Width.Millimetres, 0)),
+        FaceKind.InsideTop => card.Base.Outline.Transform(new(1, 0, 0, -1, 0, size.Height.Millimetres)),
+        _ => Outline.Rectangle(new(Length.Zero, Length.Zero, size.Width, size.Height)),
+    };
+
+    /// <summary>Looking at the back of a card folded on the left, the fold is on the right.</summary>
+    private static Edge FoldOf(FaceKind face, Fold fold) => (face, fold) switch
+    {
+        (FaceKind.InsideTop, _) => Edge.Bottom,
+        (FaceKind.InsideLeft, _) => Edge.Right,
+        (FaceKind.Back, Fold.Left) => Edge.Right,
+        (_, Fold.Left) => Edge.Left,
+        _ => Edge.Top,
+    };
+
+    private void Envelope(FaceKind side, Face envelope)
+    {
+        var paint = envelope.Paint ?? new Paint(null, null, PaperSide.Front, PaperLook.Plain(new(255, 255, 255)));
+        var id = ids.Claim(Face.NameOf(side) + "-base");
+        svg.Open("g").Attribute("id", id).Title($"envelope, {PieceTitle.Size(envelope.Size, card.Units)}, {PieceTitle.Paint(paint)}");
+        var whole = Outline.Rectangle(new(Length.Zero, Length.Zero, envelope.Size.Width, envelope.Size.Height));
+        _drawing.Draw(svg, Sheet(whole, paint, envelope.Size, 0), id);
+        svg.Close();
+        if (side == FaceKind.EnvelopeBack)
+        {
+            var flaps = new EnvelopeFlaps(envelope.Size, envelope.Flap);
+            Flap("envelope-back-lower-flap", "lower flap", flaps.Lower, 0.3);
+            Flap("envelope-back-flap", "flap", flaps.Upper, 0.5);
+        }
+
+        void Flap(string name, string title, Outline outline, double lift)
+        {
+            var flapId = ids.Claim(name);
+            var box = outline.Bounds;
+            var origin = Affine.Shift(box.Left, box.Top);
+            svg.Open("g").Attribute("id", flapId).Transform(origin).Title(title);
+            _drawing.Draw(svg, Sheet(outline.Transform(Affine.Shift(-box.Left, -box.Top)), paint, box.ToRect().Size, lift), flapId);
+            svg.Close();
+        }
+    }
+
+    private static PieceDesign Sheet(Outline outline, Paint paint, Size size, double lift) => new(
+        Appearance.Paper, paint.Look, outline.ToSvgPath(), "", null, size.Width.Millimetres, size.Height.Millimetres, lift, 0,
+        Papers.Seeded.SeedOf(PieceTitle.Paint(paint), 0));
+
+    private void Pieces(FaceKind face)
+    {
+        var seen = new List<(Piece Piece, PieceDesign Design)>();
+        var times = new Dictionary<PieceDesign, int>();
+        var copies = new Dictionary<PieceDesign, int>();
+        foreach (var piece in card.On(face))
+        {
+            if (PieceDesign.Of(piece) is not { } design)
+            {
+                continue;
+            }
+
+            if (design.IsScattered)
+            {
+                var copy = copies.GetValueOrDefault(design);
+                copies[design] = copy + 1;
+                design = design.CutFrom(copy % PieceDesign.Cuts);
+            }
+
+            times[design] = times.GetValueOrDefault(design) + 1;
+            seen.Add((piece, design));
+        }
+
+        var shared = new Dictionary<PieceDesign, string>();
+        foreach (var (piece, design) in seen)
+        {
+            var id = ids.Claim(piece.Path);
+            var place = Affine.Shift(piece.Box.Left.Millimetres, piece.Box.Top.Millimetres).Then(piece.Turning);
+            svg.Open("g").Attribute("id", id);
+            if (times[design] == 1)
+            {
+                svg.Transform(place).Title(PieceTitle.Of(piece, card.Units));
+                _drawing.Draw(svg, Affordable(design), id);
+            }
+            else
+            {
+                svg.Title(PieceTitle.Of(piece, card.Units));
+                svg.Open("use").Attribute("href", "#" + SharedId(design, id)).Transform(place).Close();
+            }
+
+            svg.Close();
+        }
+
+        string SharedId(PieceDesign design, string first)
+        {
+            if (!shared.TryGetValue(design, out var id))
+            {
+                id = shared[design] = ids.Claim(first + "-and-alike");
+                // Gradients that the drawing asks for stand before it, so it is written apart and put in when finished.
+                var apart = new SvgWriter(indent: 2);
+                apart.Open("g").Attribute("id", id);
+                _drawing.Draw(apart, Affordable(design), id);
+                apart.Close();
+                definitions.Svg.Insert(apart);
+            }
+
+            return id;
+        }
+    }
+
+    private PieceDesign Affordable(PieceDesign design) =>
+        svg.Length + definitions.Svg.Length < FigureLimit ? design : design with { Look = PaperLook.Plain(design.Look.Ground) };
+}

@@ -1,0 +1,73 @@
+using Sketch.Drawing.Papers;
+using Sketch.Panels;
+using Sketch.Papers;
+using Sketch.Shapes;
+
+namespace Sketch.Drawing;
+
+/// <summary>How a piece comes to be seen.</summary>
+internal enum Appearance
+{
+    Paper,
+    Ink,
+    Gem,
+    Tape,
+}
+
+/// <summary>
+/// All that decides what a piece looks like, from the top left of its own box; pieces of the same design are drawn once and repeated.
+/// </summary>
+/// <param name="Appearance">How it is drawn.</param>
+/// <param name="Look">Its paper, or its ink.</param>
+/// <param name="Cut">The outline as SVG path data.</param>
+/// <param name="Ink">The outline of words inked on it; empty for none.</param>
+/// <param name="InkLook">The colour of those words.</param>
+/// <param name="Width">Width of its box in millimetres.</param>
+/// <param name="Height">Height of its box in millimetres.</param>
+/// <param name="Lift">Millimetres of its upper side above what lies beneath it.</param>
+/// <param name="Degrees">Its turn, clockwise, for the light to fall from the same side on all.</param>
+/// <param name="Seed">Which part of its sheet it was cut from.</param>
+internal readonly record struct PieceDesign(
+    Appearance Appearance, PaperLook Look, string Cut, string Ink, PaperLook? InkLook, double Width, double Height, double Lift, int Degrees, ulong Seed)
+{
+    /// <summary>How many different parts of a sheet pieces of one shape are cut from in turn, so that copies do not look printed.</summary>
+    internal const int Cuts = 3;
+
+    /// <summary>Whether copies differ by where on the sheet they were cut.</summary>
+    internal bool IsScattered => Appearance != Appearance.Ink && Look.Pattern is Pattern.Stars or Pattern.Woodgrain or Pattern.Kraft;
+
+    /// <summary>The design of a piece, or null when nothing of it is to be seen.</summary>
+    internal static PieceDesign? Of(Piece piece)
+    {
+        Appearance? appearance = (piece.Matter, piece.Kind) switch
+        {
+            (PieceMatter.Paper, _) => Appearance.Paper,
+            (PieceMatter.Ink, _) => Appearance.Ink,
+            (PieceMatter.Ready, "gem") => Appearance.Gem,
+            (PieceMatter.Ready, _) => Appearance.Tape,
+            _ => null,
+        };
+        if (appearance is not { } how)
+        {
+            return null;
+        }
+
+        var origin = Affine.Shift(-piece.Box.Left.Millimetres, -piece.Box.Top.Millimetres);
+        var cut = piece.Outline.Transform(origin).ToSvgPath();
+        var ink = piece.Words is { Ink.IsEmpty: false } words ? words.Ink.Transform(origin).ToSvgPath() : "";
+        return new(
+            how,
+            piece.Paint.Look,
+            cut,
+            how == Appearance.Ink && ink == cut ? "" : ink,
+            ink.Length > 0 ? piece.Words?.InkPaint.Look : null,
+            piece.Box.Width.Millimetres,
+            piece.Box.Height.Millimetres,
+            piece.Foam.Millimetres + Shadow.FlatHeight,
+            (int)Math.Round(Math.Atan2(piece.Turning.B, piece.Turning.A) * 180 / Math.PI),
+            Seeded.SeedOf(piece.Paint.Paper ?? piece.Paint.Role ?? piece.Paint.Look.Ground.Hex, 0));
+    }
+
+    /// <summary>The same cut from another part of the sheet.</summary>
+    internal PieceDesign CutFrom(int part) => this with { Seed = Seed + (ulong)part };
+}

@@ -1,0 +1,77 @@
+using System.Globalization;
+using Sketch.Panels;
+using Sketch.Papers;
+using Sketch.Units;
+
+namespace Sketch.Drawing;
+
+/// <summary>What a piece is, in plain words, for those who point at it or have the picture read to them.</summary>
+public static class PieceTitle
+{
+    private static readonly HashSet<string> SaidByWidth =
+        ["square", "circle", "star", "heart", "hexagon", "scallop", "gem", "word", "stamp", "text", "outline"];
+
+    /// <summary>Name, kind, size, words, paper, turn and height, such as "lamp: star, 1 3/4 in wide, navy, raised 2 mm".</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="units">Inches are told as on a ruler, anything else in millimetres.</param>
+    public static string Of(Piece piece, UnitSystem units)
+    {
+        List<string> parts = [Name(piece), SaidByWidth.Contains(piece.Kind) ? Wide(piece.Box.Width, units) : Size(piece.Box.Size, units)];
+        if (piece.Words is { } words)
+        {
+            parts.Add($"“{words.Text}”");
+        }
+
+        parts.Add(Paint(piece.Paint));
+        if (piece.Turn != 0)
+        {
+            parts.Add(string.Create(
+                CultureInfo.InvariantCulture, $"turned {Math.Abs(piece.Turn):0.##}° to the {(piece.Turn < 0 ? "left" : "right")}"));
+        }
+
+        if (piece.Raised > Length.Zero)
+        {
+            parts.Add("raised " + RulerText.Millimetres(piece.Raised));
+        }
+
+        return string.Join(", ", parts);
+    }
+
+    /// <summary>Width by height, such as "4 1/4 x 5 1/2 in" or "105 x 148 mm".</summary>
+    public static string Size(Size size, UnitSystem units) => units == UnitSystem.Inches
+        ? $"{Inches(size.Width)} x {Inches(size.Height)} in"
+        : $"{RulerText.MillimetreNumber(size.Width)} x {RulerText.MillimetreNumber(size.Height)} mm";
+
+    /// <summary>What something is made of: the paper's name, else its role, else its colour.</summary>
+    public static string Paint(Paint paint) => paint.Paper ?? paint.Role ?? Look(paint.Look);
+
+    private static string Look(PaperLook look) => look.Pattern is Pattern.Plain or Pattern.Cardstock
+        ? look.Ground.Hex
+        : $"{look.Pattern.ToString().ToLowerInvariant()} {look.Ground.Hex}";
+
+    private static string Wide(Length width, UnitSystem units) =>
+        units == UnitSystem.Inches ? $"{Inches(width)} in wide" : $"{RulerText.MillimetreNumber(width)} mm wide";
+
+    private static string Inches(Length length)
+    {
+        var text = RulerText.Inches(length);
+        return text.Length > 2 && text[^1] is '+' or '-' ? "about " + text[..^2] : text;
+    }
+
+    /// <summary>The last name of the path and the kind, said once where they are the same; a mat is told by what it lies behind.</summary>
+    private static string Name(Piece piece)
+    {
+        var names = piece.Path.Split('/');
+        var name = names[^1];
+        if (piece.Kind == "mat" && names.Length > 2)
+        {
+            return $"mat behind {Spoken(names[^2])}";
+        }
+
+        return name.StartsWith(piece.Kind, StringComparison.OrdinalIgnoreCase) && !name.AsSpan(piece.Kind.Length).ContainsAnyInRange('a', 'z')
+            ? Spoken(name)
+            : $"{Spoken(name)}: {piece.Kind}";
+    }
+
+    private static string Spoken(string name) => name.Replace("[", " ", StringComparison.Ordinal).Replace("]", "", StringComparison.Ordinal);
+}

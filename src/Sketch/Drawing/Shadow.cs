@@ -1,0 +1,43 @@
+using Sketch.Colours;
+using Sketch.Shapes;
+
+namespace Sketch.Drawing;
+
+/// <summary>
+/// The shadow of a piece, an element of its own beneath it. The light comes from the upper left; the higher the piece, the further and
+/// softer its shadow. Softness is a few widened outlines on top of each other: blurring filters would turn into pixels in a PDF.
+/// </summary>
+internal static class Shadow
+{
+    internal static readonly Rgb Colour = new(0x1d, 0x1a, 0x28);
+
+    /// <summary>Height of the upper side of a sheet of cardstock above what it lies flat on, in millimetres, a little more than its thickness so that layers read as layers.</summary>
+    internal const double FlatHeight = 0.35;
+
+    private const int MostLayers = 9;
+
+    /// <summary>Draws the shadow of an outline.</summary>
+    /// <param name="svg">Where it goes.</param>
+    /// <param name="cutId">The id of the outline's path.</param>
+    /// <param name="height">Millimetres above what it falls on.</param>
+    /// <param name="degrees">The clockwise turn of the piece: the shadow falls to the lower right of the face all the same.</param>
+    internal static void Draw(SvgWriter svg, string cutId, double height, double degrees)
+    {
+        var fall = Affine.Turn(-degrees, default).Apply(new(height * 0.34, height * 0.46));
+        var softness = 0.25 + 0.62 * height;
+        var layers = Math.Clamp((int)Math.Ceiling(softness / 0.2), 3, MostLayers);
+        var darkness = 0.2 + 0.1 * Math.Min(1, height / 2);
+        var opacity = 1 - Math.Pow(1 - darkness, 1.0 / layers);
+
+        svg.Open("g").Attribute("class", "shadow").Transform(Affine.Shift(fall.X, fall.Y))
+            .Attribute("fill", Colour.Hex).Attribute("stroke", Colour.Hex).Attribute("stroke-linejoin", "round");
+        for (var i = layers; i > 0; i--)
+        {
+            // Closer together near the piece, so that the shadow fades out instead of ending.
+            var width = 2 * softness * Math.Pow((double)(i - 1) / (layers - 1), 1.5);
+            svg.Open("use").Attribute("href", "#" + cutId).Attribute("stroke-width", width).Attribute("opacity", opacity).Close();
+        }
+
+        svg.Close();
+    }
+}

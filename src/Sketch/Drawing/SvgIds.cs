@@ -1,0 +1,60 @@
+using System.Globalization;
+using System.Text;
+
+namespace Sketch.Drawing;
+
+/// <summary>Gives the elements of one picture ids that a person can read and that are never used twice.</summary>
+public sealed class SvgIds
+{
+    private readonly HashSet<string> _taken = [];
+    private readonly Dictionary<string, int> _repeats = [];
+
+    /// <summary>
+    /// An id made of a piece's path or another name: letters and digits stay, everything between them becomes one hyphen
+    /// (<c>front/gem[1]/mat</c> gives <c>front-gem-1-mat</c>); a number is added where another element has that id.
+    /// </summary>
+    public string Claim(string name)
+    {
+        var id = Plain(name);
+        if (_taken.Add(id))
+        {
+            return id;
+        }
+
+        var number = _repeats.GetValueOrDefault(id, 1);
+        string next;
+        do
+        {
+            number++;
+            next = string.Create(CultureInfo.InvariantCulture, $"{id}-{number}");
+        }
+        while (!_taken.Add(next));
+
+        _repeats[id] = number;
+        return next;
+    }
+
+    private static string Plain(string name)
+    {
+        var id = new StringBuilder(name.Length);
+        foreach (var c in name)
+        {
+            if (char.IsLetterOrDigit(c))
+            {
+                id.Append(c);
+            }
+            else if (id.Length > 0 && id[^1] != '-')
+            {
+                id.Append('-');
+            }
+        }
+
+        while (id.Length > 0 && id[^1] == '-')
+        {
+            id.Length--;
+        }
+
+        // XML does not let an id begin with a digit.
+        return id.Length == 0 || char.IsDigit(id[0]) ? $"x{id}" : id.ToString();
+    }
+}

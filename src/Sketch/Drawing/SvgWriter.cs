@@ -1,0 +1,195 @@
+using System.Text;
+using Sketch.Shapes;
+using Sketch.Units;
+
+namespace Sketch.Drawing;
+
+/// <summary>
+/// Writes SVG text in millimetres, an element a line. Whatever is written as text or attribute comes out well-formed: signs of XML are
+/// escaped, characters that XML 1.0 does not allow become U+FFFD.
+/// </summary>
+public sealed class SvgWriter
+{
+    private readonly StringBuilder _text = new();
+    private readonly Stack<string> _open = new();
+    private readonly int _indent;
+    private bool _inStartTag;
+    private bool _onOneLine;
+
+    /// <summary>A writer whose elements stand so many steps in, to be put into another's.</summary>
+    public SvgWriter(int indent = 0) => _indent = indent;
+
+    /// <summary>How much has been written, in characters.</summary>
+    public int Length => _text.Length;
+
+    /// <summary>
+    /// Opens the root of a picture of a true size: as wide and high as <paramref name="size"/> in inches or millimetres, with the user
+    /// unit 1 mm, so that what is drawn is clipped at exactly that size.
+    /// </summary>
+    /// <param name="size">The size of the picture.</param>
+    /// <param name="inInches">Whether width and height are given in inches; otherwise in millimetres.</param>
+    /// <param name="title">What the picture shows, in plain words.</param>
+    public static SvgWriter Sheet(Size size, bool inInches, string title)
+    {
+        var (width, height) = (size.Width, size.Height);
+        return new SvgWriter()
+            .Open("svg")
+            .Attribute("xmlns", "http://www.w3.org/2000/svg")
+            .Attribute("width", Physical(width))
+            .Attribute("height", Physical(height))
+            .Attribute("viewBox", $"0 0 {DecimalText.Of(width.Millimetres, 6)} {DecimalText.Of(height.Millimetres, 6)}")
+            .Attribute("role", "img")
+            .Title(title);
+
+        string Physical(Length length) => inInches ? DecimalText.Of(length.Inches, 6) + "in" : DecimalText.Of(length.Millimetres, 6) + "mm";
+    }
+
+    /// <summary>Opens an element in the one that is open.</summary>
+    public SvgWriter Open(string name)
+    {
+        EndStartTag();
+        NewLine(_open.Count);
+        _text.Append('<').Append(name);
+        _open.Push(name);
+        _inStartTag = true;
+        return this;
+    }
+
+    /// <summary>An attribute of the element just opened.</summary>
+    public SvgWriter Attribute(string name, string value)
+    {
+        _text.Append(' ').Append(name).Append("=\"");
+        Escape(value);
+        _text.Append('"');
+        return this;
+    }
+
+    /// <summary>A number of millimetres, degrees or a share, with at most four decimals.</summary>
+    public SvgWriter Attribute(string name, double value)
+    {
+        _text.Append(' ').Append(name).Append("=\"").AppendNumber(value).Append('"');
+        return this;
+    }
+
+    /// <summary>Moves the element just opened; none when it stays where it is.</summary>
+    public SvgWriter Transform(Affine by)
+    {
+        if (by.IsIdentity)
+        {
+            return this;
+        }
+
+        var isShift = by == Affine.Shift(by.E, by.F);
+        _text.Append(" transform=\"").Append(isShift ? "translate(" : "matrix(");
+        if (!isShift)
+        {
+            // Six decimals keep the far end of a metre-wide piece within a micrometre.
+            foreach (var number in (ReadOnlySpan<double>)[by.A, by.B, by.C, by.D])
+            {
+                _text.AppendNumber(number, 6).Append(' ');
+            }
+        }
+
+        _text.AppendNumber(by.E).Append(' ').AppendNumber(by.F).Append(")\"");
+        return this;
+    }
+
+    /// <summary>The title of the element just opened: what a pointer resting on it shows and a screen reader says.</summary>
+    public SvgWriter Title(string words)
+    {
+        Open("title");
+        _text.Append('>');
+        _inStartTag = false;
+        Escape(words);
+        _onOneLine = true;
+        return Close();
+    }
+
+    /// <summary>Closes the innermost open element.</summary>
+    public SvgWriter Close()
+    {
+        var name = _open.Pop();
+        if (_inStartTag)
+        {
+            _text.Append("/>");
+        }
+        else
+        {
+            if (!_onOneLine)
+            {
+                NewLine(_open.Count);
+            }
+
+            _text.Append("</").Append(name).Append('>');
+        }
+
+        _inStartTag = _onOneLine = false;
+        return this;
+    }
+
+    /// <summary>Puts in what another writer has written.</summary>
+    public SvgWriter Insert(SvgWriter other)
+    {
+        EndStartTag();
+        _text.Append(other._text);
+        return this;
+    }
+
+    /// <summary>The text so far, with a line end; every element must have been closed for it to be a picture.</summary>
+    public override string ToString() => _text.ToString() + "\n";
+
+    private void EndStartTag()
+    {
+        if (_inStartTag)
+        {
+            _text.Append('>');
+            _inStartTag = false;
+        }
+    }
+
+    private void NewLine(int depth)
+    {
+        if (_text.Length > 0 || _indent > 0)
+        {
+            _text.Append('\n').Append(' ', _indent + depth);
+        }
+    }
+
+    private void Escape(string value)
+    {
+        for (var i = 0; i < value.Length; i++)
+        {
+            var c = value[i];
+            switch (c)
+            {
+                case '&':
+                    _text.Append("&amp;");
+                    break;
+                case '<':
+                    _text.Append("&lt;");
+                    break;
+                case '>':
+                    _text.Append("&gt;");
+                    break;
+                case '"':
+                    _text.Append("&quot;");
+                    break;
+                case < ' ':
+                    _text.Append(c is '\t' or '\n' or '\r' ? ' ' : '\uFFFD');
+                    break;
+                case '\uFFFE' or '\uFFFF':
+                    _text.Append('\uFFFD');
+                    break;
+                case >= '\uD800' and <= '\uDFFF' when i + 1 < value.Length && char.IsSurrogatePair(c, value[i + 1]):
+                    _text.Append(c).Append(value[++i]);
+                    break;
+                case >= '\uD800' and <= '\uDFFF':
+                    _text.Append('\uFFFD');
+                    break;
+                default:
+                    _text.Append(c);
+                    break;
+            }
+        }
+    }
+}
