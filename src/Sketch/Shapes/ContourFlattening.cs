@@ -31,6 +31,42 @@ public sealed partial record Contour
     }
 
     /// <summary>
+    /// Whether the line turns to the right only, once round, as a clockwise convex line does; hollows of less than a hundredth of a
+    /// millimetre are passed over.
+    /// </summary>
+    internal bool IsConvex()
+    {
+        var points = Flatten(0.01);
+        var turned = 0.0;
+        for (var i = 0; i < points.Count; i++)
+        {
+            var (a, b, c) = (points[i], points[(i + 1) % points.Count], points[(i + 2) % points.Count]);
+            var (inX, inY, outX, outY) = (b.X - a.X, b.Y - a.Y, c.X - b.X, c.Y - b.Y);
+            var turn = Math.Atan2(inX * outY - inY * outX, inX * outX + inY * outY);
+            if (turn < -1e-9)
+            {
+                return false;
+            }
+
+            turned += turn;
+        }
+
+        return turned < 3 * Math.PI;
+    }
+
+    /// <summary>The ends and the middles of the segments.</summary>
+    internal IEnumerable<Point> Samples()
+    {
+        var from = Start;
+        foreach (var segment in Segments)
+        {
+            yield return segment.PointAt(from, 0.5);
+            yield return segment.End;
+            from = segment.End;
+        }
+    }
+
+    /// <summary>
     /// A chord over a share h of a curve strays by at most h²/8 of its largest second derivative, which for a cubic is 6 times the larger
     /// second difference of its control points (interpolation error bound).
     /// </summary>

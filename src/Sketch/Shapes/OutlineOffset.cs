@@ -22,16 +22,9 @@ public sealed partial record Outline
             return outline;
         }
 
-        if (outline.AsRectangle() is { } box)
-        {
-            var grown = box.Grow(distance);
-            return grown is { Width: > 0, Height: > 0 }
-                ? new([ContourPen.Polygon(
-                    new(grown.Left, grown.Top), new(grown.Right, grown.Top), new(grown.Right, grown.Bottom), new(grown.Left, grown.Bottom))])
-                : Empty;
-        }
-
-        return Buffered(outline, distance);
+        return outline.Contours.Length == 1 && outline.AsRectangle() is { } box && !(box.Grow(distance) is { Width: > 0, Height: > 0 })
+            ? Empty
+            : ByCurves(outline.Clockwise(), distance) ?? Buffered(outline, distance);
     }
 
     /// <summary>
@@ -39,6 +32,20 @@ public sealed partial record Outline
     /// edge this is.
     /// </summary>
     public Outline Ring(double thickness) => Grow(thickness, closeHoles: true).Subtract(WithoutHoles());
+
+    /// <summary>Keeps lines and curves; null where contours cross themselves or each other on the way.</summary>
+    private static Outline? ByCurves(Outline outline, double distance)
+    {
+        var contours = outline.Contours.Select(c => CurveOffset.Of(c, distance)).ToList();
+        if (contours.Contains(null))
+        {
+            return null;
+        }
+
+        var moved = new Outline([.. contours.OfType<Contour>()]);
+        var cannotCross = outline.Contours.Length == 1 && (outline.AsRectangle() is not null || (distance > 0 && outline.Contours[0].IsConvex()));
+        return cannotCross || Polygons.LiesAt(moved, outline, Math.Abs(distance)) ? moved : null;
+    }
 
     private static Outline Buffered(Outline outline, double distance)
     {

@@ -16,12 +16,14 @@ internal static class Polygons
 
     private static readonly GeometryFactory Factory = new();
 
+    /// <param name="Line">The closed line.</param>
+    /// <param name="Area">What it encloses, positive where it runs clockwise as seen.</param>
     private sealed record Ring(LinearRing Line, double Area);
 
     /// <summary>What is inside the outline by the winding rule, as valid polygons.</summary>
     public static Geometry Of(Outline outline)
     {
-        var rings = Rings(outline);
+        var rings = Rings(outline, Tolerance);
         var polygons = WithHoles(rings);
         if (polygons.TrueForAll(p => p.IsValid))
         {
@@ -52,6 +54,43 @@ internal static class Polygons
         return new([.. contours]);
     }
 
+    /// <summary>
+    /// Whether the moved outline is one piece that nowhere crosses itself and lies at that distance from the old one everywhere: then it is
+    /// the offset, however it was found. The sharp corners of upright rectangles lie farther off by intent.
+    /// </summary>
+    public static bool LiesAt(Outline moved, Outline old, double distance)
+    {
+        var (rings, oldRings) = (Rings(moved, 5 * Tolerance), Rings(old, Tolerance));
+        if (rings.Count != moved.Contours.Length || rings.Count != oldRings.Count || rings.Count(r => r.Area > 0) != 1)
+        {
+            return false;
+        }
+
+        for (var i = 0; i < rings.Count; i++)
+        {
+            if (rings[i].Area > 0 != oldRings[i].Area > 0)
+            {
+                return false;
+            }
+        }
+
+        var area = WithHoles(rings);
+        if (area.Count != 1 || !area[0].IsValid)
+        {
+            return false;
+        }
+
+        foreach (var point in moved.Contours.Where(c => c.AsRectangle() is null).SelectMany(c => c.Samples()))
+        {
+            if (Math.Abs(DistanceTo(oldRings, point) - distance) > 3 * Tolerance)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     private static Contour ToContour(LineString ring, bool clockwise)
     {
         var points = ring.Coordinates.Select(c => new Point(c.X, c.Y)).ToArray();
@@ -59,10 +98,10 @@ internal static class Polygons
         return contour.SignedArea >= 0 == clockwise ? contour : contour.Reverse();
     }
 
-    private static List<Ring> Rings(Outline outline)
+    private static List<Ring> Rings(Outline outline, double tolerance)
     {
         var bounds = outline.Bounds;
-        var tolerance = Math.Max(Tolerance, Math.Max(bounds.Width, bounds.Height) * 1e-6);
+        tolerance = Math.Max(tolerance, Math.Max(bounds.Width, bounds.Height) * 1e-6);
         var rings = new List<Ring>();
         foreach (var contour in outline.Contours)
         {
@@ -70,7 +109,7 @@ internal static class Polygons
             points.Add(points[0]);
             var coordinates = points.Select(p => new Coordinate(p.X, p.Y)).ToArray();
             coordinates = CoordinateArrays.RemoveRepeatedPoints(coordinates);
-            var area = coordinates.Length < 4 ? 0 : Area.OfRingSigned(coordinates);
+            var area = coordinates.Length < 4 ? 0 : -Area.OfRingSigned(coordinates);
             if (Math.Abs(area) > LeastArea)
             {
                 rings.Add(new(Factory.CreateLinearRing(coordinates), area));
@@ -152,5 +191,24 @@ internal static class Polygons
         }
 
         return winding;
+    }
+
+    private static double DistanceTo(List<Ring> rings, Point point)
+    {
+        var least = double.MaxValue;
+        foreach (var ring in rings)
+        {
+            var line = ring.Line.Coordinates;
+            for (var i = 1; i < line.Length; i++)
+            {
+                var (a, b) = (line[i - 1], line[i]);
+                var (abX, abY, x, y) = (b.X - a.X, b.Y - a.Y, point.X - a.X, point.Y - a.Y);
+                var along = Math.Clamp((x * abX + y * abY) / (abX * abX + abY * abY), 0, 1);
+                var (offX, offY) = (x - along * abX, y - along * abY);
+                least = Math.Min(least, offX * offX + offY * offY);
+            }
+        }
+
+        return Math.Sqrt(least);
     }
 }

@@ -36,6 +36,20 @@ public readonly partial record struct Segment
             a * (Control1.Y - from.Y) + b * (Control2.Y - Control1.Y) + c * (End.Y - Control2.Y));
     }
 
+    /// <summary>The second derivative by that share.</summary>
+    internal Point BendAt(Point from, double t)
+    {
+        if (IsLine)
+        {
+            return default;
+        }
+
+        var (a, b) = (6 * (1 - t), 6 * t);
+        return new(
+            a * (Control2.X - 2 * Control1.X + from.X) + b * (End.X - 2 * Control2.X + Control1.X),
+            a * (Control2.Y - 2 * Control1.Y + from.Y) + b * (End.Y - 2 * Control2.Y + Control1.Y));
+    }
+
     /// <summary>The smallest upright box around the segment.</summary>
     internal Bounds BoundsFrom(Point from)
     {

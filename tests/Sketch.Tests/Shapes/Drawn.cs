@@ -6,6 +6,8 @@ namespace Sketch.Tests.Shapes;
 /// <summary>Short ways to outlines for tests, in millimetres.</summary>
 internal static class Drawn
 {
+    private const int Steps = 60;
+
     public static readonly ShapeStyle Plain = ShapeStyle.Plain;
 
     public static Rect Box(double left, double top, double width, double height) => new(
@@ -20,16 +22,16 @@ internal static class Drawn
     public static Outline Polygon(params Point[] corners) =>
         new([new Contour(corners[0], [.. corners.Skip(1).Select(Segment.Line)])]);
 
-    /// <summary>Points on the line, worked out here and not by the code under test: 200 on each curve.</summary>
+    /// <summary>Points on the line, worked out here and not by the code under test: 60 on each curve.</summary>
     public static List<Point> Sample(Contour contour)
     {
         var points = new List<Point> { contour.Start };
         foreach (var segment in contour.Segments)
         {
             var from = points[^1];
-            for (var i = 1; i < 200 && !segment.IsLine; i++)
+            for (var i = 1; i < Steps && !segment.IsLine; i++)
             {
-                var t = i / 200.0;
+                var t = (double)i / Steps;
                 double At(double a, double b, double c, double d) => a + t * (3 * (b - a) + t * (3 * (a - 2 * b + c) + t * (d - a + 3 * (b - c))));
                 points.Add(new(
                     At(from.X, segment.Control1.X, segment.Control2.X, segment.End.X),
@@ -49,4 +51,13 @@ internal static class Drawn
         return Enumerable.Range(0, points.Count).Sum(i =>
             points[i].X * points[(i + 1) % points.Count].Y - points[(i + 1) % points.Count].X * points[i].Y) / 2;
     }
+
+    /// <summary>Length of the sampled line.</summary>
+    public static double SampledLength(Contour contour)
+    {
+        var points = Sample(contour);
+        return Enumerable.Range(0, points.Count).Sum(i => Distance(points[i], points[(i + 1) % points.Count]));
+    }
+
+    public static double Distance(Point a, Point b) => Math.Sqrt((a.X - b.X) * (a.X - b.X) + (a.Y - b.Y) * (a.Y - b.Y));
 }
