@@ -1,14 +1,17 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
+using Sketch.Drafts;
+using Sketch.Layout;
 using Sketch.Panels;
 using Sketch.Surroundings;
+using Sketch.Syntax;
 using Sketch.Text;
 
 namespace Sketch;
 
 /// <summary>A file read, laid out and checked.</summary>
 /// <param name="Source">The file.</param>
-/// <param name="Card">The card, or null when the file could not be laid out or is no card.</param>
+/// <param name="Card">The sound part of the card, or null when the file could not be laid out or is no card.</param>
 /// <param name="Findings">All that was found, in the order of places.</param>
 public sealed record Compilation(SourceText Source, LaidOutCard? Card, ImmutableArray<Finding> Findings)
 {
@@ -23,6 +26,32 @@ public static class Compiler
     public static Compilation Compile(SourceText source, ISurroundings surroundings)
     {
         var findings = new FindingBag();
-        return new(source, null, findings.ToImmutable());
+        var file = Parser.Parse(source, findings);
+        var card = file.Lines switch
+        {
+            [] when !findings.HasErrors => Nothing(source, findings),
+            [TitleLine { Word: "card" }, ..] => Lay(file, surroundings, findings),
+            [TitleLine { Word: "like" }, ..] or [not (TitleLine or BadLine), ..] => NoTitle(file, findings),
+            _ => null,
+        };
+        return new(source, card, findings.ToImmutable());
+    }
+
+    private static LaidOutCard? Lay(FileSyntax file, ISurroundings surroundings, FindingBag findings)
+    {
+        var draft = DraftReader.Read(file, surroundings, findings, Refit.With(surroundings));
+        return draft is null ? null : CardLayout.Lay(draft, surroundings, findings);
+    }
+
+    private static LaidOutCard? Nothing(SourceText source, FindingBag findings)
+    {
+        findings.Add(FindingCatalogue.NothingToMake, new(source, new(0, 0)), "There is nothing in this file.", "Begin with card \"Fair winds\", then base A2, fold left, of white.");
+        return null;
+    }
+
+    private static LaidOutCard? NoTitle(FileSyntax file, FindingBag findings)
+    {
+        findings.Add(FindingCatalogue.Expected, new(file.Source, file.Lines[0].Span), "The file does not say what it is.", "Let its first line be card \"…\", batch \"…\" or stash \"…\".");
+        return null;
     }
 }

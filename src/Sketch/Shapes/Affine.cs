@@ -28,6 +28,20 @@ public readonly record struct Affine(double A, double B, double C, double D, dou
         next.A * C + next.C * D, next.B * C + next.D * D,
         next.A * E + next.C * F + next.E, next.B * E + next.D * F + next.F);
 
+    /// <summary>The way back.</summary>
+    /// <exception cref="InvalidOperationException">It flattens the plane, so there is no way back.</exception>
+    public Affine Inverse()
+    {
+        var determinant = A * D - B * C;
+        if (determinant == 0)
+        {
+            throw new InvalidOperationException("a flattened plane has no way back");
+        }
+
+        var (a, b, c, d) = (D / determinant, -B / determinant, -C / determinant, A / determinant);
+        return new(a, b, c, d, -(a * E + c * F), -(b * E + d * F));
+    }
+
     /// <summary>Where a point goes.</summary>
     public Point Apply(Point point) => new(A * point.X + C * point.Y + E, B * point.X + D * point.Y + F);
 }

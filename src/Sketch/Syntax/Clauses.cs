@@ -26,6 +26,9 @@ public enum Direction
 /// <summary><c>of navy</c>, <c>of blue and cream</c>.</summary>
 public sealed record OfClause(ImmutableArray<PaintSyntax> Paints, TextSpan Span) : Clause(Span);
 
+/// <summary><c>ink navy</c>: what the words on a paper piece are written with.</summary>
+public sealed record InkClause(PaintSyntax Paint, TextSpan Span) : Clause(Span);
+
 /// <summary><c>alternating</c> (neighbours differ) or <c>in turn</c> (reading order).</summary>
 public sealed record TakeTurnsClause(bool Alternating, TextSpan Span) : Clause(Span);
 

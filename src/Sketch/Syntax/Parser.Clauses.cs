@@ -76,6 +76,7 @@ public sealed partial class Parser
         return token.Text.ToLowerInvariant() switch
         {
             "of" => ReadOf(cursor),
+            "ink" => ReadPaint(cursor) is { } ink ? new InkClause(ink, default) : null,
             "alternating" => new TakeTurnsClause(true, default),
             "in" => ReadIn(cursor),
             "with" => ReadWith(cursor),

@@ -29,7 +29,7 @@ public static class Vocabulary
 
     /// <summary>Words that begin a clause.</summary>
     public static readonly FrozenSet<string> ClauseWords =
-        Set("of", "alternating", "in", "with", "showing", "border", "left", "right", "top", "bottom", "upper", "lower", "centre", "shift",
+        Set("of", "ink", "alternating", "in", "with", "showing", "border", "left", "right", "top", "bottom", "upper", "lower", "centre", "shift",
             "above", "below", "measured", "over", "along", "around", "same", "gap", "spread", "lined", "step", "turn", "raised", "on", "wrap",
             "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font", "fold", "landscape", "flap", "front", "back",
             "upright", "trim", "weight", "thick", "price", "any", "spare", "kerf");

@@ -1,0 +1,367 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Papers;
+using Sketch.Stationery;
+using Sketch.Surroundings;
+using Sketch.Syntax;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Drafts;
+
+/// <summary>
+/// Fits a card that is like another to its own base. It needs a layout, which is a later stage, so that stage hands it in.
+/// </summary>
+internal delegate CardDraft RefitCard(CardDraft card, CardDraft other, RefitWhat what, Location location, FindingBag findings);
+
+/// <summary>Reads the outline of a card file into a draft.</summary>
+internal sealed class DraftReader
+{
+    private readonly SourceText _source;
+    private readonly ISurroundings _surroundings;
+    private readonly FindingBag _findings;
+    private readonly PieceReader _pieces;
+    private readonly ImmutableArray<string> _chain;
+    private readonly RefitCard _refit;
+
+    private DraftReader(SourceText source, ISurroundings surroundings, FindingBag findings, RefitCard refit, ImmutableArray<string> chain)
+    {
+        _source = source;
+        _refit = refit;
+        _surroundings = surroundings;
+        _findings = findings;
+        _pieces = new(source, findings);
+        _chain = chain.Add(source.Path);
+    }
+
+    /// <summary>The draft of a card file, or null when it has no title or cannot be begun.</summary>
+    public static CardDraft? Read(FileSyntax file, ISurroundings surroundings, FindingBag findings, RefitCard refit, ImmutableArray<string> chain = default) =>
+        new DraftReader(file.Source, surroundings, findings, refit, chain.IsDefault ? [] : chain).Read(file);
+
+    private CardDraft? Read(FileSyntax file)
+    {
+        var title = (TitleLine)file.Lines[0];
+        _pieces.RejectClauses(title);
+        var card = new CardDraft { Title = title.Words.Text, Location = At(title.Span) };
+        var rest = new List<LineSyntax>();
+        RefitLine? refit = null;
+        LikeDraft? like = null;
+        // Lines indented under the title say the same as lines below it.
+        foreach (var line in title.Children.Concat(file.Lines.Skip(1)))
+        {
+            switch (line)
+            {
+                case TitleLine { Word: "like" } likeLine when like is null:
+                    _pieces.RejectClauses(likeLine);
+                    _pieces.RejectChildren(likeLine);
+                    like = ReadLike(likeLine);
+                    break;
+                case RefitLine refitLine:
+                    refit = refitLine;
+                    break;
+                case TitleLine second:
+                    Report(FindingCatalogue.Misplaced, second.Span, $"A second {second.Word} line begins here, but a file is one {title.Word}.",
+                        second.Word == "like" ? "Keep one like line." : "Put it into a file of its own.");
+                    break;
+                default:
+                    rest.Add(line);
+                    break;
+            }
+        }
+
+        if (like is { Card: null })
+        {
+            return null;
+        }
+
+        if (like is { Card: { } other })
+        {
+            card = card with { Base = other.Base, Roles = other.Roles, Parts = other.Parts, Faces = other.Faces, Font = other.Font, Units = other.Units };
+        }
+
+        foreach (var line in rest.Where(l => l is not (ChangeLine or LeaveOutLine or AddToLine)))
+        {
+            card = ReadLine(card, line);
+        }
+
+        if (refit is not null)
+        {
+            card = Refit(card, refit, like?.Card);
+        }
+
+        foreach (var line in rest.Where(l => l is ChangeLine or LeaveOutLine or AddToLine))
+        {
+            card = new DraftChanges(_pieces, _findings, _source).Apply(card, line);
+        }
+
+        return card;
+    }
+
+    private CardDraft Refit(CardDraft card, RefitLine line, CardDraft? other)
+    {
+        _pieces.RejectClauses(line);
+        if (other is null)
+        {
+            Report(FindingCatalogue.Misplaced, line.Span, "There is nothing to refit: this card is like no other.", "Write like \"other.card\" above it.");
+            return card;
+        }
+
+        return _refit(card, other, line.What, At(line.Span), _findings);
+    }
+
+    private sealed record LikeDraft(CardDraft? Card);
+
+    private LikeDraft ReadLike(TitleLine line)
+    {
+        var path = line.Words.Text;
+        if (_surroundings.ReadText(path, _source.Path, out var problem) is not { } text)
+        {
+            Report(FindingCatalogue.BadFile, line.Words.Span, $"\"{path}\" cannot be read: {problem}", "Write the name of a card file in the same folder.");
+            return new(null);
+        }
+
+        if (_chain.Contains(text.Path))
+        {
+            Report(FindingCatalogue.FileCircle, line.Words.Span, $"\"{path}\" is like this card in turn, so neither can begin.", "Let one of them stand on its own.");
+            return new(null);
+        }
+
+        var own = new FindingBag();
+        var file = Parser.Parse(text, own);
+        var card = file.Lines is [TitleLine { Word: "card" }, ..] ? Read(file, _surroundings, own, _refit, _chain) : null;
+        if (card is null || own.HasErrors)
+        {
+            Report(FindingCatalogue.BadFile, line.Words.Span, $"\"{path}\" {(card is null ? "is no card that can be read" : "has mistakes of its own")}.",
+                $"Run check on \"{path}\" and mend it first.");
+        }
+
+        return new(card);
+    }
+
+    private CardDraft ReadLine(CardDraft card, LineSyntax line)
+    {
+        switch (line)
+        {
+            case UnitsLine units:
+                return card with { Units = UnitsOf(units.Unit) };
+            case BaseLine baseLine:
+                return card with { Base = ReadBase(card.Base, baseLine) };
+            case RoleLine role:
+                var read = ReadRole(role);
+                return card with { Roles = [.. card.Roles.Where(r => !Same(r.Name, read.Name) || !WasHere(r.Location, read)), read] };
+            case PartLine part:
+                return ReadPart(card, part);
+            case FaceLine face:
+                return ReadFace(card, face);
+            case WordsLine { Word: "note" } note:
+                var text = string.Join('\n', note.Words.Select(w => w.Text));
+                return card with { Notes = card.Notes.Length == 0 ? text : card.Notes + "\n" + text };
+            case WordsLine { Word: "font" } font:
+                return card with { Font = font.Words[0].Text };
+            case BadLine:
+                return card;
+            case PieceLine or UseLine:
+                Report(FindingCatalogue.Misplaced, line.Span, "A piece lies on nothing here.", "Indent it under front, inside or another face.");
+                return card;
+            case ItemLine:
+                Report(FindingCatalogue.Misplaced, line.Span, "An item line changes a copy, but there are no copies above it.", "Indent it under a line with a count, such as 3 gem 1/8.");
+                return card;
+            default:
+                Report(FindingCatalogue.Misplaced, line.Span, "This line does not belong in a card.", "It belongs in a batch or stash file.");
+                return card;
+        }
+    }
+
+    /// <summary>Whether a role comes from the card that this one is like, so that it is replaced without a word.</summary>
+    private bool WasHere(Location old, RoleDraft read)
+    {
+        if (ReferenceEquals(old.Source, _source))
+        {
+            _findings.Add(FindingCatalogue.SaidTwice, read.Location, $"The role {read.Name} is declared twice, first in line {old.Start.Line}.", "Take one of the two away, or name it otherwise.");
+        }
+
+        return true;
+    }
+
+    private static UnitSystem UnitsOf(Unit unit) => unit switch
+    {
+        Unit.Millimetre => UnitSystem.Millimetres,
+        Unit.Centimetre => UnitSystem.Centimetres,
+        _ => UnitSystem.Inches,
+    };
+
+    private BaseDraft ReadBase(BaseDraft? old, BaseLine line)
+    {
+        _pieces.RejectChildren(line);
+        if (old is not null && ReferenceEquals(old.Location.Source, _source))
+        {
+            Report(FindingCatalogue.SaidTwice, line.Span, $"The base is said twice, first in line {old.Location.Start.Line}.", "Keep one base line.");
+        }
+
+        var next = (old ?? new(null, null, false, null, null, At(line.Span))) with { Location = At(line.Span) };
+        if (line.Measure is { } measure)
+        {
+            next = next with { Written = SizeOf(measure, NamedSizes.FindCard, "card", out var name), SizeName = name, Landscape = false };
+        }
+        else if (old?.Written is null)
+        {
+            Report(FindingCatalogue.Expected, line.Span, "The base has no size.", "Write base A2, fold left, of white.");
+        }
+
+        foreach (var clause in line.Clauses)
+        {
+            next = clause switch
+            {
+                FlagClause { Word: "landscape" } => next with { Landscape = true },
+                FlagClause { Word: "upright" } => next with { Landscape = false },
+                FoldClause fold => next with { Fold = fold.Edge == Edge.Top ? Fold.Top : Fold.Left },
+                OfClause { Paints: [var paint] } => next with { Paint = paint },
+                _ => Idle(next, clause, "the base", "A base takes fold left, fold top, landscape and of."),
+            };
+        }
+
+        return next;
+    }
+
+    private T Idle<T>(T unchanged, Clause clause, string what, string hint)
+    {
+        Report(FindingCatalogue.IdleClause, clause.Span, $"This clause says nothing for {what}.", hint);
+        return unchanged;
+    }
+
+    private Size? SizeOf(MeasureSyntax measure, Func<string?, string, SizeLookup> find, string what, out string? name)
+    {
+        name = null;
+        if (measure.Size is { } written)
+        {
+            if (written is BoxSize { Width: LengthExtent w, Height: LengthExtent h })
+            {
+                if (w.Value > Length.Zero && h.Value > Length.Zero)
+                {
+                    return new(w.Value, h.Value);
+                }
+
+                Report(FindingCatalogue.BadSize, measure.Span, $"A {what} without width or height cannot be made.", "Write its size, such as 5 x 7.");
+                return null;
+            }
+
+            Report(FindingCatalogue.BadSize, measure.Span, $"A {what} needs width x height here.", "Write its size, such as A2 or 5 x 7.");
+            return null;
+        }
+
+        var lookup = find(measure.System, measure.Name!);
+        if (lookup.Found is { } found)
+        {
+            name = found.Name;
+            return found.Size;
+        }
+
+        var offers = string.Join(" or ", lookup.Offers);
+        var ambiguous = lookup.Outcome == LookupOutcome.Ambiguous;
+        _findings.Add(FindingCatalogue.UnknownSize, At(measure.Span),
+            ambiguous ? $"{measure.Name} means a different {what} in the US and in ISO sizes." : $"There is no {what} size called {measure.Name}.",
+            offers.Length > 0 ? $"Write {offers}." : "Write width x height, such as 4 1/4 x 5 1/2.",
+            lookup.Offers is [var single] ? single : null);
+        return null;
+    }
+
+    private RoleDraft ReadRole(RoleLine line)
+    {
+        _pieces.RejectChildren(line);
+        var side = PaperSide.Front;
+        foreach (var clause in line.Clauses)
+        {
+            if (clause is SideClause { Words: null, TrueWidth: null, Colours.IsEmpty: true } s)
+            {
+                side = s.IsBack ? PaperSide.Back : PaperSide.Front;
+            }
+            else
+            {
+                Idle(0, clause, "a role", "A role takes front or back: role sky: gulls, back.");
+            }
+        }
+
+        foreach (var colour in line.Colours.Where(c => !c.IsHex && !ColourWords.TryGet(c.Text, out _)))
+        {
+            Report(FindingCatalogue.UnknownRole, colour.Span, $"'{colour.Text}' is no colour.", Hints.Colour(colour.Text), Nearest.Find(colour.Text, ColourWords.All));
+        }
+
+        return new(line.Name.Text, line.Paper?.Text, line.Paper?.Span, line.Colours, line.AnyOffcut, side, At(line.Span));
+    }
+
+    private CardDraft ReadPart(CardDraft card, PartLine line)
+    {
+        _pieces.RejectClauses(line);
+        if (card.Parts.TryGetValue(line.Name.Text, out var other) && ReferenceEquals(other.Location.Source, _source))
+        {
+            Report(FindingCatalogue.SaidTwice, line.Name.Span, $"The part {line.Name.Text} is defined twice, first in line {other.Location.Start.Line}.", "Name one of them otherwise.");
+        }
+
+        var part = new PartDraft(line.Name.Text, line.Size, _pieces.ReadAll(line.Children, card.Parts), At(line.Span));
+        return card with { Parts = card.Parts.SetItem(part.Name, part) };
+    }
+
+    private CardDraft ReadFace(CardDraft card, FaceLine line)
+    {
+        var kind = FaceOf(line.Face);
+        var pieces = _pieces.ReadAll(line.Children, card.Parts);
+        var old = card.Faces.FirstOrDefault(f => f.Kind == kind);
+        if (old is not null && ReferenceEquals(old.Location.Source, _source))
+        {
+            Report(FindingCatalogue.SaidTwice, line.Span, $"The face {line.Face} begins twice, first in line {old.Location.Start.Line}.", "Put all its pieces under one line.");
+        }
+
+        var face = new FaceDraft(kind, old is null ? pieces : old.Pieces.AddRange(pieces), At(line.Span))
+        {
+            EnvelopeSize = old?.EnvelopeSize,
+            EnvelopeName = old?.EnvelopeName,
+            Flap = old?.Flap,
+            Paint = old?.Paint,
+        };
+        var isEnvelope = kind is FaceKind.Envelope or FaceKind.EnvelopeBack;
+        if (line.Measure is { } measure)
+        {
+            if (isEnvelope)
+            {
+                var size = SizeOf(measure, NamedSizes.FindEnvelope, "envelope", out var name);
+                // Envelopes lie landscape, however their size is written.
+                face = face with { EnvelopeSize = size is { } s && s.Width < s.Height ? s.Turned() : size, EnvelopeName = name };
+            }
+            else
+            {
+                Report(FindingCatalogue.BadSize, measure.Span, "A face of the card is as large as its base.", "Take the size away.");
+            }
+        }
+
+        foreach (var clause in line.Clauses)
+        {
+            face = clause switch
+            {
+                MeasureClause { Word: "flap" } flap when isEnvelope => face with { Flap = flap.Amount },
+                OfClause { Paints: [var paint] } when isEnvelope => face with { Paint = paint },
+                _ => Idle(face, clause, isEnvelope ? "an envelope" : "a face", isEnvelope ? "An envelope takes flap and of." : "Only an envelope takes clauses; write of after base."),
+            };
+        }
+
+        return card with { Faces = [.. card.Faces.Where(f => f.Kind != kind), face] };
+    }
+
+    private static FaceKind FaceOf(string word) => word switch
+    {
+        "front" => FaceKind.Front,
+        "inside" => FaceKind.Inside,
+        "inside-left" => FaceKind.InsideLeft,
+        "inside-top" => FaceKind.InsideTop,
+        "back" => FaceKind.Back,
+        "envelope" => FaceKind.Envelope,
+        _ => FaceKind.EnvelopeBack,
+    };
+
+    private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
+
+    private Location At(TextSpan span) => new(_source, span);
+
+    private void Report(FindingKind kind, TextSpan span, string message, string hint, string? replacement = null) =>
+        _findings.Add(kind, At(span), message, hint, replacement);
+}

@@ -1,0 +1,179 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Syntax;
+using Sketch.Text;
+
+namespace Sketch.Drafts;
+
+/// <summary>Reads piece lines with their mats, items and children.</summary>
+internal sealed class PieceReader(SourceText source, FindingBag findings)
+{
+    /// <summary>The pieces of a block of lines. Parts must be defined above their use, so they expand finitely.</summary>
+    public ImmutableArray<PieceDraft> ReadAll(ImmutableArray<LineSyntax> lines, ImmutableDictionary<string, PartDraft> parts)
+    {
+        var pieces = ImmutableArray.CreateBuilder<PieceDraft>();
+        var names = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
+        foreach (var line in lines)
+        {
+            var piece = line switch
+            {
+                PieceLine { Head.Kind: "mat" } => Misplaced(line, "A mat lies beneath a piece, but here is none.", "Indent it under its piece."),
+                PieceLine p => ReadPiece(p, parts),
+                UseLine use => ReadUse(use, parts),
+                BadLine => null,
+                ItemLine => Misplaced(line, "An item line changes a copy, but there are no copies above it.", "Indent it under a line with a count, such as 3 gem 1/8."),
+                _ => Misplaced(line, "This line cannot lie on a face or piece.", "Only pieces go here: panel, strip, star, text …"),
+            };
+            if (piece is null)
+            {
+                continue;
+            }
+
+            if (piece.Name is { } name && !names.TryAdd(name, piece.Location.Start.Line))
+            {
+                findings.Add(FindingCatalogue.NameTwice, piece.Location, $"The name {name} is already taken by line {names[name]}.", $"Give one of them another name, such as {name}2.");
+            }
+
+            pieces.Add(piece);
+        }
+
+        return pieces.ToImmutable();
+    }
+
+    public PieceDraft? ReadPiece(PieceLine line, ImmutableDictionary<string, PartDraft> parts)
+    {
+        var draft = FromHead(line.Head, line) with { Name = line.Name?.Text };
+        return WithBlock(draft, line.Children, parts);
+    }
+
+    /// <summary>A piece from a head and clauses, without name and block.</summary>
+    public PieceDraft FromHead(PieceHead head, LineSyntax line) => new()
+    {
+        Count = head.Count?.Value,
+        Kind = head.Kind,
+        Shape = head.Shape,
+        Size = head.Size,
+        Texts = head.Texts,
+        Clauses = ReadClauses(line),
+        Location = At(line.Span),
+    };
+
+    public ImmutableArray<DraftClause> ReadClauses(LineSyntax line)
+    {
+        var seen = new Dictionary<string, Clause>();
+        foreach (var clause in line.Clauses)
+        {
+            foreach (var family in ClauseFamilies.Of(clause))
+            {
+                if (!seen.TryAdd(family, clause))
+                {
+                    var text = source.Content[seen[family].Span.Start..seen[family].Span.End];
+                    findings.Add(FindingCatalogue.SaidTwice, At(clause.Span), $"This line has already said '{text}'.", "Keep one of the two.");
+                }
+            }
+        }
+
+        return [.. line.Clauses.Select(c => new DraftClause(c, source))];
+    }
+
+    public void RejectChildren(LineSyntax line)
+    {
+        foreach (var child in line.Children.Where(c => c is not BadLine))
+        {
+            findings.Add(FindingCatalogue.Misplaced, At(child.Span), "Nothing can lie on the line above.", "Take the indentation away.");
+        }
+    }
+
+    public void RejectClauses(LineSyntax line)
+    {
+        foreach (var clause in line.Clauses)
+        {
+            findings.Add(FindingCatalogue.IdleClause, At(clause.Span), "This clause says nothing for this line.", "Take it away.");
+        }
+    }
+
+    private PieceDraft? ReadUse(UseLine line, ImmutableDictionary<string, PartDraft> parts)
+    {
+        if (!parts.TryGetValue(line.Part.Text, out var part))
+        {
+            var near = Nearest.Find(line.Part.Text, parts.Keys.Order(StringComparer.Ordinal));
+            findings.Add(FindingCatalogue.UnknownPart, At(line.Part.Span), $"There is no part called {line.Part.Text} above this line.",
+                near is null ? $"Define it above the faces: part {line.Part.Text} 1 x 2, with its pieces beneath." : $"Did you mean {near}?", near);
+            return null;
+        }
+
+        var draft = new PieceDraft
+        {
+            Name = line.Name?.Text,
+            Kind = "group",
+            Size = part.Size,
+            IsUse = true,
+            Clauses = ReadClauses(line),
+            Children = part.Pieces,
+            Location = At(line.Span),
+        };
+        return WithBlock(draft, line.Children, parts);
+    }
+
+    public PieceDraft WithBlock(PieceDraft draft, ImmutableArray<LineSyntax> lines, ImmutableDictionary<string, PartDraft> parts)
+    {
+        var mats = ImmutableArray.CreateBuilder<PieceDraft>();
+        var items = ImmutableArray.CreateBuilder<ItemDraft>();
+        var rest = ImmutableArray.CreateBuilder<LineSyntax>();
+        foreach (var line in lines)
+        {
+            switch (line)
+            {
+                case PieceLine { Head.Kind: "mat" } mat:
+                    mats.Add(ReadMat(mat));
+                    break;
+                case ItemLine item when draft.Count is not null:
+                    items.Add(ReadItem(item, draft, parts));
+                    break;
+                default:
+                    rest.Add(line);
+                    break;
+            }
+        }
+
+        return draft with
+        {
+            Mats = draft.Mats.AddRange(mats),
+            Items = draft.Items.AddRange(items),
+            Children = draft.Children.AddRange(ReadAll(rest.ToImmutable(), parts)),
+        };
+    }
+
+    private PieceDraft ReadMat(PieceLine mat)
+    {
+        foreach (var child in mat.Children.Where(c => c is not BadLine))
+        {
+            findings.Add(FindingCatalogue.Misplaced, At(child.Span), "Nothing lies on a mat but its piece.", "Put this line under the piece, level with the mat.");
+        }
+
+        if (mat.Head.Count is { Value: > 1 } count)
+        {
+            findings.Add(FindingCatalogue.BadCount, At(count.Span), "Mats are written one a line, innermost first.", "Write a line for each mat.");
+        }
+
+        return FromHead(mat.Head, mat) with { Name = mat.Name?.Text };
+    }
+
+    private ItemDraft ReadItem(ItemLine item, PieceDraft draft, ImmutableDictionary<string, PartDraft> parts)
+    {
+        foreach (var index in item.Items.Where(i => i.Value > draft.Count))
+        {
+            findings.Add(FindingCatalogue.BadCount, At(index.Span), $"There is no item {index.Value}: the line above makes {draft.Count}.", $"Write a number from 1 to {draft.Count}.");
+        }
+
+        return new(item.Items, item.Size, item.Texts, ReadClauses(item), ReadAll(item.Children, parts), At(item.Span));
+    }
+
+    private PieceDraft? Misplaced(LineSyntax line, string message, string hint)
+    {
+        findings.Add(FindingCatalogue.Misplaced, At(line.Span), message, hint);
+        return null;
+    }
+
+    private Location At(TextSpan span) => new(source, span);
+}

@@ -1,0 +1,44 @@
+using Sketch.Diagnostics;
+using Sketch.Shapes;
+using Sketch.Surroundings;
+using Sketch.Syntax;
+
+namespace Sketch.Layout;
+
+/// <summary>The outlines that <c>outline</c> and <c>stamp</c> pieces take from files, read once each.</summary>
+internal sealed class Artworks(ISurroundings surroundings, FindingBag findings)
+{
+    private readonly Dictionary<(string File, string NamedIn), Outline?> _read = [];
+
+    /// <summary>The outline in millimetres with its box at 0, 0; null when there is none, which is then told once.</summary>
+    public Outline? Of(Node node)
+    {
+        var draft = node.Draft;
+        var clause = draft.Find<FileClause>();
+        if (clause is null)
+        {
+            if (_read.TryAdd(("", draft.Location.ToString()), null))
+            {
+                findings.Add(FindingCatalogue.Expected, draft.Location, $"A {draft.Kind} is drawn from a file, but none is named.", $"Write {draft.Kind} 2 wide, file \"boat.svg\".");
+            }
+
+            return null;
+        }
+
+        var location = draft.LocationOf(clause);
+        var key = (clause.File.Text, location.Source.Path);
+        if (!_read.TryGetValue(key, out var outline))
+        {
+            outline = surroundings.ReadArtwork(key.Text, key.Path, out var problem);
+            if (outline is null || outline.IsEmpty)
+            {
+                outline = null;
+                findings.Add(FindingCatalogue.BadFile, new(location.Source, clause.File.Span), $"\"{clause.File.Text}\" cannot be used: {(problem.Length > 0 ? problem : "there is no filled shape in it.")}", "Name an SVG file with one filled outline, in the same folder.");
+            }
+
+            _read[key] = outline;
+        }
+
+        return outline;
+    }
+}

@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Drafts;
+using Sketch.Panels;
+using Sketch.Shapes;
+using Sketch.Stationery;
+using Sketch.Surroundings;
+using Sketch.Units;
+
+namespace Sketch.Layout;
+
+/// <summary>From a draft to a card with every size and place settled.</summary>
+internal sealed class CardLayout
+{
+    private readonly CardDraft _draft;
+    private readonly BaseDraft _base;
+    private readonly FindingBag _findings;
+    private readonly Paints _paints;
+    private readonly Words _words;
+    private readonly Artworks _artworks;
+    private readonly NameLookup _names;
+
+    private CardLayout(CardDraft draft, BaseDraft baseDraft, Size closed, ISurroundings surroundings, FindingBag findings)
+    {
+        _draft = draft;
+        _base = baseDraft;
+        _findings = findings;
+        Closed = closed;
+        _paints = new(draft.Roles, findings);
+        _words = new(surroundings, draft.Font, findings);
+        _artworks = new(surroundings, findings);
+        Faces = new NodeBuilder(findings).Build(draft, closed, EnvelopeSize);
+        _names = new(Faces, findings);
+        Sizes = new(_names, _words, _artworks, draft.Units, findings);
+        Places = new(Sizes, _names, findings);
+    }
+
+    public Size Closed { get; }
+
+    public ImmutableArray<FaceScope> Faces { get; }
+
+    public StackSizes Sizes { get; }
+
+    public Places Places { get; }
+
+    /// <summary>Prepares the layout of a draft; null when its base is not known, which is then told.</summary>
+    public static CardLayout? Prepare(CardDraft draft, ISurroundings surroundings, FindingBag findings)
+    {
+        if (draft.Base is null)
+        {
+            findings.Add(FindingCatalogue.HowLarge, draft.Location, "Nothing says how large the card is.", "Add a line such as base A2, fold left, of white.");
+            return null;
+        }
+
+        return draft.Base.Closed is { } closed ? new(draft, draft.Base, closed, surroundings, findings) : null;
+    }
+
+    /// <summary>Lays out a draft; pieces that cannot be worked out are told and left out.</summary>
+    public static LaidOutCard? Lay(CardDraft draft, ISurroundings surroundings, FindingBag findings) =>
+        Prepare(draft, surroundings, findings)?.Lay();
+
+    private LaidOutCard Lay()
+    {
+        var basePaint = _paints.Of(_base.Paint, _base.Location.Source);
+        var faces = Faces.Select(f => FaceOf(f, _draft.Faces.First(d => d.Kind == f.Kind))).ToImmutableArray();
+        var shapes = new PieceShapes(_words, _artworks, Sizes, _names, Places);
+        var writer = new PieceWriter(Sizes, Places, _paints, shapes, _names, _findings);
+        var written = writer.Write(Faces, f => faces.First(l => l.Kind == f.Kind).Paint ?? basePaint);
+        var (pieces, front) = WindowCutting.Cut(written, writer.Windows, Outline.Rectangle(new(Length.Zero, Length.Zero, Closed.Width, Closed.Height)));
+        _paints.TellUnused(_draft.Location.Source);
+        return new(
+            _draft.Title,
+            new(Closed, _base.Folds, _base.SizeName, basePaint, front, _base.Location),
+            faces,
+            pieces,
+            _paints.Roles,
+            _draft.Units,
+            _draft.Notes,
+            _draft.Location);
+    }
+
+    private Face FaceOf(FaceScope scope, FaceDraft draft)
+    {
+        var isEnvelope = scope.Kind is FaceKind.Envelope or FaceKind.EnvelopeBack;
+        var paint = isEnvelope ? EnvelopePaint(draft) : null;
+        return new(scope.Kind, scope.Size, paint, draft.EnvelopeName, draft.Flap, draft.Location);
+    }
+
+    private Paint EnvelopePaint(FaceDraft draft)
+    {
+        var paint = draft.Paint ?? _draft.Faces.FirstOrDefault(f => f.Kind is FaceKind.Envelope or FaceKind.EnvelopeBack && f.Paint is not null)?.Paint;
+        return _paints.Of(paint, draft.Location.Source);
+    }
+
+    /// <summary>
+    /// The envelope's size: as written on either of its faces, else the usual one for the card, lying landscape.
+    /// </summary>
+    private Size? EnvelopeSize(FaceDraft face)
+    {
+        var written = face.EnvelopeSize ?? _draft.Faces.FirstOrDefault(f => f.EnvelopeSize is not null)?.EnvelopeSize;
+        var size = written ?? NamedSizes.UsualEnvelope(Closed)?.Size;
+        if (size is null)
+        {
+            _findings.Add(FindingCatalogue.HowLarge, face.Location, "No named envelope holds this card, so its size must be written.", "Write envelope 7 x 7.");
+        }
+
+        return size is { } s && s.Width < s.Height ? s.Turned() : size;
+    }
+}

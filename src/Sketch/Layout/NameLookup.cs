@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Syntax;
+using Sketch.Text;
+
+namespace Sketch.Layout;
+
+/// <summary>Finds the piece that a name means: among siblings, then outward, then on the face if it is there once; else by a path.</summary>
+internal sealed class NameLookup(ImmutableArray<FaceScope> faces, FindingBag findings)
+{
+    private readonly HashSet<(SourceText, TextSpan)> _told = [];
+
+    /// <summary>The unit that a path means for a piece, or null, which is then told once.</summary>
+    public Unit? Find(Unit from, PathSyntax path, SourceText source)
+    {
+        var first = path.Names[0];
+        List<Unit>? among = null;
+        if (path.Names.Length > 1 && faces.FirstOrDefault(f => Face.NameOf(f.Kind).Equals(first.Text, StringComparison.OrdinalIgnoreCase)) is { } face)
+        {
+            among = face.Units;
+        }
+
+        var unit = among is null ? FindFirst(from, first, source) : null;
+        foreach (var name in path.Names.Skip(1))
+        {
+            among ??= unit?.Copies.FirstOrDefault()?.Children;
+            if (among is null)
+            {
+                return null;
+            }
+
+            unit = among.FirstOrDefault(u => Is(u, name.Text));
+            if (unit is null)
+            {
+                Tell(FindingCatalogue.UnknownPiece, source, name, $"There is no {name.Text} in {path.Text}.", among);
+                return null;
+            }
+
+            among = null;
+        }
+
+        return unit;
+    }
+
+    private Unit? FindFirst(Unit from, NameSyntax name, SourceText source)
+    {
+        for (var unit = from; unit is not null; unit = unit.Parent?.Unit)
+        {
+            if (unit.Siblings.FirstOrDefault(u => Is(u, name.Text) && u != from) is { } sibling)
+            {
+                return sibling;
+            }
+
+            if (unit != from && Is(unit, name.Text))
+            {
+                return unit;
+            }
+        }
+
+        var found = from.Face.ByName.GetValueOrDefault(name.Text) ?? [];
+        if (found.Count == 1 && found[0] != from)
+        {
+            return found[0];
+        }
+
+        if (found.Count > 1)
+        {
+            Tell(FindingCatalogue.AmbiguousName, source, name, $"{found.Count} pieces of this face are called {name.Text}.", [], $"Write a path, such as {PathOf(found[0])}.");
+            return null;
+        }
+
+        var elsewhere = faces.SelectMany(f => f.ByName.GetValueOrDefault(name.Text) ?? []).FirstOrDefault(u => u != from);
+        Tell(FindingCatalogue.UnknownPiece, source, name, $"There is no piece called {name.Text} on this face.", [.. from.Face.ByName.Values.Select(v => v[0])],
+            elsewhere is null ? null : $"Write {PathOf(elsewhere)}.");
+        return null;
+    }
+
+    private static string PathOf(Unit unit) => unit.Copies is [var first, ..] ? first.Path : Face.NameOf(unit.Face.Kind) + "/" + unit.Key;
+
+    private static bool Is(Unit unit, string name) => name.Equals(unit.Draft.Name, StringComparison.OrdinalIgnoreCase);
+
+    private void Tell(FindingKind kind, SourceText source, NameSyntax name, string message, IReadOnlyCollection<Unit> among, string? hint = null)
+    {
+        if (!_told.Add((source, name.Span)))
+        {
+            return;
+        }
+
+        var names = among.Select(u => u.Draft.Name).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.Ordinal).ToArray();
+        var near = hint is null ? Nearest.Find(name.Text, names) : null;
+        findings.Add(kind, new(source, name.Span), message,
+            hint ?? (near is not null ? $"Did you mean {near}?" : names.Length > 0 ? $"Names here are {string.Join(", ", names.Take(12))}." : "Name a piece first, as in sky: panel."),
+            near);
+    }
+}

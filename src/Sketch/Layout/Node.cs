@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using Sketch.Drafts;
+using Sketch.Panels;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Layout;
+
+/// <summary>The two directions.</summary>
+internal enum Axis
+{
+    Across,
+    Down,
+}
+
+/// <summary>A face with the units that lie on it.</summary>
+internal sealed class FaceScope(FaceKind kind, Size size, Location location)
+{
+    public FaceKind Kind { get; } = kind;
+
+    public Size Size { get; } = size;
+
+    public Location Location { get; } = location;
+
+    public List<Unit> Units { get; } = [];
+
+    /// <summary>All named units of the face, however deep.</summary>
+    public Dictionary<string, List<Unit>> ByName { get; } = new(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Height of the envelope's flap as a place to refer to; it is no piece.</summary>
+    public Length? Flap { get; init; }
+}
+
+/// <summary>A piece line where it stands: one piece, or the copies of a repeat as a block that is placed like one piece.</summary>
+internal sealed class Unit(PieceDraft draft, Node? parent, FaceScope face, string key)
+{
+    public PieceDraft Draft { get; } = draft;
+
+    /// <summary>The piece that it lies on, or null for the face itself.</summary>
+    public Node? Parent { get; } = parent;
+
+    public FaceScope Face { get; } = face;
+
+    /// <summary>What it is called in paths: its name, or its kind with a number.</summary>
+    public string Key { get; } = key;
+
+    public Node[] Copies { get; set; } = [];
+
+    public bool IsRepeat => Copies.Length > 1;
+
+    public Arrangement? Arrangement { get; set; }
+
+    /// <summary>Its siblings, itself among them.</summary>
+    public List<Unit> Siblings => Parent is null ? Face.Units : Parent.Children;
+
+    /// <summary>Settled sizes of the block and offsets of its copies, each axis; null until computed.</summary>
+    public Block?[] Blocks { get; } = new Block?[2];
+
+    /// <summary>The low edge of the outermost box on the face, each axis.</summary>
+    public Memo<Length>[] Places { get; } = [new(), new()];
+
+    public string Called => Draft.Name ?? $"the {Draft.Kind} of line {Draft.Location.Start.Line}";
+}
+
+/// <summary>How the copies of a repeat stand along one axis: how many, and each copy's cell.</summary>
+internal sealed record Arrangement(int Across, int Down)
+{
+    public int Count(Axis axis) => axis == Axis.Across ? Across : Down;
+
+    public int Cell(int index, Axis axis) => axis == Axis.Across ? index % Across : index / Across;
+}
+
+/// <summary>One axis of a block: its whole size and where each copy's outermost box begins in it.</summary>
+internal sealed record Block(Length Size, Length[] Offsets);
+
+/// <summary>One piece with its mats.</summary>
+internal sealed class Node(Unit unit, int index, PieceDraft draft)
+{
+    public Unit Unit { get; } = unit;
+
+    /// <summary>Which copy, from 0.</summary>
+    public int Index { get; } = index;
+
+    /// <summary>The draft of this copy, with what an <c>item</c> line changes.</summary>
+    public PieceDraft Draft { get; } = draft;
+
+    public List<Unit> Children { get; } = [];
+
+    public Memo<Stack>[] Stacks { get; } = [new(), new()];
+
+    public string Path => Unit.Parent is { } parent ? $"{parent.Path}/{Segment}" : $"{Face.NameOf(Unit.Face.Kind)}/{Segment}";
+
+    private string Segment => Unit.IsRepeat ? $"{Unit.Key}[{Index + 1}]" : Unit.Key;
+}
+
+/// <summary>One axis of a piece with its mats: sizes from the piece (0) outwards, and what each mat shows at the low and the high side.</summary>
+internal sealed record Stack(ImmutableArray<Length> Sizes, ImmutableArray<Length> Low, ImmutableArray<Length> High)
+{
+    public Length Own => Sizes[0];
+
+    public Length Outer => Sizes[^1];
+
+    /// <summary>From the low edge of the outermost layer to that of layer <paramref name="layer"/>.</summary>
+    public Length Inset(int layer)
+    {
+        var sum = Length.Zero;
+        for (var i = layer + 1; i < Low.Length; i++)
+        {
+            sum += Low[i];
+        }
+
+        return sum;
+    }
+}
+
+/// <summary>A value that is worked out once; met again while open, it is a circle.</summary>
+internal sealed class Memo<T>
+{
+    public bool IsOpen { get; set; }
+
+    public bool IsDone { get; private set; }
+
+    /// <summary>The value; default when it could not be worked out.</summary>
+    public T? Value { get; private set; }
+
+    public bool HasValue { get; private set; }
+
+    public void Settle(T? value, bool hasValue)
+    {
+        IsOpen = false;
+        IsDone = true;
+        Value = value;
+        HasValue = hasValue;
+    }
+}

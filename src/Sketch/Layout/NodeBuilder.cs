@@ -1,0 +1,177 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Drafts;
+using Sketch.Panels;
+using Sketch.Syntax;
+using Sketch.Units;
+
+namespace Sketch.Layout;
+
+/// <summary>Makes a node for every piece of a draft: parts, repeats and items are spelt out.</summary>
+internal sealed class NodeBuilder(FindingBag findings)
+{
+    /// <summary>The most pieces with mats that a card is laid out with.</summary>
+    public const int PieceLimit = 200_000;
+
+    private int _pieces;
+    private bool _full;
+
+    public ImmutableArray<FaceScope> Build(CardDraft card, Size closed, Func<FaceDraft, Size?> envelopeSize)
+    {
+        var scopes = ImmutableArray.CreateBuilder<FaceScope>();
+        foreach (var face in card.Faces.OrderBy(f => f.Kind))
+        {
+            var size = face.Kind is FaceKind.Envelope or FaceKind.EnvelopeBack ? envelopeSize(face) : closed;
+            if (size is null)
+            {
+                continue;
+            }
+
+            var scope = new FaceScope(face.Kind, size.Value, face.Location) { Flap = face.Flap };
+            scope.Units.AddRange(BuildUnits(face.Pieces, null, scope));
+            scopes.Add(scope);
+        }
+
+        return scopes.ToImmutable();
+    }
+
+    private List<Unit> BuildUnits(ImmutableArray<PieceDraft> drafts, Node? parent, FaceScope face)
+    {
+        var names = drafts.Select(d => d.Name).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var numbers = new Dictionary<string, int>();
+        var units = new List<Unit>(drafts.Length);
+        foreach (var draft in drafts)
+        {
+            if (_full)
+            {
+                break;
+            }
+
+            units.Add(BuildUnit(draft, parent, face, draft.Name ?? NextKey(draft.Kind, numbers, names)));
+        }
+
+        return units;
+    }
+
+    private static string NextKey(string kind, Dictionary<string, int> numbers, HashSet<string> taken)
+    {
+        while (true)
+        {
+            var number = numbers[kind] = numbers.GetValueOrDefault(kind) + 1;
+            var key = number == 1 ? kind : $"{kind}{number}";
+            if (!taken.Contains(key))
+            {
+                return key;
+            }
+        }
+    }
+
+    private Unit BuildUnit(PieceDraft draft, Node? parent, FaceScope face, string key)
+    {
+        var unit = new Unit(draft, parent, face, key);
+        if (draft.Name is { } name)
+        {
+            if (!face.ByName.TryGetValue(name, out var list))
+            {
+                face.ByName[name] = list = [];
+            }
+
+            list.Add(unit);
+        }
+
+        var count = Arrange(unit);
+        CheckTexts(draft, count);
+        var copies = new Node[count];
+        for (var i = 0; i < count; i++)
+        {
+            if (!Take(draft))
+            {
+                copies = copies[..i];
+                break;
+            }
+
+            copies[i] = new(unit, i, CopyOf(draft, i));
+        }
+
+        unit.Copies = copies;
+        foreach (var copy in copies)
+        {
+            copy.Children.AddRange(BuildUnits(copy.Draft.Children, copy, face));
+        }
+
+        return unit;
+    }
+
+    private bool Take(PieceDraft draft)
+    {
+        _pieces += 1 + draft.Mats.Length;
+        if (_pieces <= PieceLimit)
+        {
+            return true;
+        }
+
+        if (!_full)
+        {
+            _full = true;
+            findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {PieceLimit:N0} pieces; the rest is left out.", "Make fewer copies.");
+        }
+
+        return false;
+    }
+
+    private static PieceDraft CopyOf(PieceDraft draft, int index)
+    {
+        foreach (var item in draft.Items)
+        {
+            if (item.Items.Any(i => i.Value == index + 1))
+            {
+                draft = draft with
+                {
+                    Size = item.Size ?? draft.Size,
+                    Texts = item.Texts.IsEmpty ? draft.Texts : item.Texts,
+                    Clauses = ClauseFamilies.Replace(draft.Clauses, item.Clauses),
+                    Children = draft.Children.AddRange(item.Children),
+                };
+            }
+        }
+
+        return draft;
+    }
+
+    /// <summary>Settles how many copies there are and how they stand.</summary>
+    private int Arrange(Unit unit)
+    {
+        var draft = unit.Draft;
+        var clause = draft.Find<ArrangeClause>();
+        var count = draft.Count ?? (clause is { Down: { } rows } ? Math.Min((long)clause.Across * rows, Parser.CountLimit + 1) : 1);
+        if (count > Parser.CountLimit)
+        {
+            findings.Add(FindingCatalogue.BadCount, draft.LocationOf(clause), $"A grid of {clause!.Across} x {clause.Down} is more than {Parser.CountLimit:N0} copies.", "Make fewer copies.");
+            count = Parser.CountLimit;
+        }
+
+        if (clause is { Down: { } down } && (long)clause.Across * down < count)
+        {
+            findings.Add(FindingCatalogue.GridTooSmall, draft.LocationOf(clause), $"A grid of {clause.Across} x {down} does not hold {count} copies.", $"Write in a grid {clause.Across} across, and it takes as many rows as it needs.");
+        }
+
+        var across = clause?.Arrangement switch
+        {
+            Syntax.Arrangement.Column => 1,
+            Syntax.Arrangement.Grid => (int)Math.Min(clause.Across, count),
+            // Stepping up or down alone means one below the other.
+            null when draft.Find<StepClause>() is { Direction: Direction.Up or Direction.Down } => 1,
+            _ => (int)count,
+        };
+        unit.Arrangement = new(across, (int)((count + across - 1) / across));
+        return (int)count;
+    }
+
+    private void CheckTexts(PieceDraft draft, int count)
+    {
+        if (count > 1 && draft.Texts.Length > 1 && draft.Texts.Length != count)
+        {
+            findings.Add(FindingCatalogue.TextCount, draft.Location, $"There are {draft.Texts.Length} texts for {count} copies.", "Write one text for all, or one for each copy.");
+        }
+    }
+}

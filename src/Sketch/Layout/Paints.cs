@@ -1,0 +1,157 @@
+using System.Collections.Immutable;
+using Sketch.Colours;
+using Sketch.Diagnostics;
+using Sketch.Drafts;
+using Sketch.Panels;
+using Sketch.Papers;
+using Sketch.Syntax;
+using Sketch.Text;
+
+namespace Sketch.Layout;
+
+/// <summary>Resolves what pieces are made of: roles, colours and the exchanges that <c>with … as …</c> makes in a used part.</summary>
+internal sealed class Paints
+{
+    private static readonly PaperLook White = ColourWords.TryGet("white", out var white) ? white : PaperLook.Plain(new(255, 255, 255));
+
+    private static readonly PaperLook Unknown = new(Pattern.Hatched, new(236, 236, 236), []);
+
+    private readonly Dictionary<string, Role> _roles = new(StringComparer.OrdinalIgnoreCase);
+    private readonly HashSet<string> _used = new(StringComparer.OrdinalIgnoreCase);
+    private readonly HashSet<(SourceText, TextSpan)> _told = [];
+    private readonly FindingBag _findings;
+
+    public Paints(ImmutableArray<RoleDraft> roles, FindingBag findings)
+    {
+        _findings = findings;
+        Roles = [.. roles.Select(r => new Role(r.Name, Fill(r), r.Location))];
+        foreach (var role in Roles)
+        {
+            _roles[role.Name] = role;
+        }
+    }
+
+    public ImmutableArray<Role> Roles { get; }
+
+    /// <summary>Black ink.</summary>
+    public static Paint Black { get; } = new(null, null, PaperSide.Front, PaperLook.Plain(new(0, 0, 0)));
+
+    /// <summary>White ink.</summary>
+    public static Paint WhiteInk { get; } = new(null, null, PaperSide.Front, PaperLook.Plain(new(255, 255, 255)));
+
+    /// <summary>White cardstock that no role names.</summary>
+    public static Paint Plain { get; } = new(null, null, PaperSide.Front, White);
+
+    private static Paint Fill(RoleDraft role)
+    {
+        var colours = ColoursOf(role.Colours);
+        var look = (role.Paper is { } paper ? BuiltIn.Find(paper, colours) : null)
+            ?? (colours.IsEmpty ? White : new PaperLook(Pattern.Cardstock, colours[0], []));
+        return new(role.Name, role.Paper, role.Side, look, role.AnyOffcut);
+    }
+
+    private static ImmutableArray<Rgb> ColoursOf(ImmutableArray<PaintSyntax> paints) =>
+    [
+        .. paints.Select(p => p.IsHex ? Rgb.FromHex(p.Text) : ColourWords.TryGet(p.Text, out var look) ? look.Ground : (Rgb?)null)
+            .OfType<Rgb>(),
+    ];
+
+    /// <summary>What a layer of a piece is made of; layer 0 is the piece, then its mats.</summary>
+    public Paint Of(Node node, int layer)
+    {
+        var draft = layer == 0 ? node.Draft : node.Draft.Mats[layer - 1];
+        if (draft.Find<OfClause>() is { } of)
+        {
+            return Resolve(of.Paints[Turn(node, of.Paints.Length)], draft.LocationOf(of).Source, node);
+        }
+
+        if (draft.Name is { } name && _roles.TryGetValue(name, out var role))
+        {
+            _used.Add(name);
+            return role.Paint;
+        }
+
+        var matter = Kinds.MatterOf(draft);
+        if (matter == PieceMatter.Ink)
+        {
+            return Black;
+        }
+
+        if (matter is PieceMatter.Paper or PieceMatter.Ready && _told.Add((draft.Location.Source, draft.Location.Span)))
+        {
+            _findings.Add(FindingCatalogue.NoPaper, draft.Location, $"Nothing says what {(draft.Name is { } n ? n : "this " + draft.Kind)} is made of, so it is drawn white.", "Add of and a role or colour, such as of navy.");
+        }
+
+        return Plain;
+    }
+
+    /// <summary>A paint as the base or an envelope names it.</summary>
+    public Paint Of(PaintSyntax? paint, SourceText source) => paint is null ? Plain : Resolve(paint, source, null);
+
+    /// <summary>The ink of the words on a paper piece: as written, else black, or white where black would be too faint.</summary>
+    public Paint InkOn(Node node, Rgb ground)
+    {
+        if (node.Draft.Find<InkClause>() is { } ink)
+        {
+            return Resolve(ink.Paint, node.Draft.LocationOf(ink).Source, node);
+        }
+
+        return Contrast.Ratio(new(0, 0, 0), ground) >= Contrast.Ratio(new(255, 255, 255), ground) ? Black : WhiteInk;
+    }
+
+    /// <summary>Which of several paints a copy takes: in reading order, or so that neighbours differ.</summary>
+    private static int Turn(Node node, int paints)
+    {
+        var arrangement = node.Unit.Arrangement!;
+        return node.Draft.Find<TakeTurnsClause>() is { Alternating: true }
+            ? (arrangement.Cell(node.Index, Axis.Across) + arrangement.Cell(node.Index, Axis.Down)) % paints
+            : node.Index % paints;
+    }
+
+    private Paint Resolve(PaintSyntax paint, SourceText source, Node? node)
+    {
+        for (var user = node; user is not null; user = user.Unit.Parent)
+        {
+            if (user.Draft.All<WithClause>().FirstOrDefault(w => !paint.IsHex && w.Role.Text.Equals(paint.Text, StringComparison.OrdinalIgnoreCase)) is { } with)
+            {
+                _used.Add(paint.Text);
+                paint = with.Paint;
+                source = user.Draft.LocationOf(with).Source;
+            }
+        }
+
+        if (paint.IsHex)
+        {
+            return new(null, null, PaperSide.Front, new(Pattern.Cardstock, Rgb.FromHex(paint.Text), []));
+        }
+
+        if (_roles.TryGetValue(paint.Text, out var role))
+        {
+            _used.Add(paint.Text);
+            return role.Paint;
+        }
+
+        if (BuiltIn.Find(paint.Text, []) is { } look)
+        {
+            return new(paint.Text, null, PaperSide.Front, look);
+        }
+
+        if (_told.Add((source, paint.Span)))
+        {
+            var near = Nearest.Find(paint.Text, _roles.Keys.Order(StringComparer.Ordinal).Concat(ColourWords.All));
+            _findings.Add(FindingCatalogue.UnknownRole, new(source, paint.Span), $"'{paint.Text}' is neither a role of this card nor a colour, so it is drawn hatched.",
+                near is null ? $"Declare it above the faces: role {paint.Text}: #9fc9e8." : $"Did you mean {near}?", near);
+        }
+
+        return new(paint.Text, null, PaperSide.Front, Unknown);
+    }
+
+    /// <summary>Tells the roles of this file that nothing has used.</summary>
+    public void TellUnused(SourceText source)
+    {
+        foreach (var role in Roles.Where(r => !_used.Contains(r.Name) && ReferenceEquals(r.Location.Source, source)))
+        {
+            _findings.Add(FindingCatalogue.UnusedRole, role.Location, $"No piece is made of {role.Name}.", $"Write of {role.Name} on a piece, or take this line away.");
+        }
+    }
+}

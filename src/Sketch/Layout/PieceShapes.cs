@@ -1,0 +1,164 @@
+using System.Collections.Immutable;
+using Sketch.Drafts;
+using Sketch.Panels;
+using Sketch.Shapes;
+using Sketch.Surroundings;
+using Sketch.Syntax;
+using Sketch.Units;
+
+namespace Sketch.Layout;
+
+/// <summary>The outlines of pieces and mats at their settled boxes, in millimetres on the face.</summary>
+internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes sizes, NameLookup names, Places places)
+{
+    /// <summary>Thickness of a writing line in millimetres.</summary>
+    private const double RuleThickness = 0.3;
+
+    /// <summary>A piece's own outline; empty where there is nothing to draw.</summary>
+    public Outline Own(Node node, Rect box)
+    {
+        var draft = node.Draft;
+        if (Kinds.IsArtwork(draft))
+        {
+            return artworks.Of(node) is { } drawing ? Stretch(drawing, Bounds.Of(box)) : Outline.Empty;
+        }
+
+        return draft.Kind switch
+        {
+            "group" => Outline.Empty,
+            "word" => words.Shape(node) is [var word] ? Stretch(word.Outline, Bounds.Of(box)) : Lines(node, box),
+            "text" => Lines(node, box),
+            "ruled" => Rules(draft, box),
+            "frame" => Frame(node, box),
+            _ => ShapeOutline.Build(Kinds.ShapeOf(draft) ?? Shape.Rectangle, Kinds.StyleOf(draft), box),
+        };
+    }
+
+    /// <summary>
+    /// A mat's outline: rectangles keep sharp corners; every other outline is grown by the border with round joins, holes closed.
+    /// A mat of a plain size, or with borders that differ, is the same shape at that size.
+    /// </summary>
+    public static Outline Mat(Node node, int layer, Outline own, Rect ownBox, Rect box)
+    {
+        var draft = node.Draft;
+        var mat = draft.Mats[layer - 1];
+        var grown = box.Left < ownBox.Left ? (ownBox.Left - box.Left) : Length.Zero;
+        var even = ownBox.Grow(Insets.All(grown)) == box;
+        var isPlainSize = mat.Size is SingleSize or BoxSize && mat.Find<BorderClause>() is null;
+        if (even && !isPlainSize)
+        {
+            return own.Grow(grown.Millimetres, closeHoles: true);
+        }
+
+        return Kinds.ShapeOf(draft) is { } shape && !Kinds.IsArtwork(draft)
+            ? ShapeOutline.Build(shape, Kinds.StyleOf(draft), box).WithoutHoles()
+            : Stretch(own.WithoutHoles(), Bounds.Of(box));
+    }
+
+    /// <summary>The words inked on a paper piece, centred, or null when it has none.</summary>
+    public PieceWords? InkedWords(Node node, Rect box, Paint ink)
+    {
+        var draft = node.Draft;
+        if (draft.Kind is "word" or "text" || words.Shape(node) is not { } shaped || sizes.LetterHeight(node) is not { } letters)
+        {
+            return null;
+        }
+
+        var outline = SetLines(shaped, letters.Millimetres, Bounds.Of(box));
+        var width = Words.WidthInCaps(shaped) * letters.Millimetres;
+        var height = Words.HeightInCaps(shaped.Length) * letters.Millimetres;
+        var fits = width <= box.Width.Millimetres + 0.001 && height <= box.Height.Millimetres + 0.001;
+        return new(TextOf(node), outline, ink, letters, fits);
+    }
+
+    /// <summary>The words of a text or cut-out word as a record.</summary>
+    public PieceWords? OwnWords(Node node, Paint ink, Outline inked, Rect box)
+    {
+        if (words.Shape(node) is not { } shaped || sizes.LetterHeight(node) is not { } letters)
+        {
+            return null;
+        }
+
+        var fits = Words.WidthInCaps(shaped) * letters.Millimetres <= box.Width.Millimetres + 0.01;
+        return new(TextOf(node), node.Draft.Kind == "word" ? Outline.Empty : inked, ink, letters, fits);
+    }
+
+    private static string TextOf(Node node) => string.Join('\n', Words.LinesOf(node).Select(t => t.Text));
+
+    private Outline Lines(Node node, Rect box) =>
+        words.Shape(node) is { } shaped && sizes.LetterHeight(node) is { } letters
+            ? SetLines(shaped, letters.Millimetres, Bounds.Of(box))
+            : Outline.Empty;
+
+    /// <summary>Lines centred in a box: across by their ink, down by the span from the first capital's top to the last baseline.</summary>
+    private static Outline SetLines(ImmutableArray<ShapedWords> lines, double letters, Bounds box)
+    {
+        var contours = ImmutableArray.CreateBuilder<Contour>();
+        var baseline = box.Centre.Y - Words.HeightInCaps(lines.Length) * letters / 2 + letters;
+        foreach (var line in lines)
+        {
+            if (!line.Outline.IsEmpty)
+            {
+                var ink = line.Outline.Bounds;
+                var left = box.Centre.X - ink.Centre.X * letters;
+                contours.AddRange(line.Outline.Transform(Affine.Scale(letters, letters).Then(Affine.Shift(left, baseline))).Contours);
+            }
+
+            baseline += Words.LinePitch * letters;
+        }
+
+        return new(contours.ToImmutable());
+    }
+
+    private static Outline Stretch(Outline drawing, Bounds box)
+    {
+        if (drawing.IsEmpty)
+        {
+            return drawing;
+        }
+
+        var from = drawing.Bounds;
+        var (across, down) = (box.Width / Math.Max(1e-9, from.Width), box.Height / Math.Max(1e-9, from.Height));
+        return drawing.Transform(Affine.Shift(-from.Left, -from.Top).Then(Affine.Scale(across, down)).Then(Affine.Shift(box.Left, box.Top)));
+    }
+
+    /// <summary>Writing lines as thin bars, the first one spacing below the top.</summary>
+    private static Outline Rules(PieceDraft draft, Rect box)
+    {
+        var apart = (draft.Find<LinesApartClause>()?.Distance ?? Length.Millimetre(8)).Millimetres;
+        var bounds = Bounds.Of(box);
+        var contours = ImmutableArray.CreateBuilder<Contour>();
+        var count = apart > 0.1 ? (int)Math.Min(1000, Math.Floor(bounds.Height / apart + 1e-9)) : 0;
+        for (var i = 1; i <= count; i++)
+        {
+            var y = bounds.Top + i * apart;
+            contours.Add(ContourPen.Polygon(
+                new(bounds.Left, y - RuleThickness), new(bounds.Right, y - RuleThickness), new(bounds.Right, y), new(bounds.Left, y)));
+        }
+
+        return new(contours.ToImmutable());
+    }
+
+    private Outline Frame(Node node, Rect box)
+    {
+        var draft = node.Draft;
+        var thickness = draft.Size is SingleSize single ? single.Value : Length.Inch(0, 1, 8);
+        if (draft.Find<AroundClause>() is { } around
+            && names.Find(node.Unit, around.What, draft.LocationOf(around).Source) is { Copies: [var inner] }
+            && BoxOf(inner) is { } innerBox)
+        {
+            return Own(inner, innerBox).Ring(thickness.Millimetres);
+        }
+
+        var outer = Outline.Rectangle(box);
+        return thickness * 2 < box.Width && thickness * 2 < box.Height
+            ? outer.Subtract(Outline.Rectangle(box.Grow(Insets.All(-thickness))))
+            : outer;
+    }
+
+    private Rect? BoxOf(Node node) =>
+        places.Of(node, 0, Axis.Across) is { } left && places.Of(node, 0, Axis.Down) is { } top
+        && sizes.Of(node, Axis.Across) is { } across && sizes.Of(node, Axis.Down) is { } down
+            ? new(left, top, across.Own, down.Own)
+            : null;
+}

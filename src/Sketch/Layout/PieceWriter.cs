@@ -1,0 +1,261 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Shapes;
+using Sketch.Syntax;
+using Sketch.Units;
+
+namespace Sketch.Layout;
+
+/// <summary>
+/// Writes the nodes of a face as pieces in drawing order: a stack from its outermost mat to the piece, then what lies on it as written,
+/// then the next sibling; what is tucked under a piece comes before its stack.
+/// </summary>
+internal sealed class PieceWriter(
+    StackSizes sizes, Places places, Paints paints, PieceShapes shapes, NameLookup names, FindingBag findings)
+{
+    /// <summary>The usual height of foam (common practice, no source).</summary>
+    public static readonly Length UsualFoam = Length.Millimetre(2);
+
+    private readonly ImmutableArray<Piece>.Builder _pieces = ImmutableArray.CreateBuilder<Piece>();
+
+    /// <summary>Windows in the order met, with the index of the piece they cut; -1 for the face.</summary>
+    public List<WindowCut> Windows { get; } = [];
+
+    /// <summary>A window: what it cuts and where.</summary>
+    internal sealed record WindowCut(FaceKind Face, int Parent, int ParentStack, Outline Hole, bool Through);
+
+    /// <summary>What a piece lies on.</summary>
+    private readonly record struct Ground(int Index, int Stack, Length Raised, Affine Turning, Paint Paint);
+
+    public ImmutableArray<Piece> Write(IEnumerable<FaceScope> faces, Func<FaceScope, Paint> paperOf)
+    {
+        foreach (var face in faces)
+        {
+            WriteUnits(face.Units, new(-1, -1, Length.Zero, Affine.Identity, paperOf(face)), null);
+        }
+
+        return _pieces.ToImmutable();
+    }
+
+    /// <summary>Siblings in order; those tucked under a sibling come right before it, those tucked under the parent are already written.</summary>
+    private void WriteUnits(List<Unit> units, Ground ground, Node? parent)
+    {
+        var under = new Dictionary<Unit, List<Unit>>();
+        var first = new List<Unit>(units.Count);
+        foreach (var unit in units)
+        {
+            if (unit.Draft.Find<TuckedClause>() is not { } tucked)
+            {
+                first.Add(unit);
+            }
+            else if (tucked.Under is { } path && !IsParent(parent, path))
+            {
+                var target = names.Find(unit, path, unit.Draft.LocationOf(tucked).Source);
+                if (target is null || !units.Contains(target) || LeadsBack(unit, target, under))
+                {
+                    TellTucked(unit, target);
+                    first.Add(unit);
+                    continue;
+                }
+
+                if (!under.TryGetValue(target, out var list))
+                {
+                    under[target] = list = [];
+                }
+
+                list.Add(unit);
+            }
+            else if (parent is null)
+            {
+                findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.LocationOf(tucked), $"{unit.Called} lies directly on the face, so there is nothing above it to be tucked under.", "Name the sibling it goes beneath: tucked under lamp.");
+                first.Add(unit);
+            }
+        }
+
+        foreach (var unit in first)
+        {
+            WriteWithTucked(unit, ground, under);
+        }
+    }
+
+    private void WriteWithTucked(Unit unit, Ground ground, Dictionary<Unit, List<Unit>> under)
+    {
+        foreach (var tucked in under.GetValueOrDefault(unit) ?? [])
+        {
+            WriteWithTucked(tucked, ground, under);
+        }
+
+        foreach (var copy in unit.Copies)
+        {
+            WriteNode(copy, ground);
+        }
+    }
+
+    private static bool IsParent(Node? parent, PathSyntax path) =>
+        parent is not null && path.Names is [var only] && only.Text.Equals(parent.Unit.Draft.Name, StringComparison.OrdinalIgnoreCase);
+
+    private static bool LeadsBack(Unit unit, Unit target, Dictionary<Unit, List<Unit>> under) =>
+        target == unit || (under.TryGetValue(unit, out var below) && below.Any(b => LeadsBack(b, target, under)));
+
+    private void TellTucked(Unit unit, Unit? target)
+    {
+        if (target is not null)
+        {
+            findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.Location, $"{unit.Called} cannot be tucked under {target.Called}, which is {(unit.Siblings.Contains(target) ? "tucked under it in turn" : "no sibling of it")}.", "Tuck it under its parent (tucked under) or under a sibling.");
+        }
+    }
+
+    private void WriteNode(Node node, Ground ground)
+    {
+        if (Boxes(node) is not { } boxes)
+        {
+            return;
+        }
+
+        var draft = node.Draft;
+        var turn = draft.Find<TurnClause>()?.Degrees ?? 0;
+        var style = Kinds.StyleOf(draft);
+        var about = ShapeProportions.TurningPoint(Kinds.ShapeOf(draft) ?? Shape.Rectangle, style, boxes[0]);
+        var turning = turn == 0 ? ground.Turning : Affine.Turn(turn, about).Then(ground.Turning);
+
+        // Pieces tucked beneath this one lie on what it lies on, but turn with it.
+        var tucked = node.Children.Where(c => IsTuckedUnderParent(c, node)).ToList();
+        foreach (var unit in tucked)
+        {
+            foreach (var copy in unit.Copies)
+            {
+                WriteNode(copy, ground with { Turning = turning });
+            }
+        }
+
+        var stackStart = _pieces.Count;
+        var raised = ground.Raised;
+        var own = shapes.Own(node, boxes[0]);
+        for (var layer = draft.Mats.Length; layer >= 0; layer--)
+        {
+            var foam = FoamUnder(node, layer);
+            raised += foam;
+            var piece = layer == 0 ? OwnPiece(node, boxes[0], own, style, ground) : MatPiece(node, layer, boxes, own);
+            _pieces.Add(piece with
+            {
+                Turn = turn,
+                Turning = turning,
+                Foam = foam,
+                Raised = raised,
+                LiesOn = layer == draft.Mats.Length ? ground.Index : _pieces.Count - 1,
+                CopiesOfLine = node.Unit.Copies.Length,
+            });
+        }
+
+        var index = _pieces.Count - 1;
+        if (draft.Kind == "window")
+        {
+            Windows.Add(new(node.Unit.Face.Kind, ground.Index, ground.Stack, _pieces[index].TurnedOutline, draft.Find<ThroughClause>() is not null));
+        }
+
+        var children = tucked.Count == 0 ? node.Children : [.. node.Children.Except(tucked)];
+        WriteUnits(children, new(draft.Kind == "group" ? ground.Index : index, draft.Kind == "group" ? ground.Stack : stackStart, raised, turning, _pieces[index].Paint), node);
+    }
+
+    private static bool IsTuckedUnderParent(Unit unit, Node parent) =>
+        unit.Draft.Find<TuckedClause>() is { } tucked && (tucked.Under is null || IsParent(parent, tucked.Under));
+
+    private static Length FoamUnder(Node node, int layer)
+    {
+        var draft = layer == 0 ? node.Draft : node.Draft.Mats[layer - 1];
+        var outermost = node.Draft.Mats.Length;
+
+        // A piece is lifted with its mats: its foam is beneath the outermost. A mat's own foam lifts it and what lies on it.
+        var foam = layer > 0 && draft.Find<RaisedClause>() is { } own ? own.Height ?? UsualFoam : Length.Zero;
+        return layer == outermost && node.Draft.Find<RaisedClause>() is { } stack ? foam + (stack.Height ?? UsualFoam) : foam;
+    }
+
+    /// <summary>The boxes of a piece (0) and its mats outwards, or null when sizes or place could not be worked out.</summary>
+    private Rect[]? Boxes(Node node)
+    {
+        var across = sizes.Of(node, Axis.Across);
+        var down = sizes.Of(node, Axis.Down);
+        if (across is null || down is null)
+        {
+            return null;
+        }
+
+        var boxes = new Rect[node.Draft.Mats.Length + 1];
+        for (var layer = 0; layer < boxes.Length; layer++)
+        {
+            if (places.Of(node, layer, Axis.Across) is not { } left || places.Of(node, layer, Axis.Down) is not { } top)
+            {
+                return null;
+            }
+
+            boxes[layer] = new(left, top, across.Sizes[layer], down.Sizes[layer]);
+        }
+
+        return boxes;
+    }
+
+    private Piece OwnPiece(Node node, Rect box, Outline own, ShapeStyle style, Ground ground)
+    {
+        var draft = node.Draft;
+        var paint = paints.Of(node, 0);
+        var piece = new Piece(node.Path, node.Unit.Face.Kind, draft.Kind, Kinds.MatterOf(draft), paint, box, own, draft.Location)
+        {
+            Wrap = WrapOf(draft, box),
+            Words = draft.Kind is "word" or "text"
+                ? shapes.OwnWords(node, paint, own, box)
+                : shapes.InkedWords(node, box, paints.InkOn(node, paint.Look.Ground)),
+            Notches = draft.Kind == "banner" ? style.Notches(box.Size) : default,
+        };
+        return draft.Kind == "text" && draft.Find<OfClause>() is null && !IsRole(draft.Name) && piece.Words is not null
+            ? WithReadableInk(node, piece, ground)
+            : piece;
+    }
+
+    private bool IsRole(string? name) => name is not null && paints.Roles.Any(r => r.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Text whose ink is not said is black, or white on dark paper.</summary>
+    private Piece WithReadableInk(Node node, Piece piece, Ground ground)
+    {
+        var ink = paints.InkOn(node, ground.Paint.Look.Ground);
+        return piece with { Paint = ink, Words = piece.Words! with { InkPaint = ink } };
+    }
+
+    private Piece MatPiece(Node node, int layer, Rect[] boxes, Outline own)
+    {
+        var mat = node.Draft.Mats[layer - 1];
+        var across = sizes.Of(node, Axis.Across)!;
+        var down = sizes.Of(node, Axis.Down)!;
+        var suffix = layer == 1 ? "/mat" : $"/mat{layer}";
+        return new(node.Path + suffix, node.Unit.Face.Kind, "mat", PieceMatter.Paper, paints.Of(node, layer), boxes[layer],
+            PieceShapes.Mat(node, layer, own, boxes[0], boxes[layer]), mat.Location)
+        {
+            Border = new Insets(across.Low[layer], down.Low[layer], across.High[layer], down.High[layer]),
+            UnevenAsWritten = IsUnevenAsWritten(node, layer),
+            Wrap = WrapOf(mat, boxes[layer]),
+        };
+    }
+
+    private static bool IsUnevenAsWritten(Node node, int layer)
+    {
+        var mat = node.Draft.Mats[layer - 1];
+        return (mat.Size is AddedSize added && added.Across != added.Down)
+            || mat.All<BorderClause>().Any(b => b.Edge is not null)
+            || (node.Draft.Size is BoxSize box && (box.Width is FullExtent || box.Height is FullExtent));
+    }
+
+    /// <summary>A wrap adds at both ends of the longer direction, or of the one that runs the full way.</summary>
+    private static Insets WrapOf(Drafts.PieceDraft draft, Rect box)
+    {
+        if (draft.Find<WrapClause>() is not { } wrap)
+        {
+            return default;
+        }
+
+        var across = draft.Find<AlongClause>() is { } along ? along.Edge is Edge.Top or Edge.Bottom
+            : draft.Size is BoxSize { Width: FullExtent, Height: not FullExtent } ? true
+            : draft.Size is BoxSize { Width: not FullExtent, Height: FullExtent } ? false
+            : box.Width >= box.Height;
+        return across ? new(wrap.Amount, Length.Zero, wrap.Amount, Length.Zero) : new(Length.Zero, wrap.Amount, Length.Zero, wrap.Amount);
+    }
+}

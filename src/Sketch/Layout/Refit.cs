@@ -1,0 +1,272 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Drafts;
+using Sketch.Panels;
+using Sketch.Surroundings;
+using Sketch.Syntax;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Layout;
+
+/// <summary>
+/// Fits a card that is like another to its own base: written sizes by the smaller of the two ratios of the bases, distances by the ratio
+/// of what they are measured on, to the nearest sixteenth of an inch (millimetre in metric files). Borders, gaps and the thickness of
+/// lines stay, unless all is refitted.
+/// </summary>
+internal sealed class Refit
+{
+    private readonly RefitWhat _what;
+    private readonly CardLayout _old;
+    private readonly Size _newBase;
+    private readonly long _step;
+    private readonly UnitSystem _units;
+    private readonly Location _location;
+    private readonly FindingBag _findings;
+
+    private Refit(CardLayout old, Size newBase, RefitWhat what, UnitSystem units, Location location, FindingBag findings)
+    {
+        _old = old;
+        _newBase = newBase;
+        _what = what;
+        _units = units;
+        _step = units == UnitSystem.Inches ? Length.NanometresPerInch / 16 : Length.NanometresPerMillimetre;
+        _location = location;
+        _findings = findings;
+    }
+
+    /// <summary>The step as the reader of drafts takes it.</summary>
+    public static RefitCard With(ISurroundings surroundings) => (card, other, what, location, findings) =>
+    {
+        // The other card's own mistakes are told when it is read for itself.
+        var quiet = new FindingBag();
+        return CardLayout.Prepare(other, surroundings, quiet) is { } old && card.Base?.Closed is { } newBase
+            ? new Refit(old, newBase, what, card.Units, location, findings).Apply(card, other, surroundings)
+            : card;
+    };
+
+    private CardDraft Apply(CardDraft card, CardDraft other, ISurroundings surroundings)
+    {
+        // A distance follows the new size of what it is measured on, so the outer pieces are refitted before those that lie on them.
+        for (var depth = 0; depth <= Parser.DepthLimit; depth++)
+        {
+            var layout = CardLayout.Prepare(card, surroundings, new FindingBag());
+            if (layout is null)
+            {
+                return card;
+            }
+
+            var reached = false;
+            card = card with
+            {
+                Faces =
+                [
+                    .. card.Faces.Select(face =>
+                    {
+                        // Only what comes from the other card is refitted; pieces that this card adds come after those.
+                        var count = other.Faces.FirstOrDefault(f => f.Kind == face.Kind)?.Pieces.Length ?? 0;
+                        var oldUnits = _old.Faces.FirstOrDefault(f => f.Kind == face.Kind)?.Units ?? [];
+                        var newUnits = layout.Faces.FirstOrDefault(f => f.Kind == face.Kind)?.Units ?? [];
+                        return face with
+                        {
+                            Pieces = [.. face.Pieces.Select((p, i) => i < count && i < oldUnits.Count && i < newUnits.Count
+                                ? Rewrite(p, oldUnits[i], newUnits[i], layout, depth, ref reached) : p)],
+                        };
+                    }),
+                ],
+            };
+            if (!reached)
+            {
+                break;
+            }
+        }
+
+        return card;
+    }
+
+    private PieceDraft Rewrite(PieceDraft draft, Unit old, Unit now, CardLayout layout, int depth, ref bool reached)
+    {
+        if (depth == 0)
+        {
+            reached = true;
+            return RewriteOne(draft, old, now, layout);
+        }
+
+        if (old.Copies is not [var oldNode, ..] || now.Copies is not [var nowNode, ..])
+        {
+            return draft;
+        }
+
+        var children = ImmutableArray.CreateBuilder<PieceDraft>(draft.Children.Length);
+        for (var i = 0; i < draft.Children.Length; i++)
+        {
+            children.Add(i < oldNode.Children.Count && i < nowNode.Children.Count
+                ? Rewrite(draft.Children[i], oldNode.Children[i], nowNode.Children[i], layout, depth - 1, ref reached)
+                : draft.Children[i]);
+        }
+
+        return draft with { Children = children.ToImmutable() };
+    }
+
+    private PieceDraft RewriteOne(PieceDraft draft, Unit old, Unit now, CardLayout layout)
+    {
+        var clauses = draft.Clauses.SelectMany(c => RewriteClause(c, old, now, layout)).ToImmutableArray();
+        var size = _what == RefitWhat.Margins ? draft.Size : Scaled(draft, draft.Size);
+        var mats = draft.Mats.Select((m, i) => RewriteMat(draft, m, i, old)).ToImmutableArray();
+        var rewritten = draft with { Size = size, Clauses = clauses, Mats = mats };
+        Tell(draft, rewritten);
+        return rewritten;
+    }
+
+    /// <summary>In a stack only the innermost written size is refitted; the rest keeps its borders.</summary>
+    private PieceDraft RewriteMat(PieceDraft piece, PieceDraft mat, int index, Unit old)
+    {
+        if (_what == RefitWhat.Margins)
+        {
+            return mat;
+        }
+
+        var innerWritten = piece.Size is not null || piece.Mats.Take(index).Any(m => m.Size is BoxSize or SingleSize);
+        if (mat.Size is BoxSize or SingleSize && !innerWritten)
+        {
+            return mat with { Size = Scaled(mat, mat.Size) };
+        }
+
+        if (mat.Size is BoxSize or SingleSize && old.Copies is [var node, ..]
+            && _old.Sizes.Of(node, Axis.Across) is { } across && _old.Sizes.Of(node, Axis.Down) is { } down)
+        {
+            var span = mat.Size.Span;
+            return mat with
+            {
+                Size = new AddedSize(across.Low[index + 1] + across.High[index + 1], down.Low[index + 1] + down.High[index + 1], span),
+            };
+        }
+
+        return _what != RefitWhat.All ? mat : mat with
+        {
+            Size = mat.Size is AddedSize added ? new AddedSize(BySmaller(added.Across), BySmaller(added.Down), added.Span) : mat.Size,
+            Clauses = [.. mat.Clauses.Select(c => c.Clause is BorderClause b ? c with { Clause = b with { Amount = BySmaller(b.Amount) } } : c)],
+        };
+    }
+
+    private SizeSyntax? Scaled(PieceDraft draft, SizeSyntax? size) => size switch
+    {
+        BoxSize box => new BoxSize(Scaled(box.Width), Scaled(box.Height), box.Span),
+        SingleSize single when draft.Kind is not ("line" or "frame") => single with { Value = BySmaller(single.Value) },
+        _ => size,
+    };
+
+    private ExtentSyntax Scaled(ExtentSyntax extent) => extent is LengthExtent length ? length with { Value = BySmaller(length.Value) } : extent;
+
+    private IEnumerable<DraftClause> RewriteClause(DraftClause clause, Unit old, Unit now, CardLayout layout)
+    {
+        switch (clause.Clause)
+        {
+            case EdgeClause edge:
+                yield return clause with { Clause = edge with { Distance = ByParent(edge.Distance, old, now, layout, AxisOf(edge.Edge)) } };
+                break;
+            case CornerClause corner:
+                yield return clause with { Clause = new EdgeClause(corner.Horizontal, ByParent(corner.Distance, old, now, layout, Axis.Across), corner.Span) };
+                yield return clause with { Clause = new EdgeClause(corner.Vertical, ByParent(corner.Distance, old, now, layout, Axis.Down), corner.Span) };
+                break;
+            case ShowingClause { Edge: { } side } showing:
+                yield return clause with { Clause = showing with { Amount = ByParent(showing.Amount, old, now, layout, AxisOf(side)) } };
+                break;
+            case ShowingClause showing:
+                // What shows alike on all sides stays alike, so the smaller ratio counts.
+                yield return clause with
+                {
+                    Clause = showing with
+                    {
+                        Amount = Length.Min(ByParent(showing.Amount, old, now, layout, Axis.Across), ByParent(showing.Amount, old, now, layout, Axis.Down)),
+                    },
+                };
+                break;
+            case BesideClause beside:
+                yield return clause with { Clause = beside with { Distance = ByParent(beside.Distance, old, now, layout, beside.Side is Side.LeftOf or Side.RightOf ? Axis.Across : Axis.Down) } };
+                break;
+            case ShiftClause shift:
+                yield return clause with { Clause = shift with { Distance = ByParent(shift.Distance, old, now, layout, shift.Direction is Direction.Left or Direction.Right ? Axis.Across : Axis.Down) } };
+                break;
+            case MeasureClause { Word: "letters" } letters when _what != RefitWhat.Margins:
+                yield return clause with { Clause = letters with { Amount = BySmaller(letters.Amount) } };
+                break;
+            default:
+                yield return clause;
+                break;
+        }
+    }
+
+    private static Axis AxisOf(Edge edge) => edge is Edge.Left or Edge.Right ? Axis.Across : Axis.Down;
+
+    private Length BySmaller(Length length)
+    {
+        var old = _old.Closed;
+        // a/b < c/d without fractions
+        var acrossIsSmaller = (Int128)_newBase.Width.Nanometres * old.Height.Nanometres <= (Int128)_newBase.Height.Nanometres * old.Width.Nanometres;
+        var scaled = acrossIsSmaller
+            ? length.Scale(_newBase.Width.Nanometres, old.Width.Nanometres)
+            : length.Scale(_newBase.Height.Nanometres, old.Height.Nanometres);
+        return length == Length.Zero ? length : Length.Max(new(_step), ToStep(scaled));
+    }
+
+    private Length ByParent(Length distance, Unit old, Unit now, CardLayout layout, Axis axis) =>
+        _old.Sizes.ReferenceSize(old, axis) is { } before && layout.Sizes.ReferenceSize(now, axis) is { } after && before != Length.Zero
+            ? ToStep(distance.Scale(after.Nanometres, before.Nanometres))
+            : distance;
+
+    /// <summary>To the nearest mark, halves away from zero.</summary>
+    private Length ToStep(Length length)
+    {
+        var half = length.Nanometres < 0 ? -_step / 2 : _step / 2;
+        return new((length.Nanometres + half) / _step * _step);
+    }
+
+    private void Tell(PieceDraft before, PieceDraft after)
+    {
+        var changes = new List<string>();
+        if (!Equals(before.Size, after.Size))
+        {
+            changes.Add($"size {Spell(before.Size)} to {Spell(after.Size)}");
+        }
+
+        var old = before.Clauses.SelectMany(c => Distances(c.Clause)).DistinctBy(d => d.What).ToDictionary(d => d.What, d => d.Value);
+        changes.AddRange(after.Clauses.SelectMany(c => Distances(c.Clause))
+            .Where(d => old.TryGetValue(d.What, out var was) && was != d.Value)
+            .Select(d => $"{d.What} {Text(old[d.What])} to {Text(d.Value)}"));
+        if (changes.Count > 0)
+        {
+            var called = before.Name ?? $"{before.Kind} (line {before.Location.Start.Line} of {before.Location.Source.Path})";
+            _findings.Add(FindingCatalogue.Refitted, _location, $"{called}: {string.Join(", ", changes)}.", "Where another value is wanted, add a change line.");
+        }
+    }
+
+    private static IEnumerable<(string What, Length Value)> Distances(Clause clause) => clause switch
+    {
+        EdgeClause e => [(e.Edge.ToString().ToLowerInvariant(), e.Distance)],
+        CornerClause c => [(c.Horizontal.ToString().ToLowerInvariant(), c.Distance), (c.Vertical.ToString().ToLowerInvariant(), c.Distance)],
+        ShowingClause s => [("showing " + s.Edge?.ToString().ToLowerInvariant(), s.Amount)],
+        BesideClause b => [("by", b.Distance)],
+        ShiftClause s => [("shift " + s.Direction.ToString().ToLowerInvariant(), s.Distance)],
+        MeasureClause { Word: "letters" } m => [("letters", m.Amount)],
+        _ => [],
+    };
+
+    private string Spell(SizeSyntax? size) => size switch
+    {
+        BoxSize box => $"{Spell(box.Width)} x {Spell(box.Height)}",
+        SingleSize single => Text(single.Value),
+        _ => "as it follows",
+    };
+
+    private string Spell(ExtentSyntax extent) => extent switch
+    {
+        LengthExtent length => Text(length.Value),
+        FullExtent => "full",
+        FitExtent => "fit",
+        ShareExtent share => $"share {share.Numerator}/{share.Denominator}",
+        _ => "",
+    };
+
+    private string Text(Length length) => _units == UnitSystem.Inches ? RulerText.Inches(length, 64) : RulerText.Millimetres(length);
+}

@@ -1,0 +1,134 @@
+using Sketch.Diagnostics;
+using Sketch.Drafts;
+using Sketch.Syntax;
+using Sketch.Units;
+
+namespace Sketch.Layout;
+
+/// <summary>How the copies of a repeat stand in their block. The block is then placed like one piece.</summary>
+internal sealed class Repeats(StackSizes sizes, FindingBag findings)
+{
+    public static Length GapOf(PieceDraft draft, Axis axis) =>
+        draft.Find<GapClause>() is { } gap ? axis == Axis.Across ? gap.Across : gap.Down : Length.Zero;
+
+    /// <summary>One axis of a unit: its whole outer size, and where in it each copy's outermost box begins.</summary>
+    public Block? Of(Unit unit, Axis axis)
+    {
+        if (unit.Blocks[(int)axis] is { } known)
+        {
+            return known;
+        }
+
+        var outer = new Length[unit.Copies.Length];
+        for (var i = 0; i < outer.Length; i++)
+        {
+            if (sizes.Of(unit.Copies[i], axis) is not { } stack)
+            {
+                return null;
+            }
+
+            outer[i] = stack.Outer;
+        }
+
+        return unit.Blocks[(int)axis] = unit.IsRepeat ? Arrange(unit, axis, outer) : new(outer.Length == 1 ? outer[0] : Length.Zero, [Length.Zero]);
+    }
+
+    private Block? Arrange(Unit unit, Axis axis, Length[] outer)
+    {
+        var arrangement = unit.Arrangement!;
+        var count = arrangement.Count(axis);
+        var cells = new Length[count];
+        for (var i = 0; i < outer.Length; i++)
+        {
+            var cell = arrangement.Cell(i, axis);
+            cells[cell] = Length.Max(cells[cell], outer[i]);
+        }
+
+        var step = StepOf(unit.Draft, axis);
+        var starts = new Length[count];
+        Length whole;
+        if (count > 1 && unit.Draft.Find<SpreadClause>() is { } spread)
+        {
+            if (sizes.Room(unit, axis) is not { } room)
+            {
+                return null;
+            }
+
+            Spread(unit, spread, cells, starts, room);
+            whole = room;
+        }
+        else
+        {
+            var gap = GapOf(unit.Draft, axis) + (count > 1 ? step.Abs() : Length.Zero);
+            var at = Length.Zero;
+            for (var c = 0; c < count; c++)
+            {
+                starts[c] = at;
+                at += cells[c] + gap;
+            }
+
+            whole = at - gap;
+        }
+
+        var offsets = new Length[outer.Length];
+        for (var i = 0; i < outer.Length; i++)
+        {
+            var cell = arrangement.Cell(i, axis);
+            offsets[i] = starts[cell] + Within(unit.Draft, axis, cells[cell] - outer[i], step != Length.Zero && count == 1);
+        }
+
+        return count == 1 && step != Length.Zero ? Stepped(offsets, outer, step) : new(whole, offsets);
+    }
+
+    /// <summary>A column whose copies move on sideways (or a row that climbs): each copy starts a step further.</summary>
+    private static Block Stepped(Length[] offsets, Length[] outer, Length step)
+    {
+        var moved = new Length[offsets.Length];
+        for (var i = 0; i < offsets.Length; i++)
+        {
+            moved[i] = step * i;
+        }
+
+        var least = moved.Min();
+        var most = moved.Zip(outer, (m, o) => m + o).Max();
+        return new(most - least, [.. moved.Select(m => m - least)]);
+    }
+
+    private static Length StepOf(PieceDraft draft, Axis axis) => draft.Find<StepClause>() switch
+    {
+        { Direction: Direction.Left } s when axis == Axis.Across => -s.Distance,
+        { Direction: Direction.Right } s when axis == Axis.Across => s.Distance,
+        { Direction: Direction.Up } s when axis == Axis.Down => -s.Distance,
+        { Direction: Direction.Down } s when axis == Axis.Down => s.Distance,
+        _ => Length.Zero,
+    };
+
+    /// <summary>Where a smaller copy stands in its cell: in the middle, or lined up with an edge.</summary>
+    private static Length Within(PieceDraft draft, Axis axis, Length free, bool steps) => draft.Find<LinedUpClause>()?.Edge switch
+    {
+        Edge.Left when axis == Axis.Across => Length.Zero,
+        Edge.Right when axis == Axis.Across => free,
+        Edge.Top when axis == Axis.Down => Length.Zero,
+        Edge.Bottom when axis == Axis.Down => free,
+        _ when steps => Length.Zero,
+        _ => free / 2,
+    };
+
+    private void Spread(Unit unit, SpreadClause spread, Length[] cells, Length[] starts, Length room)
+    {
+        var taken = cells.Aggregate(Length.Zero, (sum, c) => sum + c);
+        var free = room - taken;
+        if (free < Length.Zero)
+        {
+            findings.Add(FindingCatalogue.CopiesCrowd, unit.Draft.LocationOf(spread), $"{unit.Copies.Length} copies need {RulerText.Inches(taken)} in, but there are {RulerText.Inches(room)} in, so they overlap.", "Make them smaller, or fewer.");
+        }
+
+        var gaps = spread.EdgeToEdge ? cells.Length - 1 : cells.Length + 1;
+        var at = Length.Zero;
+        for (var c = 0; c < cells.Length; c++)
+        {
+            starts[c] = at + Parts.Before(free, gaps, spread.EdgeToEdge ? c : c + 1);
+            at += cells[c];
+        }
+    }
+}

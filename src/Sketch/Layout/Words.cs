@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Drafts;
+using Sketch.Surroundings;
+using Sketch.Syntax;
+using Sketch.Units;
+
+namespace Sketch.Layout;
+
+/// <summary>The words of pieces, shaped once each, and what they measure.</summary>
+internal sealed class Words(ISurroundings surroundings, string? cardFont, FindingBag findings)
+{
+    /// <summary>From one line's baseline to the next, in cap heights: common practice for type of usual proportions, no source.</summary>
+    public const double LinePitch = 1.75;
+
+    /// <summary>Room at each end of a piece that fits its words.</summary>
+    public static readonly Length EndRoom = Length.Inch(0, 1, 8);
+
+    private readonly Dictionary<(string Words, string? Font), ShapedWords?> _shaped = [];
+    private readonly HashSet<string> _badFonts = [];
+
+    /// <summary>The lines of words of one copy: all texts of a line without a count, else its own.</summary>
+    public static ImmutableArray<QuotedSyntax> LinesOf(Node node)
+    {
+        var texts = node.Draft.Texts;
+        return !node.Unit.IsRepeat || texts.Length <= 1 || texts.Length != node.Unit.Copies.Length ? texts : [texts[node.Index]];
+    }
+
+    /// <summary>The shaped lines of a piece; null when it has no words or its font cannot be used.</summary>
+    public ImmutableArray<ShapedWords>? Shape(Node node)
+    {
+        var lines = LinesOf(node);
+        if (lines.IsEmpty)
+        {
+            return null;
+        }
+
+        var shaped = ImmutableArray.CreateBuilder<ShapedWords>(lines.Length);
+        foreach (var line in lines)
+        {
+            if (Shape(node.Draft, line) is not { } words)
+            {
+                return null;
+            }
+
+            shaped.Add(words);
+        }
+
+        return shaped.MoveToImmutable();
+    }
+
+    private ShapedWords? Shape(PieceDraft draft, QuotedSyntax line)
+    {
+        var clause = draft.Find<FontClause>();
+        var font = clause?.Font.Text ?? cardFont;
+        if (_shaped.TryGetValue((line.Text, font), out var known))
+        {
+            return known;
+        }
+
+        var location = draft.Location;
+        var words = surroundings.ShapeWords(line.Text, font, location.Source.Path, out var problem);
+        if (words is null && _badFonts.Add(font ?? ""))
+        {
+            findings.Add(FindingCatalogue.BadFont, draft.LocationOf(clause), $"The font \"{font}\" cannot be used: {problem}", "Name a .ttf or .otf file in the same folder, or an installed font; without a font line the tool's own is used.");
+        }
+        else if (words is { MissingCharacters.Length: > 0 })
+        {
+            findings.Add(FindingCatalogue.MissingCharacter, location, $"The font has no '{words.MissingCharacters}'.", "Write the words otherwise, or name a font that has it: font \"Name\".");
+        }
+
+        _shaped[(line.Text, font)] = words;
+        return words;
+    }
+
+    /// <summary>Width of the widest line in cap heights, at least a hundredth so that blank words can be measured.</summary>
+    public static double WidthInCaps(ImmutableArray<ShapedWords> lines) => lines.Max(l => Math.Max(0.01, l.Outline.IsEmpty ? 0 : l.Outline.Bounds.Width));
+
+    /// <summary>Height of the block of lines in cap heights, from the top of the first capital to the last baseline.</summary>
+    public static double HeightInCaps(int lines) => 1 + (lines - 1) * LinePitch;
+}
