@@ -83,7 +83,7 @@ internal sealed class CardLayout
     {
         var isEnvelope = scope.Kind is FaceKind.Envelope or FaceKind.EnvelopeBack;
         var paint = isEnvelope ? EnvelopePaint(draft) : null;
-        return new(scope.Kind, scope.Size, paint, draft.EnvelopeName, draft.Flap, draft.Location);
+        return new(scope.Kind, scope.Size, paint, draft.EnvelopeName, scope.Flap, draft.Location);
     }
 
     private Paint EnvelopePaint(FaceDraft draft)

@@ -27,7 +27,9 @@ internal sealed class NodeBuilder(FindingBag findings)
                 continue;
             }
 
-            var scope = new FaceScope(face.Kind, size.Value, face.Location) { Flap = face.Flap };
+            // Both sides of an envelope share its flap, whichever line gives its depth.
+            var flap = face.Kind == FaceKind.EnvelopeBack ? face.Flap ?? card.Faces.FirstOrDefault(f => f.Flap is not null)?.Flap : null;
+            var scope = new FaceScope(face.Kind, size.Value, face.Location) { Flap = flap };
             scope.Units.AddRange(BuildUnits(face.Pieces, null, scope));
             scopes.Add(scope);
         }
