@@ -6,7 +6,7 @@ public sealed partial record Contour
     private const int MostChords = 2_000;
 
     /// <summary>The corners of a polygon that strays from the line by at most the tolerance, the start once.</summary>
-    internal List<Point> Flatten(double tolerance)
+    public List<Point> Flatten(double tolerance)
     {
         var points = new List<Point> { Start };
         var from = Start;

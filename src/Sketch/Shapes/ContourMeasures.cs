@@ -22,7 +22,7 @@ public sealed partial record Contour
     }
 
     /// <summary>Square millimetres enclosed, by Green's formula; positive where the line runs clockwise as seen (y down).</summary>
-    internal double SignedArea
+    public double SignedArea
     {
         get
         {

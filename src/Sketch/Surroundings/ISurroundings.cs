@@ -12,14 +12,14 @@ public interface ISurroundings
     /// <summary>Reads a text file that another file names.</summary>
     /// <param name="path">The path as written, relative to the folder of <paramref name="namedIn"/>.</param>
     /// <param name="namedIn">The path of the file that names it.</param>
-    /// <param name="problem">Why it cannot be read, in a plain sentence; empty when it was read.</param>
+    /// <param name="problem">Why it cannot be read, as a sentence goes on after a colon ("it is no text file."); empty when it was read.</param>
     /// <returns>The text, or null with a problem.</returns>
     SourceText? ReadText(string path, string namedIn, out string problem);
 
     /// <summary>Reads the outline of all filled shapes in an SVG file.</summary>
     /// <param name="path">The path as written, relative to the folder of <paramref name="namedIn"/>.</param>
     /// <param name="namedIn">The path of the file that names it.</param>
-    /// <param name="problem">Why it cannot be read, in a plain sentence; empty when it was read.</param>
+    /// <param name="problem">Why it cannot be read, as a sentence goes on after a colon ("it is no text file."); empty when it was read.</param>
     /// <returns>The outline in millimetres with its box at 0, 0, or null with a problem.</returns>
     Outline? ReadArtwork(string path, string namedIn, out string problem);
 
@@ -27,7 +27,7 @@ public interface ISurroundings
     /// <param name="words">The words, without line breaks.</param>
     /// <param name="font">A font file, relative to <paramref name="namedIn"/>, or the name of an installed font; null for the tool's own font.</param>
     /// <param name="namedIn">The path of the file that holds the words.</param>
-    /// <param name="problem">Why there is no such font, in a plain sentence; empty when there is.</param>
+    /// <param name="problem">Why there is no such font, as a sentence goes on after a colon; empty when there is.</param>
     /// <returns>The shaped words, or null with a problem.</returns>
     ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem);
 }

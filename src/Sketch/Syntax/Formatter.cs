@@ -78,12 +78,9 @@ public static class Formatter
             last--;
         }
 
-        var breakAt = line.Tokens.Breaks.ToHashSet();
-        var names = line.NameTokens.ToHashSet();
-        var commentsAt = line.Tokens.Comments.ToLookup(c => Math.Min(c.Token, last), c => c.Text);
         for (var i = 0; i < last; i++)
         {
-            var breaks = breakAt.Contains(i);
+            var breaks = line.Tokens.Breaks.Contains(i);
             if (i > 0)
             {
                 if (line.MissingCommas.Contains(i))
@@ -91,7 +88,7 @@ public static class Formatter
                     text.Append(',');
                 }
 
-                ImmutableArray<string> comments = [.. commentsAt[i]];
+                var comments = CommentsAt(line, i);
                 if (comments.Length > 0 || breaks)
                 {
                     WriteComments(text, comments, depth);
@@ -103,12 +100,15 @@ public static class Formatter
                 }
             }
 
-            text.Append(Spell(tokens[i], names.Contains(i)));
+            text.Append(Spell(tokens[i], line.NameTokens.Contains(i)));
         }
 
-        WriteComments(text, [.. commentsAt[last]], depth);
+        WriteComments(text, [.. line.Tokens.Comments.Where(c => c.Token >= last).Select(c => c.Text)], depth);
         text.Append('\n');
     }
+
+    private static ImmutableArray<string> CommentsAt(LineSyntax line, int token) =>
+        [.. line.Tokens.Comments.Where(c => c.Token == token).Select(c => c.Text)];
 
     private static void WriteComments(StringBuilder text, ImmutableArray<string> comments, int depth)
     {

@@ -50,7 +50,7 @@ internal static class PlanChecker
         return faults;
     }
 
-    private static List<string> Faults(CuttingProblem problem, Layout layout)
+    private static List<string> Faults(CuttingProblem problem, Sketch.Cutting.Layout layout)
     {
         var faults = new List<string>();
         if (layout.Times < 1 || layout.Pieces.IsEmpty)

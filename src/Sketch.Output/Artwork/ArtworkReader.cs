@@ -1,0 +1,79 @@
+using System.Globalization;
+using System.Xml;
+using System.Xml.Linq;
+using Sketch.Shapes;
+
+namespace Sketch.Output.Artwork;
+
+/// <summary>
+/// Reads what one would cut or stamp from an SVG file: all filled shapes, united. Strokes have no outline of their own and do not count.
+/// Nothing outside the file is ever looked up; document type definitions and scripts are passed over.
+/// Lengths are physical where the file says so, else 96 units make an inch, as CSS has it.
+/// </summary>
+public static class ArtworkReader
+{
+    /// <summary>Largest file that is read: 5 MB.</summary>
+    public const int FileLimit = 5_000_000;
+
+    /// <summary>The most corners and curves that one file may have; uniting more would take minutes.</summary>
+    public const int SegmentLimit = 50_000;
+
+    /// <summary>Reads an SVG file.</summary>
+    /// <param name="svg">The file's content.</param>
+    /// <param name="problem">Why there is no outline, as a sentence goes on after a colon; empty when there is one.</param>
+    /// <returns>The outline in millimetres with its box at 0, 0, or null with a problem.</returns>
+    public static Outline? Read(Stream svg, out string problem)
+    {
+        try
+        {
+            var shapes = new ShapeCollector();
+            shapes.Collect(Load(svg));
+            var outline = Unite(shapes.Shapes);
+            problem = outline is not null ? "" : $"it has no filled shapes to cut{(shapes.HasImages ? ", only photographs: trace them in a drawing program" : "")}.";
+            return outline;
+        }
+        catch (XmlException broken)
+        {
+            problem = string.Create(CultureInfo.InvariantCulture, $"it is no SVG file, or a broken one: it cannot be read from line {broken.LineNumber}, column {broken.LinePosition} on.");
+        }
+        catch (ArtworkException fault)
+        {
+            problem = $"it {fault.Message}";
+        }
+
+        return null;
+    }
+
+    private static XElement Load(Stream svg)
+    {
+        var settings = new XmlReaderSettings
+        {
+            DtdProcessing = DtdProcessing.Ignore,
+            XmlResolver = null,
+            MaxCharactersInDocument = FileLimit,
+            IgnoreComments = true,
+            IgnoreProcessingInstructions = true,
+        };
+        using var reader = XmlReader.Create(svg, settings);
+        var root = XDocument.Load(reader).Root!;
+        return root.Name.LocalName == "svg" ? root : throw new ArtworkException($"is no SVG file: it begins with <{root.Name.LocalName}>.");
+    }
+
+    /// <summary>United while the whole is about 100 mm large, so that curves that become chords stray by a fifty-thousandth of it.</summary>
+    private static Outline? Unite(IReadOnlyList<Outline> shapes)
+    {
+        var all = shapes.Where(s => !s.IsEmpty).Select(s => s.Bounds).Aggregate((Bounds?)null, (box, next) => box?.With(next) ?? next);
+        if (all is not { Width: > 0, Height: > 0 } box)
+        {
+            return null;
+        }
+
+        var scale = 100 / Math.Max(box.Width, box.Height);
+        var united = Outline.Union(shapes.Select(s => s.Transform(Affine.Shift(-box.Left, -box.Top).Then(Affine.Scale(scale, scale)))));
+        var corner = united.Bounds;
+        return united.IsEmpty ? null : united.Transform(Affine.Shift(-corner.Left, -corner.Top).Then(Affine.Scale(1 / scale, 1 / scale)));
+    }
+}
+
+/// <summary>An SVG file says something that no outline can follow; the message goes on after "it".</summary>
+internal sealed class ArtworkException(string message) : Exception(message);

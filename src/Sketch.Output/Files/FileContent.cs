@@ -1,0 +1,58 @@
+namespace Sketch.Output.Files;
+
+/// <summary>Reads whole files up to a limit; a file that cannot be read is a sentence, never an exception.</summary>
+internal static class FileContent
+{
+    /// <summary>A file's bytes, or null with a problem.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="limit">The most bytes that are read; a larger file is a problem.</param>
+    /// <param name="problem">Why it cannot be read, as a sentence goes on after a colon; empty when it was read.</param>
+    public static byte[]? Read(string path, int limit, out string problem)
+    {
+        try
+        {
+            return ReadUpTo(path, limit, out problem);
+        }
+        catch (Exception exception) when (FileTrouble.Is(exception))
+        {
+            problem = $"{FileTrouble.Reason(exception, path)}.";
+            return null;
+        }
+    }
+
+    /// <summary>A file's bytes, or null with a problem when it is too large.</summary>
+    /// <exception cref="IOException">The operating system refuses the file; also the other exceptions of <see cref="FileTrouble.Is"/>.</exception>
+    public static byte[]? ReadUpTo(string path, int limit, out string problem)
+    {
+        // The length is not asked for first: pipes and devices have none, and a file may grow meanwhile.
+        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using var content = new MemoryStream();
+        var part = new byte[81920];
+        for (var count = file.Read(part); count > 0; count = file.Read(part))
+        {
+            if (content.Length + count > limit)
+            {
+                problem = $"it is larger than {limit / 1_000_000} MB, too large to be meant.";
+                return null;
+            }
+
+            content.Write(part, 0, count);
+        }
+
+        problem = "";
+        return content.ToArray();
+    }
+
+    /// <summary>When a file was last written; a fixed time of long ago where that cannot be told.</summary>
+    public static DateTime WrittenAt(string path)
+    {
+        try
+        {
+            return File.GetLastWriteTimeUtc(path);
+        }
+        catch (Exception exception) when (FileTrouble.Is(exception))
+        {
+            return DateTime.UnixEpoch;
+        }
+    }
+}

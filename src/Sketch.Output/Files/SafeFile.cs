@@ -1,0 +1,92 @@
+namespace Sketch.Output.Files;
+
+/// <summary>The operating system did not let a file be written. <see cref="Exception.Message"/> is a plain sentence for the person who asked.</summary>
+public sealed class FileWriteException(string path, string message, Exception reason) : IOException(message, reason)
+{
+    /// <summary>The file that was to be written.</summary>
+    public string Path { get; } = path;
+}
+
+/// <summary>Writes files so that each is complete or absent, whatever happens meanwhile.</summary>
+public static class SafeFile
+{
+    /// <summary>
+    /// Writes a file under another name in its folder and gives it its own name when it is complete. Missing folders are made. A file
+    /// that was there keeps its permissions, and stays as it was on any failure; a link keeps pointing where it points.
+    /// </summary>
+    /// <param name="path">The file.</param>
+    /// <param name="write">Writes the content; the stream can seek. What it throws is passed on after clearing away.</param>
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it.</exception>
+    public static void Write(string path, Action<Stream> write)
+    {
+        string? unfinished = null;
+        var writing = false;
+        try
+        {
+            var target = System.IO.Path.GetFullPath(path);
+            Directory.CreateDirectory(System.IO.Path.GetDirectoryName(target) ?? target);
+            if (new FileInfo(target).LinkTarget is not null)
+            {
+                target = File.ResolveLinkTarget(target, returnFinalTarget: true)!.FullName;
+            }
+
+            if (Directory.Exists(target))
+            {
+                throw new IOException("a folder");
+            }
+
+            var name = System.IO.Path.Combine(System.IO.Path.GetDirectoryName(target) ?? "", $".{Guid.NewGuid():N}.part");
+            using (var file = new FileStream(name, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None))
+            {
+                unfinished = name;
+                writing = true;
+                write(file);
+                file.Flush(flushToDisk: true);
+                writing = false;
+            }
+
+            KeepPermissions(target, unfinished);
+            File.Move(unfinished, target, overwrite: true);
+            unfinished = null;
+        }
+        catch (Exception exception) when (writing ? exception is IOException : FileTrouble.Is(exception))
+        {
+            throw new FileWriteException(path, $"\"{path}\" cannot be written: {FileTrouble.Reason(exception, path)}.", exception);
+        }
+        finally
+        {
+            if (unfinished is not null)
+            {
+                TryDelete(unfinished);
+            }
+        }
+    }
+
+    /// <summary>Writes a text file in UTF-8 without a byte order mark.</summary>
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it.</exception>
+    public static void WriteText(string path, string text) => Write(path, stream =>
+    {
+        using var writer = new StreamWriter(stream, leaveOpen: true);
+        writer.Write(text);
+    });
+
+    private static void KeepPermissions(string target, string unfinished)
+    {
+        if (!OperatingSystem.IsWindows() && File.Exists(target))
+        {
+            File.SetUnixFileMode(unfinished, File.GetUnixFileMode(target));
+        }
+    }
+
+    // The first failure is the one to tell; a file that cannot be deleted either is left with its hidden name.
+    private static void TryDelete(string unfinished)
+    {
+        try
+        {
+            File.Delete(unfinished);
+        }
+        catch (Exception exception) when (FileTrouble.Is(exception))
+        {
+        }
+    }
+}

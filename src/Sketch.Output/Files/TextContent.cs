@@ -1,0 +1,53 @@
+using System.Text;
+using System.Text.Unicode;
+
+namespace Sketch.Output.Files;
+
+/// <summary>Tells text from other content.</summary>
+internal static class TextContent
+{
+    /// <summary>Largest text file that is read.</summary>
+    public const int Limit = 10_000_000;
+
+    private static ReadOnlySpan<byte> Utf8Mark => [0xEF, 0xBB, 0xBF];
+
+    /// <summary>The text in UTF-8, its byte order mark taken off; null with a problem when the content is no such text.</summary>
+    /// <param name="content">A file's bytes.</param>
+    /// <param name="problem">What is wrong, as a sentence goes on after a colon; empty when the content is text.</param>
+    public static string? Decode(ReadOnlySpan<byte> content, out string problem)
+    {
+        if (content is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
+        {
+            problem = "it is saved as UTF-16; save it as UTF-8.";
+            return null;
+        }
+
+        var text = content.StartsWith(Utf8Mark) ? content[Utf8Mark.Length..] : content;
+        if (text.Contains((byte)0))
+        {
+            problem = "it is no text file: it holds zero bytes, as pictures and programs do.";
+            return null;
+        }
+
+        if (!Utf8.IsValid(text))
+        {
+            problem = $"it is not saved as UTF-8 (line {LineOfFirstFault(text)}); save it as UTF-8.";
+            return null;
+        }
+
+        problem = "";
+        return Encoding.UTF8.GetString(text);
+    }
+
+    private static int LineOfFirstFault(ReadOnlySpan<byte> text)
+    {
+        var line = 1;
+        while (Rune.DecodeFromUtf8(text, out var rune, out var used) == System.Buffers.OperationStatus.Done)
+        {
+            line += rune.Value == '\n' ? 1 : 0;
+            text = text[used..];
+        }
+
+        return line;
+    }
+}

@@ -1,0 +1,142 @@
+using System.Globalization;
+using SkiaSharp;
+using Svg;
+using Svg.Skia;
+
+namespace Sketch.Output.Rendering;
+
+/// <summary>
+/// Makes PNG and PDF from the pictures that the engine draws as SVG. Their outermost element says a physical width and height;
+/// words in them are outlines already, and the view box has the proportions of the page. No file is read or written, and the same picture gives the same bytes.
+/// </summary>
+public static class SvgRenderer
+{
+    /// <summary>The largest picture that is drawn in pixels: 100 megapixels, which take 400 MB while drawing.</summary>
+    public const long PixelLimit = 100_000_000;
+
+    /// <summary>The largest page of a PDF: 200 inches, 14,400 points (PDF 1.7, annex C.2, architectural limits).</summary>
+    public const double PageLimitInches = 200;
+
+    private const double PointsPerInch = 72;
+
+    /// <summary>Draws a picture in pixels.</summary>
+    /// <param name="svg">The picture.</param>
+    /// <param name="dpi">Pixels an inch; each side is rounded to whole pixels.</param>
+    /// <param name="output">Takes the PNG; nothing is written when there is a problem.</param>
+    /// <param name="problem">Why it is not drawn, in a plain sentence; empty when it is.</param>
+    /// <returns>Whether it is drawn.</returns>
+    /// <exception cref="ArgumentException">The text is no SVG with a physical size.</exception>
+    public static bool WritePng(string svg, double dpi, Stream output, out string problem)
+    {
+        var size = SvgSize.Read(svg);
+        var (width, height) = (Math.Round(size.Width * dpi), Math.Round(size.Height * dpi));
+        problem = Invariant((width, height) switch
+        {
+            _ when !(width >= 1 && height >= 1) => $"At {dpi:0.##} dpi the picture would be smaller than a pixel; choose a higher resolution.",
+            _ when width * height > PixelLimit => $"At {dpi:0.##} dpi the picture would be {width:0} x {height:0} pixels, more than {PixelLimit / 1_000_000} megapixels; choose a lower resolution.",
+            _ => $"",
+        });
+        if (problem.Length > 0)
+        {
+            return false;
+        }
+
+        using var picture = new Picture(svg, size);
+        using var bitmap = new SKBitmap(new SKImageInfo((int)width, (int)height, SKColorType.Rgba8888, SKAlphaType.Premul));
+        using (var canvas = new SKCanvas(bitmap))
+        {
+            picture.Draw(canvas, width, height);
+        }
+
+        using var pixels = bitmap.PeekPixels() ?? throw new InvalidOperationException("The picture has no pixels.");
+        using var png = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.AllFilters, 6))
+            ?? throw new InvalidOperationException("The picture could not be written as PNG.");
+        PngDensity.Write(png.AsSpan(), dpi, output);
+        return true;
+    }
+
+    /// <summary>Puts pictures on the pages of a PDF, one each, each page of exactly its picture's size.</summary>
+    /// <param name="pages">The pictures, at least one.</param>
+    /// <param name="title">The document's title, as a viewer shows it.</param>
+    /// <param name="output">Takes the PDF; nothing is written when there is a problem.</param>
+    /// <param name="problem">Why there is no PDF, in a plain sentence; empty when there is.</param>
+    /// <returns>Whether it is made.</returns>
+    /// <exception cref="ArgumentException">There are no pages, or one is no SVG with a physical size.</exception>
+    public static bool WritePdf(IReadOnlyList<string> pages, string title, Stream output, out string problem)
+    {
+        ArgumentOutOfRangeException.ThrowIfZero(pages.Count);
+        var sizes = pages.Select(SvgSize.Read).ToList();
+        problem = "";
+        if (sizes.FindIndex(s => Math.Max(s.Width, s.Height) > PageLimitInches) is >= 0 and var large)
+        {
+            problem = Invariant($"Page {large + 1} would be {sizes[large].Width:0.##} x {sizes[large].Height:0.##} in; a PDF page ends at {PageLimitInches} in.");
+            return false;
+        }
+
+        // A quality above 100 keeps pictures as they are, without JPEG.
+        var metadata = SKDocumentPdfMetadata.Default with { Title = title, Creator = "Sketch", RasterDpi = PageGrid(sizes), EncodingQuality = 101 };
+        using var document = SKDocument.CreatePdf(output, metadata);
+        foreach (var (svg, size) in pages.Zip(sizes))
+        {
+            using var picture = new Picture(svg, size);
+            var (width, height) = (size.Width * PointsPerInch, size.Height * PointsPerInch);
+            picture.Draw(document.BeginPage((float)width, (float)height), width, height);
+            document.EndPage();
+        }
+
+        document.Close();
+        return true;
+    }
+
+    /// <summary>
+    /// Skia rounds the sides of a page to whole steps of the resolution at which it draws soft shadows. 320 an inch keeps every 1/64 in exact,
+    /// 254 every tenth of a millimetre; the sides of other pages are off by at most 0.12 point, what is on them is not.
+    /// </summary>
+    private static float PageGrid(List<SvgSize> sizes)
+    {
+        return sizes.TrueForAll(s => IsWhole(s.Width * 320) && IsWhole(s.Height * 320)) ? 320
+            : sizes.TrueForAll(s => IsWhole(s.Width * 254) && IsWhole(s.Height * 254)) ? 254
+            : 320;
+
+        static bool IsWhole(double steps) => Math.Abs(steps - Math.Round(steps)) < 1e-6;
+    }
+
+    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>
+    /// A picture that fills any rectangle exactly. Loaded as it is, its sides would be rounded up to whole units of 1/96 in and what is in it
+    /// would shift; so it is loaded with whole sides, which its view box fills.
+    /// </summary>
+    private sealed class Picture : IDisposable
+    {
+        private const double UnitsPerInch = 96;
+
+        private readonly SKSvg _svg = new();
+        private readonly SKPicture _picture;
+        private readonly double _width;
+        private readonly double _height;
+
+        public Picture(string svg, SvgSize size)
+        {
+            (_width, _height) = (Math.Ceiling(size.Width * UnitsPerInch), Math.Ceiling(size.Height * UnitsPerInch));
+            var document = SvgDocument.FromSvg<SvgDocument>(svg);
+            if (document.ViewBox == SvgViewBox.Empty)
+            {
+                document.ViewBox = new(0, 0, (float)(size.Width * UnitsPerInch), (float)(size.Height * UnitsPerInch));
+            }
+
+            document.Width = new((float)_width);
+            document.Height = new((float)_height);
+            document.AspectRatio = new(SvgPreserveAspectRatio.none);
+            _picture = _svg.FromSvgDocument(document) ?? throw new ArgumentException("The picture cannot be drawn.", nameof(svg));
+        }
+
+        public void Draw(SKCanvas canvas, double width, double height)
+        {
+            canvas.Scale((float)(width / _width), (float)(height / _height));
+            canvas.DrawPicture(_picture);
+        }
+
+        public void Dispose() => _svg.Dispose();
+    }
+}
