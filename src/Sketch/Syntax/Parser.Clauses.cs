@@ -17,8 +17,12 @@ public sealed partial class Parser
         }
         else if (!cursor.AtEnd && cursor.Current.Kind != TokenKind.Comma)
         {
-            // The comma before the first clause may be left out.
-            missingCommas.Add(cursor.Position);
+            // The comma before the first clause may be left out; after a colon there is none.
+            if (cursor.Position > 0 && cursor.Previous.Kind != TokenKind.Colon)
+            {
+                missingCommas.Add(cursor.Position);
+            }
+
             ReadClauseInto(cursor, clauses);
         }
 
