@@ -18,6 +18,9 @@ internal delegate CardDraft RefitCard(CardDraft card, CardDraft other, RefitWhat
 /// <summary>Reads the outline of a card file into a draft.</summary>
 internal sealed class DraftReader
 {
+    /// <summary>How many cards may be like one another in a chain.</summary>
+    private const int LikeLimit = 20;
+
     private readonly SourceText _source;
     private readonly ISurroundings _surroundings;
     private readonly FindingBag _findings;
@@ -118,6 +121,12 @@ internal sealed class DraftReader
         if (_surroundings.ReadText(path, _source.Path, out var problem) is not { } text)
         {
             Report(FindingCatalogue.BadFile, line.Words.Span, $"\"{path}\" cannot be read: {problem}", "Write the name of a card file in the same folder.");
+            return new(null);
+        }
+
+        if (_chain.Length > LikeLimit)
+        {
+            Report(FindingCatalogue.FileCircle, line.Words.Span, $"More than {LikeLimit} cards are each like the next.", "Let this card be like one nearer to the first.");
             return new(null);
         }
 

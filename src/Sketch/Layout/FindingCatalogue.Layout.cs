@@ -32,6 +32,9 @@ public static partial class FindingCatalogue
     /// <summary>A grid that does not hold its copies.</summary>
     public static readonly FindingKind GridTooSmall = Error("SK310", "grid too small");
 
+    /// <summary>A size or place that depends on too long a chain of other pieces.</summary>
+    public static readonly FindingKind LongChain = Error("SK311", "chain of pieces too long");
+
     /// <summary>What a refit has changed.</summary>
     public static readonly FindingKind Refitted = Note("SK320", "refitted");
 }

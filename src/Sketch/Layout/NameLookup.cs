@@ -10,6 +10,7 @@ namespace Sketch.Layout;
 internal sealed class NameLookup(ImmutableArray<FaceScope> faces, FindingBag findings)
 {
     private readonly HashSet<(SourceText, TextSpan)> _told = [];
+    private readonly Dictionary<List<Unit>, Dictionary<string, Unit>> _named = [];
 
     /// <summary>The unit that a path means for a piece, or null, which is then told once.</summary>
     public Unit? Find(Unit from, PathSyntax path, SourceText source)
@@ -30,7 +31,7 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, FindingBag fin
                 return null;
             }
 
-            unit = among.FirstOrDefault(u => Is(u, name.Text));
+            unit = Named(among).GetValueOrDefault(name.Text);
             if (unit is null)
             {
                 Tell(FindingCatalogue.UnknownPiece, source, name, $"There is no {name.Text} in {path.Text}.", among);
@@ -47,14 +48,9 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, FindingBag fin
     {
         for (var unit = from; unit is not null; unit = unit.Parent?.Unit)
         {
-            if (unit.Siblings.FirstOrDefault(u => Is(u, name.Text) && u != from) is { } sibling)
+            if (Named(unit.Siblings).TryGetValue(name.Text, out var sibling) && sibling != from)
             {
                 return sibling;
-            }
-
-            if (unit != from && Is(unit, name.Text))
-            {
-                return unit;
             }
         }
 
@@ -78,7 +74,23 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, FindingBag fin
 
     private static string PathOf(Unit unit) => unit.Copies is [var first, ..] ? first.Path : Face.NameOf(unit.Face.Kind) + "/" + unit.Key;
 
-    private static bool Is(Unit unit, string name) => name.Equals(unit.Draft.Name, StringComparison.OrdinalIgnoreCase);
+    /// <summary>The named ones of some siblings; each list is looked through once.</summary>
+    private Dictionary<string, Unit> Named(List<Unit> siblings)
+    {
+        if (!_named.TryGetValue(siblings, out var named))
+        {
+            _named[siblings] = named = new(StringComparer.OrdinalIgnoreCase);
+            foreach (var unit in siblings)
+            {
+                if (unit.Draft.Name is { } name)
+                {
+                    named.TryAdd(name, unit);
+                }
+            }
+        }
+
+        return named;
+    }
 
     private void Tell(FindingKind kind, SourceText source, NameSyntax name, string message, IReadOnlyCollection<Unit> among, string? hint = null)
     {

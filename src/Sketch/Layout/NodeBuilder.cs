@@ -13,8 +13,12 @@ internal sealed class NodeBuilder(FindingBag findings)
     /// <summary>The most pieces with mats that a card is laid out with.</summary>
     public const int PieceLimit = 200_000;
 
+    /// <summary>How deep pieces may lie on pieces once the parts are spelt out.</summary>
+    private const int DepthLimit = 2 * Parser.DepthLimit;
+
     private int _pieces;
     private bool _full;
+    private bool _deep;
 
     public ImmutableArray<FaceScope> Build(CardDraft card, Size closed, Func<FaceDraft, Size?> envelopeSize)
     {
@@ -30,15 +34,26 @@ internal sealed class NodeBuilder(FindingBag findings)
             // Both sides of an envelope share its flap, whichever line gives its depth.
             var flap = face.Kind == FaceKind.EnvelopeBack ? face.Flap ?? card.Faces.FirstOrDefault(f => f.Flap is not null)?.Flap : null;
             var scope = new FaceScope(face.Kind, size.Value, face.Location) { Flap = flap };
-            scope.Units.AddRange(BuildUnits(face.Pieces, null, scope));
+            scope.Units.AddRange(BuildUnits(face.Pieces, null, scope, 0));
             scopes.Add(scope);
         }
 
         return scopes.ToImmutable();
     }
 
-    private List<Unit> BuildUnits(ImmutableArray<PieceDraft> drafts, Node? parent, FaceScope face)
+    private List<Unit> BuildUnits(ImmutableArray<PieceDraft> drafts, Node? parent, FaceScope face, int depth)
     {
+        if (depth >= DepthLimit && drafts is [var deep, ..])
+        {
+            if (!_deep)
+            {
+                _deep = true;
+                findings.Add(FindingCatalogue.TooDeep, deep.Location, $"With its parts spelt out, the card has pieces more than {DepthLimit} deep here.", "Let parts use fewer parts.");
+            }
+
+            return [];
+        }
+
         var names = drafts.Select(d => d.Name).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase);
         var numbers = new Dictionary<string, int>();
         var units = new List<Unit>(drafts.Length);
@@ -49,7 +64,7 @@ internal sealed class NodeBuilder(FindingBag findings)
                 break;
             }
 
-            units.Add(BuildUnit(draft, parent, face, draft.Name ?? NextKey(draft.Kind, numbers, names)));
+            units.Add(BuildUnit(draft, parent, face, draft.Name ?? NextKey(draft.Kind, numbers, names), depth));
         }
 
         return units;
@@ -68,7 +83,7 @@ internal sealed class NodeBuilder(FindingBag findings)
         }
     }
 
-    private Unit BuildUnit(PieceDraft draft, Node? parent, FaceScope face, string key)
+    private Unit BuildUnit(PieceDraft draft, Node? parent, FaceScope face, string key, int depth)
     {
         var unit = new Unit(draft, parent, face, key);
         if (draft.Name is { } name)
@@ -98,7 +113,7 @@ internal sealed class NodeBuilder(FindingBag findings)
         unit.Copies = copies;
         foreach (var copy in copies)
         {
-            copy.Children.AddRange(BuildUnits(copy.Draft.Children, copy, face));
+            copy.Children.AddRange(BuildUnits(copy.Draft.Children, copy, face, depth + 1));
         }
 
         return unit;

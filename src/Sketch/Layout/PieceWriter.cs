@@ -17,6 +17,9 @@ internal sealed class PieceWriter(
     /// <summary>The usual height of foam (common practice, no source).</summary>
     public static readonly Length UsualFoam = Length.Millimetre(2);
 
+    /// <summary>The most windows that a card is cut with, and the most siblings that are tucked under one another.</summary>
+    private const int CutLimit = 500;
+
     private readonly ImmutableArray<Piece>.Builder _pieces = ImmutableArray.CreateBuilder<Piece>();
 
     /// <summary>Windows in the order met, with the index of the piece they cut; -1 for the face.</summary>
@@ -51,7 +54,7 @@ internal sealed class PieceWriter(
             }
             else if (tucked.Under is { } path && !IsParent(parent, path))
             {
-                var target = names.Find(unit, path, unit.Draft.LocationOf(tucked).Source);
+                var target = under.Count < CutLimit ? names.Find(unit, path, unit.Draft.LocationOf(tucked).Source) : null;
                 if (target is null || !units.Contains(target) || LeadsBack(unit, target, under))
                 {
                     TellTucked(unit, target);
@@ -149,7 +152,11 @@ internal sealed class PieceWriter(
         }
 
         var index = _pieces.Count - 1;
-        if (draft.Kind == "window")
+        if (draft.Kind == "window" && Windows.Count == CutLimit)
+        {
+            findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {CutLimit} windows; the rest is not cut.", "Cut fewer windows.");
+        }
+        else if (draft.Kind == "window")
         {
             Windows.Add(new(node.Unit.Face.Kind, ground.Index, ground.Stack, _pieces[index].TurnedOutline, draft.Find<ThroughClause>() is not null));
         }

@@ -31,6 +31,12 @@ internal sealed class Places(StackSizes sizes, NameLookup names, FindingBag find
             return null;
         }
 
+        if (_open.Count >= StackSizes.ChainLimit)
+        {
+            findings.Add(FindingCatalogue.LongChain, unit.Draft.Location, $"The place of {unit.Called} is reached through more than {StackSizes.ChainLimit} other pieces.", "Place some of these pieces by a distance from an edge.");
+            return null;
+        }
+
         memo.IsOpen = true;
         _open.Add(unit);
         var place = Solve(unit, axis);

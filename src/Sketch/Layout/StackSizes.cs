@@ -19,6 +19,9 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
     /// <summary>What an unwritten border adds in total: an eighth of an inch (common practice, no source).</summary>
     public static readonly Length UsualMat = Length.Inch(0, 1, 8);
 
+    /// <summary>How many pieces a size or place may depend on, one through the other. No card needs a tenth of it.</summary>
+    public const int ChainLimit = 500;
+
     private readonly List<(Node Node, Axis Axis)> _open = [];
 
     /// <summary>The stack along an axis; null when it cannot be worked out, which has then been told.</summary>
@@ -33,6 +36,12 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
         if (memo.IsOpen)
         {
             TellCircle(node, axis);
+            return null;
+        }
+
+        if (_open.Count >= ChainLimit)
+        {
+            findings.Add(FindingCatalogue.LongChain, node.Draft.Location, $"The size of {node.Unit.Called} is reached through more than {ChainLimit} other pieces.", "Write some of these sizes in numbers.");
             return null;
         }
 

@@ -78,9 +78,12 @@ public static class Formatter
             last--;
         }
 
+        var breakAt = line.Tokens.Breaks.ToHashSet();
+        var names = line.NameTokens.ToHashSet();
+        var commentsAt = line.Tokens.Comments.ToLookup(c => Math.Min(c.Token, last), c => c.Text);
         for (var i = 0; i < last; i++)
         {
-            var breaks = line.Tokens.Breaks.Contains(i);
+            var breaks = breakAt.Contains(i);
             if (i > 0)
             {
                 if (line.MissingCommas.Contains(i))
@@ -88,7 +91,7 @@ public static class Formatter
                     text.Append(',');
                 }
 
-                var comments = CommentsAt(line, i);
+                ImmutableArray<string> comments = [.. commentsAt[i]];
                 if (comments.Length > 0 || breaks)
                 {
                     WriteComments(text, comments, depth);
@@ -100,15 +103,12 @@ public static class Formatter
                 }
             }
 
-            text.Append(Spell(tokens[i], line.NameTokens.Contains(i)));
+            text.Append(Spell(tokens[i], names.Contains(i)));
         }
 
-        WriteComments(text, [.. line.Tokens.Comments.Where(c => c.Token >= last).Select(c => c.Text)], depth);
+        WriteComments(text, [.. commentsAt[last]], depth);
         text.Append('\n');
     }
-
-    private static ImmutableArray<string> CommentsAt(LineSyntax line, int token) =>
-        [.. line.Tokens.Comments.Where(c => c.Token == token).Select(c => c.Text)];
 
     private static void WriteComments(StringBuilder text, ImmutableArray<string> comments, int depth)
     {
