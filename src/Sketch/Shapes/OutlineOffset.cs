@@ -50,8 +50,9 @@ public sealed partial record Outline
     private static Outline Buffered(Outline outline, double distance)
     {
         // An arc's chord over an angle a strays by r (1 - cos a/2).
-        var half = Math.Acos(Math.Max(0, 1 - Polygons.Tolerance / Math.Abs(distance)));
-        var perQuarter = (int)Math.Clamp(Math.Ceiling(Math.PI / 4 / half), 2, 1_000);
+        var strays = Math.Max(Polygons.Tolerance / Math.Abs(distance), 1e-6);
+        var half = Math.Acos(Math.Max(0, 1 - strays));
+        var perQuarter = (int)Math.Clamp(Math.Ceiling(Math.PI / 4 / half), 2, 600);
         var parameters = new BufferParameters(perQuarter, EndCapStyle.Round, JoinStyle.Round, 1) { SimplifyFactor = Smoothing };
         return Polygons.ToOutline(BufferOp.Buffer(Polygons.Of(outline), distance, parameters));
     }

@@ -1,4 +1,3 @@
-using NetTopologySuite.Geometries;
 using NetTopologySuite.Geometries.Prepared;
 using NetTopologySuite.Operation.Overlay;
 using NetTopologySuite.Operation.OverlayNG;
@@ -25,35 +24,6 @@ public sealed partial record Outline
         }
 
         return Overlay(this, hole, SpatialFunction.Difference);
-    }
-
-    /// <summary>Both together as one area; outlines that lie apart keep their curves.</summary>
-    public Outline Union(Outline other) => Union([this, other]);
-
-    /// <summary>
-    /// All together as one area, such as the strokes and letters of a word that run into each other. Outlines that touch no other one keep
-    /// their curves; of the rest curves become chords at most 0.002 mm off. Contours of one outline that cross are united too.
-    /// </summary>
-    public static Outline Union(IEnumerable<Outline> outlines)
-    {
-        var parts = outlines.Where(o => !o.IsEmpty).Select(o => (Outline: o, o.Bounds)).ToList();
-        var contours = new List<Contour>();
-        var crowded = new List<Geometry>();
-        foreach (var (outline, bounds) in parts)
-        {
-            var alone = parts.TrueForAll(p => ReferenceEquals(p.Outline, outline) || !Touch(p.Bounds, bounds));
-            var area = alone && outline.Contours.Length == 1 && outline.AsRectangle() is not null ? null : Polygons.Of(outline);
-            if (alone && (area is null || Math.Abs(area.Area - outline.Area) <= CurveLoss(area)))
-            {
-                contours.AddRange(outline.Clockwise().Contours);
-            }
-            else if (area is not null)
-            {
-                crowded.Add(area);
-            }
-        }
-
-        return new([.. contours, .. Polygons.ToOutline(Polygons.United(crowded)).Contours]);
     }
 
     /// <summary>What both have in common.</summary>
@@ -104,11 +74,6 @@ public sealed partial record Outline
     private static Outline Overlay(Outline a, Outline b, SpatialFunction function) =>
         Polygons.ToOutline(OverlayNGRobust.Overlay(Polygons.Of(a), Polygons.Of(b), function));
 
-    private static bool Touch(Bounds a, Bounds b) => a.Left <= b.Right && b.Left <= a.Right && a.Top <= b.Bottom && b.Top <= a.Bottom;
-
-    /// <summary>How much the area may change when curves become chords: the tolerance all along the edge.</summary>
-    private static double CurveLoss(Geometry area) => Polygons.Tolerance * area.Length;
-
     private bool HoldsInside(Outline hole)
     {
         var inner = hole.Bounds;
@@ -116,6 +81,4 @@ public sealed partial record Outline
             ? box.Left < inner.Left && box.Top < inner.Top && box.Right > inner.Right && box.Bottom > inner.Bottom
             : PreparedGeometryFactory.Prepare(Polygons.Of(this)).ContainsProperly(Polygons.Of(hole));
     }
-
-    private Outline Clockwise() => SignedArea >= 0 ? this : new([.. Contours.Select(c => c.Reverse())]);
 }

@@ -11,8 +11,8 @@ internal static class Polygons
     /// <summary>Millimetres that a chord may lie off its curve; for outlines wider than a metre a millionth of their size.</summary>
     public const double Tolerance = 0.002;
 
-    /// <summary>Contours that enclose less, in square millimetres, are no shapes.</summary>
-    private const double LeastArea = 1e-9;
+    /// <summary>Contours within a box of less than this, in square millimetres, are no shapes.</summary>
+    private const double LeastBox = 1e-9;
 
     private static readonly GeometryFactory Factory = new();
 
@@ -21,16 +21,24 @@ internal static class Polygons
     private sealed record Ring(LinearRing Line, double Area);
 
     /// <summary>What is inside the outline by the winding rule, as valid polygons.</summary>
-    public static Geometry Of(Outline outline)
+    public static Geometry Of(Outline outline) => Read(outline).Area;
+
+    /// <summary>
+    /// What is inside the outline by the winding rule, as valid polygons, and whether its contours are the edges of that area as they are:
+    /// none crosses another or itself, and none lies within the area.
+    /// </summary>
+    public static (Geometry Area, bool AsDrawn) Read(Outline outline)
     {
         var rings = Rings(outline, Tolerance);
-        var polygons = WithHoles(rings);
-        if (polygons.TrueForAll(p => p.IsValid))
+        var (polygons, strays) = WithHoles(rings);
+        var drawn = Factory.CreateMultiPolygon([.. polygons]);
+        if (strays.Count == 0 && drawn.IsValid)
         {
-            return polygons.Count == 1 ? polygons[0] : United(polygons);
+            return (drawn, true);
         }
 
-        return ByWinding(rings);
+        polygons.AddRange(strays);
+        return (polygons.TrueForAll(p => p.IsValid) ? United(polygons) : ByWinding(rings), false);
     }
 
     /// <summary>The parts of both as one area.</summary>
@@ -74,8 +82,8 @@ internal static class Polygons
             }
         }
 
-        var area = WithHoles(rings);
-        if (area.Count != 1 || !area[0].IsValid)
+        var (area, strays) = WithHoles(rings);
+        if (area.Count != 1 || strays.Count > 0 || !area[0].IsValid)
         {
             return false;
         }
@@ -109,10 +117,10 @@ internal static class Polygons
             points.Add(points[0]);
             var coordinates = points.Select(p => new Coordinate(p.X, p.Y)).ToArray();
             coordinates = CoordinateArrays.RemoveRepeatedPoints(coordinates);
-            var area = coordinates.Length < 4 ? 0 : -Area.OfRingSigned(coordinates);
-            if (Math.Abs(area) > LeastArea)
+            var box = contour.Bounds;
+            if (coordinates.Length >= 4 && box.Width * box.Height > LeastBox)
             {
-                rings.Add(new(Factory.CreateLinearRing(coordinates), area));
+                rings.Add(new(Factory.CreateLinearRing(coordinates), -Area.OfRingSigned(coordinates)));
             }
         }
 
@@ -121,15 +129,16 @@ internal static class Polygons
 
     /// <summary>
     /// Each hole goes to the smallest outer ring around it. As a hole takes back the winding of one ring, the union of the polygons is then
-    /// what the winding rule fills, also where outer rings lie over each other.
+    /// what the winding rule fills, also where outer rings lie over each other. Rings that run like holes but lie in no other ring are
+    /// strays, which the winding rule fills too.
     /// </summary>
-    private static List<Geometry> WithHoles(List<Ring> rings)
+    private static (List<Polygon> Polygons, List<Polygon> Strays) WithHoles(List<Ring> rings)
     {
-        var sign = Math.Sign(rings.Sum(r => r.Area));
-        var shells = rings.Where(r => Math.Sign(r.Area) == sign).OrderBy(r => Math.Abs(r.Area)).ToList();
+        var forwards = rings.Sum(r => r.Area) >= 0;
+        var shells = rings.Where(r => r.Area >= 0 == forwards).OrderBy(r => Math.Abs(r.Area)).ToList();
         var holes = shells.ConvertAll(_ => new List<LinearRing>());
-        var strays = new List<Geometry>();
-        foreach (var hole in rings.Where(r => Math.Sign(r.Area) != sign))
+        var strays = new List<Polygon>();
+        foreach (var hole in rings.Where(r => r.Area >= 0 != forwards))
         {
             var around = shells.FindIndex(s => Math.Abs(s.Area) >= Math.Abs(hole.Area) && Surrounds(s.Line, hole.Line));
             if (around >= 0)
@@ -142,7 +151,7 @@ internal static class Polygons
             }
         }
 
-        return [.. shells.Select((s, i) => (Geometry)Factory.CreatePolygon(s.Line, [.. holes[i]])), .. strays];
+        return ([.. shells.Select((s, i) => Factory.CreatePolygon(s.Line, [.. holes[i]]))], strays);
     }
 
     private static bool Surrounds(LinearRing shell, LinearRing hole)
