@@ -81,7 +81,7 @@ internal sealed class Definitions(SvgIds ids)
         var (name, across, down) = width > Strip * height ? ("-across", 1, 0) : height > Strip * width ? ("-down", 0, 1) : ("", 1, 0.75);
         var glare = Shades.Mix(colour, new(0xff, 0xff, 0xf8), 0.72);
         var bright = Shades.Mix(colour, new(0xff, 0xff, 0xf4), 0.36);
-        var deep = Shades.Lighten(colour, -0.1, 1.05);
+        var deep = Shades.Lighten(colour, -0.11, 0.85);
         return Linear(
             "foil-" + colour.Hex[1..] + name, across, down,
             [(0, deep, 1), (0.14, colour, 1), (0.29, glare, 1), (0.4, bright, 1), (0.55, deep, 1), (0.68, colour, 1), (0.81, glare, 1), (0.9, bright, 1), (1, deep, 1)]);

@@ -14,7 +14,7 @@ internal static class Shadow
     /// <summary>Height of the upper side of a sheet of cardstock above what it lies flat on, in millimetres, a little more than its thickness so that layers read as layers.</summary>
     internal const double FlatHeight = 0.35;
 
-    private const int MostLayers = 9;
+    private const int MostLayers = 11;
 
     /// <summary>Draws the shadow of an outline.</summary>
     /// <param name="svg">Where it goes.</param>
@@ -25,7 +25,7 @@ internal static class Shadow
     {
         var fall = Affine.Turn(-degrees, default).Apply(new(height * 0.34, height * 0.46));
         var softness = 0.25 + 0.62 * height;
-        var layers = Math.Clamp((int)Math.Ceiling(softness / 0.2), 3, MostLayers);
+        var layers = Math.Clamp((int)Math.Ceiling(softness / 0.15), 3, MostLayers);
         var darkness = 0.2 + 0.1 * Math.Min(1, height / 2);
         var opacity = 1 - Math.Pow(1 - darkness, 1.0 / layers);
 
@@ -33,9 +33,9 @@ internal static class Shadow
             .Attribute("fill", Colour.Hex).Attribute("stroke", Colour.Hex).Attribute("stroke-linejoin", "round");
         for (var i = layers; i > 0; i--)
         {
-            // Closer together near the piece, so that the shadow fades out instead of ending.
+            // Closer together and darker near the piece, so that the shadow fades out instead of ending.
             var width = 2 * softness * Math.Pow((double)(i - 1) / (layers - 1), 1.5);
-            svg.Open("use").Attribute("href", "#" + cutId).Attribute("stroke-width", width).Attribute("opacity", opacity).Close();
+            svg.Open("use").Attribute("href", "#" + cutId).Attribute("stroke-width", width).Attribute("opacity", opacity * (1.45 - (double)i / layers)).Close();
         }
 
         svg.Close();
