@@ -16,7 +16,7 @@ internal sealed class Definitions(SvgIds ids)
 
     /// <summary>Light from the upper left on any paper: a breath lighter there, a breath darker in the lower right.</summary>
     internal string Light() => Linear(
-        "light", 1, 1, [(0, White, 0.09), (0.45, White, 0), (0.6, Ink, 0), (1, Ink, 0.055)]);
+        "light", 1, 1, [(0, White, 0.09), (0.45, White, 0), (0.6, Ink, 0), (1, Ink, 0.045)]);
 
     /// <summary>
     /// The cut edge of a piece: bright where it meets the light, dark where it turns away.

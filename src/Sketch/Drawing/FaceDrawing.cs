@@ -101,7 +101,7 @@ internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions d
 
     private static PieceDesign Sheet(Outline outline, Paint paint, Size size, double lift) => new(
         Appearance.Paper, paint.Look, outline.ToSvgPath(), "", null, size.Width.Millimetres, size.Height.Millimetres, lift, 0,
-        Papers.Seeded.SeedOf(PieceTitle.Paint(paint), 0));
+        Papers.Seeded.SeedOf(PieceTitle.Paint(paint), size));
 
     private void Pieces(FaceKind face)
     {

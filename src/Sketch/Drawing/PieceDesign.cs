@@ -65,7 +65,7 @@ internal readonly record struct PieceDesign(
             piece.Box.Height.Millimetres,
             piece.Foam.Millimetres + Shadow.FlatHeight,
             (int)Math.Round(Math.Atan2(piece.Turning.B, piece.Turning.A) * 180 / Math.PI),
-            Seeded.SeedOf(piece.Paint.Paper ?? piece.Paint.Role ?? piece.Paint.Look.Ground.Hex, 0));
+            Seeded.SeedOf(PieceTitle.Paint(piece.Paint), piece.Box.Size));
     }
 
     /// <summary>The same cut from another part of the sheet.</summary>

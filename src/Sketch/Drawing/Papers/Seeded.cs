@@ -1,3 +1,5 @@
+using Sketch.Units;
+
 namespace Sketch.Drawing.Papers;
 
 /// <summary>
@@ -8,16 +10,21 @@ internal sealed class Seeded(ulong seed)
 {
     private ulong _state = seed;
 
-    /// <summary>A seed from a name: FNV-1a, 64 bits (offset and prime as published by Fowler, Noll and Vo).</summary>
-    internal static ulong SeedOf(string name, int cut)
+    /// <summary>
+    /// A seed from a paper's name and the size of a piece of it, so that pieces of different sizes show different parts of the sheet:
+    /// FNV-1a, 64 bits (offset and prime as published by Fowler, Noll and Vo).
+    /// </summary>
+    internal static ulong SeedOf(string paper, Size size)
     {
+        const ulong Prime = 1099511628211;
         var hash = 14695981039346656037UL;
-        foreach (var c in name)
+        foreach (var c in paper)
         {
-            hash = (hash ^ c) * 1099511628211UL;
+            hash = (hash ^ c) * Prime;
         }
 
-        return (hash ^ (uint)cut) * 1099511628211UL;
+        hash = (hash ^ (ulong)size.Width.Nanometres) * Prime;
+        return (hash ^ (ulong)size.Height.Nanometres) * Prime;
     }
 
     /// <summary>At least <paramref name="from"/> and less than <paramref name="to"/>.</summary>
