@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using Sketch.Shapes;
+using Sketch.Surroundings;
+using Sketch.Text;
+
+namespace Sketch.Tests;
+
+/// <summary>
+/// A world of a few files and one plain lettering, so that sizes that follow from words can be worked out by hand: every character
+/// is 0.8 of a capital's height wide and as tall as a capital, letters stand without gaps, and a blank is an empty 0.8.
+/// </summary>
+internal sealed class TestSurroundings : ISurroundings
+{
+    /// <summary>Width of every character in heights of a capital.</summary>
+    public const double CharacterWidth = 0.8;
+
+    private readonly Dictionary<string, string> _texts = [];
+    private readonly Dictionary<string, Outline> _artwork = [];
+
+    public TestSurroundings WithText(string path, string content)
+    {
+        _texts[path] = content;
+        return this;
+    }
+
+    /// <summary>A file with one filled triangle, its point at the top, in a box of the given size in millimetres.</summary>
+    public TestSurroundings WithTriangle(string path, double width, double height)
+    {
+        _artwork[path] = new Outline(
+            [new Contour(new(width / 2, 0), [Segment.Line(new(width, height)), Segment.Line(new(0, height)), Segment.Line(new(width / 2, 0))])]);
+        return this;
+    }
+
+    public SourceText? ReadText(string path, string namedIn, out string problem)
+    {
+        problem = _texts.ContainsKey(path) ? "" : $"There is no file '{path}'.";
+        return _texts.TryGetValue(path, out var content) ? new(path, content) : null;
+    }
+
+    public Outline? ReadArtwork(string path, string namedIn, out string problem)
+    {
+        problem = _artwork.ContainsKey(path) ? "" : $"There is no file '{path}'.";
+        return _artwork.GetValueOrDefault(path);
+    }
+
+    public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem)
+    {
+        problem = "";
+        var boxes = ImmutableArray.CreateBuilder<Contour>();
+        var leading = words.Length - words.TrimStart().Length;
+        for (var start = leading; start < words.Length;)
+        {
+            var end = words.IndexOf(' ', start) is var blank and >= 0 ? blank : words.Length;
+            if (end > start)
+            {
+                boxes.Add(Box((start - leading) * CharacterWidth, (end - leading) * CharacterWidth));
+            }
+
+            start = end + 1;
+        }
+
+        return new(new(boxes.ToImmutable()), "");
+    }
+
+    private static Contour Box(double left, double right) => new(
+        new(left, -1), [Segment.Line(new(right, -1)), Segment.Line(new(right, 0)), Segment.Line(new(left, 0)), Segment.Line(new(left, -1))]);
+}
