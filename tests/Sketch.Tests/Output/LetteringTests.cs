@@ -2,6 +2,7 @@ using System.Text;
 using CsCheck;
 using Sketch.Output.Files;
 using Sketch.Output.Lettering;
+using Sketch.Shapes;
 using Sketch.Surroundings;
 using SkiaSharp;
 using Xunit;
@@ -63,6 +64,21 @@ public sealed class LetteringTests
         Assert.Equal(4, av.Contours.Length);
         Assert.All(av.Contours, c => Assert.Contains(c.Segments, s => !s.IsLine));
     }
+
+    [Theory]
+    [InlineData("o\u0338")] // a stroke laid over a letter
+    [InlineData("A\u0336V\u0336A\u0336")]
+    [InlineData("Thinking of you & Łódź Ø ½ @ 8")]
+    [InlineData("QŒÆß%")]
+    public void No_ink_lies_over_other_ink(string words)
+    {
+        var outline = Shape(words).Outline;
+        Assert.Equal(1, Outline.Union([outline]).Area / outline.Area, 3);
+    }
+
+    [Fact]
+    public void Strokes_laid_over_letters_become_one_piece_with_them() =>
+        Assert.True(Shape("H\u0336").Outline.Area < Shape("H").Outline.Area + Shape("\u0336").Outline.Area - 0.001);
 
     [Fact]
     public void A_letter_keeps_its_hole() =>
