@@ -64,6 +64,13 @@ public sealed partial record Outline
         return Contours.Length < 2 ? this : new([.. Contours.Where(c => c.SignedArea >= 0 == forwards)]);
     }
 
+    /// <summary>
+    /// The largest upright rectangle inside, clear of holes, such as what can still be cut from the piece that falls out of a window; null
+    /// when nothing fits. Its edges keep to the outline within 0.002 mm; its area is the largest found by a search that is exact for
+    /// rectangles and very nearly so for other shapes.
+    /// </summary>
+    public Bounds? LargestRectangleInside() => AsRectangle() is { Width: > 0, Height: > 0 } box ? box : new LargestRectangle(this).Find();
+
     /// <summary>The box, where the outline is one upright rectangle and nothing else.</summary>
     internal Bounds? AsRectangle() => Contours.Length == 1 ? Contours[0].AsRectangle() : null;
 }
