@@ -1,1 +1,66 @@
-return 0;
+using System.CommandLine;
+using System.Text;
+
+namespace Sketch.Cli;
+
+/// <summary>The command line.</summary>
+public static class Program
+{
+    private static readonly TimeSpan PatienceAfterStop = TimeSpan.FromSeconds(2);
+
+    /// <summary>Runs the command line of the process; Ctrl-C stops it with status 130, at the latest two seconds later.</summary>
+    public static int Main(string[] args)
+    {
+        using var stop = new CancellationTokenSource();
+        using var patience = new Timer(_ =>
+        {
+            Console.Error.WriteLine("sketch: Stopped.");
+            Environment.Exit(ExitStatus.Stopped);
+        });
+        Console.CancelKeyPress += (_, press) =>
+        {
+            press.Cancel = true;
+            patience.Change(PatienceAfterStop, Timeout.InfiniteTimeSpan);
+            stop.Cancel();
+        };
+        var encoding = new UTF8Encoding(false);
+        Console.OutputEncoding = encoding;
+        var output = new StreamWriter(Console.OpenStandardOutput(), encoding);
+        try
+        {
+            var status = Run(args, output, Console.Error, stop.Token);
+            output.Flush();
+            return status;
+        }
+        catch (IOException refused)
+        {
+            Console.Error.WriteLine($"sketch: the output cannot be written: {refused.Message}");
+            return ExitStatus.Usage;
+        }
+    }
+
+    /// <summary>Runs one command line.</summary>
+    /// <param name="args">The verb and what follows.</param>
+    /// <param name="output">What the verb is asked for.</param>
+    /// <param name="error">All other messages.</param>
+    /// <param name="cancellation">Stops the run between two files; the status is then 130.</param>
+    /// <returns>The exit status.</returns>
+    public static int Run(string[] args, TextWriter output, TextWriter error, CancellationToken cancellation = default)
+    {
+        var session = new Session(output, error, cancellation);
+        try
+        {
+            // A file name may begin with @, so no token is taken for the name of a file with more arguments.
+            var parsed = CommandTree.Build(session).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+            var problems = UsageProblems.Of(parsed);
+            return problems.Count > 0
+                ? UsageProblems.Tell(problems, parsed, error)
+                : parsed.Invoke(new() { Output = output, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
+        }
+        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        {
+            session.Tell("Stopped.");
+            return ExitStatus.Stopped;
+        }
+    }
+}

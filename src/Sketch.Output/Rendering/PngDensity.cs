@@ -2,7 +2,10 @@ using System.Buffers.Binary;
 
 namespace Sketch.Output.Rendering;
 
-/// <summary>Writes into a PNG how many pixels make an inch, so that it prints at its true size (PNG specification, chunk pHYs).</summary>
+/// <summary>
+/// Writes into a PNG how many pixels make an inch, so that it prints at its true size, and that Sketch drew it, so that it can be told from
+/// a picture of somebody else (PNG specification, chunks pHYs and tEXt).
+/// </summary>
 internal static class PngDensity
 {
     // The signature (8 bytes) and the header chunk (25 bytes) come first in every PNG.
@@ -19,20 +22,28 @@ internal static class PngDensity
         return crc;
     })];
 
-    /// <summary>Copies a PNG with its density; the chunk counts pixels a metre and is rounded to whole ones.</summary>
+    /// <summary>Copies a PNG with both; the density counts pixels a metre and is rounded to whole ones.</summary>
     public static void Write(ReadOnlySpan<byte> png, double dpi, Stream output)
     {
-        Span<byte> chunk = stackalloc byte[21];
-        BinaryPrimitives.WriteInt32BigEndian(chunk, 9);
-        "pHYs"u8.CopyTo(chunk[4..]);
+        Span<byte> density = stackalloc byte[9];
         var perMetre = (int)Math.Round(dpi / 0.0254);
-        BinaryPrimitives.WriteInt32BigEndian(chunk[8..], perMetre);
-        BinaryPrimitives.WriteInt32BigEndian(chunk[12..], perMetre);
-        chunk[16] = 1;
-        BinaryPrimitives.WriteUInt32BigEndian(chunk[17..], Crc(chunk[4..17]));
+        BinaryPrimitives.WriteInt32BigEndian(density, perMetre);
+        BinaryPrimitives.WriteInt32BigEndian(density[4..], perMetre);
+        density[8] = 1;
         output.Write(png[..AfterHeader]);
-        output.Write(chunk);
+        WriteChunk(output, "pHYs"u8, density);
+        WriteChunk(output, "tEXt"u8, "Software\0Sketch"u8);
         output.Write(png[AfterHeader..]);
+    }
+
+    private static void WriteChunk(Stream output, ReadOnlySpan<byte> kind, ReadOnlySpan<byte> data)
+    {
+        var chunk = new byte[12 + data.Length];
+        BinaryPrimitives.WriteInt32BigEndian(chunk, data.Length);
+        kind.CopyTo(chunk.AsSpan(4));
+        data.CopyTo(chunk.AsSpan(8));
+        BinaryPrimitives.WriteUInt32BigEndian(chunk.AsSpan(8 + data.Length), Crc(chunk.AsSpan(4, 4 + data.Length)));
+        output.Write(chunk);
     }
 
     private static uint Crc(ReadOnlySpan<byte> bytes)

@@ -10,14 +10,22 @@ public static class ReportJson
     /// <summary>Writes one JSON document to a text output, indented, with letters of all scripts as they are, and a line end after it.</summary>
     public static void WriteDocument(TextWriter output, Action<Utf8JsonWriter> write)
     {
-        using var bytes = new MemoryStream();
-        using (var json = new Utf8JsonWriter(bytes, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        using var stream = new Utf8TextStream(output);
+        using (var json = new Utf8JsonWriter(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
         {
             write(json);
         }
 
-        output.Write(System.Text.Encoding.UTF8.GetString(bytes.GetBuffer().AsSpan(0, (int)bytes.Length)));
         output.Write('\n');
+    }
+
+    /// <summary>Passes on what is written so far if it is much; to be called now and then in a long list.</summary>
+    internal static void FlushIfMuch(this Utf8JsonWriter json)
+    {
+        if (json.BytesPending > 1 << 16)
+        {
+            json.Flush();
+        }
     }
 
     /// <summary>Writes a length as <c>{"mm": 69.85, "in": 2.75, "ruler": "2 3/4"}</c>, or null.</summary>
@@ -59,6 +67,6 @@ public static class ReportJson
     internal static void WriteNumberText(this Utf8JsonWriter json, string name, string number)
     {
         json.WritePropertyName(name);
-        json.WriteRawValue(number);
+        json.WriteRawValue(number, skipInputValidation: true);
     }
 }

@@ -28,6 +28,7 @@ public static class SizeJson
         foreach (var entry in compilation.Card is { } laidOut ? SizeList.Of(laidOut).Entries : [])
         {
             WriteEntry(json, entry, marks);
+            json.FlushIfMuch();
         }
 
         json.WriteEndArray();

@@ -12,7 +12,7 @@ public static class SizeMarkdown
     public static void Write(TextWriter output, SizeList list, LengthStyle lengths)
     {
         output.Write($"## {Escape(list.Card.Title)}\n\n{Escape(SizeIntroduction.Of(list.Card, lengths))}\n\n");
-        output.Write("| Piece | What | Cut | Finished | Border shown | Role | Paper | How many |\n");
+        output.Write("| Piece | What | Cut | Finished | Border | Role | Paper | Count |\n");
         output.Write("| --- | --- | --- | --- | --- | --- | --- | ---: |\n");
         foreach (var row in SizeRow.Of(list, lengths))
         {

@@ -60,7 +60,7 @@ internal sealed partial record SizeRow(
         return new(
             CopyNumbers().Replace(entry.Path, ""),
             entry.Face,
-            entry.Words is { } words ? $"{entry.Kind} \"{words}\"" : entry.Kind,
+            entry.Words is { } words ? $"{entry.Kind} \"{words.ReplaceLineEndings(" / ")}\"" : entry.Kind,
             cut,
             finished == cut ? "" : finished,
             entry.Border is { } border ? lengths.Text(border) : "",

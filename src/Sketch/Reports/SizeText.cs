@@ -1,3 +1,4 @@
+using System.Globalization;
 using Sketch.Panels;
 
 namespace Sketch.Reports;
@@ -13,8 +14,7 @@ public static class SizeText
         var rows = SizeRow.Of(list, lengths);
         output.Write($"{Printable.Line(list.Card.Title)}\n{SizeIntroduction.Of(list.Card, lengths)}\n\n");
         var table = new TextTable(
-            new("Piece", true), new("What", true), new("Cut", false), new("Finished", false),
-            new("Border shown", true), new("Role", true), new("Paper", true), new("How many", false));
+            new("Piece", 26), new("What", 16), new("Cut"), new("Finished"), new("Border", 14), new("Role", 10), new("Paper", 14), new("Count"));
         FaceKind? face = null;
         foreach (var row in rows)
         {
@@ -28,7 +28,7 @@ public static class SizeText
             var path = isBase ? row.Path : "  " + row.Path[(row.Path.IndexOf('/') + 1)..];
             table.AddRow(
                 path, Printable.Line(row.What), row.Cut, row.Finished, row.Border, row.Role, row.Paper,
-                row.Count.ToString(System.Globalization.CultureInfo.InvariantCulture));
+                row.Count.ToString(CultureInfo.InvariantCulture));
         }
 
         table.Write(output, WidestLine);

@@ -4,8 +4,11 @@ namespace Sketch.Reports;
 
 /// <summary>A column of a <see cref="TextTable"/>.</summary>
 /// <param name="Title">Its heading.</param>
-/// <param name="MayWrap">Whether long cells may go on in the next line; sizes stay whole.</param>
-internal sealed record TextColumn(string Title, bool MayWrap);
+/// <param name="Comfortable">
+/// For a column whose long cells may go on in the next line: the width that is enough for most; it is narrowed to that before others are
+/// narrowed further. Null for a column that stays whole, such as one of sizes.
+/// </param>
+internal sealed record TextColumn(string Title, int? Comfortable = null);
 
 /// <summary>A table in plain text: aligned columns, no lines drawn. Columns without any content are left out.</summary>
 internal sealed class TextTable(params TextColumn[] columns)
@@ -44,16 +47,10 @@ internal sealed class TextTable(params TextColumn[] columns)
 
     private void Narrow(int[] shown, int[] widths, int widest)
     {
-        var wraps = Enumerable.Range(0, shown.Length).Where(i => columns[shown[i]].MayWrap).ToArray();
-        while (widths.Sum() + Gap * (widths.Length - 1) > widest)
+        var wraps = Enumerable.Range(0, shown.Length).Where(i => columns[shown[i]].Comfortable is not null).ToArray();
+        while (widths.Sum() + Gap * (widths.Length - 1) > widest && wraps.Where(i => widths[i] > NarrowestWrapped).ToArray() is { Length: > 0 } wide)
         {
-            var wide = wraps.Where(i => widths[i] > NarrowestWrapped).DefaultIfEmpty(-1).MaxBy(i => i < 0 ? 0 : widths[i]);
-            if (wide < 0)
-            {
-                return;
-            }
-
-            widths[wide]--;
+            widths[wide.MaxBy(i => widths[i] - columns[shown[i]].Comfortable!.Value)]--;
         }
     }
 

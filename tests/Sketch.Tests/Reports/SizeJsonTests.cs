@@ -88,4 +88,12 @@ public class SizeJsonTests
     [Fact]
     public void A_half_of_a_letter_pair_does_not_break_the_document() =>
         Assert.Equal("lamp \uFFFD", Json(Compiled(FairWinds() with { Title = "lamp \ud83d" })).GetProperty("card").GetString());
+
+    [Fact]
+    public void A_long_list_of_words_in_all_scripts_stays_whole()
+    {
+        // Letters of one to four bytes, so that parts end within letters.
+        var card = With([.. Enumerable.Range(0, 5000).Select(i => Paper($"front/q{i}", "panel", Sixteenths(i, 0, 8, 8), White with { Role = "aä灯🗼" }))]);
+        Assert.Equal(5000, Json(Compiled(card)).GetProperty("pieces").EnumerateArray().Count(p => p.GetProperty("role").GetString() == "aä灯🗼"));
+    }
 }

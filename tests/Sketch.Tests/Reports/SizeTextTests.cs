@@ -18,13 +18,13 @@ public class SizeTextTests
         Fair winds
         Card A2, 4 1/4 x 5 1/2, folded on the left: cut 8 1/2 x 5 1/2, score 4 1/4 from the left. Sizes are width x height in inches.
 
-        Piece       What   Cut            Finished      Border shown  Role   Paper         How many
-        base        base   8 1/2 x 5 1/2                              white                1
+        Piece       What   Cut            Finished      Border  Role   Paper         Count
+        base        base   8 1/2 x 5 1/2                        white                1
         front
-          sky/mat   mat    4 x 5 1/4                    1/16          deep   navy, back    1
-          sky       panel  3 7/8 x 5 1/8                              sky    gulls, front  1
-          sky/line  line   4 7/8 x 1/16   3 7/8 x 1/16                white                1
-          sky/gem   gem                   1/8 x 1/8                   white                3
+          sky/mat   mat    4 x 5 1/4                    1/16    deep   navy, back    1
+          sky       panel  3 7/8 x 5 1/8                        sky    gulls, front  1
+          sky/line  line   4 7/8 x 1/16   3 7/8 x 1/16          white                1
+          sky/gem   gem                   1/8 x 1/8             white                3
 
         """.ReplaceLineEndings("\n"), Table(FairWinds()));
 

@@ -1,0 +1,17 @@
+namespace Sketch.Cli;
+
+/// <summary>What the process returns; the largest that applies.</summary>
+internal static class ExitStatus
+{
+    /// <summary>Done; nothing worse than a warning.</summary>
+    public const int Done = 0;
+
+    /// <summary>The files were read and hold errors.</summary>
+    public const int Errors = 1;
+
+    /// <summary>Wrong usage, or the operating system cannot open or write a file.</summary>
+    public const int Usage = 2;
+
+    /// <summary>Stopped by Ctrl-C.</summary>
+    public const int Stopped = 130;
+}

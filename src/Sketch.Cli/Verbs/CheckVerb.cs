@@ -1,0 +1,46 @@
+using System.CommandLine;
+using Sketch.Reports;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>Reads and fits files, and tells what it finds.</summary>
+internal static class CheckVerb
+{
+    /// <summary>The verb.</summary>
+    public static Command Create(Session session)
+    {
+        var files = Options.Files();
+        var json = Options.Json();
+        var verb = new VerbCommand("check", "Reads files, checks that everything fits, and tells what it finds.", "sketch check fair-winds.card")
+        {
+            files,
+            json,
+        };
+        verb.SetAction(parsed => Run(session, parsed.GetRequiredValue(files), parsed.GetValue(json)));
+        return verb;
+    }
+
+    private static int Run(Session session, string[] files, bool json)
+    {
+        var reading = Reading.Of(session, files);
+        if (json)
+        {
+            ReportJson.WriteDocument(session.Output, document => document.WriteFiles(reading.Files, file =>
+            {
+                document.WriteStartObject();
+                document.WriteString("file", file.Source.Path);
+                FindingsJson.Write(document, file.Findings);
+                document.WriteEndObject();
+            }));
+            return reading.ExitStatus;
+        }
+
+        foreach (var file in reading.Files)
+        {
+            FindingsText.Write(session.Output, file.Findings);
+            session.Output.Write($"{Printable.Line(file.Source.Path)}: {FindingsText.Summary(file.Findings)}\n");
+        }
+
+        return reading.ExitStatus;
+    }
+}

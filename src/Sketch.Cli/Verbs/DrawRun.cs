@@ -1,0 +1,184 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Sketch.Diagnostics;
+using Sketch.Drawing;
+using Sketch.Output.Files;
+using Sketch.Panels;
+using Sketch.Reports;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>One run of the verb draw.</summary>
+/// <param name="session">Where to tell.</param>
+/// <param name="folder">The folder for the pictures.</param>
+/// <param name="forms">Ends of file names, such as svg.</param>
+/// <param name="dpi">Pixels an inch of a PNG.</param>
+/// <param name="faces">The faces wished for; none for those that a file speaks of.</param>
+internal sealed class DrawRun(Session session, string folder, ImmutableArray<string> forms, int dpi, ImmutableArray<FaceKind> faces)
+{
+    private readonly Dictionary<string, string> _takenBy = new(StringComparer.OrdinalIgnoreCase);
+    private int _status;
+    private bool _isBrokenOff;
+
+    private sealed record Picture(FaceKind Face, string Path);
+
+    private sealed record DrawnFile(Compilation File, ImmutableArray<Picture> Pictures);
+
+    /// <summary>Draws every card that can be drawn and returns the exit status.</summary>
+    public int Run(string[] names, bool json)
+    {
+        var reading = Reading.Of(session, names);
+        _status = reading.ExitStatusForCards;
+        var drawn = reading.Files.Select(file => Draw(file, json)).ToImmutableArray();
+        if (json)
+        {
+            ReportJson.WriteDocument(session.Output, document => document.WriteFiles(drawn, file => WriteJson(document, file)));
+        }
+
+        return _status;
+    }
+
+    private DrawnFile Draw(Compilation file, bool json)
+    {
+        var reason = file.HasErrors ? "has errors, so it is not drawn." : file.Card is null ? "there is no card in it, so nothing is drawn." : "";
+        var pictures = reason.Length == 0 ? Claim(ref file, file.Card!) : [];
+        if (!json)
+        {
+            session.Tell(file.Findings);
+        }
+
+        if (reason.Length > 0)
+        {
+            session.Tell($"{file.Source.Path}: {reason}");
+        }
+
+        var written = pictures.GroupBy(p => p.Face).SelectMany(face => Write(file.Card!, face)).ToImmutableArray();
+        if (!json)
+        {
+            foreach (var picture in written)
+            {
+                session.Output.Write($"{Printable.Line(picture.Path)}\n");
+            }
+        }
+
+        return new(file, written);
+    }
+
+    /// <summary>The pictures of a card; none, and a finding, where a card before it has one of their names.</summary>
+    private ImmutableArray<Picture> Claim(ref Compilation file, LaidOutCard card)
+    {
+        var stem = Path.GetFileNameWithoutExtension(file.Source.Path);
+        var pictures = FacesOf(file.Source.Path, card)
+            .SelectMany(face => forms.Select(form => new Picture(face, Path.Combine(folder, $"{stem}-{Face.NameOf(face)}.{form}"))))
+            .ToImmutableArray();
+        if (pictures.FirstOrDefault(p => _takenBy.ContainsKey(p.Path)) is { } taken)
+        {
+            var finding = new Finding(
+                FindingCatalogue.SamePicture,
+                card.Location,
+                $"\"{_takenBy[taken.Path]}\" and \"{file.Source.Path}\" would both be drawn to \"{taken.Path}\"; the second is left out.",
+                "Draw it by itself with another folder after --out, or give one of the files another name.");
+            _status = Math.Max(_status, ExitStatus.Errors);
+            file = file with { Findings = file.Findings.Add(finding) };
+            return [];
+        }
+
+        foreach (var picture in pictures)
+        {
+            _takenBy[picture.Path] = file.Source.Path;
+        }
+
+        return pictures;
+    }
+
+    private ImmutableArray<FaceKind> FacesOf(string file, LaidOutCard card)
+    {
+        if (faces.Length == 0)
+        {
+            return card.Faces.Length == 0 ? [FaceKind.Front] : [.. card.Faces.Select(f => f.Kind)];
+        }
+
+        foreach (var missing in faces.Where(f => !Has(card, f)))
+        {
+            session.Tell($"{file}: the card has no {Face.NameOf(missing).Replace('-', ' ')}.");
+            _status = ExitStatus.Usage;
+        }
+
+        return [.. faces.Where(f => Has(card, f))];
+    }
+
+    /// <summary>Whether a card has a face, spoken of or bare.</summary>
+    private static bool Has(LaidOutCard card, FaceKind face) => face switch
+    {
+        FaceKind.InsideLeft => card.Base.Fold == Fold.Left,
+        FaceKind.InsideTop => card.Base.Fold == Fold.Top,
+        FaceKind.Envelope or FaceKind.EnvelopeBack => card.Faces.Any(f => f.Kind is FaceKind.Envelope or FaceKind.EnvelopeBack),
+        _ => true,
+    };
+
+    private IEnumerable<Picture> Write(LaidOutCard card, IGrouping<FaceKind, Picture> face)
+    {
+        if (_isBrokenOff)
+        {
+            yield break;
+        }
+
+        var svg = CardDrawing.Draw(card, face.Key);
+        foreach (var picture in face)
+        {
+            session.Cancellation.ThrowIfCancellationRequested();
+            if (Write(card, picture, svg))
+            {
+                yield return picture;
+            }
+        }
+    }
+
+    /// <summary>Writes one picture; what the disk refuses once it would refuse again, so nothing more is written then.</summary>
+    private bool Write(LaidOutCard card, Picture picture, string svg)
+    {
+        if (_isBrokenOff)
+        {
+            return false;
+        }
+
+        string problem;
+        try
+        {
+            if (PictureFile.Write(picture.Path, svg, $"{card.Title}: {Face.NameOf(picture.Face)}", dpi, out problem))
+            {
+                return true;
+            }
+
+            problem = $"\"{picture.Path}\" is not drawn. {problem}";
+        }
+        catch (FileWriteException refused)
+        {
+            problem = refused.Message;
+            _isBrokenOff = true;
+        }
+
+        session.Tell(problem);
+        _status = ExitStatus.Usage;
+        return false;
+    }
+
+    private static void WriteJson(Utf8JsonWriter json, DrawnFile drawn)
+    {
+        json.WriteStartObject();
+        json.WriteString("file", drawn.File.Source.Path);
+        json.WriteString("card", drawn.File.Card?.Title);
+        json.WriteStartArray("pictures");
+        foreach (var picture in drawn.Pictures)
+        {
+            json.WriteStartObject();
+            json.WriteString("face", Face.NameOf(picture.Face));
+            json.WriteString("path", picture.Path);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        FindingsJson.Write(json, drawn.File.Findings);
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,43 @@
+using System.CommandLine;
+using Sketch.Panels;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>Draws the faces of cards.</summary>
+internal static class DrawVerb
+{
+    private static readonly string[] FaceNames = [.. Enum.GetValues<FaceKind>().Select(Face.NameOf)];
+
+    /// <summary>The verb.</summary>
+    public static Command Create(Session session)
+    {
+        var files = Options.Files();
+        var folder = new Option<string>("--out")
+        {
+            Description = "The folder for the pictures, which are named FILE-FACE.svg; it is made if need be.",
+            HelpName = "DIR",
+            Required = true,
+        };
+        var forms = Options.Choice("--as", "Kinds of pictures, separated by commas. [default: svg]", "svg,png,pdf", PictureFile.Forms);
+        var dpi = Options.Number("--dpi", "Pixels an inch of a PNG.", "N", 150, n => n is >= 10 and <= 2400, "a whole number from 10 to 2400");
+        var faces = Options.Choice(
+            "--face", $"Faces, separated by commas, out of {string.Join(", ", FaceNames)}. [default: those that the file speaks of]", "FACES", FaceNames);
+        var json = Options.Json();
+        var verb = new VerbCommand(
+            "draw",
+            "Draws each face of a card at its true size. A card with errors is not drawn.",
+            "sketch draw fair-winds.card --out pictures",
+            "sketch draw fair-winds.card --out pictures --as png,pdf --dpi 300 --face front,inside")
+        {
+            files, folder, forms, dpi, faces, json,
+        };
+        verb.SetAction(parsed => new DrawRun(
+            session,
+            parsed.GetRequiredValue(folder),
+            parsed.GetValue(forms) is { Length: > 0 } chosen ? [.. chosen.Distinct()] : ["svg"],
+            parsed.GetValue(dpi),
+            [.. (parsed.GetValue(faces) ?? []).Distinct().Select(f => (FaceKind)Array.IndexOf(FaceNames, f)).Order()])
+            .Run(parsed.GetRequiredValue(files), parsed.GetValue(json)));
+        return verb;
+    }
+}

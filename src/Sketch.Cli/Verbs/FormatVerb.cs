@@ -1,0 +1,105 @@
+using System.CommandLine;
+using System.Text.Json;
+using Sketch.Diagnostics;
+using Sketch.Output.Files;
+using Sketch.Reports;
+using Sketch.Syntax;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>Prints files in their canonical spelling, or rewrites them so.</summary>
+internal static class FormatVerb
+{
+    /// <summary>The verb.</summary>
+    public static Command Create(Session session)
+    {
+        var files = Options.Files();
+        var write = new Option<bool>("--write") { Description = "Rewrite each file whose spelling changes; a file with errors is left alone." };
+        var json = Options.Json();
+        var verb = new VerbCommand(
+            "format",
+            "Prints files in their canonical spelling, comments and all.",
+            "sketch format fair-winds.card",
+            "sketch format --write *.card")
+        {
+            files, write, json,
+        };
+        verb.SetAction(parsed => Run(session, parsed.GetRequiredValue(files), parsed.GetValue(write), parsed.GetValue(json)));
+        return verb;
+    }
+
+    private static int Run(Session session, string[] files, bool write, bool json)
+    {
+        var texts = new Dictionary<string, string?>(StringComparer.Ordinal);
+        var reading = Reading.Of(session, files, source =>
+        {
+            var findings = new FindingBag();
+            texts[source.Path] = Formatter.Format(source, findings);
+            return new(source, null, findings.ToImmutable());
+        });
+        var status = reading.ExitStatus;
+        foreach (var file in reading.Files)
+        {
+            if (!json)
+            {
+                session.Tell(file.Findings);
+            }
+
+            if (texts.GetValueOrDefault(file.Source.Path) is not { } text)
+            {
+                continue;
+            }
+
+            if (write)
+            {
+                status = Math.Max(status, Rewrite(session, file, text, json));
+            }
+            else if (!json)
+            {
+                session.Output.Write(text);
+            }
+        }
+
+        if (json)
+        {
+            ReportJson.WriteDocument(session.Output, d => d.WriteFiles(reading.Files, f => WriteJson(d, f, texts.GetValueOrDefault(f.Source.Path))));
+        }
+
+        return status;
+    }
+
+    private static int Rewrite(Session session, Compilation file, string text, bool silent)
+    {
+        session.Cancellation.ThrowIfCancellationRequested();
+        var changes = text != file.Source.Content;
+        try
+        {
+            if (changes)
+            {
+                SafeFile.WriteText(file.Source.Path, text);
+            }
+        }
+        catch (FileWriteException refused)
+        {
+            session.Tell(refused.Message);
+            return ExitStatus.Usage;
+        }
+
+        if (!silent)
+        {
+            session.Output.Write($"{Printable.Line(file.Source.Path)}: {(changes ? "rewritten" : "unchanged")}\n");
+        }
+
+        return ExitStatus.Done;
+    }
+
+    private static void WriteJson(Utf8JsonWriter json, Compilation file, string? text)
+    {
+        json.WriteStartObject();
+        json.WriteString("file", file.Source.Path);
+        json.WriteBoolean("changed", text is not null && text != file.Source.Content);
+        json.WriteString("text", text);
+        FindingsJson.Write(json, file.Findings);
+        json.WriteEndObject();
+    }
+}

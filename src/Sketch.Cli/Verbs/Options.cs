@@ -1,0 +1,58 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using Sketch.Syntax;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>Arguments and options that several verbs share.</summary>
+internal static class Options
+{
+    /// <summary>The files to read, one or more.</summary>
+    public static Argument<string[]> Files() => new("FILE")
+    {
+        Description = "A card file; several are read one after the other.",
+        Arity = ArgumentArity.OneOrMore,
+    };
+
+    /// <summary>Asks for one JSON document on the standard output.</summary>
+    public static Option<bool> Json() => new("--json") { Description = "Write one JSON document." };
+
+    /// <summary>A list of words out of a choice, separated by commas.</summary>
+    public static Option<string[]> Choice(string name, string description, string helpName, IReadOnlyList<string> words)
+    {
+        var option = new Option<string[]>(name) { Description = description, HelpName = helpName, Arity = ArgumentArity.OneOrMore };
+        option.CustomParser = result => [.. result.Tokens.SelectMany(t => t.Value.Split(',')).Select(w => Chosen(w, result))];
+        return option;
+
+        string Chosen(string written, ArgumentResult result)
+        {
+            var word = written.Trim().ToLowerInvariant().Replace(' ', '-');
+            if (!words.Contains(word))
+            {
+                var near = Nearest.Find(word, words);
+                result.AddError($"{name} does not know \"{written}\". {(near is null ? $"It knows {string.Join(", ", words)}." : $"Did you mean \"{near}\"?")}");
+            }
+
+            return word;
+        }
+    }
+
+    /// <summary>A whole number within limits, or out of a choice.</summary>
+    public static Option<int> Number(string name, string description, string helpName, int usual, Func<int, bool> allowed, string allowedWords) => new(name)
+    {
+        Description = description,
+        HelpName = helpName,
+        DefaultValueFactory = _ => usual,
+        CustomParser = result =>
+        {
+            var written = result.Tokens[0].Value;
+            if (int.TryParse(written, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number) && allowed(number))
+            {
+                return number;
+            }
+
+            result.AddError($"{name} {written} is not possible: write {allowedWords}.");
+            return usual;
+        },
+    };
+}

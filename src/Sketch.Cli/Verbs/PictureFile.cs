@@ -1,0 +1,74 @@
+using System.Text;
+using Sketch.Output.Files;
+using Sketch.Output.Rendering;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>Pictures on disk: each is complete or absent, and no file is replaced that somebody else made.</summary>
+internal static class PictureFile
+{
+    /// <summary>The kinds of files a picture can be written as, by the ends of their names.</summary>
+    public static readonly string[] Forms = ["svg", "png", "pdf"];
+
+    private const string SvgMark = "<!-- Drawn by Sketch -->";
+    private const int MarkedPart = 4096;
+
+    // The comment of an SVG, the text chunk of a PNG, the creator of a PDF.
+    private static readonly byte[][] Marks = ["Drawn by Sketch"u8.ToArray(), "Software\0Sketch"u8.ToArray(), "/Creator (Sketch)"u8.ToArray()];
+
+    /// <summary>Writes a picture.</summary>
+    /// <param name="path">The file; missing folders are made.</param>
+    /// <param name="svg">The picture.</param>
+    /// <param name="title">Its title, for a PDF.</param>
+    /// <param name="dpi">Pixels an inch, for a PNG.</param>
+    /// <param name="problem">Why it cannot be drawn so, in a plain sentence; empty when it is.</param>
+    /// <returns>Whether it is written.</returns>
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands there.</exception>
+    public static bool Write(string path, string svg, string title, int dpi, out string problem)
+    {
+        if (!MayReplace(path))
+        {
+            throw new FileWriteException(
+                path, $"\"{path}\" is in the way and was not drawn by Sketch: move it, or draw into another folder.", new IOException("foreign file"));
+        }
+
+        using var content = new MemoryStream();
+        problem = "";
+        var isDrawn = Path.GetExtension(path) switch
+        {
+            ".png" => SvgRenderer.WritePng(svg, dpi, content, out problem),
+            ".pdf" => SvgRenderer.WritePdf([svg], title, content, out problem),
+            _ => WriteSvg(svg, content),
+        };
+        if (isDrawn)
+        {
+            SafeFile.Write(path, file => file.Write(content.GetBuffer().AsSpan(0, (int)content.Length)));
+        }
+
+        return isDrawn;
+    }
+
+    private static bool WriteSvg(string svg, MemoryStream content)
+    {
+        // Programs tell what a file is by its first characters, so the mark comes after the outermost element has begun.
+        var inside = svg.IndexOf('>', svg.IndexOf("<svg", StringComparison.Ordinal)) + 1;
+        content.Write(Encoding.UTF8.GetBytes(svg.Insert(inside, SvgMark)));
+        return true;
+    }
+
+    private static bool MayReplace(string path)
+    {
+        try
+        {
+            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            var start = new byte[MarkedPart];
+            var length = file.ReadAtLeast(start, start.Length, throwOnEndOfStream: false);
+            return length == 0 || Marks.Any(m => start.AsSpan(0, length).IndexOf(m) >= 0);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            // Nothing readable stands there; whether the place can be written to shows when writing.
+            return true;
+        }
+    }
+}

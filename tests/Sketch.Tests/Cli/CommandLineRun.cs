@@ -1,0 +1,42 @@
+using System.Text.Json;
+using Sketch.Cli;
+
+namespace Sketch.Tests.Cli;
+
+/// <summary>A folder of its own with files in it, and command lines run in this process on them.</summary>
+public sealed class CommandLineRun : IDisposable
+{
+    public string Folder { get; } = Directory.CreateTempSubdirectory("sketch-tests-").FullName;
+
+    public string Output { get; private set; } = "";
+
+    public string Error { get; private set; } = "";
+
+    public JsonElement Json => JsonDocument.Parse(Output).RootElement;
+
+    public string File(string name, string content)
+    {
+        var path = InFolder(name);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        System.IO.File.WriteAllText(path, content);
+        return path;
+    }
+
+    /// <summary>A file that is no text, and so one error.</summary>
+    public string Broken(string name) => File(name, "\0");
+
+    public string InFolder(string name) => Path.Combine(Folder, name);
+
+    public int Run(params string[] args) => Run(CancellationToken.None, args);
+
+    public int Run(CancellationToken cancellation, params string[] args)
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        var status = Program.Run(args, output, error, cancellation);
+        (Output, Error) = (output.ToString(), error.ToString());
+        return status;
+    }
+
+    public void Dispose() => Directory.Delete(Folder, recursive: true);
+}
