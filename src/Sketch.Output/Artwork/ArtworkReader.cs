@@ -69,7 +69,9 @@ public static class ArtworkReader
         }
 
         var scale = 100 / Math.Max(box.Width, box.Height);
-        var united = Outline.Union(shapes.Select(s => s.Transform(Affine.Shift(-box.Left, -box.Top).Then(Affine.Scale(scale, scale)))));
+        var scaled = shapes.Select(s => s.Transform(Affine.Shift(-box.Left, -box.Top).Then(Affine.Scale(scale, scale)))).ToList();
+        Tangle.Refuse(scaled);
+        var united = Outline.Union(scaled);
         var corner = united.Bounds;
         return united.IsEmpty ? null : united.Transform(Affine.Shift(-corner.Left, -corner.Top).Then(Affine.Scale(1 / scale, 1 / scale)));
     }

@@ -133,6 +133,7 @@ internal sealed class ShapeCollector
         var place = SvgTransform.Parse(clipPath.Attribute("transform")?.Value).Then(context.Place);
         inner.Children(clipPath, new(place, ShapeStyle.Initial, null), depth + 1);
         (_elements, _segments) = (inner._elements, inner._segments);
+        Tangle.Refuse(inner._shapes);
         var clip = Outline.Union(inner._shapes);
         return context with { Clip = context.Clip is null ? clip : context.Clip.Intersect(clip) };
     }
@@ -151,7 +152,13 @@ internal sealed class ShapeCollector
             throw new ArtworkException("has a shape that is too large to be meant.");
         }
 
-        _shapes.Add(context.Clip is null ? shape : context.Clip.Intersect(shape));
+        if (context.Clip is not null)
+        {
+            Tangle.Refuse([shape]);
+            shape = context.Clip.Intersect(shape);
+        }
+
+        _shapes.Add(shape);
     }
 
     private sealed record Context(Affine Place, ShapeStyle Style, Outline? Clip);

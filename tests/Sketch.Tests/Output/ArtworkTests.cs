@@ -80,6 +80,18 @@ public sealed class ArtworkTests
         Assert.Null(ArtworkReader.Read(stream, out _));
     }
 
+    [Theory]
+    [InlineData("{0}")]
+    [InlineData("<clipPath id='c'><circle r='900'/></clipPath><g clip-path='url(#c)'>{0}</g>")]
+    [InlineData("<clipPath id='c'>{0}</clipPath><rect clip-path='url(#c)' width='900' height='900'/>")]
+    public void A_scribble_is_refused_before_it_takes_minutes(string around)
+    {
+        var corners = string.Concat(Enumerable.Range(0, 3000).Select(i => $"L{i * 617 % 1009} {i * 389 % 997}"));
+        using var stream = new MemoryStream(Encoding.UTF8.GetBytes("<svg>" + around.Replace("{0}", $"<path d='M0 0{corners}'/>", StringComparison.Ordinal) + "</svg>"));
+        Assert.Null(ArtworkReader.Read(stream, out var problem));
+        Assert.Equal("it has lines that cross more than 20000 times; unite its shapes in a drawing program.", problem);
+    }
+
     [Fact]
     public void A_document_type_is_passed_over() =>
         Assert.NotEmpty(Read("<!DOCTYPE svg PUBLIC '-//W3C//DTD SVG 1.1//EN' 'http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd'><svg><rect width='9' height='9'/></svg>").Contours);
