@@ -6,7 +6,7 @@ namespace Sketch.Tests.Layouts;
 /// <summary>Worked out by hand from the language.</summary>
 public class FairWindsTests
 {
-    private const string Text = """
+    internal const string Text = """
         # fair-winds.card
         card "Fair winds"
         base A2, fold left, of white

@@ -6,7 +6,7 @@ namespace Sketch.Tests.Layouts;
 /// <summary>Worked out by hand from the language.</summary>
 public class FiveTagsTests
 {
-    private const string Text = """
+    internal const string Text = """
         card "08 Five tags"
         base slimline, landscape, fold top, of white
         front

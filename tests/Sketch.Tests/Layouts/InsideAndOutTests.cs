@@ -6,7 +6,7 @@ namespace Sketch.Tests.Layouts;
 /// <summary>Worked out by hand from the language. The maker's mark is 20 x 10 mm, the gull 40 x 20 mm: both half as high as wide.</summary>
 public class InsideAndOutTests
 {
-    private const string Text = """
+    internal const string Text = """
         card "10 Inside and out"
         base A2, fold left, of white
         role scrap: any offcut

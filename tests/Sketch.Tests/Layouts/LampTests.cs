@@ -13,7 +13,7 @@ public class LampTests
     private const double WidthOfRadiusOne = 1.9021130326;
     private const double HeightOfRadiusOne = 1.8090169944;
 
-    private const string Text = """
+    internal const string Text = """
         card "Fair winds"
         base A2, fold left, of white
         role sky: gulls #9fc9e8

@@ -9,14 +9,14 @@ namespace Sketch.Tests.Layouts;
 /// </summary>
 public class LikeHarbourSquaresTests
 {
-    private const string Larger = """
+    internal const string Larger = """
         card "09a Harbour squares, 5 x 7"
         like "01.card"
         base 5 x 7
         refit sizes
         """;
 
-    private const string WiderMargins = """
+    internal const string WiderMargins = """
         card "09b Harbour squares, wider margins"
         like "01.card"
         change sea: showing 1/4
@@ -43,6 +43,14 @@ public class LikeHarbourSquaresTests
     [Fact] // bottom 6/16 x 14/11 = 7.6/16, on the ruler 1/2; the mat shows 1/16 below the word
     public void The_distance_to_the_bottom_grows_by_the_other_ratio() =>
         Assert.Equal(Measure.Length("6 7/16"), Refitted().Piece("front/word").Box.Bottom);
+
+    // What shows is one number for all sides, so it follows the smaller ratio and stays 1/8: the mat is 7 - 2/8 high, sea 6 5/8.
+    [Theory]
+    [InlineData("front/sea", "3/16, 3/16")]
+    [InlineData("front/sea/band/square[1]", "19/32, 55/64")] // (6 5/8 - 3 x 1 5/16)/4 = 43/64
+    [InlineData("front/sea/band/square[2]", "19/32, 2 27/32")] // + 1 5/16 + 43/64
+    [InlineData("front/sea/band/square[3]", "19/32, 4 53/64")]
+    public void The_squares_are_spread_over_the_higher_band(string path, string place) => Refitted().HasPlace(path, place);
 
     [Theory]
     [InlineData("front/sea/mat")]

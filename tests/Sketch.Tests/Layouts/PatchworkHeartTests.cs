@@ -7,7 +7,7 @@ namespace Sketch.Tests.Layouts;
 /// <summary>Worked out by hand from the language, in millimetres.</summary>
 public class PatchworkHeartTests
 {
-    private const string Text = """
+    internal const string Text = """
         card "04 Patchwork heart"
         units mm
         base 105 x 148, fold left, of white

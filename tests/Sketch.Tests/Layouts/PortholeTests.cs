@@ -6,7 +6,7 @@ namespace Sketch.Tests.Layouts;
 /// <summary>Worked out by hand from the language. The boat's outline is 20 mm wide and 30 mm high.</summary>
 public class PortholeTests
 {
-    private const string Text = """
+    internal const string Text = """
         card "03 Porthole"
         base 5 x 5, fold left, of white
         front

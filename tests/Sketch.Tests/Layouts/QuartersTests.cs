@@ -6,7 +6,7 @@ namespace Sketch.Tests.Layouts;
 /// <summary>Worked out by hand from the language.</summary>
 public class QuartersTests
 {
-    private const string Text = """
+    internal const string Text = """
         card "06 Quarters"
         base A2, fold left, of white
         front

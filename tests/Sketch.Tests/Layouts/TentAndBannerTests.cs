@@ -6,7 +6,7 @@ namespace Sketch.Tests.Layouts;
 /// <summary>Worked out by hand from the language.</summary>
 public class TentAndBannerTests
 {
-    private const string Text = """
+    internal const string Text = """
         card "02 Tent and banner"
         base A2, landscape, fold top, of white
         front

@@ -9,7 +9,7 @@ namespace Sketch.Tests.Layouts;
 /// </summary>
 public class ThreeStripsTests
 {
-    private const string Text = """
+    internal const string Text = """
         card "07 Three strips"
         base A2, landscape, fold top, of white
         front
