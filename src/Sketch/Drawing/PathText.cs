@@ -12,8 +12,6 @@ internal sealed class PathText(int decimals = 3)
 
     internal PathText Move(double x, double y) => Command('M').Pair(x, y);
 
-    internal PathText MoveBy(double x, double y) => Command('m').Pair(x, y);
-
     internal PathText LineTo(double x, double y) => Command('L').Pair(x, y);
 
     internal PathText LineBy(double x, double y) => Command('l').Pair(x, y);
