@@ -7,6 +7,9 @@ public sealed partial record Outline
     /// <summary>Share of the distance that the geometry library may use to smooth its input.</summary>
     private const double Smoothing = 1e-4;
 
+    /// <summary>Segments up to which an offset keeps lines and curves; checking it takes work that grows with their square.</summary>
+    private const int MostSegments = 500;
+
     /// <summary>
     /// The outline moved outwards everywhere by a distance in millimetres; a negative one moves it inwards, until nothing is left.
     /// An upright rectangle keeps its sharp corners exactly; on any other outline the corners that point outwards become round, as every
@@ -33,9 +36,14 @@ public sealed partial record Outline
     /// </summary>
     public Outline Ring(double thickness) => Grow(thickness, closeHoles: true).Subtract(WithoutHoles());
 
-    /// <summary>Keeps lines and curves; null where contours cross themselves or each other on the way.</summary>
+    /// <summary>Keeps lines and curves; null for very long outlines and where contours cross themselves or each other on the way.</summary>
     private static Outline? ByCurves(Outline outline, double distance)
     {
+        if (outline.Contours.Sum(c => c.Segments.Length) > MostSegments)
+        {
+            return null;
+        }
+
         var contours = outline.Contours.Select(c => CurveOffset.Of(c, distance)).ToList();
         if (contours.Contains(null))
         {

@@ -146,6 +146,10 @@ public sealed class OffsetTests
     }
 
     [Fact]
+    public void A_wavy_line_of_a_thousand_corners_is_offset_truly() =>
+        AssertOffset(Drawn.Polygon([.. Enumerable.Range(0, 1_000).Select(i => Polar(20 + 3 * Math.Sin(i * 0.0628 * 7), i, 1_000))]), 2);
+
+    [Fact]
     public void Outlines_run_the_other_way_grow_just_as_well()
     {
         var outline = Drawn.Shape(Shape.Heart, 40, 36);
