@@ -131,6 +131,20 @@ public sealed class OverlayTests
                 })), iter: 15, seed: "0000KeepersX");
 
     [Fact]
+    public void Outlines_of_nothing_and_of_a_kilometre_are_overlaid()
+    {
+        var all = from shape in new[] { Shape.Rectangle, Shape.Star, Shape.Tag }
+                  from size in new[] { (0, 0), (1e-6, 20), (20, 20), (1e6, 20), (1e6, 1e6) }
+                  select Drawn.Shape(shape, size.Item1, size.Item2);
+        var outlines = all.ToList();
+        foreach (var (a, b) in from a in outlines from b in outlines select (a, b))
+        {
+            var areas = new[] { a.Subtract(b).Area, a.Intersect(b).Area, a.Union(b).Area, a.OverlapArea(b), a.Covers(b) ? 1 : 0 };
+            Assert.All(areas, area => Assert.InRange(area, 0, 1e13));
+        }
+    }
+
+    [Fact]
     public void A_piece_on_the_edge_is_covered() => Assert.True(Panel.Covers(Drawn.Rectangle(0, 0, 40, 5)));
 
     [Fact]
