@@ -1,0 +1,73 @@
+using SixLabors.ImageSharp;
+using SixLabors.ImageSharp.PixelFormats;
+using Sketch.Drawing;
+using Sketch.Output.Files;
+using Sketch.Output.Rendering;
+using Xunit;
+
+namespace Sketch.Tests.Project;
+
+/// <summary>The gallery is what the sketches render to. It is made again by the one command that DEVELOPERS.md names.</summary>
+public class GalleryTests
+{
+    // A channel may differ by this much before a pixel counts as different, and so many pixels may: fonts and curves are rounded.
+    private const int ChannelTolerance = 12;
+    private const double PixelTolerance = 0.002;
+
+    public static TheoryData<string> Sketches() =>
+        new(Directory.GetFiles(Repository.PathTo("sketches"), "*.card").Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Sketches))]
+    public void The_gallery_shows_what_the_sketch_renders_to(string sketch)
+    {
+        var path = Repository.PathTo("sketches", sketch);
+        var compilation = Compiler.Compile(FolderFiles.ReadFile(path).Source!, new FolderFiles());
+        Assert.False(compilation.HasErrors, string.Join('\n', compilation.Findings.Select(f => f.Message)));
+
+        foreach (var face in compilation.Card!.Faces)
+        {
+            var name = $"{Path.GetFileNameWithoutExtension(sketch)}-{face.Name}.svg";
+            var shown = Repository.PathTo("gallery", name);
+            Assert.True(File.Exists(shown), $"gallery/{name} is missing; make the gallery again");
+            var difference = Difference(Render(File.ReadAllText(shown)), Render(CardDrawing.Draw(compilation.Card, face.Kind)));
+            Assert.True(difference <= PixelTolerance, $"gallery/{name} differs from its sketch in {difference:P2} of its pixels; make the gallery again and look at it");
+        }
+    }
+
+    private static Image<Rgba32> Render(string svg)
+    {
+        using var stream = new MemoryStream();
+        Assert.True(SvgRenderer.WritePng(svg, 72, stream, out var problem), problem);
+        stream.Position = 0;
+        return Image.Load<Rgba32>(stream);
+    }
+
+    /// <summary>The share of pixels that differ; all of them when the sizes do.</summary>
+    private static double Difference(Image<Rgba32> a, Image<Rgba32> b)
+    {
+        using (a)
+        using (b)
+        {
+            if (a.Width != b.Width || a.Height != b.Height)
+            {
+                return 1;
+            }
+
+            var different = 0;
+            for (var y = 0; y < a.Height; y++)
+            {
+                for (var x = 0; x < a.Width; x++)
+                {
+                    var (p, q) = (a[x, y], b[x, y]);
+                    if (Math.Abs(p.R - q.R) > ChannelTolerance || Math.Abs(p.G - q.G) > ChannelTolerance || Math.Abs(p.B - q.B) > ChannelTolerance)
+                    {
+                        different++;
+                    }
+                }
+            }
+
+            return (double)different / (a.Width * a.Height);
+        }
+    }
+}

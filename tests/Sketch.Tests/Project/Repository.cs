@@ -1,0 +1,21 @@
+namespace Sketch.Tests.Project;
+
+/// <summary>Where the checkout lies that these tests were built from.</summary>
+internal static class Repository
+{
+    /// <summary>The folder that holds the solution.</summary>
+    public static string Root { get; } = FindRoot(AppContext.BaseDirectory);
+
+    public static string PathTo(params string[] parts) => Path.Combine([Root, .. parts]);
+
+    private static string FindRoot(string from)
+    {
+        var folder = from;
+        while (!File.Exists(Path.Combine(folder, "Sketch.sln")))
+        {
+            folder = Path.GetDirectoryName(folder) ?? throw new DirectoryNotFoundException($"no Sketch.sln above {from}");
+        }
+
+        return folder;
+    }
+}
