@@ -9,19 +9,14 @@ namespace Sketch.Tests.Layouts;
 /// <summary>The canonical spelling of a card lays out as the card does.</summary>
 public class FormattedLayoutTests
 {
-    public static readonly TheoryData<string> Cards =
-    [
-        HarbourSquaresTests.Text, TentAndBannerTests.Text, PortholeTests.Text, PatchworkHeartTests.Text, PhotoTests.Text, QuartersTests.Text,
-        ThreeStripsTests.Text, FiveTagsTests.Text, LikeHarbourSquaresTests.Larger, LikeHarbourSquaresTests.WiderMargins, InsideAndOutTests.Text,
-        FairWindsTests.Text, LampTests.Text,
-    ];
+    public static readonly TheoryData<string> Cards = [.. LayoutSamples.All];
 
     [Theory]
     [MemberData(nameof(Cards))]
     public void The_canonical_spelling_lays_out_alike(string text)
     {
         var formatted = Formatter.Format(new SourceText("card.card", text), new FindingBag());
-        Assert.Equal(Measures(Laid.Out(text, Surroundings())), Measures(Laid.Out(formatted!, Surroundings())));
+        Assert.Equal(Measures(Laid.Out(text, LayoutSamples.Surroundings())), Measures(Laid.Out(formatted!, LayoutSamples.Surroundings())));
     }
 
     [Theory]
@@ -34,8 +29,4 @@ public class FormattedLayoutTests
 
     private static IEnumerable<object?> Measures(LaidOutCard card) =>
         card.Pieces.Select(p => (p.Path, p.Kind, p.Box, p.Wrap, p.Border, p.Turn, p.Raised, p.Paint.Role, p.Words?.Text) as object);
-
-    private static TestSurroundings Surroundings() => new TestSurroundings()
-        .WithText("01.card", HarbourSquaresTests.Text)
-        .WithTriangle("boat.svg", 20, 30).WithTriangle("maker.svg", 20, 10).WithTriangle("gull.svg", 40, 20);
 }
