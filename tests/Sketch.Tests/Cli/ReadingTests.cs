@@ -40,6 +40,28 @@ public sealed class ReadingTests : IDisposable
     }
 
     [Fact]
+    public void All_mistakes_of_one_file_are_told_at_once()
+    {
+        _line.Run("check", _line.File("a.card", "card \"Lamp\nbase A2, fold lefft\nfrnt\n  panle 1 x 1\n"));
+        Assert.All([":1:", ":2:", ":3:"], line => Assert.Contains($"a.card{line}", _line.Output));
+    }
+
+    [Fact]
+    public void Warnings_alone_leave_the_status_at_0()
+    {
+        // A role that is neither declared nor a colour is a warning.
+        Assert.Equal(0, _line.Run("check", _line.File("a.card", "card \"Lamp\"\nbase A2, fold left, of white\nfront\n  panel 1 x 1, of gulls\n")));
+        Assert.Contains(": warning ", _line.Output);
+    }
+
+    [Fact]
+    public void A_missing_file_that_another_names_is_a_finding()
+    {
+        Assert.Equal(1, _line.Run("check", _line.File("a.card", "like \"none.card\"\ncard \"Lamp\"\n")));
+        Assert.Contains("none.card", _line.Output);
+    }
+
+    [Fact]
     public void Json_tells_each_file_in_the_order_of_the_command_line()
     {
         string[] files = [_line.Broken("b.card"), _line.Broken("a.card")];
