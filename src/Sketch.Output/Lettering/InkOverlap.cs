@@ -1,22 +1,28 @@
 using System.Collections.Immutable;
+using Sketch.Output.Paths;
 using Sketch.Shapes;
+using SkiaSharp;
 
 namespace Sketch.Output.Lettering;
 
 /// <summary>
-/// Tells whether letters run into each other or into themselves. Nearly none do, and uniting is slow and turns curves into chords, so
-/// only those that do are united.
+/// Finds where letters run into each other or their strokes into themselves, and unites just these; all else keeps its curves as they are.
 /// </summary>
 internal static class InkOverlap
 {
-    // Chords for the test only: a fortieth of a stroke of the thinnest letters at the height at which letters are united.
+    // Chords for the tests only: a fortieth of a stroke of the thinnest letters at the height at which letters are united.
     private const double Tolerance = 0.02;
 
-    /// <summary>The outline with contours that neither cross nor lie within other ink.</summary>
-    public static Outline Unite(Outline letter)
+    private const int ScanLines = 48;
+
+    // Both sides of the comparison are chords of the same curves, so that much less than this is lost to rounding.
+    private const double MostAreaChange = 0.002;
+
+    /// <summary>A glyph as an outline whose contours neither cross nor lie within other ink.</summary>
+    public static Outline Read(SKPath glyph, Affine by)
     {
-        var lines = Lines([letter]);
-        return IsPlain(lines, letter.Contours.Sum(c => c.SignedArea) >= 0 ? 1 : -1) ? letter : Outline.Union([letter]);
+        var letter = PathOutline.Read(glyph, by);
+        return IsPlain(Lines([letter])) ? letter : UnitedAsCurves(glyph, by, Lines([letter])) ?? Outline.Union([letter]);
     }
 
     /// <summary>Letters side by side as one outline; those that share ink are united, the others keep their curves.</summary>
@@ -38,20 +44,70 @@ internal static class InkOverlap
             groups.Add(home);
         }
 
-        return new([.. groups.SelectMany(g => g.Letters is [var alone] ? alone.Contours : Outline.Union(g.Letters).Contours)]);
+        return new([.. groups.SelectMany(g => g.Letters is [var alone] ? alone.Contours : Unite(g).Contours)]);
+    }
+
+    private static Outline Unite(Group group)
+    {
+        using var all = SKPath.ParseSvgPathData(string.Concat(group.Letters.Select(l => l.ToSvgPath())));
+        return UnitedAsCurves(all, Affine.Identity, group.Lines) ?? Outline.Union(group.Letters);
+    }
+
+    /// <summary>
+    /// Skia unites curves and leaves them curves, yet loses a part now and then; so its answer counts only when it is plain and covers
+    /// the same area on level lines across it.
+    /// </summary>
+    private static Outline? UnitedAsCurves(SKPath path, Affine by, ImmutableArray<Line> before)
+    {
+        using var united = path.Simplify();
+        if (united is null || PathOutline.ReadEvenOdd(united, by) is not { IsEmpty: false } outline)
+        {
+            return null;
+        }
+
+        var after = Lines([outline]);
+        if (!IsPlain(after))
+        {
+            return null;
+        }
+
+        var box = before.Select(l => l.Box).Aggregate((all, next) => all.With(next));
+        double total = 0, change = 0;
+        for (var i = 0; i < ScanLines; i++)
+        {
+            var y = box.Top + box.Height * (i + 0.5) / ScanLines;
+            var (was, now) = (Covered(before, y), Covered(after, y));
+            (total, change) = (total + was, change + Math.Abs(was - now));
+        }
+
+        return change <= MostAreaChange * total ? outline : null;
+    }
+
+    private static double Covered(ImmutableArray<Line> lines, double y)
+    {
+        var covered = 0.0;
+        var (winding, since) = (0, 0.0);
+        foreach (var (x, direction) in lines.SelectMany(l => l.CrossingsAt(y)).OrderBy(c => c.X))
+        {
+            covered += winding != 0 ? x - since : 0;
+            (winding, since) = (winding + direction, x);
+        }
+
+        return covered;
     }
 
     private static ImmutableArray<Line> Lines(IEnumerable<Outline> outlines) =>
-        [.. outlines.SelectMany(o => o.Contours).Select(c => new Line([.. c.Flatten(Tolerance)], c.Bounds, c.SignedArea >= 0 ? 1 : -1))];
+        [.. outlines.SelectMany(o => o.Contours).Select(c => new Line([.. c.Flatten(Tolerance)], c.Bounds, c.SignedArea))];
 
     /// <summary>Whether each contour parts ink from paper: outer ones have no ink around them, holes have it once.</summary>
-    private static bool IsPlain(ImmutableArray<Line> lines, int outer)
+    private static bool IsPlain(ImmutableArray<Line> lines)
     {
+        var outer = lines.Sum(l => l.Area) >= 0 ? 1 : -1;
         for (var i = 0; i < lines.Length; i++)
         {
             var (line, others) = (lines[i], lines.RemoveAt(i));
             var around = others.Sum(o => o.WindingAt(line.Points[0])) * outer;
-            if (around != (line.Direction == outer ? 0 : 1) || line.CrossesItself() || others.Any(line.Crosses))
+            if (around != (line.Area >= 0 == outer > 0 ? 0 : 1) || line.CrossesItself() || others.Any(line.Crosses))
             {
                 return false;
             }
@@ -71,7 +127,7 @@ internal static class InkOverlap
     }
 
     /// <summary>A contour as a closed line of chords.</summary>
-    private sealed record Line(ImmutableArray<Point> Points, Bounds Box, int Direction)
+    private sealed record Line(ImmutableArray<Point> Points, Bounds Box, double Area)
     {
         public bool Crosses(Line other)
         {
@@ -108,6 +164,19 @@ internal static class InkOverlap
             }
 
             return false;
+        }
+
+        /// <summary>Where the line passes a height, and whether downwards (1) or upwards (-1).</summary>
+        public IEnumerable<(double X, int Direction)> CrossingsAt(double y)
+        {
+            for (var i = 0; i < Points.Length; i++)
+            {
+                var (a, b) = (From(i), To(i));
+                if (a.Y <= y != b.Y <= y)
+                {
+                    yield return (a.X + (b.X - a.X) * (y - a.Y) / (b.Y - a.Y), a.Y <= y ? 1 : -1);
+                }
+            }
         }
 
         /// <summary>How often the line runs round a point.</summary>

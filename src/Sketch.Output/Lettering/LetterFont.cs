@@ -1,7 +1,6 @@
 using System.Buffers.Binary;
 using System.Text;
 using HarfBuzzSharp;
-using Sketch.Output.Paths;
 using Sketch.Shapes;
 using Sketch.Surroundings;
 using SkiaSharp;
@@ -123,7 +122,7 @@ internal sealed class LetterFont
         if (!_glyphs.TryGetValue(id, out var glyph))
         {
             using var path = _drawn.GetGlyphPath(id);
-            glyph = path is null ? Outline.Empty : InkOverlap.Unite(PathOutline.Read(path, Affine.Scale(_scale, _scale)));
+            glyph = path is null ? Outline.Empty : InkOverlap.Read(path, Affine.Scale(_scale, _scale));
             _glyphs.Add(id, glyph);
         }
 

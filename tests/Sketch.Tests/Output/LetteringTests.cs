@@ -80,6 +80,13 @@ public sealed class LetteringTests
     public void Strokes_laid_over_letters_become_one_piece_with_them() =>
         Assert.True(Shape("H\u0336").Outline.Area < Shape("H").Outline.Area + Shape("\u0336").Outline.Area - 0.001);
 
+    [Theory]
+    [InlineData("e")] // Inter draws the bar of an e as a contour of its own that runs into the bowl
+    [InlineData("R")]
+    [InlineData("Øfte")]
+    public void Strokes_that_run_into_each_other_are_united_as_curves(string letters) =>
+        Assert.All(Shape(letters).Outline.Contours.Where(c => c.Segments.Length > 12), c => Assert.Contains(c.Segments, s => !s.IsLine));
+
     [Fact]
     public void A_letter_keeps_its_hole() =>
         Assert.True(Shape("O").Outline.Area < 0.6 * Shape("O").Outline.WithoutHoles().Area);
