@@ -223,14 +223,16 @@ internal sealed class Places(StackSizes sizes, NameLookup names, FindingBag find
             return new(low, block.Size, low + centre);
         }
 
-        return sizes.Of(other.Copies[0], axis) is { } stack ? new(low + stack.Inset(0), stack.Own, low + centre) : null;
+        return sizes.Of(other.Copies[0], axis) is { } stack && low + stack.Inset(0) is var own
+            ? new(own, stack.Own, own + OwnCentre(other.Copies[0], axis, stack.Own))
+            : null;
     }
 
     private static bool IsFlap(Unit unit, PathSyntax path) =>
         unit.Face.Flap is not null && path.Names is [var only] && only.Text.Equals("flap", StringComparison.OrdinalIgnoreCase)
         && !unit.Face.ByName.ContainsKey("flap");
 
-    /// <summary>From the low edge of a unit's outermost box to the line by which it is centred.</summary>
+    /// <summary>From the low edge of a unit's outermost box to the line by which it is centred: its middle, but the circumcentre of a star.</summary>
     private Length? CentreWithin(Unit unit, Axis axis)
     {
         if (_repeats.Of(unit, axis) is not { } block)
@@ -238,8 +240,8 @@ internal sealed class Places(StackSizes sizes, NameLookup names, FindingBag find
             return null;
         }
 
-        return unit.IsRepeat ? block.Size / 2
-            : unit.Copies is [var only] && sizes.Of(only, axis) is { } stack ? stack.Inset(0) + OwnCentre(only, axis, stack.Own) : null;
+        return axis == Axis.Across || unit is not { IsRepeat: false, Copies: [{ Draft.Kind: "star" } star] } ? block.Size / 2
+            : sizes.Of(star, axis) is { } stack ? stack.Inset(0) + OwnCentre(star, axis, stack.Own) : null;
     }
 
     private Length OwnCentre(Node node, Axis axis, Length own)

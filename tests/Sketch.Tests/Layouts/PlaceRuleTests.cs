@@ -30,6 +30,11 @@ public class PlaceRuleTests
         Laid.OnA2($"  pic: panel 2 x 2, left 1/2, top 1, of cream\n    mat +1/4, of navy\n  square 1/2, {place}, of red")
             .HasPlace("front/square", at);
 
+    [Fact]
+    public void A_piece_with_an_uneven_mat_is_centred_by_its_outermost_edge() =>
+        Laid.OnA2("  panel 3 x 2, of cream\n    mat, border 1/16, border bottom 1/2, of navy")
+            .HasPlace("front/panel/mat", "9/16, 1 15/32"); // (4 1/4 - 3 1/8)/2; (5 1/2 - 2 9/16)/2
+
     [Theory]
     [InlineData("turn 5", 5)]
     [InlineData("turn right 5", 5)]
