@@ -12,7 +12,7 @@ namespace Sketch.Reports;
 /// <param name="Finished">The finished size where it is not the cut size, else empty.</param>
 /// <param name="Border">What a mat shows, else empty.</param>
 /// <param name="Role">The role, or empty.</param>
-/// <param name="Paper">The paper and its side, or empty.</param>
+/// <param name="Paper">The paper, with its side where that is the back, or empty.</param>
 /// <param name="First">The first of the pieces.</param>
 /// <param name="Count">How many there are.</param>
 internal sealed partial record SizeRow(
@@ -65,10 +65,14 @@ internal sealed partial record SizeRow(
             finished == cut ? "" : finished,
             entry.Border is { } border ? lengths.Text(border) : "",
             entry.Paint.Role ?? "",
-            PaperText.Of(entry.Paint) ?? (entry.Paint.AnyOffcut ? "any offcut" : ""),
+            PaperOf(entry.Paint),
             entry,
             1);
     }
+
+    /// <summary>Most papers are used front side up, so only the back is named.</summary>
+    private static string PaperOf(Paint paint) =>
+        paint.AnyOffcut ? "any offcut" : paint is { Paper: { } name, Side: PaperSide.Front } ? name : PaperText.Of(paint) ?? "";
 
     [GeneratedRegex(@"\[\d+\]")]
     private static partial Regex CopyNumbers();

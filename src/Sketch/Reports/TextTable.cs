@@ -14,7 +14,7 @@ internal sealed record TextColumn(string Title, int? Comfortable = null);
 internal sealed class TextTable(params TextColumn[] columns)
 {
     private const int Gap = 2;
-    private const int NarrowestWrapped = 8;
+    private const int LongestWholeWord = 12;
 
     private readonly List<string[]> _rows = [];
 
@@ -48,7 +48,8 @@ internal sealed class TextTable(params TextColumn[] columns)
     private void Narrow(int[] shown, int[] widths, int widest)
     {
         var wraps = Enumerable.Range(0, shown.Length).Where(i => columns[shown[i]].Comfortable is not null).ToArray();
-        while (widths.Sum() + Gap * (widths.Length - 1) > widest && wraps.Where(i => widths[i] > NarrowestWrapped).ToArray() is { Length: > 0 } wide)
+        var words = shown.Select(c => Math.Min(LongestWholeWord, _rows.Where(r => r.Length == columns.Length).Max(r => LongestWord(r[c])))).ToArray();
+        while (widths.Sum() + Gap * (widths.Length - 1) > widest && wraps.Where(i => widths[i] > words[i]).ToArray() is { Length: > 0 } wide)
         {
             widths[wide.MaxBy(i => widths[i] - columns[shown[i]].Comfortable!.Value)]--;
         }
@@ -73,17 +74,42 @@ internal sealed class TextTable(params TextColumn[] columns)
     private static List<string> Wrap(string cell, int width)
     {
         var lines = new List<string>();
-        var indent = cell.Length - cell.TrimStart().Length;
+        var indent = new string(' ', Math.Min(cell.Length - cell.TrimStart().Length, width / 2));
         var rest = cell;
         while (rest.Length > width)
         {
-            var at = rest.LastIndexOfAny([' ', '/'], width - 1, width - Math.Min(indent, width - 1)) + 1;
-            at = at > indent ? at : width;
+            var at = width;
+            while (at > indent.Length && !MayBreak(rest, at))
+            {
+                at--;
+            }
+
+            at = at > indent.Length ? at : width;
             lines.Add(rest[..at].TrimEnd());
-            rest = new string(' ', Math.Min(indent, width - 2)) + rest[at..].TrimStart();
+            rest = indent + rest[at..].TrimStart();
         }
 
         lines.Add(rest);
         return lines;
     }
+
+    /// <summary>The length of the longest part that stays whole, with what stands before it in its first line.</summary>
+    private static int LongestWord(string cell)
+    {
+        var (longest, start) = (0, 0);
+        for (var at = cell.Length - cell.TrimStart().Length + 1; at <= cell.Length; at++)
+        {
+            if (at == cell.Length || MayBreak(cell, at))
+            {
+                longest = Math.Max(longest, cell[start..at].TrimEnd().Length);
+                start = at;
+            }
+        }
+
+        return longest;
+    }
+
+    /// <summary>Lines may break at blanks, and within paths and compound names, but not within fractions.</summary>
+    private static bool MayBreak(string text, int at) =>
+        text[at - 1] == ' ' || text[at] == ' ' || (text[at - 1] is '/' or '-' && char.IsLetter(text[at]));
 }

@@ -18,13 +18,13 @@ public class SizeTextTests
         Fair winds
         Card A2, 4 1/4 x 5 1/2, folded on the left: cut 8 1/2 x 5 1/2, score 4 1/4 from the left. Sizes are width x height in inches.
 
-        Piece       What   Cut            Finished      Border  Role   Paper         Count
-        base        base   8 1/2 x 5 1/2                        white                1
+        Piece       What   Cut            Finished      Border  Role   Paper       Count
+        base        base   8 1/2 x 5 1/2                        white              1
         front
-          sky/mat   mat    4 x 5 1/4                    1/16    deep   navy, back    1
-          sky       panel  3 7/8 x 5 1/8                        sky    gulls, front  1
-          sky/line  line   4 7/8 x 1/16   3 7/8 x 1/16          white                1
-          sky/gem   gem                   1/8 x 1/8             white                3
+          sky/mat   mat    4 x 5 1/4                    1/16    deep   navy, back  1
+          sky       panel  3 7/8 x 5 1/8                        sky    gulls       1
+          sky/line  line   4 7/8 x 1/16   3 7/8 x 1/16          white              1
+          sky/gem   gem                   1/8 x 1/8             white              3
 
         """.ReplaceLineEndings("\n"), Table(FairWinds()));
 
@@ -78,6 +78,19 @@ public class SizeTextTests
         var names = Enumerable.Range(0, 12).Select(i => $"keeper{i}").ToArray();
         var table = Table(With(Paper("front/" + string.Join('/', names), "panel", Sixteenths(1, 1, 61, 61))));
         Assert.All(names, n => Assert.Contains(n, table));
+    }
+
+    [Fact]
+    public void A_narrowed_column_keeps_fractions_whole()
+    {
+        var mat = Paper("front/lighthouse/keepers/lamp/mat", "mat", Sixteenths(1, 1, 61, 61), White with { Role = "woodgrain", Paper = "harbour-boards" }) with
+        {
+            Border = new(Length.Inch(0, 1, 8), Length.Inch(0, 3, 8), Length.Inch(0, 1, 16), Length.Inch(0, 7, 16)),
+            Words = new("May every light you see lead you home", Sketch.Shapes.Outline.Empty, White, Length.Inch(1), true),
+            Wrap = Insets.All(Length.Inch(0, 1, 16)),
+        };
+        var table = Table(With(mat));
+        Assert.All(["1/8", "3/8", "1/16", "7/16", "woodgrain"], whole => Assert.Contains(whole, table));
     }
 
     [Fact]
