@@ -29,6 +29,9 @@ internal sealed record CardDraft
         ImmutableDictionary.Create<string, PartDraft>(StringComparer.OrdinalIgnoreCase);
 
     public ImmutableArray<FaceDraft> Faces { get; init; } = [];
+
+    /// <summary>Names given in lines that could not be read.</summary>
+    public IReadOnlySet<string> BrokenNames { get; init; } = ImmutableHashSet<string>.Empty;
 }
 
 /// <summary>The base line, clause by clause, so that a card that is like another may replace some.</summary>

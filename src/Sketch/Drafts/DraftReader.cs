@@ -98,7 +98,7 @@ internal sealed class DraftReader
             card = new DraftChanges(_pieces, _findings, _source).Apply(card, line);
         }
 
-        return card;
+        return card with { BrokenNames = _pieces.BrokenNames };
     }
 
     private CardDraft Refit(CardDraft card, RefitLine line, CardDraft? other)

@@ -8,6 +8,9 @@ namespace Sketch.Drafts;
 /// <summary>Reads piece lines with their mats, items and children.</summary>
 internal sealed class PieceReader(SourceText source, FindingBag findings)
 {
+    /// <summary>Names given in lines that could not be read; nothing more is said of those who refer to them.</summary>
+    public HashSet<string> BrokenNames { get; } = new(StringComparer.OrdinalIgnoreCase);
+
     /// <summary>The pieces of a block of lines. Parts must be defined above their use, so they expand finitely.</summary>
     public ImmutableArray<PieceDraft> ReadAll(ImmutableArray<LineSyntax> lines, ImmutableDictionary<string, PartDraft> parts)
     {
@@ -24,6 +27,11 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
                 ItemLine => Misplaced(line, "An item line changes a copy, but there are no copies above it.", "Indent it under a line with a count, such as 3 gem 1/8."),
                 _ => Misplaced(line, "This line cannot lie on a face or piece.", "Only pieces go here: panel, strip, star, text …"),
             };
+            if (line is BadLine { Name: { } broken })
+            {
+                BrokenNames.Add(broken.Text);
+            }
+
             if (piece is null)
             {
                 continue;

@@ -12,6 +12,8 @@ namespace Sketch.Layout;
 /// <summary>From a draft to a card with every size and place settled.</summary>
 internal sealed class CardLayout
 {
+    private static readonly Size UsualCard = new(Length.Inch(4, 1, 4), Length.Inch(5, 1, 2));
+
     private readonly CardDraft _draft;
     private readonly BaseDraft _base;
     private readonly FindingBag _findings;
@@ -30,7 +32,7 @@ internal sealed class CardLayout
         _words = new(surroundings, draft.Font, findings);
         _artworks = new(surroundings, findings);
         Faces = new NodeBuilder(findings).Build(draft, closed, EnvelopeSize);
-        _names = new(Faces, findings);
+        _names = new(Faces, draft.BrokenNames, findings);
         Sizes = new(_names, _words, _artworks, draft.Units, findings);
         Places = new(Sizes, _names, findings);
     }
@@ -55,9 +57,21 @@ internal sealed class CardLayout
         return draft.Base.Closed is { } closed ? new(draft, draft.Base, closed, surroundings, findings) : null;
     }
 
-    /// <summary>Lays out a draft; pieces that cannot be worked out are told and left out.</summary>
-    public static LaidOutCard? Lay(CardDraft draft, ISurroundings surroundings, FindingBag findings) =>
-        Prepare(draft, surroundings, findings)?.Lay();
+    /// <summary>
+    /// Lays out a draft; pieces that cannot be worked out are told and left out. Where the base's size is a mistake, already told, the
+    /// pieces are gone through on a card of a usual size, so that one run tells every mistake, and no card is given.
+    /// </summary>
+    public static LaidOutCard? Lay(CardDraft draft, ISurroundings surroundings, FindingBag findings)
+    {
+        if (Prepare(draft, surroundings, findings) is { } layout)
+        {
+            return layout.Lay();
+        }
+
+        var stand = draft.Base ?? new(null, null, false, null, null, draft.Location);
+        _ = new CardLayout(draft, stand, UsualCard, surroundings, findings).Lay();
+        return null;
+    }
 
     private LaidOutCard Lay()
     {
@@ -67,7 +81,12 @@ internal sealed class CardLayout
         var writer = new PieceWriter(Sizes, Places, _paints, shapes, _names, _findings);
         var written = writer.Write(Faces, f => faces.First(l => l.Kind == f.Kind).Paint ?? basePaint);
         var (pieces, front) = WindowCutting.Cut(written, writer.Windows, Outline.Rectangle(new(Length.Zero, Length.Zero, Closed.Width, Closed.Height)));
-        _paints.TellUnused(_draft.Location.Source);
+        if (!_findings.HasErrors)
+        {
+            // A line that could not be read may be the one that uses the role.
+            _paints.TellUnused(_draft.Location.Source);
+        }
+
         return new(
             _draft.Title,
             new(Closed, _base.Folds, _base.SizeName, basePaint, front, _base.Location),

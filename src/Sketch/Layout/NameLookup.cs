@@ -7,7 +7,7 @@ using Sketch.Text;
 namespace Sketch.Layout;
 
 /// <summary>Finds the piece that a name means: among siblings, then outward, then on the face if it is there once; else by a path.</summary>
-internal sealed class NameLookup(ImmutableArray<FaceScope> faces, FindingBag findings)
+internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<string> brokenNames, FindingBag findings)
 {
     private readonly HashSet<(SourceText, TextSpan)> _told = [];
     private readonly Dictionary<List<Unit>, Dictionary<string, Unit>> _named = [];
@@ -94,7 +94,7 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, FindingBag fin
 
     private void Tell(FindingKind kind, SourceText source, NameSyntax name, string message, IReadOnlyCollection<Unit> among, string? hint = null)
     {
-        if (!_told.Add((source, name.Span)))
+        if (brokenNames.Contains(name.Text) || !_told.Add((source, name.Span)))
         {
             return;
         }

@@ -194,4 +194,8 @@ public sealed record CountLine(LogicalLine Tokens, string Word, CountSyntax Coun
 public sealed record CutLine(LogicalLine Tokens, CountSyntax Count, SizeSyntax Size, NameSyntax Paper) : LineSyntax(Tokens);
 
 /// <summary>A line already reported as not understood.</summary>
-public sealed record BadLine(LogicalLine Tokens) : LineSyntax(Tokens);
+public sealed record BadLine(LogicalLine Tokens) : LineSyntax(Tokens)
+{
+    /// <summary>The name that it gives its piece, so that nothing is said of those who refer to it.</summary>
+    public NameSyntax? Name { get; init; }
+}

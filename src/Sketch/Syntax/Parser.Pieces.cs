@@ -8,7 +8,7 @@ namespace Sketch.Syntax;
 public sealed partial class Parser
 {
     private LineSyntax ReadPiece(Cursor cursor, LogicalLine tokens, NameSyntax? name) =>
-        ReadPieceHead(cursor) is { } head ? new PieceLine(tokens, name, head) : new BadLine(tokens);
+        ReadPieceHead(cursor) is { } head ? new PieceLine(tokens, name, head) : new BadLine(tokens) { Name = name };
 
     private PieceHead? ReadPieceHead(Cursor cursor)
     {
@@ -41,6 +41,11 @@ public sealed partial class Parser
         }
 
         ReadSizeAndTexts(cursor, out var size, out var texts);
+        if (cursor.Failed || cursor.Current.Kind == TokenKind.Bad)
+        {
+            return null;
+        }
+
         return new(count, kind, kindToken.Span, shape, size, texts);
     }
 

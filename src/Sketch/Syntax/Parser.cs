@@ -103,7 +103,7 @@ public sealed partial class Parser
     {
         var cursor = new Cursor(_source, tokens, _findings, _units);
         var line = ReadHead(cursor, tokens);
-        if (line is BadLine)
+        if (line is BadLine && cursor.Position == 0)
         {
             return line;
         }
@@ -186,7 +186,7 @@ public sealed partial class Parser
         }
 
         cursor.Missing("the kind of piece", $"Write {name.Text}: and a kind, such as panel, strip or star.");
-        return new BadLine(tokens);
+        return new BadLine(tokens) { Name = name };
     }
 
     private static string Proposal(string name) => name.ToLowerInvariant() switch
