@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Checks;
 using Sketch.Diagnostics;
 using Sketch.Drafts;
 using Sketch.Layout;
@@ -40,7 +41,13 @@ public static class Compiler
     private static LaidOutCard? Lay(FileSyntax file, ISurroundings surroundings, FindingBag findings)
     {
         var draft = DraftReader.Read(file, surroundings, findings, Refit.With(surroundings));
-        return draft is null ? null : CardLayout.Lay(draft, surroundings, findings);
+        var card = draft is null ? null : CardLayout.Lay(draft, surroundings, findings);
+        if (card is not null)
+        {
+            FitChecks.Run(card, findings);
+        }
+
+        return card;
     }
 
     private static LaidOutCard? Nothing(SourceText source, FindingBag findings)

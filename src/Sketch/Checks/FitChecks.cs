@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Panels;
+
+namespace Sketch.Checks;
+
+/// <summary>Whether a laid-out card can be made as it stands: warnings and notes only, since every card here has its sizes and places.</summary>
+public static class FitChecks
+{
+    private static readonly ImmutableArray<IFitRule> Rules =
+    [
+        new PastTheEdge(), new OverItsParent(), new HiddenCompletely(), new MatBorders(), new OffTheRuler(), new WordsTooBig(),
+        new WordsTooFaint(), new EnvelopeRoom(), new WrapTooLong(), new TooThick(),
+    ];
+
+    /// <summary>Adds what the rules find.</summary>
+    public static void Run(LaidOutCard card, FindingBag findings)
+    {
+        var view = new FitView(card);
+        foreach (var rule in Rules)
+        {
+            rule.Check(view, findings);
+        }
+    }
+}

@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using Sketch.Panels;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Checks;
+
+/// <summary>A laid-out card as the rules of fit look at it.</summary>
+internal sealed class FitView
+{
+    /// <summary>Less than this, a hundredth of a millimetre, is neither seen nor cut: turned and drawn outlines are true to it.</summary>
+    public static readonly Length Tolerance = Length.Millimetre(0.01m);
+
+    private readonly int[] _owners;
+    private readonly int[] _grounds;
+    private readonly Dictionary<Location, int> _copies = [];
+    private readonly Dictionary<FaceKind, Size> _faces;
+    private Insets[]? _pastFace;
+
+    public FitView(LaidOutCard card)
+    {
+        Card = card;
+        Say = new(card.Units);
+        _faces = card.Faces.ToDictionary(f => f.Kind, f => f.Size);
+        _owners = new int[card.Pieces.Length];
+        _grounds = new int[card.Pieces.Length];
+        for (var i = card.Pieces.Length - 1; i >= 0; i--)
+        {
+            var isMat = card.Pieces[i].Kind == "mat" && i + 1 < card.Pieces.Length && card.Pieces[i + 1].LiesOn == i;
+            _owners[i] = isMat ? _owners[i + 1] : i;
+        }
+
+        for (var i = 0; i < card.Pieces.Length; i++)
+        {
+            var on = card.Pieces[i].LiesOn;
+            _grounds[i] = on >= 0 && _owners[on] == _owners[i] ? _grounds[on] : on;
+            _copies[card.Pieces[i].Location] = _copies.GetValueOrDefault(card.Pieces[i].Location) + 1;
+        }
+    }
+
+    public LaidOutCard Card { get; }
+
+    public Saying Say { get; }
+
+    public ImmutableArray<Piece> Pieces => Card.Pieces;
+
+    /// <summary>The piece that a mat lies behind; any other piece is its own.</summary>
+    public int OwnerOf(int index) => _owners[index];
+
+    /// <summary>What the whole stack of a piece and its mats lies on; -1 for the face.</summary>
+    public int GroundOf(int index) => _grounds[index];
+
+    /// <summary>The pieces of a stack from its outermost mat to the piece itself.</summary>
+    public IEnumerable<int> StackOf(int owner)
+    {
+        var first = owner;
+        while (first > 0 && _owners[first - 1] == owner)
+        {
+            first--;
+        }
+
+        return Enumerable.Range(first, owner - first + 1);
+    }
+
+    /// <summary>How many pieces the line of this piece makes.</summary>
+    public int CopiesOf(Piece piece) => _copies[piece.Location];
+
+    /// <summary>The size of a face; pieces stand only on faces that the file speaks of.</summary>
+    public Size SizeOf(FaceKind face) => _faces.TryGetValue(face, out var size) ? size : Card.Base.Closed;
+
+    /// <summary>What the piece is seen against: the paper that it lies on, the base or the envelope.</summary>
+    public Paint GroundPaint(Piece piece) =>
+        piece.LiesOn >= 0 ? Pieces[piece.LiesOn].Paint : Card.Find(piece.Face)?.Paint ?? Card.Base.Paint;
+
+    /// <summary>Whether there is something that can reach too far or be hidden.</summary>
+    public static bool IsThere(Piece piece) => piece.Matter != PieceMatter.Unseen && !piece.Outline.IsEmpty;
+
+    /// <summary>
+    /// What an unturned piece takes up: its exact box; for text its ink, for its box ends at the baseline. Words that do not fit are told by a rule
+    /// of their own, so here their box counts.
+    /// </summary>
+    public static Rect Extent(Piece piece) =>
+        piece is { Kind: "text", Words.Fits: true } ? piece.Outline.Bounds.ToRect() : piece.Box;
+
+    /// <summary>How far each piece reaches past the edges of its face where it really lies; zero where it does not.</summary>
+    public Insets PastFace(int index)
+    {
+        _pastFace ??= [.. Pieces.Select(PastFace)];
+        return _pastFace[index];
+    }
+
+    private Insets PastFace(Piece piece)
+    {
+        if (!IsThere(piece))
+        {
+            return default;
+        }
+
+        var size = SizeOf(piece.Face);
+        var extent = piece.Turning.IsIdentity ? Extent(piece) : piece.TurnedOutline.Bounds.ToRect();
+        return Beyond(extent, new(Length.Zero, Length.Zero, size.Width, size.Height));
+    }
+
+    /// <summary>How far a box reaches past another on each side, crumbs below the tolerance left out.</summary>
+    public static Insets Beyond(Rect box, Rect around)
+    {
+        return new(Over(around.Left - box.Left), Over(around.Top - box.Top), Over(box.Right - around.Right), Over(box.Bottom - around.Bottom));
+
+        static Length Over(Length by) => by > Tolerance ? by : Length.Zero;
+    }
+}

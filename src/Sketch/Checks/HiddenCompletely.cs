@@ -1,0 +1,181 @@
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Shapes;
+
+namespace Sketch.Checks;
+
+/// <summary>
+/// Pieces of which nothing can be seen, since paper lies over them: one sheet or several together. Windows reveal; ink, gems and tape
+/// hide nothing. Each face is gone through from the top down: what is hidden itself need not be remembered as hiding others, so a thick
+/// stack stays cheap. Where a card is so crowded that the answer would take long, the rest is not examined, which is told.
+/// </summary>
+internal sealed class HiddenCompletely : IFitRule
+{
+    /// <summary>Corners of a piece that are looked at before anything else: one that lies free shows the piece.</summary>
+    private const int CornersTried = 12;
+
+    /// <summary>Pieces near a corner or piece that are looked at on one card, in all.</summary>
+    private const int LookLimit = 20_000_000;
+
+    /// <summary>Corners of outlines that are united on one card, in all, to see whether they hide something together.</summary>
+    private const int UnionLimit = 100_000;
+
+    /// <summary>A sheet of paper above, with the piece that it is.</summary>
+    private readonly record struct Sheet(int Index, Cover Cover);
+
+    private enum Answer
+    {
+        Seen,
+        Hidden,
+        NotExamined,
+    }
+
+    public void Check(FitView view, FindingBag findings)
+    {
+        var hidden = new SortedDictionary<int, List<int>>();
+        var search = new Search();
+        var left = new List<int>();
+        foreach (var face in view.Pieces.Select((p, i) => (p.Face, Index: i)).GroupBy(p => p.Face, p => p.Index))
+        {
+            var above = new LooseGrid<Sheet>();
+            foreach (var index in face.Reverse())
+            {
+                var piece = view.Pieces[index];
+                if (!FitView.IsThere(piece) || piece.Matter == PieceMatter.Hole)
+                {
+                    continue;
+                }
+
+                var outline = piece.TurnedOutline;
+                var answer = search.Examine(outline, above, out var hiders);
+                if (answer == Answer.Hidden)
+                {
+                    hidden[index] = hiders;
+                    continue;
+                }
+
+                if (answer == Answer.NotExamined)
+                {
+                    left.Add(index);
+                }
+
+                if (piece.Matter == PieceMatter.Paper)
+                {
+                    var cover = new Cover(outline);
+                    above.Add(cover.Bounds, new(index, cover));
+                }
+            }
+        }
+
+        Tell(view, findings, hidden);
+        if (left.Count > 0)
+        {
+            findings.Add(FindingCatalogue.HidingNotExamined, view.Pieces[left.Min()].Location,
+                $"The card is so crowded that {left.Count:N0} of its pieces, the first on this line, were not examined for being hidden completely.",
+                "Look at the drawing, or make fewer copies.");
+        }
+    }
+
+    private static void Tell(FitView view, FindingBag findings, SortedDictionary<int, List<int>> hidden)
+    {
+        // A hidden piece speaks for its mats, and what lies on a hidden stack is hidden with it.
+        var told = hidden.Where(h => !IsSpokenFor(h.Key)).GroupBy(h => view.Pieces[h.Key].Location);
+        foreach (var line in told)
+        {
+            var (first, hiders) = line.First();
+            var piece = view.Pieces[first];
+            var subject = Saying.Begin(Saying.Called(piece, line.Count(), view.CopiesOf(piece)));
+            findings.Add(FindingCatalogue.HiddenCompletely, line.Key,
+                $"{subject} cannot be seen: {Beneath(view, hiders)} {(hiders.Count == 1 ? "lies" : "lie")} over all of {(line.Count() == 1 ? "it" : "them")}.",
+                "Write it further down, so that it comes to lie on top, move it out, or take the line away.");
+        }
+
+        bool IsSpokenFor(int index) =>
+            (view.OwnerOf(index) is var owner && owner != index && hidden.ContainsKey(owner))
+            || (view.GroundOf(index) is var ground and >= 0 && hidden.ContainsKey(ground));
+    }
+
+    private static string Beneath(FitView view, List<int> hiders)
+    {
+        var names = hiders.Order().Select(h => Saying.Called(view.Pieces[h])).Distinct().ToList();
+        return names.Count <= 3 ? Saying.List(names) : $"{string.Join(", ", names.Take(2))} and {names.Count - 2} more";
+    }
+
+    /// <summary>The questions asked of one card, within their limits.</summary>
+    private sealed class Search
+    {
+        private int _looks;
+        private int _united;
+
+        public Answer Examine(Outline outline, LooseGrid<Sheet> above, out List<int> hiders)
+        {
+            hiders = [];
+            Point? first = null;
+            foreach (var corner in Corners(outline))
+            {
+                first ??= corner;
+                if (!LiesUnder(corner, above))
+                {
+                    return _looks > LookLimit ? Answer.NotExamined : Answer.Seen;
+                }
+            }
+
+            if (first is not { } start)
+            {
+                return Answer.Seen;
+            }
+
+            foreach (var sheet in At(new(start.X, start.Y, start.X, start.Y), above))
+            {
+                if (sheet.Cover.Holds(start) && sheet.Cover.Covers(outline))
+                {
+                    hiders.Add(sheet.Index);
+                    return Answer.Hidden;
+                }
+            }
+
+            var bounds = outline.Bounds;
+            var near = At(bounds, above).Where(s => s.Cover.Bounds.Overlaps(bounds)).ToList();
+            var cost = near.Sum(s => (long)s.Cover.Corners);
+            if (_looks > LookLimit || cost > UnionLimit - _united)
+            {
+                return Answer.NotExamined;
+            }
+
+            _united += (int)cost;
+            if (near.Count < 2 || !Cover.CoverTogether([.. near.Select(s => s.Cover)], outline))
+            {
+                return Answer.Seen;
+            }
+
+            hiders.AddRange(near.Select(s => s.Index));
+            return Answer.Hidden;
+        }
+
+        private bool LiesUnder(Point point, LooseGrid<Sheet> above) =>
+            At(new(point.X, point.Y, point.X, point.Y), above).Any(s => s.Cover.Holds(point));
+
+        private IEnumerable<Sheet> At(Bounds box, LooseGrid<Sheet> above)
+        {
+            foreach (var (sheet, touches) in above.Near(box))
+            {
+                if (++_looks > LookLimit)
+                {
+                    yield break;
+                }
+
+                if (touches)
+                {
+                    yield return sheet;
+                }
+            }
+        }
+
+        private static IEnumerable<Point> Corners(Outline outline)
+        {
+            var all = outline.Contours.Sum(c => c.Segments.Length);
+            var step = Math.Max(1, all / CornersTried);
+            return outline.Contours.SelectMany(c => c.Segments).Where((_, i) => i % step == 0).Select(s => s.End);
+        }
+    }
+}

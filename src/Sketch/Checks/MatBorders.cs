@@ -1,0 +1,50 @@
+using Sketch.Diagnostics;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Checks;
+
+/// <summary>Mats that show unlike borders without being written so, and mats that show next to nothing.</summary>
+internal sealed class MatBorders : IFitRule
+{
+    /// <summary>The least border that can be cut and glued true: 1/32 in, about 0.8 mm (common practice, no source).</summary>
+    public static readonly Length Least = Length.Inch(0, 1, 32);
+
+    public void Check(FitView view, FindingBag findings)
+    {
+        var told = new HashSet<Location>();
+        foreach (var piece in view.Pieces)
+        {
+            if (piece.Border is not { } border || !told.Add(piece.Location))
+            {
+                continue;
+            }
+
+            var shown = Sides.All.Select(s => border.On(s)).ToList();
+            var (least, most) = (shown.Min(), shown.Max());
+            var subject = Saying.Begin(Saying.Called(piece));
+            if (!piece.UnevenAsWritten && most - least > FitView.Tolerance)
+            {
+                findings.Add(FindingCatalogue.UnevenMat, piece.Location, $"{subject} shows {Told(view.Say, border)}.",
+                    $"For an even border write mat border {view.Say.Typed(least > Length.Zero ? least : most)}; if it is meant, say each side, such as border top {view.Say.Typed(border.Top)}.");
+            }
+
+            // A mat that shows nothing at all is hidden, and where it is flush as written nothing need show.
+            var narrow = Sides.All.Where(s => border.On(s) < Least && !(piece.UnevenAsWritten && border.On(s) == Length.Zero)).ToList();
+            if (narrow.Count > 0 && most > Length.Zero)
+            {
+                findings.Add(FindingCatalogue.NarrowMat, piece.Location,
+                    $"{subject} shows only {view.Say.Length(narrow.Max(s => border.On(s)))} {At(narrow)}, which can hardly be cut and glued true.",
+                    $"Write mat border {view.Say.Typed(view.Say.UpToMark(Least * 2))}, or leave the mat out.");
+            }
+        }
+    }
+
+    private static string Told(Saying say, Insets border) =>
+        border.Left == border.Right && border.Top == border.Bottom
+            ? $"{say.Length(border.Left)} at the left and right, but {say.Length(border.Top)} at the top and bottom"
+            : Saying.List([.. Sides.All.Select(s => $"{say.Length(border.On(s))} at the {Sides.Name(s)}")]);
+
+    private static string At(List<Edge> sides) =>
+        sides.Count == 4 ? "on each side" : "at the " + Saying.List([.. sides.Select(Sides.Name)]);
+}

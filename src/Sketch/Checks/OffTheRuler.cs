@@ -1,0 +1,59 @@
+using System.Collections.Frozen;
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Checks;
+
+/// <summary>
+/// Sizes to cut that no ruler in sixteenths of an inch shows; in files in inches only. Straight-edged pieces are cut by both measures; of
+/// a shape that is traced, one measure is chosen and the other follows, so one on the ruler is enough.
+/// </summary>
+internal sealed class OffTheRuler : IFitRule
+{
+    private const int Marks = 16;
+
+    /// <summary>Crumbs of sharing into equal parts, in nanometres.</summary>
+    private const long Crumb = 10;
+
+    private static readonly FrozenSet<string> CutByRuler =
+        FrozenSet.Create(StringComparer.Ordinal, "panel", "square", "strip", "line", "frame", "rounded", "banner");
+
+    public void Check(FitView view, FindingBag findings)
+    {
+        if (view.Card.Units != UnitSystem.Inches)
+        {
+            return;
+        }
+
+        var told = new HashSet<Location>();
+        for (var i = 0; i < view.Pieces.Length; i++)
+        {
+            var piece = view.Pieces[i];
+            if (piece.Cut is not { } cut || IsOnRuler(cut, view.Pieces[view.OwnerOf(i)].Kind) || !told.Add(piece.Location))
+            {
+                continue;
+            }
+
+            findings.Add(FindingCatalogue.OffTheRuler, piece.Location,
+                $"{Saying.Begin(Saying.Called(piece))} is cut {view.Say.Size(cut)}, which is between the sixteenths of a ruler.",
+                $"The nearest is {Nearest(cut.Width)} x {Nearest(cut.Height)}: write that, or change the border, gap or share from which the size follows.");
+        }
+    }
+
+    private static bool IsOnRuler(Size cut, string kind) =>
+        CutByRuler.Contains(kind) ? IsOnMark(cut.Width) && IsOnMark(cut.Height) : IsOnMark(cut.Width) || IsOnMark(cut.Height);
+
+    private static bool IsOnMark(Length length)
+    {
+        var off = (long)((Int128)length.Nanometres * Marks % Length.NanometresPerInch);
+        return Math.Min(off, Length.NanometresPerInch - off) <= Crumb * Marks;
+    }
+
+    private static string Nearest(Length length)
+    {
+        var text = RulerText.Inches(length, Marks);
+        return text[^1] is '+' or '-' ? text[..^2] : text;
+    }
+}

@@ -1,0 +1,129 @@
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Checks;
+
+/// <summary>
+/// Pieces that reach past the edge of their face, by their true turned outlines: over the fold, raised, or otherwise. What lies flush on
+/// a piece that reaches too far itself is not told again.
+/// </summary>
+internal sealed class PastTheEdge : IFitRule
+{
+    /// <summary>What is found of one line: the first such piece, how many, and the farthest reach on each side.</summary>
+    private sealed record Reach(int First, int Count, Insets Past, Size Largest);
+
+    public void Check(FitView view, FindingBag findings)
+    {
+        var lines = new Dictionary<Location, Reach>();
+        for (var i = 0; i < view.Pieces.Length; i++)
+        {
+            if (view.OwnerOf(i) != i)
+            {
+                continue;
+            }
+
+            var stack = view.StackOf(i).ToList();
+            var ground = view.GroundOf(i) is var g and >= 0 ? view.PastFace(g) : default;
+            var reach = stack.Select(view.PastFace).Aggregate(Sides.Larger);
+            var past = Sides.Of(s => reach.On(s) > ground.On(s) + FitView.Tolerance ? reach.On(s) : Length.Zero);
+            if (past != default)
+            {
+                var size = view.Pieces[stack[0]].Box.Size;
+                var known = lines.GetValueOrDefault(view.Pieces[i].Location) ?? new(i, 0, default, size);
+                lines[view.Pieces[i].Location] = known with
+                {
+                    Count = known.Count + 1,
+                    Past = Sides.Larger(known.Past, past),
+                    Largest = new(Length.Max(known.Largest.Width, size.Width), Length.Max(known.Largest.Height, size.Height)),
+                };
+            }
+        }
+
+        foreach (var (location, reach) in lines)
+        {
+            Tell(view, findings, location, reach);
+        }
+    }
+
+    private static void Tell(FitView view, FindingBag findings, Location location, Reach reach)
+    {
+        var piece = view.Pieces[reach.First];
+        var copies = view.CopiesOf(piece);
+        var subject = Saying.Begin(Saying.Called(piece, reach.Count, copies));
+        var verb = reach.Count == 1 ? "reaches" : "reach up to";
+        var face = FaceName(piece.Face);
+        var fold = Sides.FoldOf(piece.Face, view.Card.Base.Fold);
+        var edges = Sides.All.Where(s => s != fold && reach.Past.On(s) > Length.Zero)
+            .Select(s => $"{view.Say.Length(reach.Past.On(s))} past the {Sides.Name(s)} edge").ToList();
+        var hint = Hint(view, reach, piece);
+        if (edges.Count > 0)
+        {
+            var past = $"{verb} {Saying.List(edges)} of {face}.";
+            if (piece.Raised > Length.Zero)
+            {
+                findings.Add(FindingCatalogue.RaisedOverTheEdge, location,
+                    $"{subject} {(reach.Count == 1 ? "is" : "are")} raised {RulerText.Millimetres(piece.Raised)} and {past}", hint);
+            }
+            else
+            {
+                findings.Add(FindingCatalogue.PastTheEdge, location, $"{subject} {past}", hint);
+            }
+        }
+
+        if (fold is { } side && reach.Past.On(side) > Length.Zero)
+        {
+            findings.Add(FindingCatalogue.AcrossTheFold, location,
+                $"{subject} {verb} {view.Say.Length(reach.Past.On(side))} across the fold at the {Sides.Name(side)} of {face}.", hint);
+        }
+    }
+
+    private static string Hint(FitView view, Reach reach, Piece piece)
+    {
+        var size = view.SizeOf(piece.Face);
+        if (piece.Turn != 0 && reach.Largest.Width <= size.Width && reach.Largest.Height <= size.Height)
+        {
+            return "Turn it less, make it smaller, or move it in.";
+        }
+
+        if (reach.Count > 1 && ((reach.Past.Left > Length.Zero && reach.Past.Right > Length.Zero) || (reach.Past.Top > Length.Zero && reach.Past.Bottom > Length.Zero)))
+        {
+            return "Make the copies fewer or smaller, or the gap between them.";
+        }
+
+        var changes = new List<string>();
+        Along(Edge.Left, Edge.Right, reach.Largest.Width, size.Width, "wide");
+        Along(Edge.Top, Edge.Bottom, reach.Largest.Height, size.Height, "high");
+        return piece.Turning.IsIdentity ? string.Join(" ", changes) : "Make it smaller, or move what it lies on in.";
+
+        void Along(Edge low, Edge high, Length own, Length room, string measure)
+        {
+            var (over, under) = (reach.Past.On(low), reach.Past.On(high));
+            if (over == Length.Zero && under == Length.Zero)
+            {
+                return;
+            }
+
+            var (side, by) = over > Length.Zero ? (high, over) : (low, under);
+            changes.Add(own > room || (over > Length.Zero && under > Length.Zero)
+                ? $"Make it at most {view.Say.Typed(view.Say.DownToMark(Length.Min(room, own - over - under)))} {measure}."
+                : $"Add shift {Direction(side)} {view.Say.Typed(view.Say.UpToMark(by))}, or make it smaller.");
+        }
+    }
+
+    private static string Direction(Edge side) => side switch
+    {
+        Edge.Top => "up",
+        Edge.Bottom => "down",
+        _ => Sides.Name(side),
+    };
+
+    private static string FaceName(FaceKind face) => face switch
+    {
+        FaceKind.InsideLeft => "the inside left",
+        FaceKind.InsideTop => "the inside top",
+        FaceKind.EnvelopeBack => "the envelope's back",
+        _ => "the " + Face.NameOf(face),
+    };
+}

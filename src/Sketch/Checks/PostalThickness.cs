@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+using Sketch.Units;
+
+namespace Sketch.Checks;
+
+/// <summary>How thick a letter may be with one postal service. Such limits change: guidance that gives way to the local service's own word.</summary>
+/// <param name="Service">The service.</param>
+/// <param name="Limit">The limit.</param>
+/// <param name="Said">The limit as the service says it.</param>
+/// <param name="Source">Where it was seen.</param>
+/// <param name="Checked">When it was last compared with the source.</param>
+internal sealed record PostalThickness(string Service, Length Limit, string Said, string Source, DateOnly Checked)
+{
+    /// <summary>The limits known, the smallest first.</summary>
+    public static ImmutableArray<PostalThickness> All { get; } =
+    [
+        new("Royal Mail", Length.Millimetre(5), "5 mm", "Letter, 240 x 165 x 5 mm: ask.ofcom.org.uk/help/post/largeletter", new(2026, 11, 25)),
+        new("the US Postal Service", Length.Inch(0, 1, 4), "1/4 in", "Domestic Mail Manual 101.1.1, letters: 0.007 to 1/4 in thick", new(2026, 11, 25)),
+    ];
+}

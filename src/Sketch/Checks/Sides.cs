@@ -1,0 +1,46 @@
+using Sketch.Panels;
+using Sketch.Units;
+
+namespace Sketch.Checks;
+
+/// <summary>Amounts on the four sides of a face or piece, as sentences tell them.</summary>
+internal static class Sides
+{
+    public static readonly Edge[] All = [Edge.Left, Edge.Right, Edge.Top, Edge.Bottom];
+
+    public static Length On(this Insets insets, Edge side) => side switch
+    {
+        Edge.Left => insets.Left,
+        Edge.Right => insets.Right,
+        Edge.Top => insets.Top,
+        Edge.Bottom => insets.Bottom,
+        _ => throw new ArgumentOutOfRangeException(nameof(side)),
+    };
+
+    public static Insets Of(Func<Edge, Length> amount) => new(amount(Edge.Left), amount(Edge.Top), amount(Edge.Right), amount(Edge.Bottom));
+
+    /// <summary>The larger amount on each side.</summary>
+    public static Insets Larger(Insets a, Insets b) => Of(s => Length.Max(a.On(s), b.On(s)));
+
+    public static string Name(Edge side) => side switch
+    {
+        Edge.Left => "left",
+        Edge.Right => "right",
+        Edge.Top => "top",
+        Edge.Bottom => "bottom",
+        _ => throw new ArgumentOutOfRangeException(nameof(side)),
+    };
+
+    /// <summary>
+    /// The side of a face along the fold, looking at that face: the front's as written, the inside's likewise (it lies behind the front),
+    /// the back of the front and the back of the card mirrored. Envelopes have none.
+    /// </summary>
+    public static Edge? FoldOf(FaceKind face, Fold fold) => face switch
+    {
+        FaceKind.Front or FaceKind.Inside => fold == Fold.Left ? Edge.Left : Edge.Top,
+        FaceKind.InsideLeft => Edge.Right,
+        FaceKind.InsideTop => Edge.Bottom,
+        FaceKind.Back => fold == Fold.Left ? Edge.Right : Edge.Top,
+        _ => null,
+    };
+}

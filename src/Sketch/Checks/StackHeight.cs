@@ -1,0 +1,51 @@
+using Sketch.Panels;
+using Sketch.Papers;
+using Sketch.Units;
+
+namespace Sketch.Checks;
+
+/// <summary>
+/// How thick the closed card is where its front is highest: both halves of the base and, along what lies on what, papers, foam and gems.
+/// Papers are reckoned by what is usual, as no sheet is measured: 0.25 mm for cardstock and bases (0.203 to 0.254 mm for 65 to 90 lb cover
+/// in a printed chart of paper weights), 0.15 mm for patterned paper and 0.1 mm for tape (common practice, no source). A gem adds half its
+/// width (common practice, no source).
+/// </summary>
+/// <param name="Front">The thickness.</param>
+/// <param name="Highest">The piece on top there; null when nothing lies on the front.</param>
+public sealed record StackHeight(Length Front, Piece? Highest)
+{
+    private static readonly Length Cardstock = Length.Millimetre(0.25m);
+    private static readonly Length PatternedPaper = Length.Millimetre(0.15m);
+    private static readonly Length Tape = Length.Millimetre(0.1m);
+
+    /// <summary>Measures a card.</summary>
+    public static StackHeight Of(LaidOutCard card)
+    {
+        var tops = new Length[card.Pieces.Length];
+        var highest = -1;
+        for (var i = 0; i < tops.Length; i++)
+        {
+            var piece = card.Pieces[i];
+            tops[i] = (piece.LiesOn >= 0 ? tops[piece.LiesOn] : Length.Zero) + piece.Foam + Thickness(piece);
+            if (piece.Face == FaceKind.Front && piece.Matter != PieceMatter.Unseen && (highest < 0 || tops[i] > tops[highest]))
+            {
+                highest = i;
+            }
+        }
+
+        var halves = Cardstock * 2;
+        return highest < 0 ? new(halves, null) : new(halves + tops[highest], card.Pieces[highest]);
+    }
+
+    private static Length Thickness(Piece piece) => (piece.Matter, piece.Kind) switch
+    {
+        (PieceMatter.Paper, _) => piece.Paint.Look.Pattern switch
+        {
+            Pattern.Plain or Pattern.Cardstock or Pattern.Kraft or Pattern.Foil or Pattern.Pearl => Cardstock,
+            _ => PatternedPaper,
+        },
+        (PieceMatter.Ready, "gem") => piece.Box.Width / 2,
+        (PieceMatter.Ready, _) => Tape,
+        _ => Length.Zero,
+    };
+}

@@ -1,0 +1,27 @@
+using Sketch.Diagnostics;
+using Sketch.Units;
+
+namespace Sketch.Checks;
+
+/// <summary>Cards thicker than the strictest known letter.</summary>
+internal sealed class TooThick : IFitRule
+{
+    public void Check(FitView view, FindingBag findings)
+    {
+        var height = StackHeight.Of(view.Card);
+        var limits = PostalThickness.All;
+        if (height.Highest is not { } highest || height.Front <= limits[0].Limit)
+        {
+            return;
+        }
+
+        var said = Saying.List([.. limits.Select(l => $"{l.Said} for {l.Service}")]);
+        var over = height.Front - limits[0].Limit;
+        var foam = highest.Raised > over
+            ? $"Lift {Saying.Called(highest)} {RulerText.Millimetres(over)} less"
+            : "Leave out a layer";
+        findings.Add(FindingCatalogue.TooThick, highest.Location,
+            $"The card is about {RulerText.Millimetres(height.Front)} thick at {Saying.Called(highest)}; a letter may be {said}.",
+            $"{foam}, or send it as a large letter or parcel; your post office's own limits hold.");
+    }
+}

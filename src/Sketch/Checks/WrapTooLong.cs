@@ -1,0 +1,35 @@
+using Sketch.Diagnostics;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Checks;
+
+/// <summary>Ends that go round to the back and are so long that they would meet or overlap there: more than half of what they go round.</summary>
+internal sealed class WrapTooLong : IFitRule
+{
+    public void Check(FitView view, FindingBag findings)
+    {
+        var told = new HashSet<Location>();
+        for (var i = 0; i < view.Pieces.Length; i++)
+        {
+            var piece = view.Pieces[i];
+            if (piece.Wrap == default || told.Contains(piece.Location))
+            {
+                continue;
+            }
+
+            var ground = view.GroundOf(i);
+            var size = ground >= 0 ? view.Pieces[ground].Box.Size : view.SizeOf(piece.Face);
+            var across = Length.Max(piece.Wrap.Left, piece.Wrap.Right);
+            var (wrap, round) = across > Length.Zero ? (across, size.Width) : (Length.Max(piece.Wrap.Top, piece.Wrap.Bottom), size.Height);
+            if (wrap * 2 > round)
+            {
+                told.Add(piece.Location);
+                var parent = ground >= 0 ? Saying.Called(view.Pieces[ground]) : "the card";
+                findings.Add(FindingCatalogue.WrapTooLong, piece.Location,
+                    $"{Saying.Begin(Saying.Called(piece))} wraps {view.Say.Length(wrap)} round each side of {parent}, which is only {view.Say.Length(round)} there, so the ends overlap behind it.",
+                    $"Write wrap {view.Say.Typed(view.Say.DownToMark(Length.Min(round / 2, view.Say.UsualWrap)))}.");
+            }
+        }
+    }
+}
