@@ -1,3 +1,4 @@
+using System.Globalization;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Shapes;
@@ -11,7 +12,7 @@ namespace Sketch.Checks;
 /// </summary>
 internal sealed class HiddenCompletely : IFitRule
 {
-    /// <summary>Corners of a piece that are looked at before anything else: one that lies free shows the piece.</summary>
+    /// <summary>Corners of a piece that are looked at before anything else: one that lies free shows the piece. A piece has at least one.</summary>
     private const int CornersTried = 12;
 
     /// <summary>Pieces near a corner or piece that are looked at on one card, in all.</summary>
@@ -47,7 +48,8 @@ internal sealed class HiddenCompletely : IFitRule
                 }
 
                 var outline = piece.TurnedOutline;
-                var answer = search.Examine(outline, above, out var hiders);
+                var cover = new Cover(outline);
+                var answer = search.Examine(outline, cover, above, out var hiders);
                 if (answer == Answer.Hidden)
                 {
                     hidden[index] = hiders;
@@ -61,7 +63,6 @@ internal sealed class HiddenCompletely : IFitRule
 
                 if (piece.Matter == PieceMatter.Paper)
                 {
-                    var cover = new Cover(outline);
                     above.Add(cover.Bounds, new(index, cover));
                 }
             }
@@ -71,7 +72,7 @@ internal sealed class HiddenCompletely : IFitRule
         if (left.Count > 0)
         {
             findings.Add(FindingCatalogue.HidingNotExamined, view.Pieces[left.Min()].Location,
-                $"The card is so crowded that {left.Count:N0} of its pieces, the first on this line, were not examined for being hidden completely.",
+                $"The card is so crowded that {Number(left.Count)} not examined for being hidden completely, beginning on this line.",
                 "Look at the drawing, or make fewer copies.");
         }
     }
@@ -95,6 +96,9 @@ internal sealed class HiddenCompletely : IFitRule
             || (view.GroundOf(index) is var ground and >= 0 && hidden.ContainsKey(ground));
     }
 
+    private static string Number(int pieces) =>
+        pieces == 1 ? "one of its pieces was" : string.Create(CultureInfo.InvariantCulture, $"{pieces:N0} of its pieces were");
+
     private static string Beneath(FitView view, List<int> hiders)
     {
         var names = hiders.Order().Select(h => Saying.Called(view.Pieces[h])).Distinct().ToList();
@@ -107,24 +111,16 @@ internal sealed class HiddenCompletely : IFitRule
         private int _looks;
         private int _united;
 
-        public Answer Examine(Outline outline, LooseGrid<Sheet> above, out List<int> hiders)
+        public Answer Examine(Outline outline, Cover own, LooseGrid<Sheet> above, out List<int> hiders)
         {
             hiders = [];
-            Point? first = null;
-            foreach (var corner in Corners(outline))
+            var corners = Corners(outline).ToList();
+            if (!(corners.TrueForAll(c => LiesUnder(c, above)) && Within(corners, own).All(p => LiesUnder(p, above))))
             {
-                first ??= corner;
-                if (!LiesUnder(corner, above))
-                {
-                    return _looks > LookLimit ? Answer.NotExamined : Answer.Seen;
-                }
+                return _looks > LookLimit ? Answer.NotExamined : Answer.Seen;
             }
 
-            if (first is not { } start)
-            {
-                return Answer.Seen;
-            }
-
+            var start = corners[0];
             foreach (var sheet in At(new(start.X, start.Y, start.X, start.Y), above))
             {
                 if (sheet.Cover.Holds(start) && sheet.Cover.Covers(outline))
@@ -150,6 +146,13 @@ internal sealed class HiddenCompletely : IFitRule
 
             hiders.AddRange(near.Select(s => s.Index));
             return Answer.Hidden;
+        }
+
+        /// <summary>The middle and points half-way to the corners, as far as they lie on the piece: neighbours that only touch leave them free.</summary>
+        private static IEnumerable<Point> Within(List<Point> corners, Cover own)
+        {
+            var middle = own.Bounds.Centre;
+            return corners.Select(c => new Point((c.X + middle.X) / 2, (c.Y + middle.Y) / 2)).Prepend(middle).Where(own.Holds);
         }
 
         private bool LiesUnder(Point point, LooseGrid<Sheet> above) =>

@@ -91,7 +91,7 @@ internal sealed class WordsTooFaint : IFitRule
 
     private static string Named(Paint paint, Rgb colour)
     {
-        var name = paint.Paper ?? paint.Role;
+        var name = paint.Role ?? paint.Paper;
         return name is not null ? $"{name} ({colour.Hex})" : colour == Black ? "black" : colour == White ? "white" : colour.Hex;
     }
 

@@ -1,0 +1,67 @@
+using Sketch.Diagnostics;
+using Xunit;
+
+namespace Sketch.Tests.Checks;
+
+/// <summary>Ratios are those worked out in Web Content Accessibility Guidelines terms: #767676 on white 4.54, #777777 4.478, #949494 3.03, #959595 2.995.</summary>
+public sealed class WordsTooFaintTests
+{
+    [Theory]
+    [InlineData("#767676", false)]
+    [InlineData("#777777", true)]
+    public void Small_letters_need_four_and_a_half(string ink, bool isTold) =>
+        Assert.Equal(isTold, Fit.OnA2($"  text \"Calm seas\", letters 1/8, of {ink}").Any(f => f.Kind == FindingCatalogue.WordsTooFaint));
+
+    [Theory]
+    [InlineData("#949494", false)]
+    [InlineData("#959595", true)]
+    public void Large_letters_need_three(string ink, bool isTold) =>
+        Assert.Equal(isTold, Fit.OnA2($"  text \"Calm seas\", letters 1/4, of {ink}").Any(f => f.Kind == FindingCatalogue.WordsTooFaint));
+
+    /// <summary>18 pt x 25.4/72 mm x 0.727 = 4.6165 mm; 18 pt is where WCAG 2.2 calls text large.</summary>
+    [Theory]
+    [InlineData("4.61 mm", true)]
+    [InlineData("4.62 mm", false)]
+    public void Large_begins_with_capitals_of_eighteen_point_type(string letters, bool isTold) =>
+        Assert.Equal(isTold, Fit.OnA2($"  text \"Calm seas\", letters {letters}, of #777777").Any(f => f.Kind == FindingCatalogue.WordsTooFaint));
+
+    [Fact]
+    public void Both_colours_and_the_ratio_are_named()
+    {
+        var finding = Assert.Single(Fit.OnA2("  text \"Calm seas\", letters 1/8, of #777777"));
+        Assert.Equal("“Calm seas” in #777777 on white (#ffffff) has a contrast of 4.47 to 1; letters 1/8 in high need 4.5.", finding.Message);
+        Assert.Equal("Write of black.", finding.Hint);
+        Assert.Equal(Severity.Warning, finding.Severity);
+    }
+
+    [Fact]
+    public void Words_on_a_piece_are_seen_against_that_piece() => Assert.Equal(
+        "Write ink white.",
+        Fit.OnA2("  strip 3 x 1/2 \"Fair\", ink black, of #000080").The(FindingCatalogue.WordsTooFaint).Hint);
+
+    [Fact]
+    public void Text_is_seen_against_what_it_lies_on() =>
+        Assert.Single(Fit.OnA2("  panel 3 x 2, of #000080\n    text \"Fair\", of black").Of(FindingCatalogue.WordsTooFaint));
+
+    [Fact]
+    public void Text_on_an_envelope_is_seen_against_the_envelope() => Assert.Single(
+        Fit.In("card \"Lamp day\"\nbase A2, fold left, of white\nenvelope US A2, of #000080\n  text \"Fair\", of black").Of(FindingCatalogue.WordsTooFaint));
+
+    [Fact]
+    public void A_cut_out_word_needs_three_against_what_it_lies_on() => Assert.Equal(
+        "“Fair” in #959595 on white (#ffffff) has a contrast of 2.99 to 1; cut-out words need 3.",
+        Fit.OnA2("  word 2 wide \"Fair\", of #959595").The(FindingCatalogue.WordsTooFaint).Message);
+
+    [Fact]
+    public void A_mat_behind_a_cut_out_word_is_what_it_lies_on() =>
+        Assert.Empty(Fit.OnA2("  word 2 wide \"Fair\", of #ffffff\n    mat border 1/16, of #000000"));
+
+    [Fact]
+    public void On_a_patterned_paper_the_nearest_colour_counts() => Assert.Equal(
+        "“Fair” in black on sky (#222222) has a contrast of 1.31 to 1; letters 1/4 in high need 3.",
+        Fit.In("card \"Lamp day\"\nbase A2, fold left, of white\nrole sky: dots #ffffff #222222\nfront\n  panel 3 x 2, of sky\n    text \"Fair\", letters 1/4, of #000000")
+            .The(FindingCatalogue.WordsTooFaint).Message);
+
+    [Fact]
+    public void Ink_that_is_not_said_is_chosen_to_be_read() => Assert.Empty(Fit.OnA2("  strip 3 x 1/2 \"Fair\", of #000080"));
+}
