@@ -28,9 +28,10 @@ public static class SheetPlanner
 
         using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         limit.CancelAfter((options ?? PlanOptions.Default).TimeLimit);
-        var (plan, _, bound) = SheetSearch.Run(reduced, progress, limit.Token);
+        var found = SheetSearch.Run(reduced, progress, limit.Token);
+        var plan = found.Best!;
         var naming = new Naming(problem, reduced);
         var layouts = naming.Layouts(Surplus.Remove(plan.Uses, reduced));
-        return new(plan.Sheets, Math.Min(bound, plan.Sheets), layouts, [.. misfits, .. naming.LeftOver()]);
+        return new(plan.Sheets, Math.Min(found.LowerBound, plan.Sheets), layouts, [.. misfits, .. naming.LeftOver()]);
     }
 }

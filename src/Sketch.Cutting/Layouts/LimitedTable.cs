@@ -8,18 +8,18 @@ internal sealed class LimitedTable
 {
     private readonly CutPoints _across;
     private readonly CutPoints _down;
-    private readonly Kind[] _kinds;
+    private readonly (Kind Kind, int Worth, int Wanted)[] _kinds;
     private readonly int[] _value;
     private readonly ushort[] _counts;
+    private readonly ulong[] _holds;
     private readonly (How How, int First, int Second)[] _made;
-    private int[] _values = [];
-    private int[] _wanted = [];
 
-    public LimitedTable(CutPoints across, CutPoints down, Kind[] kinds)
+    private LimitedTable(CutPoints across, CutPoints down, (Kind Kind, int Worth, int Wanted)[] kinds)
     {
         (_across, _down, _kinds) = (across, down, kinds);
         _value = new int[across.Count * down.Count];
         _counts = new ushort[_value.Length * kinds.Length];
+        _holds = new ulong[_value.Length];
         _made = new (How, int, int)[_value.Length];
     }
 
@@ -33,38 +33,44 @@ internal sealed class LimitedTable
     }
 
     /// <summary>A layout of the rectangle whose copies up to the wanted ones are worth much; null when nothing wanted fits.</summary>
-    public CutTree? Best(long width, long height, int[] values, int[] wanted)
+    /// <param name="width">Across.</param>
+    /// <param name="height">Down.</param>
+    /// <param name="kinds">All kinds, in the order of their indexes.</param>
+    /// <param name="worth">The worth of one piece of each kind; positive for all that are wanted.</param>
+    /// <param name="wanted">How many copies of each are wanted.</param>
+    /// <param name="mostPoints">How many cut points to look at along each side.</param>
+    public static CutTree? Best(long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints)
     {
-        (_values, _wanted) = (values, wanted);
-        Array.Clear(_value);
-        Array.Clear(_counts);
-        Array.Clear(_made);
-        var (columns, rows) = (_across.Floor(width), _down.Floor(height));
-        for (var i = 1; i <= columns; i++)
+        var used = kinds.Where(k => wanted[k.Index] > 0 && k.Fits(width, height)).Select(k => (k, worth[k.Index], wanted[k.Index])).ToArray();
+        var across = CutPoints.For(used.SelectMany(u => u.k.Ways().Select(w => (w.Width, u.Item3))), width, mostPoints);
+        var down = CutPoints.For(used.SelectMany(u => u.k.Ways().Select(w => (w.Height, u.Item3))), height, mostPoints);
+        var table = new LimitedTable(across, down, used);
+        for (var i = 1; i < across.Count; i++)
         {
-            for (var j = 1; j <= rows; j++)
+            for (var j = 1; j < down.Count; j++)
             {
-                FillCell(i, j);
+                table.FillCell(i, j);
             }
         }
 
-        return Tree(columns * _down.Count + rows);
+        return table.Tree(across.Count * down.Count - 1);
     }
 
     private void FillCell(int i, int j)
     {
         var height = _down.Count;
         var cell = i * height + j;
-        Keep(cell, How.Same, cell - height);
-        Keep(cell, How.Same, cell - 1);
-        foreach (var kind in _kinds)
+        KeepSame(cell, cell - height);
+        KeepSame(cell, cell - 1);
+        for (var kind = 0; kind < _kinds.Length; kind++)
         {
-            if (_wanted[kind.Index] > 0 && _values[kind.Index] > _value[cell] && kind.Fits(_across[i], _down[j]))
+            if (_kinds[kind].Worth > _value[cell] && _kinds[kind].Kind.Fits(_across[i], _down[j]))
             {
-                _value[cell] = _values[kind.Index];
-                _made[cell] = (How.Piece, kind.Index, 0);
+                _value[cell] = _kinds[kind].Worth;
+                _made[cell] = (How.Piece, kind, 0);
+                _holds[cell] = Bit(kind);
                 Counts(cell).Clear();
-                Counts(cell)[kind.Index] = 1;
+                Counts(cell)[kind] = 1;
             }
         }
 
@@ -91,44 +97,56 @@ internal sealed class LimitedTable
         }
     }
 
+    // One bit stands for several kinds when there are more than 64: then it only says that two layouts may hold the same kind.
+    private static ulong Bit(int kind) => 1UL << (kind & 63);
+
     private Span<ushort> Counts(int cell) => _counts.AsSpan(cell * _kinds.Length, _kinds.Length);
 
-    private void Keep(int cell, How how, int other)
+    private void KeepSame(int cell, int other)
     {
         if (_value[other] > _value[cell])
         {
             _value[cell] = _value[other];
-            _made[cell] = (how, other, 0);
+            _made[cell] = (How.Same, other, 0);
+            _holds[cell] = _holds[other];
             Counts(other).CopyTo(Counts(cell));
         }
     }
 
     private void TryJoin(int cell, How how, int first, int second)
     {
-        if (_value[first] + _value[second] <= _value[cell])
-        {
-            return;
-        }
-
-        var a = Counts(first);
-        var b = Counts(second);
-        var total = 0;
-        for (var kind = 0; kind < a.Length; kind++)
-        {
-            total += _values[kind] * Math.Min(a[kind] + b[kind], _wanted[kind]);
-        }
-
+        var total = _value[first] + _value[second];
         if (total <= _value[cell])
         {
             return;
         }
 
+        var shared = _holds[first] & _holds[second];
+        if (shared != 0)
+        {
+            var ones = Counts(first);
+            var others = Counts(second);
+            for (var kind = 0; kind < ones.Length; kind++)
+            {
+                if ((shared & Bit(kind)) != 0 && ones[kind] + others[kind] - _kinds[kind].Wanted is > 0 and var surplus)
+                {
+                    total -= surplus * _kinds[kind].Worth;
+                    if (total <= _value[cell])
+                    {
+                        return;
+                    }
+                }
+            }
+        }
+
         _value[cell] = total;
         _made[cell] = (how, first, second);
+        _holds[cell] = _holds[first] | _holds[second];
+        var (a, b) = (first * _kinds.Length, second * _kinds.Length);
         var sum = Counts(cell);
-        for (var kind = 0; kind < a.Length; kind++)
+        for (var kind = 0; kind < sum.Length; kind++)
         {
-            sum[kind] = (ushort)Math.Min(a[kind] + b[kind], Math.Min(_wanted[kind], ushort.MaxValue));
+            sum[kind] = (ushort)Math.Min(_counts[a + kind] + _counts[b + kind], Math.Min(_kinds[kind].Wanted, ushort.MaxValue));
         }
     }
 
@@ -148,8 +166,9 @@ internal sealed class LimitedTable
         if (how == How.Piece)
         {
             var (width, height) = (_across[cell / _down.Count], _down[cell % _down.Count]);
-            var way = _kinds[first].Ways().First(w => w.Width <= width && w.Height <= height);
-            return new PieceLeaf(_kinds[first], way.Width, way.Height);
+            var kind = _kinds[first].Kind;
+            var way = kind.Ways().First(w => w.Width <= width && w.Height <= height);
+            return new PieceLeaf(kind, way.Width, way.Height);
         }
 
         return (Tree(first), Tree(second)) switch

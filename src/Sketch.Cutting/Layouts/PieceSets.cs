@@ -1,198 +1,251 @@
+using System.Numerics;
+
 namespace Sketch.Cutting.Layouts;
 
 /// <summary>
-/// Every collection of pieces, with its limited copies, that can be cut from one stock, each with all the smallest rectangles it can be cut from:
-/// built from single pieces by laying two smaller collections side by side or one above the other. Exact, but only for few pieces.
+/// Every collection of pieces, with its limited copies, that can be cut from one of the stocks, each with all the smallest rectangles it can be cut
+/// from: built from single pieces by laying two smaller collections side by side or one above the other (after Wang 1983, with collections in place
+/// of values). Rectangles that hold more waste than a plan can afford are left out, which keeps the list short when sheets are nearly full.
 /// </summary>
 internal sealed class PieceSets
 {
     private readonly Kind[] _kinds;
     private readonly (long Width, long Height)[] _stocks;
-    private readonly int[] _most;
-    private readonly int[] _weight;
-    private readonly Box[]?[] _boxes;
+    private readonly double _largest;
+    private readonly Limits _limits;
+    private readonly int[] _shift;
+    private readonly ulong _guard;
+    private readonly ulong _headroom;
+    private readonly Dictionary<ulong, PieceSet> _sets = [];
 
-    private PieceSets(Kind[] kinds, (long Width, long Height)[] stocks, int[] most, int[] weight, int count)
+    private PieceSets(Kind[] kinds, (long Width, long Height)[] stocks, Limits limits, int[] shift, ulong guard, ulong headroom)
     {
-        (_kinds, _stocks, _most, _weight) = (kinds, stocks, most, weight);
-        _boxes = new Box[]?[count];
+        (_kinds, _stocks, _limits, _shift, _guard, _headroom) = (kinds, stocks, limits, shift, guard, headroom);
+        _largest = stocks.Max(s => (double)s.Width * s.Height);
     }
 
     /// <summary>Lists the collections, or gives null when that takes more than <paramref name="effort"/> comparisons or is stopped.</summary>
     /// <param name="kinds">The kinds, in the order of their indexes.</param>
     /// <param name="stocks">Sides of the rectangles to cut from.</param>
     /// <param name="most">How many copies of each kind are of interest.</param>
+    /// <param name="limits">What a rectangle may cost.</param>
     /// <param name="effort">The most work to do.</param>
     /// <param name="stop">Ends the work.</param>
-    public static PieceSets? TryList(Kind[] kinds, (long Width, long Height)[] stocks, int[] most, long effort, CancellationToken stop)
+    public static PieceSets? TryList(
+        Kind[] kinds, (long Width, long Height)[] stocks, int[] most, Limits limits, long effort, CancellationToken stop)
     {
-        var weight = new int[kinds.Length];
-        var count = 1L;
+        // A collection is one number with a field of bits for each kind. One bit more than the count needs stays free: with the headroom added,
+        // it is set when two collections together hold too many.
+        var shift = new int[kinds.Length];
+        var (bits, guard, headroom) = (0, 0UL, 0UL);
         for (var kind = 0; kind < kinds.Length; kind++)
         {
-            weight[kind] = (int)count;
-            count *= most[kind] + 1;
-            if (count > Math.Min(effort, 1 << 21))
+            var width = BitOperations.Log2((uint)most[kind]) + 1;
+            if (bits + width + 1 > 64)
             {
                 return null;
             }
+
+            shift[kind] = bits;
+            guard |= 1UL << (bits + width);
+            headroom |= (ulong)((1 << width) - 1 - most[kind]) << bits;
+            bits += width + 1;
         }
 
-        var sets = new PieceSets(kinds, stocks, most, weight, (int)count);
+        var sets = new PieceSets(kinds, stocks, limits, shift, guard, headroom);
         return sets.List(effort, stop) ? sets : null;
     }
 
-    /// <summary>A layout of each collection that fits the rectangle and cannot be enlarged by another piece.</summary>
-    public IEnumerable<CutTree> Fullest(long width, long height)
+    /// <summary>A layout of each collection that fits the rectangle, is within the limits there, and cannot be enlarged by another piece.</summary>
+    public IEnumerable<CutTree> Fullest(long width, long height, Limits limits)
     {
-        for (var set = 1; set < _boxes.Length; set++)
-        {
-            var box = Array.FindIndex(_boxes[set] ?? [], b => b.Width <= width && b.Height <= height);
-            if (box >= 0 && !Larger(set).Any(larger => (_boxes[larger] ?? []).Any(b => b.Width <= width && b.Height <= height)))
-            {
-                yield return Tree(set, box);
-            }
-        }
+        var fitting = _sets.Values.Where(s => s.Boxes.Any(b => b.Width <= width && b.Height <= height)).ToList();
+        var codes = fitting.Select(s => s.Code).ToHashSet();
+        return from set in fitting
+               where limits.Allow(width, height, set.Area, set.Worths) && !_shift.Any(s => codes.Contains(set.Code + (1UL << s)))
+               select Tree(set.Boxes.First(b => b.Width <= width && b.Height <= height));
     }
 
     /// <summary>All smallest rectangles of one collection, as layouts.</summary>
     public IEnumerable<CutTree> Layouts(int[] counts)
     {
-        var set = Enumerable.Range(0, counts.Length).Sum(k => counts[k] * _weight[k]);
-        return Enumerable.Range(0, _boxes[set]?.Length ?? 0).Select(box => Tree(set, box));
+        var code = 0UL;
+        for (var kind = 0; kind < counts.Length; kind++)
+        {
+            code |= (ulong)counts[kind] << _shift[kind];
+        }
+
+        return _sets.TryGetValue(code, out var set) ? set.Boxes.Select(Tree) : [];
     }
 
     private bool List(long effort, CancellationToken stop)
     {
-        var counts = new int[_kinds.Length];
-        var part = new int[_kinds.Length];
-        var largest = _stocks.Max(s => (double)s.Width * s.Height);
-        for (var set = 1; set < _boxes.Length; set++)
+        var bySize = new List<List<PieceSet>> { new(), new() };
+        foreach (var kind in _kinds)
         {
-            Step(counts, _most);
-            var area = 0.0;
-            for (var kind = 0; kind < counts.Length; kind++)
+            var single = new PieceSet(1UL << _shift[kind.Index], kind.Area, [.. _limits.Losses.Select(l => (long)l.Worth[kind.Index])]);
+            foreach (var (width, height) in kind.Ways())
             {
-                area += counts[kind] * _kinds[kind].Area;
+                Keep(single, new(width, height, null, null, kind, false));
             }
 
-            if (area > largest)
+            if (single.Boxes.Count > 0)
             {
-                continue;
+                _sets.Add(single.Code, single);
+                bySize[1].Add(single);
             }
+        }
 
-            var front = new List<Box>();
-            if (counts.Sum() == 1)
+        for (var size = 2; ; size++)
+        {
+            var made = new List<PieceSet>();
+            for (var part = 1; part <= size / 2; part++)
             {
-                foreach (var (width, height) in _kinds[Array.IndexOf(counts, 1)].Ways())
+                if (size - part < bySize.Count && !JoinAll(bySize[part], bySize[size - part], made, ref effort, stop))
                 {
-                    Keep(front, new(width, height, 0, 0, 0, false));
-                }
-            }
-            else
-            {
-                Array.Clear(part);
-                for (Step(part, counts); ; Step(part, counts))
-                {
-                    var first = 0;
-                    for (var kind = 0; kind < part.Length; kind++)
-                    {
-                        first += part[kind] * _weight[kind];
-                    }
-
-                    if (first > set - first)
-                    {
-                        break;
-                    }
-
-                    effort -= 1 + JoinAll(front, first, set - first);
+                    return false;
                 }
             }
 
+            bySize.Add(made);
+            if (made.Count == 0 && bySize.Skip(size / 2 + 1).All(sets => sets.Count == 0))
+            {
+                return true;
+            }
+        }
+    }
+
+    private bool JoinAll(List<PieceSet> ones, List<PieceSet> others, List<PieceSet> made, ref long effort, CancellationToken stop)
+    {
+        for (var i = 0; i < ones.Count; i++)
+        {
+            var one = ones[i];
+            effort -= others.Count;
             if (effort < 0 || stop.IsCancellationRequested)
             {
                 return false;
             }
 
-            _boxes[set] = front.Count == 0 ? null : [.. front];
+            for (var j = ReferenceEquals(ones, others) ? i : 0; j < others.Count; j++)
+            {
+                var other = others[j];
+                var code = one.Code + other.Code;
+                if (((code + _headroom) & _guard) != 0 || one.Area + other.Area > _largest)
+                {
+                    continue;
+                }
+
+                var isNew = !_sets.TryGetValue(code, out var set);
+                set ??= new(code, one.Area + other.Area, [.. one.Worths.Zip(other.Worths, (a, b) => a + b)]);
+                effort -= one.Boxes.Count * (long)other.Boxes.Count;
+                Join(set, one, other);
+                if (isNew && set.Boxes.Count > 0)
+                {
+                    _sets.Add(code, set);
+                    made.Add(set);
+                }
+            }
         }
 
         return true;
     }
 
-    // Counts up within the limits, the first kind fastest, which is also the order of the set numbers.
-    private static void Step(int[] counts, int[] most)
+    private void Join(PieceSet set, PieceSet one, PieceSet other)
     {
-        var kind = 0;
-        while (kind < counts.Length && counts[kind] == most[kind])
+        foreach (var a in one.Boxes)
         {
-            counts[kind++] = 0;
-        }
-
-        if (kind < counts.Length)
-        {
-            counts[kind]++;
-        }
-    }
-
-    private long JoinAll(List<Box> front, int first, int second)
-    {
-        if (_boxes[first] is not { } ones || _boxes[second] is not { } others)
-        {
-            return 0;
-        }
-
-        for (var i = 0; i < ones.Length; i++)
-        {
-            for (var j = 0; j < others.Length; j++)
+            foreach (var b in other.Boxes)
             {
-                var (a, b) = (ones[i], others[j]);
-                Keep(front, new(a.Width + b.Width, Math.Max(a.Height, b.Height), first, i, j, true));
-                Keep(front, new(Math.Max(a.Width, b.Width), a.Height + b.Height, first, i, j, false));
+                Keep(set, new(a.Width + b.Width, Math.Max(a.Height, b.Height), a, b, null, true));
+                Keep(set, new(Math.Max(a.Width, b.Width), a.Height + b.Height, a, b, null, false));
             }
         }
-
-        return ones.Length * (long)others.Length;
     }
 
-    private void Keep(List<Box> front, Box box)
+    private void Keep(PieceSet set, in NewBox box)
     {
-        if (!_stocks.Any(s => box.Width <= s.Width && box.Height <= s.Height))
+        var fits = false;
+        foreach (var (width, height) in _stocks)
+        {
+            fits |= box.Width <= width && box.Height <= height;
+        }
+
+        if (!fits)
         {
             return;
         }
 
-        foreach (var other in front)
+        var (wide, tall) = (box.Width, box.Height);
+        foreach (var other in set.Boxes)
         {
-            if (other.Width <= box.Width && other.Height <= box.Height)
+            if (other.Width <= wide && other.Height <= tall)
             {
                 return;
             }
         }
 
-        front.RemoveAll(other => box.Width <= other.Width && box.Height <= other.Height);
-        front.Add(box);
+        if (!_limits.Allow(wide, tall, set.Area, set.Worths))
+        {
+            return;
+        }
+
+        set.Boxes.RemoveAll(other => wide <= other.Width && tall <= other.Height);
+        set.Boxes.Add(new(wide, tall, box.First, box.Second, box.Kind, box.SideBySide));
     }
 
-    private IEnumerable<int> Larger(int set)
+    private static CutTree Tree(Box box) => box.Kind is { } kind
+        ? new PieceLeaf(kind, box.Width, box.Height)
+        : new Join(box.SideBySide, Tree(box.First!), Tree(box.Second!));
+
+    /// <summary>What the rectangles of a plan can afford to lose, so that dearer ones need not be listed.</summary>
+    /// <param name="MostWaste">The area, in square nanometres, that may stay unused.</param>
+    /// <param name="Losses">Bounds by worth, which see further.</param>
+    public sealed record Limits(double MostWaste, Loss[] Losses)
     {
-        for (var kind = 0; kind < _kinds.Length; kind++)
+        /// <summary>No limits.</summary>
+        public static readonly Limits None = new(double.PositiveInfinity, []);
+
+        /// <summary>A share of the limits.</summary>
+        public Limits Times(double share) => share == 1 ? this : new(MostWaste * share, [.. Losses.Select(l => l with { Most = (Int128)((double)l.Most * share) })]);
+
+        /// <summary>Whether a rectangle may hold just pieces of this area and these worths.</summary>
+        public bool Allow(long width, long height, double area, long[] worths)
         {
-            if (set / _weight[kind] % (_most[kind] + 1) < _most[kind])
+            if ((double)width * height - area > MostWaste)
             {
-                yield return set + _weight[kind];
+                return false;
             }
+
+            for (var i = 0; i < Losses.Length; i++)
+            {
+                if (Losses[i].Table.Best(width, height) - worths[i] > Losses[i].Most)
+                {
+                    return false;
+                }
+            }
+
+            return true;
         }
     }
 
-    private CutTree Tree(int set, int index)
-    {
-        var box = _boxes[set]![index];
-        return box.First == 0
-            ? new PieceLeaf(_kinds[Array.IndexOf(_weight, set)], box.Width, box.Height)
-            : new Join(box.SideBySide, Tree(box.First, box.FirstIndex), Tree(set - box.First, box.SecondIndex));
-    }
+    /// <summary>
+    /// With worth given to pieces, a rectangle loses what its best layout is worth more than the pieces in it; the sheet around it can then hold no more
+    /// than the best sheet less that loss.
+    /// </summary>
+    /// <param name="Table">The best worth of every rectangle; it must be exact.</param>
+    /// <param name="Worth">Worth of each kind, as in the table.</param>
+    /// <param name="Most">What may be lost.</param>
+    public sealed record Loss(LayoutTable Table, int[] Worth, Int128 Most);
 
-    /// <summary>A smallest rectangle and the two smaller collections it is made of; <see cref="First"/> is 0 for a single piece.</summary>
-    private readonly record struct Box(long Width, long Height, int First, int FirstIndex, int SecondIndex, bool SideBySide);
+    /// <summary>A rectangle before it is known to be worth keeping.</summary>
+    private readonly record struct NewBox(long Width, long Height, Box? First, Box? Second, Kind? Kind, bool SideBySide);
+
+    /// <summary>A smallest rectangle: a single piece, or two smaller rectangles.</summary>
+    private sealed record Box(long Width, long Height, Box? First, Box? Second, Kind? Kind, bool SideBySide);
+
+    /// <summary>A collection with its smallest rectangles.</summary>
+    private sealed record PieceSet(ulong Code, double Area, long[] Worths)
+    {
+        public List<Box> Boxes { get; } = [];
+    }
 }

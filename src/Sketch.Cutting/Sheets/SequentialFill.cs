@@ -3,8 +3,10 @@ using Sketch.Cutting.Layouts;
 namespace Sketch.Cutting.Sheets;
 
 /// <summary>Fills one stock after the other, offcuts first, each with the layout of most worth among the pieces still wanted.</summary>
-internal sealed class SequentialFill(Reduced problem, LimitedTable table)
+internal sealed class SequentialFill(Reduced problem)
 {
+    private const int MostPoints = 200;
+
     /// <summary>Fills until nothing is wanted, nothing fits any more, or <paramref name="most"/> sheets are used up.</summary>
     public List<(Pattern Pattern, int Times)> Run(int[] demand, IReadOnlyList<int?> onHand, int[] worth, int most, CancellationToken stop)
     {
@@ -16,7 +18,7 @@ internal sealed class SequentialFill(Reduced problem, LimitedTable table)
             var left = onHand[stock.Index] ?? int.MaxValue;
             while (left > 0 && wanted.Any(w => w > 0) && sheets < most && !stop.IsCancellationRequested)
             {
-                if (table.Best(stock.Width, stock.Height, worth, wanted) is not { } tree)
+                if (LimitedTable.Best(stock.Width, stock.Height, problem.Kinds, worth, wanted, MostPoints) is not { } tree)
                 {
                     break;
                 }

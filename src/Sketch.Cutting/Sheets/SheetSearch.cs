@@ -6,160 +6,97 @@ namespace Sketch.Cutting.Sheets;
 internal sealed class SheetSearch
 {
     private const int MostPoints = 640;
-    private const int MostPointsLimited = 200;
-    private const long EffortForSets = 10_000_000;
-    private const int MostSets = 20_000;
 
     private readonly Reduced _problem;
-    private readonly LayoutTable _table;
-    private readonly SequentialFill _fill;
-    private readonly PatternPool _pool = new();
-    private readonly int[] _demand;
-    private readonly int?[] _onHand;
-    private readonly IProgress<PlanProgress>? _progress;
+    private readonly Incumbent _incumbent;
     private readonly CancellationToken _stop;
 
     private SheetSearch(Reduced problem, IProgress<PlanProgress>? progress, CancellationToken stop)
     {
-        (_problem, _progress, _stop) = (problem, progress, stop);
-        var (width, height) = (problem.Stocks.Max(s => s.Width), problem.Stocks.Max(s => s.Height));
-        _table = new(Across(width, MostPoints), Down(height, MostPoints), problem.Kinds);
-        _fill = new(problem, new(Across(width, MostPointsLimited), Down(height, MostPointsLimited), problem.Kinds));
-        _demand = problem.Demand;
-        _onHand = [.. problem.Stocks.Select(s => s.OnHand)];
+        (_problem, _stop) = (problem, stop);
+        _incumbent = new(problem, progress);
     }
 
-    private WholePlan? Best { get; set; }
-
-    private int LowerBound { get; set; }
-
-    private bool IsDone => Best is { LeftOut: 0 } && Best.Sheets <= LowerBound;
-
-    /// <summary>Searches.</summary>
-    /// <returns>The best plan found, the patterns met on the way, and the bound.</returns>
-    public static (WholePlan Plan, PatternPool Pool, int LowerBound) Run(Reduced problem, IProgress<PlanProgress>? progress, CancellationToken stop)
+    /// <summary>Searches; there is a plan even when it is stopped at once.</summary>
+    public static Incumbent Run(Reduced problem, IProgress<PlanProgress>? progress, CancellationToken stop)
     {
         var search = new SheetSearch(problem, progress, stop);
         search.Run();
-        return (search.Best!, search._pool, search.LowerBound);
+        return search._incumbent;
     }
 
     private void Run()
     {
+        _incumbent.Offer(PlainRows());
         foreach (var pattern in _problem.Kinds.SelectMany(Rows))
         {
-            _pool.Add(pattern);
+            _incumbent.Pool.Add(pattern);
         }
 
-        Offer(_fill.Run(_demand, _onHand, Worth(k => k.Area), int.MaxValue, CancellationToken.None));
-        var generation = new ColumnGeneration(_problem, _table, _pool);
-        var (bound, use) = generation.Run(_demand, _onHand, _stop);
-        Raise(bound);
-        Round(use, generation.Prices);
-        if (!IsDone && !_stop.IsCancellationRequested)
-        {
-            ListAll();
-        }
-    }
-
-    // With few pieces every layout can be listed, and choosing among them settles the matter.
-    private void ListAll()
-    {
-        int[] most = [.. _problem.Kinds.Select(k => Math.Min(k.Demand, _problem.Stocks.Max(s => MostOf(k, s))))];
-        (long, long)[] stocks = [.. _problem.Stocks.Select(s => (s.Width, s.Height))];
-        if (PieceSets.TryList(_problem.Kinds, stocks, most, EffortForSets, _stop) is not { } sets)
+        if (_stop.IsCancellationRequested)
         {
             return;
         }
 
-        var all = new List<Pattern>();
-        foreach (var stock in _problem.Stocks)
+        var generation = new ColumnGeneration(_problem, NewTable(), _incumbent.Pool);
+        var (bound, use) = generation.Run(_problem.Demand, [.. _problem.Stocks.Select(s => s.OnHand)], _stop);
+        _incumbent.Raise(bound);
+        var prices = generation.Prices;
+        var rounding = new Rounding(_problem, _incumbent, _stop);
+        var listing = new Listing(_problem, _incumbent, NewTable, _stop);
+        var steps = new Action[]
         {
-            all.AddRange(sets.Fullest(stock.Width, stock.Height).Take(MostSets + 1 - all.Count).Select(tree => new Pattern(stock, tree, _problem.Kinds.Length)));
-        }
-
-        if (all.Count <= MostSets)
+            () => rounding.Run(use, prices, back: 2, rounds: 2),
+            () => rounding.Run([], prices, back: 0, rounds: 2),
+            () => listing.Run(prices, share: 1, effort: 1_000_000),
+            () => rounding.Run(use, prices, back: 2, rounds: 10),
+            () => ChooseFromPool(),
+            () => listing.Run(prices, share: 0.25, effort: 10_000_000),
+            () => listing.Run(prices, share: 1, effort: 20_000_000),
+        };
+        foreach (var step in steps.TakeWhile(_ => !_incumbent.IsSettled && !_stop.IsCancellationRequested))
         {
-            var leftOut = Best!.LeftOut > 0;
-            var (times, exhausted) = WholeSheets.Choose(all, _demand, _onHand, leftOut ? 0 : LowerBound, leftOut ? int.MaxValue : Best.Sheets - 1, 5, _stop);
-            if (times is not null)
-            {
-                Offer([.. all.Zip(times)]);
-            }
-
-            if (exhausted && Best.LeftOut == 0)
-            {
-                Raise(Best.Sheets);
-            }
-        }
-    }
-
-    private static int MostOf(Kind kind, Stock stock) => (int)Math.Min(kind.Demand, (double)stock.Width * stock.Height / kind.Area);
-
-    // Whole parts of the program's answer as they are; what is still wanted is filled anew, or chosen from all patterns met.
-    private void Round(List<(Pattern Pattern, double Times)> use, int[] prices)
-    {
-        for (var back = 0; back <= 2 && !IsDone && !_stop.IsCancellationRequested; back++)
-        {
-            var kept = use.Select(u => (u.Pattern, Times: Math.Max(0, (int)Math.Floor(u.Times + 1e-6) - back))).Where(u => u.Times > 0).ToList();
-            var keptSheets = kept.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times);
-            var wanted = _demand.ToArray();
-            var onHand = _onHand.ToArray();
-            foreach (var (pattern, times) in kept)
-            {
-                onHand[pattern.Stock.Index] -= times;
-                for (var kind = 0; kind < wanted.Length; kind++)
-                {
-                    wanted[kind] = Math.Max(0, wanted[kind] - times * pattern.Counts[kind]);
-                }
-            }
-
-            if (wanted.All(w => w == 0))
-            {
-                Offer(kept);
-                continue;
-            }
-
-            var most = Best!.Sheets - keptSheets;
-            Offer([.. kept, .. _fill.Run(wanted, onHand, Worth(k => k.Area), most, _stop)]);
-            if (!IsDone)
-            {
-                Offer([.. kept, .. _fill.Run(wanted, onHand, Worth(k => prices[k.Index] + 0.01 * prices.Max() * k.Area / _problem.Kinds[0].Area), most, _stop)]);
-            }
-
-            if (!IsDone && Best.LeftOut == 0)
-            {
-                var (times, _) = WholeSheets.Choose(_pool.Patterns, wanted, onHand, Math.Max(0, LowerBound - keptSheets), Best.Sheets - 1 - keptSheets, 0.5, _stop);
-                if (times is not null)
-                {
-                    Offer([.. kept, .. _pool.Patterns.Zip(times)]);
-                }
-            }
+            step();
         }
     }
 
-    private void Offer(IReadOnlyList<(Pattern Pattern, int Times)> uses)
+    private void ChooseFromPool()
     {
-        foreach (var (pattern, _) in uses)
+        var patterns = _incumbent.Pool.Patterns;
+        if (WholeSheets.Choose(_problem, patterns, _incumbent.LowerBound, _incumbent.Best!.Sheets - 1, 1, _stop).Times is { } times)
         {
-            _pool.Add(pattern);
-        }
-
-        var plan = WholePlan.From(uses, _demand);
-        if (plan.IsBetterThan(Best))
-        {
-            Best = plan;
-            _progress?.Report(new(plan.Sheets, LowerBound));
+            _incumbent.Offer([.. patterns.Zip(times)]);
         }
     }
 
-    private void Raise(int bound)
+    private LayoutTable NewTable()
     {
-        if (bound > LowerBound)
+        var (width, height) = (_problem.Stocks.Max(s => s.Width), _problem.Stocks.Max(s => s.Height));
+        return new(
+            CutPoints.For(_problem.Kinds.SelectMany(k => k.Ways().Select(w => (w.Width, k.Demand))), width, MostPoints),
+            CutPoints.For(_problem.Kinds.SelectMany(k => k.Ways().Select(w => (w.Height, k.Demand))), height, MostPoints),
+            _problem.Kinds);
+    }
+
+    // Every kind by itself, on offcuts as long as there are some: a poor plan, but there is always one.
+    private List<(Pattern Pattern, int Times)> PlainRows()
+    {
+        var uses = new List<(Pattern Pattern, int Times)>();
+        int?[] onHand = [.. _problem.Stocks.Select(s => s.OnHand)];
+        foreach (var kind in _problem.Kinds)
         {
-            LowerBound = bound;
-            _progress?.Report(new(Best!.Sheets, bound));
+            var wanted = kind.Demand;
+            foreach (var row in Rows(kind).OrderBy(r => r.Stock.IsSheet).ThenByDescending(r => r.Counts[kind.Index]))
+            {
+                var count = row.Counts[kind.Index];
+                var times = Math.Min(onHand[row.Stock.Index] ?? int.MaxValue, (wanted + count - 1) / count);
+                uses.Add((row, times));
+                onHand[row.Stock.Index] -= times;
+                wanted = Math.Max(0, wanted - times * count);
+            }
         }
+
+        return uses;
     }
 
     // One kind in plain rows, on every stock and both ways: enough for the first program to have an answer.
@@ -167,20 +104,10 @@ internal sealed class SheetSearch
         from stock in _problem.Stocks
         from way in kind.Ways()
         where way.Width <= stock.Width && way.Height <= stock.Height
-        let row = Repeat(true, new PieceLeaf(kind, way.Width, way.Height), (int)Math.Min(kind.Demand, stock.Width / way.Width))
-        let rows = (int)Math.Min((kind.Demand + stock.Width / way.Width - 1) / (stock.Width / way.Width), stock.Height / way.Height)
-        select new Pattern(stock, Repeat(false, row, rows), _problem.Kinds.Length);
+        let across = (int)Math.Min(kind.Demand, stock.Width / way.Width)
+        let down = (int)Math.Min((kind.Demand + across - 1) / across, stock.Height / way.Height)
+        select new Pattern(stock, Repeat(false, Repeat(true, new PieceLeaf(kind, way.Width, way.Height), across), down), _problem.Kinds.Length);
 
     private static CutTree Repeat(bool sideBySide, CutTree tree, int times) =>
         times == 1 ? tree : new Join(sideBySide, Repeat(sideBySide, tree, times / 2), Repeat(sideBySide, tree, times - times / 2));
-
-    private int[] Worth(Func<Kind, double> of)
-    {
-        var most = _problem.Kinds.Max(k => of(k) / k.Area) * _problem.Stocks.Max(s => s.Width) * _problem.Stocks.Max(s => s.Height);
-        return [.. _problem.Kinds.Select(k => Math.Max(1, (int)(of(k) / most * LayoutTable.MostValue)))];
-    }
-
-    private CutPoints Across(long limit, int most) => CutPoints.For(_problem.Kinds.SelectMany(k => k.Ways().Select(w => (w.Width, k.Demand))), limit, most);
-
-    private CutPoints Down(long limit, int most) => CutPoints.For(_problem.Kinds.SelectMany(k => k.Ways().Select(w => (w.Height, k.Demand))), limit, most);
 }

@@ -6,40 +6,47 @@ namespace Sketch.Cutting.Sheets;
 internal static class WholeSheets
 {
     /// <summary>How often to use each pattern of the pool, or null when nothing better than <paramref name="atMost"/> sheets was found.</summary>
+    /// <param name="problem">What must be there, and how many of each stock there are. Only kinds too large for the sheet may be left out.</param>
     /// <param name="patterns">The pool.</param>
-    /// <param name="demand">Pieces of each kind that must be there.</param>
-    /// <param name="onHand">How many of each stock there are; null for any number.</param>
     /// <param name="atLeast">No answer has fewer sheets, so the search ends when it meets this.</param>
     /// <param name="atMost">Only answers with at most so many sheets are of use.</param>
     /// <param name="effort">Work allowed, in the solver's own measure, which is the same on every machine.</param>
     /// <param name="stop">Ends the search early.</param>
     /// <returns>The uses, and whether it is proved that the pool allows no fewer.</returns>
     public static (int[]? Times, bool Exhausted) Choose(
-        IReadOnlyList<Pattern> patterns, int[] demand, IReadOnlyList<int?> onHand, int atLeast, int atMost, double effort, CancellationToken stop)
+        Reduced problem, IReadOnlyList<Pattern> patterns, int atLeast, int atMost, double effort, CancellationToken stop)
     {
         var model = new CpModel();
-        var most = demand.Max();
-        var uses = patterns.Select(p => model.NewIntVar(0, Math.Min(most, onHand[p.Stock.Index] ?? most), "")).ToArray();
-        for (var kind = 0; kind < demand.Length; kind++)
+        var most = problem.Kinds.Max(k => k.Demand);
+        var uses = patterns.Select(p => model.NewIntVar(0, Math.Min(most, p.Stock.OnHand ?? most), "")).ToArray();
+        var cost = LinearExpr.NewBuilder();
+        foreach (var kind in problem.Kinds)
         {
-            if (demand[kind] > 0)
+            var made = LinearExpr.NewBuilder();
+            foreach (var p in Enumerable.Range(0, patterns.Count).Where(p => patterns[p].Counts[kind.Index] > 0))
             {
-                var holders = Enumerable.Range(0, patterns.Count).Where(p => patterns[p].Counts[kind] > 0).ToArray();
-                model.Add(LinearExpr.WeightedSum(holders.Select(p => uses[p]), holders.Select(p => (long)patterns[p].Counts[kind])) >= demand[kind]);
+                made.AddTerm(uses[p], patterns[p].Counts[kind.Index]);
             }
+
+            if (!kind.Fits(problem.Sheet.Width, problem.Sheet.Height))
+            {
+                var leftOut = model.NewIntVar(0, kind.Demand, "");
+                made.Add(leftOut);
+                cost.AddTerm(leftOut, PatternProgram.LeftOut);
+            }
+
+            model.Add(made >= kind.Demand);
         }
 
-        for (var stock = 0; stock < onHand.Count; stock++)
+        foreach (var stock in problem.Stocks.Where(s => !s.IsSheet))
         {
-            if (onHand[stock] is { } limit)
-            {
-                model.Add(LinearExpr.Sum(Enumerable.Range(0, patterns.Count).Where(p => patterns[p].Stock.Index == stock).Select(p => uses[p])) <= limit);
-            }
+            model.Add(Uses(s => s == stock) <= stock.OnHand!.Value);
         }
 
-        var sheets = LinearExpr.Sum(Enumerable.Range(0, patterns.Count).Where(p => patterns[p].Stock.IsSheet).Select(p => uses[p]));
+        var sheets = Uses(s => s.IsSheet);
         model.AddLinearConstraint(sheets, atLeast, atMost);
-        model.Minimize(sheets);
+        cost.Add(sheets);
+        model.Minimize(cost);
         using var solver = new CpSolver();
         solver.StringParameters = FormattableString.Invariant($"num_workers:1, random_seed:1, max_deterministic_time:{effort}, linearization_level:2");
         using var registration = stop.Register(solver.StopSearch);
@@ -51,5 +58,7 @@ internal static class WholeSheets
             CpSolverStatus.Infeasible => (null, true),
             _ => (null, false),
         };
+
+        LinearExpr Uses(Func<Stock, bool> of) => LinearExpr.Sum(uses.Where((_, p) => of(patterns[p].Stock)));
     }
 }

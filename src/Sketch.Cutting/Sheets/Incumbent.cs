@@ -1,0 +1,62 @@
+using Sketch.Cutting.Layouts;
+
+namespace Sketch.Cutting.Sheets;
+
+/// <summary>Where a search stands: the best plan and the best bound so far, and every pattern met.</summary>
+internal sealed class Incumbent(Reduced problem, IProgress<PlanProgress>? progress)
+{
+    private readonly int[] _demand = problem.Demand;
+
+    public PatternPool Pool { get; } = new();
+
+    /// <summary>Null only until the first offer.</summary>
+    public WholePlan? Best { get; private set; }
+
+    public int LowerBound { get; private set; }
+
+    /// <summary>Whether the plan is known to be as good as any, all pieces placed or not.</summary>
+    public bool IsSettled { get; private set; }
+
+    public void Offer(IReadOnlyList<(Pattern Pattern, int Times)> uses)
+    {
+        foreach (var (pattern, _) in uses)
+        {
+            Pool.Add(pattern);
+        }
+
+        var plan = WholePlan.From(uses, _demand);
+        if (plan.IsBetterThan(Best))
+        {
+            Best = plan;
+            Compare();
+            progress?.Report(new(plan.Sheets, LowerBound));
+        }
+    }
+
+    /// <summary>No plan needs fewer sheets than <paramref name="bound"/>.</summary>
+    public void Raise(int bound)
+    {
+        if (bound > LowerBound)
+        {
+            LowerBound = bound;
+            Compare();
+            progress?.Report(new(Best!.Sheets, bound));
+        }
+    }
+
+    /// <summary>No plan is better than the best one, nor leaves out fewer pieces.</summary>
+    public void Settle()
+    {
+        Raise(Best!.Sheets);
+        IsSettled = true;
+    }
+
+    /// <summary>Worth by area or otherwise, as whole numbers that a table can add up.</summary>
+    public int[] Worth(Func<Kind, double> of)
+    {
+        var most = problem.Kinds.Max(k => of(k) / k.Area) * problem.Stocks.Max(s => s.Width) * problem.Stocks.Max(s => s.Height);
+        return [.. problem.Kinds.Select(k => Math.Max(1, (int)(of(k) / most * LayoutTable.MostValue)))];
+    }
+
+    private void Compare() => IsSettled |= Best!.LeftOut == 0 && Best.Sheets <= LowerBound;
+}

@@ -1,0 +1,78 @@
+using Sketch.Cutting.Layouts;
+
+namespace Sketch.Cutting.Sheets;
+
+/// <summary>
+/// Settles small problems, and those whose sheets would have to be nearly full: every layout that could be part of a better plan is listed, and
+/// choosing among them tells whether there is one.
+/// </summary>
+internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutTable> newTable, CancellationToken stop)
+{
+    private const int MostPatterns = 20_000;
+    private const double ChoiceEffort = 5;
+
+    private readonly int?[] _onHand = [.. problem.Stocks.Select(s => s.OnHand)];
+
+    /// <summary>Improves the plan and the bound as far as the effort goes.</summary>
+    /// <param name="prices">Prices of the pieces from the linear program.</param>
+    /// <param name="share">The share of the affordable waste that one part may hold; below 1 better plans may be found, but nothing is proved.</param>
+    /// <param name="effort">Work allowed.</param>
+    public void Run(int[] prices, double share, long effort)
+    {
+        int[] most = [.. problem.Kinds.Select(k => Math.Min(k.Demand, problem.Stocks.Max(s => (int)Math.Min(int.MaxValue, (double)s.Width * s.Height / k.Area))))];
+        (long, long)[] stocks = [.. problem.Stocks.Select(s => (s.Width, s.Height))];
+        while (!incumbent.IsSettled)
+        {
+            var limits = incumbent.Best!.LeftOut > 0 ? PieceSets.Limits.None : Affordable(prices, incumbent.Best.Sheets - 1);
+            if (PieceSets.TryList(problem.Kinds, stocks, most, limits.Times(share), effort, stop) is not { } sets || !Choose(sets, limits, share == 1))
+            {
+                return;
+            }
+        }
+    }
+
+    // False when trying again makes no sense.
+    private bool Choose(PieceSets sets, PieceSets.Limits limits, bool isComplete)
+    {
+        var all = new List<Pattern>();
+        foreach (var stock in problem.Stocks)
+        {
+            all.AddRange(sets.Fullest(stock.Width, stock.Height, limits).Take(MostPatterns + 1 - all.Count).Select(tree => new Pattern(stock, tree, problem.Kinds.Length)));
+        }
+
+        if (all.Count > MostPatterns)
+        {
+            return false;
+        }
+
+        var best = incumbent.Best!;
+        var atMost = best.LeftOut > 0 ? int.MaxValue : best.Sheets - 1;
+        var (times, exhausted) = WholeSheets.Choose(problem, all, incumbent.LowerBound, atMost, ChoiceEffort, stop);
+        if (times is not null)
+        {
+            incumbent.Offer([.. all.Zip(times)]);
+        }
+
+        if (exhausted && isComplete)
+        {
+            incumbent.Settle();
+        }
+
+        return times is not null && !ReferenceEquals(best, incumbent.Best);
+    }
+
+    // What so many sheets and all offcuts have more than the pieces need: by area and, where the table is exact, by the worth it gives to them.
+    private PieceSets.Limits Affordable(int[] prices, int sheets)
+    {
+        var waste = problem.Stocks.Sum(s => (double)s.Width * s.Height * (_onHand[s.Index] ?? sheets)) * (1 + 1e-9) - problem.Kinds.Sum(k => k.Area * k.Demand);
+        var (byPrice, byArea) = (newTable(), newTable());
+        return new(waste, byPrice.IsExact ? [Loss(byPrice, prices, sheets), Loss(byArea, incumbent.Worth(k => k.Area), sheets)] : []);
+    }
+
+    private PieceSets.Loss Loss(LayoutTable table, int[] worth, int sheets)
+    {
+        table.Fill(worth);
+        var room = problem.Stocks.Aggregate((Int128)0, (sum, s) => sum + (Int128)table.Best(s.Width, s.Height) * (_onHand[s.Index] ?? sheets));
+        return new(table, worth, problem.Kinds.Aggregate(room, (left, k) => left - (Int128)worth[k.Index] * k.Demand));
+    }
+}

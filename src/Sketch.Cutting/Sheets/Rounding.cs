@@ -1,0 +1,91 @@
+namespace Sketch.Cutting.Sheets;
+
+/// <summary>
+/// Makes whole plans from the fractions of the linear program: whole parts are kept, and what is still wanted is filled anew, again and again with
+/// more worth given to pieces that lay on wasteful sheets (sequential value correction: Mukhacheva and Zalgaller 1993).
+/// </summary>
+internal sealed class Rounding(Reduced problem, Incumbent incumbent, CancellationToken stop)
+{
+    private readonly SequentialFill _fill = new(problem);
+
+    /// <summary>Tries to reach the bound, keeping ever fewer of the whole parts.</summary>
+    /// <param name="use">The program's answer.</param>
+    /// <param name="prices">Its prices of the pieces.</param>
+    /// <param name="back">How many copies of each pattern to give back, at most.</param>
+    /// <param name="rounds">How often to correct the worth of pieces.</param>
+    public void Run(IReadOnlyList<(Pattern Pattern, double Times)> use, int[] prices, int back, int rounds)
+    {
+        for (var giveBack = 0; giveBack <= back && !incumbent.IsSettled && !stop.IsCancellationRequested; giveBack++)
+        {
+            var kept = use.Select(u => (u.Pattern, Times: Math.Max(0, (int)Math.Floor(u.Times + 1e-6) - giveBack))).Where(u => u.Times > 0).ToList();
+            var (wanted, onHand) = Remaining(kept);
+            if (wanted.All(w => w == 0))
+            {
+                incumbent.Offer(kept);
+            }
+            else
+            {
+                FillUp(kept, wanted, onHand, prices, rounds);
+            }
+        }
+    }
+
+    private (int[] Wanted, int?[] OnHand) Remaining(List<(Pattern Pattern, int Times)> kept)
+    {
+        var wanted = problem.Demand;
+        int?[] onHand = [.. problem.Stocks.Select(s => s.OnHand)];
+        foreach (var (pattern, times) in kept)
+        {
+            onHand[pattern.Stock.Index] -= times;
+            for (var kind = 0; kind < wanted.Length; kind++)
+            {
+                wanted[kind] = Math.Max(0, wanted[kind] - times * pattern.Counts[kind]);
+            }
+        }
+
+        return (wanted, onHand);
+    }
+
+    private void FillUp(List<(Pattern Pattern, int Times)> kept, int[] wanted, int?[] onHand, int[] prices, int rounds)
+    {
+        var keptSheets = kept.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times);
+        var worth = problem.Kinds.Select(k => k.Area).ToArray();
+        for (var round = 0; round < rounds && !incumbent.IsSettled && !stop.IsCancellationRequested; round++)
+        {
+            var most = incumbent.Best!.LeftOut > 0 ? int.MaxValue : incumbent.Best.Sheets - keptSheets;
+            var uses = _fill.Run(wanted, onHand, incumbent.Worth(k => worth[k.Index]), most, stop);
+            incumbent.Offer([.. kept, .. uses]);
+            if (round == 0)
+            {
+                var dearest = Math.Max(1, prices.Max());
+                worth = [.. problem.Kinds.Select(k => prices[k.Index] + 0.01 * dearest * k.Area / problem.Kinds[0].Area)];
+            }
+            else
+            {
+                worth = round == 1 ? [.. problem.Kinds.Select(k => k.Area)] : worth;
+                Correct(worth, uses);
+            }
+        }
+    }
+
+    // The area that a piece really takes: its own, and its share of the waste on its sheets.
+    private void Correct(double[] worth, List<(Pattern Pattern, int Times)> uses)
+    {
+        var (taken, count) = (new double[worth.Length], new long[worth.Length]);
+        foreach (var (pattern, times) in uses)
+        {
+            var filled = problem.Kinds.Sum(k => pattern.Counts[k.Index] * k.Area);
+            var share = (double)pattern.Stock.Width * pattern.Stock.Height / filled;
+            foreach (var kind in problem.Kinds)
+            {
+                taken[kind.Index] += (double)times * pattern.Counts[kind.Index] * kind.Area * share;
+                count[kind.Index] += (long)times * pattern.Counts[kind.Index];
+            }
+        }
+
+        for (var kind = 0; kind < worth.Length; kind++)
+        {
+            worth[kind] = count[kind] == 0 ? worth[kind] * 1.1 : (worth[kind] + taken[kind] / count[kind]) / 2;
+        }
+    }
+}
