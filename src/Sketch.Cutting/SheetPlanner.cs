@@ -29,9 +29,10 @@ public static class SheetPlanner
         using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         limit.CancelAfter((options ?? PlanOptions.Default).TimeLimit);
         var found = SheetSearch.Run(reduced, progress, limit.Token);
-        var plan = found.Best!;
+        var uses = Leftovers.KeepWhole(problem, reduced, found, limit.Token);
         var naming = new Naming(problem, reduced);
-        var layouts = naming.Layouts(Surplus.Remove(plan.Uses, reduced));
-        return new(plan.Sheets, Math.Min(found.LowerBound, plan.Sheets), layouts, [.. misfits, .. naming.LeftOver()]);
+        var layouts = naming.Layouts(uses);
+        var sheets = uses.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times);
+        return new(sheets, Math.Min(found.LowerBound, sheets), layouts, [.. misfits, .. naming.LeftOver()]);
     }
 }

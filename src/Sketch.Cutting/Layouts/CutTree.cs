@@ -11,6 +11,14 @@ internal abstract record CutTree(long Width, long Height)
 
     /// <summary>The same layout without the pieces that <paramref name="surplus"/> still counts; what it drops is taken off the counts. Null when nothing is left.</summary>
     public abstract CutTree? Without(int[] surplus);
+
+    /// <summary>The same layout with no more of each kind than wanted; null when nothing is left.</summary>
+    public CutTree? AtMost(int[] wanted)
+    {
+        var counts = new int[wanted.Length];
+        Count(counts);
+        return Without([.. counts.Select((count, kind) => Math.Max(0, count - wanted[kind]))]);
+    }
 }
 
 /// <summary>One piece as it lies.</summary>

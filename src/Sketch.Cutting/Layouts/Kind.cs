@@ -18,5 +18,6 @@ internal sealed record Kind(int Index, long Width, long Height, bool MayTurn, in
         }
     }
 
-    public bool Fits(long width, long height) => Ways().Any(way => way.Width <= width && way.Height <= height);
+    public bool Fits(long width, long height) =>
+        (Width <= width && Height <= height) || (MayTurn && Height <= width && Width <= height);
 }

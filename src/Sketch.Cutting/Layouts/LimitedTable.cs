@@ -32,7 +32,7 @@ internal sealed class LimitedTable
         Above,
     }
 
-    /// <summary>A layout of the rectangle whose copies up to the wanted ones are worth much; null when nothing wanted fits.</summary>
+    /// <summary>A layout of the rectangle with wanted pieces that are worth much; null when nothing wanted fits.</summary>
     /// <param name="width">Across.</param>
     /// <param name="height">Down.</param>
     /// <param name="kinds">All kinds, in the order of their indexes.</param>
@@ -40,6 +40,35 @@ internal sealed class LimitedTable
     /// <param name="wanted">How many copies of each are wanted.</param>
     /// <param name="mostPoints">How many cut points to look at along each side.</param>
     public static CutTree? Best(long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints)
+    {
+        var table = Filled(width, height, kinds, worth, wanted, mostPoints);
+        return table.Tree(table._value.Length - 1)?.AtMost(wanted);
+    }
+
+    /// <summary>Layouts of all that is wanted in rectangles as small as this table finds, each narrower and taller than the one before; none when it does not all fit.</summary>
+    public static IEnumerable<CutTree> Smallest(long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints)
+    {
+        var table = Filled(width, height, kinds, worth, wanted, mostPoints);
+        var all = table._kinds.Sum(k => k.Worth * k.Wanted);
+        var (rows, lowest) = (table._down.Count, 0);
+        for (var i = table._across.Count - 1; i > 0; i--)
+        {
+            var row = Enumerable.Range(1, rows - 1).FirstOrDefault(j => table._value[i * rows + j] == all);
+            var isNarrowest = row > 0 && table._value[(i - 1) * rows + row] != all;
+            if (row == 0)
+            {
+                yield break;
+            }
+
+            if (isNarrowest && row > lowest && table.Tree(i * rows + row)?.AtMost(wanted) is { } tree)
+            {
+                lowest = row;
+                yield return tree;
+            }
+        }
+    }
+
+    private static LimitedTable Filled(long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints)
     {
         var used = kinds.Where(k => wanted[k.Index] > 0 && k.Fits(width, height)).Select(k => (k, worth[k.Index], wanted[k.Index])).ToArray();
         var across = CutPoints.For(used.SelectMany(u => u.k.Ways().Select(w => (w.Width, u.Item3))), width, mostPoints);
@@ -53,7 +82,7 @@ internal sealed class LimitedTable
             }
         }
 
-        return table.Tree(across.Count * down.Count - 1);
+        return table;
     }
 
     private void FillCell(int i, int j)

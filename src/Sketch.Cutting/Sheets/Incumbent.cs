@@ -5,12 +5,18 @@ namespace Sketch.Cutting.Sheets;
 /// <summary>Where a search stands: the best plan and the best bound so far, and every pattern met.</summary>
 internal sealed class Incumbent(Reduced problem, IProgress<PlanProgress>? progress)
 {
+    private const int MostEquals = 60;
+
     private readonly int[] _demand = problem.Demand;
+    private readonly List<WholePlan> _equals = [];
 
     public PatternPool Pool { get; } = new();
 
     /// <summary>Null only until the first offer.</summary>
     public WholePlan? Best { get; private set; }
+
+    /// <summary>The best plan and others met that are as good by pieces and sheets, in the order in which they were found.</summary>
+    public IReadOnlyList<WholePlan> Alternatives => _equals;
 
     public int LowerBound { get; private set; }
 
@@ -28,8 +34,14 @@ internal sealed class Incumbent(Reduced problem, IProgress<PlanProgress>? progre
         if (plan.IsBetterThan(Best))
         {
             Best = plan;
+            _equals.Clear();
+            _equals.Add(plan);
             Compare();
             progress?.Report(new(plan.Sheets, LowerBound));
+        }
+        else if (!Best!.IsBetterThan(plan) && _equals.Count < MostEquals)
+        {
+            _equals.Add(plan);
         }
     }
 

@@ -8,7 +8,7 @@ internal sealed class Rounding(Reduced problem, Incumbent incumbent, Cancellatio
 {
     private readonly SequentialFill _fill = new(problem);
 
-    /// <summary>Tries to reach the bound, keeping ever fewer of the whole parts.</summary>
+    /// <summary>Offers plans, keeping ever fewer of the whole parts.</summary>
     /// <param name="use">The program's answer.</param>
     /// <param name="prices">Its prices of the pieces.</param>
     /// <param name="back">How many copies of each pattern to give back, at most.</param>
@@ -27,6 +27,34 @@ internal sealed class Rounding(Reduced problem, Incumbent incumbent, Cancellatio
             {
                 FillUp(kept, wanted, onHand, prices, rounds);
             }
+        }
+    }
+
+    /// <summary>
+    /// Keeps whole parts, or the pattern nearest to being whole, and solves the linear program for what is still wanted with new patterns, until
+    /// nothing is wanted or the bound shows that no better plan will come of it (diving).
+    /// </summary>
+    public void Dive(ColumnGeneration generation, IReadOnlyList<(Pattern Pattern, double Times)> use, int back)
+    {
+        var kept = use.Select(u => (u.Pattern, Times: Math.Max(0, (int)Math.Floor(u.Times + 1e-6) - back))).Where(u => u.Times > 0).ToList();
+        while (!incumbent.IsSettled && !stop.IsCancellationRequested)
+        {
+            var (wanted, onHand) = Remaining(kept);
+            if (wanted.All(w => w == 0))
+            {
+                incumbent.Offer(kept);
+                return;
+            }
+
+            var (bound, part) = generation.Run(wanted, onHand, stop);
+            if (part.Count == 0 || (incumbent.Best!.LeftOut == 0 && bound + kept.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times) >= incumbent.Best.Sheets))
+            {
+                return;
+            }
+
+            FillUp(kept, wanted, onHand, generation.Prices, 2);
+            var whole = part.Select(u => (u.Pattern, Times: (int)Math.Floor(u.Times + 1e-6))).Where(u => u.Times > 0).ToList();
+            kept.AddRange(whole.Count > 0 ? whole : [(part.MaxBy(u => u.Times).Pattern, 1)]);
         }
     }
 

@@ -23,8 +23,9 @@ internal sealed class SequentialFill(Reduced problem)
                     break;
                 }
 
-                var pattern = WithoutSurplus(stock, tree, wanted);
+                var pattern = new Pattern(stock, tree, problem.Kinds.Length);
                 var times = Math.Min(left, Enumerable.Range(0, wanted.Length).Where(k => pattern.Counts[k] > 0).Min(k => wanted[k] / pattern.Counts[k]));
+                times = stock.IsSheet ? Math.Min(times, most - sheets) : times;
                 uses.Add((pattern, times));
                 left -= times;
                 sheets += stock.IsSheet ? times : 0;
@@ -36,13 +37,5 @@ internal sealed class SequentialFill(Reduced problem)
         }
 
         return uses;
-    }
-
-    private Pattern WithoutSurplus(Stock stock, CutTree tree, int[] wanted)
-    {
-        var counts = new int[wanted.Length];
-        tree.Count(counts);
-        var surplus = counts.Select((count, kind) => Math.Max(0, count - wanted[kind])).ToArray();
-        return new(stock, tree.Without(surplus)!, problem.Kinds.Length);
     }
 }

@@ -46,10 +46,13 @@ internal sealed class SheetSearch
         var listing = new Listing(_problem, _incumbent, NewTable, _stop);
         var steps = new Action[]
         {
+            () => rounding.Run(use, prices, back: 0, rounds: 2),
+            () => listing.Run(prices, share: 1, effort: 500_000),
+            () => rounding.Dive(generation, use, back: 0),
             () => rounding.Run(use, prices, back: 2, rounds: 2),
             () => rounding.Run([], prices, back: 0, rounds: 2),
-            () => listing.Run(prices, share: 1, effort: 1_000_000),
-            () => rounding.Run(use, prices, back: 2, rounds: 10),
+            () => rounding.Dive(generation, use, back: 1),
+            () => rounding.Run(use, prices, back: 2, rounds: 8),
             () => ChooseFromPool(),
             () => listing.Run(prices, share: 0.25, effort: 10_000_000),
             () => listing.Run(prices, share: 1, effort: 20_000_000),

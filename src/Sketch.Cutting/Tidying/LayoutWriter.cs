@@ -1,68 +1,97 @@
+using System.Collections.Immutable;
 using Sketch.Cutting.Sheets;
 using Sketch.Units;
 
 namespace Sketch.Cutting.Tidying;
 
-/// <summary>Writes an order of cuts down with places on the whole sheet.</summary>
-internal sealed class LayoutWriter(CuttingProblem problem, Stock stock, Queue<PieceDemand>[] names)
+/// <summary>Writes orders of cuts down with places on the whole sheet.</summary>
+internal sealed class LayoutWriter
 {
-    private readonly long _kerf = problem.Kerf.Nanometres;
+    private readonly long _kerf;
     private readonly List<PlacedPiece> _pieces = [];
     private readonly List<Cut> _cuts = [];
     private readonly List<Rect> _leftovers = [];
     private readonly List<Rect> _trim = [];
 
-    public Layout Write(Part part, int times)
+    private LayoutWriter(Length kerf) => _kerf = kerf.Nanometres;
+
+    /// <summary>A layout of a whole stock, its trim cut first.</summary>
+    /// <param name="problem">The problem that the stock belongs to.</param>
+    /// <param name="stock">The sheet or an offcut.</param>
+    /// <param name="part">What is done with what remains of it without trim.</param>
+    /// <param name="times">How many are cut so.</param>
+    /// <param name="names">The pieces of each kind, in the order in which they are met.</param>
+    public static Layout Whole(CuttingProblem problem, Stock stock, Part part, int times, Queue<PieceDemand>[] names)
     {
+        var writer = new LayoutWriter(problem.Kerf);
         var (left, top) = (0L, 0L);
         if (stock.IsSheet)
         {
             var usable = problem.Sheet.Usable;
-            CutTrim(usable);
+            writer.CutTrim(problem.Sheet.Size, usable);
             (left, top) = (usable.Left.Nanometres, usable.Top.Nanometres);
         }
 
-        Write(part, left, top);
-        var size = stock.IsSheet ? problem.Sheet.Size : new(new(stock.Width - _kerf), new(stock.Height - _kerf));
-        return new(size, !stock.IsSheet, times, [.. _pieces], [.. _cuts], [.. Sorted(_leftovers)], [.. _trim]);
+        writer.Write(part, left, top, names);
+        var size = stock.IsSheet ? problem.Sheet.Size : new(new(stock.Width - writer._kerf), new(stock.Height - writer._kerf));
+        return new(size, !stock.IsSheet, times, [.. writer._pieces], [.. writer._cuts], Sorted(writer._leftovers), [.. writer._trim]);
     }
 
-    private static IEnumerable<Rect> Sorted(IEnumerable<Rect> leftovers) =>
-        leftovers.OrderByDescending(r => (Int128)r.Width.Nanometres * r.Height.Nanometres).ThenBy(r => r.Top).ThenBy(r => r.Left);
-
-    private void CutTrim(Rect usable)
+    /// <summary>The same layout with one of its leftovers cut up further.</summary>
+    public static Layout Further(Layout layout, Rect leftover, Part part, Length kerf, Queue<PieceDemand>[] names)
     {
-        var (hand, size) = (new Rect(Length.Zero, Length.Zero, problem.Sheet.Size.Width, problem.Sheet.Size.Height), problem.Sheet.Size);
+        var writer = new LayoutWriter(kerf);
+        writer.Write(part, leftover.Left.Nanometres, leftover.Top.Nanometres, names);
+        return layout with
+        {
+            Pieces = [.. layout.Pieces, .. writer._pieces],
+            Cuts = [.. layout.Cuts, .. writer._cuts],
+            Leftovers = Sorted(layout.Leftovers.Remove(leftover).Concat(writer._leftovers)),
+        };
+    }
+
+    private static ImmutableArray<Rect> Sorted(IEnumerable<Rect> leftovers) =>
+        [.. leftovers.OrderByDescending(r => (Int128)r.Width.Nanometres * r.Height.Nanometres).ThenBy(r => r.Top).ThenBy(r => r.Left)];
+
+    // The blade runs in the trim, not in the part that is used.
+    private void CutTrim(Size size, Rect usable)
+    {
+        var kerf = new Length(_kerf);
         if (usable.Left > Length.Zero)
         {
-            CutOff(new(Length.Zero, Length.Zero, usable.Left, size.Height), new(new(usable.Left, Length.Zero), new(usable.Left, size.Height)));
-            hand = new(usable.Left, Length.Zero, size.Width - usable.Left, size.Height);
+            CutOff(new(Length.Zero, Length.Zero, usable.Left - kerf, size.Height), Upright(usable.Left - kerf, Length.Zero, size.Height));
         }
 
         if (usable.Right < size.Width)
         {
-            CutOff(new(usable.Right, Length.Zero, size.Width - usable.Right, size.Height), new(new(usable.Right, Length.Zero), new(usable.Right, size.Height)));
-            hand = hand with { Width = usable.Width };
+            CutOff(new(usable.Right + kerf, Length.Zero, size.Width - usable.Right - kerf, size.Height), Upright(usable.Right, Length.Zero, size.Height));
         }
 
         if (usable.Top > Length.Zero)
         {
-            CutOff(new(hand.Left, Length.Zero, hand.Width, usable.Top), new(new(hand.Left, usable.Top), new(hand.Right, usable.Top)));
+            CutOff(new(usable.Left, Length.Zero, usable.Width, usable.Top - kerf), Level(usable.Top - kerf, usable.Left, usable.Right));
         }
 
         if (usable.Bottom < size.Height)
         {
-            CutOff(new(hand.Left, usable.Bottom, hand.Width, size.Height - usable.Bottom), new(new(hand.Left, usable.Bottom), new(hand.Right, usable.Bottom)));
+            CutOff(new(usable.Left, usable.Bottom + kerf, usable.Width, size.Height - usable.Bottom - kerf), Level(usable.Bottom, usable.Left, usable.Right));
         }
     }
 
     private void CutOff(Rect trim, Cut cut)
     {
-        _trim.Add(trim);
         _cuts.Add(cut);
+        if (trim.Width > Length.Zero && trim.Height > Length.Zero)
+        {
+            _trim.Add(trim);
+        }
     }
 
-    private void Write(Part part, long left, long top)
+    private static Cut Upright(Length left, Length top, Length bottom) => new(new(left, top), new(left, bottom));
+
+    private static Cut Level(Length top, Length left, Length right) => new(new(left, top), new(right, top));
+
+    private void Write(Part part, long left, long top, Queue<PieceDemand>[] names)
     {
         var (width, height) = (part.Width - _kerf, part.Height - _kerf);
         switch (part)
@@ -76,15 +105,15 @@ internal sealed class LayoutWriter(CuttingProblem problem, Stock stock, Queue<Pi
                 break;
             case CutPart { SideBySide: true } cut:
                 var x = left + cut.First.Width;
-                _cuts.Add(new(new(new(x - _kerf), new(top)), new(new(x - _kerf), new(top + height))));
-                Write(cut.First, left, top);
-                Write(cut.Second, x, top);
+                _cuts.Add(Upright(new(x - _kerf), new(top), new(top + height)));
+                Write(cut.First, left, top, names);
+                Write(cut.Second, x, top, names);
                 break;
             case CutPart cut:
                 var y = top + cut.First.Height;
-                _cuts.Add(new(new(new(left), new(y - _kerf)), new(new(left + width), new(y - _kerf))));
-                Write(cut.First, left, top);
-                Write(cut.Second, left, y);
+                _cuts.Add(Level(new(y - _kerf), new(left), new(left + width)));
+                Write(cut.First, left, top, names);
+                Write(cut.Second, left, y, names);
                 break;
         }
     }

@@ -27,7 +27,7 @@ internal sealed class Naming
             {
                 var alike = Math.Min(left, Alike(pattern));
                 var names = pattern.Counts.Select((count, kind) => Take(kind, count, alike)).ToArray();
-                layouts.Add(new LayoutWriter(_problem, pattern.Stock, names).Write(part, alike));
+                layouts.Add(LayoutWriter.Whole(_problem, pattern.Stock, part, alike, names));
                 left -= alike;
             }
         }
