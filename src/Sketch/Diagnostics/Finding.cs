@@ -51,6 +51,9 @@ public sealed class FindingBag
     /// <summary>Whether an error is among them.</summary>
     public bool HasErrors { get; private set; }
 
+    /// <summary>Whether further findings of a kind are only counted, so that their hints need not be worked out.</summary>
+    public bool IsFull(FindingKind kind) => _counts.TryGetValue(kind, out var known) && known.Count >= LimitPerKind;
+
     /// <summary>Adds a finding.</summary>
     public void Add(Finding finding)
     {

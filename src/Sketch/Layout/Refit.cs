@@ -40,7 +40,9 @@ internal sealed class Refit
     {
         // The other card's own mistakes are told when it is read for itself.
         var quiet = new FindingBag();
-        return CardLayout.Prepare(other, surroundings, quiet) is { } old && card.Base?.Closed is { } newBase
+        var prepared = CardLayout.Prepare(other, surroundings, quiet);
+        var isWhole = quiet.ToImmutable().All(f => f.Kind != FindingCatalogue.TooManyPieces);
+        return prepared is { } old && isWhole && card.Base?.Closed is { } newBase
             ? new Refit(old, newBase, what, card.Units, location, findings).Apply(card, other, surroundings)
             : card;
     };

@@ -10,39 +10,57 @@ namespace Sketch.Layout;
 /// </summary>
 internal static class WindowCutting
 {
+    private const int OneByOne = 16;
+
     /// <summary>The pieces with their windows cut, and the front's outline of the base.</summary>
     public static (ImmutableArray<Piece> Pieces, Outline Base) Cut(
         ImmutableArray<Piece> pieces, IEnumerable<PieceWriter.WindowCut> windows, Outline front)
     {
-        var cut = pieces.ToBuilder();
+        var holes = new SortedDictionary<int, List<Outline>>();
+        var frontHoles = new List<Outline>();
         foreach (var window in windows)
         {
-            if (window.Parent < 0)
+            for (var i = window.ParentStack; i <= window.Parent && window.Parent >= 0; i++)
             {
-                front = window.Face == FaceKind.Front ? front.Subtract(window.Hole) : front;
-                continue;
+                Add(i, window.Hole);
             }
 
-            for (var i = window.ParentStack; i <= window.Parent; i++)
+            if (window.Through && window.Parent >= 0)
             {
-                cut[i] = CutOut(cut[i], window.Hole);
-            }
-
-            if (window.Through)
-            {
-                for (var below = cut[window.ParentStack].LiesOn; below >= 0; below = cut[below].LiesOn)
+                for (var below = pieces[window.ParentStack].LiesOn; below >= 0; below = pieces[below].LiesOn)
                 {
-                    cut[below] = CutOut(cut[below], window.Hole);
+                    Add(below, window.Hole);
                 }
+            }
 
-                front = window.Face == FaceKind.Front ? front.Subtract(window.Hole) : front;
+            if (window.Face == FaceKind.Front && (window.Through || window.Parent < 0))
+            {
+                frontHoles.Add(window.Hole);
             }
         }
 
-        return (cut.ToImmutable(), front);
+        var cut = pieces.ToBuilder();
+        foreach (var (index, list) in holes)
+        {
+            cut[index] = cut[index] with { Outline = CutOut(cut[index].Outline, list) };
+        }
+
+        return (cut.ToImmutable(), CutOut(front, frontHoles));
+
+        // The hole lies where it really is; a turned piece is cut as if nothing were turned.
+        void Add(int index, Outline hole)
+        {
+            if (!holes.TryGetValue(index, out var list))
+            {
+                holes[index] = list = [];
+            }
+
+            var turning = pieces[index].Turning;
+            list.Add(turning.IsIdentity ? hole : hole.Transform(turning.Inverse()));
+        }
     }
 
-    /// <summary>The hole lies where it really is; a turned piece is cut as if nothing were turned.</summary>
-    private static Piece CutOut(Piece piece, Outline hole) =>
-        piece with { Outline = piece.Outline.Subtract(piece.Turning.IsIdentity ? hole : hole.Transform(piece.Turning.Inverse())) };
+    /// <summary>A few holes are cut one by one, which keeps the curves of those wholly inside; many are united first, which is faster.</summary>
+    private static Outline CutOut(Outline outline, List<Outline> holes) =>
+        holes.Count <= OneByOne ? holes.Aggregate(outline, (left, hole) => left.Subtract(hole)) : outline.Subtract(Outline.Union(holes));
 }

@@ -13,6 +13,7 @@ public sealed class Lexer
     private readonly List<Token> _tokens = [];
     private readonly List<(int, string)> _comments = [];
     private readonly List<int> _breaks = [];
+    private readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> _words;
     private char _indentWith;
 
     private Lexer(SourceText source, FindingBag findings)
@@ -20,6 +21,7 @@ public sealed class Lexer
         _source = source;
         _findings = findings;
         _text = source.Content;
+        _words = new HashSet<string>(StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
     }
 
     /// <summary>All lines of a text, and the blank and comment lines after the last.</summary>
@@ -315,8 +317,21 @@ public sealed class Lexer
 
     private void Add(TokenKind kind, ref int position, int length)
     {
-        _tokens.Add(new(kind, new(position, position + length), _text[position..(position + length)]));
+        _tokens.Add(new(kind, new(position, position + length), Shared(_text.AsSpan(position, length))));
         position += length;
+    }
+
+    /// <summary>A word as a string; the words of a file come again and again, and each is kept once.</summary>
+    private string Shared(ReadOnlySpan<char> word)
+    {
+        if (_words.TryGetValue(word, out var known))
+        {
+            return known;
+        }
+
+        var text = word.ToString();
+        _words.Add(text);
+        return text;
     }
 
     private void Report(FindingKind kind, TextSpan span, string message, string hint, string? replacement = null) =>

@@ -38,8 +38,12 @@ public readonly record struct Length(long Nanometres) : IComparable<Length>
     /// <summary>Millimetres; tenths, hundredths and so on down to the nanometre are exact.</summary>
     public static Length Millimetre(decimal millimetres) => new((long)Math.Round(millimetres * NanometresPerMillimetre));
 
-    /// <summary>The nearest whole nanometre to a drawn measure in millimetres.</summary>
-    public static Length NearestMillimetres(double millimetres) => new((long)Math.Round(millimetres * NanometresPerMillimetre));
+    /// <summary>
+    /// The nearest whole nanometre to a drawn measure in millimetres, held within twice <see cref="Limit"/> so that sums stay in range;
+    /// what is no number counts as nothing.
+    /// </summary>
+    public static Length NearestMillimetres(double millimetres) =>
+        double.IsNaN(millimetres) ? Zero : new((long)Math.Round(Math.Clamp(millimetres, -2e6, 2e6) * NanometresPerMillimetre));
 
     /// <summary>The smaller of two lengths.</summary>
     public static Length Min(Length a, Length b) => a.Nanometres <= b.Nanometres ? a : b;
@@ -50,12 +54,15 @@ public readonly record struct Length(long Nanometres) : IComparable<Length>
     /// <summary>The length without its sign.</summary>
     public Length Abs() => new(Math.Abs(Nanometres));
 
-    /// <summary>The length times <paramref name="numerator"/>/<paramref name="denominator"/>, to the nearest nanometre, halves away from zero.</summary>
+    /// <summary>
+    /// The length times <paramref name="numerator"/>/<paramref name="denominator"/>, to the nearest nanometre, halves away from zero, held
+    /// within twice <see cref="Limit"/> so that sums stay in range.
+    /// </summary>
     public Length Scale(long numerator, long denominator)
     {
         var product = (Int128)Nanometres * numerator * 2;
         var half = product < 0 == denominator < 0 ? (Int128)denominator : -(Int128)denominator;
-        return new((long)((product + half) / (2 * (Int128)denominator)));
+        return new((long)Int128.Clamp((product + half) / (2 * (Int128)denominator), -2 * Limit.Nanometres, 2 * Limit.Nanometres));
     }
 
     /// <inheritdoc/>
