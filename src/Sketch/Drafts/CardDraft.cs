@@ -94,6 +94,9 @@ internal sealed record PieceDraft
     /// <summary>Whether it is a part that is used: a group whose size is the part's.</summary>
     public bool IsUse { get; init; }
 
+    /// <summary>Whether some of its line could not be read, which has been told; what then seems to be missing is not told as well.</summary>
+    public bool IsDamaged { get; init; }
+
     public required Location Location { get; init; }
 
     public T? Find<T>() where T : Clause => Clauses.Select(c => c.Clause).OfType<T>().FirstOrDefault();

@@ -9,12 +9,21 @@ namespace Sketch.Drafts;
 /// </summary>
 internal static class ClauseFamilies
 {
+    private const string ShowingEverywhere = "showing ";
+
+    private static readonly ImmutableArray<string> PlacesAcross = ["left", "right", "beside across", "over across"];
+
+    private static readonly ImmutableArray<string> PlacesDown = ["top", "bottom", "beside down", "over down"];
+
     /// <summary>The names of what a clause settles; a corner settles two things.</summary>
     public static ImmutableArray<string> Of(Clause clause) => clause switch
     {
         EdgeClause e => [EdgeName(e.Edge)],
         CornerClause c => [EdgeName(c.Horizontal), EdgeName(c.Vertical)],
-        ShowingClause s => ["showing " + s.Edge],
+        ShowingClause s => [ShowingEverywhere + s.Edge],
+        BesideClause b => [b.Side is Side.LeftOf or Side.RightOf ? "beside across" : "beside down"],
+        OverClause o => [o.Edge is Edge.Left or Edge.Right ? "over across" : "over down"],
+        GapClause or SpreadClause => ["gaps"],
         BorderClause b => ["border " + b.Edge],
         WithClause w => ["with " + w.Role.Text.ToLowerInvariant()],
         FlagClause f => [f.Word],
@@ -56,36 +65,20 @@ internal static class ClauseFamilies
         }
     }
 
+    /// <summary>What a new clause does away with: all that says the same thing in another way.</summary>
     private static IEnumerable<string> Replaced(Clause clause)
     {
         foreach (var family in Of(clause))
         {
             yield return family;
-            switch (family)
+            var others = PlacesAcross.Contains(family) ? PlacesAcross
+                : PlacesDown.Contains(family) ? PlacesDown
+                : family == nameof(CentreClause) ? [.. PlacesAcross, .. PlacesDown]
+                : family == ShowingEverywhere ? [.. PlacesAcross, .. PlacesDown, .. Enum.GetValues<Edge>().Select(e => ShowingEverywhere + e)]
+                : ImmutableArray<string>.Empty;
+            foreach (var other in others)
             {
-                case "left" or "right":
-                    yield return family == "left" ? "right" : "left";
-                    break;
-                case "top" or "bottom":
-                    yield return family == "top" ? "bottom" : "top";
-                    break;
-                case "showing ":
-                    foreach (var edge in Enum.GetValues<Edge>())
-                    {
-                        yield return "showing " + edge;
-                    }
-
-                    break;
-                case nameof(CentreClause):
-                    yield return "left";
-                    yield return "right";
-                    yield return "top";
-                    yield return "bottom";
-                    yield return nameof(BesideClause);
-                    yield return nameof(OverClause);
-                    break;
-                default:
-                    break;
+                yield return other;
             }
         }
     }

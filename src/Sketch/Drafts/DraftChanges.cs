@@ -46,9 +46,26 @@ internal sealed class DraftChanges(PieceReader pieces, FindingBag findings, Sour
                 Texts = head.Texts.IsEmpty ? piece.Texts : head.Texts,
             }
             : piece with { Size = line.Size ?? piece.Size, Texts = line.Texts.IsEmpty ? piece.Texts : line.Texts };
-        changed = changed with { Clauses = ClauseFamilies.Replace(piece.Clauses, clauses), Location = new(source, line.Span) };
+        var written = line.Head?.Size ?? line.Size;
+        changed = changed with
+        {
+            // What says the size in another way gives way to the way of the change.
+            Size = written is null && clauses.Any(c => c.Clause is ShowingClause { Edge: null }) && IsInNumbers(piece.Size, changed.Kind) ? null : changed.Size,
+            Clauses = ClauseFamilies.Replace(IsInNumbers(written, changed.Kind) ? [.. piece.Clauses.Where(c => c.Clause is not (ShowingClause or SameSizeClause))] : piece.Clauses, clauses),
+            IsDamaged = piece.IsDamaged || line.IsDamaged,
+            Location = new(source, line.Span),
+        };
+        pieces.TellIdle(line, changed, IdleClauses.Repeats(changed));
+        if (!changed.Mats.IsEmpty && IdleClauses.IsInkOrHole(changed.Kind))
+        {
+            findings.Add(FindingCatalogue.Misplaced, new(source, line.Span), $"A {changed.Kind} cannot have the mats of what it replaces.", $"Leave them out first: leave out {line.Path.Text}/mat.");
+        }
+
         return pieces.WithBlock(changed, line.Children, card.Parts);
     }
+
+    private static bool IsInNumbers(SizeSyntax? size, string kind) =>
+        size is BoxSize { Width: LengthExtent, Height: LengthExtent } || (size is SingleSize && kind is not ("line" or "frame"));
 
     private CardDraft Edit(CardDraft card, PathSyntax path, Func<PieceDraft, ImmutableArray<PieceDraft>> edit)
     {

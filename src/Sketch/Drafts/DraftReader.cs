@@ -21,6 +21,9 @@ internal sealed class DraftReader
     /// <summary>How many cards may be like one another in a chain.</summary>
     private const int LikeLimit = 20;
 
+    /// <summary>How many lines a card may have besides those that lie on others. No card needs a twentieth of it.</summary>
+    private const int LineLimit = 2_000;
+
     private readonly SourceText _source;
     private readonly ISurroundings _surroundings;
     private readonly FindingBag _findings;
@@ -51,7 +54,13 @@ internal sealed class DraftReader
         RefitLine? refit = null;
         LikeDraft? like = null;
         // Lines indented under the title say the same as lines below it.
-        foreach (var line in title.Children.Concat(file.Lines.Skip(1)))
+        if (title.Children.Length + file.Lines.Length > LineLimit)
+        {
+            var lines = title.Children.Length + file.Lines.Length;
+            Report(FindingCatalogue.BadCount, title.Span, $"The card has {lines:N0} lines without indentation, but at most {LineLimit:N0} are read.", "Is this the right file? Pieces are indented under their face.");
+        }
+
+        foreach (var line in title.Children.Concat(file.Lines.Skip(1)).Take(LineLimit))
         {
             switch (line)
             {
@@ -211,7 +220,7 @@ internal sealed class DraftReader
         var next = (old ?? new(null, null, false, null, null, At(line.Span))) with { Location = At(line.Span) };
         if (line.Measure is { } measure)
         {
-            next = next with { Written = SizeOf(measure, NamedSizes.FindCard, "card", out var name), SizeName = name, Landscape = false };
+            next = next with { Written = SizeOf(measure, NamedSizes.FindCard, "card", out var name), SizeName = name, Landscape = next.Landscape && measure.Size is null };
         }
         else if (old?.Written is null)
         {

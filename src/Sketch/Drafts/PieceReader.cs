@@ -23,7 +23,7 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
                 PieceLine { Head.Kind: "mat" } => Misplaced(line, "A mat lies beneath a piece, but here is none.", "Indent it under its piece."),
                 PieceLine p => ReadPiece(p, parts),
                 UseLine use => ReadUse(use, parts),
-                BadLine => null,
+                BadLine bad => Damaged(bad),
                 ItemLine => Misplaced(line, "An item line changes a copy, but there are no copies above it.", "Indent it under a line with a count, such as 3 gem 1/8."),
                 _ => Misplaced(line, "This line cannot lie on a face or piece.", "Only pieces go here: panel, strip, star, text …"),
             };
@@ -48,14 +48,15 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
         return pieces.ToImmutable();
     }
 
-    public PieceDraft? ReadPiece(PieceLine line, ImmutableDictionary<string, PartDraft> parts)
+    private PieceDraft ReadPiece(PieceLine line, ImmutableDictionary<string, PartDraft> parts)
     {
         var draft = FromHead(line.Head, line) with { Name = line.Name?.Text };
+        TellIdle(line, draft, IdleClauses.Repeats(draft));
         return WithBlock(draft, line.Children, parts);
     }
 
     /// <summary>A piece from a head and clauses, without name and block.</summary>
-    public PieceDraft FromHead(PieceHead head, LineSyntax line) => new()
+    private PieceDraft FromHead(PieceHead head, LineSyntax line) => new()
     {
         Count = head.Count?.Value,
         Kind = head.Kind,
@@ -63,8 +64,14 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
         Size = head.Size,
         Texts = head.Texts,
         Clauses = ReadClauses(line),
+        IsDamaged = line.IsDamaged,
         Location = At(line.Span),
     };
+
+    /// <summary>A piece of which only the name could be read, kept so that lines that speak of it are not told for nothing.</summary>
+    private PieceDraft? Damaged(BadLine line) => line.Tokens.Tokens is [{ Kind: TokenKind.Word } name, { Kind: TokenKind.Colon }, ..]
+        ? new() { Name = name.Text, Kind = "group", IsDamaged = true, Location = At(line.Span) }
+        : null;
 
     public ImmutableArray<DraftClause> ReadClauses(LineSyntax line)
     {
@@ -116,12 +123,31 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
             Kind = "group",
             Size = part.Size,
             IsUse = true,
+            IsDamaged = line.IsDamaged,
             Clauses = ReadClauses(line),
             Children = part.Pieces,
             Location = At(line.Span),
         };
+        TellIdle(line, draft, repeats: false);
         return WithBlock(draft, line.Children, parts);
     }
+
+    /// <summary>Tells the clauses of a line that say nothing for its piece.</summary>
+    public void TellIdle(LineSyntax line, PieceDraft piece, bool repeats) =>
+        TellIdle(line, clause => IdleClauses.HintFor(clause, piece, repeats), piece.IsUse ? "part" : piece.Kind);
+
+    private void TellIdle(LineSyntax line, Func<Clause, string?> hintFor, string what)
+    {
+        foreach (var clause in line.Clauses)
+        {
+            if (hintFor(clause) is { } hint)
+            {
+                findings.Add(FindingCatalogue.IdleClause, At(clause.Span), $"'{source.Content[clause.Span.Start..clause.Span.End]}' says nothing for {Article(what)} {what}.", hint);
+            }
+        }
+    }
+
+    private static string Article(string word) => word[0] is 'a' or 'e' or 'i' or 'o' or 'u' ? "an" : "a";
 
     public PieceDraft WithBlock(PieceDraft draft, ImmutableArray<LineSyntax> lines, ImmutableDictionary<string, PartDraft> parts)
     {
@@ -132,11 +158,19 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
         {
             switch (line)
             {
+                case PieceLine { Head.Kind: "mat" } mat when IdleClauses.IsInkOrHole(draft.Kind) || draft.Kind == "group":
+                    findings.Add(FindingCatalogue.Misplaced, At(mat.Span), $"A mat lies beneath paper, but {Article(draft.Kind)} {draft.Kind} is none.",
+                        draft.Kind == "window" ? "For a border round a window write frame 1/8, around it." : "Put it on a panel, and the mat beneath that.");
+                    break;
                 case PieceLine { Head.Kind: "mat" } mat:
-                    mats.Add(ReadMat(mat));
+                    mats.Add(ReadMat(mat, IdleClauses.Repeats(draft)));
                     break;
                 case ItemLine item when draft.Count is not null:
                     items.Add(ReadItem(item, draft, parts));
+                    break;
+                case PieceLine or UseLine when IdleClauses.IsInkOrHole(draft.Kind):
+                    findings.Add(FindingCatalogue.Misplaced, At(line.Span), $"Nothing can lie on a {draft.Kind}.",
+                        draft.Kind == "window" ? "Put it beside the window and place it by the window's name: measured from porthole." : "Put it beside this piece, or both on a panel.");
                     break;
                 default:
                     rest.Add(line);
@@ -152,7 +186,7 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
         };
     }
 
-    private PieceDraft ReadMat(PieceLine mat)
+    private PieceDraft ReadMat(PieceLine mat, bool repeats)
     {
         foreach (var child in mat.Children.Where(c => c is not BadLine))
         {
@@ -164,7 +198,14 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
             findings.Add(FindingCatalogue.BadCount, At(count.Span), "Mats are written one a line, innermost first.", "Write a line for each mat.");
         }
 
-        return FromHead(mat.Head, mat) with { Name = mat.Name?.Text };
+        var draft = FromHead(mat.Head, mat) with { Name = mat.Name?.Text };
+        TellIdle(mat, draft, repeats);
+        if (!draft.Texts.IsEmpty)
+        {
+            findings.Add(FindingCatalogue.Misplaced, At(draft.Texts[0].Span), "A mat is covered by its piece, so its words would not be seen.", "Write the words on the piece.");
+        }
+
+        return draft;
     }
 
     private ItemDraft ReadItem(ItemLine item, PieceDraft draft, ImmutableDictionary<string, PartDraft> parts)
@@ -174,6 +215,7 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
             findings.Add(FindingCatalogue.BadCount, At(index.Span), $"There is no item {index.Value}: the line above makes {draft.Count}.", $"Write a number from 1 to {draft.Count}.");
         }
 
+        TellIdle(item, clause => IdleClauses.HintForCopy(clause, draft), "copy");
         return new(item.Items, item.Size, item.Texts, ReadClauses(item), ReadAll(item.Children, parts), At(item.Span));
     }
 

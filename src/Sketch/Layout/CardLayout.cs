@@ -34,7 +34,7 @@ internal sealed class CardLayout
         Faces = new NodeBuilder(findings).Build(draft, closed, EnvelopeSize);
         _names = new(Faces, draft.BrokenNames, findings);
         Sizes = new(_names, _words, _artworks, draft.Units, findings);
-        Places = new(Sizes, _names, findings);
+        Places = new(Sizes, _names, draft.Units, findings);
     }
 
     public Size Closed { get; }
@@ -75,10 +75,16 @@ internal sealed class CardLayout
 
     private LaidOutCard Lay()
     {
+        foreach (var face in _draft.Faces.Where(f => f.Kind == (_base.Folds == Fold.Top ? FaceKind.InsideLeft : FaceKind.InsideTop)))
+        {
+            var (edge, right) = _base.Folds == Fold.Top ? ("at the top", "inside top") : ("on the left", "inside left");
+            _findings.Add(FindingCatalogue.Misplaced, face.Location, $"This card folds {edge}, so the back of its front is called {right}.", $"Write {right}.", right);
+        }
+
         var basePaint = _paints.Of(_base.Paint, _base.Location.Source);
         var faces = Faces.Select(f => FaceOf(f, _draft.Faces.First(d => d.Kind == f.Kind))).ToImmutableArray();
         var shapes = new PieceShapes(_words, _artworks, Sizes, _names, Places);
-        var writer = new PieceWriter(Sizes, Places, _paints, shapes, _names, _findings);
+        var writer = new PieceWriter(Sizes, Places, _paints, shapes, new(_draft.Units, _findings), _names, _findings);
         var written = writer.Write(Faces, f => faces.First(l => l.Kind == f.Kind).Paint ?? basePaint);
         var (pieces, front) = WindowCutting.Cut(written, writer.Windows, Outline.Rectangle(new(Length.Zero, Length.Zero, Closed.Width, Closed.Height)));
         if (!_findings.HasErrors)

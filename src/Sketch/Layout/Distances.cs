@@ -26,21 +26,31 @@ internal static class Distances
         return null;
     }
 
-    /// <summary>What is to show at a side, or null where the piece has no <c>showing</c>; a side that is not named shows nothing.</summary>
+    /// <summary>
+    /// What is to show at a side, or null where the piece has no <c>showing</c>: what is written for the side, else for all sides; where
+    /// only other sides are named, nothing shows.
+    /// </summary>
     public static Length? Showing(PieceDraft draft, Edge edge)
     {
-        Length? amount = null;
+        var shows = false;
+        Length? everywhere = null;
         foreach (var showing in draft.All<ShowingClause>())
         {
-            amount = showing.Edge == edge ? showing.Amount : showing.Edge is null ? amount is null || amount == Length.Zero ? showing.Amount : amount : amount ?? Length.Zero;
             if (showing.Edge == edge)
             {
-                return amount;
+                return showing.Amount;
             }
+
+            shows = true;
+            everywhere = showing.Edge is null ? showing.Amount : everywhere;
         }
 
-        return amount;
+        return shows ? everywhere ?? Length.Zero : null;
     }
+
+    /// <summary>Whether a <c>showing</c> speaks of this axis: of all sides, or of one that bounds it.</summary>
+    public static bool ShowsOn(PieceDraft draft, Axis axis) =>
+        draft.All<ShowingClause>().Any(s => s.Edge is not { } edge || (edge is Edge.Left or Edge.Right) == (axis == Axis.Across));
 
     /// <summary>How far the piece is held off a side: the distance written, or what shows, or nothing.</summary>
     public static Length Off(PieceDraft draft, Edge edge) => Written(draft, edge) ?? Showing(draft, edge) ?? Length.Zero;

@@ -56,6 +56,9 @@ internal sealed class Unit(PieceDraft draft, Node? parent, FaceScope face, strin
     /// <summary>Settled sizes of the block and offsets of its copies, each axis; null until computed.</summary>
     public Block?[] Blocks { get; } = new Block?[2];
 
+    /// <summary>Whether a copy's size has turned out not to be known, so that there is no block on that axis.</summary>
+    public bool[] HasNoBlock { get; } = new bool[2];
+
     /// <summary>The low edge of the outermost box on the face, each axis.</summary>
     public Memo<Length>[] Places { get; } = [new(), new()];
 
@@ -100,16 +103,20 @@ internal sealed record Stack(ImmutableArray<Length> Sizes, ImmutableArray<Length
 
     public Length Outer => Sizes[^1];
 
+    private readonly Length[] _insets = Insets(Low);
+
     /// <summary>From the low edge of the outermost layer to that of layer <paramref name="layer"/>.</summary>
-    public Length Inset(int layer)
+    public Length Inset(int layer) => _insets[layer];
+
+    private static Length[] Insets(ImmutableArray<Length> low)
     {
-        var sum = Length.Zero;
-        for (var i = layer + 1; i < Low.Length; i++)
+        var insets = new Length[low.Length];
+        for (var i = low.Length - 2; i >= 0; i--)
         {
-            sum += Low[i];
+            insets[i] = insets[i + 1] + low[i + 1];
         }
 
-        return sum;
+        return insets;
     }
 }
 

@@ -98,6 +98,7 @@ internal sealed class NodeBuilder(FindingBag findings)
 
         var count = Arrange(unit);
         CheckTexts(draft, count);
+        var items = draft.Items.SelectMany(item => item.Items.Select(i => i.Value).Distinct(), (item, copy) => (Copy: copy, Item: item)).ToLookup(i => i.Copy, i => i.Item);
         var copies = new Node[count];
         for (var i = 0; i < count; i++)
         {
@@ -107,7 +108,7 @@ internal sealed class NodeBuilder(FindingBag findings)
                 break;
             }
 
-            copies[i] = new(unit, i, CopyOf(draft, i));
+            copies[i] = new(unit, i, CopyOf(draft, items[i + 1]));
         }
 
         unit.Copies = copies;
@@ -136,20 +137,17 @@ internal sealed class NodeBuilder(FindingBag findings)
         return false;
     }
 
-    private static PieceDraft CopyOf(PieceDraft draft, int index)
+    private static PieceDraft CopyOf(PieceDraft draft, IEnumerable<ItemDraft> items)
     {
-        foreach (var item in draft.Items)
+        foreach (var item in items)
         {
-            if (item.Items.Any(i => i.Value == index + 1))
+            draft = draft with
             {
-                draft = draft with
-                {
-                    Size = item.Size ?? draft.Size,
-                    Texts = item.Texts.IsEmpty ? draft.Texts : item.Texts,
-                    Clauses = ClauseFamilies.Replace(draft.Clauses, item.Clauses),
-                    Children = draft.Children.AddRange(item.Children),
-                };
-            }
+                Size = item.Size ?? draft.Size,
+                Texts = item.Texts.IsEmpty ? draft.Texts : item.Texts,
+                Clauses = ClauseFamilies.Replace(draft.Clauses, item.Clauses),
+                Children = draft.Children.AddRange(item.Children),
+            };
         }
 
         return draft;

@@ -62,7 +62,7 @@ internal sealed class Paints
         var draft = layer == 0 ? node.Draft : node.Draft.Mats[layer - 1];
         if (draft.Find<OfClause>() is { } of)
         {
-            return Resolve(of.Paints[Turn(node, of.Paints.Length)], draft.LocationOf(of).Source, node);
+            return Resolve(of.Paints[Turn(node, draft, of.Paints.Length)], draft.LocationOf(of).Source, node);
         }
 
         if (draft.Name is { } name && _roles.TryGetValue(name, out var role))
@@ -77,7 +77,7 @@ internal sealed class Paints
             return Black;
         }
 
-        if (matter is PieceMatter.Paper or PieceMatter.Ready && _told.Add((draft.Location.Source, draft.Location.Span)))
+        if (matter is PieceMatter.Paper or PieceMatter.Ready && !draft.IsDamaged && _told.Add((draft.Location.Source, draft.Location.Span)))
         {
             _findings.Add(FindingCatalogue.NoPaper, draft.Location, $"Nothing says what {(draft.Name is { } n ? n : "this " + draft.Kind)} is made of, so it is drawn white.", "Add of and a role or colour, such as of navy.");
         }
@@ -100,10 +100,10 @@ internal sealed class Paints
     }
 
     /// <summary>Which of several paints a copy takes: in reading order, or so that neighbours differ.</summary>
-    private static int Turn(Node node, int paints)
+    private static int Turn(Node node, PieceDraft layer, int paints)
     {
         var arrangement = node.Unit.Arrangement!;
-        return node.Draft.Find<TakeTurnsClause>() is { Alternating: true }
+        return (layer.Find<TakeTurnsClause>() ?? node.Draft.Find<TakeTurnsClause>()) is { Alternating: true }
             ? (arrangement.Cell(node.Index, Axis.Across) + arrangement.Cell(node.Index, Axis.Down)) % paints
             : node.Index % paints;
     }
@@ -149,6 +149,12 @@ internal sealed class Paints
     /// <summary>Tells the roles of this file that nothing has used.</summary>
     public void TellUnused(SourceText source)
     {
+        // What uses it may stand where something could not be read.
+        if (_findings.HasErrors)
+        {
+            return;
+        }
+
         foreach (var role in Roles.Where(r => !_used.Contains(r.Name) && ReferenceEquals(r.Location.Source, source)))
         {
             _findings.Add(FindingCatalogue.UnusedRole, role.Location, $"No piece is made of {role.Name}.", $"Write of {role.Name} on a piece, or take this line away.");

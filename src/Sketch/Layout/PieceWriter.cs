@@ -12,7 +12,7 @@ namespace Sketch.Layout;
 /// then the next sibling; what is tucked under a piece comes before its stack.
 /// </summary>
 internal sealed class PieceWriter(
-    StackSizes sizes, Places places, Paints paints, PieceShapes shapes, NameLookup names, FindingBag findings)
+    StackSizes sizes, Places places, Paints paints, PieceShapes shapes, SuitedSizes suited, NameLookup names, FindingBag findings)
 {
     /// <summary>The usual height of foam (common practice, no source).</summary>
     public static readonly Length UsualFoam = Length.Millimetre(2);
@@ -46,6 +46,7 @@ internal sealed class PieceWriter(
     {
         var under = new Dictionary<Unit, List<Unit>>();
         var first = new List<Unit>(units.Count);
+        HashSet<Unit>? members = null;
         foreach (var unit in units)
         {
             if (unit.Draft.Find<TuckedClause>() is not { } tucked)
@@ -54,8 +55,16 @@ internal sealed class PieceWriter(
             }
             else if (tucked.Under is { } path && !IsParent(parent, path))
             {
-                var target = under.Count < CutLimit ? names.Find(unit, path, unit.Draft.LocationOf(tucked).Source) : null;
-                if (target is null || !units.Contains(target) || LeadsBack(unit, target, under))
+                if (under.Count >= CutLimit)
+                {
+                    findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.LocationOf(tucked), $"Pieces are tucked under more than {CutLimit} others; {unit.Called} stays on top.", "Put what lies beneath in the lines above.");
+                    first.Add(unit);
+                    continue;
+                }
+
+                members ??= [.. units];
+                var target = names.Find(unit, path, unit.Draft.LocationOf(tucked).Source);
+                if (target is null || !members.Contains(target) || LeadsBack(unit, target, under))
                 {
                     TellTucked(unit, target);
                     first.Add(unit);
@@ -117,6 +126,7 @@ internal sealed class PieceWriter(
         }
 
         var draft = node.Draft;
+        suited.Check(node, boxes[0].Size);
         var turn = draft.Find<TurnClause>()?.Degrees ?? 0;
         var style = Kinds.StyleOf(draft);
         var about = ShapeProportions.TurningPoint(Kinds.ShapeOf(draft) ?? Shape.Rectangle, style, boxes[0]);

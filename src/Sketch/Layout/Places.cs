@@ -1,5 +1,6 @@
 using Sketch.Diagnostics;
 using Sketch.Drafts;
+using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
 using Sketch.Units;
@@ -10,9 +11,9 @@ namespace Sketch.Layout;
 /// Where every piece lies on its face, as if nothing were turned. Sizes never read a place, so places come second; a place that leads
 /// back to itself is a circle and told.
 /// </summary>
-internal sealed class Places(StackSizes sizes, NameLookup names, FindingBag findings)
+internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem units, FindingBag findings)
 {
-    private readonly Repeats _repeats = new(sizes, findings);
+    private readonly Repeats _repeats = new(sizes, units, findings);
     private readonly List<Unit> _open = [];
 
     /// <summary>The low edge (left or top) of the outermost box of a unit; null when it cannot be worked out, which has then been told.</summary>
@@ -54,8 +55,26 @@ internal sealed class Places(StackSizes sizes, NameLookup names, FindingBag find
     /// <summary>The low edge of one layer of one copy.</summary>
     public Length? Of(Node node, int layer, Axis axis) =>
         Of(node.Unit, axis) is { } low && _repeats.Of(node.Unit, axis) is { } block && sizes.Of(node, axis) is { } stack
-            ? low + block.Offsets[node.Index] + stack.Inset(layer)
+            ? low + block.Offsets[node.Index] + stack.Inset(layer) + ShiftOf(node.Draft, axis) - ShiftOf(node.Unit.Draft, axis)
             : null;
+
+    private static Length ShiftOf(PieceDraft draft, Axis axis)
+    {
+        var sum = Length.Zero;
+        foreach (var shift in draft.All<ShiftClause>())
+        {
+            sum += shift.Direction switch
+            {
+                Direction.Left when axis == Axis.Across => -shift.Distance,
+                Direction.Right when axis == Axis.Across => shift.Distance,
+                Direction.Up when axis == Axis.Down => -shift.Distance,
+                Direction.Down when axis == Axis.Down => shift.Distance,
+                _ => Length.Zero,
+            };
+        }
+
+        return sum;
+    }
 
     /// <summary>One axis of a box that others are placed by: its low edge, size and the line on which things are centred.</summary>
     private readonly record struct Span(Length Low, Length Size, Length Centre)
@@ -70,11 +89,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, FindingBag find
             return null;
         }
 
-        var draft = unit.Draft;
-        var shift = draft.All<ShiftClause>()
-            .Where(s => s.Direction is Direction.Left or Direction.Right == (axis == Axis.Across))
-            .Aggregate(Length.Zero, (sum, s) => sum + (s.Direction is Direction.Left or Direction.Up ? -s.Distance : s.Distance));
-        return Rule(unit, axis, block.Size, ownCentre) is { } low ? low + shift : null;
+        return Rule(unit, axis, block.Size, ownCentre) is { } low ? low + ShiftOf(unit.Draft, axis) : null;
     }
 
     private Length? Rule(Unit unit, Axis axis, Length size, Length ownCentre)
@@ -85,8 +100,8 @@ internal sealed class Places(StackSizes sizes, NameLookup names, FindingBag find
         var high = Distances.Written(draft, highEdge);
         var beside = draft.All<BesideClause>().FirstOrDefault(b => AxisOf(b.Side) == axis);
         var over = draft.All<OverClause>().FirstOrDefault(o => AxisOf(o.Edge) == axis);
-        var showing = draft.Find<ShowingClause>();
-        if (TellPlacedTwice(unit, axis, (low is not null || high is not null, beside is not null, over is not null, showing is not null && !IsFull(draft, axis))))
+        var shows = Distances.ShowsOn(draft, axis);
+        if (TellPlacedTwice(unit, axis, (low is not null || high is not null, beside is not null, over is not null, shows && !IsFull(draft, axis))))
         {
             return null;
         }
@@ -126,12 +141,24 @@ internal sealed class Places(StackSizes sizes, NameLookup names, FindingBag find
             return reference.High - h - size;
         }
 
-        if (showing is not null)
+        if (shows)
         {
+            TellLooseRepeat(unit, axis, size);
             return reference.Low + Distances.Showing(draft, lowEdge)!.Value;
         }
 
         return ByOther(unit, axis, size, ownCentre, reference);
+    }
+
+    /// <summary>Copies with a size of their own rarely fill exactly what a <c>showing</c> leaves.</summary>
+    private void TellLooseRepeat(Unit unit, Axis axis, Length size)
+    {
+        if (unit.IsRepeat && sizes.Room(unit, axis) is { } room && room != size)
+        {
+            findings.Add(FindingCatalogue.SizesContradict, unit.Draft.LocationOf(unit.Draft.Find<ShowingClause>()),
+                $"The copies take {LengthText.Of(size, units)} {(axis == Axis.Across ? "across" : "down")}, but what shows leaves {LengthText.Of(room, units)}.",
+                "Write spread, or leave their size out so that they share the room, or place them by an edge in place of showing.");
+        }
     }
 
     /// <summary>Places that follow from another piece, else the middle.</summary>

@@ -1,12 +1,13 @@
 using Sketch.Diagnostics;
 using Sketch.Drafts;
+using Sketch.Panels;
 using Sketch.Syntax;
 using Sketch.Units;
 
 namespace Sketch.Layout;
 
 /// <summary>How the copies of a repeat stand in their block. The block is then placed like one piece.</summary>
-internal sealed class Repeats(StackSizes sizes, FindingBag findings)
+internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag findings)
 {
     public static Length GapOf(PieceDraft draft, Axis axis) =>
         draft.Find<GapClause>() is { } gap ? axis == Axis.Across ? gap.Across : gap.Down : Length.Zero;
@@ -19,11 +20,18 @@ internal sealed class Repeats(StackSizes sizes, FindingBag findings)
             return known;
         }
 
+        if (unit.HasNoBlock[(int)axis])
+        {
+            return null;
+        }
+
         var outer = new Length[unit.Copies.Length];
         for (var i = 0; i < outer.Length; i++)
         {
             if (sizes.Of(unit.Copies[i], axis) is not { } stack)
             {
+                // A size in a circle is asked for again while it is still open; only a settled one is final.
+                unit.HasNoBlock[(int)axis] = unit.Copies[i].Stacks[(int)axis].IsDone;
                 return null;
             }
 
@@ -120,7 +128,7 @@ internal sealed class Repeats(StackSizes sizes, FindingBag findings)
         var free = room - taken;
         if (free < Length.Zero)
         {
-            findings.Add(FindingCatalogue.CopiesCrowd, unit.Draft.LocationOf(spread), $"{unit.Copies.Length} copies need {RulerText.Inches(taken)} in, but there are {RulerText.Inches(room)} in, so they overlap.", "Make them smaller, or fewer.");
+            findings.Add(FindingCatalogue.CopiesCrowd, unit.Draft.LocationOf(spread), $"{unit.Copies.Length} copies need {LengthText.Of(taken, units)}, but there are {LengthText.Of(room, units)}, so they overlap.", "Make them smaller, or fewer.");
         }
 
         var gaps = spread.EdgeToEdge ? cells.Length - 1 : cells.Length + 1;

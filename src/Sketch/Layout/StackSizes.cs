@@ -23,6 +23,8 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
     public const int ChainLimit = 500;
 
     private readonly List<(Node Node, Axis Axis)> _open = [];
+    private readonly HashSet<(Location, string)> _told = [];
+    private readonly HashSet<Location> _unsized = [];
 
     /// <summary>The stack along an axis; null when it cannot be worked out, which has then been told.</summary>
     public Stack? Of(Node node, Axis axis)
@@ -77,7 +79,7 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
 
     /// <summary>The size of a piece without its mats; of a repeat the block's.</summary>
     public Length? OwnSize(Unit unit, Axis axis) => unit.IsRepeat
-        ? new Repeats(this, findings).Of(unit, axis)?.Size
+        ? new Repeats(this, units, findings).Of(unit, axis)?.Size
         : unit.Copies is [var only] ? Of(only, axis)?.Own : null;
 
     private sealed record Pin(int Layer, Length Size, Location Location);
@@ -88,7 +90,7 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
         var layers = draft.Mats.Length + 1;
         if (draft.Mats.Length > 0 && axis == Axis.Across && IsFull(draft, Axis.Across) && IsFull(draft, Axis.Down) && HeldOff(draft).Length == 0)
         {
-            findings.Add(FindingCatalogue.SizesContradict, draft.Location, $"{Sentence(node)} is as large as what it lies on, so its mat cannot be seen.", "Write showing 1/8 in place of full x full.");
+            Tell(FindingCatalogue.SizesContradict, draft.Location, $"{Sentence(node)} is as large as what it lies on, so its mat cannot be seen.", "Write showing 1/8 in place of full x full.");
             return null;
         }
 
@@ -108,11 +110,21 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
 
         if (pins.Count == 0)
         {
-            findings.Add(FindingCatalogue.HowLarge, draft.Location, $"Nothing says how {(axis == Axis.Across ? "wide" : "high")} {node.Unit.Called} is.", HowLargeHint(node));
+            TellHowLarge(node, axis);
             return null;
         }
 
         return Fill(node, axis, low, high, [.. pins.OrderBy(p => p.Layer)]);
+    }
+
+    private void TellHowLarge(Node node, Axis axis)
+    {
+        // Asked for both directions and for every copy; told once a line, and not at all where the size could not be read.
+        if (!node.Draft.IsDamaged && _unsized.Add(node.Draft.Location))
+        {
+            var how = node.Draft.Size is null ? "large" : axis == Axis.Across ? "wide" : "high";
+            findings.Add(FindingCatalogue.HowLarge, node.Draft.Location, $"Nothing says how {how} {node.Unit.Called} is.", HowLargeHint(node));
+        }
     }
 
     private static string HowLargeHint(Node node) => node.Draft.Kind switch
@@ -164,9 +176,9 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
 
     private static bool IsFull(PieceDraft draft, Axis axis) => Extent(draft, axis) is FullExtent;
 
-    /// <summary>The sides on which a distance is written.</summary>
+    /// <summary>The sides on which a distance keeps the piece from its parent's edge.</summary>
     private static ImmutableArray<Edge> HeldOff(PieceDraft draft) =>
-        [.. Enum.GetValues<Edge>().Where(e => Distances.Written(draft, e) is not null || Distances.Showing(draft, e) is not null)];
+        [.. Enum.GetValues<Edge>().Where(e => Distances.Off(draft, e) > Length.Zero)];
 
     /// <summary>The room that full takes: the reference less the distances written on this axis.</summary>
     public Length? Room(Unit unit, Axis axis)
@@ -206,7 +218,8 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
         }
 
         var spansRepeat = node.Unit.IsRepeat;
-        if (draft.Find<ShowingClause>() is { } showing && !spansRepeat && Extent(draft, axis) is not (FullExtent or ShareExtent))
+        if (draft.Find<ShowingClause>() is { } showing && !spansRepeat && Extent(draft, axis) is not (FullExtent or ShareExtent)
+            && (Distances.ShowsOn(draft, axis) || pins.Count == 0))
         {
             if (Room(node.Unit, axis) is not { } room)
             {
@@ -277,7 +290,8 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
 
         if (!HasProportion(node))
         {
-            var value = RulerText.Inches(single.Value);
+            var value = units == UnitSystem.Inches && RulerText.IsOnMark(single.Value, 64)
+                ? RulerText.Inches(single.Value, 64) : RulerText.Millimetres(single.Value);
             return Refuse(node, single.Span, $"A {draft.Kind} needs width x height; one number does not say which.",
                 draft.Kind == "panel" ? $"Write panel {value} x {value}, or square {value}." : $"Write {draft.Kind} full x {value}, or {draft.Kind} {value} x full.");
         }
@@ -326,6 +340,11 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
 
         if (draft.Kind is "word" or "text")
         {
+            if (draft.Kind == "text" && draft.Find<ShowingClause>() is not null && !draft.Texts.IsEmpty)
+            {
+                return true;
+            }
+
             if (words.Shape(node) is not { } shaped)
             {
                 return !draft.Texts.IsEmpty ? false : Refuse(node, null, $"A {draft.Kind} has no words.", $"Write {draft.Kind} \"…\".");
@@ -509,13 +528,13 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
 
         if (sizes.Any(s => s <= Length.Zero))
         {
-            findings.Add(FindingCatalogue.NothingLeft, node.Draft.Location, $"Nothing is left of {node.Unit.Called}: its {Name(axis)} would be {Text(sizes.Min())}.", "Make its size larger, or what holds it off smaller.");
+            Tell(FindingCatalogue.NothingLeft, node.Draft.Location, $"Nothing is left of {node.Unit.Called}: its {Name(axis)} would be {Text(sizes.Min())}.", "Make its size larger, or what holds it off smaller.");
             return null;
         }
 
         if (sizes.Any(s => s > Length.Limit))
         {
-            findings.Add(FindingCatalogue.TooFar, node.Draft.Location, $"The {Name(axis)} of {node.Unit.Called} comes to more than a kilometre.", "Write smaller sizes.");
+            Tell(FindingCatalogue.TooFar, node.Draft.Location, $"The {Name(axis)} of {node.Unit.Called} comes to more than a kilometre.", "Write smaller sizes.");
             return null;
         }
 
@@ -540,7 +559,7 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
         var lines = $"line {inner.Location.Start.Line} says {Text(inner.Size)} and line {outer.Location.Start.Line} {Text(outer.Size)}";
         if (open.Count > 1)
         {
-            findings.Add(FindingCatalogue.SizesContradict, outer.Location, $"Two sizes of {node.Unit.Called} are known ({lines}), but {open.Count} borders between them are not written.", "Write all borders but one.");
+            Tell(FindingCatalogue.SizesContradict, outer.Location, $"Two sizes of {node.Unit.Called} are known ({lines}), but {open.Count} borders between them are not written.", "Write all borders but one.");
             return false;
         }
 
@@ -552,13 +571,13 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
             }
 
             var between = inner.Layer == outer.Layer ? "" : $", with {Text(written)} of border between them";
-            findings.Add(FindingCatalogue.SizesContradict, outer.Location, $"The {Name(axis)} of {node.Unit.Called} is said twice and differs: {lines}{between}.", "Take one of them away, or leave a border unwritten so that it is worked out.");
+            Tell(FindingCatalogue.SizesContradict, outer.Location, $"The {Name(axis)} of {node.Unit.Called} is said twice and differs: {lines}{between}.", "Take one of them away, or leave a border unwritten so that it is worked out.");
             return false;
         }
 
         if (rest < Length.Zero)
         {
-            findings.Add(FindingCatalogue.SizesContradict, outer.Location, $"No border is left around {node.Unit.Called}: {lines}, {Text(-rest)} too little.", "Make the inner size smaller or the outer one larger.");
+            Tell(FindingCatalogue.SizesContradict, outer.Location, $"No border is left around {node.Unit.Called}: {lines}, {Text(-rest)} too little.", "Make the inner size smaller or the outer one larger.");
             return false;
         }
 
@@ -581,7 +600,7 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
     }
 
     /// <summary>A length as the file's readers know it.</summary>
-    private string Text(Length length) => units == UnitSystem.Inches ? RulerText.Inches(length, 64) + " in" : RulerText.Millimetres(length);
+    private string Text(Length length) => LengthText.Of(length, units);
 
     /// <summary>Room for the words at their letter height and an eighth at each end, rounded up to a ruler's mark.</summary>
     private Length? FitWords(Node node, Axis axis)
@@ -663,14 +682,20 @@ internal sealed class StackSizes(NameLookup names, Words words, Artworks artwork
 
     private bool Refuse(Node node, TextSpan? span, string message, string hint)
     {
-        // The same line is asked for both axes and for every copy; it is told once.
-        if (_refused.Add((node.Draft.Location, message)))
+        if (!node.Draft.IsDamaged)
         {
-            findings.Add(FindingCatalogue.BadSize, new(node.Draft.Location.Source, span ?? node.Draft.Location.Span), message, hint);
+            Tell(FindingCatalogue.BadSize, new(node.Draft.Location.Source, span ?? node.Draft.Location.Span), message, hint);
         }
 
         return false;
     }
 
-    private readonly HashSet<(Location, string)> _refused = [];
+    /// <summary>Tells once what is found for both directions or for every copy.</summary>
+    private void Tell(FindingKind kind, Location location, string message, string hint)
+    {
+        if (_told.Add((location, message)))
+        {
+            findings.Add(kind, location, message, hint);
+        }
+    }
 }

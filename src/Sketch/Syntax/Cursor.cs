@@ -24,6 +24,9 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
     /// <summary>Set once a clause has gone wrong; silences everything until the next comma.</summary>
     public bool Failed { get; private set; }
 
+    /// <summary>Whether anything on the line has gone wrong.</summary>
+    public bool EverFailed { get; private set; }
+
     public Token Peek(int ahead) => line.Tokens[Math.Min(Position + ahead, line.Tokens.Count - 1)];
 
     public Token Take()
@@ -80,10 +83,15 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
         }
 
         Failed = true;
+        EverFailed = true;
     }
 
     public void Report(FindingKind kind, TextSpan span, string message, string hint, string? replacement = null) =>
         findings.Add(kind, new(source, span), message, hint, replacement);
+
+    /// <summary>The nearest of some known words to the one that stands here; null when no finding of this kind would be told any more.</summary>
+    public string? Nearest(FindingKind kind, Token token, IEnumerable<string> known) =>
+        token.Kind == TokenKind.Word && !findings.IsFull(kind) ? Syntax.Nearest.Find(token.Text, known) : null;
 
     /// <summary>What stands here, for a message.</summary>
     public string Here => Current.Kind switch

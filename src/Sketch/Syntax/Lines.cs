@@ -23,6 +23,9 @@ public abstract record LineSyntax(LogicalLine Tokens)
     /// <summary>The lines that lie on it.</summary>
     public ImmutableArray<LineSyntax> Children { get; init; } = [];
 
+    /// <summary>Whether some of it could not be read, so that what seems to be missing may not be.</summary>
+    public bool IsDamaged { get; init; }
+
     /// <summary>Tokens (by index) at which clauses begin without a comma before them.</summary>
     public ImmutableArray<int> MissingCommas { get; init; } = [];
 

@@ -139,7 +139,7 @@ public sealed partial class Parser
 
     private static Clause? UnknownClause(Cursor cursor, Token token)
     {
-        var near = Nearest.Find(token.Text, Vocabulary.ClauseWords.Order(StringComparer.Ordinal));
+        var near = cursor.Nearest(FindingCatalogue.UnknownClause, token, Vocabulary.ClauseWords);
         cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' begins no clause.",
             near is null ? "Clauses begin with words such as of, left, top, raised, turn or in a row." : $"Did you mean {near}?", near);
         return null;
@@ -170,7 +170,8 @@ public sealed partial class Parser
     private static ImmutableArray<PaintSyntax> ReadPaints(Cursor cursor)
     {
         var paints = ImmutableArray.CreateBuilder<PaintSyntax>();
-        while (cursor.Current.Kind is TokenKind.Colour or TokenKind.Word && ReadPaint(cursor) is { } paint)
+        while ((cursor.Current.Kind == TokenKind.Colour || (cursor.Current.Kind == TokenKind.Word && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)))
+            && ReadPaint(cursor) is { } paint)
         {
             paints.Add(paint);
         }

@@ -110,7 +110,7 @@ public sealed partial class Parser
 
         var missingCommas = ImmutableArray.CreateBuilder<int>();
         var clauses = ReadClauses(cursor, missingCommas);
-        return line with { Clauses = clauses, MissingCommas = missingCommas.ToImmutable(), NameTokens = [.. cursor.NameTokens] };
+        return line with { Clauses = clauses, MissingCommas = missingCommas.ToImmutable(), NameTokens = [.. cursor.NameTokens], IsDamaged = cursor.EverFailed };
     }
 
     private LineSyntax ReadHead(Cursor cursor, LogicalLine tokens)
@@ -156,9 +156,7 @@ public sealed partial class Parser
 
     private static BadLine Unknown(Cursor cursor, LogicalLine tokens)
     {
-        var near = cursor.Current.Kind == TokenKind.Word
-            ? Nearest.Find(cursor.Current.Text, Vocabulary.Kinds.Concat(Vocabulary.Faces).Concat(Vocabulary.Openers).Order(StringComparer.Ordinal))
-            : null;
+        var near = cursor.Nearest(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds.Concat(Vocabulary.Faces).Concat(Vocabulary.Openers));
         cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot begin with {cursor.Here}.",
             near is null ? "Begin with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon." : $"Did you mean {near}?", near);
         return new(tokens);
