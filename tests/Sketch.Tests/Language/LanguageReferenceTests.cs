@@ -1,0 +1,133 @@
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Papers;
+using Sketch.Stationery;
+using Sketch.Syntax;
+using Sketch.Text;
+using Sketch.Units;
+using Xunit;
+
+namespace Sketch.Tests.Language;
+
+public class LanguageReferenceTests
+{
+    public static TheoryData<int> Examples => [.. LanguageReference.Examples.Select(e => e.Line)];
+
+    public static TheoryData<int> Sound => [.. LanguageReference.Examples.Where(e => !IsMisspelt(e)).Select(e => e.Line)];
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void An_example_has_exactly_the_findings_written_below_it(int line)
+    {
+        var example = LanguageReference.At(line);
+        var found = FindingsOf(example)
+            .Select(f => (f.Code, Place: example.AsPrinted(f.Location.Start), f.Message, f.Hint))
+            .Select(f => ($"{f.Code} {f.Place.Line}:{f.Place.Column}", $"{f.Message} {f.Hint}"))
+            .ToList();
+        var told = string.Join('\n', found);
+        Assert.True(example.Findings.Length == found.Count, $"{LanguageReference.FilePath()}:{line}\n{told}");
+        foreach (var ((place, message), written) in found.Zip(example.Findings))
+        {
+            Assert.True(written.StartsWith(place + " ", StringComparison.Ordinal) && message.Contains(written[(place.Length + 1)..], StringComparison.Ordinal), $"{written}\n{told}");
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void The_sizes_below_an_example_are_those_that_come_out(int line)
+    {
+        var example = LanguageReference.At(line);
+        if (example.Sizes.Length == 0)
+        {
+            return;
+        }
+
+        var card = Compiler.Compile(example.Source, LanguageReference.World()).Card!;
+        foreach (var written in example.Sizes)
+        {
+            var path = written.Split("  ")[0];
+            var piece = card.Pieces.Single(p => p.Path == path);
+            Assert.Equal(written, $"{path}  {Text(piece.Box.Width, card)} x {Text(piece.Box.Height, card)}"
+                + (written.Contains(" at ", StringComparison.Ordinal) ? $" at {Text(piece.Box.Left, card)}, {Text(piece.Box.Top, card)}" : ""));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Sound))]
+    public void Formatting_an_example_twice_changes_nothing_more(int line)
+    {
+        var once = Format(LanguageReference.At(line).Source.Content);
+        Assert.Equal(once, Format(once));
+    }
+
+    [Theory]
+    [MemberData(nameof(Sound))]
+    public void A_formatted_example_says_the_same(int line)
+    {
+        var content = LanguageReference.At(line).Source.Content;
+        Assert.Equal(SyntaxDump.Of(content), SyntaxDump.Of(Format(content)));
+    }
+
+    [Fact]
+    public void Every_clause_has_an_example()
+    {
+        var shown = LanguageReference.Examples.SelectMany(e => SyntaxDump.Clauses(e.Source)).Select(c => c.GetType()).ToHashSet();
+        Assert.Empty(Leaves<Clause>().Where(t => !shown.Contains(t)).Select(t => t.Name));
+    }
+
+    [Fact]
+    public void Every_kind_of_line_has_an_example()
+    {
+        var shown = LanguageReference.Examples.SelectMany(e => SyntaxDump.Lines(e.Source)).Select(l => l.GetType()).ToHashSet();
+        Assert.Empty(Leaves<LineSyntax>().Where(t => !shown.Contains(t)).Select(t => t.Name));
+    }
+
+    [Fact]
+    public void Every_kind_of_piece_has_an_example() => Assert.Empty(Vocabulary.Kinds.Except(
+        LanguageReference.Examples.SelectMany(e => SyntaxDump.Lines(e.Source)).OfType<PieceLine>().Select(p => p.Head.Kind)));
+
+    [Fact]
+    public void Every_word_that_begins_a_clause_stands_in_the_reference()
+    {
+        var reference = File.ReadAllText(LanguageReference.FilePath());
+        Assert.All(Vocabulary.ClauseWords, w => Assert.Contains($"\"{w}\"", reference, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_tables_name_every_named_size()
+    {
+        var reference = File.ReadAllText(LanguageReference.FilePath());
+        var names = NamedSizes.Cards.Concat(NamedSizes.Envelopes).Concat(NamedSizes.Sheets).Select(s => s.Name);
+        Assert.All(names, n => Assert.Contains($"| {n} |", reference, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_tables_name_every_colour_word() => Assert.Empty(Missing(ColourWords.All));
+
+    [Fact]
+    public void The_tables_name_every_pattern_word() => Assert.Empty(Missing(BuiltIn.PatternWords));
+
+    private static IEnumerable<string> Missing(IEnumerable<string> words)
+    {
+        var reference = File.ReadAllText(LanguageReference.FilePath());
+        return words.Where(w => !reference.Contains($"`{w}`", StringComparison.Ordinal));
+    }
+
+    private static bool IsMisspelt(LanguageReference.Example example)
+    {
+        var findings = new FindingBag();
+        return Formatter.Format(example.Source, findings) is null;
+    }
+
+    /// <summary>What reading and laying out find; whether a card fits is another matter, with tests of its own.</summary>
+    private static IEnumerable<Finding> FindingsOf(LanguageReference.Example example) =>
+        Compiler.Compile(example.Source, LanguageReference.World()).Findings.Where(f => string.CompareOrdinal(f.Code, "SK4") < 0);
+
+    private static IEnumerable<Type> Leaves<T>() =>
+        typeof(T).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(T)) && !t.IsAbstract);
+
+    private static string Format(string content) => Formatter.Format(new SourceText("example.card", content), new FindingBag())!;
+
+    private static string Text(Length length, LaidOutCard card) =>
+        card.Units == UnitSystem.Inches ? RulerText.Inches(length, 64) : RulerText.Millimetres(length);
+}
