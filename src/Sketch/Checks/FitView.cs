@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Panels;
+using Sketch.Shapes;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -80,7 +81,16 @@ internal sealed class FitView
     /// of their own, so here their box counts.
     /// </summary>
     public static Rect Extent(Piece piece) =>
-        piece is { Kind: "text", Words.Fits: true } ? piece.Outline.Bounds.ToRect() : piece.Box;
+        piece is { Kind: "text", Words.Fits: true } ? Drawn(piece.Outline) : piece.Box;
+
+    /// <summary>The box of a drawn outline; endless words are cut off at ten times the limit of lengths.</summary>
+    public static Rect Drawn(Outline outline)
+    {
+        var (bounds, most) = (outline.Bounds, Length.Limit.Millimetres * 10);
+        return new Bounds(
+            Math.Clamp(bounds.Left, -most, most), Math.Clamp(bounds.Top, -most, most),
+            Math.Clamp(bounds.Right, -most, most), Math.Clamp(bounds.Bottom, -most, most)).ToRect();
+    }
 
     /// <summary>How far each piece reaches past the edges of its face where it really lies; zero where it does not.</summary>
     public Insets PastFace(int index)
@@ -97,7 +107,7 @@ internal sealed class FitView
         }
 
         var size = SizeOf(piece.Face);
-        var extent = piece.Turning.IsIdentity ? Extent(piece) : piece.TurnedOutline.Bounds.ToRect();
+        var extent = piece.Turning.IsIdentity ? Extent(piece) : Drawn(piece.TurnedOutline);
         return Beyond(extent, new(Length.Zero, Length.Zero, size.Width, size.Height));
     }
 

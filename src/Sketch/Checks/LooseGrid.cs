@@ -66,6 +66,11 @@ internal sealed class LooseGrid<T>
         }
     }
 
-    private static (int Column, int Row) CellOf(Point point, int level) =>
-        ((int)Math.Floor(Math.ScaleB(point.X, -level)), (int)Math.Floor(Math.ScaleB(point.Y, -level)));
+    private static (int Column, int Row) CellOf(Point point, int level)
+    {
+        return (Cell(point.X), Cell(point.Y));
+
+        // What lies a thousand kilometres off shares the outermost cells.
+        int Cell(double at) => (int)Math.Clamp(Math.Floor(Math.ScaleB(at, -level)), -1e9, 1e9);
+    }
 }

@@ -22,7 +22,7 @@ internal sealed class OverItsParent : IFitRule
         for (var i = 0; i < view.Pieces.Length; i++)
         {
             var ground = view.GroundOf(i);
-            if (view.OwnerOf(i) != i || ground < 0 || view.Pieces[ground].Matter is not (PieceMatter.Paper or PieceMatter.Ready))
+            if (view.OwnerOf(i) != i || ground < 0 || view.Pieces[ground].Matter is not (PieceMatter.Paper or PieceMatter.Ready) || !FitView.IsThere(view.Pieces[ground]))
             {
                 continue;
             }
@@ -56,7 +56,7 @@ internal sealed class OverItsParent : IFitRule
 
         var together = piece.Turning == parent.Turning;
         var outline = together ? piece.Outline : piece.TurnedOutline.Transform(parent.Turning.Inverse());
-        var box = together ? FitView.Extent(piece) : outline.Bounds.ToRect();
+        var box = together ? FitView.Extent(piece) : FitView.Drawn(outline);
         var over = FitView.Beyond(box, parent.Box);
         if (parent.Turning.IsIdentity && view.PastFace(layer) is var past && past != default)
         {

@@ -26,7 +26,7 @@ internal sealed class Cover
     {
         _outline = outline;
         _rectangle = outline.AsRectangle()?.Grow(Slack);
-        Bounds = (_rectangle ?? outline.Bounds.Grow(Slack));
+        Bounds = _rectangle ?? outline.Bounds.Grow(Slack);
     }
 
     /// <summary>The box around it.</summary>
@@ -64,9 +64,14 @@ internal sealed class Cover
         return IsRectangle || _prepared!.Covers(Polygons.Of(small));
     }
 
-    /// <summary>How far in millimetres the corners of an outline lie outside, at most; 0 when all are inside.</summary>
+    /// <summary>How far in millimetres the corners of an outline lie outside, at most; 0 when all are inside or this one has no area.</summary>
     public double Beyond(Outline outline)
     {
+        if (Area.IsEmpty)
+        {
+            return 0;
+        }
+
         _edge ??= new(Area);
         var farthest = 0.0;
         foreach (var corner in Polygons.Of(outline).Coordinates)
