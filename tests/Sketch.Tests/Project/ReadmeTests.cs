@@ -1,6 +1,8 @@
 using System.Text.RegularExpressions;
 using Markdig;
 using Markdig.Syntax;
+using Sketch.Reports;
+using Sketch.Text;
 using Xunit;
 
 namespace Sketch.Tests.Project;
@@ -33,6 +35,29 @@ public class ReadmeTests
     [Fact]
     public void The_test_command_is_the_one_that_the_build_script_calls() =>
         Assert.Contains("dotnet test", File.ReadAllText(Repository.PathTo(".ci", "run")), StringComparison.Ordinal);
+
+    [Fact]
+    public void The_command_that_is_shown_prints_what_is_shown()
+    {
+        var shown = Fences("console").Single().Split('\n', 2);
+        var arguments = shown[0]["$ sketch ".Length..].Split(' ').Select(a => a.Contains('/', StringComparison.Ordinal) ? Repository.PathTo(a) : a);
+        using var output = new StringWriter();
+
+        global::Sketch.Cli.Program.Run([.. arguments], output, TextWriter.Null);
+
+        Assert.Equal(shown[1].Trim(), output.ToString().ReplaceLineEndings("\n").Trim());
+    }
+
+    [Fact]
+    public void The_mistakes_that_are_shown_are_told_as_shown()
+    {
+        var compilation = Compiler.Compile(new SourceText("mistaken.card", Fences("mistaken").Single()), new TestSurroundings());
+        using var told = new StringWriter();
+
+        FindingsText.Write(told, compilation.Findings);
+
+        Assert.Equal(Fences("findings").Single().Trim(), told.ToString().ReplaceLineEndings("\n").Trim());
+    }
 
     private static IEnumerable<string> Fences(string language) =>
         Markdown.Parse(Text).Descendants<FencedCodeBlock>().Where(f => f.Info == language).Select(f => f.Lines.ToString());
