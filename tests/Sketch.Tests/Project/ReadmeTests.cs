@@ -43,7 +43,7 @@ public class ReadmeTests
         var arguments = shown[0]["$ sketch ".Length..].Split(' ').Select(a => a.Contains('/', StringComparison.Ordinal) ? Repository.PathTo(a) : a);
         using var output = new StringWriter();
 
-        global::Sketch.Cli.Program.Run([.. arguments], output, TextWriter.Null);
+        global::Sketch.Cli.Program.Run([.. arguments], output, TextWriter.Null, TestContext.Current.CancellationToken);
 
         Assert.Equal(shown[1].Trim(), output.ToString().ReplaceLineEndings("\n").Trim());
     }
