@@ -55,7 +55,7 @@ internal sealed class DraftChanges(PieceReader pieces, FindingBag findings, Sour
             IsDamaged = piece.IsDamaged || line.IsDamaged,
             Location = new(source, line.Span),
         };
-        pieces.TellIdle(line, changed, IdleClauses.Repeats(changed));
+        changed = pieces.WithoutIdle(line, changed, IdleClauses.Repeats(changed));
         if (!changed.Mats.IsEmpty && IdleClauses.IsInkOrHole(changed.Kind))
         {
             findings.Add(FindingCatalogue.Misplaced, new(source, line.Span), $"A {changed.Kind} cannot have the mats of what it replaces.", $"Leave them out first: leave out {line.Path.Text}/mat.");

@@ -159,6 +159,12 @@ internal sealed class DraftReader
 
     private CardDraft ReadLine(CardDraft card, LineSyntax line)
     {
+        if (line is UnitsLine or WordsLine)
+        {
+            _pieces.RejectClauses(line);
+            _pieces.RejectChildren(line);
+        }
+
         switch (line)
         {
             case UnitsLine units:

@@ -51,8 +51,7 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
     private PieceDraft ReadPiece(PieceLine line, ImmutableDictionary<string, PartDraft> parts)
     {
         var draft = FromHead(line.Head, line) with { Name = line.Name?.Text };
-        TellIdle(line, draft, IdleClauses.Repeats(draft));
-        return WithBlock(draft, line.Children, parts);
+        return WithBlock(WithoutIdle(line, draft, IdleClauses.Repeats(draft)), line.Children, parts);
     }
 
     /// <summary>A piece from a head and clauses, without name and block.</summary>
@@ -128,23 +127,28 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
             Children = part.Pieces,
             Location = At(line.Span),
         };
-        TellIdle(line, draft, repeats: false);
-        return WithBlock(draft, line.Children, parts);
+        return WithBlock(WithoutIdle(line, draft, repeats: false), line.Children, parts);
     }
 
-    /// <summary>Tells the clauses of a line that say nothing for its piece.</summary>
-    public void TellIdle(LineSyntax line, PieceDraft piece, bool repeats) =>
-        TellIdle(line, clause => IdleClauses.HintFor(clause, piece, repeats), piece.IsUse ? "part" : piece.Kind);
-
-    private void TellIdle(LineSyntax line, Func<Clause, string?> hintFor, string what)
+    /// <summary>Tells the clauses of a line that say nothing for its piece, and takes them away, so that they lead to no other findings.</summary>
+    public PieceDraft WithoutIdle(LineSyntax line, PieceDraft piece, bool repeats) => piece with
     {
+        Clauses = WithoutIdle(line, piece.Clauses, clause => IdleClauses.HintFor(clause, piece, repeats), piece.IsUse ? "part" : piece.Kind),
+    };
+
+    private ImmutableArray<DraftClause> WithoutIdle(LineSyntax line, ImmutableArray<DraftClause> clauses, Func<Clause, string?> hintFor, string what)
+    {
+        var idle = new HashSet<Clause>(ReferenceEqualityComparer.Instance);
         foreach (var clause in line.Clauses)
         {
             if (hintFor(clause) is { } hint)
             {
+                idle.Add(clause);
                 findings.Add(FindingCatalogue.IdleClause, At(clause.Span), $"'{source.Content[clause.Span.Start..clause.Span.End]}' says nothing for {Article(what)} {what}.", hint);
             }
         }
+
+        return idle.Count == 0 ? clauses : clauses.RemoveAll(c => idle.Contains(c.Clause));
     }
 
     private static string Article(string word) => word[0] is 'a' or 'e' or 'i' or 'o' or 'u' ? "an" : "a";
@@ -199,7 +203,7 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
         }
 
         var draft = FromHead(mat.Head, mat) with { Name = mat.Name?.Text };
-        TellIdle(mat, draft, repeats);
+        draft = WithoutIdle(mat, draft, repeats);
         if (!draft.Texts.IsEmpty)
         {
             findings.Add(FindingCatalogue.Misplaced, At(draft.Texts[0].Span), "A mat is covered by its piece, so its words would not be seen.", "Write the words on the piece.");
@@ -215,8 +219,8 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
             findings.Add(FindingCatalogue.BadCount, At(index.Span), $"There is no item {index.Value}: the line above makes {draft.Count}.", $"Write a number from 1 to {draft.Count}.");
         }
 
-        TellIdle(item, clause => IdleClauses.HintForCopy(clause, draft), "copy");
-        return new(item.Items, item.Size, item.Texts, ReadClauses(item), ReadAll(item.Children, parts), At(item.Span));
+        var clauses = WithoutIdle(item, ReadClauses(item), clause => IdleClauses.HintForCopy(clause, draft), "copy");
+        return new(item.Items, item.Size, item.Texts, clauses, ReadAll(item.Children, parts), At(item.Span));
     }
 
     private PieceDraft? Misplaced(LineSyntax line, string message, string hint)

@@ -17,8 +17,11 @@ internal sealed class PieceWriter(
     /// <summary>The usual height of foam (common practice, no source).</summary>
     public static readonly Length UsualFoam = Length.Millimetre(2);
 
-    /// <summary>The most windows that a card is cut with, and the most siblings that are tucked under one another.</summary>
-    private const int CutLimit = 500;
+    /// <summary>The most windows that a card is cut with; each is cut out of all that it goes through.</summary>
+    private const int WindowLimit = 200;
+
+    /// <summary>The most siblings under which others are tucked.</summary>
+    private const int TuckLimit = 500;
 
     private readonly ImmutableArray<Piece>.Builder _pieces = ImmutableArray.CreateBuilder<Piece>();
 
@@ -55,9 +58,9 @@ internal sealed class PieceWriter(
             }
             else if (tucked.Under is { } path && !IsParent(parent, path))
             {
-                if (under.Count >= CutLimit)
+                if (under.Count >= TuckLimit)
                 {
-                    findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.LocationOf(tucked), $"Pieces are tucked under more than {CutLimit} others; {unit.Called} stays on top.", "Put what lies beneath in the lines above.");
+                    findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.LocationOf(tucked), $"Pieces are tucked under more than {TuckLimit} others; {unit.Called} stays on top.", "Put what lies beneath in the lines above.");
                     first.Add(unit);
                     continue;
                 }
@@ -162,9 +165,9 @@ internal sealed class PieceWriter(
         }
 
         var index = _pieces.Count - 1;
-        if (draft.Kind == "window" && Windows.Count == CutLimit)
+        if (draft.Kind == "window" && Windows.Count == WindowLimit)
         {
-            findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {CutLimit} windows; the rest is not cut.", "Cut fewer windows.");
+            findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {WindowLimit} windows; the rest is not cut.", "Cut fewer windows.");
         }
         else if (draft.Kind == "window")
         {

@@ -71,7 +71,7 @@ public sealed class Lexer
             }
             else
             {
-                indent = IndentOf(content, first, start);
+                indent = IndentOf(content, first, start, indent);
             }
 
             ReadTokens(start + first, start + content.Length);
@@ -106,7 +106,8 @@ public sealed class Lexer
         before.Clear();
     }
 
-    private int IndentOf(string content, int first, int start)
+    /// <summary>How far a line is indented; one that mixes tabs and spaces counts as a neighbour of the line before, which is the likeliest.</summary>
+    private int IndentOf(string content, int first, int start, int before)
     {
         for (var i = 0; i < first; i++)
         {
@@ -125,7 +126,7 @@ public sealed class Lexer
                 Report(FindingCatalogue.MixedIndent, new(start, start + first),
                     $"This line is indented with {(content[i] == ' ' ? "spaces" : "a tab")}, the lines above with {used}.",
                     $"Indent with {used} in the whole file.");
-                break;
+                return before;
             }
         }
 

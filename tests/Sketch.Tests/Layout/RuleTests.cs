@@ -1,0 +1,209 @@
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Shapes;
+using Sketch.Tests.Layouts;
+using Sketch.Units;
+using Xunit;
+
+namespace Sketch.Tests.Layout;
+
+/// <summary>Rules of the language that the worked layouts do not reach; every value is worked out by hand from the rule.</summary>
+public class RuleTests
+{
+    [Theory]
+    [InlineData("panel, showing 1/8, showing bottom 1/2", "4 x 4 7/8", "1/8, 1/8")]
+    [InlineData("panel, showing bottom 1/2, showing 1/8", "4 x 4 7/8", "1/8, 1/8")]
+    [InlineData("panel, showing left 1/4", "4 x 5 1/2", "1/4, 0")]
+    [InlineData("panel, showing left 1/4, showing top 1", "4 x 4 1/2", "1/4, 1")]
+    [InlineData("panel full x 2, showing left 1/4", "4 x 2", "1/4, 1 3/4")]
+    [InlineData("panel 2 x 3, showing left 1/4, showing right 2", "2 x 3", "1/4, 1 1/4")]
+    [InlineData("panel full x share 1/2, showing 1/4, left 1", "3 x 2 1/2", "1, 1/4")]
+    public void Showing_speaks_of_the_sides_it_names(string panel, string size, string place) =>
+        Laid.OnA2($"  {panel}, of red").HasSizeAndPlace("front/panel", size, place);
+
+    [Fact]
+    public void Text_that_shows_takes_the_room_and_keeps_its_letters()
+    {
+        var text = Laid.OnA2("  text \"ahoy\", showing 1/2").Piece("front/text");
+        Assert.Equal(Measure.Size("3 1/4 x 4 1/2"), text.Box.Size);
+        Assert.Equal(Length.Inch(0, 3, 16), text.Words!.LetterHeight);
+    }
+
+    [Theory]
+    [InlineData("strip full x 1, left 0", "0", "0")]
+    [InlineData("strip full x 1, left 1/4", "1/16", "0")]
+    [InlineData("strip full x 1, left -1/4, right 1/8", "0", "1/16")]
+    [InlineData("strip full x 1, showing left 1/4", "1/16", "0")]
+    public void The_mat_of_a_full_strip_shows_where_the_strip_is_held_off(string strip, string left, string right) =>
+        Laid.OnA2($"  {strip}, of red\n    mat +1/8, of blue").ShowsBorder("front/strip/mat", left, "1/16", right, "1/16");
+
+    [Fact]
+    public void Contradicting_sizes_name_both_lines_and_values()
+    {
+        var finding = Assert.Single(Found.On("panel 2 x 3, of red\n  mat +1/8, of blue\n  mat 2 1/2 x 3 1/8, border 1/8, of cream"), f => f.Message.Contains("width", StringComparison.Ordinal));
+        Assert.Equal("The width of the panel of line 4 is said twice and differs: line 4 says 2 in and line 6 2 1/2 in, with 3/8 in of border between them.", finding.Message);
+    }
+
+    [Theory]
+    [InlineData("share 1/3", "share 2/3")]
+    [InlineData("share 1/7", "share 6/7")]
+    [InlineData("share 5/11", "share 6/11")]
+    public void Shares_that_make_a_whole_fill_it_to_a_nanometre(string one, string other)
+    {
+        var card = Laid.OnA2($"  a: panel full x {one}, top 0, of red\n  b: panel full x {other}, bottom 0, of red");
+        Assert.InRange((card.Piece("front/a").Box.Bottom - card.Piece("front/b").Box.Top).Abs().Nanometres, 0, 1);
+    }
+
+    [Theory]
+    [InlineData("spread edge to edge", "0", "1 5/8", "3 1/4")]
+    [InlineData("spread edge to edge, left 1/4, right 1/4", "1/4", "1 5/8", "3")]
+    [InlineData("gap 1/8, lower right 0", "1", "2 1/8", "3 1/4")]
+    [InlineData("gap -1/4, left 0", "0", "3/4", "1 1/2")]
+    [InlineData("step down 1/4, left 0, top 0", "0", "1", "2")]
+    public void Three_squares_stand_in_a_row(string clauses, params string[] lefts)
+    {
+        var card = Laid.OnA2($"  3 square 1, in a row, {clauses}, of red");
+        Assert.Equal(lefts.Select(Measure.Length), Enumerable.Range(1, 3).Select(i => card.Piece($"front/square[{i}]").Box.Left));
+    }
+
+    [Fact]
+    public void A_row_that_steps_down_goes_down_each_time()
+    {
+        var card = Laid.OnA2("  3 square 1, in a row, step down 1/4, left 0, top 0, of red");
+        Assert.Equal(["0", "1/4", "1/2"], Enumerable.Range(1, 3).Select(i => RulerText.Inches(card.Piece($"front/square[{i}]").Box.Top)));
+    }
+
+    [Fact]
+    public void A_step_down_alone_makes_a_column() =>
+        Laid.OnA2("  3 square 1, step down 1/4, upper left 0, of red").HasPlace("front/square[3]", "0, 2 1/2");
+
+    [Theory]
+    [InlineData("", "1/4")]
+    [InlineData(", lined up top", "0")]
+    [InlineData(", lined up bottom", "1/2")]
+    public void Smaller_copies_are_centred_or_lined_up(string clause, string top) =>
+        Laid.OnA2($"  2 square 1, upper left 0{clause}, of red\n    item 2: 1/2").HasPlace("front/square[2]", $"1, {top}");
+
+    [Fact]
+    public void A_copy_may_be_shifted_from_its_row()
+    {
+        var card = Laid.OnA2("  2 square 1, upper left 1/4, shift down 1, of red\n    item 2: shift up 1/8");
+        card.HasPlace("front/square[1]", "1/4, 1 1/4");
+        card.HasPlace("front/square[2]", "1 1/4, 1/8");
+    }
+
+    [Theory]
+    [InlineData("left of mid by 1/8", "1/2, 2 1/4")]
+    [InlineData("right of mid", "2 5/8, 2 1/4")]
+    [InlineData("above mid by 1/4, right of mid by 1/8", "2 3/4, 1")]
+    [InlineData("over top of mid, over left of mid", "1 1/8, 1 3/4")]
+    [InlineData("over right of mid", "2 1/8, 2 1/4")]
+    [InlineData("around mid", "1 5/8, 2 1/4")]
+    [InlineData("measured from mid, left 0, top 0", "1 5/8, 2 1/4")]
+    [InlineData("along top of mid", "1 5/8, 2 1/4")]
+    public void A_square_of_an_inch_is_placed_by_another(string place, string at) =>
+        Laid.OnA2($"  mid: square 1, of red\n  it: square 1, {place}, of red").HasPlace("front/it", at);
+
+    [Fact]
+    public void A_piece_of_several_mats_tucked_under_a_neighbour_comes_before_its_mats() => Assert.Equal(
+        ["front/a/mat", "front/a", "front/b/mat", "front/b", "front/c"],
+        Laid.OnA2("  b: square 1, of red\n    mat, of red\n  a: square 1, tucked under b, of red\n    mat, of red\n  c: square 1, of red").Order());
+
+    [Fact]
+    public void A_window_through_cuts_everything_beneath()
+    {
+        var card = Laid.OnA2("  a: panel 3 x 3, of red\n    mat +1/8, of red\n    b: panel 2 x 2, of red\n      window 1 x 1, through");
+        const double hole = 25.4 * 25.4;
+        Assert.Equal(8 * hole, card.Piece("front/a").Outline.Area, 3);
+        Assert.Equal((3.125 * 3.125 - 1) * hole, card.Piece("front/a/mat").Outline.Area, 3);
+        Assert.Equal(3 * hole, card.Piece("front/a/b").Outline.Area, 3);
+        Assert.Equal((4.25 * 5.5 - 1) * hole, card.Base.Outline.Area, 3);
+    }
+
+    [Fact]
+    public void Many_windows_cut_as_much_as_each_of_them() => Assert.Equal(
+        (4 * 5 - 40 * 0.25 * 0.25) * 25.4 * 25.4,
+        Laid.OnA2("  panel 4 x 5, of red\n    40 window 1/4 x 1/4, in a grid 8 across, gap 1/8").Piece("front/panel").Outline.Area, 3);
+
+    [Fact]
+    public void A_window_in_a_turned_piece_turns_with_it()
+    {
+        var card = Laid.OnA2("  panel 3 x 3, turn 30, of red\n    window 1 x 1, upper left 1/4");
+        var hole = card.Piece("front/panel").Outline.Contours[1];
+        Assert.Equal(card.Piece("front/panel").Box.Left.Millimetres + 6.35, new Outline([hole]).Bounds.Left, 3);
+    }
+
+    [Fact]
+    public void A_used_part_takes_exchanged_roles_however_deep()
+    {
+        var card = Laid.Out("card \"x\"\nbase A2, of white\nrole deep: navy\npart light 1/2 x 1/2\n  star 1/2, of deep\npart lantern 1 x 1\n  use light\nfront\n  use lantern, left 0\n  use lantern, right 0, with deep as red\n");
+        Assert.Equal("deep", card.Piece("front/group/group/star").Paint.Role);
+        Assert.Equal("red", card.Piece("front/group2/group/star").Paint.Role);
+    }
+
+    [Theory]
+    [InlineData("change pic: left 1/4", "3 x 3", "1/4, 1 1/4")]
+    [InlineData("change pic: above post by 1/4", "3 x 3", "5/8, 3/4")]
+    [InlineData("change pic: 1 x 2", "1 x 2", "1/2, 1/2")]
+    [InlineData("change pic: showing 1", "2 1/4 x 3 1/2", "1, 1")]
+    [InlineData("change pic: full x 2, left 1", "3 1/4 x 2", "1, 1/2")]
+    [InlineData("change pic: lower right 1/2", "3 x 3", "3/4, 2")]
+    [InlineData("change pic: centre", "3 x 3", "5/8, 1 1/4")]
+    public void A_change_replaces_what_said_the_same(string change, string size, string place) =>
+        Like($"{change}\n", "  pic: panel 3 x 3, upper left 1/2, of red\n  post: strip 1/4 x 1 1/2, bottom 0, of red")
+            .HasSizeAndPlace("front/pic", size, change.Contains("left 1/4", StringComparison.Ordinal) ? "1/4, 1/2" : change.Contains("above", StringComparison.Ordinal) ? "1/2, 3/4" : place);
+
+    [Fact]
+    public void A_written_size_replaces_what_shows() =>
+        Like("change pic: 2 x 2\n", "  pic: panel, showing 1/8, of red").HasSizeAndPlace("front/pic", "2 x 2", "1 1/8, 1 3/4");
+
+    [Fact]
+    public void A_landscape_card_stays_so_on_another_named_base()
+    {
+        var world = new TestSurroundings().WithText("a.card", "card \"a\"\nbase A2, landscape, fold top, of kraft\nfront\n");
+        var card = Laid.Out("card \"b\"\nlike \"a.card\"\nbase US A7\n", world);
+        Assert.Equal((Measure.Size("7 x 5"), Fold.Top, "kraft"), (card.Base.Closed, card.Base.Fold, card.Base.Paint.Role));
+    }
+
+    [Fact]
+    public void Cards_may_be_like_one_another_in_a_chain()
+    {
+        var world = new TestSurroundings()
+            .WithText("a.card", "card \"a\"\nbase A2, of white\nfront\n  lamp: star 1, top 1, of red\n")
+            .WithText("b.card", "card \"b\"\nlike \"a.card\"\nchange lamp: star 2\n");
+        Laid.Out("card \"c\"\nlike \"b.card\"\nchange lamp: top 2\n", world).HasPlace("front/lamp", "1 1/8, 2");
+    }
+
+    [Theory]
+    [InlineData("envelope US A2", "5 3/4 x 4 3/8")]
+    [InlineData("envelope", "5 3/4 x 4 3/8")]
+    [InlineData("envelope 4 x 6", "6 x 4")]
+    [InlineData("envelope C6", "162 mm x 114 mm")]
+    public void An_envelope_lies_landscape(string line, string size)
+    {
+        var face = Laid.Out($"card \"x\"\nbase A2, of white\n{line}\n").Find(FaceKind.Envelope)!;
+        Assert.Equal(size.Contains("mm", StringComparison.Ordinal) ? new(Length.Millimetre(162), Length.Millimetre(114)) : Measure.Size(size), face.Size);
+    }
+
+    [Theory]
+    [InlineData("envelope US A2, flap 2\nenvelope back\n  tape full x 1/2, over bottom of flap, of blue\n")]
+    [InlineData("envelope back, flap 2\n  tape full x 1/2, over bottom of flap, of blue\n")]
+    public void The_flap_is_a_place_on_the_back_of_the_envelope(string lines) =>
+        Laid.Out($"card \"x\"\nbase A2, of white\n{lines}").HasSizeAndPlace("envelope-back/tape", "5 3/4 x 1/2", "0, 1 3/4");
+
+    [Fact]
+    public void A_frame_leaves_what_shows_and_is_a_ring()
+    {
+        var frame = Laid.OnA2("  frame 1/4, showing 1/4, of gold").Piece("front/frame");
+        Assert.Equal(Measure.Size("3 3/4 x 5"), frame.Box.Size);
+        Assert.Equal((3.75 * 5 - 3.25 * 4.5) * 25.4 * 25.4, frame.Outline.Area, 3);
+    }
+
+    [Fact]
+    public void Copies_that_do_not_fill_what_shows_are_told() => Assert.All(
+        Found.On("3 square 1, showing 1/8, of red"), f => Assert.Equal(FindingCatalogue.SizesContradict, f.Kind));
+
+    private static LaidOutCard Like(string lines, string pieces) => Laid.Out(
+        $"card \"b\"\nlike \"a.card\"\n{lines}",
+        new TestSurroundings().WithText("a.card", $"card \"a\"\nbase A2, of white\nfront\n{pieces}\n"));
+}
