@@ -1,0 +1,82 @@
+using Sketch.Syntax;
+using Xunit;
+
+namespace Sketch.Tests.Syntax;
+
+public class MistakeTests
+{
+    [Theory]
+    [InlineData("pannel 3 x 4", "panel")]
+    [InlineData("lamp: sttar 2", "star")]
+    [InlineData("3 gems 1/8", "gem")]
+    [InlineData("4 squrae 1", "square")]
+    [InlineData("star 2, rasied 2 mm", "raised")]
+    [InlineData("star 2, botom 1", "bottom")]
+    [InlineData("star 2, aboev lamp", "above")]
+    [InlineData("star 2, swalowtail left", "swallowtail")]
+    public void A_misspelt_word_gets_the_nearest_one(string line, string offer)
+    {
+        var mistake = Assert.Single(Reading.Mistakes(line));
+        Assert.Equal((offer, $"Did you mean {offer}?"), (mistake.Replacement, mistake.Hint));
+    }
+
+    [Theory]
+    [InlineData("star 2, over bottom", "Here the word of is missing; there is the end of the line.", "Write over bottom of pic.")]
+    [InlineData("star 2, over pic", "Here left, right, top or bottom is missing; there is 'pic'.", "Write over bottom of pic.")]
+    [InlineData("star 2, in a line", "Here row, column or grid is missing; there is 'line'.", "Write in a row, in a column, in a grid 2 across, or in turn.")]
+    [InlineData("star 2, shift 1/8", "Here left, right, up or down is missing; there is '1/8'.", "Write shift up 1/8.")]
+    [InlineData("star 2, turn left", "Here the degrees is missing; there is the end of the line.", "Write turn left 5, in degrees.")]
+    [InlineData("star 2, left", "Here a length is missing; there is the end of the line.", "Write left 1/4.")]
+    [InlineData("star 2, of", "Here a role or colour is missing; there is the end of the line.", "Write of navy, or of #16324f.")]
+    [InlineData("panel full", "Here x and the height is missing; there is the end of the line.", "Write width x height, such as full x 3/4.")]
+    [InlineData("panel full x share 2", "Here a fraction up to 1/1 is missing; there is '2'.", "Write share 2/3.")]
+    [InlineData("star 2, top 1 left 1", "Before 'left' a comma is missing, or it does not belong here.", "Put a comma before 'left' if it begins a clause of its own.")]
+    [InlineData("star 2; of red", "';' means nothing here.", "Use a comma between clauses.")]
+    [InlineData("star [2]", "'[' means nothing here.", "Change one copy of a repeat with a line beneath it: item 2: of pearl.")]
+    public void What_is_missing_is_said_with_an_example(string line, string message, string hint)
+    {
+        var mistake = Reading.Mistakes(line)[0];
+        Assert.Equal((message, hint), (mistake.Message, mistake.Hint));
+    }
+
+    [Theory]
+    [InlineData("star 2, rasied 2 mm, of red", 1)]
+    [InlineData("star 2, over pic, top 1/4, of red", 2)]
+    [InlineData("star 1/3, top 1/4, of red", 2)]
+    [InlineData("star 2, left 2,5, of red", 1)]
+    public void Reading_goes_on_at_the_next_comma(string line, int clauses)
+    {
+        var (file, findings) = Reading.File($"card \"x\"\nfront\n  {line}\n");
+        Assert.Single(findings);
+        Assert.Equal(clauses, file.Lines[1].Children[0].Clauses.Length);
+    }
+
+    [Fact]
+    public void A_line_that_cannot_be_read_does_not_spoil_what_lies_on_it()
+    {
+        var (file, findings) = Reading.File("card \"x\"\nfront\n  pannel 3 x 4\n    star 1, of red\n  star 1/3\n");
+        Assert.Equal(["SK110", "SK102"], findings.Select(f => f.Code));
+        Assert.IsType<PieceLine>(Assert.Single(file.Lines[1].Children[0].Children));
+    }
+
+    [Theory]
+    [InlineData("star 1/3")]
+    [InlineData("star 1, of")]
+    [InlineData("lamp: sttar 1\n  heart 1, above lamp, of red")]
+    [InlineData("panel showing 1/3, of red")]
+    public void One_mistake_is_one_finding(string pieces) =>
+        Assert.Single(Compiler.Compile(new("a.card", $"card \"x\"\nbase A2, of white\nfront\n  {pieces}\n"), new TestSurroundings()).Findings
+            .Where(f => string.CompareOrdinal(f.Code, "SK4") < 0));
+
+    [Theory]
+    [InlineData("lamp", "lamb", true)]
+    [InlineData("lamp", "lmap", true)]
+    [InlineData("lamp", "lantern", false)]
+    [InlineData("raised", "rasied", true)]
+    [InlineData("of", "off", true)]
+    public void The_nearest_word_is_within_a_third_of_the_letters(string known, string written, bool near) =>
+        Assert.Equal(near ? known : null, Nearest.Find(written, [known]));
+
+    [Fact]
+    public void Among_words_equally_near_the_first_in_the_alphabet_is_taken() => Assert.Equal("bar", Nearest.Find("ber", ["bor", "bar"]));
+}
