@@ -110,7 +110,7 @@ public static class LeftoverFilling
             tree = tree is null ? row : new Join(false, tree, row);
         }
 
-        var part = CutOrder.For(tree!, room.Width.Nanometres + kerf, room.Height.Nanometres + kerf, kerf, problem.SmallestUse.Nanometres);
+        var part = CutOrder.For(tree!, room.Width.Nanometres + kerf, room.Height.Nanometres + kerf, kerf, problem.SmallestUse.Nanometres, new HashSet<long> { width, height });
         return LayoutWriter.Further(layout, room, part, problem.Kerf, [new(Enumerable.Repeat(piece, count))]);
     }
 }

@@ -6,6 +6,8 @@ namespace Sketch.Cutting.Layouts;
 /// </summary>
 internal sealed class CutPoints
 {
+    private const int MostWhenThinned = 240;
+
     private readonly long[] _points;
 
     private CutPoints(long[] points, bool isComplete)
@@ -23,7 +25,7 @@ internal sealed class CutPoints
 
     /// <param name="sides">Side lengths with how often each may be used.</param>
     /// <param name="limit">The longest distance of interest.</param>
-    /// <param name="most">How many points may be kept.</param>
+    /// <param name="most">How many points may be kept; if there are more, far fewer are, since an answer that may miss something need not be slow too.</param>
     public static CutPoints For(IEnumerable<(long Side, int Copies)> sides, long limit, int most)
     {
         var merged = sides.Where(s => s.Side <= limit && s.Copies > 0).GroupBy(s => s.Side)
@@ -34,7 +36,7 @@ internal sealed class CutPoints
             Extend(points, side, copies, limit);
             if (points.Count > most)
             {
-                return Thinned(merged, limit, most);
+                return Thinned(merged, limit, Math.Min(most, MostWhenThinned));
             }
         }
 
@@ -44,15 +46,39 @@ internal sealed class CutPoints
     /// <summary>All whole numbers up to a limit.</summary>
     public static CutPoints Grid(int limit) => new([.. Enumerable.Range(0, limit + 1).Select(i => (long)i)], isComplete: true);
 
-    /// <summary>These points together with their distances from the far ends, where leftovers begin.</summary>
-    public CutPoints WithMirror(IEnumerable<long> ends) =>
-        new([.. ends.SelectMany(end => _points.Where(p => p <= end).Select(p => end - p)).Concat(_points).Distinct().Order()], IsComplete);
-
     /// <summary>The index of the last point not beyond a distance that is not negative.</summary>
     public int Floor(long distance)
     {
         var index = Array.BinarySearch(_points, distance);
         return index >= 0 ? index : ~index - 1;
+    }
+
+    /// <summary>For each point, and for the first, second and further points up to half of it: the last point that leaves room beside them.</summary>
+    public int[][] Rests()
+    {
+        var rests = new int[Count][];
+        for (var j = 0; j < Count; j++)
+        {
+            var halves = 0;
+            while (halves < j && 2 * _points[halves + 1] <= _points[j])
+            {
+                halves++;
+            }
+
+            rests[j] = new int[halves];
+            var rest = j;
+            for (var k = 1; k <= halves; k++)
+            {
+                while (_points[rest] > _points[j] - _points[k])
+                {
+                    rest--;
+                }
+
+                rests[j][k - 1] = rest;
+            }
+        }
+
+        return rests;
     }
 
     private static void Extend(SortedSet<long> points, long side, int copies, long limit)

@@ -1,7 +1,7 @@
 namespace Sketch.Cutting.Layouts;
 
 /// <summary>
-/// A layout as the cuts that make it, without places: a piece, a part left over, or two layouts side by side or one above the other.
+/// A layout as the cuts that make it, without places: a piece, or two layouts side by side or one above the other.
 /// <see cref="Width"/> and <see cref="Height"/> are the smallest rectangle (nanometres) that it can be cut from.
 /// </summary>
 internal abstract record CutTree(long Width, long Height)
@@ -36,16 +36,6 @@ internal sealed record PieceLeaf(Kind Kind, long Width, long Height) : CutTree(W
         surplus[Kind.Index]--;
         return null;
     }
-}
-
-/// <summary>A part that is to stay whole, with nothing cut from it.</summary>
-internal sealed record RestLeaf(long Width, long Height) : CutTree(Width, Height)
-{
-    public override void Count(int[] perKind)
-    {
-    }
-
-    public override CutTree? Without(int[] surplus) => this;
 }
 
 /// <summary>Two layouts parted by one cut: upright when they lie side by side.</summary>

@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace Sketch.Cutting.Layouts;
 
 /// <summary>
@@ -14,6 +12,7 @@ internal sealed class LayoutTable
 
     private readonly CutPoints _across;
     private readonly CutPoints _down;
+    private readonly int[][] _restAcross;
     private readonly int[][] _restDown;
     private readonly int[] _best;
     private readonly (Kind Kind, int Column, int Row)[] _ways;
@@ -24,7 +23,7 @@ internal sealed class LayoutTable
         _across = across;
         _down = down;
         _best = new int[across.Count * down.Count];
-        _restDown = Rests(down);
+        (_restAcross, _restDown) = (across.Rests(), down.Rests());
         var (width, height) = (across[across.Count - 1], down[down.Count - 1]);
         _ways = [.. from kind in kinds
                     from way in kind.Ways()
@@ -53,19 +52,14 @@ internal sealed class LayoutTable
             var column = _best.AsSpan(i * height, height);
             if (i > 0)
             {
-                Raise(column, _best.AsSpan((i - 1) * height, height), default);
+                Sums.Raise(column, _best.AsSpan((i - 1) * height, height));
             }
 
             // Of the two parts the narrower one is at most half as wide; the wider one gets what remains.
-            var rest = i;
-            for (var k = 1; k < i && 2 * _across[k] <= _across[i]; k++)
+            var rests = _restAcross[i];
+            for (var k = 0; k < rests.Length; k++)
             {
-                while (_across[rest] > _across[i] - _across[k])
-                {
-                    rest--;
-                }
-
-                Raise(column, _best.AsSpan(k * height, height), _best.AsSpan(rest * height, height));
+                Sums.Raise(column, _best.AsSpan((k + 1) * height, height), _best.AsSpan(rests[k] * height, height));
             }
 
             CutDown(column);
@@ -78,63 +72,10 @@ internal sealed class LayoutTable
     /// <summary>A layout of the best value, or null when nothing of value fits.</summary>
     public CutTree? Tree(long width, long height) => Tree(_across.Floor(width), _down.Floor(height));
 
-    private static void Raise(Span<int> target, ReadOnlySpan<int> first, ReadOnlySpan<int> second)
-    {
-        var at = 0;
-        var step = Vector<int>.Count;
-        if (second.IsEmpty)
-        {
-            for (; at < target.Length; at++)
-            {
-                target[at] = Math.Max(target[at], first[at]);
-            }
-
-            return;
-        }
-
-        for (; at <= target.Length - step; at += step)
-        {
-            var sum = new Vector<int>(first[at..]) + new Vector<int>(second[at..]);
-            Vector.Max(new Vector<int>(target[at..]), sum).CopyTo(target[at..]);
-        }
-
-        for (; at < target.Length; at++)
-        {
-            target[at] = Math.Max(target[at], first[at] + second[at]);
-        }
-    }
-
     private static int Ceiling(CutPoints points, long distance)
     {
         var floor = points.Floor(distance);
         return points[floor] == distance ? floor : floor + 1;
-    }
-
-    private static int[][] Rests(CutPoints points)
-    {
-        var rests = new int[points.Count][];
-        for (var j = 0; j < points.Count; j++)
-        {
-            var halves = 0;
-            while (halves < j && 2 * points[halves + 1] <= points[j])
-            {
-                halves++;
-            }
-
-            rests[j] = new int[halves];
-            var rest = j;
-            for (var k = 1; k <= halves; k++)
-            {
-                while (points[rest] > points[j] - points[k])
-                {
-                    rest--;
-                }
-
-                rests[j][k - 1] = rest;
-            }
-        }
-
-        return rests;
     }
 
     private void CutDown(Span<int> column)
@@ -184,12 +125,11 @@ internal sealed class LayoutTable
             }
         }
 
-        for (var k = 1; 2 * _across[k] <= _across[i]; k++)
+        for (var k = 0; k < _restAcross[i].Length; k++)
         {
-            var rest = _across.Floor(_across[i] - _across[k]);
-            if (_best[k * height + j] + _best[rest * height + j] == value)
+            if (_best[(k + 1) * height + j] + _best[_restAcross[i][k] * height + j] == value)
             {
-                return Joined(true, Tree(k, j), Tree(rest, j));
+                return Joined(true, Tree(k + 1, j), Tree(_restAcross[i][k], j));
             }
         }
 

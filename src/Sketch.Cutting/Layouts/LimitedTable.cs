@@ -8,6 +8,9 @@ internal sealed class LimitedTable
 {
     private readonly CutPoints _across;
     private readonly CutPoints _down;
+    private readonly int[][] _restAcross;
+    private readonly int[][] _restDown;
+    private readonly int[] _atMost;
     private readonly (Kind Kind, int Worth, int Wanted)[] _kinds;
     private readonly int[] _value;
     private readonly ushort[] _counts;
@@ -17,6 +20,7 @@ internal sealed class LimitedTable
     private LimitedTable(CutPoints across, CutPoints down, (Kind Kind, int Worth, int Wanted)[] kinds)
     {
         (_across, _down, _kinds) = (across, down, kinds);
+        (_restAcross, _restDown, _atMost) = (across.Rests(), down.Rests(), new int[down.Count]);
         _value = new int[across.Count * down.Count];
         _counts = new ushort[_value.Length * kinds.Length];
         _holds = new ulong[_value.Length];
@@ -76,6 +80,7 @@ internal sealed class LimitedTable
         var table = new LimitedTable(across, down, used);
         for (var i = 1; i < across.Count; i++)
         {
+            table.BoundColumn(i);
             for (var j = 1; j < down.Count; j++)
             {
                 table.FillCell(i, j);
@@ -103,26 +108,27 @@ internal sealed class LimitedTable
             }
         }
 
-        var rest = i;
-        for (var k = 1; k < i && 2 * _across[k] <= _across[i]; k++)
+        var rests = _restAcross[i];
+        for (var k = 0; k < rests.Length && _atMost[j] > _value[cell]; k++)
         {
-            while (_across[rest] > _across[i] - _across[k])
-            {
-                rest--;
-            }
-
-            TryJoin(cell, How.SideBySide, k * height + j, rest * height + j);
+            TryJoin(cell, How.SideBySide, (k + 1) * height + j, rests[k] * height + j);
         }
 
-        rest = j;
-        for (var k = 1; k < j && 2 * _down[k] <= _down[j]; k++)
+        rests = _restDown[j];
+        for (var k = 0; k < rests.Length; k++)
         {
-            while (_down[rest] > _down[j] - _down[k])
-            {
-                rest--;
-            }
+            TryJoin(cell, How.Above, i * height + k + 1, i * height + rests[k]);
+        }
+    }
 
-            TryJoin(cell, How.Above, i * height + k, i * height + rest);
+    // What two layouts side by side could be worth at most, for all heights at once: most rectangles need no closer look.
+    private void BoundColumn(int i)
+    {
+        var height = _down.Count;
+        Array.Clear(_atMost);
+        for (var k = 0; k < _restAcross[i].Length; k++)
+        {
+            Sums.Raise(_atMost, _value.AsSpan((k + 1) * height, height), _value.AsSpan(_restAcross[i][k] * height, height));
         }
     }
 

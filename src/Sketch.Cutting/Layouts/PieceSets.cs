@@ -66,18 +66,6 @@ internal sealed class PieceSets
                select Tree(set.Boxes.First(b => b.Width <= width && b.Height <= height));
     }
 
-    /// <summary>All smallest rectangles of one collection, as layouts.</summary>
-    public IEnumerable<CutTree> Layouts(int[] counts)
-    {
-        var code = 0UL;
-        for (var kind = 0; kind < counts.Length; kind++)
-        {
-            code |= (ulong)counts[kind] << _shift[kind];
-        }
-
-        return _sets.TryGetValue(code, out var set) ? set.Boxes.Select(Tree) : [];
-    }
-
     private bool List(long effort, CancellationToken stop)
     {
         var bySize = new List<List<PieceSet>> { new(), new() };

@@ -8,6 +8,7 @@ namespace Sketch.Cutting.Sheets;
 /// </summary>
 internal sealed class ColumnGeneration(Reduced problem, LayoutTable table, PatternPool pool)
 {
+    private readonly SheetBound _bound = SheetBound.For(problem, table);
     private int[] _prices = [];
 
     /// <summary>The prices of the last round as whole numbers, for which the bound was worked out.</summary>
@@ -43,7 +44,11 @@ internal sealed class ColumnGeneration(Reduced problem, LayoutTable table, Patte
                 }
             }
 
-            bound = Math.Max(bound, Bound(demand, onHand));
+            if (_bound.IsShared || !found)
+            {
+                bound = Math.Max(bound, _bound.By(_prices, demand, onHand));
+            }
+
             if (!found)
             {
                 break;
@@ -51,38 +56,6 @@ internal sealed class ColumnGeneration(Reduced problem, LayoutTable table, Patte
         }
 
         return (bound, [.. program.Use()]);
-    }
-
-    /// <summary>
-    /// With worth given to pieces, no sheet holds more than the best layout, so the worth of all pieces less what the offcuts can take, divided by
-    /// that and rounded up, bounds the sheets (Farley 1990).
-    /// </summary>
-    private int Bound(int[] demand, IReadOnlyList<int?> onHand)
-    {
-        if (!table.IsExact)
-        {
-            return 0;
-        }
-
-        if (problem.Kinds.Any(k => !k.Fits(problem.Sheet.Width, problem.Sheet.Height) && _prices[k.Index] > 0))
-        {
-            _prices = [.. problem.Kinds.Select(k => k.Fits(problem.Sheet.Width, problem.Sheet.Height) ? _prices[k.Index] : 0)];
-            table.Fill(_prices);
-        }
-
-        Int128 worth = 0;
-        for (var kind = 0; kind < demand.Length; kind++)
-        {
-            worth += (Int128)demand[kind] * _prices[kind];
-        }
-
-        foreach (var stock in problem.Stocks.Where(s => !s.IsSheet))
-        {
-            worth -= (Int128)onHand[stock.Index]!.Value * table.Best(stock.Width, stock.Height);
-        }
-
-        var most = table.Best(problem.Sheet.Width, problem.Sheet.Height);
-        return worth <= 0 || most == 0 ? 0 : (int)((worth + most - 1) / most);
     }
 
     // Whole prices as fine as the table allows: no layout is worth more than its area at the dearest price per area.

@@ -20,6 +20,9 @@ internal sealed class Incumbent(Reduced problem, IProgress<PlanProgress>? progre
 
     public int LowerBound { get; private set; }
 
+    /// <summary>How many sheets the linear program uses, in fractions: what of the last sheet is not in it could stay whole.</summary>
+    public double Fractional { get; set; }
+
     /// <summary>Whether the plan is known to be as good as any, all pieces placed or not.</summary>
     public bool IsSettled { get; private set; }
 

@@ -52,7 +52,7 @@ internal sealed class Rounding(Reduced problem, Incumbent incumbent, Cancellatio
                 return;
             }
 
-            FillUp(kept, wanted, onHand, generation.Prices, 2);
+            FillUp(kept, wanted, onHand, generation.Prices, 1);
             var whole = part.Select(u => (u.Pattern, Times: (int)Math.Floor(u.Times + 1e-6))).Where(u => u.Times > 0).ToList();
             kept.AddRange(whole.Count > 0 ? whole : [(part.MaxBy(u => u.Times).Pattern, 1)]);
         }

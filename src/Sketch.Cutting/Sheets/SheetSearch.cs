@@ -21,18 +21,32 @@ internal sealed class SheetSearch
     public static Incumbent Run(Reduced problem, IProgress<PlanProgress>? progress, CancellationToken stop)
     {
         var search = new SheetSearch(problem, progress, stop);
-        search.Run();
+        search.Run(int.MinValue, []);
         return search._incumbent;
     }
 
-    private void Run()
+    /// <summary>A plan of at most so many sheets, if a short search finds one.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="target">Sheets allowed.</param>
+    /// <param name="known">Patterns to start from; their stocks are those of the problem.</param>
+    /// <param name="stop">Ends the search.</param>
+    public static WholePlan? TryWithin(Reduced problem, int target, IReadOnlyList<Pattern> known, CancellationToken stop)
+    {
+        var search = new SheetSearch(problem, null, stop);
+        search.Run(target, known);
+        return search._incumbent.Best is { LeftOut: 0 } plan && plan.Sheets <= target ? plan : null;
+    }
+
+    // With a target the search is short, and ends once the target is reached or known to be out of reach.
+    private void Run(int target, IReadOnlyList<Pattern> known)
     {
         _incumbent.Offer(PlainRows());
-        foreach (var pattern in _problem.Kinds.SelectMany(Rows))
+        foreach (var pattern in _problem.Kinds.SelectMany(Rows).Concat(known))
         {
             _incumbent.Pool.Add(pattern);
         }
 
+        _incumbent.Raise(SheetBound.ByArea(_problem));
         if (_stop.IsCancellationRequested)
         {
             return;
@@ -41,14 +55,20 @@ internal sealed class SheetSearch
         var generation = new ColumnGeneration(_problem, NewTable(), _incumbent.Pool);
         var (bound, use) = generation.Run(_problem.Demand, [.. _problem.Stocks.Select(s => s.OnHand)], _stop);
         _incumbent.Raise(bound);
+        _incumbent.Fractional = use.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times);
         var prices = generation.Prices;
         var rounding = new Rounding(_problem, _incumbent, _stop);
         var listing = new Listing(_problem, _incumbent, NewTable, _stop);
-        var steps = new Action[]
+        var quick = new Action[]
         {
             () => rounding.Run(use, prices, back: 0, rounds: 2),
-            () => listing.Run(prices, share: 1, effort: 500_000),
             () => rounding.Dive(generation, use, back: 0),
+        };
+        var thorough = new Action[]
+        {
+            quick[0],
+            () => listing.Run(prices, share: 1, effort: 500_000),
+            quick[1],
             () => rounding.Run(use, prices, back: 2, rounds: 2),
             () => rounding.Run([], prices, back: 0, rounds: 2),
             () => rounding.Dive(generation, use, back: 1),
@@ -57,8 +77,13 @@ internal sealed class SheetSearch
             () => listing.Run(prices, share: 0.25, effort: 10_000_000),
             () => listing.Run(prices, share: 1, effort: 20_000_000),
         };
-        foreach (var step in steps.TakeWhile(_ => !_incumbent.IsSettled && !_stop.IsCancellationRequested))
+        foreach (var step in target >= 0 ? quick : thorough)
         {
+            if (_incumbent.IsSettled || _stop.IsCancellationRequested || _incumbent.Best!.Sheets <= target || (target >= 0 && _incumbent.LowerBound > target))
+            {
+                return;
+            }
+
             step();
         }
     }

@@ -26,15 +26,23 @@ internal sealed class CutOrder
 {
     private readonly long _kerf;
     private readonly long _smallestUse;
-    private readonly Dictionary<(Row Row, int Start, long Width, long Height), (Part Part, double Score, int Cuts)> _known = [];
+    private readonly Dictionary<(Row Row, int Start, long Width, long Height), Found> _known = [];
 
-    private CutOrder(long kerf, long smallestUse) => (_kerf, _smallestUse) = (kerf, smallestUse);
+    private readonly IReadOnlySet<long> _settings;
+
+    private CutOrder(long kerf, long smallestUse, IReadOnlySet<long> settings) => (_kerf, _smallestUse, _settings) = (kerf, smallestUse, settings);
 
     /// <summary>Cuts a layout out of a rectangle it fits in.</summary>
-    public static Part For(CutTree tree, long width, long height, long kerf, long smallestUse) =>
-        new CutOrder(kerf, smallestUse).Cut(Row.From(tree), 0, width, height).Part;
+    /// <param name="tree">The layout.</param>
+    /// <param name="width">The rectangle across.</param>
+    /// <param name="height">The rectangle down.</param>
+    /// <param name="kerf">The kerf, which all sides have added.</param>
+    /// <param name="smallestUse">The shortest side of a leftover worth keeping.</param>
+    /// <param name="settings">Settings of the trimmer in use: how far from the left or top edge of a part it is cut.</param>
+    public static Part For(CutTree tree, long width, long height, long kerf, long smallestUse, IReadOnlySet<long> settings) =>
+        new CutOrder(kerf, smallestUse, settings).Cut(Row.From(tree), 0, width, height).Part;
 
-    private (Part Part, double Score, int Cuts) Cut(Row row, int start, long width, long height)
+    private Found Cut(Row row, int start, long width, long height)
     {
         if (_known.TryGetValue((row, start, width, height), out var known))
         {
@@ -47,23 +55,19 @@ internal sealed class CutOrder
             return Cut(inner, 0, width, height);
         }
 
-        var best = (Part: (Part?)null, Score: double.NegativeInfinity, Cuts: 0);
-        void Try((Part Part, double Score, int Cuts) found)
+        Found? best = null;
+        void Try(Found found)
         {
-            if (best.Part is null || found.Score > best.Score || (found.Score == best.Score && found.Cuts < best.Cuts))
+            if (best is null || found.IsBetterThan(best))
             {
                 best = found;
             }
         }
 
         var (needWidth, needHeight) = row.Needs(start);
-        if (only?.Leaf is RestLeaf)
+        if (only?.Leaf is { } piece && needWidth == width && needHeight == height)
         {
-            Try(Leftover(width, height));
-        }
-        else if (only?.Leaf is PieceLeaf piece && needWidth == width && needHeight == height)
-        {
-            Try((new PiecePart(piece), 0, 0));
+            Try(new(new PiecePart(piece), 0, 0, 0));
         }
         else
         {
@@ -89,14 +93,27 @@ internal sealed class CutOrder
         return _known[(row, start, width, height)] = best!;
     }
 
-    private static (Part Part, double Score, int Cuts) Joined(bool sideBySide, (Part Part, double Score, int Cuts) first, (Part Part, double Score, int Cuts) second) =>
-        (new CutPart(sideBySide, first.Part, second.Part), first.Score + second.Score, first.Cuts + second.Cuts + 1);
+    private Found Joined(bool sideBySide, Found first, Found second)
+    {
+        var setting = sideBySide ? first.Part.Width : first.Part.Height;
+        return new(
+            new CutPart(sideBySide, first.Part, second.Part),
+            first.Score + second.Score,
+            first.Cuts + second.Cuts + 1,
+            first.NewSettings + second.NewSettings + (_settings.Contains(setting) ? 0 : 1));
+    }
 
-    private (Part Part, double Score, int Cuts) Leftover(long width, long height)
+    private Found Leftover(long width, long height)
     {
         var useful = Math.Min(width, height) - _kerf >= _smallestUse;
         var area = (width - _kerf) * (double)(height - _kerf);
-        return (new LeftoverPart(width, height), useful ? area * area : 0, 0);
+        return new(new LeftoverPart(width, height), useful ? area * area : 0, 0, 0);
+    }
+
+    /// <summary>An order of cuts and what speaks for it.</summary>
+    private sealed record Found(Part Part, double Score, int Cuts, int NewSettings)
+    {
+        public bool IsBetterThan(Found other) => (Score, -Cuts, -NewSettings).CompareTo((other.Score, -other.Cuts, -other.NewSettings)) > 0;
     }
 
     /// <summary>Layouts that lie in one row, side by side or one above the other, with no row of the same direction directly inside.</summary>
@@ -159,11 +176,11 @@ internal sealed class CutOrder
 
         public Item(CutTree tree)
         {
-            (Leaf, Width, Height) = (tree is Join ? null : tree, tree.Width, tree.Height);
+            (Leaf, Width, Height) = (tree as PieceLeaf, tree.Width, tree.Height);
             Inner = tree is Join ? Row.From(tree) : null;
         }
 
-        public CutTree? Leaf { get; }
+        public PieceLeaf? Leaf { get; }
 
         public Row? Inner { get; }
 

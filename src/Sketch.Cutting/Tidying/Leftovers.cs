@@ -10,12 +10,15 @@ internal sealed class Leftovers
     private const int Attempts = 8;
     private const int SheetsAtOnce = 3;
 
+    private static readonly double[] _moreThanLeast = [0.03, 0.1, 0.25, 0.45];
+
     private readonly CuttingProblem _problem;
     private readonly Reduced _reduced;
     private readonly Incumbent _incumbent;
     private readonly CancellationToken _stop;
     private readonly Dictionary<string, Pattern> _rearranged = [];
     private readonly Dictionary<Pattern, double> _largest = [];
+    private readonly HashSet<long> _noSettings = [];
 
     private Leftovers(CuttingProblem problem, Reduced reduced, Incumbent incumbent, CancellationToken stop) =>
         (_problem, _reduced, _incumbent, _stop) = (problem, reduced, incumbent, stop);
@@ -29,6 +32,11 @@ internal sealed class Leftovers
         foreach (var plan in incumbent.Alternatives)
         {
             leftovers.Better(ref best, ref largest, Surplus.Remove(plan.Uses, reduced));
+        }
+
+        if (leftovers.OnLessOfTheLastSheet(best!, largest) is { } squeezed)
+        {
+            leftovers.Better(ref best, ref largest, squeezed);
         }
 
         for (var attempt = 0; attempt < Attempts && !stop.IsCancellationRequested && largest < 0.95 * leftovers.FreeInAll(best!); attempt++)
@@ -45,10 +53,33 @@ internal sealed class Leftovers
     private void Better(ref List<(Pattern Pattern, int Times)>? best, ref double largest, List<(Pattern Pattern, int Times)> uses)
     {
         var here = _stop.IsCancellationRequested ? 0 : Largest(uses, largest);
-        if (best is null || here > largest)
+        if (best is null || here > largest || (here == largest && uses.Count < best.Count))
         {
             (best, largest) = (uses, here);
         }
+    }
+
+    // All but one sheet as they are, and of the last one only a strip: hardly more than the linear program uses of it, if that can be, else a wider one.
+    private List<(Pattern Pattern, int Times)>? OnLessOfTheLastSheet(List<(Pattern Pattern, int Times)> uses, double largest)
+    {
+        var sheet = _reduced.Sheet;
+        var sheets = uses.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times);
+        var least = Math.Max(0, _incumbent.Fractional - (sheets - 1));
+        foreach (var used in _moreThanLeast.Select(more => least + more))
+        {
+            var strip = new Stock(_reduced.Stocks.Length, sheet.Width, (long)(used * sheet.Height), 1);
+            if (sheets == 0 || _incumbent.Best!.LeftOut > 0 || (sheet.Height - strip.Height) * (double)sheet.Width <= largest + 0.05 * sheet.Width * sheet.Height)
+            {
+                return null;
+            }
+
+            if (SheetSearch.TryWithin(_reduced with { Stocks = [.. _reduced.Stocks, strip] }, sheets - 1, _incumbent.Pool.Patterns, _stop) is { } plan)
+            {
+                return Surplus.Remove([.. plan.Uses.Select(u => (u.Pattern.Stock == strip ? new(sheet, u.Pattern.Tree, _reduced.Kinds.Length) : u.Pattern, u.Times))], _reduced);
+            }
+        }
+
+        return null;
     }
 
     // Empties a few sheets, the emptiest always among them, and fills them again one after the other, so that what stays free gathers on the last.
@@ -88,7 +119,7 @@ internal sealed class Leftovers
         var largest = 0.0;
         foreach (var (pattern, _) in uses.Where(u => u.Pattern.Stock.IsSheet).OrderByDescending(u => Free(u.Pattern)))
         {
-            if (Free(pattern) <= Math.Max(largest, toBeat))
+            if (Free(pattern) < Math.Max(largest, toBeat))
             {
                 break;
             }
@@ -126,7 +157,7 @@ internal sealed class Leftovers
     {
         if (!_largest.TryGetValue(pattern, out var largest))
         {
-            var part = CutOrder.For(pattern.Tree, pattern.Stock.Width, pattern.Stock.Height, _problem.Kerf.Nanometres, _problem.SmallestUse.Nanometres);
+            var part = CutOrder.For(pattern.Tree, pattern.Stock.Width, pattern.Stock.Height, _problem.Kerf.Nanometres, _problem.SmallestUse.Nanometres, _noSettings);
             largest = _largest[pattern] = Largest(part);
         }
 

@@ -20,9 +20,11 @@ internal sealed class Naming
     public ImmutableArray<Layout> Layouts(IEnumerable<(Pattern Pattern, int Times)> uses)
     {
         var layouts = ImmutableArray.CreateBuilder<Layout>();
+        var settings = _reduced.Kinds.SelectMany(k => new[] { k.Width, k.Height }).ToHashSet();
         foreach (var (pattern, times) in uses.OrderBy(u => u.Pattern.Stock.IsSheet).ThenByDescending(u => u.Times).ThenBy(u => u.Pattern.Key, StringComparer.Ordinal))
         {
-            var part = CutOrder.For(pattern.Tree, pattern.Stock.Width, pattern.Stock.Height, _problem.Kerf.Nanometres, _problem.SmallestUse.Nanometres);
+            var part = CutOrder.For(pattern.Tree, pattern.Stock.Width, pattern.Stock.Height, _problem.Kerf.Nanometres, _problem.SmallestUse.Nanometres, settings);
+            Collect(part, settings);
             for (var left = times; left > 0;)
             {
                 var alike = Math.Min(left, Alike(pattern));
@@ -33,6 +35,16 @@ internal sealed class Naming
         }
 
         return layouts.ToImmutable();
+    }
+
+    private static void Collect(Part part, HashSet<long> settings)
+    {
+        if (part is CutPart cut)
+        {
+            settings.Add(cut.SideBySide ? cut.First.Width : cut.First.Height);
+            Collect(cut.First, settings);
+            Collect(cut.Second, settings);
+        }
     }
 
     /// <summary>What has not been given a place.</summary>

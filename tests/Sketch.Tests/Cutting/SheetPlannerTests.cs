@@ -231,6 +231,38 @@ public class SheetPlannerTests
     }
 
     [Fact]
+    public void Two_thirds_of_the_last_sheet_stay_whole_when_it_gives_one_mat()
+    {
+        var plan = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 5.25), 7, true)).Planned();
+        Assert.Equal(Given.Inches(8, 12), plan.Layouts.SelectMany(l => l.Leftovers).Select(l => l.Size).MaxBy(s => s.Width.Inches * s.Height.Inches));
+    }
+
+    [Fact]
+    public void What_hardly_needs_the_last_sheet_leaves_most_of_it_whole()
+    {
+        var plan = Given.Problem(
+            Given.Sheet(12, 12),
+            (Given.Inches(4, 5.25), 18, true),
+            (Given.Inches(1.5, 6), 6, true),
+            (Given.Inches(1, 2), 5, true)).Planned();
+        Assert.InRange(plan.Layouts.SelectMany(l => l.Leftovers).Max(l => l.Width.Inches * l.Height.Inches), 120, 144);
+    }
+
+    [Fact]
+    public void One_size_is_cut_at_two_settings_of_the_trimmer()
+    {
+        var plan = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 5.25), 5, true)).Planned();
+        Assert.Equal([Length.Inch(4), Length.Inch(5, 1, 4)], plan.Layouts.SelectMany(PlanChecker.Settings).Distinct().Order());
+    }
+
+    [Fact]
+    public void A_kerf_can_cost_a_row()
+    {
+        var problem = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 12), 3, true)) with { Kerf = Length.Inch(0, 1, 16) };
+        Assert.Equal(2, problem.Planned().Sheets);
+    }
+
+    [Fact]
     public void Odd_sizes_that_share_no_ruler_are_planned_too()
     {
         var random = new Random(7);

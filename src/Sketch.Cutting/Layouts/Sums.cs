@@ -1,0 +1,32 @@
+using System.Numerics;
+
+namespace Sketch.Cutting.Layouts;
+
+/// <summary>Greatest sums of whole columns of a table, many cells at once.</summary>
+internal static class Sums
+{
+    /// <summary>Raises each cell to the one beside it.</summary>
+    public static void Raise(Span<int> target, ReadOnlySpan<int> other)
+    {
+        for (var at = 0; at < target.Length; at++)
+        {
+            target[at] = Math.Max(target[at], other[at]);
+        }
+    }
+
+    /// <summary>Raises each cell to the sum of the two beside it.</summary>
+    public static void Raise(Span<int> target, ReadOnlySpan<int> first, ReadOnlySpan<int> second)
+    {
+        var at = 0;
+        for (; at <= target.Length - Vector<int>.Count; at += Vector<int>.Count)
+        {
+            var sum = new Vector<int>(first[at..]) + new Vector<int>(second[at..]);
+            Vector.Max(new Vector<int>(target[at..]), sum).CopyTo(target[at..]);
+        }
+
+        for (; at < target.Length; at++)
+        {
+            target[at] = Math.Max(target[at], first[at] + second[at]);
+        }
+    }
+}
