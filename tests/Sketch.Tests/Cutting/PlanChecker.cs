@@ -50,6 +50,19 @@ internal static class PlanChecker
         return faults;
     }
 
+    /// <summary>The settings of the trimmer that a layout without kerf takes: how far from the left or top edge of the part in hand each cut runs.</summary>
+    public static IEnumerable<Length> Settings(Sketch.Cutting.Layout layout)
+    {
+        var parts = new List<Rect> { new(Length.Zero, Length.Zero, layout.Stock.Width, layout.Stock.Height) };
+        foreach (var cut in layout.Cuts)
+        {
+            var part = parts.First(p => Crosses(p, cut, Length.Zero));
+            parts.Remove(part);
+            parts.AddRange(Halves(part, cut, Length.Zero));
+            yield return cut.IsUpright ? cut.From.Left - part.Left : cut.From.Top - part.Top;
+        }
+    }
+
     private static List<string> Faults(CuttingProblem problem, Sketch.Cutting.Layout layout)
     {
         var faults = new List<string>();
