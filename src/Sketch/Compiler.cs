@@ -4,6 +4,7 @@ using Sketch.Diagnostics;
 using Sketch.Drafts;
 using Sketch.Layout;
 using Sketch.Panels;
+using Sketch.Shelf;
 using Sketch.Surroundings;
 using Sketch.Syntax;
 using Sketch.Text;
@@ -16,6 +17,9 @@ namespace Sketch;
 /// <param name="Findings">All that was found, in the order of places.</param>
 public sealed record Compilation(SourceText Source, LaidOutCard? Card, ImmutableArray<Finding> Findings)
 {
+    /// <summary>The sound part of the shelf, or null when the file is no stash.</summary>
+    public Stash? Stash { get; init; }
+
     /// <summary>Whether a finding is an error.</summary>
     public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
 }
@@ -24,27 +28,44 @@ public sealed record Compilation(SourceText Source, LaidOutCard? Card, Immutable
 public static class Compiler
 {
     /// <summary>Reads, lays out and checks a file. Never throws for what a file says: every mistake is a finding.</summary>
-    public static Compilation Compile(SourceText source, ISurroundings surroundings)
+    public static Compilation Compile(SourceText source, ISurroundings surroundings) => Compile(source, surroundings, RoleFilling.None);
+
+    /// <summary>The same with papers from a shelf in the card's roles.</summary>
+    /// <param name="source">The file.</param>
+    /// <param name="surroundings">What lies round about it.</param>
+    /// <param name="filling">The shelf and the papers chosen; choices for roles that the card does not declare do nothing.</param>
+    public static Compilation Compile(SourceText source, ISurroundings surroundings, RoleFilling filling)
     {
         var findings = new FindingBag();
         var file = Parser.Parse(source, findings);
+        if (file.Lines is [TitleLine { Word: "stash" }, ..])
+        {
+            var stash = StashReader.Read(file, surroundings, findings);
+            return new(source, null, findings.ToImmutable()) { Stash = stash };
+        }
+
         var card = file.Lines switch
         {
             [] when !findings.HasErrors => Nothing(source, findings),
-            [TitleLine { Word: "card" }, ..] => Lay(file, surroundings, findings),
+            [TitleLine { Word: "card" }, ..] => Lay(file, surroundings, filling, findings),
             [TitleLine { Word: "like" }, ..] or [not (TitleLine or BadLine), ..] => NoTitle(file, findings),
             _ => null,
         };
         return new(source, card, findings.ToImmutable());
     }
 
-    private static LaidOutCard? Lay(FileSyntax file, ISurroundings surroundings, FindingBag findings)
+    private static LaidOutCard? Lay(FileSyntax file, ISurroundings surroundings, RoleFilling filling, FindingBag findings)
     {
         var draft = DraftReader.Read(file, surroundings, findings, Refit.With(surroundings));
-        var card = draft is null ? null : CardLayout.Lay(draft, surroundings, findings);
+        var card = draft is null ? null : CardLayout.Lay(draft, filling, surroundings, findings);
         if (card is not null)
         {
             FitChecks.Run(card, findings);
+        }
+
+        if (card is not null && filling.Stash is { } stash)
+        {
+            PaperFit.Check(card, stash, findings);
         }
 
         return card;

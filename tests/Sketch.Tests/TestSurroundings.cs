@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Surroundings;
 using Sketch.Text;
+using Sketch.Units;
 
 namespace Sketch.Tests;
 
@@ -41,6 +43,12 @@ internal sealed class TestSurroundings : ISurroundings
     {
         problem = _artwork.ContainsKey(path) ? "" : $"There is no file '{path}'.";
         return _artwork.GetValueOrDefault(path);
+    }
+
+    public IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem)
+    {
+        problem = "there is no such file.";
+        return null;
     }
 
     public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem)

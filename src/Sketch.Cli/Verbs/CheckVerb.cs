@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Sketch.Output.Files;
 using Sketch.Reports;
 
 namespace Sketch.Cli.Verbs;
@@ -11,18 +12,18 @@ internal static class CheckVerb
     {
         var files = Options.Files();
         var json = Options.Json();
-        var verb = new VerbCommand("check", "Reads files, checks that everything fits, and tells what it finds.", "sketch check fair-winds.card")
+        var outside = ShelfOptions.CreateOutside();
+        var verb = new VerbCommand("check", "Reads files, checks that everything fits, and tells what it finds.", "sketch check fair-winds.card", "sketch check museum.stash")
         {
-            files,
-            json,
+            files, json, outside,
         };
-        verb.SetAction(parsed => Run(session, parsed.GetRequiredValue(files), parsed.GetValue(json)));
+        verb.SetAction(parsed => Run(session, parsed.GetRequiredValue(files), parsed.GetValue(json), parsed.GetValue(outside)));
         return verb;
     }
 
-    private static int Run(Session session, string[] files, bool json)
+    private static int Run(Session session, string[] files, bool json, bool outside)
     {
-        var reading = Reading.Of(session, files);
+        var reading = Reading.Of(session, files, s => Compiler.Compile(s, new FolderFiles(outside)));
         if (json)
         {
             ReportJson.WriteDocument(session.Output, document => document.WriteFiles(reading.Files, file =>

@@ -5,6 +5,7 @@ using Sketch.Drawing;
 using Sketch.Output.Files;
 using Sketch.Panels;
 using Sketch.Reports;
+using Sketch.Shelf;
 
 namespace Sketch.Cli.Verbs;
 
@@ -14,8 +15,13 @@ namespace Sketch.Cli.Verbs;
 /// <param name="forms">Ends of file names, such as svg.</param>
 /// <param name="dpi">Pixels an inch of a PNG.</param>
 /// <param name="faces">The faces wished for; none for those that a file speaks of.</param>
-internal sealed class DrawRun(Session session, string folder, ImmutableArray<string> forms, int dpi, ImmutableArray<FaceKind> faces)
+/// <param name="filling">The shelf and the papers chosen.</param>
+/// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
+internal sealed class DrawRun(
+    Session session, string folder, ImmutableArray<string> forms, int dpi, ImmutableArray<FaceKind> faces, RoleFilling filling, bool mayLeaveFolder)
 {
+    private const double PrintDotsPerInch = 300;
+
     private readonly Dictionary<string, string> _takenBy = new(StringComparer.OrdinalIgnoreCase);
     private int _status;
     private bool _isBrokenOff;
@@ -27,8 +33,13 @@ internal sealed class DrawRun(Session session, string folder, ImmutableArray<str
     /// <summary>Draws every card that can be drawn and returns the exit status.</summary>
     public int Run(string[] names, bool json)
     {
-        var reading = Reading.Of(session, names);
+        var reading = Reading.Of(session, names, s => Compiler.Compile(s, new FolderFiles(mayLeaveFolder), filling));
         _status = reading.ExitStatusForCards;
+        if (ShelfOptions.TellUnknownRoles(session, filling, [.. reading.Files.Select(f => f.Card).OfType<LaidOutCard>()]) is not ExitStatus.Done and var wrong)
+        {
+            return wrong;
+        }
+
         var drawn = reading.Files.Select(file => Draw(file, json)).ToImmutableArray();
         if (json)
         {
@@ -123,16 +134,27 @@ internal sealed class DrawRun(Session session, string folder, ImmutableArray<str
             yield break;
         }
 
-        var svg = CardDrawing.Draw(card, face.Key);
-        foreach (var picture in face)
+        // The forms differ only in how finely pictured papers are put in.
+        foreach (var alike in face.GroupBy(p => DotsPerInch(p.Path)))
         {
-            session.Cancellation.ThrowIfCancellationRequested();
-            if (Write(card, picture, svg))
+            var svg = CardDrawing.Draw(card, face.Key, alike.Key);
+            foreach (var picture in alike)
             {
-                yield return picture;
+                session.Cancellation.ThrowIfCancellationRequested();
+                if (Write(card, picture, svg))
+                {
+                    yield return picture;
+                }
             }
         }
     }
+
+    private double DotsPerInch(string path) => Path.GetExtension(path) switch
+    {
+        ".png" => dpi,
+        ".pdf" => PrintDotsPerInch,
+        _ => CardDrawing.UsualDotsPerInch,
+    };
 
     /// <summary>Writes one picture; what the disk refuses once it would refuse again, so nothing more is written then.</summary>
     private bool Write(LaidOutCard card, Picture picture, string svg)

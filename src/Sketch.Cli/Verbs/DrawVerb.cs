@@ -23,21 +23,27 @@ internal static class DrawVerb
         var faces = Options.Choice(
             "--face", $"Faces, separated by commas, out of {string.Join(", ", FaceNames)}. [default: those that the file speaks of]", "FACES", FaceNames);
         var json = Options.Json();
+        var shelf = new ShelfOptions();
         var verb = new VerbCommand(
             "draw",
             "Draws each face of a card at its true size. A card with errors is not drawn.",
             "sketch draw fair-winds.card --out pictures",
-            "sketch draw fair-winds.card --out pictures --as png,pdf --dpi 300 --face front,inside")
+            "sketch draw fair-winds.card --out pictures --as png,pdf --dpi 300 --face front,inside",
+            "sketch draw fair-winds.card --out pictures --stash museum.stash --paper sky=gulls/back")
         {
-            files, folder, forms, dpi, faces, json,
+            files, folder, forms, dpi, faces, shelf.Stash, shelf.Papers, shelf.Outside, json,
         };
-        verb.SetAction(parsed => new DrawRun(
-            session,
-            parsed.GetRequiredValue(folder),
-            parsed.GetValue(forms) is { Length: > 0 } chosen ? [.. chosen.Distinct()] : ["svg"],
-            parsed.GetValue(dpi),
-            [.. (parsed.GetValue(faces) ?? []).Distinct().Select(f => (FaceKind)Array.IndexOf(FaceNames, f)).Order()])
-            .Run(parsed.GetRequiredValue(files), parsed.GetValue(json)));
+        verb.SetAction(parsed => shelf.Read(session, parsed, out var status) is { } filling
+            ? new DrawRun(
+                session,
+                parsed.GetRequiredValue(folder),
+                parsed.GetValue(forms) is { Length: > 0 } chosen ? [.. chosen.Distinct()] : ["svg"],
+                parsed.GetValue(dpi),
+                [.. (parsed.GetValue(faces) ?? []).Distinct().Select(f => (FaceKind)Array.IndexOf(FaceNames, f)).Order()],
+                filling,
+                parsed.GetValue(shelf.Outside))
+                .Run(parsed.GetRequiredValue(files), parsed.GetValue(json))
+            : status);
         return verb;
     }
 }

@@ -1,9 +1,12 @@
 using Sketch.Diagnostics;
 using Sketch.Output.Artwork;
 using Sketch.Output.Lettering;
+using Sketch.Output.Pictures;
+using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Surroundings;
 using Sketch.Text;
+using Sketch.Units;
 
 namespace Sketch.Output.Files;
 
@@ -62,6 +65,10 @@ public sealed class FolderFiles(bool mayLeaveFolder = false, FontShelf? fonts = 
         using var stream = new MemoryStream(content, writable: false);
         return ArtworkReader.Read(stream, out problem);
     }
+
+    /// <inheritdoc/>
+    public IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem) =>
+        Find(path, namedIn, out problem) is { } found ? PaperScan.Read(found, width.Millimetres, out problem) : null;
 
     /// <inheritdoc/>
     public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem)

@@ -29,6 +29,7 @@ internal static class ClauseFamilies
         FlagClause f => [f.Word],
         MeasureClause m => [m.Word],
         SideClause s => [s.IsBack ? "back" : "front"],
+        TrimClause t => ["trim " + EdgeName(t.Edge)],
         QuantityClause q => ["count " + q.Noun],
         ShiftClause s => [s.Direction is Direction.Left or Direction.Right ? "shift across" : "shift down"],
         _ => [clause.GetType().Name],

@@ -6,6 +6,9 @@ namespace Sketch.Drawing;
 /// <summary>The picture of one face of a card.</summary>
 public static class CardDrawing
 {
+    /// <summary>Pixels an inch of pictured papers when nothing else is asked for: sharp on a screen, good enough in print.</summary>
+    public const double UsualDotsPerInch = 150;
+
     /// <summary>
     /// Draws a face at true size as SVG: the paper of the base, then every piece in drawing order in a group of its own, whose id is made
     /// of its path and whose title says what it is. Through a window in the base one sees the inside behind the front. The picture is
@@ -13,14 +16,15 @@ public static class CardDrawing
     /// </summary>
     /// <param name="card">The card.</param>
     /// <param name="face">A face; one that the file does not speak of is drawn bare.</param>
+    /// <param name="dotsPerInch">The most pixels an inch of pictured papers; what is drawn needs none.</param>
     /// <exception cref="ArgumentException">An envelope is asked for and the card has none.</exception>
-    public static string Draw(LaidOutCard card, FaceKind face)
+    public static string Draw(LaidOutCard card, FaceKind face, double dotsPerInch = UsualDotsPerInch)
     {
         var size = SizeOf(card, face);
         var ids = new SvgIds();
         var definitions = new Definitions(ids);
         var body = new SvgWriter(indent: 1);
-        var faces = new FaceDrawing(card, body, definitions, ids);
+        var faces = new FaceDrawing(card, body, definitions, ids, dotsPerInch);
         if (face == FaceKind.Front && card.Base.Outline.Contours.Length > 1)
         {
             faces.Draw(FaceKind.Inside, size);

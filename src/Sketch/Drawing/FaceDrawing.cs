@@ -6,7 +6,7 @@ using Sketch.Units;
 namespace Sketch.Drawing;
 
 /// <summary>Draws faces one over the other: the base or envelope, then the pieces on it.</summary>
-internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions definitions, SvgIds ids)
+internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions definitions, SvgIds ids, double dotsPerInch)
 {
     /// <summary>Width of the shade along a fold in millimetres.</summary>
     private const double FoldShade = 2.4;
@@ -17,7 +17,7 @@ internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions d
     /// <summary>Characters after which further pieces show no figures, so that a picture stays of a size that can be opened.</summary>
     private const int FigureLimit = 24_000_000;
 
-    private readonly PieceDrawing _drawing = new(definitions, ids);
+    private readonly PieceDrawing _drawing = new(definitions, ids, dotsPerInch);
 
     /// <summary>The envelope that a side belongs to: as the file speaks of that side, else of the other; null when of neither.</summary>
     internal static Face? EnvelopeOf(LaidOutCard card, FaceKind side) =>

@@ -34,7 +34,7 @@ internal readonly record struct PieceDesign(
     internal const int Cuts = 3;
 
     /// <summary>Whether copies differ by where on the sheet they were cut.</summary>
-    internal bool IsScattered => Appearance != Appearance.Ink && Look.Pattern is Pattern.Stars or Pattern.Woodgrain or Pattern.Kraft;
+    internal bool IsScattered => Appearance != Appearance.Ink && (Look.Pictured is not null || Look.Pattern is Pattern.Stars or Pattern.Woodgrain or Pattern.Kraft);
 
     /// <summary>The design of a piece, or null when nothing of it is to be seen.</summary>
     internal static PieceDesign? Of(Piece piece)

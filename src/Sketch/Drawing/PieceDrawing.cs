@@ -4,7 +4,7 @@ using Sketch.Papers;
 namespace Sketch.Drawing;
 
 /// <summary>Draws designs: shadow, paper with its figures, light and edge, and the words on it.</summary>
-internal sealed class PieceDrawing(Definitions definitions, SvgIds ids)
+internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double dotsPerInch)
 {
     private const double EdgeWidth = 0.14;
 
@@ -64,7 +64,7 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids)
             var clipId = ids.Claim(id + "-clip");
             svg.Open("clipPath").Attribute("id", clipId).Open("use").Attribute("href", cut).Close().Close();
             svg.Open("g").Attribute("clip-path", $"url(#{clipId})");
-            Figures.Draw(new(svg, design.Look, design.Width, design.Height, design.Seed));
+            Figures.Draw(new(svg, design.Look, design.Width, design.Height, design.Seed), dotsPerInch);
             svg.Close();
         }
 

@@ -3,6 +3,7 @@ using Sketch.Diagnostics;
 using Sketch.Drafts;
 using Sketch.Panels;
 using Sketch.Shapes;
+using Sketch.Shelf;
 using Sketch.Stationery;
 using Sketch.Surroundings;
 using Sketch.Units;
@@ -22,13 +23,13 @@ internal sealed class CardLayout
     private readonly Artworks _artworks;
     private readonly NameLookup _names;
 
-    private CardLayout(CardDraft draft, BaseDraft baseDraft, Size closed, ISurroundings surroundings, FindingBag findings)
+    private CardLayout(CardDraft draft, BaseDraft baseDraft, Size closed, RoleFilling filling, ISurroundings surroundings, FindingBag findings)
     {
         _draft = draft;
         _base = baseDraft;
         _findings = findings;
         Closed = closed;
-        _paints = new(draft.Roles, findings);
+        _paints = new(draft.Roles, filling, findings);
         _words = new(surroundings, draft.Font, findings);
         _artworks = new(surroundings, findings);
         Faces = new NodeBuilder(findings).Build(draft, closed, EnvelopeSize);
@@ -46,7 +47,7 @@ internal sealed class CardLayout
     public Places Places { get; }
 
     /// <summary>Prepares the layout of a draft; null when its base is not known, which is then told.</summary>
-    public static CardLayout? Prepare(CardDraft draft, ISurroundings surroundings, FindingBag findings)
+    public static CardLayout? Prepare(CardDraft draft, RoleFilling filling, ISurroundings surroundings, FindingBag findings)
     {
         if (draft.Base is null)
         {
@@ -54,22 +55,22 @@ internal sealed class CardLayout
             return null;
         }
 
-        return draft.Base.Closed is { } closed ? new(draft, draft.Base, closed, surroundings, findings) : null;
+        return draft.Base.Closed is { } closed ? new(draft, draft.Base, closed, filling, surroundings, findings) : null;
     }
 
     /// <summary>
     /// Lays out a draft; pieces that cannot be worked out are told and left out. Where the base's size is a mistake, already told, the
     /// pieces are gone through on a card of a usual size, so that one run tells every mistake, and no card is given.
     /// </summary>
-    public static LaidOutCard? Lay(CardDraft draft, ISurroundings surroundings, FindingBag findings)
+    public static LaidOutCard? Lay(CardDraft draft, RoleFilling filling, ISurroundings surroundings, FindingBag findings)
     {
-        if (Prepare(draft, surroundings, findings) is { } layout)
+        if (Prepare(draft, filling, surroundings, findings) is { } layout)
         {
             return layout.Lay();
         }
 
         var stand = draft.Base ?? new(null, null, false, null, null, draft.Location);
-        _ = new CardLayout(draft, stand, UsualCard, surroundings, findings).Lay();
+        _ = new CardLayout(draft, stand, UsualCard, filling, surroundings, findings).Lay();
         return null;
     }
 

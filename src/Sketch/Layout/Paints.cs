@@ -4,6 +4,7 @@ using Sketch.Diagnostics;
 using Sketch.Drafts;
 using Sketch.Panels;
 using Sketch.Papers;
+using Sketch.Shelf;
 using Sketch.Syntax;
 using Sketch.Text;
 
@@ -19,10 +20,12 @@ internal sealed class Paints
     private readonly Dictionary<string, Role> _roles = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> _used = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<(SourceText, TextSpan)> _told = [];
+    private readonly RoleFilling _filling;
     private readonly FindingBag _findings;
 
-    public Paints(ImmutableArray<RoleDraft> roles, FindingBag findings)
+    public Paints(ImmutableArray<RoleDraft> roles, RoleFilling filling, FindingBag findings)
     {
+        _filling = filling;
         _findings = findings;
         Roles = [.. roles.Select(r => new Role(r.Name, Fill(r), r.Location))];
         foreach (var role in Roles)
@@ -42,12 +45,33 @@ internal sealed class Paints
     /// <summary>White cardstock that no role names.</summary>
     public static Paint Plain { get; } = new(null, null, PaperSide.Front, White);
 
-    private static Paint Fill(RoleDraft role)
+    /// <summary>What fills a role: a choice from outside, else the shelf's paper of the name that the card gives, else what the card says of its looks.</summary>
+    private Paint Fill(RoleDraft role)
     {
+        if (_filling.ChoiceFor(role.Name) is { } choice)
+        {
+            return _filling.Paint(choice) ?? Missing(role, choice.Paper, role.Location);
+        }
+
         var colours = ColoursOf(role.Colours);
-        var look = (role.Paper is { } paper ? BuiltIn.Find(paper, colours) : null)
-            ?? (colours.IsEmpty ? White : new PaperLook(Pattern.Cardstock, colours[0], []));
-        return new(role.Name, role.Paper, role.Side, look, role.AnyOffcut);
+        var look = role.Paper is { } paper ? BuiltIn.Find(paper, colours) : null;
+        look ??= colours.IsEmpty ? null : new PaperLook(Pattern.Cardstock, colours[0], []);
+        if (role.Paper is { } name && _filling.Stash?.Find(name) is { } stocked)
+        {
+            return RoleFilling.Paint(role.Name, stocked, role.Side, look);
+        }
+
+        return look is null && role.Paper is { } missing && _filling.Stash is not null
+            ? Missing(role, missing, role.PaperSpan is { } span ? new(role.Location.Source, span) : role.Location)
+            : new(role.Name, role.Paper, role.Side, look ?? White, role.AnyOffcut);
+    }
+
+    private Paint Missing(RoleDraft role, string paper, Location location)
+    {
+        var near = Nearest.Find(paper, _filling.Stash?.Papers.Select(p => p.Name) ?? []);
+        _findings.Add(FindingCatalogue.UnknownPaper, location, $"There is no paper called {paper} on the shelf, for the role {role.Name}.",
+            near is null ? $"Add it to the stash, or give the role a colour: role {role.Name}: {paper} #9fc9e8." : $"Did you mean {near}?", near);
+        return new(role.Name, paper, role.Side, Unknown);
     }
 
     private static ImmutableArray<Rgb> ColoursOf(ImmutableArray<PaintSyntax> paints) =>
@@ -129,6 +153,11 @@ internal sealed class Paints
         {
             _used.Add(paint.Text);
             return role.Paint;
+        }
+
+        if (_filling.Stash?.Find(paint.Text) is { } stocked)
+        {
+            return RoleFilling.Paint(paint.Text, stocked, PaperSide.Front, BuiltIn.Find(paint.Text, []));
         }
 
         if (BuiltIn.Find(paint.Text, []) is { } look)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Drafts;
 using Sketch.Panels;
+using Sketch.Shelf;
 using Sketch.Surroundings;
 using Sketch.Syntax;
 using Sketch.Text;
@@ -40,7 +41,7 @@ internal sealed class Refit
     {
         // The other card's own mistakes are told when it is read for itself.
         var quiet = new FindingBag();
-        var prepared = CardLayout.Prepare(other, surroundings, quiet);
+        var prepared = CardLayout.Prepare(other, RoleFilling.None, surroundings, quiet);
         var isWhole = quiet.ToImmutable().All(f => f.Kind != FindingCatalogue.TooManyPieces);
         return prepared is { } old && isWhole && card.Base?.Closed is { } newBase
             ? new Refit(old, newBase, what, card.Units, location, findings).Apply(card, other, surroundings)
@@ -52,7 +53,7 @@ internal sealed class Refit
         // A distance follows the new size of what it is measured on, so the outer pieces are refitted before those that lie on them.
         for (var depth = 0; depth <= Parser.DepthLimit; depth++)
         {
-            var layout = CardLayout.Prepare(card, surroundings, new FindingBag());
+            var layout = CardLayout.Prepare(card, RoleFilling.None, surroundings, new FindingBag());
             if (layout is null)
             {
                 return card;

@@ -55,12 +55,15 @@ public enum Pattern
 /// <param name="Figures">The colours of the pattern's figures, in order; empty for shades worked out from the ground.</param>
 public sealed record PaperLook(Pattern Pattern, Rgb Ground, ImmutableArray<Rgb> Figures)
 {
+    /// <summary>A picture of the paper, drawn in place of a pattern; the ground is then its mean colour. Null for none.</summary>
+    public PicturedSheet? Pictured { get; init; }
+
     /// <summary>An even colour.</summary>
     public static PaperLook Plain(Rgb ground) => new(Pattern.Plain, ground, []);
 
     /// <inheritdoc/>
     public bool Equals(PaperLook? other) =>
-        other is not null && Pattern == other.Pattern && Ground == other.Ground && Figures.SequenceEqual(other.Figures);
+        other is not null && Pattern == other.Pattern && Ground == other.Ground && Figures.SequenceEqual(other.Figures) && Pictured == other.Pictured;
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Pattern, Ground, Figures.Length);

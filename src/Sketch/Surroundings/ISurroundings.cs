@@ -1,5 +1,7 @@
+using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
+using Sketch.Units;
 
 namespace Sketch.Surroundings;
 
@@ -22,6 +24,14 @@ public interface ISurroundings
     /// <param name="problem">Why it cannot be read, as a sentence goes on after a colon ("it is no text file."); empty when it was read.</param>
     /// <returns>The outline in millimetres with its box at 0, 0, or null with a problem.</returns>
     Outline? ReadArtwork(string path, string namedIn, out string problem);
+
+    /// <summary>Reads a scan or photograph of a paper.</summary>
+    /// <param name="path">The path as written, relative to the folder of <paramref name="namedIn"/>.</param>
+    /// <param name="namedIn">The path of the file that names it.</param>
+    /// <param name="width">The true width of what the picture shows, once it is turned upright.</param>
+    /// <param name="problem">Why it cannot be used, as a sentence goes on after a colon; empty when it can.</param>
+    /// <returns>The picture, or null with a problem.</returns>
+    IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem);
 
     /// <summary>Shapes one line of words into outlines.</summary>
     /// <param name="words">The words, without line breaks.</param>

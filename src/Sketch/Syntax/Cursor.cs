@@ -191,8 +191,8 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
         return direction;
     }
 
-    /// <summary>A whole number from 1, without a unit.</summary>
-    public CountSyntax? Count(string what, string hint, int most = int.MaxValue)
+    /// <summary>A whole number from <paramref name="least"/> to <paramref name="most"/>, without a unit.</summary>
+    public CountSyntax? Count(string what, string hint, int most = int.MaxValue, int least = 1)
     {
         if (Current is not { Kind: TokenKind.Number, Number: { IsWhole: true, Unit: null } number })
         {
@@ -201,10 +201,10 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
         }
 
         var span = Take().Span;
-        if (number.Numerator < 1 || number.Numerator > most)
+        if (number.Numerator < least || number.Numerator > most)
         {
-            Report(FindingCatalogue.BadCount, span, $"{number.Numerator} is out of range: {what} is from 1 to {most}.", hint);
-            return new((int)Math.Clamp(number.Numerator, 1, most), span);
+            Report(FindingCatalogue.BadCount, span, $"{number.Numerator} is out of range: {what} is from {least} to {most}.", hint);
+            return new((int)Math.Clamp(number.Numerator, least, most), span);
         }
 
         return new((int)number.Numerator, span);

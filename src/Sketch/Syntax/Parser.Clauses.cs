@@ -485,7 +485,9 @@ public sealed partial class Parser
     {
         if (cursor.Current.Number is { IsWhole: true, Unit: null } && !cursor.Next.Is("long"))
         {
-            if (cursor.Count("a count", "Write a count such as 3 sheets.", 1_000_000) is not { } count)
+            // Of what lies on a shelf none may be left; a star without points or a share of no cards is a mistake.
+            var least = Singular(cursor.Next.Text) is "points" or "cards" or "makers" ? 1 : 0;
+            if (cursor.Count("a count", "Write a count such as 3 sheets.", 1_000_000, least) is not { } count)
             {
                 return null;
             }

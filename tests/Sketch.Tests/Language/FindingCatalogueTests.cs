@@ -1,8 +1,10 @@
 using System.Reflection;
 using Sketch.Diagnostics;
+using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Surroundings;
 using Sketch.Text;
+using Sketch.Units;
 using Xunit;
 
 namespace Sketch.Tests.Language;
@@ -84,6 +86,8 @@ public class FindingCatalogueTests
         public SourceText? ReadText(string path, string namedIn, out string problem) => _files.ReadText(path, namedIn, out problem);
 
         public Outline? ReadArtwork(string path, string namedIn, out string problem) => _files.ReadArtwork(path, namedIn, out problem);
+
+        public IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem) => _files.ReadPicture(path, namedIn, width, out problem);
 
         public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem)
         {

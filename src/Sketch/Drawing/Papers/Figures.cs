@@ -11,10 +11,16 @@ internal static class Figures
     /// <summary>Whether a piece of this paper shows figures.</summary>
     internal static bool HasAny(PieceDesign design) =>
         design is { Width: > 0 and <= LargestSheet, Height: > 0 and <= LargestSheet }
-        && design.Look.Pattern is not (Pattern.Plain or Pattern.Cardstock or Pattern.Foil or Pattern.Pearl);
+        && (design.Look.Pictured is not null || design.Look.Pattern is not (Pattern.Plain or Pattern.Cardstock or Pattern.Foil or Pattern.Pearl));
 
-    internal static void Draw(FigureSheet sheet)
+    internal static void Draw(FigureSheet sheet, double dotsPerInch)
     {
+        if (sheet.Look.Pictured is { } pictured)
+        {
+            PicturedPaper.Draw(sheet, pictured, dotsPerInch);
+            return;
+        }
+
         switch (sheet.Look.Pattern)
         {
             case Pattern.Kraft:

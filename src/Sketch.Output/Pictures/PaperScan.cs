@@ -1,0 +1,128 @@
+using Sketch.Colours;
+using Sketch.Output.Files;
+using Sketch.Papers;
+using SkiaSharp;
+
+namespace Sketch.Output.Pictures;
+
+/// <summary>
+/// A scan on disk. Its pixels are kept as coarse as what has been asked of it allows, so that a shelf of many papers takes little memory.
+/// </summary>
+internal sealed class PaperScan : IPaperPicture
+{
+    /// <summary>The largest picture file that is read, in bytes.</summary>
+    public const int FileLimit = 60_000_000;
+
+    // Enough for the mean colour and for small previews.
+    private const double CoarseDotsPerInch = 75;
+    private const double MillimetresPerInch = 25.4;
+    private const int Quality = 88;
+
+    private readonly Lock _lock = new();
+    private readonly string _path;
+    private readonly (int Width, int Height) _stored;
+    private SKImage _pixels;
+
+    private PaperScan(string path, (int Width, int Height) stored, double width, SKBitmap pixels)
+    {
+        _path = path;
+        _stored = stored;
+        _pixels = SKImage.FromBitmap(pixels);
+        Width = width;
+        Height = width * stored.Height / stored.Width;
+        Mean = MeanOf(pixels);
+    }
+
+    /// <inheritdoc/>
+    public double Width { get; }
+
+    /// <inheritdoc/>
+    public double Height { get; }
+
+    /// <inheritdoc/>
+    public Rgb Mean { get; }
+
+    private double Finest => _stored.Width / Width * MillimetresPerInch;
+
+    /// <summary>Reads a picture file whole, so that a broken one is found out at once.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="width">True width of what it shows in millimetres.</param>
+    /// <param name="problem">Why it cannot be used, as a sentence goes on after a colon; empty when it can.</param>
+    public static PaperScan? Read(string path, double width, out string problem)
+    {
+        if (FileContent.Read(path, FileLimit, out problem) is not { } content || PictureDecoder.Measure(content, out problem) is not { } stored)
+        {
+            return null;
+        }
+
+        var (across, down) = PixelsAt(stored, width, CoarseDotsPerInch);
+        using var pixels = PictureDecoder.Decode(content, across, down, out problem);
+        return pixels is null ? null : new(path, stored, width, pixels);
+    }
+
+    /// <inheritdoc/>
+    public string Part(double left, double top, double width, double height, double dotsPerInch)
+    {
+        var density = Math.Min(dotsPerInch, Finest) / MillimetresPerInch;
+        var (across, down) = (Math.Max(1, (int)Math.Ceiling(width * density)), Math.Max(1, (int)Math.Ceiling(height * density)));
+        var source = AtLeast(dotsPerInch);
+        var scale = SKMatrix.CreateScale((float)(Width / source.Width * across / width), (float)(Height / source.Height * down / height));
+        var place = SKMatrix.CreateTranslation((float)(-left * across / width), (float)(-top * down / height)).PreConcat(scale);
+        using var shader = source.ToShader(SKShaderTileMode.Repeat, SKShaderTileMode.Repeat, new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear), place);
+        using var paint = new SKPaint { Shader = shader };
+        using var part = new SKBitmap(new SKImageInfo(across, down, SKColorType.Rgba8888, SKAlphaType.Opaque, SKColorSpace.CreateSrgb()));
+        using (var canvas = new SKCanvas(part))
+        {
+            canvas.DrawPaint(paint);
+        }
+
+        using var encoded = part.Encode(SKEncodedImageFormat.Jpeg, Quality);
+        return "data:image/jpeg;base64," + Convert.ToBase64String(encoded.AsSpan());
+    }
+
+    private static (int Across, int Down) PixelsAt((int Width, int Height) stored, double width, double dotsPerInch)
+    {
+        var share = Math.Min(1, dotsPerInch / MillimetresPerInch * width / stored.Width);
+        return (Math.Max(1, (int)Math.Round(stored.Width * share)), Math.Max(1, (int)Math.Round(stored.Height * share)));
+    }
+
+    private SKImage AtLeast(double dotsPerInch)
+    {
+        lock (_lock)
+        {
+            var (across, down) = PixelsAt(_stored, Width, dotsPerInch);
+            if (across <= _pixels.Width)
+            {
+                return _pixels;
+            }
+
+            // A file that has gone or changed since it was read leaves the coarser pixels.
+            if (FileContent.Read(_path, FileLimit, out _) is { } content && PictureDecoder.Measure(content, out _) == _stored)
+            {
+                using var finer = PictureDecoder.Decode(content, across, down, out _);
+                _pixels = finer is null ? _pixels : SKImage.FromBitmap(finer);
+            }
+
+            return _pixels;
+        }
+    }
+
+    /// <summary>The mean in linear light, as the eye mixes a fine print from afar.</summary>
+    private static Rgb MeanOf(SKBitmap pixels)
+    {
+        var linear = Enumerable.Range(0, 256).Select(v => Math.Pow(v / 255.0, 2.2)).ToArray();
+        double red = 0, green = 0, blue = 0;
+        var bytes = pixels.GetPixelSpan();
+        for (var i = 0; i + 3 < bytes.Length; i += 4)
+        {
+            red += linear[bytes[i]];
+            green += linear[bytes[i + 1]];
+            blue += linear[bytes[i + 2]];
+        }
+
+        var count = bytes.Length / 4;
+        return new(Byte(red / count), Byte(green / count), Byte(blue / count));
+
+        static byte Byte(double light) => (byte)Math.Round(Math.Pow(light, 1 / 2.2) * 255);
+    }
+}

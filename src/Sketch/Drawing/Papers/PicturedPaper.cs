@@ -1,0 +1,22 @@
+using Sketch.Papers;
+
+namespace Sketch.Drawing.Papers;
+
+/// <summary>
+/// A piece of a scanned or photographed paper at its true scale: only the part that shows is put into the drawing. A piece lies within
+/// the picture where it fits; of a sheet larger than its picture it shows the print going on as tiles.
+/// </summary>
+internal static class PicturedPaper
+{
+    internal static void Draw(FigureSheet sheet, PicturedSheet pictured, double dotsPerInch)
+    {
+        var random = new Seeded(sheet.Seed);
+        var left = pictured.Left + random.Between(0, Math.Max(0, pictured.Width - sheet.Width));
+        var top = pictured.Top + random.Between(0, Math.Max(0, pictured.Height - sheet.Height));
+        sheet.Svg.Open("image")
+            .Attribute("x", 0.0).Attribute("y", 0.0).Attribute("width", sheet.Width).Attribute("height", sheet.Height)
+            .Attribute("preserveAspectRatio", "none")
+            .Attribute("href", pictured.Picture.Part(left, top, sheet.Width, sheet.Height, dotsPerInch))
+            .Close();
+    }
+}
