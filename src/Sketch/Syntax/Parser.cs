@@ -234,13 +234,30 @@ public sealed partial class Parser
             case "add" when cursor.Next.Is("to"):
                 cursor.Take();
                 cursor.Take();
-                return cursor.Path("Write add to and a piece's name.") is { } to ? new AddToLine(tokens, to) : new BadLine(tokens);
+                return cursor.Path("Write add to and a piece's name.") is { } to ? new AddToLine(tokens, WithFace(cursor, to)) : new BadLine(tokens);
             case "make" or "makers" or "spare" or "for" or "cut":
                 cursor.Take();
                 return ReadRun(cursor, tokens, word);
             default:
                 return Unknown(cursor, tokens);
         }
+    }
+
+    /// <summary>A face of two words as a path has it: <c>inside left</c> is <c>inside-left</c>.</summary>
+    private static PathSyntax WithFace(Cursor cursor, PathSyntax path)
+    {
+        if (path.Names is not [var first] || !(first.Text.ToLowerInvariant() switch
+        {
+            "inside" => cursor.Current.Is("left") || cursor.Current.Is("top"),
+            "envelope" => cursor.Current.Is("back"),
+            _ => false,
+        }))
+        {
+            return path;
+        }
+
+        var second = cursor.Take();
+        return new([new($"{first.Text}-{second.Text}", TextSpan.Cover(first.Span, second.Span))]);
     }
 
     private static LineSyntax ReadWordsLine(Cursor cursor, LogicalLine tokens, string word)

@@ -165,6 +165,14 @@ public class RuleTests
         Assert.Equal((Measure.Size("7 x 5"), Fold.Top, "kraft"), (card.Base.Closed, card.Base.Fold, card.Base.Paint.Role));
     }
 
+    [Theory]
+    [InlineData("front", "front/text")]
+    [InlineData("inside left", "inside-left/text")]
+    [InlineData("inside-left", "inside-left/text")]
+    [InlineData("envelope back", "envelope-back/text")]
+    public void Pieces_may_be_added_to_any_face(string face, string path) =>
+        Like($"add to {face}\n  text \"ahoy\"\n", "  star 1, of red").Piece(path);
+
     [Fact]
     public void Cards_may_be_like_one_another_in_a_chain()
     {
