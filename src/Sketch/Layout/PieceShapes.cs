@@ -59,7 +59,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     public PieceWords? InkedWords(Node node, Rect box, Paint ink)
     {
         var draft = node.Draft;
-        if (draft.Kind is "word" or "text" || words.Shape(node) is not { } shaped || sizes.LetterHeight(node) is not { } letters)
+        if (draft.Kind is "word" or "text" || words.Shape(node) is not { } shaped || sizes.WordSizes.LetterHeight(node) is not { } letters)
         {
             return null;
         }
@@ -74,7 +74,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     /// <summary>The words of a text or cut-out word as a record.</summary>
     public PieceWords? OwnWords(Node node, Paint ink, Outline inked, Rect box)
     {
-        if (words.Shape(node) is not { } shaped || sizes.LetterHeight(node) is not { } letters)
+        if (words.Shape(node) is not { } shaped || sizes.WordSizes.LetterHeight(node) is not { } letters)
         {
             return null;
         }
@@ -86,7 +86,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     private static string TextOf(Node node) => string.Join('\n', Words.LinesOf(node).Select(t => t.Text));
 
     private Outline Lines(Node node, Rect box) =>
-        words.Shape(node) is { } shaped && sizes.LetterHeight(node) is { } letters
+        words.Shape(node) is { } shaped && sizes.WordSizes.LetterHeight(node) is { } letters
             ? SetLines(shaped, letters.Millimetres, Bounds.Of(box))
             : Outline.Empty;
 

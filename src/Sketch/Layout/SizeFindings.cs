@@ -1,0 +1,58 @@
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Layout;
+
+/// <summary>Tells what is wrong with sizes. The same line is asked for both directions and for every copy; it is told once.</summary>
+internal sealed class SizeFindings(UnitSystem units, FindingBag findings)
+{
+    private readonly HashSet<(Location, string)> _told = [];
+    private readonly HashSet<Location> _unsized = [];
+
+    /// <summary>A length as the file's readers know it.</summary>
+    public string Text(Length length) => LengthText.Of(length, units);
+
+    /// <summary>Tells of a size that its kind cannot have; always false, for the caller to hand on.</summary>
+    public bool Refuse(Node node, TextSpan? span, string message, string hint)
+    {
+        if (!node.Draft.IsDamaged)
+        {
+            Tell(FindingCatalogue.BadSize, new(node.Draft.Location.Source, span ?? node.Draft.Location.Span), message, hint);
+        }
+
+        return false;
+    }
+
+    /// <summary>Tells once what is found for both directions or for every copy.</summary>
+    public void Tell(FindingKind kind, Location location, string message, string hint)
+    {
+        if (_told.Add((location, message)))
+        {
+            findings.Add(kind, location, message, hint);
+        }
+    }
+
+    /// <summary>Tells that nothing says how large a piece is.</summary>
+    public void TellHowLarge(Node node, Axis axis)
+    {
+        // Asked for both directions and for every copy; told once a line, and not at all where the size could not be read.
+        if (!node.Draft.IsDamaged && _unsized.Add(node.Draft.Location))
+        {
+            var how = node.Draft.Size is null ? "large" : axis == Axis.Across ? "wide" : "high";
+            findings.Add(FindingCatalogue.HowLarge, node.Draft.Location, $"Nothing says how {how} {node.Unit.Called} is.", HowLargeHint(node));
+        }
+    }
+
+    private static string HowLargeHint(Node node) => node.Draft.Kind switch
+    {
+        "line" => "Write line 1/16, along top, or strip full x 1/16.",
+        "frame" => "Write frame 1/8, around another piece, or frame 1/8, showing 1/4.",
+        "gem" => "Write gem 1/8.",
+        var kind => $"Write {kind} 2 x 3, or showing 1/8, or the size of its mat.",
+    };
+
+    /// <summary>What a direction's size is called.</summary>
+    public static string Name(Axis axis) => axis == Axis.Across ? "width" : "height";
+}

@@ -1,0 +1,280 @@
+using Sketch.Panels;
+using Sketch.Syntax;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Layout;
+
+/// <summary>A layer whose size is known by itself, with the place that says so.</summary>
+internal sealed record Pin(int Layer, Length Size, Location Location);
+
+/// <summary>
+/// Finds the layers of a stack whose size is known by itself: written, full, a share, fitting its words, of its own proportions, an
+/// equal part, or another piece's.
+/// </summary>
+internal sealed class StackPins(
+    StackSizes sizes, NameLookup names, Words words, WordSizes wordSizes, Artworks artworks, Proportions proportions, UnitSystem units,
+    SizeFindings findings)
+{
+    /// <summary>Adds the known layers of a piece along an axis; false when one of them cannot be worked out, which has then been told.</summary>
+    public bool Add(Node node, Axis axis, List<Pin> pins)
+    {
+        var draft = node.Draft;
+        var outer = draft.Mats.Length;
+        for (var k = 1; k <= outer; k++)
+        {
+            if (!AddMatPin(node, axis, k, pins))
+            {
+                return false;
+            }
+        }
+
+        var before = pins.Count;
+        var sound = draft.Size switch
+        {
+            BoxSize => AddExtentPin(node, axis, Borders.Extent(draft, axis)!, pins),
+            SingleSize single => AddSinglePin(node, axis, single, pins),
+            AddedSize added => findings.Refuse(node, added.Span, "Only a mat adds to what lies on it.", "Write the size itself, such as 2 x 3."),
+            _ => AddUnwrittenPin(node, axis, pins),
+        };
+        if (!sound)
+        {
+            return false;
+        }
+
+        var spansRepeat = node.Unit.IsRepeat;
+        if (draft.Find<ShowingClause>() is { } showing && !spansRepeat && Borders.Extent(draft, axis) is not (FullExtent or ShareExtent)
+            && (Distances.ShowsOn(draft, axis) || pins.Count == 0))
+        {
+            if (sizes.Room(node.Unit, axis) is not { } room)
+            {
+                return false;
+            }
+
+            if (!draft.Mats.IsEmpty || pins.Count == before || pins[^1].Size != room)
+            {
+                pins.Add(new(outer, room, draft.LocationOf(showing)));
+            }
+        }
+
+        return pins.Count > 0 || draft.Find<ShowingClause>() is not null || TryProportion(node, axis, pins);
+    }
+
+    private bool AddExtentPin(Node node, Axis axis, ExtentSyntax extent, List<Pin> pins)
+    {
+        var draft = node.Draft;
+        var location = new Location(draft.Location.Source, extent.Span);
+        switch (extent)
+        {
+            case LengthExtent written:
+                pins.Add(new(0, written.Value, location));
+                return true;
+            case FitExtent:
+                return wordSizes.FitWords(node, axis) is { } fit && Add(0, fit);
+            case FullExtent when node.Unit.IsRepeat && node.Unit.Arrangement!.Count(axis) > 1:
+                return sizes.EqualPart(node, axis) is { } part && Add(draft.Mats.Length, part);
+            case FullExtent:
+                return sizes.Room(node.Unit, axis) is { } full && Add(draft.Mats.Length, full);
+            case ShareExtent share:
+                return sizes.Room(node.Unit, axis) is { } room && Add(0, room.Scale(share.Numerator, share.Denominator));
+            default:
+                throw new InvalidOperationException("an extent of an unknown kind");
+        }
+
+        bool Add(int layer, Length size)
+        {
+            pins.Add(new(layer, size, location));
+            return true;
+        }
+    }
+
+    private bool AddSinglePin(Node node, Axis axis, SingleSize single, List<Pin> pins)
+    {
+        var draft = node.Draft;
+        var location = new Location(draft.Location.Source, single.Span);
+        if (draft.Kind == "line")
+        {
+            if (draft.Find<AlongClause>() is not { } along)
+            {
+                return findings.Refuse(node, single.Span, "This line has a thickness, but nothing says which way it runs.", "Write along top, or a size such as full x 1/16.");
+            }
+
+            if (IsEdgeOf(along.Edge, axis))
+            {
+                pins.Add(new(0, single.Value, location));
+                return true;
+            }
+
+            return AlongLength(node, axis, along) is { } length && Add(length);
+        }
+
+        if (draft.Kind == "frame")
+        {
+            return AddFramePin(node, axis, single, pins);
+        }
+
+        if (!Proportions.HasProportion(node))
+        {
+            var value = units == UnitSystem.Inches && RulerText.IsOnMark(single.Value, 64)
+                ? RulerText.Inches(single.Value, 64) : RulerText.Millimetres(single.Value);
+            return findings.Refuse(node, single.Span, $"A {draft.Kind} needs width x height; one number does not say which.",
+                draft.Kind == "panel" ? $"Write panel {value} x {value}, or square {value}." : $"Write {draft.Kind} full x {value}, or {draft.Kind} {value} x full.");
+        }
+
+        var writtenAxis = single.Measure == SingleMeasure.High ? Axis.Down : Axis.Across;
+        return axis == writtenAxis ? Add(single.Value) : Proportion(node, axis) is { } other && Add(other);
+
+        bool Add(Length size)
+        {
+            pins.Add(new(0, size, location));
+            return true;
+        }
+    }
+
+    private bool AddFramePin(Node node, Axis axis, SingleSize thickness, List<Pin> pins)
+    {
+        var draft = node.Draft;
+        if (draft.Find<AroundClause>() is { } around)
+        {
+            if (names.Find(node.Unit, around.What, draft.LocationOf(around).Source) is not { } inner || sizes.OwnSize(inner, axis) is not { } size)
+            {
+                return false;
+            }
+
+            pins.Add(new(0, size + thickness.Value * 2, draft.LocationOf(around)));
+            return true;
+        }
+
+        // Its size comes from showing, or from another piece.
+        return draft.Find<SameSizeClause>() is null || AddUnwrittenPin(node, axis, pins);
+    }
+
+    private bool AddUnwrittenPin(Node node, Axis axis, List<Pin> pins)
+    {
+        var draft = node.Draft;
+        if (draft.Find<SameSizeClause>() is { } same)
+        {
+            if (names.Find(node.Unit, same.As, draft.LocationOf(same).Source) is not { } other || sizes.OwnSize(other, axis) is not { } size)
+            {
+                return false;
+            }
+
+            pins.Add(new(0, size, draft.LocationOf(same)));
+            return true;
+        }
+
+        if (draft.Kind is "word" or "text")
+        {
+            if (draft.Kind == "text" && draft.Find<ShowingClause>() is not null && !draft.Texts.IsEmpty)
+            {
+                return true;
+            }
+
+            if (words.Shape(node) is not { } shaped)
+            {
+                return !draft.Texts.IsEmpty ? false : findings.Refuse(node, null, $"A {draft.Kind} has no words.", $"Write {draft.Kind} \"…\".");
+            }
+
+            pins.Add(new(0, wordSizes.InkSize(node, shaped, axis), draft.Location));
+            return true;
+        }
+
+        if (Kinds.IsArtwork(draft) && draft.Mats.IsEmpty && draft.Find<ShowingClause>() is null)
+        {
+            if (artworks.Of(node) is not { } drawing)
+            {
+                return false;
+            }
+
+            pins.Add(new(0, Length.NearestMillimetres(axis == Axis.Across ? drawing.Bounds.Width : drawing.Bounds.Height), draft.Location));
+            return true;
+        }
+
+        if (node.Unit.IsRepeat && !pins.Any(p => p.Layer > 0))
+        {
+            if (draft.Kind is "gem" or "line" or "frame")
+            {
+                return true;
+            }
+
+            if (sizes.EqualPart(node, axis) is not { } part)
+            {
+                return false;
+            }
+
+            pins.Add(new(draft.Mats.Length, part, draft.Location));
+        }
+
+        return true;
+    }
+
+    private bool AddMatPin(Node node, Axis axis, int layer, List<Pin> pins)
+    {
+        var mat = node.Draft.Mats[layer - 1];
+        switch (mat.Size)
+        {
+            case null or AddedSize:
+                return true;
+            case BoxSize box when (axis == Axis.Across ? box.Width : box.Height) is LengthExtent written:
+                pins.Add(new(layer, written.Value, new(mat.Location.Source, written.Span)));
+                return true;
+            case SingleSize single when Proportions.HasProportion(node):
+                var isWritten = axis == (single.Measure == SingleMeasure.High ? Axis.Down : Axis.Across);
+                var grows = mat.Find<BorderClause>() is not null;
+                if (!isWritten && grows && proportions.Ratio(node) is not 1)
+                {
+                    return true;
+                }
+
+                var size = isWritten ? single.Value : proportions.Other(node, single.Value, axis);
+                if (size is null)
+                {
+                    return false;
+                }
+
+                pins.Add(new(layer, size.Value, new(mat.Location.Source, single.Span)));
+                return true;
+            default:
+                return findings.Refuse(node, mat.Size.Span, "A mat's size is width x height, what it adds (+1/8), or one number beneath a shape that has proportions of its own.", "Write mat +1/8, or mat border 1/16.");
+        }
+    }
+
+    private static bool IsEdgeOf(Edge edge, Axis axis) => axis == Axis.Across ? edge is Edge.Left or Edge.Right : edge is Edge.Top or Edge.Bottom;
+
+    /// <summary>How long a line along an edge is: the whole edge, less the distances written.</summary>
+    private Length? AlongLength(Node node, Axis axis, AlongClause along)
+    {
+        Length? edge;
+        if (along.Of is { } of)
+        {
+            edge = names.Find(node.Unit, of, node.Draft.LocationOf(along).Source) is { } other ? sizes.OwnSize(other, axis) : null;
+        }
+        else
+        {
+            edge = sizes.ReferenceSize(node.Unit, axis);
+        }
+
+        var (low, high) = Borders.Edges(axis);
+        return edge is { } e ? e - Distances.Off(node.Draft, low) - Distances.Off(node.Draft, high) : null;
+    }
+
+    private Length? Proportion(Node node, Axis axis) =>
+        sizes.Of(node, axis == Axis.Across ? Axis.Down : Axis.Across) is { } known ? proportions.Other(node, known.Own, axis) : null;
+
+    /// <summary>A shape with proportions of its own whose other direction is known from its mats.</summary>
+    private bool TryProportion(Node node, Axis axis, List<Pin> pins)
+    {
+        if (!Proportions.HasProportion(node) || !node.Draft.Mats.Any(m => m.Size is SingleSize or BoxSize))
+        {
+            return true;
+        }
+
+        if (Proportion(node, axis) is not { } size)
+        {
+            return false;
+        }
+
+        pins.Add(new(0, size, node.Draft.Location));
+        return true;
+    }
+}

@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using Sketch.Panels;
+using Sketch.Surroundings;
+using Sketch.Syntax;
+using Sketch.Units;
+
+namespace Sketch.Layout;
+
+/// <summary>Sizes that follow from words, and letter heights that follow from sizes.</summary>
+internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units, SizeFindings findings)
+{
+    /// <summary>Room for the words at their letter height and an eighth at each end, rounded up to a ruler's mark.</summary>
+    public Length? FitWords(Node node, Axis axis)
+    {
+        if (words.Shape(node) is not { } shaped)
+        {
+            if (node.Draft.Texts.IsEmpty)
+            {
+                findings.Refuse(node, null, $"There are no words for {node.Unit.Called} to fit.", "Write the words in quotes, or a width.");
+            }
+
+            return null;
+        }
+
+        if (LetterHeight(node) is not { } letters)
+        {
+            return null;
+        }
+
+        var caps = axis == Axis.Across ? Words.WidthInCaps(shaped) : Words.HeightInCaps(shaped.Length);
+        var ink = Length.NearestMillimetres(letters.Millimetres * caps);
+        var step = units == UnitSystem.Inches ? Length.NanometresPerInch / 16 : Length.NanometresPerMillimetre;
+        var needed = (ink + Words.EndRoom * 2).Nanometres;
+        return new((needed + step - 1) / step * step);
+    }
+
+    /// <summary>
+    /// The height of a capital: as written; for text without a size large-print capitals; else half the piece's height, shared by its lines.
+    /// </summary>
+    public Length? LetterHeight(Node node)
+    {
+        var draft = node.Draft;
+        if (Kinds.Measure(draft, "letters") is { } written)
+        {
+            return written;
+        }
+
+        if (draft.Kind is "text" or "word")
+        {
+            if (draft.Size is null)
+            {
+                return UsualLetters;
+            }
+
+            if (draft.Size is SingleSize && words.Shape(node) is { } shaped)
+            {
+                return sizes.Of(node, Axis.Across) is { } width ? Length.NearestMillimetres(width.Own.Millimetres / Ink(node, shaped).Width) : null;
+            }
+        }
+
+        if (Borders.Extent(draft, Axis.Down) is FitExtent)
+        {
+            findings.Refuse(node, draft.Size!.Span, $"Nothing says how tall the letters of {node.Unit.Called} are.", "Write letters 1/4.");
+            return null;
+        }
+
+        var lines = Math.Max(1, Words.LinesOf(node).Length);
+        return sizes.Of(node, Axis.Down) is { } height ? Length.NearestMillimetres(height.Own.Millimetres / (lines == 1 ? 2 : Words.HeightInCaps(lines) + 1)) : null;
+    }
+
+    /// <summary>Capitals of 3/16 in (about 19 point type: large print is 16 to 22 point, RNIB), or 5 mm in metric files.</summary>
+    private Length UsualLetters => units == UnitSystem.Inches ? Length.Inch(0, 3, 16) : Length.Millimetre(5);
+
+    /// <summary>Width and height of the box of words in cap heights: a cut-out word's whole ink, or lines of text from cap to baseline.</summary>
+    public static (double Width, double Height) Ink(Node node, ImmutableArray<ShapedWords> shaped)
+    {
+        var width = Words.WidthInCaps(shaped);
+        return node.Draft.Kind == "word" && shaped is [{ Outline.IsEmpty: false } word]
+            ? (width, word.Outline.Bounds.Height)
+            : (width, Words.HeightInCaps(shaped.Length));
+    }
+
+    /// <summary>The size of text or of a cut-out word whose size is not written.</summary>
+    public Length InkSize(Node node, ImmutableArray<ShapedWords> shaped, Axis axis)
+    {
+        var letters = (Kinds.Measure(node.Draft, "letters") ?? UsualLetters).Millimetres;
+        var (width, height) = Ink(node, shaped);
+        return Length.NearestMillimetres(letters * (axis == Axis.Across ? width : height));
+    }
+}
