@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Checks;
+using Sketch.Batches;
 using Sketch.Diagnostics;
 using Sketch.Drafts;
 using Sketch.Layout;
@@ -19,6 +20,9 @@ public sealed record Compilation(SourceText Source, LaidOutCard? Card, Immutable
 {
     /// <summary>The sound part of the shelf, or null when the file is no stash.</summary>
     public Stash? Stash { get; init; }
+
+    /// <summary>The sound part of the batch, without what it names, or null when the file is no batch.</summary>
+    public Batch? Batch { get; init; }
 
     /// <summary>Whether a finding is an error.</summary>
     public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
@@ -42,6 +46,11 @@ public static class Compiler
         {
             var stash = StashReader.Read(file, surroundings, findings);
             return new(source, null, findings.ToImmutable()) { Stash = stash };
+        }
+
+        if (BatchReader.Read(file, findings) is { } batch)
+        {
+            return new(source, null, findings.ToImmutable()) { Batch = batch };
         }
 
         var card = file.Lines switch

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+
+namespace Sketch.Planning;
+
+/// <summary>What a card of one design costs.</summary>
+/// <param name="Design">The design.</param>
+/// <param name="Amount">In the shelf's own currency: its share by area of every sheet that the batch takes, waste included, and what is stuck on.</param>
+public sealed record CardCost(Design Design, decimal Amount)
+{
+    /// <summary>The cost of each design, and the names of what has no price on the shelf; no costs where nothing has a price.</summary>
+    public static (ImmutableArray<CardCost> Costs, ImmutableArray<string> Unpriced) Of(BatchPlan plan)
+    {
+        var total = plan.Files.Designs.ToDictionary(d => d, _ => 0m);
+        var unpriced = ImmutableArray.CreateBuilder<string>();
+        var priced = false;
+        foreach (var paper in plan.Papers.Where(p => p.Plan.Sheets > 0))
+        {
+            if (paper.Order.Stock?.Price is not { } price)
+            {
+                unpriced.Add(paper.Order.Paper);
+                continue;
+            }
+
+            priced = true;
+            var area = paper.Order.Pieces.Sum(Area);
+            foreach (var design in paper.Order.Pieces.GroupBy(p => p.Design).Where(g => g.Key is not null))
+            {
+                total[design.Key!] += price * paper.Plan.Sheets * design.Sum(Area) / area;
+            }
+        }
+
+        foreach (var need in plan.Supplies.Where(n => n.Needed > 0))
+        {
+            if (need.Stock is not [{ Price: { } price } stock, ..])
+            {
+                unpriced.Add(need.Name);
+                continue;
+            }
+
+            priced = true;
+            var each = need.ByLength ? stock.Long is { } roll ? price / roll.Nanometres : 0 : price;
+            foreach (var share in need.Shares)
+            {
+                total[share.Design] += each * share.PerCard * share.Design.Order.Count;
+            }
+        }
+
+        return priced ? ([.. plan.Files.Designs.Select(d => new CardCost(d, total[d] / d.Order.Count))], unpriced.ToImmutable()) : ([], []);
+    }
+
+    private static decimal Area(PieceOrder piece) => (decimal)(piece.Size.Width.Millimetres * piece.Size.Height.Millimetres) * piece.Count;
+}

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+
+namespace Sketch.Planning;
+
+/// <summary>How many of a card the shelf is enough for.</summary>
+/// <param name="Design">The card.</param>
+/// <param name="Count">How many.</param>
+public sealed record MakeableCards(Design Design, int Count);
+
+/// <summary>
+/// Works out how many of each card can be made from what is there: first in the proportions of the batch, then what else fits, in its order.
+/// Loose pieces are cut first. Estimates of foam and adhesive count for nothing.
+/// </summary>
+internal sealed class Makeable
+{
+    private readonly ImmutableArray<Design> _designs;
+    private readonly ImmutableArray<PaperPlan> _papers;
+    private readonly ImmutableArray<SupplyNeed> _supplies;
+    private readonly Trial _trial;
+
+    private Makeable(BatchPlan plan, Trial trial)
+    {
+        _designs = plan.Files.Designs;
+        _papers = [.. plan.Papers.Where(p => p.Short > 0)];
+        _supplies = [.. plan.Supplies.Where(s => s is { Short: > 0, IsEstimate: false, Stock.IsEmpty: false })];
+        _trial = trial;
+    }
+
+    /// <summary>One entry for each design; empty when everything can be made or the time is over.</summary>
+    public static ImmutableArray<MakeableCards> Of(BatchPlan plan, TimeSpan timeLimit, CancellationToken cancellation)
+    {
+        using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        limit.CancelAfter(timeLimit);
+        var search = new Makeable(plan, new(plan.Files.Batch.Kerf, timeLimit, limit.Token));
+        if (search._papers.IsEmpty && search._supplies.IsEmpty)
+        {
+            return [];
+        }
+
+        var counts = search.Counts();
+        return limit.IsCancellationRequested ? [] : [.. plan.Files.Designs.Select((d, i) => new MakeableCards(d, counts[i]))];
+    }
+
+    private int[] Counts()
+    {
+        var wanted = _designs.Select(d => d.Order.Count).ToArray();
+        var free = _designs.Select(IsFree).ToArray();
+        int[] Share(int parts, int of) => [.. wanted.Select((w, i) => free[i] ? w : (int)((long)w * parts / of))];
+
+        const int fine = 1024;
+        var counts = Share(Largest(fine, parts => IsEnough(Share(parts, fine))), fine);
+        for (var i = 0; i < counts.Length; i++)
+        {
+            var start = counts[i];
+            counts[i] = start + Largest(wanted[i] - start, more => IsEnough([.. counts.Select((c, j) => j == i ? start + more : c)]));
+        }
+
+        return counts;
+    }
+
+    private bool IsFree(Design design) =>
+        !_papers.Any(p => p.Order.Pieces.Any(x => x.Design == design)) && !_supplies.Any(s => s.Shares.Any(x => x.Design == design));
+
+    // The largest number from 0 to most that will do, if every smaller one does.
+    private static int Largest(int most, Func<int, bool> willDo)
+    {
+        if (most == 0 || willDo(most))
+        {
+            return most;
+        }
+
+        var (good, bad) = (0, most);
+        while (bad - good > 1)
+        {
+            var middle = (good + bad) / 2;
+            (good, bad) = willDo(middle) ? (middle, bad) : (good, middle);
+        }
+
+        return good;
+    }
+
+    private bool IsEnough(int[] counts)
+    {
+        int CountOf(Design design) => counts[_designs.IndexOf(design)];
+        return _supplies.All(s => s.Shares.Sum(x => x.PerCard * CountOf(x.Design)) <= s.OnHand)
+            && _papers.All(p => _trial.SheetsUpTo(
+                Trial.With(p.Order, p.Order.Pieces.Select(x => x.Design is { } design ? x with { Count = CountOf(design) } : x)), p.Order.Sheet.OnHand ?? int.MaxValue) is not null);
+    }
+}

@@ -1,0 +1,152 @@
+using System.Collections.Immutable;
+using Sketch.Colours;
+using Sketch.Panels;
+using Sketch.Reports;
+using Sketch.Units;
+
+namespace Sketch.Planning;
+
+/// <summary>
+/// Looks for changes that save a sheet of a paper that is short: pieces a little smaller, another paper of the shelf, a print that may be
+/// turned, fewer cards. Each is planned again before it is proposed.
+/// </summary>
+internal sealed class Suggestions
+{
+    private const int MostForPaper = 4;
+    private const int NearestPapers = 3;
+
+    private readonly BatchPlan _plan;
+    private readonly Trial _trial;
+    private readonly LengthStyle _lengths;
+    private readonly CancellationToken _stop;
+
+    private Suggestions(BatchPlan plan, TimeSpan timeLimit, CancellationToken stop)
+    {
+        (_plan, _stop) = (plan, stop);
+        _trial = new(plan.Files.Batch.Kerf, timeLimit, stop);
+        _lengths = LengthStyle.For(plan.Files.Batch.Units);
+    }
+
+    /// <summary>The best proposals for each paper that is short: first those after which it is enough, small changes before large ones.</summary>
+    public static ImmutableArray<Suggestion> For(BatchPlan plan, TimeSpan timeLimit, CancellationToken cancellation)
+    {
+        using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        limit.CancelAfter(timeLimit);
+        var search = new Suggestions(plan, timeLimit, limit.Token);
+        return [.. plan.Papers.Where(p => p.Short > 0).SelectMany(search.ForPaper)];
+    }
+
+    private IEnumerable<Suggestion> ForPaper(PaperPlan paper)
+    {
+        List<Func<Suggestion?>> tries =
+        [
+            .. Sizes(paper).Select<Size, Func<Suggestion?>>(size => () => Smaller(paper, size)),
+            .. Designs(paper).SelectMany(design => Others(paper, design).Select<PaperOrder, Func<Suggestion?>>(other => () => Exchange(paper, design, other))),
+            () => Turned(paper),
+            .. Designs(paper).Select<Design, Func<Suggestion?>>(design => () => Fewer(paper, design)),
+        ];
+        var found = new Suggestion?[tries.Count];
+        Parallel.For(0, tries.Count, i => found[i] = _stop.IsCancellationRequested ? null : tries[i]());
+        return found.OfType<Suggestion>().OrderByDescending(s => s.IsEnough).ThenBy(s => s.Rank).ThenBy(s => s.After).Take(MostForPaper);
+    }
+
+    private static IEnumerable<Size> Sizes(PaperPlan paper) => paper.Order.Pieces.Where(p => p.Path != "base")
+        .GroupBy(p => p.Size).OrderByDescending(g => g.Sum(p => p.Count) * g.Key.Width.Millimetres * g.Key.Height.Millimetres).Select(g => g.Key);
+
+    private static IEnumerable<Design> Designs(PaperPlan paper) => paper.Order.Pieces.Select(p => p.Design).OfType<Design>().Distinct();
+
+    // The smallest step that saves a sheet; a border that gets narrower by more than a quarter inch would be another design.
+    private Suggestion? Smaller(PaperPlan paper, Size size)
+    {
+        Length[] steps = _lengths.Metric
+            ? [Length.Millimetre(1), Length.Millimetre(2), Length.Millimetre(3), Length.Millimetre(5)]
+            : [Length.Inch(0, 1, 16), Length.Inch(0, 1, 8), Length.Inch(0, 1, 4)];
+        for (var i = 0; i < steps.Length; i++)
+        {
+            var less = new Size(size.Width - steps[i], size.Height - steps[i]);
+            if (Length.Min(size.Width, size.Height) < steps[i] * 4)
+            {
+                return null;
+            }
+
+            var pieces = paper.Order.Pieces.Select(p => p.Size == size && p.Path != "base" ? p with { Size = less } : p);
+            if (_trial.SheetsUpTo(Trial.With(paper.Order, pieces), paper.Plan.Sheets - 1) is { } sheets)
+            {
+                var which = string.Join(" and ", paper.Order.Pieces.Where(p => p.Size == size && p.Path != "base").Select(NameOf).Distinct());
+                return Saves(paper, sheets, $"Trim {which} by {_lengths.Text(steps[i])}, from {_lengths.Text(size)} to {_lengths.Text(less)}", i);
+            }
+        }
+
+        return null;
+    }
+
+    private IEnumerable<PaperOrder> Others(PaperPlan paper, Design design)
+    {
+        var look = paper.Order.Stock?.Front.Look ?? design.Card.Roles.FirstOrDefault(r => r.Name == paper.Order.Paper)?.Paint.Look
+            ?? design.Card.Pieces.FirstOrDefault(p => p.Paint.Role == paper.Order.Paper)?.Paint.Look;
+        return _plan.Papers.Select(p => (p.Order, Free: p.Order.Sheet.OnHand - p.Plan.Sheets ?? int.MaxValue))
+            .Concat(_plan.Idle.Select(o => (Order: o, Free: o.Sheet.OnHand ?? int.MaxValue)))
+            .Where(o => o.Free > 0 && o.Order.Stock is not null && o.Order.Paper != paper.Order.Paper)
+            .OrderBy(o => o.Order.Stock!.Kind != paper.Order.Stock?.Kind)
+            .ThenBy(o => look is null ? 0 : Math.Min(Difference(o.Order, PaperSide.Front, look.Ground), Difference(o.Order, PaperSide.Back, look.Ground)))
+            .Take(NearestPapers).Select(o => o.Order);
+    }
+
+    private static double Difference(PaperOrder paper, PaperSide side, Rgb colour) => ColourDifference.Between(paper.Stock!.Side(side).Look.Ground, colour);
+
+    private Suggestion? Exchange(PaperPlan paper, Design design, PaperOrder other)
+    {
+        var moved = paper.Order.Pieces.Where(p => p.Design == design && p.Path != "base").ToList();
+        if (moved.Count == 0
+            || _trial.SheetsUpTo(Trial.With(paper.Order, paper.Order.Pieces.Except(moved)), paper.Plan.Sheets - 1) is not { } sheets
+            || _trial.SheetsUpTo(Trial.With(other, other.Pieces.Concat(moved)), other.Sheet.OnHand ?? int.MaxValue) is not { } otherSheets)
+        {
+            return null;
+        }
+
+        return Saves(paper, sheets, $"Cut the pieces of {design.Card.Title} from {other.Paper}, which then takes {Sheets(otherSheets)}", steps: 4);
+    }
+
+    private Suggestion? Turned(PaperPlan paper)
+    {
+        if (paper.Order.Stock is not { Upright: true } stock)
+        {
+            return null;
+        }
+
+        var order = paper.Order with { Stock = stock with { Upright = false } };
+        return _trial.SheetsUpTo(order, paper.Plan.Sheets - 1) is { } sheets ? Saves(paper, sheets, $"Let the print of {paper.Order.Paper} lie sideways on some pieces", 5) : null;
+    }
+
+    private Suggestion? Fewer(PaperPlan paper, Design design)
+    {
+        var (none, fewest) = (0, design.Order.Count + 1);
+        int? best = null;
+        while (fewest - none > 1)
+        {
+            var less = (none + fewest) / 2;
+            if (_trial.SheetsUpTo(Trial.With(paper.Order, paper.Order.Pieces.Select(p => p.Design == design ? p with { Count = p.Count - less } : p)), paper.Plan.Sheets - 1) is { } sheets)
+            {
+                (fewest, best) = (less, sheets);
+            }
+            else
+            {
+                none = less;
+            }
+        }
+
+        return best is { } after ? Saves(paper, after, $"Make {fewest} fewer of {design.Card.Title}", 6) : null;
+    }
+
+    private static Suggestion Saves(PaperPlan paper, int sheets, string change, int steps) => new(
+        paper.Order.Paper,
+        $"{change}: {Sheets(sheets)} of {paper.Order.Paper} instead of {paper.Plan.Sheets}.",
+        paper.Plan.Sheets,
+        sheets,
+        paper.Order.Sheet.OnHand is not { } onHand || sheets <= onHand,
+        steps);
+
+    private static string NameOf(PieceOrder piece) => piece.Design is { } design ? $"{piece.Name} of {design.Card.Title}" : "the loose pieces";
+
+    private static string Sheets(int count) => count == 1 ? "1 sheet" : $"{count} sheets";
+}

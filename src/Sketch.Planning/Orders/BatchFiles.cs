@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using Sketch.Batches;
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Shelf;
+using Sketch.Surroundings;
+using Sketch.Text;
+
+namespace Sketch.Planning;
+
+/// <summary>A card with the order to make it.</summary>
+/// <param name="Order">How many, and in which papers.</param>
+/// <param name="Card">The card.</param>
+/// <param name="File">The name of its file.</param>
+public sealed record Design(MakeOrder Order, LaidOutCard Card, string File)
+{
+    /// <summary>Two lines that make the same card are two designs.</summary>
+    public bool Equals(Design? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);
+}
+
+/// <summary>A batch with the files that it names, as far as they are sound.</summary>
+/// <param name="Batch">The batch.</param>
+/// <param name="Stash">The shelf, or null when the batch names none that can be read.</param>
+/// <param name="Designs">The cards, one for each line that makes some.</param>
+/// <param name="Files">All files that were read, the batch first.</param>
+public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design> Designs, ImmutableArray<SourceText> Files)
+{
+    /// <summary>Reads a batch, its stash and its cards; every mistake is a finding in the file that holds it. Null when the text is no batch.</summary>
+    public static BatchFiles? Read(SourceText source, ISurroundings surroundings, FindingBag findings) =>
+        new Reader(source, surroundings, findings).Read();
+
+    private sealed class Reader(SourceText source, ISurroundings surroundings, FindingBag findings)
+    {
+        private readonly Dictionary<string, Compilation> _read = new(StringComparer.Ordinal);
+
+        public BatchFiles? Read()
+        {
+            var own = Compiler.Compile(source, surroundings);
+            Pass(own.Findings);
+            if (own.Batch is not { } batch)
+            {
+                if (!own.HasErrors)
+                {
+                    findings.Add(FindingCatalogue.NoBatch, new(source, new(0, source.Line(0).Length)), "This file is no batch.", "Let its first line be batch \"Lamp day\".");
+                }
+
+                return null;
+            }
+
+            if (batch.Makes.IsEmpty && batch.Cuts.IsEmpty && !own.HasErrors)
+            {
+                findings.Add(FindingCatalogue.NothingToPlan, batch.Location, "The batch asks for nothing.", "Add a line make 12 of \"fair-winds.card\", or cut 12 of 4 x 5 1/4 from gulls.");
+            }
+
+            var stash = batch.Stash is { } named ? Open(named, "stash")?.Stash : null;
+            var designs = batch.Makes.Select(DesignOf).OfType<Design>().ToImmutableArray();
+            return new(batch, stash, designs, [source, .. _read.Values.Select(c => c.Source)]);
+        }
+
+        private Design? DesignOf(MakeOrder order)
+        {
+            if (Open(order.Card, "card") is not { } card)
+            {
+                return null;
+            }
+
+            if (card.HasErrors || card.Card is null)
+            {
+                findings.Add(FindingCatalogue.CardWithMistakes, order.Card.Location, $"\"{order.Card.Path}\" has mistakes of its own, so it is left out of the plan.", "Mend what is told of that file.");
+                return null;
+            }
+
+            return new(order, card.Card, card.Source.Path);
+        }
+
+        private Compilation? Open(NamedFile named, string what)
+        {
+            if (surroundings.ReadText(named.Path, source.Path, out var problem) is not { } text)
+            {
+                findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" cannot be read: {problem}", $"Write the name of a {what} file in the same folder.");
+                return null;
+            }
+
+            if (text.Path == source.Path)
+            {
+                findings.Add(FindingCatalogue.FileCircle, named.Location, $"\"{named.Path}\" is this batch itself.", $"Write the name of a {what} file.");
+                return null;
+            }
+
+            if (!_read.TryGetValue(text.Path, out var compilation))
+            {
+                compilation = Compiler.Compile(text, surroundings);
+                _read.Add(text.Path, compilation);
+                Pass(compilation.Findings);
+            }
+
+            if (compilation is { HasErrors: true } || (what == "card" ? compilation.Card is not null : compilation.Stash is not null))
+            {
+                return compilation;
+            }
+
+            findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" is no {what}.", $"Write the name of a {what} file; it begins with {what} \"…\".");
+            return null;
+        }
+
+        private void Pass(ImmutableArray<Finding> found)
+        {
+            foreach (var finding in found)
+            {
+                findings.Add(finding);
+            }
+        }
+    }
+}

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using Sketch.Cutting;
+using Sketch.Units;
+
+namespace Sketch.Planning;
+
+/// <summary>How everything of one paper is cut.</summary>
+/// <param name="Order">What is asked for.</param>
+/// <param name="Problem">The same for the planner.</param>
+/// <param name="Plan">The layouts, with pieces of any paper that found room in what they leave.</param>
+public sealed record PaperPlan(PaperOrder Order, CuttingProblem Problem, CuttingPlan Plan)
+{
+    /// <summary>Sheets missing on the shelf.</summary>
+    public int Short => Plan.Short(Order.Sheet);
+}
+
+/// <summary>How a batch is made.</summary>
+/// <param name="Files">The batch and what it names.</param>
+/// <param name="Papers">A plan for each paper that something is cut from.</param>
+/// <param name="Idle">Papers of the shelf that nothing is cut from.</param>
+/// <param name="Supplies">What else is needed.</param>
+/// <param name="Pieces">Every order of pieces by its id, those of any offcut among them.</param>
+public sealed record BatchPlan(
+    BatchFiles Files,
+    ImmutableArray<PaperPlan> Papers,
+    ImmutableArray<PaperOrder> Idle,
+    ImmutableArray<SupplyNeed> Supplies,
+    ImmutableDictionary<string, PieceOrder> Pieces)
+{
+    /// <summary>What to do where the shelf is not enough.</summary>
+    public Advice Advice { get; init; } = Advice.None;
+
+    /// <summary>Cards that all lines together make.</summary>
+    public long Cards => Files.Batch.Makes.Sum(m => (long)m.Count);
+
+    /// <summary>Whether all papers are enough.</summary>
+    public bool IsEnough => Papers.All(p => p.Short == 0);
+
+    /// <summary>The smallest side that makes a leftover worth keeping.</summary>
+    public static Length SmallestUse => Length.Inch(0, 1, 2);
+}
+
+/// <summary>How far the planning of a batch has come.</summary>
+/// <param name="Paper">The paper in work.</param>
+/// <param name="Sheets">Sheets of its best plan so far.</param>
+/// <param name="LowerBound">No plan needs fewer.</param>
+public readonly record struct BatchProgress(string Paper, int Sheets, int LowerBound);

@@ -1,0 +1,35 @@
+using System.Globalization;
+using Sketch.Reports;
+
+namespace Sketch.Planning;
+
+/// <summary>A plan in plain text: the summary, then the sheets of each paper with the cuts in order.</summary>
+public static class PlanText
+{
+    /// <summary>Writes the plan.</summary>
+    public static void Write(TextWriter output, BatchPlan plan)
+    {
+        var lengths = LengthStyle.For(plan.Files.Batch.Units);
+        foreach (var line in PlanSummary.Of(plan, lengths).Lines())
+        {
+            output.Write(Printable.Line(line) + "\n");
+        }
+
+        foreach (var paper in plan.Papers)
+        {
+            foreach (var sheet in SheetWork.Of(plan, paper))
+            {
+                output.Write($"\n{Printable.Line(sheet.Heading(lengths))}\n");
+                foreach (var step in sheet.Steps)
+                {
+                    output.Write($"  {step.Number.ToString(CultureInfo.InvariantCulture),2}. {step.Text(lengths)}\n");
+                }
+
+                foreach (var piece in sheet.Pieces)
+                {
+                    output.Write($"      {piece.Key} {Printable.Line(piece.Text(lengths))}\n");
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,150 @@
+using System.Globalization;
+using System.Text;
+using Sketch.Diagnostics;
+using Sketch.Shelf;
+using Sketch.Syntax;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Planning;
+
+/// <summary>
+/// Writes the stash that is left when a batch has been cut: the shelf's own file with its counts made smaller and its offcuts renewed,
+/// everything else as it was written. Sheets that are still to be bought count as bought and used.
+/// </summary>
+public static class ShelfAfter
+{
+    /// <summary>The text of the stash; it belongs into the folder of the one that was read, since pictures are named from there.</summary>
+    public static string Write(BatchPlan plan)
+    {
+        var text = new StringBuilder();
+        text.Append(CultureInfo.InvariantCulture, $"# Written by Sketch: what is left after \"{OneLine(plan.Files.Batch.Title)}\". Save it under another name before you change it.\n");
+        if (plan.Files.Stash is { } stash)
+        {
+            text.Append(new Edits(plan, stash.Location.Source).Apply());
+        }
+        else
+        {
+            text.Append(CultureInfo.InvariantCulture, $"stash \"After {OneLine(plan.Files.Batch.Title).Replace("\"", "\"\"", StringComparison.Ordinal)}\"\n");
+        }
+
+        if (text[^1] != '\n')
+        {
+            text.Append('\n');
+        }
+
+        foreach (var paper in plan.Papers.Where(p => Leftovers(p).Any() && IsName(p.Order.Paper)))
+        {
+            if (paper.Order.Stock is null)
+            {
+                text.Append(CultureInfo.InvariantCulture, $"cardstock {paper.Order.Paper}: {LengthSource.Of(paper.Order.Sheet.Size)}, 0 sheets\n");
+            }
+
+            foreach (var (size, count) in Leftovers(paper))
+            {
+                text.Append(CultureInfo.InvariantCulture, $"offcut {paper.Order.Paper}: {LengthSource.Of(size)}, {count}\n");
+            }
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>New leftovers of a paper that are worth keeping, largest first.</summary>
+    private static IEnumerable<(Size Size, int Count)> Leftovers(PaperPlan paper) =>
+        from layout in paper.Plan.Layouts
+        from leftover in layout.Leftovers
+        where Length.Min(leftover.Width, leftover.Height) >= BatchPlan.SmallestUse
+        group layout.Times by leftover.Size into same
+        orderby (Int128)same.Key.Width.Nanometres * same.Key.Height.Nanometres descending, same.Key.Width.Nanometres
+        select (same.Key, same.Sum());
+
+    private static string OneLine(string words) => words.ReplaceLineEndings(" ");
+
+    private static bool IsName(string paper) => paper.All(c => char.IsLetterOrDigit(c) || c is '-' or '_');
+
+    /// <summary>Changes to the text of a stash file.</summary>
+    private sealed class Edits(BatchPlan plan, SourceText source)
+    {
+        private readonly List<(TextSpan Span, string Text)> _edits = [];
+
+        public string Apply()
+        {
+            var file = Parser.Parse(source, new FindingBag());
+            var used = plan.Papers.SelectMany(p => p.Plan.Layouts.Where(l => l.IsOffcut), (p, l) => (p.Order.Paper, l.Stock, l.Times))
+                .GroupBy(o => (o.Paper, o.Stock)).ToDictionary(g => g.Key, g => g.Sum(o => o.Times));
+            foreach (var line in file.Lines.SelectMany(l => l.Children.Prepend(l)).OfType<StockLine>())
+            {
+                if (plan.Files.Stash!.Offcuts.FirstOrDefault(o => o.Location.Span == line.Span) is { } offcut)
+                {
+                    Lessen(line, offcut, used);
+                }
+                else if (plan.Papers.FirstOrDefault(p => p.Order.Stock?.Location.Span == line.Span) is { Order.Stock.Sheets: { } sheets } paper)
+                {
+                    Lessen(line, Counted(Math.Max(0, sheets - paper.Plan.Sheets), "sheet"));
+                }
+                else if (plan.Supplies.FirstOrDefault(s => s.Stock.Any(x => x.Location.Span == line.Span)) is { } need)
+                {
+                    Lessen(line, need);
+                }
+            }
+
+            var text = new StringBuilder(source.Content);
+            foreach (var (span, replacement) in _edits.OrderByDescending(e => e.Span.Start))
+            {
+                text.Remove(span.Start, span.Length).Insert(span.Start, replacement);
+            }
+
+            return text.ToString();
+        }
+
+        private void Lessen(StockLine line, Offcut offcut, Dictionary<(string, Size), int> used)
+        {
+            var key = (plan.Files.Stash!.Find(offcut.Paper)?.Name ?? offcut.Paper, offcut.Size);
+            var taken = Math.Min(offcut.Count, used.GetValueOrDefault(key));
+            if (taken == 0)
+            {
+                return;
+            }
+
+            used[key] -= taken;
+            if (taken == offcut.Count)
+            {
+                // With its comment, up to the next line.
+                var end = source.Content.IndexOf('\n', line.Span.End);
+                _edits.Add((new(line.Span.Start, end < 0 ? source.Content.Length : end + 1), ""));
+            }
+            else
+            {
+                Lessen(line, (offcut.Count - taken).ToString(CultureInfo.InvariantCulture));
+            }
+        }
+
+        private void Lessen(StockLine line, SupplyNeed need)
+        {
+            // What several lines hold of one thing is used up from the first.
+            var before = need.Stock.TakeWhile(s => s.Location.Span != line.Span).Sum(s => Amount(s, need.ByLength));
+            var own = Amount(need.Stock.First(s => s.Location.Span == line.Span), need.ByLength);
+            var left = own - Math.Clamp(need.Needed - before, 0, own);
+            if (need.ByLength && line.Clauses.OfType<LongClause>().FirstOrDefault() is { } length)
+            {
+                _edits.Add((length.Span, LengthSource.Of(new Length(left)) + " long"));
+            }
+            else if (!need.ByLength)
+            {
+                Lessen(line, Counted(left, "piece"));
+            }
+        }
+
+        private static long Amount(Supply supply, bool byLength) => byLength ? supply.Long?.Nanometres ?? 0 : supply.Pieces ?? 0;
+
+        private void Lessen(StockLine line, string count)
+        {
+            if (line.Clauses.OfType<QuantityClause>().FirstOrDefault() is { } quantity)
+            {
+                _edits.Add((quantity.Span, count));
+            }
+        }
+
+        private static string Counted(long count, string noun) => string.Create(CultureInfo.InvariantCulture, $"{count} {noun}{(count == 1 ? "" : "s")}");
+    }
+}

@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using Sketch.Shelf;
+using Sketch.Units;
+
+namespace Sketch.Planning;
+
+/// <summary>Kinds of thing that a batch needs besides paper.</summary>
+public enum NeedKind
+{
+    /// <summary>Foil line.</summary>
+    Line,
+
+    /// <summary>Gems and dots.</summary>
+    Gem,
+
+    /// <summary>Tape that is seen.</summary>
+    Tape,
+
+    /// <summary>Foam under raised pieces; an estimate.</summary>
+    Foam,
+
+    /// <summary>Adhesive under all other pieces; an estimate.</summary>
+    Adhesive,
+
+    /// <summary>Envelopes.</summary>
+    Envelope,
+}
+
+/// <summary>How much of something a card of one design takes.</summary>
+/// <param name="Design">The design.</param>
+/// <param name="PerCard">Nanometres of length, or pieces.</param>
+public sealed record DesignShare(Design Design, long PerCard);
+
+/// <summary>How much of one thing a batch needs.</summary>
+/// <param name="Kind">What.</param>
+/// <param name="Name">Its name; as the shelf spells it where the shelf has it.</param>
+/// <param name="Measure">Width of line or tape, size of a gem, height of foam; null for the rest.</param>
+/// <param name="Size">Size of an envelope; null for the rest.</param>
+/// <param name="ByLength">Whether it is counted in lengths; otherwise in pieces.</param>
+/// <param name="Stock">What the shelf has of it; empty when it has none.</param>
+/// <param name="Shares">What each design takes.</param>
+public sealed record SupplyNeed(
+    NeedKind Kind, string Name, Length? Measure, Size? Size, bool ByLength, ImmutableArray<Supply> Stock, ImmutableArray<DesignShare> Shares)
+{
+    /// <summary>Whether a card asks for it by name; the rest is only told when the shelf speaks of it.</summary>
+    public bool IsAskedFor { get; init; }
+
+    /// <summary>Whether the amount is an estimate by common practice rather than read from the cards.</summary>
+    public bool IsEstimate => Kind is NeedKind.Foam or NeedKind.Adhesive;
+
+    /// <summary>Nanometres of length, or pieces.</summary>
+    public long Needed => Shares.Sum(s => s.PerCard * s.Design.Order.Count);
+
+    /// <summary>The same unit; null when the shelf does not say.</summary>
+    public long? OnHand => Stock.IsEmpty ? IsAskedFor ? 0 : null
+        : Stock.All(s => ByLength ? s.Long is not null : s.Pieces is not null) ? Stock.Sum(s => ByLength ? s.Long!.Value.Nanometres : s.Pieces!.Value)
+        : null;
+
+    /// <summary>The same unit; 0 when the shelf does not say how much there is.</summary>
+    public long Short => OnHand is { } onHand ? Math.Max(0, Needed - onHand) : 0;
+
+    /// <summary>How high or wide a strip of foam is taken to be, for its area: 1/4 in, a usual strip (common practice, no source).</summary>
+    public static readonly Length FoamStrip = Length.Inch(0, 1, 4);
+}

@@ -1,0 +1,32 @@
+using System.Globalization;
+using Sketch.Reports;
+using Sketch.Units;
+
+namespace Sketch.Planning;
+
+/// <summary>How needs are written for people.</summary>
+internal static class SupplyText
+{
+    private const int InchesInFoot = 12;
+
+    /// <summary>The kind, name and measure, such as <c>gem red 1/8</c>.</summary>
+    public static string Named(SupplyNeed need, LengthStyle lengths)
+    {
+        var kind = need.Kind.ToString().ToLowerInvariant();
+        var name = need.Name == kind ? kind : $"{kind} {need.Name}";
+        return need.Measure is { } measure ? $"{name} {(need.Kind == NeedKind.Foam ? RulerText.Millimetres(measure) : lengths.Text(measure))}" : name;
+    }
+
+    /// <summary>An amount with its unit: pieces, feet or metres; lengths rounded up to a tenth.</summary>
+    public static string Amount(SupplyNeed need, long amount, LengthStyle lengths)
+    {
+        if (!need.ByLength)
+        {
+            return amount.ToString(CultureInfo.InvariantCulture);
+        }
+
+        var unit = lengths.Metric ? 1000 * Length.NanometresPerMillimetre : InchesInFoot * Length.NanometresPerInch;
+        var tenths = Math.Ceiling(amount * 10m / unit) / 10;
+        return $"{tenths.ToString("0.#", CultureInfo.InvariantCulture)} {(lengths.Metric ? "m" : "ft")}";
+    }
+}

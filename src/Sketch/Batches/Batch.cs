@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using Sketch.Panels;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Batches;
+
+/// <summary>One run of cards: what is to be made, for whom, and from which shelf. Files that it names are not read yet.</summary>
+/// <param name="Title">The words after <c>batch</c>.</param>
+/// <param name="Location">The title line.</param>
+public sealed record Batch(string Title, Location Location)
+{
+    /// <summary>The stash file that it names, or null.</summary>
+    public NamedFile? Stash { get; init; }
+
+    /// <summary>Those who receive cards.</summary>
+    public ImmutableArray<Recipients> For { get; init; } = [];
+
+    /// <summary>The cards to make.</summary>
+    public ImmutableArray<MakeOrder> Makes { get; init; } = [];
+
+    /// <summary>Pieces to cut that belong to no card.</summary>
+    public ImmutableArray<CutOrder> Cuts { get; init; } = [];
+
+    /// <summary>How many people share the cards among them, each with a run like this one; at least 1.</summary>
+    public int Makers { get; init; } = 1;
+
+    /// <summary>Cards to make beyond those that are needed.</summary>
+    public int Spare { get; init; }
+
+    /// <summary>What each cut turns to dust; zero for a trimmer.</summary>
+    public Length Kerf { get; init; }
+
+    /// <summary>When the cards are to be ready, as written, or null.</summary>
+    public string? Date { get; init; }
+
+    /// <summary>Notes, a line each.</summary>
+    public string Notes { get; init; } = "";
+
+    /// <summary>The units that the file is written in.</summary>
+    public UnitSystem Units { get; init; }
+
+    /// <summary>Cards that all recipients get together, or null when the file names none.</summary>
+    public int? Recipients => For.IsEmpty ? null : (int)Math.Min(int.MaxValue, For.Sum(f => (long)f.Cards));
+
+    /// <summary>Cards that each maker needs: the recipients' divided by the makers, rounded up, and the spare ones; null without recipients.</summary>
+    public int? Needed => Recipients is { } cards ? (int)Math.Min(int.MaxValue, (cards + (long)Makers - 1) / Makers + Spare) : null;
+}
+
+/// <summary>A file as another names it.</summary>
+/// <param name="Path">The name as written.</param>
+/// <param name="Location">Where it is written.</param>
+public sealed record NamedFile(string Path, Location Location);
+
+/// <summary>Somebody who receives cards.</summary>
+/// <param name="Whom">Who.</param>
+/// <param name="Cards">How many.</param>
+/// <param name="Location">The line.</param>
+public sealed record Recipients(string Whom, int Cards, Location Location);
+
+/// <summary>So many of one card.</summary>
+/// <param name="Count">How many.</param>
+/// <param name="Card">The card's file.</param>
+/// <param name="Roles">The papers that fill its roles in this run, in place of its own.</param>
+/// <param name="Messages">What is to be written in it, a line each; empty when nothing is said.</param>
+/// <param name="Location">The line.</param>
+public sealed record MakeOrder(int Count, NamedFile Card, ImmutableArray<RoleChoice> Roles, ImmutableArray<string> Messages, Location Location);
+
+/// <summary>What fills a role of a card.</summary>
+/// <param name="Role">The role.</param>
+/// <param name="Paper">The paper's name, or null where only a colour is said.</param>
+/// <param name="Colours">The colours as written, hex digits with their sign.</param>
+/// <param name="Side">Which side of the paper shows.</param>
+/// <param name="AnyOffcut">Whether any leftover will do.</param>
+/// <param name="Location">The role's name in the file.</param>
+public sealed record RoleChoice(string Role, string? Paper, ImmutableArray<string> Colours, PaperSide Side, bool AnyOffcut, Location Location);
+
+/// <summary>Loose pieces to cut.</summary>
+/// <param name="Count">How many.</param>
+/// <param name="Size">Each one's size as it stands upright on the paper.</param>
+/// <param name="Paper">The paper's name.</param>
+/// <param name="Side">The side that is to show, or null when that is not said.</param>
+/// <param name="Upright">Whether they are not to be turned.</param>
+/// <param name="Location">The line.</param>
+public sealed record CutOrder(int Count, Size Size, string Paper, PaperSide? Side, bool Upright, Location Location);

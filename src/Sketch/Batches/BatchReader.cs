@@ -1,0 +1,249 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Syntax;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Batches;
+
+/// <summary>Reads the outline of a batch file.</summary>
+public sealed class BatchReader
+{
+    private readonly SourceText _source;
+    private readonly FindingBag _findings;
+    private readonly HashSet<string> _said = [];
+    private readonly ImmutableArray<Recipients>.Builder _for = ImmutableArray.CreateBuilder<Recipients>();
+    private readonly ImmutableArray<MakeOrder>.Builder _makes = ImmutableArray.CreateBuilder<MakeOrder>();
+    private readonly ImmutableArray<CutOrder>.Builder _cuts = ImmutableArray.CreateBuilder<CutOrder>();
+    private Batch _batch;
+
+    private BatchReader(FileSyntax file, TitleLine title, FindingBag findings)
+    {
+        (_source, _findings) = (file.Source, findings);
+        _batch = new(title.Words.Text, At(title.Span));
+    }
+
+    /// <summary>The batch that a file describes; what cannot be read is told and left out. Null when the file is no batch, which is not told.</summary>
+    public static Batch? Read(FileSyntax file, FindingBag findings) =>
+        file.Lines is [TitleLine { Word: "batch" } title, ..] ? new BatchReader(file, title, findings).Read(file, title) : null;
+
+    private Batch Read(FileSyntax file, TitleLine title)
+    {
+        foreach (var clause in title.Clauses)
+        {
+            if (clause is MeasureClause { Word: "kerf" } kerf)
+            {
+                _batch = _batch with { Kerf = Length.Max(Length.Zero, kerf.Amount) };
+            }
+            else
+            {
+                Idle(clause, "the title of a batch", "It takes a kerf alone: batch \"Lamp day\", kerf 1/32.");
+            }
+        }
+
+        // Lines indented under the title say the same as lines below it.
+        foreach (var line in title.Children.Concat(file.Lines.Skip(1)))
+        {
+            ReadLine(line);
+        }
+
+        return _batch with { For = _for.ToImmutable(), Makes = _makes.ToImmutable(), Cuts = _cuts.ToImmutable() };
+    }
+
+    private void ReadLine(LineSyntax line)
+    {
+        if (line is not MakeLine)
+        {
+            foreach (var child in line.Children.Where(c => c is not BadLine))
+            {
+                Report(FindingCatalogue.Misplaced, child.Span, "Nothing lies on this line of a batch.", "Take the indentation away, or put it under a make line.");
+            }
+        }
+
+        switch (line)
+        {
+            case TitleLine { Word: "stash" } stash:
+                RejectClauses(stash);
+                if (Once(line, "stash"))
+                {
+                    _batch = _batch with { Stash = new(stash.Words.Text, At(stash.Words.Span)) };
+                }
+
+                break;
+            case UnitsLine units:
+                RejectClauses(units);
+                _batch = _batch with { Units = units.Unit switch { Unit.Millimetre => UnitSystem.Millimetres, Unit.Centimetre => UnitSystem.Centimetres, _ => UnitSystem.Inches } };
+                break;
+            case ForLine whom:
+                ReadFor(whom);
+                break;
+            case CountLine count:
+                RejectClauses(count);
+                if (Once(line, count.Word))
+                {
+                    _batch = count.Word == "makers" ? _batch with { Makers = count.Count.Value } : _batch with { Spare = count.Count.Value };
+                }
+
+                break;
+            case MakeLine make:
+                ReadMake(make);
+                break;
+            case CutLine cut:
+                ReadCut(cut);
+                break;
+            case WordsLine { Word: "date" } date:
+                RejectClauses(date);
+                if (Once(line, "date"))
+                {
+                    _batch = _batch with { Date = date.Words[0].Text };
+                }
+
+                break;
+            case WordsLine { Word: "note" } note:
+                RejectClauses(note);
+                _batch = _batch with { Notes = _batch.Notes + string.Concat(note.Words.Select(w => w.Text + "\n")) };
+                break;
+            case BadLine:
+                break;
+            default:
+                Report(FindingCatalogue.Misplaced, line.Span, "This line does not belong in a batch.",
+                    "A batch has lines such as stash \"museum.stash\", for \"Cliff ward\", 24 cards, make 12 of \"fair-winds.card\" and cut 12 of 4 x 5 1/4 from gulls.");
+                break;
+        }
+    }
+
+    private void ReadFor(ForLine line)
+    {
+        var cards = 0;
+        foreach (var clause in line.Clauses)
+        {
+            if (clause is QuantityClause { Noun: null or "cards" } quantity && cards == 0)
+            {
+                cards = quantity.Count;
+            }
+            else
+            {
+                Idle(clause, "those who receive cards", "Write for \"Cliff ward\", 24 cards.");
+            }
+        }
+
+        if (cards > 0)
+        {
+            _for.Add(new(line.Whom.Text, cards, At(line.Span)));
+        }
+        else if (!_findings.HasErrors || line.Clauses.IsEmpty)
+        {
+            Report(FindingCatalogue.Expected, line.Span, $"Nothing says how many cards \"{line.Whom.Text}\" gets.", $"Write for \"{line.Whom.Text}\", 24 cards.");
+        }
+    }
+
+    private void ReadMake(MakeLine line)
+    {
+        RejectClauses(line);
+        var roles = ImmutableArray.CreateBuilder<RoleChoice>();
+        var messages = ImmutableArray<string>.Empty;
+        foreach (var child in line.Children)
+        {
+            switch (child)
+            {
+                case RoleLine role when roles.FirstOrDefault(r => r.Role.Equals(role.Name.Text, StringComparison.OrdinalIgnoreCase)) is { } twin:
+                    Report(FindingCatalogue.SaidTwice, role.Name.Span, $"The role {twin.Role} is already filled in line {twin.Location.Start.Line}.", "Take one of the two lines away.");
+                    break;
+                case RoleLine role:
+                    roles.Add(Filling(role));
+                    break;
+                case WordsLine { Word: "message" } message:
+                    RejectClauses(message);
+                    messages = messages.AddRange(message.Words.Select(w => w.Text));
+                    break;
+                case BadLine:
+                    break;
+                default:
+                    Report(FindingCatalogue.Misplaced, child.Span, "This line does not belong under a make line.", "Write role sky: gulls, or message \"Keep a good light\".");
+                    break;
+            }
+        }
+
+        _makes.Add(new(line.Count.Value, new(line.File.Text, At(line.File.Span)), roles.ToImmutable(), messages, At(line.Span)));
+    }
+
+    private RoleChoice Filling(RoleLine line)
+    {
+        var side = PaperSide.Front;
+        foreach (var clause in line.Clauses)
+        {
+            if (clause is SideClause { Words: null, TrueWidth: null, Colours.IsEmpty: true } shown)
+            {
+                side = shown.IsBack ? PaperSide.Back : PaperSide.Front;
+            }
+            else
+            {
+                Idle(clause, "a role in a batch", "A paper takes the side that shows: role sky: gulls, back.");
+            }
+        }
+
+        foreach (var child in line.Children.Where(c => c is not BadLine))
+        {
+            Report(FindingCatalogue.Misplaced, child.Span, "Nothing lies on a role.", "Take the indentation away.");
+        }
+
+        return new(line.Name.Text, line.Paper?.Text, [.. line.Colours.Select(c => c.IsHex ? "#" + c.Text : c.Text)], side, line.AnyOffcut, At(line.Name.Span));
+    }
+
+    private void ReadCut(CutLine line)
+    {
+        PaperSide? side = null;
+        var upright = false;
+        foreach (var clause in line.Clauses)
+        {
+            switch (clause)
+            {
+                case SideClause { Words: null, TrueWidth: null, Colours.IsEmpty: true } shown:
+                    side = shown.IsBack ? PaperSide.Back : PaperSide.Front;
+                    break;
+                case FlagClause { Word: "upright" }:
+                    upright = true;
+                    break;
+                default:
+                    Idle(clause, "pieces to cut", "They take front or back, and upright: cut 12 of 4 x 5 1/4 from gulls, front, upright.");
+                    break;
+            }
+        }
+
+        if (line.Size is BoxSize { Width: LengthExtent { Value: var width }, Height: LengthExtent { Value: var height } } && width > Length.Zero && height > Length.Zero)
+        {
+            _cuts.Add(new(line.Count.Value, new(width, height), line.Paper.Text, side, upright, At(line.Span)));
+        }
+        else
+        {
+            Report(FindingCatalogue.BadSize, line.Size.Span, "Pieces to cut need width x height, both more than nothing.", "Write cut 12 of 4 x 5 1/4 from gulls.");
+        }
+    }
+
+    private bool Once(LineSyntax line, string word)
+    {
+        if (_said.Add(word))
+        {
+            return true;
+        }
+
+        Report(FindingCatalogue.SaidTwice, line.Span, $"A batch has one line {word}.", "Take one of the two lines away.");
+        return false;
+    }
+
+    private void RejectClauses(LineSyntax line)
+    {
+        foreach (var clause in line.Clauses)
+        {
+            Idle(clause, "this line", "Take it away.");
+        }
+    }
+
+    private void Idle(Clause clause, string what, string hint) =>
+        Report(FindingCatalogue.IdleClause, clause.Span, $"This clause says nothing for {what}.", hint);
+
+    private Location At(TextSpan span) => new(_source, span);
+
+    private void Report(FindingKind kind, TextSpan span, string message, string hint) => _findings.Add(kind, At(span), message, hint);
+}

@@ -1,0 +1,147 @@
+using CsCheck;
+using Sketch.Diagnostics;
+using Xunit;
+
+namespace Sketch.Tests.Planning;
+
+public class BatchPlanTests
+{
+    private const string Top = "batch \"Lamp day\"\nstash \"shelf.stash\"\n";
+
+    // Hand-worked: three columns of 4 in by two rows of 5 1/4 in on 12 x 12, and 3 7/8 x 5 1/8 likewise.
+    [Theory]
+    [InlineData("4 x 5 1/4", 6, 1)]
+    [InlineData("4 x 5 1/4", 7, 2)]
+    [InlineData("3 7/8 x 5 1/8", 6, 1)]
+    [InlineData("3 7/8 x 5 1/8", 7, 2)]
+    public void Six_panels_come_from_one_sheet(string size, int count, int sheets)
+    {
+        var run = PlanRun.Of($"{Top}cut {count} of {size} from gulls\n");
+        Assert.Equal((sheets, true), (run.Paper("gulls").Plan.Sheets, run.Paper("gulls").Plan.IsProved));
+    }
+
+    [Fact]
+    public void Front_and_back_of_a_paper_share_its_sheets()
+    {
+        var run = PlanRun.Of($"{Top}cut 3 of 4 x 5 1/4 from gulls, front\ncut 3 of 4 x 5 1/4 from gulls, back\n");
+        Assert.Equal(1, run.Paper("gulls").Plan.Sheets);
+    }
+
+    [Fact]
+    public void A_card_is_cut_from_the_papers_of_its_roles()
+    {
+        var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\n");
+        Assert.Equal([("white", 6), ("navy", 3), ("gulls", 2)], run.Plan!.Papers.Select(p => (p.Order.Paper, p.Plan.Sheets)));
+    }
+
+    [Fact]
+    public void A_role_of_the_batch_goes_before_that_of_the_card()
+    {
+        var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\n  role sky: navy\n");
+        Assert.Equal(["white", "navy"], run.Plan!.Papers.Select(p => p.Order.Paper));
+    }
+
+    [Fact]
+    public void Every_field_of_a_plan_stands_a_second_reckoning()
+    {
+        var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\ncut 5 of 3 x 4 from gulls, back\ncut 4 of 5 x 7 from navy, upright\n");
+        Assert.Empty(PlanJsonChecker.Faults(run.Json, run.Wanted()));
+    }
+
+    [Fact]
+    public void Any_batch_is_cut_as_it_is_written()
+    {
+        var size = Gen.Select(Gen.Int[4, 90], Gen.Int[4, 90], Gen.Int[1, 60], Gen.Bool);
+        Gen.Select(size.Array[1, 4], Gen.Int[0, 30], Gen.Int[0, 2], Gen.Int[0, 3]).Sample((cuts, cards, trim, kerf) =>
+        {
+            var shelf = PlanRun.Shelf.Replace("3 sheets", $"3 sheets{(trim == 0 ? "" : $", trim {trim}/8 left, trim 1/4 bottom")}", StringComparison.Ordinal) + "offcut gulls: 5 x 7, 2\n";
+            var lines = cuts.Select(c => $"cut {c.Item3} of {c.Item1 / 8.0} x {c.Item2 / 8.0} from gulls{(c.Item4 ? ", upright" : "")}\n");
+            var run = PlanRun.Of($"batch \"Day\", kerf {kerf}/64\nstash \"shelf.stash\"\n{string.Concat(lines)}{(cards > 0 ? $"make {cards} of \"gull.card\"\n" : "")}", ("shelf.stash", shelf));
+            var wanted = run.Wanted();
+            foreach (var misfit in run.Plan!.Papers.SelectMany(p => p.Plan.Unplaced))
+            {
+                var piece = run.Plan.Pieces[misfit.Id];
+                wanted[PlanJsonChecker.Key(null, $"line {piece.Location.Start.Line}", piece.Size.Width.Nanometres, piece.Size.Height.Nanometres)] -= misfit.Count;
+            }
+
+            Assert.Empty(PlanJsonChecker.Faults(run.Json, wanted, kerf * 396_875));
+        }, iter: 30);
+    }
+
+    [Fact]
+    public void Five_thousand_cards_are_as_many_layouts_as_fifty_within_a_handful()
+    {
+        static int Layouts(int cards) => PlanRun.Of($"{Top}make {cards} of \"gull.card\"\n").Plan!.Papers.Sum(p => p.Plan.Layouts.Length);
+        Assert.InRange(Layouts(5000), 1, Layouts(50) + 4);
+    }
+
+    [Fact]
+    public void Eighty_four_recipients_shared_by_two_makers_are_forty_two_cards()
+    {
+        var run = PlanRun.Of($"{Top}for \"Cliff ward\", 50 cards\nfor \"Reading room\", 34 cards\nmakers 2\nmake 9 of \"gull.card\"\nmake 12 of \"gull.card\"\nmake 10 of \"gull.card\"\nmake 11 of \"gull.card\"\n");
+        Assert.Equal((84, 42, 42L), (run.Plan!.Files.Batch.Recipients, run.Plan.Files.Batch.Needed, run.Plan.Cards));
+        Assert.Contains("exactly 42, with none over", run.Single("SK730").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Designs_that_make_too_few_cards_are_a_warning()
+    {
+        var run = PlanRun.Of($"{Top}for \"Cliff ward\", 10 cards\nspare 1\nmake 9 of \"gull.card\"\n");
+        Assert.Contains("2 are missing", run.Single("SK721").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Missing_sheets_are_an_error_at_the_line_that_asks_for_them()
+    {
+        var finding = PlanRun.Of($"{Top}cut 19 of 4 x 5 1/4 from gulls\n").Single("SK710");
+        Assert.Equal((3, "gulls: 4 sheets are needed and 3 are on hand, so 1 is missing."), (finding.Location.Start.Line, finding.Message));
+    }
+
+    [Theory]
+    [InlineData("", 215.9)]
+    [InlineData("units mm\n", 210)]
+    public void A_paper_that_the_shelf_does_not_have_is_planned_on_the_usual_sheet(string units, double width)
+    {
+        var paper = PlanRun.Of($"{Top}{units}cut 1 of 1 in x 1 in from rope\n").Paper("rope");
+        Assert.Equal((width, 0, 1), (paper.Order.Sheet.Size.Width.Millimetres, paper.Order.Sheet.OnHand, paper.Short));
+    }
+
+    [Fact]
+    public void Upright_paper_is_not_turned()
+    {
+        var upright = PlanRun.Of($"{Top}cut 2 of 11 x 6 from gulls\n", ("shelf.stash", PlanRun.Shelf.Replace("gulls: 12 x 12", "gulls: 6 x 12", StringComparison.Ordinal).Replace("3 sheets", "3 sheets, upright", StringComparison.Ordinal)));
+        Assert.Equal("SK711", upright.Findings[0].Code);
+    }
+
+    [Fact]
+    public void A_piece_larger_than_its_sheet_is_told_in_its_own_file()
+    {
+        const string big = "card \"Big\"\nbase 9 x 9, of white\n";
+        var finding = PlanRun.Of($"{Top}make 1 of \"big.card\"\n", ("big.card", big)).Single("SK711");
+        Assert.Equal(("big.card", 2), (finding.Location.Source.Path, finding.Location.Start.Line));
+    }
+
+    [Fact]
+    public void Offcuts_go_before_new_sheets()
+    {
+        var run = PlanRun.Of($"{Top}cut 8 of 4 x 5 1/4 from gulls\n", ("shelf.stash", PlanRun.Shelf + "offcut gulls: 6 x 6, 2\n"));
+        Assert.Equal((1, 2), (run.Paper("gulls").Plan.Sheets, run.Paper("gulls").Plan.Layouts.Where(l => l.IsOffcut).Sum(l => l.Times)));
+    }
+
+    [Fact]
+    public void Any_offcut_adds_no_sheet()
+    {
+        var card = PlanRun.Card + "  scrap: strip 1/2 x 1, of scrap\n";
+        var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\n", ("gull.card", card.Replace("role deep", "role scrap: any offcut\nrole deep", StringComparison.Ordinal)));
+        Assert.Equal((11, 0), (run.Plan!.Papers.Sum(p => p.Plan.Sheets), run.Findings.Count(f => f.Severity == Severity.Error)));
+        Assert.Empty(PlanJsonChecker.Faults(run.Json, run.Wanted()));
+    }
+
+    [Fact]
+    public void Any_offcut_without_a_leftover_is_an_error_but_no_sheet()
+    {
+        var card = PlanRun.Card.Replace("role deep", "role scrap: any offcut\nrole deep", StringComparison.Ordinal).Replace("of white", "of scrap", StringComparison.Ordinal);
+        var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\n", ("gull.card", card));
+        Assert.Contains("no leftover is large enough", run.Single("SK712").Message, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,58 @@
+using Xunit;
+
+namespace Sketch.Tests.Planning;
+
+public class BatchReadingTests
+{
+    private const string Top = "batch \"Lamp day\"\nstash \"shelf.stash\"\n";
+
+    [Theory]
+    [InlineData("make 2 of \"gull.card\"\n  role skyy: gulls\n", "SK704", 4, 8, "Did you mean sky?")]
+    [InlineData("make 2 of \"gone.card\"\n", "SK206", 3, 11, "Write the name of a card file in the same folder.")]
+    [InlineData("make 2 of \"shelf.stash\"\n", "SK206", 3, 11, "Write the name of a card file; it begins with card \"…\".")]
+    [InlineData("make 2 of \"day.batch\"\n", "SK207", 3, 11, "Write the name of a card file.")]
+    [InlineData("make 2 of \"bad.card\"\n", "SK703", 3, 11, "Mend what is told of that file.")]
+    [InlineData("make 0 of \"gull.card\"\n", "SK119", 3, 6, "Write make 12 of \"fair-winds.card\".")]
+    [InlineData("make 99999999 of \"gull.card\"\n", "SK119", 3, 6, "Write make 12 of \"fair-winds.card\".")]
+    [InlineData("cut 3 of 4 x full from gulls\n", "SK118", 3, 10, "Write cut 12 of 4 x 5 1/4 from gulls.")]
+    [InlineData("for \"Cliff ward\"\ncut 1 of 1 x 1 from gulls\n", "SK112", 3, 1, "Write for \"Cliff ward\", 24 cards.")]
+    [InlineData("base A2\ncut 1 of 1 x 1 from gulls\n", "SK115", 3, 1, "A batch has lines such as stash \"museum.stash\", for \"Cliff ward\", 24 cards, make 12 of \"fair-winds.card\" and cut 12 of 4 x 5 1/4 from gulls.")]
+    [InlineData("makers 2\nmakers 3\ncut 1 of 1 x 1 from gulls\n", "SK117", 4, 1, "Take one of the two lines away.")]
+    [InlineData("", "SK702", 1, 1, "Add a line make 12 of \"fair-winds.card\", or cut 12 of 4 x 5 1/4 from gulls.")]
+    public void A_mistake_is_told_where_it_stands(string lines, string code, int line, int column, string hint)
+    {
+        var finding = PlanRun.Of(Top + lines, ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n")).Single(code);
+        Assert.Equal(("day.batch", line, column, hint), (finding.Location.Source.Path, finding.Location.Start.Line, finding.Location.Start.Column, finding.Hint));
+    }
+
+    [Fact]
+    public void The_mistakes_of_a_card_are_told_in_its_own_file()
+    {
+        var run = PlanRun.Of($"{Top}make 2 of \"bad.card\"\n", ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n"));
+        Assert.Contains(run.Findings, f => f.Location.Source.Path == "bad.card" && f.Location.Start.Line == 4);
+    }
+
+    [Fact]
+    public void A_card_that_is_made_twice_is_told_of_once()
+    {
+        var card = PlanRun.Card.Replace("of deep", "of depe", StringComparison.Ordinal);
+        var run = PlanRun.Of($"{Top}make 2 of \"gull.card\"\nmake 3 of \"gull.card\"\n", ("gull.card", card));
+        Assert.Single(run.Findings, f => f.Code == "SK210");
+    }
+
+    [Fact]
+    public void A_word_that_nobody_knows_is_an_error_in_a_plan()
+    {
+        var card = PlanRun.Card.Replace("of deep", "of depe", StringComparison.Ordinal);
+        Assert.Contains("depe", PlanRun.Of($"{Top}make 2 of \"gull.card\"\n", ("gull.card", card)).Single("SK705").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Everything_that_a_batch_can_say_is_read()
+    {
+        var batch = PlanRun.Of("batch \"Lamp day\", kerf 1/32\nstash \"shelf.stash\"\nunits mm\ndate \"1 June\"\nnote \"dry\"\nfor \"Cliff ward\", 4 cards\nmakers 2\nspare 1\nmake 3 of \"gull.card\"\n  role sky: navy, back\n  message \"Keep\" \"watch\"\ncut 2 of 10 x 20 from gulls, back, upright\n").Plan!.Files.Batch;
+        Assert.Equal(
+            (793_750L, "1 June", "dry\n", 4, 2, 1, 3, "navy", 2, true),
+            (batch.Kerf.Nanometres, batch.Date, batch.Notes, batch.Recipients, batch.Makers, batch.Spare, batch.Needed, batch.Makes[0].Roles[0].Paper, batch.Makes[0].Messages.Length, batch.Cuts[0].Upright));
+    }
+}

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Planning;
+using Sketch.Reports;
+using Sketch.Text;
+using Xunit;
+
+namespace Sketch.Tests.Planning;
+
+/// <summary>A batch planned in a world of a few files.</summary>
+internal sealed class PlanRun
+{
+    public const string Card = "card \"Gull\"\nbase A2, fold left, of white\nrole sky: gulls\nrole deep: navy\nfront\n  sky: panel, showing 1/8, of sky\n    mat +1/8, of deep\n";
+    public const string Shelf = "stash \"Shelf\"\npaper gulls: 12 x 12, 3 sheets\ncardstock navy: letter, 25 sheets\ncardstock white: letter, any sheets\n";
+
+    private PlanRun(BatchPlan? plan, ImmutableArray<Finding> findings) => (Plan, Findings) = (plan, findings);
+
+    public BatchPlan? Plan { get; }
+
+    public ImmutableArray<Finding> Findings { get; }
+
+    /// <summary>The plan as the tool writes it.</summary>
+    public JsonElement Json
+    {
+        get
+        {
+            using var text = new StringWriter();
+            ReportJson.WriteDocument(text, json => PlanJson.Write(json, Plan, Findings));
+            return JsonDocument.Parse(text.ToString()).RootElement;
+        }
+    }
+
+    /// <summary>Plans a batch beside the card "gull.card" and the stash "shelf.stash", and further files.</summary>
+    public static PlanRun Of(string batch, params (string Name, string Text)[] files)
+    {
+        var world = new TestSurroundings().WithText("gull.card", Card).WithText("shelf.stash", Shelf).WithText("day.batch", batch);
+        foreach (var (name, text) in files)
+        {
+            world.WithText(name, text);
+        }
+
+        var findings = new FindingBag();
+        var read = BatchFiles.Read(new SourceText("day.batch", batch), world, findings);
+        var plan = read is null ? null : BatchPlanner.Plan(read, TimeSpan.FromSeconds(60), findings, cancellation: TestContext.Current.CancellationToken);
+        return new(plan, findings.ToImmutable());
+    }
+
+    public PaperPlan Paper(string name) => Assert.Single(Plan!.Papers, p => p.Order.Paper == name);
+
+    public Finding Single(string code) => Assert.Single(Findings, f => f.Code == code);
+
+    /// <summary>What is to be cut, read from the laid-out cards and the batch rather than from the plan.</summary>
+    public Dictionary<string, long> Wanted()
+    {
+        var wanted = new Dictionary<string, long>();
+        foreach (var design in Plan!.Files.Designs)
+        {
+            var flat = design.Card.Base.Flat;
+            Add(design.Card.Title, "base", flat.Width.Nanometres, flat.Height.Nanometres, design.Order.Count);
+            foreach (var piece in design.Card.Pieces.Where(p => p.Matter == PieceMatter.Paper && p.Kind != "line"))
+            {
+                var cut = piece.Cut!.Value;
+                Add(design.Card.Title, piece.Path, cut.Width.Nanometres, cut.Height.Nanometres, design.Order.Count);
+            }
+        }
+
+        foreach (var cut in Plan.Files.Batch.Cuts)
+        {
+            Add(null, $"line {cut.Location.Start.Line}", cut.Size.Width.Nanometres, cut.Size.Height.Nanometres, cut.Count);
+        }
+
+        return wanted;
+
+        void Add(string? card, string what, long width, long height, int count)
+        {
+            var key = PlanJsonChecker.Key(card, what, width, height);
+            wanted[key] = wanted.GetValueOrDefault(key) + count;
+        }
+    }
+}
