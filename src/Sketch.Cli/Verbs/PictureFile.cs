@@ -24,7 +24,38 @@ internal static class PictureFile
     /// <param name="problem">Why it cannot be drawn so, in a plain sentence; empty when it is.</param>
     /// <returns>Whether it is written.</returns>
     /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands there.</exception>
-    public static bool Write(string path, string svg, string title, int dpi, out string problem)
+    public static bool Write(string path, string svg, string title, int dpi, out string problem) => Write(path, [svg], title, dpi, out problem);
+
+    /// <summary>Writes pictures as the pages of one PDF.</summary>
+    /// <param name="path">The file, which ends in .pdf; missing folders are made.</param>
+    /// <param name="pages">The pictures.</param>
+    /// <param name="title">The title of the whole.</param>
+    /// <param name="problem">Why it cannot be made, in a plain sentence; empty when it is.</param>
+    /// <returns>Whether it is written.</returns>
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands there.</exception>
+    public static bool WritePages(string path, IReadOnlyList<string> pages, string title, out string problem) => Write(path, pages, title, 0, out problem);
+
+    /// <summary>Takes away a picture of an earlier run; a file of somebody else stays.</summary>
+    /// <returns>Whether there was one.</returns>
+    public static bool Remove(string path)
+    {
+        if (!File.Exists(path) || !MayReplace(path))
+        {
+            return false;
+        }
+
+        try
+        {
+            File.Delete(path);
+            return true;
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
+    private static bool Write(string path, IReadOnlyList<string> pages, string title, int dpi, out string problem)
     {
         if (!MayReplace(path))
         {
@@ -36,9 +67,9 @@ internal static class PictureFile
         problem = "";
         var isDrawn = Path.GetExtension(path) switch
         {
-            ".png" => SvgRenderer.WritePng(svg, dpi, content, out problem),
-            ".pdf" => SvgRenderer.WritePdf([svg], title, content, out problem),
-            _ => WriteSvg(svg, content),
+            ".png" => SvgRenderer.WritePng(pages[0], dpi, content, out problem),
+            ".pdf" => SvgRenderer.WritePdf(pages, title, content, out problem),
+            _ => WriteSvg(pages[0], content),
         };
         if (isDrawn)
         {

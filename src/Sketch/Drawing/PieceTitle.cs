@@ -59,7 +59,7 @@ public static class PieceTitle
     }
 
     /// <summary>The last name of the path and the kind, said once where they are the same; a mat is told by what it lies behind.</summary>
-    private static string Name(Piece piece)
+    internal static string Name(Piece piece)
     {
         var names = piece.Path.Split('/');
         var name = names[^1];

@@ -1,0 +1,175 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.Json;
+using Sketch.Diagnostics;
+using Sketch.Output.Files;
+using Sketch.Reports;
+using Sketch.Templates;
+using Sketch.Units;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>One run of the verb templates.</summary>
+/// <param name="session">Where to tell.</param>
+/// <param name="target">A file that ends in .pdf, or a folder.</param>
+/// <param name="forms">Ends of file names, such as pdf.</param>
+/// <param name="options">How the templates are made.</param>
+internal sealed class TemplatesRun(Session session, string target, ImmutableArray<string> forms, TemplateOptions options)
+{
+    /// <summary>Makes the templates of all cards that have no errors, together, and returns the exit status.</summary>
+    public int Run(string[] names, bool json)
+    {
+        var reading = Reading.Of(session, names);
+        var status = reading.ExitStatusForCards;
+        var sound = reading.Files.Where(f => f.Card is not null && !f.HasErrors).ToImmutableArray();
+        var findings = new FindingBag();
+        session.Cancellation.ThrowIfCancellationRequested();
+        var templates = sound.Length == 0 ? null : CardTemplates.Make([.. sound.Select(f => f.Card!)], options, new FolderFiles(), findings);
+        if (findings.HasErrors)
+        {
+            status = Math.Max(status, ExitStatus.Errors);
+        }
+
+        if (!json)
+        {
+            session.Tell([.. reading.Files.SelectMany(f => f.Findings), .. findings.ToImmutable()]);
+        }
+
+        foreach (var file in reading.Files.Except(sound))
+        {
+            session.Tell($"{file.Source.Path}: {(file.HasErrors ? "has errors, so it has no templates." : "there is no card in it, so there are no templates.")}");
+        }
+
+        ImmutableArray<string> written = templates is null ? [] : Write(templates, sound, ref status);
+        if (json)
+        {
+            ReportJson.WriteDocument(session.Output, d => WriteJson(d, templates, written, reading.Files, findings.ToImmutable()));
+        }
+        else
+        {
+            Tell(templates, written);
+        }
+
+        return status;
+    }
+
+    private ImmutableArray<string> Write(CardTemplates templates, ImmutableArray<Compilation> cards, ref int status)
+    {
+        var isFile = target.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase);
+        var stem = isFile ? target[..^4]
+            : Path.Combine(target, cards.Length == 1 ? $"{Path.GetFileNameWithoutExtension(cards[0].Source.Path)}-templates" : "templates");
+        var title = string.Join(", ", cards.Select(c => c.Card!.Title).Distinct());
+        var written = ImmutableArray.CreateBuilder<string>();
+        var problem = "";
+        try
+        {
+            if (forms.Contains("pdf"))
+            {
+                var path = isFile ? target : stem + ".pdf";
+                if (PictureFile.WritePages(path, templates.Pages, $"Templates for {title}", out problem))
+                {
+                    written.Add(path);
+                }
+            }
+
+            for (var page = 1; forms.Contains("svg") && page <= templates.Pages.Length && problem.Length == 0; page++)
+            {
+                session.Cancellation.ThrowIfCancellationRequested();
+                if (PictureFile.Write(SvgPath(page), templates.Pages[page - 1], title, 0, out problem))
+                {
+                    written.Add(SvgPath(page));
+                }
+            }
+        }
+        catch (FileWriteException refused)
+        {
+            problem = refused.Message;
+        }
+
+        if (problem.Length > 0)
+        {
+            session.Tell(problem);
+            status = ExitStatus.Usage;
+        }
+        else if (forms.Contains("svg"))
+        {
+            // Pages of an earlier run that had more would be cut by mistake.
+            for (var page = templates.Pages.Length + 1; PictureFile.Remove(SvgPath(page)); page++)
+            {
+            }
+        }
+
+        return written.ToImmutable();
+
+        string SvgPath(int page) => string.Create(CultureInfo.InvariantCulture, $"{stem}-{page}.svg");
+    }
+
+    private void Tell(CardTemplates? templates, ImmutableArray<string> written)
+    {
+        foreach (var path in written)
+        {
+            session.Output.Write($"{Printable.Line(path)}\n");
+        }
+
+        foreach (var piece in written.Length == 0 ? [] : templates!.Pieces)
+        {
+            foreach (var part in piece.Freed)
+            {
+                var each = piece.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $", {piece.Count} times") : "";
+                var size = piece.IsMetric
+                    ? $"{RulerText.MillimetreNumber(part.Size.Width, 1)} x {RulerText.MillimetreNumber(part.Size.Height, 1)} mm"
+                    : $"{RulerText.Inches(part.Size.Width)} x {RulerText.Inches(part.Size.Height)} in";
+                session.Output.Write($"The middle of {Printable.Line(piece.Name)} is left for a smaller layer: {size}, {Printable.Line(piece.Material)}{each}.\n");
+            }
+        }
+    }
+
+    private void WriteJson(
+        Utf8JsonWriter json, CardTemplates? templates, ImmutableArray<string> written, ImmutableArray<Compilation> files, ImmutableArray<Finding> findings)
+    {
+        json.WriteStartObject();
+        json.WriteString("page", options.Page.Name);
+        json.WriteNumber("printerScale", options.Scale.Value);
+        json.WriteNumber("pages", templates?.Pages.Length ?? 0);
+        json.WriteStartArray("written");
+        foreach (var path in written)
+        {
+            json.WriteStringValue(path);
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("pieces");
+        foreach (var piece in templates?.Pieces ?? [])
+        {
+            json.WriteStartObject();
+            json.WriteString("name", piece.Name);
+            json.WriteString("material", piece.Material);
+            json.WriteNumber("count", piece.Count);
+            json.WriteSize("cut", piece.Cut);
+            json.WriteStartArray("freed");
+            foreach (var part in piece.Freed)
+            {
+                json.WriteStartObject();
+                json.WriteSize("size", part.Size);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("files");
+        foreach (var file in files)
+        {
+            json.WriteStartObject();
+            json.WriteString("file", file.Source.Path);
+            json.WriteString("card", file.Card?.Title);
+            FindingsJson.Write(json, [.. file.Findings, .. findings.Where(f => f.Location.Source == file.Source)]);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+}

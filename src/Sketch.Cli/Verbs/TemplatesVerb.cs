@@ -1,0 +1,96 @@
+using System.CommandLine;
+using Sketch.Syntax;
+using Sketch.Templates;
+using Sketch.Units;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>Makes full-size templates to trace and cut.</summary>
+internal static class TemplatesVerb
+{
+    private static readonly string[] Forms = ["pdf", "svg"];
+
+    /// <summary>The verb.</summary>
+    public static Command Create(Session session)
+    {
+        var files = Options.Files();
+        var target = new Option<string>("--out")
+        {
+            Description = "The PDF to make, or a folder for FILE-templates.pdf; folders are made if need be.",
+            HelpName = "FILE.pdf|DIR",
+            Required = true,
+        };
+        var page = Read("--page", "The paper of your printer. [default: letter]", "letter|a4", Page);
+        var forms = Options.Choice("--as", "One PDF, an SVG a page for cutting machines, or both, separated by commas. [default: pdf]", "pdf,svg", Forms);
+        var scale = Read("--printer-scale", "How large your printer prints what should be 1, such as 0.985; the templates are corrected by it.", "NUMBER", PrinterScale.Read);
+        var measured = Read("--measured", "Instead: how long the 4 in bar came out on the print, such as \"3 15/16 in\".", "LENGTH", PrinterScale.Measured);
+        var mirror = new Option<bool>("--mirror") { Description = "Add the placement guides mirrored, for tracing from the back." };
+        var hollow = new Option<bool>("--hollow") { Description = "Cut out of each layer what is covered by the next one, for smaller layers." };
+        var glue = Read("--glue", "With --hollow: what is left for glue on each side. [default: 1/4]", "LENGTH", Glue);
+        var json = Options.Json();
+        var verb = new VerbCommand(
+            "templates",
+            "Draws every piece in full size to trace and cut, with guides to where it goes and bars to check the print by.",
+            "sketch templates fair-winds.card --out fair-winds.pdf",
+            "sketch templates fair-winds.card --out templates --page a4 --as pdf,svg --hollow",
+            "sketch templates fair-winds.card --out fair-winds.pdf --measured \"3 15/16 in\"")
+        {
+            files, target, page, forms, scale, measured, mirror, hollow, glue, json,
+        };
+        verb.Validators.Add(result =>
+        {
+            if (result.GetResult(scale) is not null && result.GetResult(measured) is not null)
+            {
+                result.AddError("Give one of --printer-scale and --measured, not both.");
+            }
+
+            if (result.GetResult(glue) is not null && !result.GetValue(hollow))
+            {
+                result.AddError("--glue speaks of the margin that --hollow leaves; write both.");
+            }
+        });
+        verb.SetAction(parsed => new TemplatesRun(
+            session,
+            parsed.GetRequiredValue(target),
+            parsed.GetValue(forms) is { Length: > 0 } chosen ? [.. chosen.Distinct()] : ["pdf"],
+            new(
+                parsed.GetValue(page) ?? PageFormat.Letter,
+                parsed.GetValue(scale) ?? parsed.GetValue(measured) ?? PrinterScale.True,
+                parsed.GetValue(mirror),
+                parsed.GetValue(hollow) ? parsed.GetValue(glue) ?? TemplateOptions.UsualGluing : null))
+            .Run(parsed.GetRequiredValue(files), parsed.GetValue(json)));
+        return verb;
+    }
+
+    private delegate T Reader<T>(string written, out string problem);
+
+    private static Option<T> Read<T>(string name, string description, string helpName, Reader<T> read) => new(name)
+    {
+        Description = description,
+        HelpName = helpName,
+        CustomParser = result =>
+        {
+            var value = read(result.Tokens[0].Value, out var problem);
+            if (problem.Length > 0)
+            {
+                result.AddError($"{name}: {problem}");
+            }
+
+            return value;
+        },
+    };
+
+    private static PageFormat? Page(string written, out string problem)
+    {
+        var names = PageFormat.All.Select(f => f.Name).ToList();
+        var page = PageFormat.All.FirstOrDefault(f => f.Name.Equals(written.Trim(), StringComparison.OrdinalIgnoreCase));
+        var near = Nearest.Find(written.ToLowerInvariant(), names);
+        problem = page is not null ? ""
+            : near is not null ? $"there is no page \"{written}\". Did you mean \"{near}\"?"
+            : $"there is no page \"{written}\". It knows {string.Join(" and ", names)}.";
+        return page;
+    }
+
+    private static Length? Glue(string written, out string problem) =>
+        WrittenLength.Read(written, "write what is to be left for glue, such as \"1/4\" or \"6 mm\".", out problem);
+}

@@ -1,0 +1,10 @@
+namespace Sketch.Diagnostics;
+
+public static partial class FindingCatalogue
+{
+    /// <summary>A piece or face that would take more tiles than anybody joins.</summary>
+    public static readonly FindingKind TooLargeForTemplates = Error("SK511", "a piece is too large to be printed even in tiles");
+
+    /// <summary>A card without pieces.</summary>
+    public static readonly FindingKind OnlyBase = Warning("SK512", "there is nothing on the card to cut");
+}

@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Sketch.Panels;
+using Sketch.Shapes;
+using Sketch.Units;
+
+namespace Sketch.Templates;
+
+/// <summary>A step of the assembly: the copies of one line go on together.</summary>
+/// <param name="Number">Counted from 1 on each face, what lies beneath first.</param>
+/// <param name="Words">What goes on.</param>
+/// <param name="Outlines">Where each copy goes on the face, in millimetres, turned as it lies; for ink the box around it.</param>
+internal sealed partial record GuideStep(int Number, string Words, ImmutableArray<Outline> Outlines)
+{
+    /// <summary>The steps of a face, in drawing order.</summary>
+    public static ImmutableArray<GuideStep> Of(LaidOutCard card, FaceKind face) =>
+        [.. card.On(face)
+            .Where(p => p.Matter is not (PieceMatter.Hole or PieceMatter.Unseen) && !p.Outline.IsEmpty)
+            .GroupBy(p => CopyNumbers().Replace(p.Path, ""))
+            .Select((copies, i) => new GuideStep(i + 1, Told([.. copies]), [.. copies.Select(Placed)]))];
+
+    private static string Told(ImmutableArray<Piece> copies)
+    {
+        var first = copies[0];
+        var words = first.Words is { } written && first.Kind != "word" ? $" “{written.Text.ReplaceLineEndings(" ")}”" : "";
+        var count = copies.Length > 1 ? string.Create(CultureInfo.InvariantCulture, $", {copies.Length} times") : "";
+        var foam = first.Foam > Length.Zero ? $", on {RulerText.Millimetres(first.Foam)} foam" : "";
+        return $"{TemplatePieces.NameOf(first)}{words}{count}{foam}";
+    }
+
+    private static Outline Placed(Piece piece) => piece.Matter == PieceMatter.Ink
+        ? Outline.Rectangle(piece.Outline.Bounds.ToRect()).Transform(piece.Turning)
+        : piece.TurnedOutline;
+
+    [GeneratedRegex(@"\[\d+\]")]
+    private static partial Regex CopyNumbers();
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using Sketch.Panels;
+using Sketch.Shapes;
+using Sketch.Units;
+
+namespace Sketch.Templates;
+
+/// <summary>
+/// The part of a layer that no eye sees and that nothing needs to hold: what lies flat on it covers it, and glue still has its margin
+/// round the hole on every such piece and on the layer itself. Pieces on foam count for nothing, since foam must stand on paper.
+/// </summary>
+internal static class HollowParts
+{
+    /// <summary>A part that is smaller than 1/2 in either way is not worth the cut (common practice, no source).</summary>
+    private const double SmallestSide = 12.7;
+
+    // The largest rectangle is found to a few thousandths of a millimetre.
+    private const double Crumb = 0.005;
+
+    /// <summary>The hidden parts, in millimetres on the piece's face as if nothing were turned; none when nothing worth the cut is hidden.</summary>
+    /// <param name="card">The card.</param>
+    /// <param name="index">The layer, in the card's pieces.</param>
+    /// <param name="gluing">What is left for glue on each side.</param>
+    public static ImmutableArray<FreedPart> Of(LaidOutCard card, int index, Length gluing)
+    {
+        var layer = card.Pieces[index];
+        var margin = gluing.Millimetres;
+        var back = layer.Turning.IsIdentity ? Affine.Identity : layer.Turning.Inverse();
+        var bounds = layer.Outline.Bounds;
+        var covered = card.Pieces.Skip(index + 1)
+            .Where(p => p.Face == layer.Face && p.Matter == PieceMatter.Paper && p.Raised == layer.Raised)
+            .Select(p => p.TurnedOutline.Transform(back))
+            .Where(o => o.Bounds.Overlaps(bounds))
+            .Select(o => o.Grow(-margin))
+            .ToList();
+        var hidden = covered.Count switch
+        {
+            0 => Outline.Empty,
+            1 => covered[0],
+            _ => Outline.Union(covered),
+        };
+        return [.. Parts(hidden.Intersect(layer.Outline.Grow(-margin)))
+            .Where(p => IsWorthwhile(p.Bounds))
+            .Select(p => (Part: p, Box: p.LargestRectangleInside()))
+            .Where(f => f.Box is { } box && IsWorthwhile(box.Grow(Crumb)))
+            .Select(f => new FreedPart(f.Part, f.Box!.Value))];
+    }
+
+    private static bool IsWorthwhile(Bounds box) => box is { Width: >= SmallestSide, Height: >= SmallestSide };
+
+    /// <summary>Each outer contour with the holes in it; a hole belongs to the smallest that is around it.</summary>
+    private static IEnumerable<Outline> Parts(Outline outline)
+    {
+        var outer = outline.Contours.Where(c => c.SignedArea > 0).OrderBy(c => c.SignedArea).Select(c => new Outline([c])).ToList();
+        var holes = outline.Contours.Where(c => c.SignedArea < 0).ToLookup(h => outer.FindIndex(o => o.Covers(new([h]))));
+        return outer.Select((o, i) => new Outline([.. o.Contours, .. holes[i]]));
+    }
+}

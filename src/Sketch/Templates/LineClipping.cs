@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using Sketch.Shapes;
+
+namespace Sketch.Templates;
+
+/// <summary>Cuts lines off at the edges of a tile, so that nothing outside is in the file, as cutting machines do not know clipping.</summary>
+internal static class LineClipping
+{
+    /// <summary>How far the chords of a curve may stray, in millimetres.</summary>
+    private const double Tolerance = 0.002;
+
+    /// <summary>The part of a line within a box; null when there is none.</summary>
+    public static TemplateLine? Clip(TemplateLine line, Bounds box)
+    {
+        if (box.Covers(line.Bounds))
+        {
+            return line;
+        }
+
+        var parts = ImmutableArray.CreateBuilder<Contour>();
+        foreach (var contour in line.Contours)
+        {
+            var points = contour.Flatten(Tolerance);
+            if (line.IsClosed)
+            {
+                points.Add(points[0]);
+            }
+
+            AddWithin(points, box, parts);
+        }
+
+        return parts.Count == 0 ? null : line with { Contours = parts.ToImmutable(), IsClosed = false };
+    }
+
+    private static void AddWithin(List<Point> points, Bounds box, ImmutableArray<Contour>.Builder parts)
+    {
+        var run = new List<Point>();
+        for (var i = 1; i < points.Count; i++)
+        {
+            if (Within(points[i - 1], points[i], box) is not var (from, to))
+            {
+                continue;
+            }
+
+            if (run.Count == 0 || run[^1] != from)
+            {
+                End();
+                run.Add(from);
+            }
+
+            run.Add(to);
+        }
+
+        End();
+
+        void End()
+        {
+            if (run.Count > 1)
+            {
+                parts.Add(new(run[0], [.. run.Skip(1).Select(Segment.Line)]));
+            }
+
+            run.Clear();
+        }
+    }
+
+    /// <summary>The part of a stretch within a box (Liang and Barsky, 1984).</summary>
+    private static (Point From, Point To)? Within(Point from, Point to, Bounds box)
+    {
+        var (dx, dy) = (to.X - from.X, to.Y - from.Y);
+        var (enter, leave) = (0.0, 1.0);
+        foreach (var (towards, room) in (ReadOnlySpan<(double, double)>)
+            [(-dx, from.X - box.Left), (dx, box.Right - from.X), (-dy, from.Y - box.Top), (dy, box.Bottom - from.Y)])
+        {
+            if (towards == 0)
+            {
+                if (room < 0)
+                {
+                    return null;
+                }
+
+                continue;
+            }
+
+            var share = room / towards;
+            (enter, leave) = towards < 0 ? (Math.Max(enter, share), leave) : (enter, Math.Min(leave, share));
+        }
+
+        return enter < leave ? (At(enter, from), At(leave, to)) : null;
+
+        Point At(double share, Point end) => share is 0 or 1 ? end : new(from.X + share * dx, from.Y + share * dy);
+    }
+}

@@ -1,0 +1,20 @@
+namespace Sketch.Templates;
+
+/// <summary>What a line of a template asks for. Each kind is drawn differently enough to be told apart without colour.</summary>
+public enum LineKind
+{
+    /// <summary>Cut through, outside or inside: a solid line.</summary>
+    Cut,
+
+    /// <summary>Score and fold: a dashed line.</summary>
+    Fold,
+
+    /// <summary>A piece goes here: a thin dotted line.</summary>
+    Place,
+
+    /// <summary>The edge of the card or envelope that pieces are placed on: a thin solid line, not to be cut.</summary>
+    Edge,
+
+    /// <summary>Arrows, leaders and crosses for joining tiles: thin solid lines, not to be cut.</summary>
+    Mark,
+}

@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using Sketch.Shapes;
+
+namespace Sketch.Templates;
+
+/// <summary>A block on a page, with its top left corner in the page's area for drawing.</summary>
+/// <param name="Block">The block.</param>
+/// <param name="Left">Millimetres of the finished card from the left of that area.</param>
+/// <param name="Top">Millimetres from its top.</param>
+public sealed record PlacedBlock(Block Block, double Left, double Top)
+{
+    /// <summary>Its box.</summary>
+    public Bounds Box => new(Left, Top, Left + Block.Width, Top + Block.Height);
+}
+
+/// <summary>
+/// Fills pages with blocks: each goes into the free rectangle that it fits best, larger ones first; several orders are tried and the one
+/// with the fewest pages is kept. Finding the true fewest is as hard as any packing; this comes within a page of it on cards.
+/// </summary>
+internal sealed class PageFill(double width, double height)
+{
+    /// <summary>Room between blocks in millimetres, so that a knife that runs on cuts into nothing.</summary>
+    public const double Gap = 4;
+
+    // Edges that should meet may miss each other by the last digits of a division.
+    private const double Crumb = 1e-6;
+
+    private static readonly Func<Block, double>[] Orders =
+        [b => b.Area, b => Math.Max(b.Width, b.Height), b => Math.Min(b.Width, b.Height), b => b.Width + b.Height];
+
+    /// <summary>Whether a block can stand on a page by itself.</summary>
+    public bool Fits(Block block) => block.Width <= width + Crumb && block.Height <= height + Crumb;
+
+    /// <summary>Places every item in one of its ways; each has at least one that fits a page.</summary>
+    /// <param name="items">The items with the ways in which each can stand.</param>
+    /// <param name="taken">How much of the first page is taken from its top.</param>
+    public ImmutableArray<ImmutableArray<PlacedBlock>> Fill(IReadOnlyList<ImmutableArray<Block>> items, double taken)
+    {
+        var fitting = items.Select(ways => ways.Where(Fits).ToImmutableArray()).ToList();
+        return Orders.Select(o => Fill(fitting.OrderByDescending(ways => ways.Min(o)), taken))
+            .OrderBy(p => p.Count).ThenBy(p => p[^1].Blocks.Sum(b => b.Block.Area)).First()
+            .Select(p => p.Blocks.ToImmutableArray()).ToImmutableArray();
+    }
+
+    private List<Page> Fill(IEnumerable<ImmutableArray<Block>> items, double taken)
+    {
+        List<Page> pages = [new(new(0, taken, width + Gap, height + Gap))];
+        foreach (var ways in items)
+        {
+            if (!pages.Exists(p => p.Add(ways)))
+            {
+                pages.Add(new(new(0, 0, width + Gap, height + Gap)));
+                pages[^1].Add(ways);
+            }
+        }
+
+        return pages;
+    }
+
+    /// <summary>A page with its free rectangles, which may overlap (maximal rectangles); each block takes its gap to the right and below with it.</summary>
+    private sealed class Page(Bounds area)
+    {
+        private List<Bounds> _free = [area];
+
+        public List<PlacedBlock> Blocks { get; } = [];
+
+        public bool Add(ImmutableArray<Block> ways)
+        {
+            PlacedBlock? best = null;
+            var least = double.MaxValue;
+            foreach (var way in ways)
+            {
+                foreach (var free in _free)
+                {
+                    var (across, down) = (free.Width - way.Width - Gap, free.Height - way.Height - Gap);
+                    if (across < -Crumb || down < -Crumb)
+                    {
+                        continue;
+                    }
+
+                    // A way with its label beside takes more of the page; the narrowest rest decides between equals.
+                    var waste = way.Area - ways.Min(w => w.Area) + Math.Min(across, down);
+                    if (waste < least)
+                    {
+                        least = waste;
+                        best = new(way, free.Left, free.Top);
+                    }
+                }
+            }
+
+            if (best is null)
+            {
+                return false;
+            }
+
+            Blocks.Add(best);
+            Take(new(best.Left, best.Top, best.Left + best.Block.Width + Gap, best.Top + best.Block.Height + Gap));
+            return true;
+        }
+
+        private void Take(Bounds box)
+        {
+            var pieces = _free.SelectMany(f => f.Overlaps(box) ? Around(f, box) : [f]).ToList();
+            _free = [.. pieces.Where((f, i) => !pieces.Where((g, j) => j != i && g.Covers(f) && (g != f || j < i)).Any())];
+        }
+
+        private static IEnumerable<Bounds> Around(Bounds free, Bounds box)
+        {
+            return new[]
+            {
+                free with { Right = Math.Min(free.Right, box.Left) },
+                free with { Left = Math.Max(free.Left, box.Right) },
+                free with { Bottom = Math.Min(free.Bottom, box.Top) },
+                free with { Top = Math.Max(free.Top, box.Bottom) },
+            }.Where(f => f.Width > Gap && f.Height > Gap);
+        }
+    }
+}

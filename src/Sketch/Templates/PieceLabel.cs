@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using Sketch.Shapes;
+using Sketch.Units;
+
+namespace Sketch.Templates;
+
+/// <summary>
+/// What is written on or beside a template: name, material, cut size as on a ruler and in millimetres, how many to cut, and what its inner
+/// cut frees.
+/// </summary>
+internal sealed class PieceLabel(TemplateLettering lettering)
+{
+    /// <summary>Room between the letters and any line to cut or fold, in millimetres.</summary>
+    public const double Room = 1.5;
+
+    /// <summary>The label in several forms, from narrow and tall to wide and flat.</summary>
+    public ImmutableArray<TemplateText> Forms(TemplatePiece piece)
+    {
+        var (first, second) = Sizes(piece.Cut, piece.IsMetric);
+        var count = $"cut {piece.Count}";
+        var freed = piece.Freed.Select(f => Sizes(f.Size, piece.IsMetric)).Select(s => $"middle frees {s.First} ({s.Second})").ToArray();
+        return
+        [
+            lettering.Set([piece.Name, piece.Material, first, second, count, .. freed]),
+            lettering.Set([piece.Name, $"{piece.Material}, {count}", $"{first} ({second})", .. freed]),
+            lettering.Set([$"{piece.Name}, {piece.Material}", $"{first} ({second}), {count}", .. freed]),
+            lettering.Set([string.Join(", ", [piece.Name, piece.Material, $"{first} ({second})", count, .. freed])]),
+        ];
+    }
+
+    /// <summary>The label of a tile; as many lines as it takes in the width.</summary>
+    public TemplateText OfTile(TemplatePiece piece, string tile, double width)
+    {
+        var (first, second) = Sizes(piece.Cut, piece.IsMetric);
+        var freed = piece.Freed.Select(f => Sizes(f.Size, piece.IsMetric)).Select(s => $", middle frees {s.First} ({s.Second})");
+        return lettering.Set(lettering.Wrap($"{piece.Name}, {tile}, {piece.Material}, {first} ({second}), cut {piece.Count}{string.Concat(freed)}", width));
+    }
+
+    /// <summary>The first form that stands inside a shape clear of its lines; null when none does.</summary>
+    /// <param name="forms">The forms.</param>
+    /// <param name="free">The largest upright rectangle without lines.</param>
+    public static TemplateText? Inside(ImmutableArray<TemplateText> forms, Bounds free)
+    {
+        var inner = free.Grow(-Room);
+        return forms.FirstOrDefault(f => f.Box.Width <= inner.Width && f.Box.Height <= inner.Height)?.CentredAt(free.Centre);
+    }
+
+    /// <summary>A size in both units, that of the file first.</summary>
+    public static (string First, string Second) Sizes(Size size, bool isMetric)
+    {
+        var inches = $"{RulerText.Inches(size.Width)} x {RulerText.Inches(size.Height)} in";
+        var metric = $"{RulerText.MillimetreNumber(size.Width, 1)} x {RulerText.MillimetreNumber(size.Height, 1)} mm";
+        return isMetric ? (metric, inches) : (inches, metric);
+    }
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+
+namespace Sketch.Templates;
+
+/// <summary>The pages with the pieces to cut.</summary>
+internal sealed class PieceSheets(double width, double height, TemplateLettering lettering)
+{
+    private readonly PieceBlock _block = new(lettering);
+    private readonly PieceLabel _label = new(lettering);
+    private readonly PageFill _fill = new(width, height);
+
+    /// <summary>The pages; a piece that cannot even be tiled is a finding and left out.</summary>
+    /// <param name="pieces">The pieces.</param>
+    /// <param name="title">What they are for.</param>
+    /// <param name="notes">Goes to the top of the first page.</param>
+    /// <param name="findings">Takes what is too large.</param>
+    public IEnumerable<TemplateSheet> Of(ImmutableArray<TemplatePiece> pieces, string title, Block notes, FindingBag findings)
+    {
+        var items = pieces.SelectMany(p => Items(p, findings)).ToList();
+        var pages = _fill.Fill(items, notes.Height + PageFill.Gap);
+        return pages.Select((blocks, i) => new TemplateSheet(
+            $"Templates for {title}", i == 0 ? blocks.Insert(0, new(notes, 0, 0)) : blocks));
+    }
+
+    private List<ImmutableArray<Block>> Items(TemplatePiece piece, FindingBag findings)
+    {
+        var bare = _block.Bare(piece);
+        var isSmallEnough = Math.Max(bare.Width, bare.Height) <= Math.Max(width, height) && Math.Min(bare.Width, bare.Height) <= Math.Min(width, height);
+        if (isSmallEnough && _block.Ways(piece) is var ways && ways.Any(_fill.Fits))
+        {
+            return [ways];
+        }
+
+        // The label takes at most four lines at the foot of a tile.
+        var labelHeight = PieceLabel.Room + 4 * TemplateLettering.LineHeight;
+        if (Tiles.Of(bare, width, height - labelHeight) is not { } tiles)
+        {
+            var (first, second) = PieceLabel.Sizes(piece.Cut, piece.IsMetric);
+            findings.Add(FindingCatalogue.TooLargeForTemplates, piece.Place, $"{piece.Name} is {first} ({second}): that would be more than ten pages in a row to join.", "Make it smaller, or cut it with a ruler by the sizes that \"sizes\" lists.");
+            return [];
+        }
+
+        return [.. tiles.Select(t => Labelled(t, piece))];
+    }
+
+    private ImmutableArray<Block> Labelled(Tiles.Tile tile, TemplatePiece piece)
+    {
+        var label = _label.OfTile(piece, tile.Words, Math.Max(tile.Block.Width, width / 2));
+        var block = tile.Block;
+        return
+        [
+            new(
+                Math.Max(block.Width, label.Box.Width), block.Height + PieceLabel.Room + label.Box.Height, block.Lines,
+                block.Texts.Add(label.Shift(0, block.Height + PieceLabel.Room))),
+        ];
+    }
+}

@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace Sketch.Templates;
+
+/// <summary>What stands at the top of the first page: what this is, how to check the print, and how to keep one's fingers.</summary>
+internal static class SafetyNotes
+{
+    /// <summary>The notes as a block as wide as the page allows.</summary>
+    public static Block Of(string title, TemplateOptions options, TemplateLettering lettering, double width)
+    {
+        var scale = options.Scale == PrinterScale.True
+            ? "If they are off, make the templates again with --measured and what your ruler says of the 4 in bar."
+            : string.Create(CultureInfo.InvariantCulture, $"The drawing is corrected for a printer that prints at {options.Scale.Value * 100:0.##} % of true size.");
+        ImmutableArray<string> notes =
+        [
+            $"{title}: full-size templates",
+            $"Check first: lay a ruler along the two bars at the foot of the page. {scale}",
+            "Knives: use a fresh blade, a cutting mat larger than the work and a metal ruler; fingers clear and the holding hand behind the blade, and cap the knife when you put it down.",
+            "Guillotines and trimmers: guard on, fingers well away from the cutting line, never reach under the blade; close and lock the arm after every use, out of children's reach.",
+        ];
+        var text = lettering.Set([.. notes.SelectMany(n => lettering.Wrap(n, width))]);
+        return new(width, text.Box.Height, [], [text]);
+    }
+}

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using Sketch.Shapes;
+
+namespace Sketch.Templates;
+
+/// <summary>A line on a template, in millimetres of the finished card, x right and y down.</summary>
+/// <param name="Kind">What it asks for.</param>
+/// <param name="Name">What it belongs to, in plain words; the ids of the SVG are made of it.</param>
+/// <param name="Contours">Its parts.</param>
+/// <param name="IsClosed">Whether each part returns to its start.</param>
+public sealed record TemplateLine(LineKind Kind, string Name, ImmutableArray<Contour> Contours, bool IsClosed)
+{
+    /// <summary>The box around it.</summary>
+    public Bounds Bounds => new Outline(Contours).Bounds;
+
+    /// <summary>The edge of an area, with its holes.</summary>
+    public static TemplateLine Around(LineKind kind, string name, Outline outline) => new(kind, name, outline.Contours, true);
+
+    /// <summary>A line from point to point that ends at the last.</summary>
+    public static TemplateLine Through(LineKind kind, string name, params ReadOnlySpan<Point> points)
+    {
+        var ends = ImmutableArray.CreateBuilder<Segment>();
+        foreach (var point in points[1..])
+        {
+            ends.Add(Segment.Line(point));
+        }
+
+        return new(kind, name, [new(points[0], ends.ToImmutable())], false);
+    }
+
+    /// <summary>The line turned, shifted or enlarged.</summary>
+    public TemplateLine Transform(Affine by) => this with { Contours = new Outline(Contours).Transform(by).Contours };
+}

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using Sketch.Shapes;
+using Sketch.Units;
+
+namespace Sketch.Templates;
+
+/// <summary>One shape to cut, drawn once however many are needed of it.</summary>
+/// <param name="Names">What the pieces of this shape are called, each once, such as "lamp: star" or "mat behind sky".</param>
+/// <param name="Material">Role and paper.</param>
+/// <param name="Cut">The box of the cut outline, wraps included.</param>
+/// <param name="Count">How many to cut for one card of each file.</param>
+/// <param name="Outline">What to cut, in millimetres from the top left of that box; windows, notches and holes included.</param>
+/// <param name="Folds">Where to score and fold, each from one end to the other.</param>
+/// <param name="Grain">The middle of an arrow along the grain of the paper, and half its length downwards or to the right; null for none.</param>
+/// <param name="Freed">What inner cuts free that nobody sees.</param>
+/// <param name="IsMetric">Whether its file is in millimetres or centimetres.</param>
+/// <param name="Place">Where its outline lies on its face or flat base, so that several pieces of one card can be told apart in messages.</param>
+public sealed record TemplatePiece(
+    ImmutableArray<string> Names,
+    string Material,
+    Size Cut,
+    int Count,
+    Outline Outline,
+    ImmutableArray<(Point From, Point To)> Folds,
+    (Point Middle, Point Half)? Grain,
+    ImmutableArray<FreedPart> Freed,
+    bool IsMetric,
+    Text.Location Place)
+{
+    /// <summary>The inner cuts together; empty for none.</summary>
+    public Outline Hollow => new([.. Freed.SelectMany(f => f.Outline.Contours)]);
+
+    /// <summary>All names, the first two in full.</summary>
+    public string Name => Names.Length <= 2 ? string.Join(", ", Names) : $"{Names[0]}, {Names[1]} and {Names.Length - 2} more";
+}
+
+/// <summary>A part that an inner cut frees.</summary>
+/// <param name="Outline">Its outline, in millimetres where it lies on its piece.</param>
+/// <param name="Reusable">The largest upright rectangle in it, for a smaller layer.</param>
+public sealed record FreedPart(Outline Outline, Bounds Reusable)
+{
+    /// <summary>The part moved.</summary>
+    public FreedPart Shift(double x, double y) =>
+        new(Outline.Transform(Affine.Shift(x, y)), new(Reusable.Left + x, Reusable.Top + y, Reusable.Right + x, Reusable.Bottom + y));
+
+    /// <summary>Width and height of the rectangle, cut off to whole thousandths of a millimetre.</summary>
+    public Size Size => new(Down(Reusable.Width), Down(Reusable.Height));
+
+    private static Length Down(double millimetres) => new((long)Math.Floor(millimetres * 1000 + 1e-3) * 1000);
+}

@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.RegularExpressions;
+using Sketch.Drawing;
+using Sketch.Panels;
+using Sketch.Shapes;
+using Sketch.Units;
+
+namespace Sketch.Templates;
+
+/// <summary>What is to be cut for cards: bases and pieces of paper, those that are alike once.</summary>
+internal static partial class TemplatePieces
+{
+    /// <summary>
+    /// The pieces of all cards in drawing order, each card's base first. Pieces are alike when outline, folds, inner cut and material are:
+    /// copies of one line, and the same line in several files.
+    /// </summary>
+    public static ImmutableArray<TemplatePiece> Of(IReadOnlyList<LaidOutCard> cards, Length? gluing)
+    {
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        var pieces = new List<TemplatePiece>();
+        foreach (var piece in cards.SelectMany(c => Of(c, cards.Count > 1 ? $" ({c.Title})" : "", gluing)))
+        {
+            var likeness = Likeness(piece);
+            if (places.TryGetValue(likeness, out var place))
+            {
+                var known = pieces[place];
+                pieces[place] = known with
+                {
+                    Count = known.Count + 1,
+                    Names = known.Names.Contains(piece.Name) ? known.Names : known.Names.Add(piece.Name),
+                };
+            }
+            else
+            {
+                places[likeness] = pieces.Count;
+                pieces.Add(piece);
+            }
+        }
+
+        return [.. pieces];
+    }
+
+    /// <summary>A piece's name without the numbers of copies.</summary>
+    public static string NameOf(Piece piece) => PieceTitle.Name(piece with { Path = CopyNumbers().Replace(piece.Path, "") });
+
+    private static IEnumerable<TemplatePiece> Of(LaidOutCard card, string suffix, Length? gluing)
+    {
+        var isMetric = card.Units != UnitSystem.Inches;
+        yield return new(
+            ["base" + suffix], Material(card.Base.Paint), card.Base.Flat, 1, FlatBase.Outline(card.Base), FlatBase.Folds(card.Base),
+            FlatBase.Grain(card.Base), [], isMetric, card.Base.Location);
+        for (var i = 0; i < card.Pieces.Length; i++)
+        {
+            var piece = card.Pieces[i];
+            if (piece.Cut is not { } size || CutOutline.Of(piece) is not { IsEmpty: false } outline || !(outline.Bounds is { Width: > 0, Height: > 0 }))
+            {
+                continue;
+            }
+
+            var box = outline.Bounds;
+            var toOrigin = Affine.Shift(-box.Left, -box.Top);
+            ImmutableArray<FreedPart> freed = gluing is { } margin ? [.. HollowParts.Of(card, i, margin).Select(f => f.Shift(-box.Left, -box.Top))] : [];
+            yield return new(
+                [NameOf(piece) + suffix],
+                Material(piece.Paint),
+                size,
+                1,
+                outline.Transform(toOrigin),
+                [.. CutOutline.Folds(piece).Select(f => (toOrigin.Apply(f.From), toOrigin.Apply(f.To)))],
+                null,
+                freed,
+                isMetric,
+                piece.Location);
+        }
+    }
+
+    private static string Material(Paint paint) =>
+        paint.Paper is { } paper && paint.Role is { } role && role != paper ? $"{role} ({paper}, {Side(paint)})"
+        : paint.Paper is { } only ? $"{only}, {Side(paint)}"
+        : paint.AnyOffcut ? $"{PieceTitle.Paint(paint)}, any offcut"
+        : PieceTitle.Paint(paint);
+
+    private static string Side(Paint paint) => paint.Side == PaperSide.Front ? "front" : "back";
+
+    /// <summary>Equal parts of a length may differ by a nanometre; no mark of an inch or metric ruler lies near where this rounds up.</summary>
+    private static string Likeness(TemplatePiece piece)
+    {
+        var text = new StringBuilder(piece.Material);
+        foreach (var contour in piece.Outline.Contours.Concat(piece.Hollow.Contours))
+        {
+            text.Append('M');
+            Add(contour.Start);
+            foreach (var segment in contour.Segments)
+            {
+                text.Append(segment.IsLine ? 'L' : 'C');
+                Add(segment.Control1);
+                Add(segment.Control2);
+                Add(segment.End);
+            }
+        }
+
+        foreach (var (from, to) in piece.Folds)
+        {
+            text.Append('F');
+            Add(from);
+            Add(to);
+        }
+
+        return text.ToString();
+
+        void Add(Point point) => text.Append(Step(point.X)).Append(' ').Append(Step(point.Y)).Append(' ');
+
+        static long Step(double millimetres) => (long)Math.Floor(millimetres * 200 + 0.3137);
+    }
+
+    [GeneratedRegex(@"\[\d+\]")]
+    private static partial Regex CopyNumbers();
+}

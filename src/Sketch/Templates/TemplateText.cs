@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using Sketch.Shapes;
+using Sketch.Surroundings;
+
+namespace Sketch.Templates;
+
+/// <summary>Words on a template, as outlines of letters.</summary>
+/// <param name="Words">The words, for those who read the SVG.</param>
+/// <param name="Letters">The letters where they stand.</param>
+/// <param name="Box">The room that they take, in millimetres.</param>
+public sealed record TemplateText(string Words, Outline Letters, Bounds Box)
+{
+    /// <summary>The words moved.</summary>
+    public TemplateText Shift(double x, double y) =>
+        this with { Letters = Letters.Transform(Affine.Shift(x, y)), Box = new(Box.Left + x, Box.Top + y, Box.Right + x, Box.Bottom + y) };
+
+    /// <summary>The words in the middle of a place.</summary>
+    public TemplateText CentredAt(Point centre) => Shift(centre.X - Box.Centre.X, centre.Y - Box.Centre.Y);
+}
+
+/// <summary>Sets words for templates, all of one size, which people of seventy can read: 12 points.</summary>
+/// <param name="surroundings">Shapes the words in the tool's own font.</param>
+public sealed class TemplateLettering(ISurroundings surroundings)
+{
+    /// <summary>Millimetres in a point, 1/72 in.</summary>
+    public const double Point = 25.4 / 72;
+
+    /// <summary>Size of the letters in points.</summary>
+    public const double Points = 12;
+
+    /// <summary>From one line to the next, in millimetres: 1.2 times the size, as is usual in print.</summary>
+    public const double LineHeight = Points * Point * 1.2;
+
+    // The tool's own font has capitals of 0.727 of its size; those of most text faces are close to that.
+    private const double CapitalHeight = Points * Point * 0.727;
+
+    // From the ink of one word to that of the next: a little more than the blank of a text face, which has the letters' own room beside it.
+    private const double Blank = Points * Point * 0.34;
+
+    private readonly Dictionary<string, (Outline Letters, double Width)> _shaped = new(StringComparer.Ordinal);
+
+    /// <summary>Lines of words one under the other with their top left corner at 0, 0.</summary>
+    public TemplateText Set(params IReadOnlyList<string> lines)
+    {
+        var contours = ImmutableArray.CreateBuilder<Contour>();
+        var width = 0.0;
+        for (var i = 0; i < lines.Count; i++)
+        {
+            // The lowest tails hang as far under the last line as the room above the capitals of the first.
+            var baseline = i * LineHeight + (LineHeight + CapitalHeight) / 2;
+            var line = Shape(lines[i]);
+            width = Math.Max(width, line.Width);
+            contours.AddRange(line.Letters.Transform(Affine.Shift(0, baseline)).Contours);
+        }
+
+        return new(string.Join(" / ", lines), new(contours.ToImmutable()), new(0, 0, width, lines.Count * LineHeight));
+    }
+
+    /// <summary>How wide a line of words comes out, in millimetres.</summary>
+    public double Width(string words) => Shape(words).Width;
+
+    /// <summary>Breaks words at blanks into lines no wider than <paramref name="width"/>; a longer single word stands as it is.</summary>
+    public ImmutableArray<string> Wrap(string words, double width)
+    {
+        var lines = ImmutableArray.CreateBuilder<string>();
+        var line = "";
+        foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var longer = line.Length == 0 ? word : $"{line} {word}";
+            if (line.Length > 0 && Width(longer) > width)
+            {
+                lines.Add(line);
+                line = word;
+            }
+            else
+            {
+                line = longer;
+            }
+        }
+
+        lines.Add(line);
+        return lines.ToImmutable();
+    }
+
+    /// <summary>Word by word, since labels say the same few words and numbers again and again.</summary>
+    private (Outline Letters, double Width) Shape(string words)
+    {
+        var contours = ImmutableArray.CreateBuilder<Contour>();
+        var right = 0.0;
+        foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var (letters, width) = ShapeWord(word);
+            var left = right == 0 ? 0 : right + Blank;
+            contours.AddRange(letters.Transform(Affine.Shift(left, 0)).Contours);
+            right = left + width;
+        }
+
+        return (new(contours.ToImmutable()), right);
+    }
+
+    private (Outline Letters, double Width) ShapeWord(string word)
+    {
+        if (!_shaped.TryGetValue(word, out var shaped))
+        {
+            var letters = surroundings.ShapeWords(word, null, "", out _)?.Outline.Transform(Affine.Scale(CapitalHeight, CapitalHeight)) ?? Outline.Empty;
+            shaped = _shaped[word] = (letters, letters.Bounds.Right);
+        }
+
+        return shaped;
+    }
+}

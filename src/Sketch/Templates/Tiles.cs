@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Sketch.Shapes;
+
+namespace Sketch.Templates;
+
+/// <summary>
+/// Splits what is larger than a page into tiles that overlap. Crosses stand in the overlaps, the same on both sheets: lay one cross over
+/// the other against a window and tape the sheets together.
+/// </summary>
+internal static class Tiles
+{
+    /// <summary>How much neighbours share, in millimetres: 1/2 in.</summary>
+    public const double Overlap = 12.7;
+
+    /// <summary>More tiles in a row than anybody joins; about two metres.</summary>
+    private const int MostInARow = 10;
+
+    private const double Cross = 3;
+
+    /// <summary>A part of the whole with its place in the grid of tiles, counted from 1.</summary>
+    /// <param name="Block">What is in it.</param>
+    /// <param name="Words">Which it is and what it joins.</param>
+    internal sealed record Tile(Block Block, string Words);
+
+    /// <summary>The tiles of a block, rows from the top; null when there would be too many.</summary>
+    /// <param name="whole">The block.</param>
+    /// <param name="width">Most that a tile may be wide.</param>
+    /// <param name="height">Most that a tile may be high.</param>
+    public static ImmutableArray<Tile>? Of(Block whole, double width, double height)
+    {
+        var (across, down) = (Count(whole.Width, width), Count(whole.Height, height));
+        if (across > MostInARow || down > MostInARow)
+        {
+            return null;
+        }
+
+        var (tileWidth, tileHeight) = (Share(whole.Width, across), Share(whole.Height, down));
+        var crosses = Crosses(whole, across, down, tileWidth, tileHeight).ToList();
+        var tiles = ImmutableArray.CreateBuilder<Tile>();
+        for (var row = 0; row < down; row++)
+        {
+            for (var column = 0; column < across; column++)
+            {
+                var (left, top) = (column * (tileWidth - Overlap), row * (tileHeight - Overlap));
+                var box = new Bounds(left, top, left + tileWidth, top + tileHeight);
+                ImmutableArray<TemplateLine> lines =
+                    [.. whole.Lines.Select(l => LineClipping.Clip(l, box)).OfType<TemplateLine>(), .. crosses.Where(c => box.Covers(c.Bounds))];
+                var part = new Block(tileWidth, tileHeight, lines, [.. whole.Texts.Where(t => box.Covers(t.Box))]);
+                tiles.Add(new(part.Shift(-left, -top), Words(row, column, across, down)));
+            }
+        }
+
+        return tiles.ToImmutable();
+    }
+
+    private static int Count(double length, double most) => (int)Math.Min(MostInARow + 1, Math.Max(1, Math.Ceiling((length - Overlap) / (most - Overlap) - 1e-9)));
+
+    private static double Share(double length, int count) => (length + (count - 1) * Overlap) / count;
+
+    private static string Words(int row, int column, int across, int down)
+    {
+        var number = row * across + column + 1;
+        List<string> joins = [];
+        if (column < across - 1)
+        {
+            joins.Add(string.Create(CultureInfo.InvariantCulture, $"right to {number + 1}"));
+        }
+
+        if (row < down - 1)
+        {
+            joins.Add(string.Create(CultureInfo.InvariantCulture, $"below to {number + across}"));
+        }
+
+        var joined = joins.Count == 0 ? "" : $", joins {string.Join(" and ", joins)}";
+        return string.Create(CultureInfo.InvariantCulture, $"tile {number} of {across * down}{joined}");
+    }
+
+    /// <summary>Two crosses along each stretch of an overlap.</summary>
+    private static IEnumerable<TemplateLine> Crosses(Block whole, int across, int down, double tileWidth, double tileHeight)
+    {
+        var (stepX, stepY) = (tileWidth - Overlap, tileHeight - Overlap);
+        for (var column = 1; column < across; column++)
+        {
+            for (var i = 0; i < 2 * down; i++)
+            {
+                yield return At(column * stepX + Overlap / 2, whole.Height * (2 * i + 1) / (4 * down));
+            }
+        }
+
+        for (var row = 1; row < down; row++)
+        {
+            for (var i = 0; i < 2 * across; i++)
+            {
+                yield return At(whole.Width * (2 * i + 1) / (4 * across), row * stepY + Overlap / 2);
+            }
+        }
+
+        static TemplateLine At(double x, double y) => new(
+            LineKind.Mark,
+            "joining cross",
+            [
+                new(new(x - Cross, y), [Segment.Line(new(x + Cross, y))]),
+                new(new(x, y - Cross), [Segment.Line(new(x, y + Cross))]),
+            ],
+            false);
+    }
+}

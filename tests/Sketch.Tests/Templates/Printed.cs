@@ -1,0 +1,61 @@
+using Sketch.Diagnostics;
+using Sketch.Output.Files;
+using Sketch.Output.Lettering;
+using Sketch.Output.Rendering;
+using Sketch.Panels;
+using Sketch.Shapes;
+using Sketch.Surroundings;
+using Sketch.Templates;
+using Sketch.Tests.Layouts;
+using Sketch.Units;
+using Xunit;
+
+namespace Sketch.Tests.Templates;
+
+/// <summary>Templates of cards, set in the tool's own font as they are printed.</summary>
+internal static class Printed
+{
+    private static readonly ISurroundings Surroundings = new FolderFiles(fonts: new FontShelf([]));
+
+    public static readonly TemplateOptions OnLetter = new(PageFormat.Letter, PrinterScale.True);
+
+    /// <summary>A rectangle, a circle and a strip with a wrap on a card whose base is small enough for the same page.</summary>
+    public const string Shapes =
+        "card \"Test\"\nbase 3 x 4, fold left, of white\nfront\n  field: panel 2 x 3, of blue\n    disc: circle 1 1/2, of red\n  band: strip 2 1/2 x 1/4, bottom 0, of cream, wrap 1/4\n";
+
+    public static CardTemplates Of(string text, TemplateOptions? options = null) => Of([Laid.Out(text, Surroundings)], options);
+
+    public static CardTemplates Of(IReadOnlyList<LaidOutCard> cards, TemplateOptions? options = null)
+    {
+        var findings = new FindingBag();
+        var templates = CardTemplates.Make(cards, options ?? OnLetter, Surroundings, findings);
+        Assert.DoesNotContain(findings.ToImmutable(), f => f.Severity == Severity.Error);
+        return templates!;
+    }
+
+    public static IEnumerable<LaidOutCard> Samples() => Directory.GetFiles(Project.Repository.PathTo("sketches"), "*.card").Order(StringComparer.Ordinal)
+        .Select(f => Compiler.Compile(FolderFiles.ReadFile(f).Source!, Surroundings).Card!);
+
+    public static byte[] Pdf(CardTemplates templates)
+    {
+        using var stream = new MemoryStream();
+        Assert.True(SvgRenderer.WritePdf(templates.Pages, "Test", stream, out var problem), problem);
+        return stream.ToArray();
+    }
+
+    public static Size Inches(int width, int height) => new(Length.Inch(width), Length.Inch(height));
+
+    /// <summary>A line's box on its page, in millimetres from the upper left corner of the paper.</summary>
+    public static Bounds OnPaper(PlacedBlock block, TemplateLine line, PrinterScale scale)
+    {
+        var box = line.Bounds;
+        var margin = PageFormat.Margin.Millimetres;
+        return new(
+            (box.Left + block.Left) / scale.Value + margin, (box.Top + block.Top) / scale.Value + margin,
+            (box.Right + block.Left) / scale.Value + margin, (box.Bottom + block.Top) / scale.Value + margin);
+    }
+
+    /// <summary>The line of that name with its page, counted from 0, and its block.</summary>
+    public static (int Page, PlacedBlock Block, TemplateLine Line) Line(this CardTemplates templates, string name) =>
+        templates.Sheets.SelectMany((s, page) => s.Blocks.SelectMany(b => b.Block.Lines.Select(l => (page, b, l)))).First(l => l.l.Name == name);
+}

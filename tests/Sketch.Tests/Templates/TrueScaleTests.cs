@@ -1,0 +1,152 @@
+using System.Diagnostics;
+using System.Globalization;
+using Sketch.Shapes;
+using Sketch.Templates;
+using Sketch.Tests.Output;
+using UglyToad.PdfPig;
+using Xunit;
+
+namespace Sketch.Tests.Templates;
+
+/// <summary>The PDF, read back by a library and drawn by a program of other makers.</summary>
+public sealed class TrueScaleTests
+{
+    private const double PointsPerMillimetre = 72 / 25.4;
+
+    // Half of this on each side of a line's middle is ink.
+    private const double CutLine = 0.25;
+    private const double ThinLine = 0.15;
+
+    public static TheoryData<string, double> Prints() => new() { { "letter", 1 }, { "letter", 0.985 }, { "a4", 1 }, { "a4", 0.985 } };
+
+    private static TemplateOptions Options(string page, double scale) => new(PageFormat.All.Single(f => f.Name == page), new(scale));
+
+    [Theory]
+    [MemberData(nameof(Prints))]
+    public void Pages_are_exactly_as_large_as_the_paper(string page, double scale)
+    {
+        // 8 1/2 x 11 in; ISO 216: 210 x 297 mm; in points of 1/72 in.
+        var (width, height) = page == "letter" ? (612, 792) : (210 * PointsPerMillimetre, 297 * PointsPerMillimetre);
+        using var pdf = PdfDocument.Open(Printed.Pdf(Printed.Of(Printed.Shapes, Options(page, scale))));
+        Assert.All(pdf.GetPages(), p =>
+        {
+            Assert.Equal(width, p.MediaBox.Bounds.Width, 0.001);
+            Assert.Equal(height, p.MediaBox.Bounds.Height, 0.001);
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Prints))]
+    public void Shapes_in_the_PDF_measure_their_size_divided_by_the_printers_scale(string page, double scale)
+    {
+        // Sizes as written in the file: 2 x 3 in, 1 1/2 in across, 2 1/2 + 2 x 1/4 by 1/4 in, and the base 6 x 4 in flat.
+        (double Width, double Height)[] expected = [(50.8, 76.2), (38.1, 38.1), (76.2, 6.35), (152.4, 101.6)];
+        using var pdf = PdfDocument.Open(Printed.Pdf(Printed.Of(Printed.Shapes, Options(page, scale))));
+        var drawn = pdf.GetPages().SelectMany(p => p.Paths).Where(p => p.IsStroked).Select(p => p.GetBoundingRectangle()!.Value)
+            .Select(b => (Width: b.Width / PointsPerMillimetre * scale, Height: b.Height / PointsPerMillimetre * scale)).ToList();
+        Assert.All(expected, e => Assert.Contains(drawn, d =>
+            Near(d, e) || Near(d, (e.Height, e.Width))));
+
+        static bool Near((double Width, double Height) a, (double Width, double Height) b) =>
+            Math.Abs(a.Width - b.Width) < 0.01 && Math.Abs(a.Height - b.Height) < 0.01;
+    }
+
+    [Theory]
+    [MemberData(nameof(Prints))]
+    public void Every_page_has_a_bar_of_four_inches_and_one_of_a_hundred_millimetres(string page, double scale)
+    {
+        using var pdf = PdfDocument.Open(Printed.Pdf(Printed.Of(Printed.Shapes, Options(page, scale))));
+        Assert.All(pdf.GetPages(), p =>
+        {
+            var widths = p.Paths.Where(l => l.IsStroked).SelectMany(l => l).Select(s => s.GetBoundingRectangle())
+                .OfType<UglyToad.PdfPig.Core.PdfRectangle>().Where(b => b.Height < 0.01).Select(b => b.Width / PointsPerMillimetre * scale).ToList();
+            Assert.Contains(widths, w => Math.Abs(w - 101.6) < 0.01);
+            Assert.Contains(widths, w => Math.Abs(w - 100) < 0.01);
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Prints))]
+    public void Drawn_at_600_dpi_by_another_program_everything_measures_its_size(string page, double scale)
+    {
+        const string poppler = "/usr/bin/pdftoppm";
+        Assert.SkipUnless(File.Exists(poppler), "pdftoppm is not installed.");
+        var options = Options(page, scale);
+        var templates = Printed.Of(Printed.Shapes, options);
+        var picture = Rendered(poppler, Printed.Pdf(templates));
+        foreach (var name in new[] { "field: panel", "disc: circle", "band: strip", "base" })
+        {
+            var (at, block, line) = templates.Line(name);
+            Assert.Equal(0, at);
+            var expected = Printed.OnPaper(block, line, options.Scale);
+            var ink = picture.Ink(expected.Grow(1));
+            Assert.Equal(expected.Width, ink.Width - CutLine, 0.1);
+            Assert.Equal(expected.Height, ink.Height - CutLine, 0.1);
+        }
+
+        // The bars stand at the lower left margin; marks of 3 mm reach up from one and down from the other.
+        var left = PageFormat.Margin.Millimetres;
+        var bottom = options.Page.Size.Height.Millimetres - PageFormat.Margin.Millimetres;
+        foreach (var (length, from, to) in new[] { (101.6, 10.5, 5.9), (100, 4.7, 0) })
+        {
+            var ink = picture.Ink(new(left - 1, bottom - from / scale, left + (length + 1) / scale, bottom - to / scale));
+            Assert.Equal(length / scale, ink.Width - ThinLine, 0.1);
+        }
+    }
+
+    private static GreyPicture Rendered(string poppler, byte[] pdf)
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllBytes(folder.At("templates.pdf"), pdf);
+        using var process = Process.Start(new ProcessStartInfo(
+            poppler, ["-r", "600", "-gray", "-f", "1", "-l", "1", "-singlefile", folder.At("templates.pdf"), folder.At("page")]) { RedirectStandardError = true })!;
+        var told = process.StandardError.ReadToEnd();
+        process.WaitForExit();
+        Assert.True(process.ExitCode == 0, told);
+        return GreyPicture.Read(File.ReadAllBytes(folder.At("page.pgm")), 600);
+    }
+
+    /// <summary>A picture in the plainest of formats: PGM, three numbers and then a byte a pixel.</summary>
+    private sealed class GreyPicture(byte[] bytes, int start, int width, double perMillimetre)
+    {
+        private const int Dark = 160;
+
+        public static GreyPicture Read(byte[] bytes, double dpi)
+        {
+            var at = 0;
+            var words = Enumerable.Range(0, 4).Select(_ => Word()).ToArray();
+            Assert.Equal("P5", words[0]);
+            return new(bytes, at, int.Parse(words[1], CultureInfo.InvariantCulture), dpi / 25.4);
+
+            string Word()
+            {
+                var from = at;
+                while (!char.IsWhiteSpace((char)bytes[at]))
+                {
+                    at++;
+                }
+
+                return System.Text.Encoding.ASCII.GetString(bytes, from, at++ - from);
+            }
+        }
+
+        /// <summary>The box around all dark pixels in a part of the page, in millimetres.</summary>
+        public Bounds Ink(Bounds part)
+        {
+            var (left, top, right, bottom) = (int.MaxValue, int.MaxValue, 0, 0);
+            for (var y = (int)(part.Top * perMillimetre); y < part.Bottom * perMillimetre; y++)
+            {
+                for (var x = (int)(part.Left * perMillimetre); x < part.Right * perMillimetre; x++)
+                {
+                    if (bytes[start + y * width + x] < Dark)
+                    {
+                        (left, right) = (Math.Min(left, x), Math.Max(right, x + 1));
+                        (top, bottom) = (Math.Min(top, y), Math.Max(bottom, y + 1));
+                    }
+                }
+            }
+
+            return new(left / perMillimetre, top / perMillimetre, right / perMillimetre, bottom / perMillimetre);
+        }
+    }
+}
