@@ -24,7 +24,7 @@ public sealed class PageFillTests
     private static LaidOutCard RandomCard(int seed)
     {
         var random = new Random(seed);
-        string[] shapes = ["panel", "strip", "circle", "star", "heart", "hexagon", "tag", "banner", "oval", "scallop", "arch"];
+        string[] shapes = ["panel", "strip", "star", "heart", "hexagon", "tag", "banner", "oval", "scallop", "arch"];
         string[] sizes = ["A2", "US A7", "5 x 5", "slimline", "ISO A6", "3 x 3"];
         var text = new StringBuilder($"card \"Test\"\nbase {sizes[random.Next(sizes.Length)]}, of white\nfront\n");
         for (var i = random.Next(1, 13); i > 0; i--)
