@@ -98,8 +98,8 @@ public sealed class TrueScaleTests
     {
         using var folder = new TemporaryFolder();
         File.WriteAllBytes(folder.At("templates.pdf"), pdf);
-        using var process = Process.Start(new ProcessStartInfo(
-            poppler, ["-r", "600", "-gray", "-f", "1", "-l", "1", "-singlefile", folder.At("templates.pdf"), folder.At("page")]) { RedirectStandardError = true })!;
+        string[] arguments = ["-r", "600", "-gray", "-f", "1", "-l", "1", "-singlefile", folder.At("templates.pdf"), folder.At("page")];
+        using var process = Process.Start(new ProcessStartInfo(poppler, arguments) { RedirectStandardError = true })!;
         var told = process.StandardError.ReadToEnd();
         process.WaitForExit();
         Assert.True(process.ExitCode == 0, told);
