@@ -1,0 +1,264 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+
+namespace Sketch.Syntax;
+
+/// <summary>Lines that begin with a word of their own: titles, units, roles, parts, faces, changes and runs.</summary>
+public sealed partial class Parser
+{
+    private LineSyntax ReadOpener(Cursor cursor, LogicalLine tokens, string word)
+    {
+        switch (word)
+        {
+            case "card" or "batch" or "stash" or "like":
+                cursor.Take();
+                return cursor.Quoted($"Write {word} \"…\".") is { } title ? new TitleLine(tokens, word, title) : new BadLine(tokens);
+            case "message" or "note" or "font" or "date":
+                cursor.Take();
+                return ReadWordsLine(cursor, tokens, word);
+            case "units":
+                cursor.Take();
+                return ReadUnits(cursor, tokens);
+            case "refit":
+                cursor.Take();
+                return ReadRefit(cursor, tokens);
+            case "base":
+                cursor.Take();
+                return new BaseLine(tokens, ReadMeasure(cursor));
+            case "part":
+                cursor.Take();
+                return ReadPart(cursor, tokens);
+            case "use":
+                cursor.Take();
+                return ReadUse(cursor, tokens, null);
+            case "item":
+                cursor.Take();
+                return ReadItem(cursor, tokens);
+            case "change":
+                cursor.Take();
+                return ReadChange(cursor, tokens);
+            case "leave" when cursor.Next.Is("out"):
+                cursor.Take();
+                cursor.Take();
+                return cursor.Path("Write leave out and a piece's name.") is { } left ? new LeaveOutLine(tokens, left) : new BadLine(tokens);
+            case "add" when cursor.Next.Is("to"):
+                cursor.Take();
+                cursor.Take();
+                return cursor.Path("Write add to and a piece's name.") is { } to ? new AddToLine(tokens, WithFace(cursor, to)) : new BadLine(tokens);
+            case "make" or "makers" or "spare" or "for" or "cut":
+                cursor.Take();
+                return ReadRun(cursor, tokens, word);
+            default:
+                return Unknown(cursor, tokens);
+        }
+    }
+
+    private static LineSyntax ReadWordsLine(Cursor cursor, LogicalLine tokens, string word)
+    {
+        var words = ReadTexts(cursor);
+        if (words.Length > 0)
+        {
+            return new WordsLine(tokens, word, words);
+        }
+
+        cursor.Missing("something in quotes", $"Write {word} \"…\".");
+        return new BadLine(tokens);
+    }
+
+    private LineSyntax ReadUnits(Cursor cursor, LogicalLine tokens)
+    {
+        Unit? unit = cursor.Current.Is("mm") ? Unit.Millimetre : cursor.Current.Is("cm") ? Unit.Centimetre
+            : cursor.Current.Is("in") ? Unit.Inch : null;
+        if (unit is null)
+        {
+            cursor.Missing("a unit", "Write units in, units mm or units cm.");
+            return new BadLine(tokens);
+        }
+
+        cursor.Take();
+        if (_lengthsRead && unit != _units)
+        {
+            cursor.Report(FindingCatalogue.Misplaced, tokens.Span, "The units come after lengths that were already read without them.",
+                "Put this line directly below the title.");
+        }
+
+        _units = unit.Value;
+        return new UnitsLine(tokens, unit.Value);
+    }
+
+    private static LineSyntax ReadRefit(Cursor cursor, LogicalLine tokens)
+    {
+        RefitWhat? what = cursor.TakeWord("sizes") ? RefitWhat.Sizes : cursor.TakeWord("margins") ? RefitWhat.Margins
+            : cursor.TakeWord("all") ? RefitWhat.All : null;
+        if (what is not null)
+        {
+            return new RefitLine(tokens, what.Value);
+        }
+
+        cursor.Missing("what to refit", "Write refit sizes, refit margins or refit all.");
+        return new BadLine(tokens);
+    }
+
+    private static LineSyntax ReadRole(Cursor cursor, LogicalLine tokens)
+    {
+        cursor.Take();
+        var name = cursor.Name("the role's name", "Write role sky: gulls #9fc9e8.")!;
+        cursor.Take();
+        if (cursor.Current.Is("any") && cursor.Next.Is("offcut"))
+        {
+            cursor.Take();
+            cursor.Take();
+            return new RoleLine(tokens, name, null, [], true);
+        }
+
+        NameSyntax? paper = null;
+        if (cursor.Current.Kind == TokenKind.Word)
+        {
+            paper = cursor.Name("a paper", "");
+        }
+
+        var colours = ReadPaints(cursor);
+        if (paper is null && colours.Length == 0)
+        {
+            cursor.Missing("a paper or a colour", $"Write role {name.Text}: gulls, or role {name.Text}: #9fc9e8.");
+            return new BadLine(tokens);
+        }
+
+        return new RoleLine(tokens, name, paper, colours, false);
+    }
+
+    private StockLine ReadStock(Cursor cursor, LogicalLine tokens)
+    {
+        var stock = cursor.Take().Text.ToLowerInvariant();
+        var name = cursor.Name("a name", "")!;
+        cursor.Take();
+        return new StockLine(tokens, stock, name, cursor.AtEnd ? null : ReadMeasure(cursor));
+    }
+
+    private FaceLine ReadFace(Cursor cursor, LogicalLine tokens)
+    {
+        var face = cursor.Take().Text.ToLowerInvariant();
+        if (face == "inside" && (cursor.Current.Is("left") || cursor.Current.Is("top")))
+        {
+            face = "inside-" + cursor.Take().Text.ToLowerInvariant();
+        }
+        else if (face == "envelope" && cursor.TakeWord("back"))
+        {
+            face = "envelope-back";
+        }
+
+        // A comma or a clause may follow at once; only an envelope has a measure of its own.
+        var hasMeasure = cursor.Current.Kind == TokenKind.Number
+            || (cursor.Current.Kind == TokenKind.Word && !Vocabulary.ClauseWords.Contains(cursor.Current.Text));
+        return new FaceLine(tokens, face, hasMeasure ? ReadMeasure(cursor) : null);
+    }
+
+    private LineSyntax ReadPart(Cursor cursor, LogicalLine tokens)
+    {
+        const string hint = "Write part lantern 1 x 2, with its pieces beneath.";
+        var name = cursor.Name("the part's name", hint);
+        var size = name is null ? null : ReadSize(cursor, hint);
+        return name is not null && size is not null ? new PartLine(tokens, name, size) : new BadLine(tokens);
+    }
+
+    private static LineSyntax ReadUse(Cursor cursor, LogicalLine tokens, NameSyntax? name) =>
+        cursor.Name("the part's name", "Write use and the name of a part.") is { } part ? new UseLine(tokens, name, part) : new BadLine(tokens);
+
+    private LineSyntax ReadItem(Cursor cursor, LogicalLine tokens)
+    {
+        const string hint = "Write item 3: of pearl.";
+        var items = ImmutableArray.CreateBuilder<CountSyntax>();
+        do
+        {
+            if (cursor.Count("the number of a copy", hint, CountLimit) is not { } item)
+            {
+                return new BadLine(tokens);
+            }
+
+            items.Add(item);
+        }
+        while (cursor.TakeWord("and"));
+
+        if (!cursor.TakeKind(TokenKind.Colon))
+        {
+            cursor.Missing("a colon", hint);
+            return new BadLine(tokens);
+        }
+
+        ReadSizeAndTexts(cursor, out var size, out var texts);
+        return new ItemLine(tokens, items.ToImmutable(), size, texts);
+    }
+
+    private LineSyntax ReadChange(Cursor cursor, LogicalLine tokens)
+    {
+        const string hint = "Write change sky: showing 1/4.";
+        if (cursor.Path(hint) is not { } path)
+        {
+            return new BadLine(tokens);
+        }
+
+        if (!cursor.TakeKind(TokenKind.Colon))
+        {
+            cursor.Missing("a colon", hint);
+            return new BadLine(tokens);
+        }
+
+        var kindAt = cursor.Current.Kind == TokenKind.Number ? cursor.Next : cursor.Current;
+        if (kindAt.Kind == TokenKind.Word && Vocabulary.Kinds.Contains(kindAt.Text))
+        {
+            return ReadPieceHead(cursor) is { } head ? new ChangeLine(tokens, path, head, null, []) : new BadLine(tokens);
+        }
+
+        ReadSizeAndTexts(cursor, out var size, out var texts);
+        return new ChangeLine(tokens, path, null, size, texts);
+    }
+
+    private LineSyntax ReadRun(Cursor cursor, LogicalLine tokens, string word)
+    {
+        var hint = word switch
+        {
+            "make" => "Write make 12 of \"fair-winds.card\".",
+            "for" => "Write for \"Cliff ward\", 24 cards.",
+            "cut" => "Write cut 12 of 4 x 5 1/4 from gulls.",
+            _ => $"Write {word} 2.",
+        };
+        if (word == "for")
+        {
+            return cursor.Quoted(hint) is { } whom ? new ForLine(tokens, whom) : new BadLine(tokens);
+        }
+
+        if (cursor.Count("a count", hint, 1_000_000) is not { } count)
+        {
+            return new BadLine(tokens);
+        }
+
+        if (word is "makers" or "spare")
+        {
+            return new CountLine(tokens, word, count);
+        }
+
+        if (!cursor.TakeWord("of"))
+        {
+            cursor.Missing("the word of", hint);
+            return new BadLine(tokens);
+        }
+
+        if (word == "make")
+        {
+            return cursor.Quoted(hint) is { } file ? new MakeLine(tokens, count, file) : new BadLine(tokens);
+        }
+
+        if (ReadSize(cursor, hint) is not { } size)
+        {
+            return new BadLine(tokens);
+        }
+
+        if (!cursor.TakeWord("from"))
+        {
+            cursor.Missing("the word from", hint);
+            return new BadLine(tokens);
+        }
+
+        return cursor.Name("a paper's name", hint) is { } paper ? new CutLine(tokens, count, size, paper) : new BadLine(tokens);
+    }
+}

@@ -1,0 +1,138 @@
+using Sketch.Units;
+
+namespace Sketch.Syntax;
+
+/// <summary>Clauses that say where a piece lies and how copies stand.</summary>
+public sealed partial class Parser
+{
+    private static Clause? ReadIn(Cursor cursor)
+    {
+        const string hint = "Write in a row, in a column, in a grid 2 across, or in turn.";
+        if (cursor.TakeWord("turn"))
+        {
+            return new TakeTurnsClause(false, default);
+        }
+
+        if (!Word(cursor, "a", "in a row"))
+        {
+            return null;
+        }
+
+        if (cursor.TakeWord("row"))
+        {
+            return new ArrangeClause(Arrangement.Row, 0, null, default);
+        }
+
+        if (cursor.TakeWord("column"))
+        {
+            return new ArrangeClause(Arrangement.Column, 0, null, default);
+        }
+
+        if (!cursor.TakeWord("grid"))
+        {
+            cursor.Missing("row, column or grid", hint);
+            return null;
+        }
+
+        if (cursor.Count("how many across", "Write in a grid 2 across, or in a grid 2 x 3.", CountLimit) is not { } across)
+        {
+            return null;
+        }
+
+        if (cursor.TakeKind(TokenKind.Times))
+        {
+            return cursor.Count("how many down", "Write in a grid 2 x 3: across and down.", CountLimit) is { } down
+                ? new ArrangeClause(Arrangement.Grid, across.Value, down.Value, default) : null;
+        }
+
+        return Word(cursor, "across", "in a grid 2 across") ? new ArrangeClause(Arrangement.Grid, across.Value, null, default) : null;
+    }
+
+    private static Clause? ReadSided(Cursor cursor, string word)
+    {
+        var edge = cursor.TakeEdge();
+        if (cursor.Length($"Write {word} 1/8, or {word} bottom 1/2.") is not { } amount)
+        {
+            return null;
+        }
+
+        return word == "showing" ? new ShowingClause(edge, amount.Value, default) : new BorderClause(edge, amount.Value, default);
+    }
+
+    private static EdgeClause? ReadEdge(Cursor cursor, Edge edge)
+    {
+        var word = edge.ToString().ToLowerInvariant();
+        return cursor.Length($"Write {word} 1/4.", signed: true) is { } distance ? new(edge, distance.Value, default) : null;
+    }
+
+    private static CornerClause? ReadCorner(Cursor cursor, Edge vertical, string word)
+    {
+        Edge? horizontal = cursor.TakeWord("left") ? Edge.Left : cursor.TakeWord("right") ? Edge.Right : null;
+        if (horizontal is null)
+        {
+            cursor.Missing("left or right", $"Write {word} left 1/4.");
+            return null;
+        }
+
+        return cursor.Length($"Write {word} left 1/4.", signed: true) is { } distance ? new(vertical, horizontal.Value, distance.Value, default) : null;
+    }
+
+    private static BesideClause? ReadBeside(Cursor cursor, Side side)
+    {
+        var word = side switch { Side.Above => "above", Side.Below => "below", Side.LeftOf => "left of", _ => "right of" };
+        if (side is Side.LeftOf or Side.RightOf)
+        {
+            cursor.TakeWord("of");
+        }
+
+        var hint = $"Write {word} lamp by 1/4.";
+        if (cursor.Path(hint) is not { } path)
+        {
+            return null;
+        }
+
+        if (!cursor.TakeWord("by"))
+        {
+            return new(side, path, Units.Length.Zero, default);
+        }
+
+        return cursor.Length(hint, signed: true) is { } distance ? new(side, path, distance.Value, default) : null;
+    }
+
+    private static AlongClause? ReadAlong(Cursor cursor)
+    {
+        if (cursor.ExpectEdge("Write along top.") is not { } edge)
+        {
+            return null;
+        }
+
+        if (!cursor.TakeWord("of"))
+        {
+            return new(edge, null, default);
+        }
+
+        return cursor.Path("Write along top of sky.") is { } path ? new(edge, path, default) : null;
+    }
+
+    private static GapClause? ReadGap(Cursor cursor)
+    {
+        const string hint = "Write gap 1/16, or gap 1/8 x 1/4 for across and down.";
+        if (cursor.Length(hint, signed: true) is not { } across)
+        {
+            return null;
+        }
+
+        var down = cursor.TakeKind(TokenKind.Times) ? cursor.Length(hint, signed: true) : across;
+        return down is { } d ? new(across.Value, d.Value, default) : null;
+    }
+
+    private static SpreadClause? ReadSpread(Cursor cursor)
+    {
+        if (!cursor.TakeWord("edge"))
+        {
+            return new(false, default);
+        }
+
+        return Word(cursor, "to", "spread edge to edge") && Word(cursor, "edge", "spread edge to edge") ? new(true, default) : null;
+    }
+}

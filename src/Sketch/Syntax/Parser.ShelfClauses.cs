@@ -1,0 +1,97 @@
+using Sketch.Units;
+
+namespace Sketch.Syntax;
+
+/// <summary>Clauses of stash and batch files.</summary>
+public sealed partial class Parser
+{
+    private static SideClause? ReadSide(Cursor cursor, bool isBack)
+    {
+        QuotedSyntax? words = null;
+        if (cursor.Current.Kind == TokenKind.Quoted)
+        {
+            var token = cursor.Take();
+            words = new(token.Text, token.Span);
+        }
+
+        var colours = ReadPaints(cursor);
+        Length? width = null;
+        if (cursor.Current.Kind == TokenKind.Number)
+        {
+            if (cursor.Length("Write front \"scan.jpg\" 12 wide.") is not { } length || !Word(cursor, "wide", "front \"scan.jpg\" 12 wide"))
+            {
+                return null;
+            }
+
+            width = length.Value;
+        }
+
+        return new(isBack, words, colours, width, default);
+    }
+
+    private static WeightClause? ReadWeight(Cursor cursor)
+    {
+        const string hint = "Write weight 216 gsm, or weight 80 lb cover.";
+        if (cursor.Current is not { Kind: TokenKind.Number, Number: { Unit: null, Numerator: > 0 } number })
+        {
+            cursor.Missing("a weight", hint);
+            return null;
+        }
+
+        cursor.Take();
+        var amount = (double)number.Numerator / number.Denominator;
+        if (cursor.TakeWord("gsm"))
+        {
+            return new(amount, false, null, default);
+        }
+
+        if (!cursor.TakeWord("lb"))
+        {
+            cursor.Missing("gsm or lb", hint);
+            return null;
+        }
+
+        return new(amount, true, cursor.Current.Kind == TokenKind.Word ? cursor.Take().Text.ToLowerInvariant() : null, default);
+    }
+
+    private static PriceClause? ReadPrice(Cursor cursor)
+    {
+        if (cursor.Current is not { Kind: TokenKind.Number, Number: { IsFraction: false, Unit: null, Numerator: >= 0 } number })
+        {
+            cursor.Missing("a price", "Write price 0.99.");
+            return null;
+        }
+
+        cursor.Take();
+        return new((decimal)number.Numerator / number.Denominator, default);
+    }
+
+    private static Clause? ReadQuantity(Cursor cursor)
+    {
+        if (cursor.Current.Number is { IsWhole: true, Unit: null } && !cursor.Next.Is("long"))
+        {
+            // Of what lies on a shelf none may be left; a star without points or a share of no cards is a mistake.
+            var least = Singular(cursor.Next.Text) is "points" or "cards" or "makers" ? 1 : 0;
+            if (cursor.Count("a count", "Write a count such as 3 sheets.", 1_000_000, least) is not { } count)
+            {
+                return null;
+            }
+
+            if (cursor.Current.Kind != TokenKind.Word)
+            {
+                return new QuantityClause(count.Value, null, default);
+            }
+
+            if (Singular(cursor.Current.Text) is { } noun)
+            {
+                cursor.Take();
+                return new QuantityClause(count.Value, noun, default);
+            }
+
+            cursor.Missing("sheets, cards, makers, pieces or points", "Write 3 sheets, or 60 pieces.");
+            return null;
+        }
+
+        return cursor.Length("Write 40 ft long.") is { } length && Word(cursor, "long", "40 ft long") ? new LongClause(length.Value, default) : null;
+    }
+}
