@@ -1,0 +1,22 @@
+using BenchmarkDotNet.Running;
+
+namespace Sketch.Benchmarks;
+
+/// <summary>
+/// Speed and memory. <c>cold</c>, <c>random</c> and <c>hostile</c> measure what a benchmark inside one process cannot; anything else goes to
+/// BenchmarkDotNet, such as <c>--filter '*TextToSvg*'</c>.
+/// </summary>
+internal static class Program
+{
+    private static int Main(string[] args) => args switch
+    {
+        ["cold", var tool, .. var rest] => ColdStart.Run(tool, Number(rest, 21)),
+        ["random", .. var rest] => RandomCardTimes.Run(Number(rest, 200)),
+        ["hostile", var tool] => HostileRuns.Run(tool),
+        _ => Benchmarks(args),
+    };
+
+    private static int Benchmarks(string[] args) => BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args).Any(s => s.HasCriticalValidationErrors) ? 1 : 0;
+
+    private static int Number(string[] args, int usual) => args is [var number, ..] ? int.Parse(number, System.Globalization.CultureInfo.InvariantCulture) : usual;
+}

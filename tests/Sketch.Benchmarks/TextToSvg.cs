@@ -1,0 +1,51 @@
+using System.Xml.Linq;
+using BenchmarkDotNet.Attributes;
+using Sketch.Output.Lettering;
+
+namespace Sketch.Benchmarks;
+
+/// <summary>
+/// From a text to the pictures of all its faces, against one frame of a screen (16 ms). The peer reads just these pictures with
+/// System.Xml.Linq and writes them again: what moving so much SVG costs at the least.
+/// </summary>
+[MemoryDiagnoser]
+[Config(typeof(BesideFrame))]
+public class TextToSvg
+{
+    private readonly FontShelf _fonts = new();
+    private readonly string _fifteen = Cards.FifteenPieces;
+    private string[] _random = [];
+    private string[] _pictures = [];
+
+    [GlobalSetup]
+    public void Prepare()
+    {
+        _pictures = Cards.Draw(_fifteen, _fonts);
+        _random = [.. Enumerable.Range(1, Cards.RandomCount).Select(RandomCards.Text)];
+        foreach (var text in _random)
+        {
+            Cards.Draw(text, _fonts);
+        }
+    }
+
+    [Benchmark(Baseline = true)]
+    public int Peer_reads_and_writes_the_same_SVG() => _pictures.Sum(p => XDocument.Parse(p).ToString().Length);
+
+    [Benchmark]
+    public int Fifteen_pieces() => Cards.Draw(_fifteen, _fonts).Length;
+
+    [Benchmark]
+    public int Fifteen_pieces_with_words_never_seen() => Cards.Draw(_fifteen, new()).Length;
+
+    [Benchmark(OperationsPerInvoke = Cards.RandomCount)]
+    public int Random_cards_each()
+    {
+        var pictures = 0;
+        foreach (var text in _random)
+        {
+            pictures += Cards.Draw(text, _fonts).Length;
+        }
+
+        return pictures;
+    }
+}
