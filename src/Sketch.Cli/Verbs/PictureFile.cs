@@ -13,8 +13,8 @@ internal static class PictureFile
     private const string SvgMark = "<!-- Drawn by Sketch -->";
     private const int MarkedPart = 4096;
 
-    // The comment of an SVG, the text chunk of a PNG, the creator of a PDF.
-    private static readonly byte[][] Marks = ["Drawn by Sketch"u8.ToArray(), "Software\0Sketch"u8.ToArray(), "/Creator (Sketch)"u8.ToArray()];
+    // The comment of an SVG, the text chunk of a PNG, the creator of a PDF, the comment of a page or stash, the head of a cut list.
+    private static readonly byte[][] Marks = ["Drawn by Sketch"u8.ToArray(), "Software\0Sketch"u8.ToArray(), "/Creator (Sketch)"u8.ToArray(), "Written by Sketch"u8.ToArray(), "paper,stack,sheets,offcut,step,"u8.ToArray()];
 
     /// <summary>Writes a picture.</summary>
     /// <param name="path">The file; missing folders are made.</param>
@@ -87,7 +87,8 @@ internal static class PictureFile
         return true;
     }
 
-    private static bool MayReplace(string path)
+    /// <summary>Whether nothing stands at a place, or only an earlier output of the tool.</summary>
+    public static bool MayReplace(string path)
     {
         try
         {

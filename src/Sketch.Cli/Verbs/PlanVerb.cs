@@ -1,8 +1,10 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Sketch.Diagnostics;
 using Sketch.Output.Files;
 using Sketch.Planning;
 using Sketch.Reports;
+using Sketch.Text;
 
 namespace Sketch.Cli.Verbs;
 
@@ -17,16 +19,26 @@ internal static class PlanVerb
         var file = new Argument<string>("BATCH") { Description = "A batch file." };
         var seconds = Options.Number(
             "--time", "Seconds to look for fewer sheets; the best plan so far counts then.", "N", UsualSeconds, n => n is >= 1 and <= 3600, "a whole number from 1 to 3600");
-        var json = Options.Json();
-        var verb = new VerbCommand("plan", "Plans a batch of cards: the fewest sheets and how to cut them, supplies, and what is missing.", "sketch plan lamp-day.batch")
+        var folder = new Option<string>("--out")
         {
-            file, seconds, json,
+            Description = "Also write a booklet (HTML and PDF), a diagram of every sheet, the cut list and the stash that is left into this folder.",
+            HelpName = "DIR",
         };
-        verb.SetAction(parsed => Run(session, parsed.GetRequiredValue(file), TimeSpan.FromSeconds(parsed.GetValue(seconds)), parsed.GetValue(json)));
+        var json = Options.Json();
+        var verb = new VerbCommand(
+            "plan",
+            "Plans a batch of cards: the fewest sheets and how to cut them, supplies, and what is missing. Ctrl-C gives the best plan so far.",
+            "sketch plan lamp-day.batch",
+            "sketch plan lamp-day.batch --out plan")
+        {
+            file, folder, seconds, json,
+        };
+        verb.SetAction(parsed => Run(
+            session, parsed.GetRequiredValue(file), parsed.GetValue(folder), TimeSpan.FromSeconds(parsed.GetValue(seconds)), parsed.GetValue(json)));
         return verb;
     }
 
-    private static int Run(Session session, string name, TimeSpan timeLimit, bool json)
+    private static int Run(Session session, string name, string? folder, TimeSpan timeLimit, bool json)
     {
         var reading = FolderFiles.ReadFile(name);
         if (reading.Source is not { } source)
@@ -36,30 +48,63 @@ internal static class PlanVerb
         }
 
         var findings = new FindingBag();
-        BatchPlan? plan = null;
         if (reading.Finding is { } unreadable)
         {
             findings.Add(unreadable);
         }
-        else if (BatchFiles.Read(source, new FolderFiles(), findings) is { } files)
+
+        var surroundings = new FolderFiles();
+        var plan = findings.HasErrors ? null : Plan(session, source, surroundings, timeLimit, findings);
+        Tell(session, plan, name, findings.ToImmutable(), json);
+        var status = findings.HasErrors ? ExitStatus.Errors : ExitStatus.Done;
+        if (folder is not null && plan is not null && !Write(session, new(plan, name, folder), surroundings, json))
         {
-            plan = BatchPlanner.Plan(files, timeLimit, findings, null, session.Cancellation);
+            status = ExitStatus.Usage;
         }
 
-        var told = findings.ToImmutable();
+        return session.Cancellation.IsCancellationRequested ? ExitStatus.Stopped : status;
+    }
+
+    private static BatchPlan? Plan(Session session, SourceText source, FolderFiles surroundings, TimeSpan timeLimit, FindingBag findings)
+    {
+        using var progress = PlanProgress.On(session);
+        return BatchFiles.Read(source, surroundings, findings) is { } files
+            ? BatchPlanner.Plan(files, timeLimit, findings, progress, session.Cancellation)
+            : null;
+    }
+
+    private static void Tell(Session session, BatchPlan? plan, string name, ImmutableArray<Finding> findings, bool json)
+    {
         if (json)
         {
-            ReportJson.WriteDocument(session.Output, document => PlanJson.Write(document, plan, told));
-        }
-        else
-        {
-            session.Tell(told);
-            if (plan is not null)
-            {
-                PlanText.Write(session.Output, plan);
-            }
+            ReportJson.WriteDocument(session.Output, document => PlanJson.Write(document, plan, findings));
+            return;
         }
 
-        return session.Cancellation.IsCancellationRequested ? ExitStatus.Stopped : findings.HasErrors ? ExitStatus.Errors : ExitStatus.Done;
+        // What is only worth knowing about a card was told when it was checked.
+        session.Tell([.. findings.Where(f => f.Severity != Severity.Note || f.Location.Source.Path == name)]);
+        if (plan is not null)
+        {
+            PlanText.Write(session.Output, plan);
+        }
+    }
+
+    private static bool Write(Session session, PlanFiles files, FolderFiles surroundings, bool json)
+    {
+        try
+        {
+            var written = files.Write(surroundings);
+            if (!json)
+            {
+                session.Output.Write($"\n{string.Concat(written.Select(w => Printable.Line(w) + "\n"))}");
+            }
+
+            return true;
+        }
+        catch (FileWriteException refused)
+        {
+            session.Tell(refused.Message);
+            return false;
+        }
     }
 }

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Sketch.Batches;
 using Sketch.Reports;
+using Sketch.Stationery;
+using Sketch.Units;
 
 namespace Sketch.Planning;
 
@@ -23,12 +26,6 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
         if (!plan.IsEnough || !plan.Advice.Makeable.IsEmpty)
         {
             sections.Add(Missing(plan));
-        }
-
-        if (CardCost.Of(plan) is { Costs.IsEmpty: false } costs)
-        {
-            sections.Add(new("Cost of a card", costs.Unpriced.IsEmpty ? [] : [$"Without what has no price: {string.Join(", ", costs.Unpriced.Distinct())}."],
-                new(["Card", "Cost"], [.. costs.Costs.Select(c => ImmutableArray.Create(c.Design.Card.Title, c.Amount.ToString("0.00", CultureInfo.InvariantCulture)))])));
         }
 
         return new(plan.Files.Batch.Title, sections.ToImmutable());
@@ -68,30 +65,39 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             sentences.Add($"{recipients} cards for {string.Join(", ", batch.For.Select(f => $"{f.Whom} ({f.Cards})"))}{shared}{spare}: {needed} to make{(batch.Makers > 1 ? " each" : "")}.");
         }
 
-        sentences.Add($"The designs make {plan.Cards}.");
-        return new("Cards", sentences.ToImmutable(), batch.Makes.IsEmpty ? null : new(["Card", "How many", "Message"],
-            [.. batch.Makes.Select(m => ImmutableArray.Create(
-                plan.Files.Designs.FirstOrDefault(d => d.Order == m)?.Card.Title ?? m.Card.Path, Number(m.Count), string.Join(" / ", m.Messages)))]));
+        var (costs, unpriced) = CardCost.Of(plan);
+        sentences.Add($"The designs make {plan.Cards}.{(costs.IsEmpty || unpriced.IsEmpty ? "" : $" Costs are without what has no price: {string.Join(", ", unpriced.Distinct())}.")}");
+        return new("Cards", sentences.ToImmutable(), batch.Makes.IsEmpty ? null : ReportTable.Of(["Card", "How many", "Cost of one", "Message"], batch.Makes.Select(Row)));
+
+        ImmutableArray<string> Row(MakeOrder make)
+        {
+            var cost = costs.FirstOrDefault(c => c.Design.Order == make);
+            return [plan.Files.Designs.FirstOrDefault(d => d.Order == make)?.Card.Title ?? make.Card.Path, Number(make.Count), cost?.Amount.ToString("0.00", CultureInfo.InvariantCulture) ?? "", string.Join(" / ", make.Messages)];
+        }
     }
 
     private static ReportSection Papers(BatchPlan plan, LengthStyle lengths)
     {
         var offcuts = plan.Papers.SelectMany(p => p.Plan.Layouts).Where(l => l.IsOffcut).Sum(l => l.Times);
         var cut = plan.Papers.Select(p => ImmutableArray.Create(
-            p.Order.Paper, lengths.Text(p.Order.Sheet.Size), Number(p.Plan.Sheets), p.Order.Sheet.OnHand is { } onHand ? Number(onHand) : "any", p.Short == 0 ? "" : Number(p.Short),
+            p.Order.Paper, SheetText(p.Order.Sheet.Size, lengths), Number(p.Plan.Sheets), p.Order.Sheet.OnHand is { } onHand ? Number(onHand) : "any", p.Short == 0 ? "" : Number(p.Short),
             p.Plan.IsProved ? "yes" : $"at least {p.Plan.LowerBound}"));
         return new(
             "Paper",
             [plan.IsEnough ? "The paper is enough." : "There is not enough paper.", .. offcuts > 0 ? [$"{offcuts} offcut{(offcuts == 1 ? " is" : "s are")} used first."] : ImmutableArray<string>.Empty],
-            new(["Paper", "Sheet", "Sheets", "On hand", "Missing", "Proved fewest"], [.. cut]));
+            ReportTable.Of(["Paper", "Sheet", "Sheets", "On hand", "Missing", "Proved fewest"], cut));
     }
 
     private static ReportSection Supplies(BatchPlan plan, LengthStyle lengths) => new(
         "Besides paper",
         plan.Supplies.Any(s => s.IsEstimate) ? ["Foam and adhesive are estimates."] : [],
-        new(["What", "Needed", "On hand", "Missing"], [.. plan.Supplies.Select(s => ImmutableArray.Create(
+        ReportTable.Of(["What", "Needed", "On hand", "Missing"], plan.Supplies.Select(s => ImmutableArray.Create(
             SupplyText.Named(s, lengths), SupplyText.Amount(s, s.Needed, lengths), s.OnHand is { } onHand ? SupplyText.Amount(s, onHand, lengths) : "",
-            s.Short == 0 ? "" : SupplyText.Amount(s, s.Short, lengths)))]));
+            s.Short == 0 ? "" : SupplyText.Amount(s, s.Short, lengths)))));
+
+    /// <summary>A sheet's size as the trade calls it.</summary>
+    internal static string SheetText(Size size, LengthStyle lengths) =>
+        NamedSizes.Sheets.FirstOrDefault(s => s.Size == size || s.Size == size.Turned())?.Name is { } name && !name.Contains('x', StringComparison.Ordinal) ? name : lengths.Text(size);
 
     private static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 }

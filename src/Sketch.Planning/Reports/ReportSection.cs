@@ -19,8 +19,16 @@ public sealed record ReportTable(ImmutableArray<string> Columns, ImmutableArray<
 {
     private const int Gap = 2;
 
+    /// <summary>A table without the columns that are empty in all rows.</summary>
+    public static ReportTable Of(ImmutableArray<string> columns, IEnumerable<ImmutableArray<string>> rows)
+    {
+        var all = rows.ToList();
+        var filled = Enumerable.Range(0, columns.Length).Where(c => all.Exists(r => r[c].Length > 0)).ToList();
+        return new([.. filled.Select(c => columns[c])], [.. all.Select(r => filled.Select(c => r[c]).ToImmutableArray())]);
+    }
+
     /// <summary>Whether a column holds numbers alone, so that it is set to the right.</summary>
-    public bool IsNumeric(int column) => Rows.All(r => r[column].Length == 0 || char.IsAsciiDigit(r[column][0]));
+    public bool IsNumeric(int column) => Rows.All(r => r[column].Length == 0 || r[column] == "any" || (char.IsAsciiDigit(r[column][0]) && !r[column].Contains('x', StringComparison.Ordinal)));
 
     /// <summary>The table as aligned lines of plain text.</summary>
     public IEnumerable<string> Lines()

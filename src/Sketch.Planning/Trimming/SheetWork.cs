@@ -30,7 +30,7 @@ public sealed partial record SheetWork(
     {
         var what = IsOffcut ? "offcut" : "sheet";
         var count = Times == 1 ? $"1 {what}" : $"{Times.ToString(CultureInfo.InvariantCulture)} {what}s";
-        return $"{Paper} {Number.ToString(CultureInfo.InvariantCulture)}: {count} of {lengths.Text(Layout.Stock)}{(Times > 1 ? ", cut alike" : "")}";
+        return $"{Paper} {Number.ToString(CultureInfo.InvariantCulture)}: {count} of {PlanSummary.SheetText(Layout.Stock, lengths)}{(Times > 1 ? ", cut alike" : "")}";
     }
 
     /// <summary>The letter of the pieces of a size, whichever way they lie.</summary>

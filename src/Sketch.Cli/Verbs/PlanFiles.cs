@@ -1,0 +1,84 @@
+using System.Globalization;
+using System.Text;
+using Sketch.Output.Files;
+using Sketch.Output.Rendering;
+using Sketch.Planning;
+using Sketch.Surroundings;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>Writes a plan into a folder: a booklet to read and one to print, a diagram of each stack of sheets, the cut list, and the stash that is left.</summary>
+/// <param name="plan">The plan.</param>
+/// <param name="batch">The batch's file, after which the files are named.</param>
+/// <param name="folder">The folder; it is made if need be.</param>
+internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
+{
+    private static readonly byte[] SvgMark = "<!-- Drawn by Sketch -->"u8.ToArray();
+
+    private readonly string _stem = Path.GetFileNameWithoutExtension(batch);
+    private readonly HashSet<string> _read = [.. plan.Files.Files.Select(f => Path.GetFullPath(f.Path))];
+    private readonly List<string> _written = [];
+
+    /// <summary>Writes all files and returns their paths.</summary>
+    /// <exception cref="FileWriteException">The folder or the disk does not allow it, or a file of somebody else stands there.</exception>
+    public IReadOnlyList<string> Write(ISurroundings surroundings)
+    {
+        var pages = new PlanPages(plan, surroundings);
+        Write($"{_stem}.html", Encoding.UTF8.GetBytes(PlanHtml.Write(plan, pages)));
+        var printed = pages.Summary().ToList();
+        for (var i = 0; i < pages.Work.Length; i++)
+        {
+            var sheets = pages.Sheet(pages.Work[i]);
+            printed.AddRange(sheets);
+            for (var page = 0; page < sheets.Count; page++)
+            {
+                Write(DiagramName(i, pages.Work[i].Paper, page), Marked(sheets[page]));
+            }
+        }
+
+        RemoveOlderDiagrams();
+        WriteBooklet(printed);
+        Write($"{_stem}-cuts.csv", Encoding.UTF8.GetBytes(CutListCsv.Write(plan, pages)));
+        Write("left.stash", Encoding.UTF8.GetBytes(ShelfAfter.Write(plan)));
+        return _written;
+    }
+
+    private string DiagramName(int index, string paper, int page)
+    {
+        var safe = string.Concat(paper.Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
+        var number = (index + 1).ToString("00", CultureInfo.InvariantCulture);
+        return $"{_stem}-sheet-{number}-{safe}{(page == 0 ? "" : $"-{(page + 1).ToString(CultureInfo.InvariantCulture)}")}.svg";
+    }
+
+    private static byte[] Marked(string svg) => Encoding.UTF8.GetBytes(svg.Insert(svg.IndexOf('>') + 1, Encoding.UTF8.GetString(SvgMark)));
+
+    private void WriteBooklet(List<string> pages)
+    {
+        using var content = new MemoryStream();
+        if (SvgRenderer.WritePdf(pages, plan.Files.Batch.Title, content, out _))
+        {
+            Write($"{_stem}.pdf", content.ToArray());
+        }
+    }
+
+    private void Write(string name, byte[] content)
+    {
+        var path = Path.Combine(folder, name);
+        if (_read.Contains(Path.GetFullPath(path)) || !PictureFile.MayReplace(path))
+        {
+            throw new FileWriteException(path, $"\"{path}\" is in the way and was not written by Sketch: move it, or plan into another folder.", new IOException("foreign file"));
+        }
+
+        SafeFile.Write(path, file => file.Write(content));
+        _written.Add(path);
+    }
+
+    // Diagrams of an earlier plan with more sheets would be cut by mistake.
+    private void RemoveOlderDiagrams()
+    {
+        foreach (var path in Directory.GetFiles(folder, $"{_stem}-sheet-*.svg").Except(_written).Where(PictureFile.MayReplace))
+        {
+            File.Delete(path);
+        }
+    }
+}

@@ -1,0 +1,40 @@
+using System.Diagnostics;
+using Sketch.Planning;
+using Sketch.Reports;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>One line on the terminal that says how far the planning has come, and goes away at the end.</summary>
+internal sealed class PlanProgress : IProgress<BatchProgress>, IDisposable
+{
+    private const string ClearLine = "\r\u001b[K";
+    private static readonly TimeSpan Often = TimeSpan.FromMilliseconds(150);
+
+    private readonly TextWriter _error;
+    private readonly Stopwatch _last = new();
+    private readonly Lock _gate = new();
+
+    private PlanProgress(TextWriter error) => _error = error;
+
+    /// <summary>A line where messages go to a terminal, else null.</summary>
+    public static PlanProgress? On(Session session) =>
+        ReferenceEquals(session.Error, Console.Error) && !Console.IsErrorRedirected ? new(session.Error) : null;
+
+    /// <inheritdoc/>
+    public void Report(BatchProgress value)
+    {
+        lock (_gate)
+        {
+            if (_last.IsRunning && _last.Elapsed < Often)
+            {
+                return;
+            }
+
+            _last.Restart();
+            _error.Write($"{ClearLine}{Printable.Line(value.Paper)}: {value.Sheets} sheets, at least {value.LowerBound}");
+        }
+    }
+
+    /// <summary>Takes the line away.</summary>
+    public void Dispose() => _error.Write(ClearLine);
+}

@@ -1,0 +1,92 @@
+using Sketch.Drawing;
+using Sketch.Shapes;
+using Sketch.Surroundings;
+
+namespace Sketch.Planning;
+
+/// <summary>Where a line of words stands on its place.</summary>
+internal enum Alignment
+{
+    /// <summary>It begins there.</summary>
+    Left,
+
+    /// <summary>Its middle is there.</summary>
+    Centre,
+
+    /// <summary>It ends there.</summary>
+    Right,
+}
+
+/// <summary>Draws words as outlines of the tool's own font, so that a page is the same on every machine.</summary>
+internal sealed class Lettering(ISurroundings surroundings)
+{
+    // A point is 1/72 in; a capital of the tool's font is 0.727 of the letter size high, as its OS/2 table says.
+    private const double CapitalPerPoint = 25.4 / 72 * 0.727;
+
+    private readonly Dictionary<string, (Outline Outline, Bounds Bounds)> _shaped = new(StringComparer.Ordinal);
+
+    /// <summary>Height of a capital in millimetres.</summary>
+    public static double CapitalHeight(double points) => points * CapitalPerPoint;
+
+    /// <summary>Width in millimetres.</summary>
+    public double Width(string words, double points) => Shaped(words).Bounds.Right * CapitalHeight(points);
+
+    /// <summary>The box of words about a middle, a little larger than the ink.</summary>
+    public Bounds Around(string words, double points, Point middle)
+    {
+        var (width, height) = (Width(words, points), CapitalHeight(points) * 1.5);
+        return new(middle.X - width / 2 - 0.5, middle.Y - height / 2, middle.X + width / 2 + 0.5, middle.Y + height / 2);
+    }
+
+    /// <summary>Writes a line of words on a baseline.</summary>
+    public void Write(SvgWriter svg, string words, double x, double baseline, double points, Alignment alignment = Alignment.Left)
+    {
+        var (outline, bounds) = Shaped(words);
+        var height = CapitalHeight(points);
+        var width = bounds.Right * height;
+        var left = alignment switch { Alignment.Centre => x - width / 2, Alignment.Right => x - width, _ => x };
+        if (outline.Contours.IsEmpty)
+        {
+            return;
+        }
+
+        svg.Open("path").Attribute("d", outline.ToSvgPath()).Transform(Affine.Scale(height, height).Then(Affine.Shift(left, baseline)));
+        svg.Title(words).Close();
+    }
+
+    /// <summary>Writes words with their capitals' middle on a point.</summary>
+    public void WriteCentred(SvgWriter svg, string words, Point middle, double points) =>
+        Write(svg, words, middle.X, middle.Y + CapitalHeight(points) / 2, points, Alignment.Centre);
+
+    /// <summary>Parts words into lines that are at most so wide; a longer word stands alone.</summary>
+    public IEnumerable<string> Wrap(string words, double points, double width)
+    {
+        var line = "";
+        foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var longer = line.Length == 0 ? word : $"{line} {word}";
+            if (line.Length > 0 && Width(longer, points) > width)
+            {
+                yield return line;
+                line = word;
+            }
+            else
+            {
+                line = longer;
+            }
+        }
+
+        yield return line;
+    }
+
+    private (Outline Outline, Bounds Bounds) Shaped(string words)
+    {
+        if (!_shaped.TryGetValue(words, out var shaped))
+        {
+            var outline = surroundings.ShapeWords(words.ReplaceLineEndings(" "), null, "", out _)?.Outline ?? new([]);
+            shaped = _shaped[words] = (outline, outline.Contours.IsEmpty ? default : outline.Bounds);
+        }
+
+        return shaped;
+    }
+}

@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using Sketch.Drawing;
+using Sketch.Panels;
+using Sketch.Reports;
+using Sketch.Stationery;
+using Sketch.Surroundings;
+using Sketch.Units;
+
+namespace Sketch.Planning;
+
+/// <summary>A plan as pages to print: letter for a batch in inches, A4 for a metric one.</summary>
+public sealed class PlanPages
+{
+    private const double StepsWidth = 84;
+    private const double SmallestDrawing = 150;
+    private const double LargestScale = 1;
+
+    private readonly BatchPlan _plan;
+    private readonly Lettering _lettering;
+    private readonly LengthStyle _lengths;
+    private readonly bool _inInches;
+
+    /// <summary>Pages of a plan.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="surroundings">Has the font.</param>
+    public PlanPages(BatchPlan plan, ISurroundings surroundings)
+    {
+        (_plan, _lettering) = (plan, new(surroundings));
+        _inInches = plan.Files.Batch.Units == UnitSystem.Inches;
+        _lengths = LengthStyle.For(plan.Files.Batch.Units);
+        Work = [.. plan.Papers.SelectMany(p => SheetWork.Of(plan, p))];
+    }
+
+    /// <summary>All stacks of sheets, paper by paper.</summary>
+    public ImmutableArray<SheetWork> Work { get; }
+
+    /// <summary>The summary.</summary>
+    public IReadOnlyList<string> Summary()
+    {
+        var summary = PlanSummary.Of(_plan, _lengths);
+        var flow = Flow(summary.Title);
+        flow.Heading(summary.Title, 22);
+        foreach (var section in summary.Sections)
+        {
+            flow.Gap();
+            flow.Heading(section.Heading);
+            foreach (var sentence in section.Sentences)
+            {
+                flow.Paragraph(sentence);
+            }
+
+            if (section.Table is { } table)
+            {
+                flow.Gap();
+                flow.Table(table);
+            }
+        }
+
+        return flow.Finish();
+    }
+
+    /// <summary>One stack of sheets: the diagram, the steps and what the pieces are for; the text stands on a page of its own where it is long.</summary>
+    public IReadOnlyList<string> Sheet(SheetWork work)
+    {
+        var flow = Flow(work.Heading(_lengths));
+        flow.Heading(work.Heading(_lengths));
+        flow.Paragraph(Notes(work));
+        flow.Gap();
+        var steps = work.Steps.SelectMany(s => flow.Wrapped($"{s.Number}. {s.Text(_lengths)}", StepsWidth)).ToList();
+        var legend = work.Pieces.SelectMany(p => flow.Wrapped($"{p.Key}  {p.Text(_lengths)}", flow.Width - StepsWidth - 6)).ToList();
+        var room = flow.Left - PageFlow.HeightOf(Math.Max(steps.Count, legend.Count) + 1);
+        var isOnOnePage = room >= Math.Min(SmallestDrawing, flow.Width * work.Layout.Stock.Height.Millimetres / work.Layout.Stock.Width.Millimetres);
+        var scale = ScaleFor(work.Layout.Stock, flow.Width, isOnOnePage ? room : flow.Left);
+        flow.Drawing(work.Layout.Stock.Height.Millimetres * scale, svg => SheetDrawing.Draw(work, _lengths, _lettering, svg, scale));
+        flow.Gap();
+        if (!isOnOnePage)
+        {
+            flow.EndPage();
+            flow.Heading(work.Heading(_lengths));
+        }
+
+        flow.Columns(steps, legend, StepsWidth);
+        return flow.Finish();
+    }
+
+    /// <summary>The diagram of a stack alone, at most so wide and high in millimetres.</summary>
+    public string Diagram(SheetWork work, double width, double height)
+    {
+        var scale = ScaleFor(work.Layout.Stock, width, height);
+        Length Drawn(Length length) => Length.NearestMillimetres(length.Millimetres * scale);
+        var svg = SvgWriter.Sheet(new(Drawn(work.Layout.Stock.Width), Drawn(work.Layout.Stock.Height)), false, work.Heading(_lengths));
+        SheetDrawing.Draw(work, _lengths, _lettering, svg, scale);
+        return svg.Close().ToString();
+    }
+
+    private string Notes(SheetWork work)
+    {
+        var upright = _plan.Papers.First(p => p.Order.Paper == work.Paper).Order.Stock is { Upright: true } ? " Its print stands upright: lay it with the top of the print up." : "";
+        return $"{_plan.Files.Batch.Title}. Front side up, cut in the order of the numbers; a setting is the distance of the blade from the left or upper edge of the part in hand.{upright}";
+    }
+
+    private PageFlow Flow(string title) => new(NamedSizes.FindSheet(null, _inInches ? "letter" : "A4").Found!.Size, _inInches, title, _lettering);
+
+    private static double ScaleFor(Size stock, double width, double height) =>
+        Math.Min(LargestScale, Math.Min(width / stock.Width.Millimetres, height / stock.Height.Millimetres));
+}

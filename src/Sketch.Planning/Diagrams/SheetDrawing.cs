@@ -1,0 +1,204 @@
+using Sketch.Drawing;
+using Sketch.Reports;
+using Sketch.Shapes;
+using Sketch.Units;
+
+namespace Sketch.Planning;
+
+/// <summary>
+/// A sheet as it lies before the cutter, in true proportions: every piece with its letter, the first of each size with name and size too, and
+/// every cut with the number of its step.
+/// </summary>
+internal sealed class SheetDrawing
+{
+    private const double LabelPoints = 12;
+    private const double SmallestPoints = 9;
+    private const double NumberPoints = 10.5;
+    private const double DiscRadius = 2.7;
+    private const double LineSpacing = 5.2;
+
+    // Quiet tints that differ in lightness too, so that a grey print still tells them apart.
+    private static readonly string[] Tints = ["#ffffff", "#e3eef2", "#f6e7d0", "#d8e6d3", "#efd9d9", "#dcd7ea", "#fbf3c8", "#cfe0ea"];
+
+    private readonly SheetWork _work;
+    private readonly LengthStyle _lengths;
+    private readonly Lettering _lettering;
+    private readonly SvgWriter _svg;
+    private readonly double _scale;
+    private readonly List<Bounds> _taken = [];
+
+    private SheetDrawing(SheetWork work, LengthStyle lengths, Lettering lettering, SvgWriter svg, double scale) =>
+        (_work, _lengths, _lettering, _svg, _scale) = (work, lengths, lettering, svg, scale);
+
+    /// <summary>Draws into an open element, the sheet's upper left corner at 0, 0.</summary>
+    /// <param name="work">The sheet.</param>
+    /// <param name="lengths">How sizes are written.</param>
+    /// <param name="lettering">The letters.</param>
+    /// <param name="svg">Where to.</param>
+    /// <param name="scale">Millimetres drawn for a millimetre of paper.</param>
+    public static void Draw(SheetWork work, LengthStyle lengths, Lettering lettering, SvgWriter svg, double scale) =>
+        new SheetDrawing(work, lengths, lettering, svg, scale).Draw();
+
+    private void Draw()
+    {
+        var layout = _work.Layout;
+        Box(new(default, default, layout.Stock.Width, layout.Stock.Height), "#f1f1ef");
+        foreach (var trim in layout.Trim)
+        {
+            Box(trim, "#b9b9b6");
+        }
+
+        foreach (var piece in layout.Pieces)
+        {
+            Box(piece.Place, TintOf(piece.Place.Size));
+        }
+
+        foreach (var cut in _work.Steps.SelectMany(s => s.Cuts))
+        {
+            Line(At(cut.From), At(cut.To));
+        }
+
+        Frame(layout.Stock);
+        foreach (var step in _work.Steps)
+        {
+            Number(step);
+        }
+
+        var named = new HashSet<string>();
+        foreach (var piece in layout.Pieces)
+        {
+            Label(Scaled(piece.Place), _work.KeyOf(piece.Place.Size), named.Add(_work.KeyOf(piece.Place.Size)));
+        }
+
+        foreach (var leftover in layout.Leftovers.Where(l => Length.Min(l.Width, l.Height) >= BatchPlan.SmallestUse))
+        {
+            Leftover(leftover);
+        }
+    }
+
+    private string TintOf(Size size) => Tints[_work.Pieces.IndexOf(_work.Pieces.First(p => p.Key == _work.KeyOf(size))) % Tints.Length];
+
+    private Point At(Place place) => new(place.Left.Millimetres * _scale, place.Top.Millimetres * _scale);
+
+    private Bounds Scaled(Rect rect)
+    {
+        var bounds = Bounds.Of(rect);
+        return new(bounds.Left * _scale, bounds.Top * _scale, bounds.Right * _scale, bounds.Bottom * _scale);
+    }
+
+    private void Box(Rect rect, string fill)
+    {
+        var bounds = Scaled(rect);
+        _svg.Open("rect").Attribute("x", bounds.Left).Attribute("y", bounds.Top).Attribute("width", bounds.Width).Attribute("height", bounds.Height)
+            .Attribute("fill", fill).Close();
+    }
+
+    private void Frame(Size size) =>
+        _svg.Open("rect").Attribute("x", 0).Attribute("y", 0).Attribute("width", size.Width.Millimetres * _scale).Attribute("height", size.Height.Millimetres * _scale)
+            .Attribute("fill", "none").Attribute("stroke", "#1f1e1d").Attribute("stroke-width", 0.6).Close();
+
+    private void Line(Point from, Point to) =>
+        _svg.Open("line").Attribute("x1", from.X).Attribute("y1", from.Y).Attribute("x2", to.X).Attribute("y2", to.Y)
+            .Attribute("stroke", "#1f1e1d").Attribute("stroke-width", 0.35).Close();
+
+    // A row of cuts of one step that begin in line carries its number once at each end of the row.
+    private void Number(CutStep step)
+    {
+        foreach (var row in step.Cuts.GroupBy(c => c.IsUpright ? (c.From.Top, c.To.Top) : (c.From.Left, c.To.Left)))
+        {
+            var cuts = row.ToList();
+            Disc(step, cuts[0]);
+            if (cuts.Count > 1)
+            {
+                Disc(step, cuts[^1]);
+            }
+        }
+    }
+
+    private void Disc(CutStep step, Cutting.Cut cut)
+    {
+        var (from, to) = (At(cut.From), At(cut.To));
+        var length = Math.Max(to.X - from.X, to.Y - from.Y);
+        Bounds? free = null;
+        for (var along = Math.Min(DiscRadius + 0.6, length / 2); along <= length - DiscRadius || free is null; along += DiscRadius)
+        {
+            var middle = cut.IsUpright ? new Point(from.X, from.Y + along) : new Point(from.X + along, from.Y);
+            var box = new Bounds(middle.X, middle.Y, middle.X, middle.Y).Grow(DiscRadius);
+            free ??= box;
+            if (!_taken.Exists(t => t.Overlaps(box)))
+            {
+                free = box;
+                break;
+            }
+        }
+
+        var centre = free.Value.Centre;
+        _taken.Add(free.Value);
+        _svg.Open("circle").Attribute("cx", centre.X).Attribute("cy", centre.Y).Attribute("r", DiscRadius).Attribute("fill", "#1f1e1d").Close();
+        _svg.Open("g").Attribute("fill", "#ffffff");
+        _lettering.WriteCentred(_svg, step.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), centre, NumberPoints);
+        _svg.Close();
+    }
+
+    private void Label(Bounds piece, string key, bool isFirst)
+    {
+        var pieces = _work.Pieces.First(p => p.Key == key);
+        if (isFirst)
+        {
+            string[] lines = [key, pieces.Uses[0].Card ?? "", pieces.Uses[0].Name, _lengths.Text(pieces.Size)];
+            string[][] shorter = [lines, [key, lines[2], lines[3]], [key, lines[3]], [$"{key}  {lines[3]}"]];
+            if (shorter.Any(l => Fits(piece, [.. l.Where(x => x.Length > 0)], LabelPoints)))
+            {
+                return;
+            }
+        }
+
+        if (!Fits(piece, [key], LabelPoints) && !Fits(piece, [key], SmallestPoints))
+        {
+            // Too small for a letter clear of the numbers: the letter goes where the piece has room for it.
+            _lettering.WriteCentred(_svg, key, piece.Centre, Math.Min(SmallestPoints, Math.Min(piece.Width, piece.Height) / Lettering.CapitalHeight(1) * 0.8));
+        }
+    }
+
+    // Writes lines in a box where they are clear of the cuts' numbers: in its middle, else nearer to an edge.
+    private bool Fits(Bounds box, string[] lines, double points)
+    {
+        var (width, height) = (lines.Max(l => _lettering.Width(l, points)) + 1.2, (lines.Length - 1) * LineSpacing + Lettering.CapitalHeight(points) * 1.4);
+        var (spareX, spareY) = (box.Width - width, box.Height - height);
+        if (spareX < 0 || spareY < 0)
+        {
+            return false;
+        }
+
+        foreach (var (x, y) in new[] { (0.5, 0.5), (0.5, 0.8), (0.5, 0.2), (0.8, 0.5), (0.2, 0.5), (1.0, 1.0), (1.0, 0.0), (0.0, 1.0), (0.0, 0.0) })
+        {
+            var place = new Bounds(box.Left + spareX * x, box.Top + spareY * y, box.Left + spareX * x + width, box.Top + spareY * y + height);
+            if (_taken.Exists(t => t.Overlaps(place)))
+            {
+                continue;
+            }
+
+            _taken.Add(place);
+            for (var i = 0; i < lines.Length; i++)
+            {
+                _lettering.Write(_svg, lines[i], place.Centre.X, place.Top + Lettering.CapitalHeight(points) * 1.2 + i * LineSpacing, points, Alignment.Centre);
+            }
+
+            return true;
+        }
+
+        return false;
+    }
+
+    private void Leftover(Rect leftover)
+    {
+        var box = Scaled(leftover);
+        _svg.Open("g").Attribute("fill", "#5b5a57");
+        if (!Fits(box, ["left over", _lengths.Text(leftover.Size)], LabelPoints) && !Fits(box, [$"left over {_lengths.Text(leftover.Size)}"], LabelPoints))
+        {
+            Fits(box, [_lengths.Text(leftover.Size)], SmallestPoints);
+        }
+
+        _svg.Close();
+    }
+}

@@ -1,0 +1,57 @@
+using Sketch.Planning;
+using Xunit;
+
+namespace Sketch.Tests.Planning;
+
+public class AdviceTests
+{
+    private const string Top = "batch \"Lamp day\"\nstash \"shelf.stash\"\n";
+    private static readonly string OneSheet = PlanRun.Shelf.Replace("3 sheets", "1 sheet", StringComparison.Ordinal);
+
+    // Hand-worked: 12 x 12 holds four of 4 1/8 x 5 3/8 and six of 4 x 5 1/4.
+    [Fact]
+    public void Trimming_by_an_eighth_lets_six_instead_of_four_come_from_a_sheet()
+    {
+        var run = PlanRun.Of($"{Top}cut 6 of 4 1/8 x 5 3/8 from gulls\n", ("shelf.stash", OneSheet));
+        Assert.Equal("Trim the loose pieces by 1/8, from 4 1/8 x 5 3/8 to 4 x 5 1/4: 1 sheet of gulls instead of 2.", run.Plan!.Advice.Suggestions[0].Text);
+    }
+
+    [Fact]
+    public void Three_changes_are_proposed_where_there_are_three()
+    {
+        var card = PlanRun.Card.Replace("base A2", "base 4 1/2 x 5 3/4", StringComparison.Ordinal).Replace("mat +1/8", "mat +1/16", StringComparison.Ordinal);
+        var run = PlanRun.Of($"{Top}make 6 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", OneSheet));
+        Assert.True(run.Plan!.Advice.Suggestions.Length >= 3, string.Join('\n', run.Plan.Advice.Suggestions.Select(s => s.Text)));
+    }
+
+    [Fact]
+    public void What_is_proposed_holds_when_the_batch_is_changed_so()
+    {
+        var short1 = PlanRun.Of($"{Top}make 9 of \"gull.card\"\n", ("shelf.stash", OneSheet)).Plan!.Advice.Suggestions.Single(s => s.Text.StartsWith("Make ", StringComparison.Ordinal));
+        Assert.StartsWith("Make 3 fewer of Gull", short1.Text, StringComparison.Ordinal);
+        Assert.Equal(short1.After, PlanRun.Of($"{Top}make 6 of \"gull.card\"\n").Paper("gulls").Plan.Sheets);
+    }
+
+    [Fact]
+    public void The_cards_that_the_shelf_is_enough_for_are_counted()
+    {
+        var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\nmake 4 of \"plain.card\"\n", ("shelf.stash", OneSheet), ("plain.card", "card \"Plain\"\nbase A2, of white\n"));
+        Assert.Equal([6, 4], run.Plan!.Advice.Makeable.Select(m => m.Count));
+    }
+
+    [Fact]
+    public void Nothing_is_proposed_where_all_is_there()
+    {
+        var advice = PlanRun.Of($"{Top}make 2 of \"gull.card\"\n").Plan!.Advice;
+        Assert.Equal((0, 0), (advice.Makeable.Length, advice.Suggestions.Length));
+    }
+
+    [Fact]
+    public void A_card_bears_its_share_of_each_sheet()
+    {
+        // Six fronts take one sheet of gulls at 1.20, six bases three sheets of white at 0.10; navy has no price.
+        var shelf = PlanRun.Shelf.Replace("3 sheets", "3 sheets, price 1.20", StringComparison.Ordinal).Replace("any sheets", "any sheets, price 0.10", StringComparison.Ordinal);
+        var (costs, unpriced) = CardCost.Of(PlanRun.Of($"{Top}make 6 of \"gull.card\"\n", ("shelf.stash", shelf)).Plan!);
+        Assert.Equal((0.25m, "navy"), (Math.Round(costs[0].Amount, 4), unpriced[0]));
+    }
+}
