@@ -15,7 +15,7 @@ public sealed record Advice(ImmutableArray<MakeableCards> Makeable, ImmutableArr
     /// <param name="timeLimit">For each of the two parts; what is found by then counts.</param>
     /// <param name="cancellation">Ends the search.</param>
     public static Advice For(BatchPlan plan, TimeSpan timeLimit, CancellationToken cancellation) =>
-        cancellation.IsCancellationRequested ? None : new(
+        plan.IsEnough && plan.Supplies.All(s => s.Short == 0) || cancellation.IsCancellationRequested ? None : new(
             plan.Files.Stash is null ? [] : Planning.Makeable.Of(plan, timeLimit, cancellation),
             Planning.Suggestions.For(plan, timeLimit, cancellation));
 }

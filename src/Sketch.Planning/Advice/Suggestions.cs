@@ -14,6 +14,10 @@ internal sealed class Suggestions
 {
     private const int MostForPaper = 4;
     private const int NearestPapers = 3;
+    private const int MostExchanges = 2;
+    private const int ExchangeRank = 4;
+    private const int TurnRank = 5;
+    private const int FewerRank = 6;
 
     private readonly BatchPlan _plan;
     private readonly Trial _trial;
@@ -47,7 +51,9 @@ internal sealed class Suggestions
         ];
         var found = new Suggestion?[tries.Count];
         Parallel.For(0, tries.Count, i => found[i] = _stop.IsCancellationRequested ? null : tries[i]());
-        return found.OfType<Suggestion>().OrderByDescending(s => s.IsEnough).ThenBy(s => s.Rank).ThenBy(s => s.After).Take(MostForPaper);
+        return found.OfType<Suggestion>().OrderByDescending(s => s.IsEnough).ThenBy(s => s.Rank).ThenBy(s => s.After)
+            .GroupBy(s => s.Rank).SelectMany(kind => kind.Take(kind.Key == ExchangeRank ? MostExchanges : MostForPaper))
+            .OrderByDescending(s => s.IsEnough).ThenBy(s => s.Rank).Take(MostForPaper);
     }
 
     private static IEnumerable<Size> Sizes(PaperPlan paper) => paper.Order.Pieces.Where(p => p.Path != "base")
@@ -104,7 +110,11 @@ internal sealed class Suggestions
             return null;
         }
 
-        return Saves(paper, sheets, $"Cut the pieces of {design.Card.Title} from {other.Paper}, which then takes {Sheets(otherSheets)}", steps: 4);
+        var roles = moved.Select(p => p.Role).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).ToList();
+        var change = roles.Count == 0 || moved.Exists(p => p.Role is null)
+            ? $"Cut the pieces of {design.Card.Title} from {other.Paper}"
+            : $"Write {string.Join(" and ", roles.Select(r => $"role {r}: {other.Paper}"))} under {design.Card.Title} in line {design.Order.Location.Start.Line}";
+        return Saves(paper, sheets, $"{change}; {other.Paper} then takes {Sheets(otherSheets)}", ExchangeRank);
     }
 
     private Suggestion? Turned(PaperPlan paper)
@@ -115,12 +125,12 @@ internal sealed class Suggestions
         }
 
         var order = paper.Order with { Stock = stock with { Upright = false } };
-        return _trial.SheetsUpTo(order, paper.Plan.Sheets - 1) is { } sheets ? Saves(paper, sheets, $"Let the print of {paper.Order.Paper} lie sideways on some pieces", 5) : null;
+        return _trial.SheetsUpTo(order, paper.Plan.Sheets - 1) is { } sheets ? Saves(paper, sheets, $"Let the print of {paper.Order.Paper} lie sideways on some pieces", TurnRank) : null;
     }
 
     private Suggestion? Fewer(PaperPlan paper, Design design)
     {
-        var (none, fewest) = (0, design.Order.Count + 1);
+        var (none, fewest) = (0, design.Order.Count);
         int? best = null;
         while (fewest - none > 1)
         {
@@ -135,18 +145,19 @@ internal sealed class Suggestions
             }
         }
 
-        return best is { } after ? Saves(paper, after, $"Make {fewest} fewer of {design.Card.Title}", 6) : null;
+        return best is { } after ? Saves(paper, after, $"Make {fewest} fewer of {design.Card.Title}", FewerRank) : null;
     }
 
-    private static Suggestion Saves(PaperPlan paper, int sheets, string change, int steps) => new(
+    private static Suggestion Saves(PaperPlan paper, int sheets, string change, int rank) => new(
         paper.Order.Paper,
         $"{change}: {Sheets(sheets)} of {paper.Order.Paper} instead of {paper.Plan.Sheets}.",
         paper.Plan.Sheets,
         sheets,
         paper.Order.Sheet.OnHand is not { } onHand || sheets <= onHand,
-        steps);
+        rank);
 
-    private static string NameOf(PieceOrder piece) => piece.Design is { } design ? $"{piece.Name} of {design.Card.Title}" : "the loose pieces";
+    private static string NameOf(PieceOrder piece) => piece.Design is { } design
+        ? $"{piece.Name} of {design.Card.Title}" : $"the pieces of line {piece.Location.Start.Line}";
 
     private static string Sheets(int count) => count == 1 ? "1 sheet" : $"{count} sheets";
 }

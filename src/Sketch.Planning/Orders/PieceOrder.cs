@@ -18,6 +18,9 @@ namespace Sketch.Planning;
 /// <param name="Location">The line that asks for it, in the card or the batch.</param>
 public sealed record PieceOrder(string Id, string Name, Design? Design, string? Path, Size Size, int Count, PaperSide? Side, Location Location)
 {
+    /// <summary>The role of its card that says what it is made of, or null.</summary>
+    public string? Role { get; init; }
+
     /// <summary>Whether it must not be turned on the sheet, as a loose piece may say.</summary>
     public bool Upright { get; init; }
 }

@@ -13,7 +13,7 @@ public class AdviceTests
     public void Trimming_by_an_eighth_lets_six_instead_of_four_come_from_a_sheet()
     {
         var run = PlanRun.Of($"{Top}cut 6 of 4 1/8 x 5 3/8 from gulls\n", ("shelf.stash", OneSheet));
-        Assert.Equal("Trim the loose pieces by 1/8, from 4 1/8 x 5 3/8 to 4 x 5 1/4: 1 sheet of gulls instead of 2.", run.Plan!.Advice.Suggestions[0].Text);
+        Assert.Equal("Trim the pieces of line 3 by 1/8, from 4 1/8 x 5 3/8 to 4 x 5 1/4: 1 sheet of gulls instead of 2.", run.Plan!.Advice.Suggestions[0].Text);
     }
 
     [Fact]
@@ -30,6 +30,14 @@ public class AdviceTests
         var short1 = PlanRun.Of($"{Top}make 9 of \"gull.card\"\n", ("shelf.stash", OneSheet)).Plan!.Advice.Suggestions.Single(s => s.Text.StartsWith("Make ", StringComparison.Ordinal));
         Assert.StartsWith("Make 3 fewer of Gull", short1.Text, StringComparison.Ordinal);
         Assert.Equal(short1.After, PlanRun.Of($"{Top}make 6 of \"gull.card\"\n").Paper("gulls").Plan.Sheets);
+    }
+
+    [Fact]
+    public void Another_paper_is_proposed_as_it_would_be_written()
+    {
+        var shelf = OneSheet + "paper rope: 12 x 12, 4 sheets\n";
+        var texts = PlanRun.Of($"{Top}make 9 of \"gull.card\"\n", ("shelf.stash", shelf)).Plan!.Advice.Suggestions.Select(s => s.Text);
+        Assert.Contains("Write role sky: rope under Gull in line 3; rope then takes 2 sheets: 0 sheets of gulls instead of 2.", texts);
     }
 
     [Fact]

@@ -34,6 +34,13 @@ public sealed class PlanVerbTests : IDisposable
     }
 
     [Fact]
+    public void Check_tells_the_mistakes_of_a_batch()
+    {
+        Assert.Equal(1, _line.Run("check", Batch("front\n")));
+        Assert.Contains("day.batch:3:1: error SK115", _line.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_file_that_is_not_there_is_wrong_usage() => Assert.Equal(2, _line.Run("plan", _line.InFolder("none.batch")));
 
     [Fact]
