@@ -17,6 +17,7 @@ internal static class CommandTree
             CheckVerb.Create(session),
             SizesVerb.Create(session),
             DrawVerb.Create(session),
+            VariantsVerb.Create(session),
             TemplatesVerb.Create(session),
             PlanVerb.Create(session),
             FormatVerb.Create(session),

@@ -119,7 +119,7 @@ internal sealed class DrawRun(
     }
 
     /// <summary>Whether a card has a face, spoken of or bare.</summary>
-    private static bool Has(LaidOutCard card, FaceKind face) => face switch
+    internal static bool Has(LaidOutCard card, FaceKind face) => face switch
     {
         FaceKind.InsideLeft => card.Base.Fold == Fold.Left,
         FaceKind.InsideTop => card.Base.Fold == Fold.Top,

@@ -10,7 +10,8 @@ internal static class PictureFile
     /// <summary>The kinds of files a picture can be written as, by the ends of their names.</summary>
     public static readonly string[] Forms = ["svg", "png", "pdf"];
 
-    private const string SvgMark = "<!-- Drawn by Sketch -->";
+    /// <summary>The comment in SVG and HTML that tells that Sketch made them.</summary>
+    public const string TextMark = "<!-- Drawn by Sketch -->";
     private const int MarkedPart = 4096;
 
     // The comment of an SVG, the text chunk of a PNG, the creator of a PDF, the comment of a page or stash, the head of a cut list.
@@ -57,12 +58,7 @@ internal static class PictureFile
 
     private static bool Write(string path, IReadOnlyList<string> pages, string title, int dpi, out string problem)
     {
-        if (!MayReplace(path))
-        {
-            throw new FileWriteException(
-                path, $"\"{path}\" is in the way and was not drawn by Sketch: move it, or draw into another folder.", new IOException("foreign file"));
-        }
-
+        RefuseForeign(path);
         using var content = new MemoryStream();
         problem = "";
         var isDrawn = Path.GetExtension(path) switch
@@ -79,11 +75,30 @@ internal static class PictureFile
         return isDrawn;
     }
 
+    /// <summary>Writes a file part by part; it carries the mark of its kind in its first 4096 bytes.</summary>
+    /// <param name="path">The file; missing folders are made.</param>
+    /// <param name="write">Writes the content.</param>
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands there.</exception>
+    public static void Write(string path, Action<Stream> write)
+    {
+        RefuseForeign(path);
+        SafeFile.Write(path, write);
+    }
+
+    private static void RefuseForeign(string path)
+    {
+        if (!MayReplace(path))
+        {
+            throw new FileWriteException(
+                path, $"\"{path}\" is in the way and was not drawn by Sketch: move it, or draw into another folder.", new IOException("foreign file"));
+        }
+    }
+
     private static bool WriteSvg(string svg, MemoryStream content)
     {
         // Programs tell what a file is by its first characters, so the mark comes after the outermost element has begun.
         var inside = svg.IndexOf('>', svg.IndexOf("<svg", StringComparison.Ordinal)) + 1;
-        content.Write(Encoding.UTF8.GetBytes(svg.Insert(inside, SvgMark)));
+        content.Write(Encoding.UTF8.GetBytes(svg.Insert(inside, TextMark)));
         return true;
     }
 

@@ -22,21 +22,28 @@ internal static class PngDensity
         return crc;
     })];
 
-    /// <summary>Copies a PNG with both; the density counts pixels a metre and is rounded to whole ones.</summary>
+    /// <summary>Copies a PNG with both.</summary>
     public static void Write(ReadOnlySpan<byte> png, double dpi, Stream output)
+    {
+        output.Write(png[..AfterHeader]);
+        WriteOwn(output, dpi);
+        output.Write(png[AfterHeader..]);
+    }
+
+    /// <summary>Writes both chunks; the density counts pixels a metre and is rounded to whole ones.</summary>
+    public static void WriteOwn(Stream output, double dpi)
     {
         Span<byte> density = stackalloc byte[9];
         var perMetre = (int)Math.Round(dpi / 0.0254);
         BinaryPrimitives.WriteInt32BigEndian(density, perMetre);
         BinaryPrimitives.WriteInt32BigEndian(density[4..], perMetre);
         density[8] = 1;
-        output.Write(png[..AfterHeader]);
         WriteChunk(output, "pHYs"u8, density);
         WriteChunk(output, "tEXt"u8, "Software\0Sketch"u8);
-        output.Write(png[AfterHeader..]);
     }
 
-    private static void WriteChunk(Stream output, ReadOnlySpan<byte> kind, ReadOnlySpan<byte> data)
+    /// <summary>Writes one chunk with its check sum.</summary>
+    public static void WriteChunk(Stream output, ReadOnlySpan<byte> kind, ReadOnlySpan<byte> data)
     {
         var chunk = new byte[12 + data.Length];
         BinaryPrimitives.WriteInt32BigEndian(chunk, data.Length);

@@ -58,6 +58,20 @@ public static class SvgRenderer
         return true;
     }
 
+    /// <summary>Draws a picture in so many pixels, each side filled exactly: red, green, blue and opacity, a byte each.</summary>
+    /// <exception cref="ArgumentException">The text is no SVG with a physical size.</exception>
+    internal static byte[] Pixels(string svg, int width, int height)
+    {
+        using var picture = new Picture(svg, SvgSize.Read(svg), flat: true);
+        using var bitmap = new SKBitmap(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Premul));
+        using (var canvas = new SKCanvas(bitmap))
+        {
+            picture.Draw(canvas, width, height);
+        }
+
+        return bitmap.GetPixelSpan().ToArray();
+    }
+
     /// <summary>Puts pictures on the pages of a PDF, one each, each page of exactly its picture's size.</summary>
     /// <param name="pages">The pictures, at least one.</param>
     /// <param name="title">The document's title, as a viewer shows it.</param>

@@ -21,7 +21,18 @@ public static class CardDrawing
     public static string Draw(LaidOutCard card, FaceKind face, double dotsPerInch = UsualDotsPerInch)
     {
         var size = SizeOf(card, face);
-        var ids = new SvgIds();
+        return SvgWriter.Sheet(size, card.Units == UnitSystem.Inches, $"{card.Title}: {Spoken(face)}")
+            .Insert(Part(card, face, dotsPerInch, new())).Close().ToString();
+    }
+
+    /// <summary>The same without the outermost element, in millimetres from the top left of the face, to be put into a larger drawing.</summary>
+    /// <param name="card">The card.</param>
+    /// <param name="face">A face.</param>
+    /// <param name="dotsPerInch">The most pixels an inch of pictured papers.</param>
+    /// <param name="ids">The ids of the larger drawing.</param>
+    internal static SvgWriter Part(LaidOutCard card, FaceKind face, double dotsPerInch, SvgIds ids)
+    {
+        var size = SizeOf(card, face);
         var definitions = new Definitions(ids);
         var body = new SvgWriter(indent: 1);
         var faces = new FaceDrawing(card, body, definitions, ids, dotsPerInch);
@@ -32,16 +43,17 @@ public static class CardDrawing
 
         faces.Draw(face, size);
 
-        var svg = SvgWriter.Sheet(size, card.Units == UnitSystem.Inches, $"{card.Title}: {Spoken(face)}");
+        var part = new SvgWriter(indent: 1);
         if (definitions.Svg.Length > 0)
         {
-            svg.Open("defs").Insert(definitions.Svg).Close();
+            part.Open("defs").Insert(definitions.Svg).Close();
         }
 
-        return svg.Insert(body).Close().ToString();
+        return part.Insert(body);
     }
 
-    private static Size SizeOf(LaidOutCard card, FaceKind face) => face is FaceKind.Envelope or FaceKind.EnvelopeBack
+    /// <summary>How large a face is drawn.</summary>
+    internal static Size SizeOf(LaidOutCard card, FaceKind face) => face is FaceKind.Envelope or FaceKind.EnvelopeBack
         ? (FaceDrawing.EnvelopeOf(card, face) ?? throw new ArgumentException($"'{card.Title}' has no envelope.", nameof(face))).Size
         : card.Base.Closed;
 

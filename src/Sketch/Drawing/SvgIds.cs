@@ -4,7 +4,8 @@ using System.Text;
 namespace Sketch.Drawing;
 
 /// <summary>Gives the elements of one picture ids that a person can read and that are never used twice.</summary>
-public sealed class SvgIds
+/// <param name="prefix">Stands before every id, to tell apart the pictures of one drawing; letters first.</param>
+public sealed class SvgIds(string prefix = "")
 {
     private readonly HashSet<string> _taken = [];
     private readonly Dictionary<string, int> _repeats = [];
@@ -15,7 +16,7 @@ public sealed class SvgIds
     /// </summary>
     public string Claim(string name)
     {
-        var id = Plain(name);
+        var id = prefix + Plain(name);
         if (_taken.Add(id))
         {
             return id;

@@ -120,8 +120,15 @@ internal sealed class Paints
             return Resolve(ink.Paint, node.Draft.LocationOf(ink).Source, node);
         }
 
-        return Contrast.Ratio(new(0, 0, 0), ground) >= Contrast.Ratio(new(255, 255, 255), ground) ? Black : WhiteInk;
+        return ReadableOn(ground);
     }
+
+    /// <summary>Black, or white where black would be too faint.</summary>
+    public static Paint ReadableOn(Rgb ground) =>
+        Contrast.Ratio(new(0, 0, 0), ground) >= Contrast.Ratio(new(255, 255, 255), ground) ? Black : WhiteInk;
+
+    /// <summary>Whether an ink is one that no file says: those that a file says name a role or are cut from something.</summary>
+    public static bool IsUnsaidInk(Paint ink) => ink == Black || ink == WhiteInk;
 
     /// <summary>Which of several paints a copy takes: in reading order, or so that neighbours differ.</summary>
     private static int Turn(Node node, PieceDraft layer, int paints)

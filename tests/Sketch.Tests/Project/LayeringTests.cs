@@ -9,7 +9,7 @@ public partial class LayeringTests
     private static readonly string[] Stages =
     [
         "Units", "Text", "Diagnostics", "Syntax", "Shapes", "Colours", "Papers", "Stationery", "Surroundings",
-        "Panels", "Drafts", "Shelf", "Layout", "Batches", "Checks", "Drawing", "Templates", "Reports",
+        "Panels", "Drafts", "Shelf", "Layout", "Batches", "Checks", "Drawing", "Variants", "Templates", "Reports",
     ];
 
     public static TheoryData<string> Folders() =>

@@ -1,0 +1,179 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Sketch.Output.Contact;
+using Sketch.Output.Files;
+using Sketch.Panels;
+using Sketch.Reports;
+using Sketch.Shelf;
+using Sketch.Syntax;
+using Sketch.Variants;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>One run of the verb variants.</summary>
+/// <param name="session">Where to tell.</param>
+/// <param name="folder">The folder for the contact sheets.</param>
+/// <param name="forms">Ends of file names, such as svg.</param>
+/// <param name="dpi">Pixels an inch of a PNG.</param>
+/// <param name="face">The face to show.</param>
+internal sealed class VariantsRun(Session session, string folder, ImmutableArray<string> forms, int dpi, FaceKind face)
+{
+    /// <summary>Draws the sheets and returns the exit status.</summary>
+    public int Run(string name, bool mayLeaveFolder, RoleFilling filling, VariantWish wish, bool json)
+    {
+        var files = new FolderFiles(mayLeaveFolder);
+        var reading = Reading.Of(session, [name], s => Compiler.Compile(s, files, filling));
+        if (reading.Files is not [{ } file])
+        {
+            return reading.ExitStatus;
+        }
+
+        var status = reading.ExitStatusForCards;
+        if (!json)
+        {
+            session.Tell(file.Findings);
+        }
+
+        if (file.Card is not { } card || file.HasErrors)
+        {
+            session.Tell($"{file.Source.Path}: {(file.Card is null ? "there is no card in it" : "has errors")}, so it is not drawn.");
+            return Math.Max(status, ExitStatus.Errors);
+        }
+
+        if (TellWrong(card, filling, wish) is not ExitStatus.Done and var wrong)
+        {
+            return wrong;
+        }
+
+        var variants = VariantSearch.Find(card, filling.Stash!, wish);
+        var sheets = variants.Best.IsEmpty ? [] : Write(file.Source.Path, card, filling.Stash!, variants, files, out status);
+        if (variants.Best.IsEmpty)
+        {
+            session.Tell($"{file.Source.Path}: {Nothing(card, variants)}");
+            status = ExitStatus.Errors;
+        }
+
+        if (json)
+        {
+            ReportJson.WriteDocument(session.Output, d => WriteJson(d, file, variants, sheets));
+            return status;
+        }
+
+        foreach (var sheet in sheets)
+        {
+            session.Output.Write($"{Printable.Line(sheet)}\n");
+        }
+
+        return status;
+    }
+
+    private static string Nothing(LaidOutCard card, VariantList variants) =>
+        variants.Lacking > 0 ? $"the papers are not enough for even one card in any of {variants.Lacking} variants."
+        : card.Roles.IsEmpty ? "the card declares no roles; write role sky: gulls above the faces and of sky on a piece."
+        : "none of the papers stands out from what lies next to it; name other roles or papers.";
+
+    private int TellWrong(LaidOutCard card, RoleFilling filling, VariantWish wish)
+    {
+        var roles = card.Roles.Select(r => r.Name).ToList();
+        var papers = filling.Stash!.Papers.Select(p => p.Name).ToList();
+        var status = ShelfOptions.TellUnknownRoles(session, filling, [card]);
+        if (!DrawRun.Has(card, face))
+        {
+            session.Tell($"The card has no {Face.NameOf(face).Replace('-', ' ')}.");
+            status = ExitStatus.Usage;
+        }
+
+        TellUnknown("role", "in the card", wish.Roles, roles);
+        TellUnknown("paper", "on the shelf", wish.Papers.Select(p => p.EndsWith("/front", StringComparison.OrdinalIgnoreCase) || p.EndsWith("/back", StringComparison.OrdinalIgnoreCase) ? p[..p.LastIndexOf('/')] : p), papers);
+        return status;
+
+        void TellUnknown(string what, string where, IEnumerable<string> named, List<string> known)
+        {
+            foreach (var unknown in named.Where(n => !known.Contains(n, StringComparer.OrdinalIgnoreCase)))
+            {
+                var near = Nearest.Find(unknown, known);
+                session.Tell($"There is no {what} \"{unknown}\" {where}. {(near is not null ? $"Did you mean \"{near}\"?" : $"There are {string.Join(", ", known)}.")}");
+                status = ExitStatus.Usage;
+            }
+        }
+    }
+
+    private List<string> Write(string source, LaidOutCard card, Stash stash, VariantList variants, FolderFiles files, out int status)
+    {
+        var written = new List<string>();
+        var sheet = new ContactSheet(card, face, stash, variants, files);
+        status = ExitStatus.Done;
+        try
+        {
+            foreach (var form in forms)
+            {
+                var path = Path.Combine(folder, $"{Path.GetFileNameWithoutExtension(source)}-variants.{form}");
+                using var progress = new Progress(session, path, form == "html" ? variants.Best.Length : sheet.Rows);
+                PictureFile.Write(path, output => Write(output, form, sheet, variants, progress.Tell));
+                written.Add(path);
+            }
+        }
+        catch (FileWriteException refused)
+        {
+            session.Tell(refused.Message);
+            status = ExitStatus.Usage;
+        }
+
+        return written;
+    }
+
+    private void Write(Stream output, string form, ContactSheet sheet, VariantList variants, Action<int> progress)
+    {
+        var file = new ContactSheetFile(sheet, progress, session.Cancellation);
+        switch (form)
+        {
+            case "png":
+                file.WritePng(output, dpi);
+                break;
+            case "pdf":
+                file.WritePdf(output);
+                break;
+            case "html":
+                ContactPage.Write(output, sheet, variants, face, PictureFile.TextMark, progress, session.Cancellation);
+                break;
+            default:
+                file.WriteSvg(output, PictureFile.TextMark);
+                break;
+        }
+    }
+
+    private static void WriteJson(Utf8JsonWriter json, Compilation file, VariantList variants, List<string> sheets)
+    {
+        json.WriteStartObject();
+        json.WriteString("file", file.Source.Path);
+        json.WriteString("card", file.Card?.Title);
+        json.WriteStartArray("variants");
+        foreach (var variant in variants.Best)
+        {
+            json.WriteStartObject();
+            json.WriteString("id", variant.Id);
+            json.WriteNumber("score", Math.Round(variant.Score, 3));
+            json.WriteStartArray("papers");
+            foreach (var choice in variant.Choices)
+            {
+                json.WriteStartObject();
+                json.WriteString("role", choice.Role);
+                json.WriteString("paper", choice.Paper);
+                json.WriteString("side", choice.Side == PaperSide.Back ? "back" : "front");
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteNumber("found", variants.Found);
+        json.WriteNumber("lacking", variants.Lacking);
+        json.WriteStartArray("sheets");
+        sheets.ForEach(json.WriteStringValue);
+        json.WriteEndArray();
+        FindingsJson.Write(json, file.Findings);
+        json.WriteEndObject();
+    }
+}

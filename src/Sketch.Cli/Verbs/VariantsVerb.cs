@@ -1,0 +1,64 @@
+using System.CommandLine;
+using Sketch.Panels;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>Draws one card in many papers.</summary>
+internal static class VariantsVerb
+{
+    private const int UsualLimit = 24;
+
+    private static readonly string[] Forms = ["svg", "png", "pdf", "html"];
+
+    private static readonly string[] FaceNames = [.. Enum.GetValues<FaceKind>().Select(Face.NameOf)];
+
+    /// <summary>The verb.</summary>
+    public static Command Create(Session session)
+    {
+        var file = new Argument<string>("FILE") { Description = "A card file." };
+        var shelf = new ShelfOptions();
+        shelf.Stash.Required = true;
+        var folder = new Option<string>("--out") { Description = "The folder for FILE-variants.svg and its like; it is made if need be.", HelpName = "DIR", Required = true };
+        var roles = Names("--roles", "ROLE,…", "The roles to vary. [default: all that are cut from paper]");
+        var papers = Names("--papers", "PAPER,…", "The papers to try, or sides of them such as gulls/back. [default: the whole shelf]");
+        var limit = Options.Number("--limit", "The most variants.", "N", UsualLimit, n => n is >= 1 and <= 1000, "a whole number from 1 to 1000");
+        var forms = Options.Choice("--as", "Kinds of files, separated by commas. [default: svg,html]", "svg,png,pdf,html", Forms);
+        var dpi = Options.Number("--dpi", "Pixels an inch of a PNG.", "N", 110, n => n is >= 10 and <= 600, "a whole number from 10 to 600");
+        var face = Options.Choice("--face", $"The face to show, out of {string.Join(", ", FaceNames)}. [default: front]", "FACE", FaceNames);
+        var json = Options.Json();
+        var verb = new VerbCommand(
+            "variants",
+            "Draws one card in many papers of a shelf on one contact sheet, the most different and most legible first.",
+            "sketch variants fair-winds.card --stash museum.stash --out pictures",
+            "sketch variants fair-winds.card --stash museum.stash --out pictures --roles sky,rope --papers gulls,rope/back,night --as png",
+            "sketch draw fair-winds.card --stash museum.stash --out pictures --paper sky=gulls/back,rope=night")
+        {
+            file, shelf.Stash, folder, roles, papers, limit, shelf.Papers, forms, dpi, face, shelf.Outside, json,
+        };
+        verb.SetAction(parsed =>
+        {
+            if (shelf.Read(session, parsed, out var status) is not { } filling)
+            {
+                return status;
+            }
+
+            var run = new VariantsRun(
+                session,
+                parsed.GetRequiredValue(folder),
+                parsed.GetValue(forms) is { Length: > 0 } chosen ? [.. chosen.Distinct()] : ["svg", "html"],
+                parsed.GetValue(dpi),
+                parsed.GetValue(face) is [.., var shown] ? (FaceKind)Array.IndexOf(FaceNames, shown) : FaceKind.Front);
+            return run.Run(parsed.GetRequiredValue(file), parsed.GetValue(shelf.Outside), filling,
+                new([.. parsed.GetValue(roles) ?? []], [.. parsed.GetValue(papers) ?? []], parsed.GetValue(limit)), parsed.GetValue(json));
+        });
+        return verb;
+    }
+
+    private static Option<string[]> Names(string name, string helpName, string description) => new(name)
+    {
+        Description = description,
+        HelpName = helpName,
+        Arity = ArgumentArity.OneOrMore,
+        CustomParser = result => [.. result.Tokens.SelectMany(t => t.Value.Split(',')).Select(n => n.Trim()).Where(n => n.Length > 0)],
+    };
+}

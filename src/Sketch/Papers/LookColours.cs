@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using Sketch.Colours;
+
+namespace Sketch.Papers;
+
+/// <summary>Which colours a paper shows and how much of each.</summary>
+public static class LookColours
+{
+    /// <summary>
+    /// Its colours with their shares of the surface, which add up to 1: the ground first, then the figures. The shares are those of the
+    /// drawn patterns, to the nearest twentieth.
+    /// </summary>
+    public static ImmutableArray<(Rgb Colour, double Share)> Of(PaperLook look)
+    {
+        ReadOnlySpan<double> figures = look.Pictured is not null ? [] : look.Pattern switch
+        {
+            Pattern.Dots => [0.2],
+            Pattern.Stripes or Pattern.Gingham or Pattern.Chevron => [0.5],
+            Pattern.Plaid => [0.25, 0.15],
+            Pattern.Waves => [0.25, 0.1],
+            Pattern.Stars => [0.05, 0.05],
+            _ => [],
+        };
+        var colours = ImmutableArray.CreateBuilder<(Rgb, double)>();
+        var ground = 1.0;
+        for (var i = 0; i < figures.Length; i++)
+        {
+            colours.Add((Shades.Figure(look, i), figures[i]));
+            ground -= figures[i];
+        }
+
+        colours.Insert(0, (look.Ground, ground));
+        return colours.ToImmutable();
+    }
+
+    /// <summary>The colour that it has from afar.</summary>
+    public static Rgb Mean(PaperLook look)
+    {
+        var mean = look.Ground;
+        var share = 0.0;
+        foreach (var (colour, part) in Of(look))
+        {
+            share += part;
+            mean = Shades.Mix(mean, colour, part / share);
+        }
+
+        return mean;
+    }
+
+    /// <summary>Whether one sees a print on it, and not only a colour, a tooth or a sheen.</summary>
+    public static bool IsPrinted(PaperLook look) =>
+        look.Pictured is not null || look.Pattern is not (Pattern.Plain or Pattern.Cardstock or Pattern.Kraft or Pattern.Foil or Pattern.Pearl);
+}

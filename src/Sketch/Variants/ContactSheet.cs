@@ -1,0 +1,157 @@
+using System.Globalization;
+using Sketch.Drawing;
+using Sketch.Panels;
+using Sketch.Shapes;
+using Sketch.Shelf;
+using Sketch.Surroundings;
+using Sketch.Units;
+
+namespace Sketch.Variants;
+
+/// <summary>
+/// Small pictures of variants in rows, each with its number and papers beneath. It is made strip by strip, a heading and then the rows, so
+/// that a long sheet is never held whole. Lengths in it are millimetres; the sheet is as wide as a page (8 1/2 in, or 210 mm for a metric card).
+/// </summary>
+public sealed class ContactSheet
+{
+    /// <summary>What is left free at each side, in millimetres.</summary>
+    public const double Margin = 10;
+
+    private const double Gap = 6;
+    private const double HeadingHeight = 17;
+    private const double CaptionLine = 3;
+    private const double NumberHeight = 2.1;
+    private const double CaptionHeight = 1.55;
+    private const string Ink = "#33302c";
+    private const string Quiet = "#6b665f";
+
+    private readonly LaidOutCard _card;
+    private readonly RoleFilling _filling;
+    private readonly VariantList _variants;
+    private readonly FaceKind _face;
+    private readonly ISurroundings _surroundings;
+    private readonly double _scale;
+    private readonly double _tileWidth;
+    private readonly double _pictureHeight;
+
+    /// <summary>Lays out a sheet.</summary>
+    /// <param name="card">The card.</param>
+    /// <param name="face">The face to show, which the card must have.</param>
+    /// <param name="stash">The shelf.</param>
+    /// <param name="variants">The variants, at least one.</param>
+    /// <param name="surroundings">Shapes the words.</param>
+    public ContactSheet(LaidOutCard card, FaceKind face, Stash stash, VariantList variants, ISurroundings surroundings)
+    {
+        (_card, _face, _filling, _variants, _surroundings) = (card, face, new(stash, []), variants, surroundings);
+        var size = CardDrawing.SizeOf(card, face);
+        var (width, height) = (size.Width.Millimetres, size.Height.Millimetres);
+        Columns = width > height ? 3 : 4;
+        Width = card.Units == UnitSystem.Inches ? 215.9 : 210;
+        _tileWidth = (Width - 2 * Margin - (Columns - 1) * Gap) / Columns;
+        _scale = Math.Min(_tileWidth / width, _tileWidth * 1.45 / height);
+        _pictureHeight = height * _scale;
+        RowHeight = _pictureHeight + 5.5 + CaptionLine * variants.Best.Max(v => v.Choices.Length) + Gap;
+    }
+
+    /// <summary>Variants in a row.</summary>
+    public int Columns { get; }
+
+    /// <summary>Width of the sheet in millimetres.</summary>
+    public double Width { get; }
+
+    /// <summary>Height of a row in millimetres.</summary>
+    public double RowHeight { get; }
+
+    /// <summary>How many rows there are.</summary>
+    public int Rows => (_variants.Best.Length + Columns - 1) / Columns;
+
+    /// <summary>Height of the heading strip in millimetres.</summary>
+    public static double Heading => HeadingHeight;
+
+    /// <summary>Height of the whole sheet in millimetres.</summary>
+    public double Height => Heading + Rows * RowHeight;
+
+    /// <summary>The sheet's title.</summary>
+    public string Title => $"{_card.Title} in papers of {_filling.Stash!.Title}";
+
+    /// <summary>How many variants there are, and why not more.</summary>
+    public string Count => string.Create(CultureInfo.InvariantCulture,
+        $"{_variants.Best.Length} of {_variants.Found} {(_variants.Found == 1 ? "way" : "ways")} to fill its roles, the most different first.{(_variants.Lacking > 0 ? $" {_variants.Lacking} more lack paper for even one card." : "")}");
+
+    /// <summary>The start of a drawing of strips, to be closed by <see cref="End"/>.</summary>
+    /// <param name="height">Its height in millimetres.</param>
+    public string Start(double height)
+    {
+        var size = new Size(Length.NearestMillimetres(Width), Length.NearestMillimetres(height));
+        var paper = new SvgWriter(indent: 1).Open("rect").Attribute("width", Width).Attribute("height", height).Attribute("fill", "#ffffff").Close();
+        return SvgWriter.Sheet(size, _card.Units == UnitSystem.Inches, Title).Insert(paper).ToString().TrimEnd('\n');
+    }
+
+    /// <summary>The end of a drawing.</summary>
+    public static string End => "\n</svg>\n";
+
+    /// <summary>The heading: title and counts.</summary>
+    public string HeadingStrip()
+    {
+        var svg = new SvgWriter(indent: 1).Open("g").Attribute("id", "heading").Title($"{Title}. {Count}");
+        Words(svg, Title, Margin, 9, 3.2, Ink, Width - 2 * Margin);
+        Words(svg, Count, Margin, 14, CaptionHeight, Quiet, Width - 2 * Margin);
+        return Text(svg.Close());
+    }
+
+    /// <summary>A row of variants.</summary>
+    /// <param name="row">From 0.</param>
+    /// <param name="top">Where it begins, in millimetres from the top of the drawing.</param>
+    /// <param name="dotsPerInch">The most pixels an inch of the sheet for pictured papers.</param>
+    public string RowStrip(int row, double top, double dotsPerInch)
+    {
+        var svg = new SvgWriter(indent: 1);
+        for (var i = row * Columns; i < Math.Min((row + 1) * Columns, _variants.Best.Length); i++)
+        {
+            Tile(svg, i, Margin + (i % Columns) * (_tileWidth + Gap), top, dotsPerInch);
+        }
+
+        return Text(svg);
+    }
+
+    /// <summary>The card in the papers of a variant.</summary>
+    public LaidOutCard Painted(PaperVariant variant) => Repainting.With(_card, variant.Choices.Select(c => _filling.Paint(c)!));
+
+    private static string Text(SvgWriter svg) => svg.ToString().TrimEnd('\n');
+
+    private void Tile(SvgWriter svg, int index, double left, double top, double dotsPerInch)
+    {
+        var variant = _variants.Best[index];
+        var name = string.Create(CultureInfo.InvariantCulture, $"v{index + 1}");
+        var card = Painted(variant);
+        var size = CardDrawing.SizeOf(card, _face);
+        var (width, height) = (size.Width.Millimetres, size.Height.Millimetres);
+        svg.Open("g").Attribute("id", name).Transform(Affine.Shift(left, top)).Title(string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {variant.Id}"));
+        svg.Open("clipPath").Attribute("id", name + "-edge").Open("rect").Attribute("width", width).Attribute("height", height).Close().Close();
+        svg.Open("g").Transform(new(_scale, 0, 0, _scale, 0, 0)).Open("g").Attribute("clip-path", $"url(#{name}-edge)")
+            .Insert(CardDrawing.Part(card, _face, dotsPerInch * _scale, new(name + "-"))).Close().Close();
+        svg.Open("rect").Attribute("width", width * _scale).Attribute("height", height * _scale)
+            .Attribute("fill", "none").Attribute("stroke", "#cfcac2").Attribute("stroke-width", 0.15).Close();
+        var line = _pictureHeight + 3.8;
+        var number = (index + 1).ToString(CultureInfo.InvariantCulture);
+        Words(svg, number, 0, line, NumberHeight, Ink, _tileWidth);
+        foreach (var choice in variant.Choices)
+        {
+            Words(svg, choice.ToString(), 7, line, CaptionHeight, Ink, _tileWidth - 7);
+            line += CaptionLine;
+        }
+
+        svg.Close();
+    }
+
+    /// <summary>Words with their baseline at a height, made smaller where they are wider than there is room.</summary>
+    private void Words(SvgWriter svg, string words, double left, double baseline, double capHeight, string colour, double room)
+    {
+        if (_surroundings.ShapeWords(words, null, "", out _) is { Outline.IsEmpty: false } shaped)
+        {
+            var scale = Math.Min(capHeight, room / Math.Max(shaped.Outline.Bounds.Right, 1e-6));
+            svg.Open("path").Attribute("fill", colour)
+                .Attribute("d", shaped.Outline.Transform(new(scale, 0, 0, scale, left, baseline)).ToSvgPath()).Close();
+        }
+    }
+}

@@ -1,0 +1,42 @@
+using Sketch.Colours;
+using Sketch.Papers;
+
+namespace Sketch.Variants;
+
+/// <summary>How well papers stand out from one another and words from paper, from 0 (not at all) to 1.</summary>
+internal static class Legibility
+{
+    /// <summary>The difference below which two layers cannot be told apart at a glance (about 1 is just noticed side by side).</summary>
+    public const double Vanishing = 3;
+
+    /// <summary>The difference from which layers stand out well enough (our own choice, by looking).</summary>
+    private const double Clear = 20;
+
+    /// <summary>What a print on a print costs, for both are busy (our own choice, by looking).</summary>
+    private const double Busy = 0.25;
+
+    /// <summary>A layer on another; 0 when they look the same.</summary>
+    public static double OfLayers(PaperLook upper, PaperLook lower)
+    {
+        var difference = ColourDifference.Between(LookColours.Mean(upper), LookColours.Mean(lower));
+        if (difference < Vanishing)
+        {
+            return 0;
+        }
+
+        var standsOut = Math.Min(1, difference / Clear);
+        return LookColours.IsPrinted(upper) && LookColours.IsPrinted(lower) ? standsOut * (1 - Busy) : standsOut;
+    }
+
+    /// <summary>
+    /// Words on a paper: the contrast with each of its colours, weighed by how much of it there is, 1 from the ratio that small words need.
+    /// </summary>
+    /// <param name="ink">The ink, or null for black or white, whichever is read better on the ground.</param>
+    /// <param name="paper">The paper.</param>
+    public static double OfWords(PaperLook? ink, PaperLook paper)
+    {
+        var (black, white) = (new Rgb(0, 0, 0), new Rgb(255, 255, 255));
+        var colour = ink?.Ground ?? (Contrast.Ratio(black, paper.Ground) >= Contrast.Ratio(white, paper.Ground) ? black : white);
+        return LookColours.Of(paper).Sum(c => c.Share * Math.Min(1, Contrast.Ratio(colour, c.Colour) / Contrast.LeastForText));
+    }
+}

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using Sketch.Layout;
+using Sketch.Panels;
+
+namespace Sketch.Variants;
+
+/// <summary>What one sees of a paint beside another: a role that is varied, or a paint that stays.</summary>
+/// <param name="Role">Index among the varied roles, or -1.</param>
+/// <param name="Fixed">The paint that stays.</param>
+internal readonly record struct Surface(int Role, Paint Fixed);
+
+/// <summary>What lies on what in a card, and which words stand on what; each pair once.</summary>
+/// <param name="Layers">Pairs of a layer and what it lies on.</param>
+/// <param name="Words">Pairs of an ink and what it is written on; the ink is null where the file does not say it.</param>
+internal sealed record Neighbours(ImmutableArray<(Surface Upper, Surface Lower)> Layers, ImmutableArray<(Surface? Ink, Surface Paper)> Words)
+{
+    /// <summary>The neighbours of a card.</summary>
+    /// <param name="card">The card.</param>
+    /// <param name="roles">The roles that are varied.</param>
+    public static Neighbours Of(LaidOutCard card, IReadOnlyList<string> roles)
+    {
+        var layers = new List<(Surface, Surface)>();
+        var words = new List<(Surface?, Surface)>();
+        foreach (var piece in card.Pieces.Where(p => p.Matter is PieceMatter.Paper or PieceMatter.Ink or PieceMatter.Ready))
+        {
+            var beneath = SurfaceOf(piece.LiesOn >= 0 ? card.Pieces[piece.LiesOn].Paint : card.Find(piece.Face)?.Paint ?? card.Base.Paint);
+            if (piece.Matter != PieceMatter.Ink)
+            {
+                layers.Add((SurfaceOf(piece.Paint), beneath));
+            }
+
+            if (piece.Words is { } said && (piece.Matter == PieceMatter.Ink || !said.Ink.IsEmpty))
+            {
+                var paper = piece.Matter == PieceMatter.Ink ? beneath : SurfaceOf(piece.Paint);
+                words.Add((Paints.IsUnsaidInk(said.InkPaint) ? null : SurfaceOf(said.InkPaint), paper));
+            }
+        }
+
+        return new([.. layers.Distinct()], [.. words.Distinct()]);
+
+        Surface SurfaceOf(Paint paint)
+        {
+            for (var i = 0; i < roles.Count; i++)
+            {
+                if (roles[i].Equals(paint.Role, StringComparison.OrdinalIgnoreCase))
+                {
+                    return new(i, Paints.Plain);
+                }
+            }
+
+            return new(-1, paint);
+        }
+    }
+}

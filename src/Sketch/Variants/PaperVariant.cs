@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using Sketch.Shelf;
+
+namespace Sketch.Variants;
+
+/// <summary>A card's roles filled with papers of a shelf.</summary>
+/// <param name="Choices">What fills which role, in the order of the card's roles.</param>
+/// <param name="Score">How well neighbouring layers and words stand out, from 0 to 1.</param>
+public sealed record PaperVariant(ImmutableArray<PaperChoice> Choices, double Score)
+{
+    /// <summary>The choices as <c>draw --paper</c> takes them: <c>sky=gulls/back,deep=navy</c>.</summary>
+    public string Id => string.Join(",", Choices);
+}
+
+/// <summary>Which variants are wanted.</summary>
+/// <param name="Roles">The roles to vary; none for all that are cut from paper.</param>
+/// <param name="Papers">Papers, or sides of them such as <c>gulls/back</c>; none for the whole shelf.</param>
+/// <param name="Limit">The most variants.</param>
+public sealed record VariantWish(ImmutableArray<string> Roles, ImmutableArray<string> Papers, int Limit);
+
+/// <summary>The variants found.</summary>
+/// <param name="Best">The most different and most legible, the best first.</param>
+/// <param name="Found">How many there are in all.</param>
+/// <param name="Lacking">How many more there would be if the papers were enough for one card.</param>
+public sealed record VariantList(ImmutableArray<PaperVariant> Best, int Found, int Lacking);

@@ -1,0 +1,38 @@
+using Sketch.Panels;
+using Sketch.Units;
+
+namespace Sketch.Variants;
+
+/// <summary>What a role is used for in a card.</summary>
+/// <param name="Role">The role.</param>
+/// <param name="Cuts">What is cut for one card from the paper that fills it.</param>
+/// <param name="IsInk">Whether something is written with it, so that it must be one colour.</param>
+/// <param name="IsBase">Whether the base is folded from it, so that it must be cardstock.</param>
+/// <param name="Weight">How much it decides the look of the card: the side in millimetres of a square as large as its largest piece, for a small piece is seen too. Of mats only the edges show.</param>
+internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk, bool IsBase, double Weight)
+{
+    /// <summary>Kinds of piece that come from a roll or are stuck on, though a role may give their colour.</summary>
+    private static readonly string[] FromARoll = ["line", "tape", "gem"];
+
+    /// <summary>What a mat counts in millimetres, however large it is.</summary>
+    private const double MatWeight = 15;
+
+    /// <summary>Whether a sheet is cut for it.</summary>
+    public bool IsCut => Cuts.Count > 0;
+
+    public static RoleUse Of(LaidOutCard card, string role)
+    {
+        var isBase = Fills(card.Base.Paint);
+        var cuts = card.Pieces.Where(p => Fills(p.Paint) && !FromARoll.Contains(p.Kind)).Select(p => p.Cut).OfType<Size>().ToList();
+        var weight = card.Pieces.Where(p => Fills(p.Paint) && p.Cut is not null)
+            .Select(p => p.Kind == "mat" ? MatWeight : Math.Sqrt(p.Box.Width.Millimetres * p.Box.Height.Millimetres)).DefaultIfEmpty(MatWeight).Max();
+        if (isBase)
+        {
+            cuts.Add(card.Base.Flat);
+        }
+
+        return new(role, cuts, card.Pieces.Any(p => (p.Matter == PieceMatter.Ink && Fills(p.Paint)) || (p.Words is { } w && Fills(w.InkPaint) && p.Kind != "word")), isBase, weight);
+
+        bool Fills(Paint paint) => role.Equals(paint.Role, StringComparison.OrdinalIgnoreCase);
+    }
+}

@@ -1,0 +1,89 @@
+using Sketch.Panels;
+using Sketch.Shelf;
+using Sketch.Tests.Shelf;
+using Sketch.Variants;
+using Xunit;
+
+namespace Sketch.Tests.Variants;
+
+public class VariantSearchTests
+{
+    private const string Roles = "role sky: white\nrole deep: white\n";
+    private const string TwoLayers = Roles + "front\n  panel 3 x 4, of sky\n    panel 2 x 2, of deep\n";
+    private const string Shelf = "paper gulls: 12 x 12, 3 sheets, front #9fc9e8, back #e8dcc0\npaper night: 12 x 12, 1 sheet, front #101c33, back #b8332f\n";
+
+    [Fact]
+    public void Every_role_is_filled_with_every_side_that_stands_out() =>
+        // Four sides in each of two roles, less the four with the same side in both.
+        Assert.Equal(12, Find(TwoLayers, Shelf).Found);
+
+    [Fact]
+    public void A_layer_that_vanishes_on_the_next_is_no_variant() =>
+        Assert.Empty(Find(TwoLayers, "paper a: 12 x 12, 1 sheet, front #9fc9e8, back #9fc9e8\npaper b: 12 x 12, 1 sheet, front #9fc9e9, back #9fc9e9\n").Best);
+
+    [Fact]
+    public void Of_the_roles_asked_for_only_those_are_varied() =>
+        Assert.All(Find(TwoLayers, Shelf, roles: ["deep"]).Best, v => Assert.Equal("deep", Assert.Single(v.Choices).Role));
+
+    [Fact]
+    public void Of_the_papers_asked_for_only_those_are_used() =>
+        Assert.All(Find(TwoLayers, Shelf, papers: ["gulls", "night/back"]).Best.SelectMany(v => v.Choices),
+            c => Assert.True(c.Paper == "gulls" || c.Side == PaperSide.Back));
+
+    [Fact]
+    public void Variants_that_lack_paper_for_one_card_are_left_out_and_counted()
+    {
+        var variants = Find(TwoLayers, Shelf + "paper scrap: 2 1/2 x 2 1/2, 1 sheet, front #2f6f6a, back #2f6f6a\n");
+
+        Assert.Equal((16, 4), (variants.Found, variants.Lacking));
+    }
+
+    [Fact]
+    public void A_paper_that_has_run_out_fills_no_role()
+    {
+        var variants = Find(TwoLayers, Shelf.Replace("1 sheet", "0 sheets", StringComparison.Ordinal), papers: ["night", "gulls/back"]);
+
+        Assert.Equal((0, 6), (variants.Found, variants.Lacking));
+    }
+
+    [Fact]
+    public void Words_that_read_well_go_before_words_that_do_not()
+    {
+        var best = Find(
+            "role sky: white\nfront\n  panel 3 x 4 \"Fair winds\", of sky, ink #16324f\n",
+            "paper pale: 12 x 12, 1 sheet, front #f2efe6, back #f2efe6\npaper dark: 12 x 12, 1 sheet, front #254a6b, back #254a6b\ncardstock white: letter, 3 sheets\n").Best;
+
+        Assert.Equal(["pale", "dark"], best.Select(v => v.Choices[0].Paper).Where(p => p != "white"));
+    }
+
+    [Fact]
+    public void The_second_variant_is_unlike_the_first()
+    {
+        var best = Find("role sky: white\nfront\n  panel 3 x 4, of sky\n",
+            "paper a: 12 x 12, 1 sheet, front #101c33, back #101c33\npaper b: 12 x 12, 1 sheet, front #111d34, back #111d34\npaper c: 12 x 12, 1 sheet, front #b8332f, back #b8332f\n").Best;
+
+        Assert.Contains("c", best.Take(2).Select(v => v.Choices[0].Paper));
+    }
+
+    [Fact]
+    public void A_base_is_folded_from_cardstock_only() =>
+        Assert.All(
+            VariantSearch.Find(
+                Compiler.Compile(new("c.card", "card \"C\"\nbase A2, of fold\nrole fold: white\nfront\n  panel 2 x 2, of red\n"), new TestSurroundings()).Card!,
+                Shelved.Stash(Shelf + "cardstock navy: letter, 3 sheets\n"), new([], [], 10)).Best,
+            v => Assert.Equal("navy", v.Choices.Single().Paper));
+
+    [Fact]
+    public void An_id_is_what_draw_takes_for_its_papers()
+    {
+        var variant = Find(TwoLayers, Shelf).Best[0];
+
+        Assert.Equal(variant.Choices, variant.Id.Split(',').Select(t => PaperChoice.TryParse(t, out var choice) ? choice : null));
+    }
+
+    [Fact]
+    public void The_limit_holds() => Assert.Equal(5, Find(TwoLayers, Shelf, limit: 5).Best.Length);
+
+    private static VariantList Find(string card, string shelf, string[]? roles = null, string[]? papers = null, int limit = 24) =>
+        VariantSearch.Find(Shelved.Card(card, null).Card!, Shelved.Stash(shelf), new([.. roles ?? []], [.. papers ?? []], limit));
+}
