@@ -25,7 +25,7 @@ public sealed record Batch(string Title, Location Location)
     /// <summary>How many people share the cards among them, each with a run like this one; at least 1.</summary>
     public int Makers { get; init; } = 1;
 
-    /// <summary>Cards to make beyond those that are needed.</summary>
+    /// <summary>Cards that each maker makes beyond those that are needed: the line <c>spare</c> and the spare ones of each receiver together.</summary>
     public int Spare { get; init; }
 
     /// <summary>What each cut turns to dust; zero for a trimmer.</summary>

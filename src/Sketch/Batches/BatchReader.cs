@@ -17,6 +17,7 @@ public sealed class BatchReader
     private readonly ImmutableArray<MakeOrder>.Builder _makes = ImmutableArray.CreateBuilder<MakeOrder>();
     private readonly ImmutableArray<CutOrder>.Builder _cuts = ImmutableArray.CreateBuilder<CutOrder>();
     private Batch _batch;
+    private int _spares;
 
     private BatchReader(FileSyntax file, TitleLine title, FindingBag findings)
     {
@@ -30,17 +31,7 @@ public sealed class BatchReader
 
     private Batch Read(FileSyntax file, TitleLine title)
     {
-        foreach (var clause in title.Clauses)
-        {
-            if (clause is MeasureClause { Word: "kerf" } kerf)
-            {
-                _batch = _batch with { Kerf = Length.Max(Length.Zero, kerf.Amount) };
-            }
-            else
-            {
-                Idle(clause, "the title of a batch", "It takes a kerf alone: batch \"Lamp day\", kerf 1/32.");
-            }
-        }
+        ReadKerf(title);
 
         // Lines indented under the title say the same as lines below it.
         foreach (var line in title.Children.Concat(file.Lines.Skip(1)))
@@ -48,7 +39,7 @@ public sealed class BatchReader
             ReadLine(line);
         }
 
-        return _batch with { For = _for.ToImmutable(), Makes = _makes.ToImmutable(), Cuts = _cuts.ToImmutable() };
+        return _batch with { Spare = _batch.Spare + _spares, For = _for.ToImmutable(), Makes = _makes.ToImmutable(), Cuts = _cuts.ToImmutable() };
     }
 
     private void ReadLine(LineSyntax line)
@@ -64,7 +55,7 @@ public sealed class BatchReader
         switch (line)
         {
             case TitleLine { Word: "stash" } stash:
-                RejectClauses(stash);
+                ReadKerf(stash);
                 if (Once(line, "stash"))
                 {
                     _batch = _batch with { Stash = new(stash.Words.Text, At(stash.Words.Span)) };
@@ -113,6 +104,22 @@ public sealed class BatchReader
         }
     }
 
+    // What a cut turns to dust belongs to the tool in hand, so it may stand with the batch or with its shelf.
+    private void ReadKerf(TitleLine line)
+    {
+        foreach (var clause in line.Clauses)
+        {
+            if (clause is MeasureClause { Word: "kerf" } kerf)
+            {
+                _batch = _batch with { Kerf = Length.Max(Length.Zero, kerf.Amount) };
+            }
+            else
+            {
+                Idle(clause, "this line", $"It takes a kerf alone: {line.Word} \"{line.Words.Text}\", kerf 1/32.");
+            }
+        }
+    }
+
     private void ReadFor(ForLine line)
     {
         var cards = 0;
@@ -121,6 +128,10 @@ public sealed class BatchReader
             if (clause is QuantityClause { Noun: null or "cards" } quantity && cards == 0)
             {
                 cards = quantity.Count;
+            }
+            else if (clause is SpareClause spare)
+            {
+                _spares += spare.Count;
             }
             else
             {
