@@ -130,6 +130,26 @@ internal sealed class Paints
     /// <summary>Whether an ink is one that no file says: those that a file says name a role or are cut from something.</summary>
     public static bool IsUnsaidInk(Paint ink) => ink == Black || ink == WhiteInk;
 
+    /// <summary>
+    /// Tells the unknown papers and inks of a piece that is not laid out and of all that lies on it: they are mistakes of their own, which
+    /// would come to light only once the size or place is mended.
+    /// </summary>
+    public void TellUnknown(Node node)
+    {
+        foreach (var draft in node.Draft.Mats.Prepend(node.Draft))
+        {
+            foreach (var (clause, paint) in draft.All<OfClause>().SelectMany(o => o.Paints.Select(p => ((Clause)o, p))).Concat(draft.All<InkClause>().Select(i => ((Clause)i, i.Paint))))
+            {
+                Resolve(paint, draft.LocationOf(clause).Source, node);
+            }
+        }
+
+        foreach (var child in node.Children.SelectMany(c => c.Copies))
+        {
+            TellUnknown(child);
+        }
+    }
+
     /// <summary>Which of several paints a copy takes: in reading order, or so that neighbours differ.</summary>
     private static int Turn(Node node, PieceDraft layer, int paints)
     {
@@ -174,7 +194,7 @@ internal sealed class Paints
 
         if (_told.Add((source, paint.Span)))
         {
-            var near = Nearest.Find(paint.Text, _roles.Keys.Order(StringComparer.Ordinal).Concat(ColourWords.All));
+            var near = Nearest.Find(paint.Text, _roles.Keys.Order(StringComparer.Ordinal).Concat(ColourWords.All).Concat(BuiltIn.PatternWords));
             _findings.Add(FindingCatalogue.UnknownRole, new(source, paint.Span), $"'{paint.Text}' is neither a role of this card nor a colour, so it is drawn hatched.",
                 near is null ? $"Declare it above the faces: role {paint.Text}: #9fc9e8." : $"Did you mean {near}?", near);
         }

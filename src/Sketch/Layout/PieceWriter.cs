@@ -125,6 +125,7 @@ internal sealed class PieceWriter(
     {
         if (Boxes(node) is not { } boxes)
         {
+            paints.TellUnknown(node);
             return;
         }
 

@@ -248,7 +248,7 @@ internal sealed class Refit
     {
         EdgeClause e => [(e.Edge.ToString().ToLowerInvariant(), e.Distance)],
         CornerClause c => [(c.Horizontal.ToString().ToLowerInvariant(), c.Distance), (c.Vertical.ToString().ToLowerInvariant(), c.Distance)],
-        ShowingClause s => [("showing " + s.Edge?.ToString().ToLowerInvariant(), s.Amount)],
+        ShowingClause s => [(s.Edge is { } side ? "showing " + side.ToString().ToLowerInvariant() : "showing", s.Amount)],
         BesideClause b => [("by", b.Distance)],
         ShiftClause s => [("shift " + s.Direction.ToString().ToLowerInvariant(), s.Distance)],
         MeasureClause { Word: "letters" } m => [("letters", m.Amount)],

@@ -8,7 +8,7 @@ namespace Sketch.Syntax;
 /// <summary>Clauses: each is told by its first word.</summary>
 public sealed partial class Parser
 {
-    private ImmutableArray<Clause> ReadClauses(Cursor cursor, ImmutableArray<int>.Builder missingCommas)
+    private ImmutableArray<Clause> ReadClauses(Cursor cursor, ImmutableArray<int>.Builder missingCommas, PieceHead? head)
     {
         var clauses = ImmutableArray.CreateBuilder<Clause>();
         if (cursor.Failed)
@@ -38,7 +38,11 @@ public sealed partial class Parser
             }
 
             cursor.Begin();
-            if (!cursor.AtEnd)
+            if (head is { Size: null } && IsLateSize(cursor))
+            {
+                ReadLateSize(cursor, head);
+            }
+            else if (!cursor.AtEnd)
             {
                 ReadClauseInto(cursor, clauses);
             }

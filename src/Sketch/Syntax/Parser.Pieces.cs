@@ -101,6 +101,20 @@ public sealed partial class Parser
         _ => false,
     };
 
+    /// <summary>Whether a size stands where only a clause may; a count before any other word is left to the clauses.</summary>
+    private static bool IsLateSize(Cursor cursor) =>
+        BeginsSize(cursor) && (cursor.Current.Kind != TokenKind.Number || cursor.Next.Kind != TokenKind.Word || cursor.Next.Is("wide") || cursor.Next.Is("high"));
+
+    private void ReadLateSize(Cursor cursor, PieceHead head)
+    {
+        if (ReadSize(cursor, "Write width x height, such as 2 1/2 x 5/8.") is { } size && !cursor.Failed)
+        {
+            cursor.Fail(FindingCatalogue.LeftOver, size.Span, "A size stands before the first comma.", $"Write {head.Kind}{(head.Shape is { } shape ? " " + shape : "")} {_source.Content[size.Span.Start..size.Span.End]}, then the clauses.");
+        }
+
+        cursor.SkipClause();
+    }
+
     private SizeSyntax? ReadSize(Cursor cursor, string hint)
     {
         _lengthsRead = true;

@@ -109,7 +109,7 @@ public sealed partial class Parser
         }
 
         var missingCommas = ImmutableArray.CreateBuilder<int>();
-        var clauses = ReadClauses(cursor, missingCommas);
+        var clauses = ReadClauses(cursor, missingCommas, (line as PieceLine)?.Head);
         return line with { Clauses = clauses, MissingCommas = missingCommas.ToImmutable(), NameTokens = [.. cursor.NameTokens], IsDamaged = cursor.EverFailed };
     }
 

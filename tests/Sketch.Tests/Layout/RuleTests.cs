@@ -37,6 +37,18 @@ public class RuleTests
     public void The_mat_of_a_full_strip_shows_where_the_strip_is_held_off(string strip, string left, string right) =>
         Laid.OnA2($"  {strip}, of red\n    mat +1/8, of blue").ShowsBorder("front/strip/mat", left, "1/16", right, "1/16");
 
+    [Theory]
+    [InlineData("panel, of pinkk", "pinkk")]
+    [InlineData("sky: panel 3 x 3, of red\n  mat 1/8, of nvy", "nvy")]
+    [InlineData("panel, of red\n  star 2, of glod", "glod")]
+    [InlineData("strip \"ahoy\", of red, ink nvy", "nvy")]
+    public void A_paper_that_nobody_knows_is_told_of_a_piece_without_a_size_too(string pieces, string word) =>
+        Assert.StartsWith($"'{word}' is neither", Assert.Single(Found.On(pieces), f => f.Code == "SK210").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_misspelt_pattern_gets_the_nearest_one() =>
+        Assert.Equal("Did you mean plaid?", Assert.Single(Found.On("panel 3 x 3, of plaidd")).Hint);
+
     [Fact]
     public void Contradicting_sizes_name_both_lines_and_values()
     {

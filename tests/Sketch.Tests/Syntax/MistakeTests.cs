@@ -40,6 +40,19 @@ public class MistakeTests
     }
 
     [Theory]
+    [InlineData("star, 1 3/4, of gold", "Write star 1 3/4, then the clauses.")]
+    [InlineData("word \"ahoy\", 2 wide, of red", "Write word 2 wide, then the clauses.")]
+    [InlineData("panel of red, 2 5/8 x 3", "Write panel 2 5/8 x 3, then the clauses.")]
+    [InlineData("strip of red, full x 3/4", "Write strip full x 3/4, then the clauses.")]
+    [InlineData("window circle, 2", "Write window circle 2, then the clauses.")]
+    [InlineData("mat, +1/8, of red", "Write mat +1/8, then the clauses.")]
+    public void A_size_after_a_comma_is_shown_where_it_belongs(string line, string hint)
+    {
+        var mistake = Assert.Single(Reading.Mistakes(line));
+        Assert.Equal(("A size stands before the first comma.", hint), (mistake.Message, mistake.Hint));
+    }
+
+    [Theory]
     [InlineData("star 2, rasied 2 mm, of red", 1)]
     [InlineData("star 2, over pic, top 1/4, of red", 2)]
     [InlineData("star 1/3, top 1/4, of red", 2)]
