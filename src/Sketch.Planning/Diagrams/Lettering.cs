@@ -83,10 +83,19 @@ internal sealed class Lettering(ISurroundings surroundings)
     {
         if (!_shaped.TryGetValue(words, out var shaped))
         {
-            var outline = surroundings.ShapeWords(words.ReplaceLineEndings(" "), null, "", out _)?.Outline ?? new([]);
+            var outline = Coarser(surroundings.ShapeWords(words.ReplaceLineEndings(" "), null, "", out _)?.Outline ?? new([]));
             shaped = _shaped[words] = (outline, outline.Contours.IsEmpty ? default : outline.Bounds);
         }
 
         return shaped;
+    }
+
+    // A hundredth of a capital's height is less than a printer's dot, and halves the size of a page.
+    private static Outline Coarser(Outline outline)
+    {
+        return new([.. outline.Contours.Select(c => new Contour(
+            Round(c.Start), [.. c.Segments.Select(s => s with { Control1 = Round(s.Control1), Control2 = Round(s.Control2), End = Round(s.End) })]))]);
+
+        static Point Round(Point point) => new(Math.Round(point.X, 2), Math.Round(point.Y, 2));
     }
 }

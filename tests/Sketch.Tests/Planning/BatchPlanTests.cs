@@ -64,8 +64,26 @@ public class BatchPlanTests
                 wanted[PlanJsonChecker.Key(null, $"line {piece.Location.Start.Line}", piece.Size.Width.Nanometres, piece.Size.Height.Nanometres)] -= misfit.Count;
             }
 
-            Assert.Empty(PlanJsonChecker.Faults(run.Json, wanted, kerf * 396_875));
+            var upright = run.Plan.Files.Batch.Cuts.Where(c => c.Upright).Select(c => $"line {c.Location.Start.Line}|").ToList();
+            Assert.Empty(PlanJsonChecker.Faults(run.Json, wanted, kerf * 396_875, key => !upright.Exists(u => key.StartsWith("|" + u, StringComparison.Ordinal))));
+            Assert.True(run.Plan.Papers.SelectMany(p => p.Plan.Layouts).Where(l => l.IsOffcut).Sum(l => l.Times) <= 2);
         }, iter: 30);
+    }
+
+    [Fact]
+    public void The_same_files_give_the_same_plan()
+    {
+        static string Once() => PlanRun.Of($"{Top}make 30 of \"gull.card\"\ncut 17 of 1 3/8 x 2 1/2 from gulls\ncut 9 of 3 x 3 1/4 from gulls\n").Json.GetRawText();
+        Assert.Equal(Once(), Once());
+    }
+
+    [Fact]
+    public void Papers_that_only_share_the_word_for_a_pattern_are_not_cut_from_one_sheet()
+    {
+        var second = PlanRun.Card.Replace("Gull", "Tern", StringComparison.Ordinal).Replace("role sky: gulls", "role sky: dots #ffffff", StringComparison.Ordinal);
+        var first = PlanRun.Card.Replace("role sky: gulls", "role sky: dots #336699", StringComparison.Ordinal);
+        var papers = PlanRun.Of($"{Top}make 1 of \"gull.card\"\nmake 1 of \"tern.card\"\n", ("gull.card", first), ("tern.card", second)).Plan!.Papers;
+        Assert.Equal(2, papers.Count(p => p.Order.Paper.StartsWith("dots #", StringComparison.Ordinal)));
     }
 
     [Fact]

@@ -11,7 +11,8 @@ internal static class PlanJsonChecker
     /// <param name="plan">The JSON document.</param>
     /// <param name="wanted">How many pieces of which card (null for loose ones), path or line, are asked for.</param>
     /// <param name="kerf">Dust of a cut in nanometres.</param>
-    public static List<string> Faults(JsonElement plan, IReadOnlyDictionary<string, long> wanted, long kerf = 0)
+    /// <param name="mayTurn">Whether a piece of such a key may lie turned; null where all may.</param>
+    public static List<string> Faults(JsonElement plan, IReadOnlyDictionary<string, long> wanted, long kerf = 0, Func<string, bool>? mayTurn = null)
     {
         var faults = new List<string>();
         var made = new Dictionary<string, long>();
@@ -31,6 +32,7 @@ internal static class PlanJsonChecker
                 {
                     var key = KeyOf(piece);
                     made[key] = made.GetValueOrDefault(key) + layout.GetProperty("times").GetInt32();
+                    Expect(faults, !piece.GetProperty("turned").GetBoolean() || mayTurn?.Invoke(key) != false, $"{key} is turned");
                 }
             }
         }
