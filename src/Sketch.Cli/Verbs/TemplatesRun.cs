@@ -5,7 +5,6 @@ using Sketch.Diagnostics;
 using Sketch.Output.Files;
 using Sketch.Reports;
 using Sketch.Templates;
-using Sketch.Units;
 
 namespace Sketch.Cli.Verbs;
 
@@ -116,10 +115,7 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
             foreach (var part in piece.Freed)
             {
                 var each = piece.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $", {piece.Count} times") : "";
-                var size = piece.IsMetric
-                    ? $"{RulerText.MillimetreNumber(part.Size.Width, 1)} x {RulerText.MillimetreNumber(part.Size.Height, 1)} mm"
-                    : $"{RulerText.Inches(part.Size.Width)} x {RulerText.Inches(part.Size.Height)} in";
-                session.Output.Write($"The middle of {Printable.Line(piece.Name)} is left for a smaller layer: {size}, {Printable.Line(piece.Material)}{each}.\n");
+                session.Output.Write($"The middle of {Printable.Line(piece.Name)} is left for a smaller layer: {part.Words(piece.IsMetric)}, {Printable.Line(piece.Material)}{each}.\n");
             }
         }
     }

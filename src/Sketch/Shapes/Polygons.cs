@@ -69,7 +69,8 @@ internal static class Polygons
     public static bool LiesAt(Outline moved, Outline old, double distance)
     {
         var (rings, oldRings) = (Rings(moved, 5 * Tolerance), Rings(old, Tolerance));
-        if (rings.Count != moved.Contours.Length || rings.Count != oldRings.Count || rings.Count(r => r.Area > 0) != 1)
+        // A hole that outgrew what is around it would pass for the area.
+        if (rings.Count != moved.Contours.Length || rings.Count != oldRings.Count || rings.Count(r => r.Area > 0) != 1 || rings.Sum(r => r.Area) <= 0)
         {
             return false;
         }

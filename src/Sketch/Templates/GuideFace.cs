@@ -10,9 +10,11 @@ namespace Sketch.Templates;
 /// </summary>
 internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<GuideStep> steps, Outline edge, bool isMirrored)
 {
-    private const double Column = 10;
     private const double FromEdge = 2;
     private const double Room = 0.6;
+
+    // A thin digit in a narrow border would be lost among the lines.
+    private const double NarrowestNumber = 4;
 
     private sealed record Callout(TemplateText Number, Point Target);
 
@@ -37,7 +39,7 @@ internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<Guid
             foreach (var copy in copies)
             {
                 lines.Add(TemplateLine.Around(LineKind.Place, $"{step.Number} {step.Words}", copy));
-                if (map.RoomFor(index, number.Box.Width + 2 * Room, number.Box.Height - 1 + 2 * Room) is { } centre)
+                if (map.RoomFor(index, Math.Max(number.Box.Width, NarrowestNumber) + 2 * Room, number.Box.Height - 1 + 2 * Room) is { } centre)
                 {
                     texts.Add(number.CentredAt(centre));
                     isNumbered = true;
@@ -93,8 +95,6 @@ internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<Guid
     private static Block Boxed(Bounds box, ImmutableArray<TemplateLine> lines, ImmutableArray<TemplateText> texts)
     {
         var all = texts.Aggregate(box, (whole, text) => whole.With(text.Box));
-        var left = Math.Min(all.Left, box.Left - Column);
-        var right = Math.Max(all.Right, box.Right + Column);
-        return new Block(right - left, all.Height, lines, texts).Shift(-left, -all.Top);
+        return new Block(all.Width, all.Height, lines, texts).Shift(-all.Left, -all.Top);
     }
 }

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Sketch.Drawing;
+using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Units;
 
@@ -18,7 +20,7 @@ internal sealed class PieceLabel(TemplateLettering lettering)
     {
         var (first, second) = Sizes(piece.Cut, piece.IsMetric);
         var count = $"cut {piece.Count}";
-        var freed = piece.Freed.Select(f => Sizes(f.Size, piece.IsMetric)).Select(s => $"middle frees {s.First} ({s.Second})").ToArray();
+        var freed = piece.Freed.Select(f => $"middle frees {f.Words(piece.IsMetric)}").ToArray();
         return
         [
             lettering.Set([piece.Name, piece.Material, first, second, count, .. freed]),
@@ -32,7 +34,7 @@ internal sealed class PieceLabel(TemplateLettering lettering)
     public TemplateText OfTile(TemplatePiece piece, string tile, double width)
     {
         var (first, second) = Sizes(piece.Cut, piece.IsMetric);
-        var freed = piece.Freed.Select(f => Sizes(f.Size, piece.IsMetric)).Select(s => $", middle frees {s.First} ({s.Second})");
+        var freed = piece.Freed.Select(f => $", middle frees {f.Words(piece.IsMetric)}");
         return lettering.Set(lettering.Wrap($"{piece.Name}, {tile}, {piece.Material}, {first} ({second}), cut {piece.Count}{string.Concat(freed)}", width));
     }
 
@@ -48,8 +50,8 @@ internal sealed class PieceLabel(TemplateLettering lettering)
     /// <summary>A size in both units, that of the file first.</summary>
     public static (string First, string Second) Sizes(Size size, bool isMetric)
     {
-        var inches = $"{RulerText.Inches(size.Width)} x {RulerText.Inches(size.Height)} in";
-        var metric = $"{RulerText.MillimetreNumber(size.Width, 1)} x {RulerText.MillimetreNumber(size.Height, 1)} mm";
+        var inches = PieceTitle.Size(size, UnitSystem.Inches);
+        var metric = PieceTitle.Size(size, UnitSystem.Millimetres);
         return isMetric ? (metric, inches) : (inches, metric);
     }
 }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Sketch.Diagnostics;
+using Sketch.Drawing;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Units;
@@ -51,56 +51,45 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
 
         if (!IsWithin(picture, room))
         {
-            return Tiled(picture, title, face, steps, findings);
+            return Tiled(picture, title, face, findings) is { } pages ? [.. pages, .. ListPages(title, heading, new(lettering, steps))] : [];
         }
 
         PlacedBlock[] shown = [new(new(heading.Box.Width, heading.Box.Height, [], [heading]), 0, 0), new(picture, 0, below)];
-        var beside = List(steps, width - picture.Width - Gap);
-        if (width - picture.Width - Gap >= NarrowestList && beside.Length * TemplateLettering.LineHeight <= room)
+        var list = new GuideList(lettering, steps);
+        if (width - picture.Width - Gap is >= NarrowestList and var narrow && list.Blocks(narrow, room) is [var beside])
         {
-            return [new(title, [.. shown, new(Block(beside), picture.Width + Gap, below)])];
+            return [new(title, [.. shown, new(beside, picture.Width + Gap, below)])];
         }
 
-        var lines = List(steps, width);
-        return lines.Length * TemplateLettering.LineHeight <= room - picture.Height - Gap
-            ? [new(title, [.. shown, new(Block(lines), 0, below + picture.Height + Gap)])]
-            : [new(title, [.. shown]), .. ListPages(title, steps)];
+        return list.Blocks(width, room - picture.Height - Gap) is [var beneath]
+            ? [new(title, [.. shown, new(beneath, 0, below + picture.Height + Gap)])]
+            : [new(title, [.. shown]), .. ListPages(title, heading, list)];
     }
 
-    private IEnumerable<TemplateSheet> Tiled(Block picture, string title, Face face, ImmutableArray<GuideStep> steps, FindingBag findings)
+    private IEnumerable<TemplateSheet>? Tiled(Block picture, string title, Face face, FindingBag findings)
     {
         var words = 2 * TemplateLettering.LineHeight + Gap;
         if (Tiles.Of(picture, width, height - words) is not { } tiles)
         {
-            findings.Add(FindingCatalogue.TooLargeForTemplates, face.Location, $"The {face.Name.Replace('-', ' ')} is {RulerText.Inches(face.Size.Width)} x {RulerText.Inches(face.Size.Height)} in ({RulerText.Millimetres(face.Size.Width)} wide): that would be more than ten pages in a row to join.", "Make the card smaller.");
-            return [];
+            findings.Add(FindingCatalogue.TooLargeForTemplates, face.Location, $"The {face.Name.Replace('-', ' ')} is {PieceTitle.Size(face.Size, UnitSystem.Inches)} ({PieceTitle.Size(face.Size, UnitSystem.Millimetres)}): that would be more than ten pages in a row to join.", "Make the card smaller.");
+            return null;
         }
 
-        return [.. tiles.Select(Page), .. ListPages(title, steps)];
-
-        TemplateSheet Page(Tiles.Tile tile)
+        return tiles.Select(tile =>
         {
             var label = lettering.Set([.. lettering.Wrap($"{title}; {tile.Words}", width)]);
-            return new(title, [new(tile.Block, 0, 0), new(new(label.Box.Width, label.Box.Height, [], [label]), 0, tile.Block.Height + Gap)]);
-        }
+            return new TemplateSheet(title, [new(tile.Block, 0, 0), new(new(label.Box.Width, label.Box.Height, [], [label]), 0, tile.Block.Height + Gap)]);
+        });
     }
 
-    private IEnumerable<TemplateSheet> ListPages(string title, ImmutableArray<GuideStep> steps)
+    private IEnumerable<TemplateSheet> ListPages(string title, TemplateText heading, GuideList list)
     {
-        var perPage = (int)(height / TemplateLettering.LineHeight);
-        return List(steps, width).Prepend($"{title}, the numbers").Chunk(perPage).Select(lines => new TemplateSheet(title, [new(Block([.. lines]), 0, 0)]));
+        var below = heading.Box.Height + Gap;
+        return list.Blocks(width, height - below).Select(
+            b => new TemplateSheet(title, [new(new(heading.Box.Width, heading.Box.Height, [], [heading]), 0, 0), new(b, 0, below)]));
     }
 
     private bool IsWithin(Block block, double room) => block.Width <= width && block.Height <= room;
-
-    private Block Block(ImmutableArray<string> lines)
-    {
-        var text = lettering.Set(lines);
-        return new(text.Box.Width, text.Box.Height, [], [text]);
-    }
-
-    private ImmutableArray<string> List(ImmutableArray<GuideStep> steps, double wide) =>
-        [.. steps.SelectMany(s => lettering.Wrap(string.Create(CultureInfo.InvariantCulture, $"{s.Number}  {s.Words}"), wide))];
 
     private static Outline EdgeOf(LaidOutCard card, Face face) => face.Kind == FaceKind.Front
         ? card.Base.Outline

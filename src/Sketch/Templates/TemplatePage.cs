@@ -15,7 +15,7 @@ internal sealed class TemplatePage(TemplateOptions options, TemplateLettering le
     private static readonly (LineKind Kind, string Id, string Colour, double Width, string? Dashes)[] Strokes =
     [
         (LineKind.Cut, "cut", Black, 0.25, null),
-        (LineKind.Fold, "fold", "#0a4f8f", 0.25, "4 2"),
+        (LineKind.Fold, "fold", "#0a4f8f", 0.25, "2.4 1.2"),
         (LineKind.Place, "place", "#555", 0.2, ".3 1.1"),
         (LineKind.Edge, "edge", "#777", 0.15, null),
         (LineKind.Mark, "marks", "#555", 0.15, null),

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Sketch.Drawing;
+using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Units;
 
@@ -44,7 +46,19 @@ public sealed record FreedPart(Outline Outline, Bounds Reusable)
         new(Outline.Transform(Affine.Shift(x, y)), new(Reusable.Left + x, Reusable.Top + y, Reusable.Right + x, Reusable.Bottom + y));
 
     /// <summary>Width and height of the rectangle, cut off to whole thousandths of a millimetre.</summary>
-    public Size Size => new(Down(Reusable.Width), Down(Reusable.Height));
+    public Size Size => new(Down(Reusable.Width, Length.NanometresPerMillimetre / 1000), Down(Reusable.Height, Length.NanometresPerMillimetre / 1000));
 
-    private static Length Down(double millimetres) => new((long)Math.Floor(millimetres * 1000 + 1e-3) * 1000);
+    /// <summary>The size for people, cut off to whole sixteenths of an inch or millimetres, so that it can be cut from the part.</summary>
+    public string Words(bool isMetric)
+    {
+        var step = isMetric ? Length.NanometresPerMillimetre : Length.NanometresPerInch / 16;
+        return PieceTitle.Size(new(Down(Reusable.Width, step), Down(Reusable.Height, step)), isMetric ? UnitSystem.Millimetres : UnitSystem.Inches);
+    }
+
+    /// <summary>Cut off to whole steps; what misses a step by less than the search for the rectangle strays counts as that step.</summary>
+    private static Length Down(double millimetres, long step)
+    {
+        const double strays = 0.003;
+        return new((long)Math.Floor((millimetres + Math.Min(strays, 1e-6 * step / 2)) * Length.NanometresPerMillimetre / step) * step);
+    }
 }

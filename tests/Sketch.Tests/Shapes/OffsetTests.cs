@@ -1,5 +1,6 @@
 using CsCheck;
 using Sketch.Shapes;
+using Sketch.Units;
 using Xunit;
 
 namespace Sketch.Tests.Shapes;
@@ -184,6 +185,10 @@ public sealed class OffsetTests
         var (sin, cos) = Math.SinCos(2 * Math.PI * i / of);
         return new(radius * cos, radius * sin);
     }
+
+    [Fact]
+    public void Nothing_is_left_of_a_narrow_frame_that_is_moved_inwards() =>
+        Assert.True(Outline.Rectangle(new(Length.Zero, Length.Zero, Length.Inch(0, 3, 4), Length.Inch(0, 1, 2))).Ring(1.5875).Grow(-6.35).IsEmpty);
 
     /// <summary>By definition: a point is inside the offset when it is inside or within the distance (inside and farther than that, when shrunk).</summary>
     private static void AssertOffset(Outline outline, double distance)

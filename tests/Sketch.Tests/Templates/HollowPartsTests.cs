@@ -1,0 +1,97 @@
+using Sketch.Shapes;
+using Sketch.Templates;
+using Sketch.Tests.Layouts;
+using Sketch.Tests.Shapes;
+using Sketch.Units;
+using Xunit;
+
+namespace Sketch.Tests.Templates;
+
+public sealed class HollowPartsTests
+{
+    private static readonly TemplateOptions Hollow = Printed.OnLetter with { Hollow = TemplateOptions.UsualGluing };
+
+    private static TemplatePiece Piece(string pieces, string name, TemplateOptions? options = null) =>
+        Printed.Of($"card \"Test\"\nbase A2, fold left, of white\nfront\n{pieces}", options ?? Hollow).Pieces.Single(p => p.Name == name);
+
+    [Fact]
+    public void A_mat_is_hollow_under_its_panel_but_for_a_quarter_inch_all_round()
+    {
+        var mat = Piece("  sky: panel, showing 1/4, of blue\n    mat +1/8, of navy\n", "mat behind sky");
+        // The panel is 3 5/8 x 4 7/8 in; a quarter of an inch stays on each side of it.
+        Assert.Equal((Length.Inch(3, 1, 8), Length.Inch(4, 3, 8)), (Assert.Single(mat.Freed).Size.Width, mat.Freed[0].Size.Height));
+    }
+
+    [Fact]
+    public void Nothing_is_hollow_unless_asked_for() =>
+        Assert.Empty(Piece("  sky: panel, showing 1/4, of blue\n    mat +1/8, of navy\n", "mat behind sky", Printed.OnLetter).Freed);
+
+    [Fact]
+    public void The_margin_can_be_wider()
+    {
+        var mat = Piece("  sky: panel 3 x 4, of blue\n    mat +1/8, of navy\n", "mat behind sky", Printed.OnLetter with { Hollow = Length.Inch(0, 1, 2) });
+        Assert.Equal(new Size(Length.Inch(2), Length.Inch(3)), Assert.Single(mat.Freed).Size);
+    }
+
+    [Fact]
+    public void Beneath_foam_paper_stays() =>
+        Assert.Empty(Piece("  sky: panel 3 x 4, of blue\n    lamp: square 2, of navy, on foam\n", "sky: panel").Freed);
+
+    [Fact]
+    public void What_a_window_shows_stays()
+    {
+        var mat = Piece("  sky: panel 3 x 4, of blue\n    mat +1/8, of navy\n    window circle 1\n", "mat behind sky");
+        Assert.All(mat.Freed, f => Assert.True(f.Outline.Intersect(Outline.Circle(new(39.69, 52.39), 12.7)).Area < 0.01));
+    }
+
+    [Fact]
+    public void A_part_too_small_for_another_layer_stays() =>
+        Assert.Empty(Piece("  sky: panel 3 x 4, of blue\n    lamp: square 7/8, of navy\n", "sky: panel").Freed);
+
+    [Fact]
+    public void Two_pieces_side_by_side_each_keep_their_own_margin() =>
+        Assert.Equal(2, Piece("  sky: panel 4 x 2, of blue\n    square 2, left 0, of red\n    square 2, right 0, of navy\n", "sky: panel").Freed.Length);
+
+    [Theory]
+    [InlineData("  sky: panel 3 1/2 x 4 1/2, of blue\n    star 3, left 1/4, of red\n", "sky: panel")]
+    [InlineData("  sky: panel 3 1/2 x 4 1/2, of blue, turn left 7\n    heart 3, top 0, of red\n    circle 2, bottom 1/8, of red\n", "sky: panel")]
+    [InlineData("  sky: circle 3 1/2, of blue\n    oval 3 x 2, left -1/2, of red, turn 20\n", "sky: circle")]
+    [InlineData("  sky: panel 3 1/2 x 4 1/2, of blue\n    tag 2 x 3, of red\n    scallop 2, right 0, top 0, of navy\n", "sky: panel")]
+    public void Hidden_parts_are_as_large_as_counted_square_by_square(string pieces, string name)
+    {
+        const double square = 0.25;
+        const double margin = 6.35;
+        var card = Laid.OnA2(pieces);
+        var layer = card.Pieces[0];
+        var covers = card.Pieces.Skip(1).Select(p => new Membership(p.TurnedOutline)).ToList();
+        var own = new Membership(layer.TurnedOutline);
+        var box = layer.TurnedOutline.Bounds;
+        var count = 0;
+        for (var y = box.Top + square / 2; y < box.Bottom; y += square)
+        {
+            for (var x = box.Left + square / 2; x < box.Right; x += square)
+            {
+                var point = new Point(x, y);
+                count += IsWithin(own, point) && covers.Exists(c => IsWithin(c, point)) ? 1 : 0;
+            }
+        }
+
+        var hollow = Piece(pieces, name).Hollow;
+        Assert.Equal(count * square * square, hollow.Area, hollow.Area * 0.01);
+
+        static bool IsWithin(Membership shape, Point point) => shape.Inside(point) && shape.ToEdge(point) >= margin;
+    }
+
+    [Theory]
+    [InlineData("star 3")]
+    [InlineData("heart 3")]
+    [InlineData("circle 3")]
+    public void The_piece_for_a_smaller_layer_lies_within_what_falls_out(string shape)
+    {
+        var freed = Assert.Single(Piece($"  sky: panel 3 1/2 x 4 1/2, of blue\n    {shape}, of red\n", "sky: panel").Freed);
+        Assert.True(freed.Outline.Covers(Outline.Rectangle(freed.Reusable.ToRect())));
+    }
+
+    [Fact]
+    public void The_base_stays_whole() => Assert.Empty(Piece("  sky: panel 3 x 4, of blue\n", "base").Freed);
+}

@@ -1,0 +1,98 @@
+using Sketch.Shapes;
+using Sketch.Templates;
+using Xunit;
+
+namespace Sketch.Tests.Templates;
+
+public sealed class PlacementGuideTests
+{
+    private const string Harbour =
+        "card \"Harbour\"\nbase A2, fold left, of white\nfront\n  sky: panel 3 x 4, left 1/2, top 1/2, of blue\n    mat +1/8, of navy\n    lamp: star 1 1/2, left 1/4, top 1/4, of red\n"
+        + "    3 gem 1/8, in a row, gap 1/16, right 1/4, bottom 1/4, of red\ninside\n  strip full x 1/2, bottom 1/4, of cream\n";
+
+    private static List<TemplateSheet> Guides(TemplateOptions? options = null, string text = Harbour) =>
+        [.. Printed.Of(text, options).Sheets.Where(s => s.Title.Contains("where each piece goes", StringComparison.Ordinal))];
+
+    private static Block Picture(TemplateSheet sheet) => sheet.Blocks.Select(b => b.Block).Single(b => b.Lines.Length > 0);
+
+    /// <summary>Boxes of the pieces from the upper left corner of the face.</summary>
+    private static List<Bounds> Places(TemplateSheet sheet)
+    {
+        var edge = Picture(sheet).Lines.Single(l => l.Kind == LineKind.Edge).Bounds;
+        return [.. Picture(sheet).Lines.Where(l => l.Kind == LineKind.Place).Select(l => l.Bounds)
+            .Select(b => new Bounds(b.Left - edge.Left, b.Top - edge.Top, b.Right - edge.Left, b.Bottom - edge.Top))];
+    }
+
+    [Fact]
+    public void Every_face_with_pieces_has_its_page() =>
+        Assert.Equal(["Harbour, front: where each piece goes", "Harbour, inside: where each piece goes"], Guides().Select(s => s.Title));
+
+    [Fact]
+    public void The_face_is_as_large_as_the_card()
+    {
+        var edge = Picture(Guides()[0]).Lines.Single(l => l.Kind == LineKind.Edge).Bounds;
+        Assert.Equal((107.95, 139.7), (Math.Round(edge.Width, 6), Math.Round(edge.Height, 6)));
+    }
+
+    [Fact]
+    public void Pieces_lie_where_the_card_says()
+    {
+        // From the file: the mat's edge is half an inch from both sides, the panel a sixteenth further in.
+        var places = Places(Guides()[0]);
+        Assert.Equal(12.7, places[0].Left, 6);
+        Assert.Equal(12.7, places[0].Top, 6);
+        Assert.Equal(12.7 + 1.5875, places[1].Left, 6);
+    }
+
+    [Fact]
+    public void The_mirrored_page_shows_the_same_from_the_back()
+    {
+        var guides = Guides(Printed.OnLetter with { Mirror = true });
+        var (plain, mirrored) = (Places(guides[0]), Places(guides[1]));
+        Assert.All(plain.Zip(mirrored), p =>
+        {
+            Assert.Equal(107.95 - p.First.Right, p.Second.Left, 6);
+            Assert.Equal(p.First.Top, p.Second.Top, 6);
+        });
+    }
+
+    [Fact]
+    public void Steps_are_numbered_from_the_lowest_layer_up_and_copies_share_a_number()
+    {
+        var list = Guides()[0].Blocks.Select(b => b.Block).Last(b => b.Lines.Length == 0).Texts.Select(t => t.Words);
+        Assert.Equal(["1", "mat behind sky", "2", "sky: panel", "3", "lamp: star", "4", "gem, 3 times"], list);
+    }
+
+    [Fact]
+    public void Each_number_stands_on_the_picture()
+    {
+        var numbers = Picture(Guides()[0]).Texts.Select(t => t.Words).Distinct().Order(StringComparer.Ordinal);
+        Assert.Equal(["1", "2", "3", "4"], numbers);
+    }
+
+    [Fact]
+    public void A_number_inside_a_piece_touches_no_line()
+    {
+        foreach (var picture in Printed.Samples().SelectMany(c => Printed.Of([c]).Sheets).SelectMany(s => s.Blocks).Select(b => b.Block).Where(b => b.Lines.Any(l => l.Kind == LineKind.Place)))
+        {
+            var points = picture.Lines.Where(l => l.Kind == LineKind.Place).SelectMany(l => l.Contours).SelectMany(Along).ToList();
+            Assert.All(picture.Texts, t => Assert.DoesNotContain(points, p =>
+                p.X > t.Letters.Bounds.Left && p.X < t.Letters.Bounds.Right && p.Y > t.Letters.Bounds.Top && p.Y < t.Letters.Bounds.Bottom));
+        }
+
+        static IEnumerable<Point> Along(Contour contour)
+        {
+            var corners = contour.Flatten(0.05);
+            return corners.Zip(corners.Skip(1).Append(corners[0])).SelectMany(s => Enumerable.Range(0, 21).Select(i =>
+                new Point(s.First.X + (s.Second.X - s.First.X) * i / 20, s.First.Y + (s.Second.Y - s.First.Y) * i / 20)));
+        }
+    }
+
+    [Fact]
+    public void A_long_list_goes_on_on_pages_of_its_own()
+    {
+        var lines = string.Concat(Enumerable.Range(1, 70).Select(i => $"  p{i}: square 1/4, left {i % 8 / 2.0 + 0.1:0.00}, top {i / 16.0 + 0.1:0.00}, of red\n"));
+        var guides = Guides(text: $"card \"Many\"\nbase A2, fold left, of white\nfront\n{lines}");
+        Assert.Equal(70, guides.SelectMany(g => g.Blocks).SelectMany(b => b.Block.Texts).Count(t => t.Words.EndsWith(": square", StringComparison.Ordinal)));
+    }
+}

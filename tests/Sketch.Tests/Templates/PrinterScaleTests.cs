@@ -1,0 +1,41 @@
+using Sketch.Templates;
+using Xunit;
+
+namespace Sketch.Tests.Templates;
+
+public sealed class PrinterScaleTests
+{
+    [Theory]
+    [InlineData("3 15/16 in", 0.984375)]
+    [InlineData("3 15/16", 0.984375)]
+    [InlineData("100 mm", 100 / 101.6)]
+    [InlineData("4.05", 1.0125)]
+    public void What_the_ruler_says_of_the_four_inch_bar_gives_the_scale(string measured, double scale) =>
+        Assert.Equal(scale, PrinterScale.Measured(measured, out _)!.Value.Value, 9);
+
+    [Theory]
+    [InlineData("3 15")]
+    [InlineData("four")]
+    [InlineData("")]
+    [InlineData("2 in")]
+    [InlineData("-4")]
+    [InlineData("3 1/3")]
+    public void A_measure_that_cannot_be_is_told(string measured)
+    {
+        Assert.Null(PrinterScale.Measured(measured, out var problem));
+        Assert.NotEmpty(problem);
+    }
+
+    [Theory]
+    [InlineData("98.5")]
+    [InlineData("0")]
+    [InlineData("-1")]
+    [InlineData("NaN")]
+    [InlineData("0,985")]
+    [InlineData("1e0")]
+    public void A_scale_that_cannot_be_is_told(string scale)
+    {
+        Assert.Null(PrinterScale.Read(scale, out var problem));
+        Assert.NotEmpty(problem);
+    }
+}
