@@ -112,10 +112,11 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
 
         foreach (var piece in written.Length == 0 ? [] : templates!.Pieces)
         {
-            foreach (var part in piece.Freed)
+            foreach (var parts in piece.Freed.GroupBy(p => p.Words(piece.IsMetric)))
             {
-                var each = piece.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $", {piece.Count} times") : "";
-                session.Output.Write($"The middle of {Printable.Line(piece.Name)} is left for a smaller layer: {part.Words(piece.IsMetric)}, {Printable.Line(piece.Material)}{each}.\n");
+                var times = parts.Count() * piece.Count;
+                var each = times > 1 ? string.Create(CultureInfo.InvariantCulture, $", {times} times") : "";
+                session.Output.Write($"The middle of {Printable.Line(piece.Name)} is left for a smaller layer: {parts.Key}, {Printable.Line(piece.Material)}{each}.\n");
             }
         }
     }

@@ -12,6 +12,7 @@ internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<Guid
 {
     private const double FromEdge = 2;
     private const double Room = 0.6;
+    private const double Square = 0.5;
 
     // A thin digit in a narrow border would be lost among the lines.
     private const double NarrowestNumber = 4;
@@ -25,7 +26,7 @@ internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<Guid
         var outlines = steps.Select(s => (Step: s, Outlines: s.Outlines.Select(o => o.Transform(placement)).ToImmutableArray())).ToImmutableArray();
         var face = edge.Transform(placement);
         var box = outlines.SelectMany(o => o.Outlines).Aggregate(face.Bounds, (all, one) => all.With(one.Bounds));
-        var map = new FaceMap(face, [.. outlines.SelectMany(o => o.Outlines)]);
+        var map = new RoomMap([.. outlines.SelectMany(o => o.Outlines)], [face], Square);
         var lines = ImmutableArray.CreateBuilder<TemplateLine>();
         var texts = ImmutableArray.CreateBuilder<TemplateText>();
         var callouts = new List<Callout>();

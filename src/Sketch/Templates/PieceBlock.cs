@@ -6,7 +6,7 @@ namespace Sketch.Templates;
 /// <summary>A piece with its label as it can stand on a page: upright or turned a quarter, labelled inside where there is room, else beside.</summary>
 internal sealed class PieceBlock(TemplateLettering lettering)
 {
-    private const double LabelTolerance = 0.1;
+    private const double LabelSquare = 0.75;
 
     private readonly PieceLabel _label = new(lettering);
 
@@ -14,28 +14,49 @@ internal sealed class PieceBlock(TemplateLettering lettering)
     public ImmutableArray<Block> Ways(TemplatePiece piece)
     {
         var forms = _label.Forms(piece);
-        var box = piece.Outline.Bounds;
-        var least = forms.Min(f => Math.Max(f.Box.Width, f.Box.Height));
-        var room = Math.Max(box.Width, box.Height) < least ? null : LabelRoom(piece);
-        return [.. Ways(piece, forms, room, isTurned: false), .. Ways(piece, forms, room, isTurned: true)];
+        var bare = Bare(piece);
+        var map = HasRoom(bare, forms) ? Map(piece, bare) : null;
+        return [.. Ways(bare, forms, f => map?.RoomFor(0, f.Box.Width + 2 * PieceLabel.Room, f.Box.Height + 2 * PieceLabel.Room)), .. Turned()];
+
+        IEnumerable<Block> Turned()
+        {
+            var turn = QuarterTurn(bare.Height);
+            return Ways(
+                Lines(piece, turn), forms,
+                f => map?.RoomFor(0, f.Box.Height + 2 * PieceLabel.Room, f.Box.Width + 2 * PieceLabel.Room) is { } centre ? turn.Apply(centre) : null);
+        }
     }
 
     /// <summary>The lines of a piece upright, with the word for its grain.</summary>
     public Block Bare(TemplatePiece piece) => Lines(piece, Affine.Identity);
 
-    private IEnumerable<Block> Ways(TemplatePiece piece, ImmutableArray<TemplateText> forms, Bounds? room, bool isTurned)
+    private static IEnumerable<Block> Ways(Block bare, ImmutableArray<TemplateText> forms, Func<TemplateText, Point?> room)
     {
-        var height = piece.Outline.Bounds.Height;
-        var turn = isTurned ? QuarterTurn(height) : Affine.Identity;
-        var bare = Lines(piece, turn);
-        var free = isTurned && room is { } upright ? new(height - upright.Bottom, upright.Left, height - upright.Top, upright.Right) : room;
-        if (free is { } place && PieceLabel.Inside(forms, place) is { } inside)
+        foreach (var form in forms)
         {
-            return [bare with { Texts = bare.Texts.Add(inside) }];
+            if (room(form) is { } centre)
+            {
+                return [bare with { Texts = bare.Texts.Add(form.CentredAt(centre)) }];
+            }
         }
 
         // A label beside narrows or flattens the block; which is better is seen when the page is filled.
         return forms.SelectMany(f => new[] { Below(bare, f), Right(bare, f) }).OrderBy(b => b.Area).Take(3);
+    }
+
+    private static bool HasRoom(Block bare, ImmutableArray<TemplateText> forms)
+    {
+        var (longer, shorter) = (Math.Max(bare.Width, bare.Height), Math.Min(bare.Width, bare.Height));
+        return forms.Any(f => Math.Max(f.Box.Width, f.Box.Height) < longer && Math.Min(f.Box.Width, f.Box.Height) < shorter);
+    }
+
+    /// <summary>Where the piece has no lines; of a base only the front half, since the arrow for the grain is in the other.</summary>
+    private static RoomMap Map(TemplatePiece piece, Block bare)
+    {
+        var lines = bare.Lines.Where(l => l.Kind != LineKind.Mark).Select(l => new Outline(l.Contours));
+        var area = piece.Grain is null ? piece.Outline
+            : piece.Outline.Intersect(Outline.Rectangle(new Bounds(piece.Folds[0].From.X, piece.Folds[0].From.Y, bare.Width, bare.Height).ToRect()));
+        return new([area], [.. lines], LabelSquare);
     }
 
     private static Affine QuarterTurn(double height) => new(0, 1, -1, 0, height, 0);
@@ -47,36 +68,6 @@ internal sealed class PieceBlock(TemplateLettering lettering)
     private static Block Right(Block bare, TemplateText label) => new(
         bare.Width + PieceLabel.Room + label.Box.Width, Math.Max(bare.Height, label.Box.Height), bare.Lines,
         bare.Texts.Add(label.Shift(bare.Width + PieceLabel.Room, Math.Max(0, (bare.Height - label.Box.Height) / 2))));
-
-    /// <summary>The largest rectangle that no line crosses: beside the score line of a base, within or around an inner cut.</summary>
-    private static Bounds? LabelRoom(TemplatePiece piece)
-    {
-        var area = piece.Outline;
-        var box = area.Bounds;
-        if (piece.Grain is not null)
-        {
-            // The front half: the arrow for the grain is in the other.
-            var (from, _) = piece.Folds[0];
-            area = area.Intersect(Outline.Rectangle(new Bounds(from.X, from.Y, box.Right, box.Bottom).ToRect()));
-        }
-        else if (piece.Folds.Length > 0)
-        {
-            var (left, top) = (piece.Folds.Min(f => f.From.X), piece.Folds.Min(f => f.From.Y));
-            var (right, bottom) = (piece.Folds.Max(f => f.To.X), piece.Folds.Max(f => f.To.Y));
-            area = area.Intersect(Outline.Rectangle(new Bounds(left, top, right, bottom).ToRect()));
-        }
-
-        var rooms = piece.Freed.Select(f => f.Reusable).ToList();
-        if (Coarse(area.Subtract(piece.Hollow)).LargestRectangleInside() is { } around)
-        {
-            rooms.Add(around);
-        }
-
-        return rooms.Count == 0 ? null : rooms.MaxBy(r => r.Width * r.Height);
-    }
-
-    /// <summary>Straight lines that stray by far less than the room that a label keeps; they are searched many times faster than curves.</summary>
-    private static Outline Coarse(Outline outline) => new([.. outline.Contours.Select(c => c.Flatten(LabelTolerance)).Select(p => new Contour(p[0], [.. p.Skip(1).Select(Segment.Line)]))]);
 
     private Block Lines(TemplatePiece piece, Affine turn)
     {

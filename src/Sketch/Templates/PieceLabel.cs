@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Sketch.Drawing;
 using Sketch.Panels;
-using Sketch.Shapes;
 using Sketch.Units;
 
 namespace Sketch.Templates;
@@ -20,7 +20,7 @@ internal sealed class PieceLabel(TemplateLettering lettering)
     {
         var (first, second) = Sizes(piece.Cut, piece.IsMetric);
         var count = $"cut {piece.Count}";
-        var freed = piece.Freed.Select(f => $"middle frees {f.Words(piece.IsMetric)}").ToArray();
+        var freed = Freed(piece).ToArray();
         return
         [
             lettering.Set([piece.Name, piece.Material, first, second, count, .. freed]),
@@ -34,18 +34,12 @@ internal sealed class PieceLabel(TemplateLettering lettering)
     public TemplateText OfTile(TemplatePiece piece, string tile, double width)
     {
         var (first, second) = Sizes(piece.Cut, piece.IsMetric);
-        var freed = piece.Freed.Select(f => $", middle frees {f.Words(piece.IsMetric)}");
+        var freed = Freed(piece).Select(f => $", {f}");
         return lettering.Set(lettering.Wrap($"{piece.Name}, {tile}, {piece.Material}, {first} ({second}), cut {piece.Count}{string.Concat(freed)}", width));
     }
 
-    /// <summary>The first form that stands inside a shape clear of its lines; null when none does.</summary>
-    /// <param name="forms">The forms.</param>
-    /// <param name="free">The largest upright rectangle without lines.</param>
-    public static TemplateText? Inside(ImmutableArray<TemplateText> forms, Bounds free)
-    {
-        var inner = free.Grow(-Room);
-        return forms.FirstOrDefault(f => f.Box.Width <= inner.Width && f.Box.Height <= inner.Height)?.CentredAt(free.Centre);
-    }
+    private static IEnumerable<string> Freed(TemplatePiece piece) => piece.Freed.GroupBy(f => f.Words(piece.IsMetric))
+        .Select(g => g.Count() == 1 ? $"middle frees {g.Key}" : string.Create(CultureInfo.InvariantCulture, $"middle frees {g.Count()} of {g.Key}"));
 
     /// <summary>A size in both units, that of the file first.</summary>
     public static (string First, string Second) Sizes(Size size, bool isMetric)

@@ -3,10 +3,9 @@ using Sketch.Shapes;
 
 namespace Sketch.Templates;
 
-/// <summary>Which piece is seen where on a face, in small squares: enough to find room for a number.</summary>
-internal sealed class FaceMap
+/// <summary>Which piece is seen where, in small squares: enough to find room for a number or a label.</summary>
+internal sealed class RoomMap
 {
-    private const double FinestSquare = 0.5;
     private const double MostSquares = 500_000;
     private const int Line = -2;
     private const int Nothing = -1;
@@ -18,11 +17,15 @@ internal sealed class FaceMap
     private readonly int[] _seen;
     private readonly ImmutableArray<Outline> _pieces;
 
-    /// <summary>The map of a face on which pieces lie, later ones on top.</summary>
-    public FaceMap(Outline face, ImmutableArray<Outline> pieces)
+    /// <summary>The map of pieces, later ones on top.</summary>
+    /// <param name="pieces">The pieces; their edges are lines too.</param>
+    /// <param name="lines">Other lines that are to stay free.</param>
+    /// <param name="square">Side of a square in millimetres; larger for a very large piece.</param>
+    public RoomMap(ImmutableArray<Outline> pieces, ImmutableArray<Outline> lines, double square)
     {
-        _box = pieces.Aggregate(face.Bounds, (all, p) => all.With(p.Bounds));
-        _square = Math.Max(FinestSquare, Math.Sqrt(_box.Width * _box.Height / MostSquares));
+        var drawn = pieces.AddRange(lines);
+        _box = drawn.Skip(1).Aggregate(drawn[0].Bounds, (all, p) => all.With(p.Bounds));
+        _square = Math.Max(square, Math.Sqrt(_box.Width * _box.Height / MostSquares));
         (_across, _down) = ((int)Math.Ceiling(_box.Width / _square) + 1, (int)Math.Ceiling(_box.Height / _square) + 1);
         _seen = new int[_across * _down];
         Array.Fill(_seen, Nothing);
@@ -32,7 +35,7 @@ internal sealed class FaceMap
             Fill(pieces[i], i);
         }
 
-        foreach (var outline in pieces.Add(face))
+        foreach (var outline in drawn)
         {
             Trace(outline);
         }
