@@ -34,8 +34,8 @@ public sealed class TemplateLettering(ISurroundings surroundings)
     // The tool's own font has capitals of 0.727 of its size; those of most text faces are close to that.
     private const double CapitalHeight = Points * Point * 0.727;
 
-    // From the ink of one word to that of the next: a little more than the blank of a text face, which has the letters' own room beside it.
-    private const double Blank = Points * Point * 0.34;
+    // From the ink of one word to that of the next: wide enough that 1 3/4 is never read as 13/4.
+    private const double Blank = Points * Point * 0.45;
 
     private readonly Dictionary<string, (Outline Letters, double Width)> _shaped = new(StringComparer.Ordinal);
 
