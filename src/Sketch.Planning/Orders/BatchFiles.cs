@@ -11,8 +11,7 @@ namespace Sketch.Planning;
 /// <summary>A card with the order to make it.</summary>
 /// <param name="Order">How many, and in which papers.</param>
 /// <param name="Card">The card.</param>
-/// <param name="File">The name of its file.</param>
-public sealed record Design(MakeOrder Order, LaidOutCard Card, string File)
+public sealed record Design(MakeOrder Order, LaidOutCard Card)
 {
     /// <summary>Two lines that make the same card are two designs.</summary>
     public bool Equals(Design? other) => ReferenceEquals(this, other);
@@ -73,7 +72,7 @@ public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design
                 return null;
             }
 
-            return new(order, card.Card, card.Source.Path);
+            return new(order, card.Card);
         }
 
         private Compilation? Open(NamedFile named, string what)

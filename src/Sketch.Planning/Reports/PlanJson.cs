@@ -162,6 +162,12 @@ public static class PlanJson
         WriteAmount("onHand", need.OnHand);
         WriteAmount("short", need.Short);
         json.WriteBoolean("estimate", need.IsEstimate);
+        if (need.Kind == NeedKind.Foam)
+        {
+            json.WriteLength("strips", need.Strips);
+            json.WriteNumber("areaInSquareMillimetres", Math.Round(need.StripArea, 2));
+        }
+
         json.WriteEndObject();
 
         void WriteAmount(string name, long? amount)

@@ -90,7 +90,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
 
     private static ReportSection Supplies(BatchPlan plan, LengthStyle lengths) => new(
         "Besides paper",
-        plan.Supplies.Any(s => s.IsEstimate) ? ["Foam and adhesive are estimates."] : [],
+        plan.Supplies.Any(s => s.IsEstimate) ? [.. plan.Supplies.Where(s => s.Kind == NeedKind.Foam).Select(s => SupplyText.Strips(s, lengths)).Prepend("Foam and adhesive are estimates.")] : [],
         ReportTable.Of(["What", "Needed", "On hand", "Missing"], plan.Supplies.Select(s => ImmutableArray.Create(
             SupplyText.Named(s, lengths), SupplyText.Amount(s, s.Needed, lengths), s.OnHand is { } onHand ? SupplyText.Amount(s, onHand, lengths) : "",
             s.Short == 0 ? "" : SupplyText.Amount(s, s.Short, lengths)))));

@@ -8,6 +8,9 @@ namespace Sketch.Planning;
 /// </summary>
 internal static class Fastening
 {
+    /// <summary>How wide a strip of foam is taken to be, for its area.</summary>
+    public static readonly Length FoamStrip = Length.Inch(0, 1, 4);
+
     private static readonly Length TwoStripsFrom = Length.Inch(1, 1, 2);
 
     /// <summary>Length of all strips under a piece.</summary>

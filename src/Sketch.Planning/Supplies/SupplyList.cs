@@ -74,7 +74,7 @@ internal sealed class SupplyList
                 var stock = OnShelf(NeedKind.Foam, piece.Foam, null, null);
                 var byLength = stock.IsEmpty || stock[0].Long is not null;
                 Add(new(NeedKind.Foam, stock.IsEmpty ? "foam" : stock[0].Name, piece.Foam, null, byLength, stock, []),
-                    design, byLength ? Fastening.Strips(piece.Box.Size).Nanometres : Fastening.Pads(piece.Box.Size));
+                    design, byLength ? Fastening.Strips(piece.Box.Size).Nanometres : Fastening.Pads(piece.Box.Size), Fastening.Strips(piece.Box.Size).Nanometres);
             }
             else
             {
@@ -100,7 +100,7 @@ internal sealed class SupplyList
         return kind == NeedKind.Foam ? [.. fitting.Take(1)] : named.IsDefault ? [] : named;
     }
 
-    private void Add(SupplyNeed need, Design design, long perCard)
+    private void Add(SupplyNeed need, Design design, long perCard, long strips = 0)
     {
         var at = _needs.FindIndex(n => n.Kind == need.Kind && n.Measure == need.Measure && n.Size == need.Size && n.ByLength == need.ByLength
             && n.Name.Equals(need.Name, StringComparison.OrdinalIgnoreCase));
@@ -115,7 +115,8 @@ internal sealed class SupplyList
         _needs[at] = known with
         {
             IsAskedFor = known.IsAskedFor || need.IsAskedFor,
-            Shares = share is null ? known.Shares.Add(new(design, perCard)) : known.Shares.Replace(share, share with { PerCard = share.PerCard + perCard }),
+            Shares = share is null ? known.Shares.Add(new(design, perCard) { Strips = strips })
+                : known.Shares.Replace(share, share with { PerCard = share.PerCard + perCard, Strips = share.Strips + strips }),
         };
     }
 }

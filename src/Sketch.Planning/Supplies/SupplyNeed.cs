@@ -29,7 +29,11 @@ public enum NeedKind
 /// <summary>How much of something a card of one design takes.</summary>
 /// <param name="Design">The design.</param>
 /// <param name="PerCard">Nanometres of length, or pieces.</param>
-public sealed record DesignShare(Design Design, long PerCard);
+public sealed record DesignShare(Design Design, long PerCard)
+{
+    /// <summary>For foam, also where it is counted in pads: length of strips in nanometres.</summary>
+    public long Strips { get; init; }
+}
 
 /// <summary>How much of one thing a batch needs.</summary>
 /// <param name="Kind">What.</param>
@@ -59,6 +63,9 @@ public sealed record SupplyNeed(
     /// <summary>The same unit; 0 when the shelf does not say how much there is.</summary>
     public long Short => OnHand is { } onHand ? Math.Max(0, Needed - onHand) : 0;
 
-    /// <summary>How high or wide a strip of foam is taken to be, for its area: 1/4 in, a usual strip (common practice, no source).</summary>
-    public static readonly Length FoamStrip = Length.Inch(0, 1, 4);
+    /// <summary>For foam: length of all strips, whether it is counted so or in pads.</summary>
+    public Length Strips => new(Shares.Sum(s => s.Strips * s.Design.Order.Count));
+
+    /// <summary>For foam: area of all strips in square millimetres.</summary>
+    public double StripArea => Strips.Millimetres * Fastening.FoamStrip.Millimetres;
 }

@@ -30,6 +30,14 @@ public class SupplyTests
     [Fact]
     public void Foam_goes_by_its_height() => Assert.Equal("thick", Need(NeedKind.Foam, "foam thin: 1 mm, 50 pieces\nfoam thick: 2 mm, 50 pieces\n").Name);
 
+    // A star of 1 in is less than 1 1/2 in across, so one strip of its width, a quarter inch wide (common practice, no source).
+    [Fact]
+    public void Foam_is_told_by_length_and_area_too()
+    {
+        var foam = Need(NeedKind.Foam, "foam thick: 2 mm, 50 pieces\n");
+        Assert.Equal((12, 12.0, 3.0), (foam.Needed, Math.Round(foam.Strips.Inches, 6), Math.Round(foam.StripArea / 645.16, 6)));
+    }
+
     [Fact]
     public void Too_few_gems_are_an_error_where_the_shelf_counts_them()
     {
