@@ -18,6 +18,7 @@ internal static class CommandTree
             SizesVerb.Create(session),
             DrawVerb.Create(session),
             VariantsVerb.Create(session),
+            GalleryVerb.Create(session),
             TemplatesVerb.Create(session),
             PlanVerb.Create(session),
             FormatVerb.Create(session),

@@ -1,0 +1,30 @@
+using System.CommandLine;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>Makes a page of all cards in a folder.</summary>
+internal static class GalleryVerb
+{
+    /// <summary>The verb.</summary>
+    public static Command Create(Session session)
+    {
+        var cards = new Argument<string>("DIR") { Description = "A folder with card files." };
+        var shelf = new ShelfOptions();
+        var folder = new Option<string>("--out") { Description = "The folder for index.html and the pictures; it is made if need be.", HelpName = "DIR", Required = true };
+        var title = new Option<string>("--title") { Description = "The page's title.", HelpName = "WORDS", DefaultValueFactory = _ => "Cards" };
+        var json = Options.Json();
+        var verb = new VerbCommand(
+            "gallery",
+            "Makes a page of all cards in a folder, with pictures, papers, notes and sizes; it works offline and prints well.",
+            "sketch gallery cards --out gallery",
+            "sketch gallery cards --out gallery --stash museum.stash --title \"Cards of the keepers' club\"")
+        {
+            cards, folder, title, shelf.Stash, shelf.Outside, json,
+        };
+        verb.SetAction(parsed => shelf.Read(session, parsed, out var status) is { } filling
+            ? new GalleryRun(session, parsed.GetRequiredValue(folder), parsed.GetRequiredValue(title), filling, parsed.GetValue(shelf.Outside))
+                .Run(parsed.GetRequiredValue(cards), parsed.GetValue(json))
+            : status);
+        return verb;
+    }
+}

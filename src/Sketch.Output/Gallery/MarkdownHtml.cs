@@ -1,0 +1,55 @@
+using Markdig;
+using Markdig.Renderers.Html;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+
+namespace Sketch.Output.Gallery;
+
+/// <summary>
+/// Markdown as HTML that may stand in any page: raw HTML is shown as it is typed, pictures become links, so that nothing is loaded from
+/// elsewhere, and an address that is neither of the web, of mail nor within the folder is left out.
+/// </summary>
+public static class MarkdownHtml
+{
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().DisableHtml().UsePipeTables().Build();
+
+    /// <summary>Renders Markdown.</summary>
+    /// <param name="markdown">The text.</param>
+    /// <param name="headings">How many levels its headings stand below those of the page around it.</param>
+    public static string Of(string markdown, int headings)
+    {
+        var document = Markdown.Parse(markdown, Pipeline);
+        foreach (var heading in document.Descendants<HeadingBlock>())
+        {
+            heading.Level = Math.Min(6, heading.Level + headings);
+        }
+
+        foreach (var link in document.Descendants<LinkInline>())
+        {
+            link.IsImage = false;
+            link.Url = Harmless(link.Url);
+            if (link.FirstChild is null)
+            {
+                link.AppendChild(new LiteralInline(link.Url is { Length: > 0 } url ? url : "link"));
+            }
+        }
+
+        foreach (var link in document.Descendants<AutolinkInline>())
+        {
+            link.Url = link.IsEmail ? link.Url : Harmless(link.Url) ?? "";
+        }
+
+        foreach (var cell in document.Descendants<Markdig.Extensions.Tables.TableRow>().Where(r => r.IsHeader).SelectMany(r => r))
+        {
+            cell.GetAttributes().AddProperty("scope", "col");
+        }
+
+        return document.ToHtml(Pipeline);
+    }
+
+    private static string? Harmless(string? address)
+    {
+        var end = address?.IndexOfAny([':', '/', '?', '#']) ?? -1;
+        return end < 0 || address![end] != ':' || address[..end].ToLowerInvariant() is "http" or "https" or "mailto" ? address : "";
+    }
+}
