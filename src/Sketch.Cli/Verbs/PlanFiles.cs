@@ -76,9 +76,9 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
     // Diagrams of an earlier plan with more sheets would be cut by mistake.
     private void RemoveOlderDiagrams()
     {
-        foreach (var path in Directory.GetFiles(folder, $"{_stem}-sheet-*.svg").Except(_written).Where(PictureFile.MayReplace))
+        foreach (var path in Directory.GetFiles(folder, $"{_stem}-sheet-*.svg").Except(_written))
         {
-            File.Delete(path);
+            PictureFile.Remove(path);
         }
     }
 }
