@@ -50,12 +50,18 @@ internal sealed class WordsTooBig : IFitRule
             ? $"{view.Say.Length(Length.NearestMillimetres(width - roomAcross))} too wide"
             : $"{view.Say.Length(Length.NearestMillimetres(height - roomDown))} too high";
         var smaller = view.Say.LettersUpTo(Length.NearestMillimetres(words.LetterHeight.Millimetres * share));
-        var larger = width > roomAcross
-            ? $"make it {view.Say.Typed(view.Say.UpToMark(Length.NearestMillimetres(width)))} wide"
-            : $"make it {view.Say.Typed(view.Say.UpToMark(Length.NearestMillimetres(height)))} high";
+        var face = view.SizeOf(piece.Face);
+        var (needed, room, measure) = width > roomAcross ? (width, face.Width, "wide") : (height, face.Height, "high");
+        var larger = view.Say.UpToMark(Length.NearestMillimetres(needed));
+        string[] ways =
+        [
+            smaller > Length.Zero ? $"letters {view.Say.Typed(smaller)}" : "fewer words",
+            .. larger <= room ? [$"make it {view.Say.Typed(larger)} {measure}"] : Array.Empty<string>(),
+            .. width > roomAcross && roomDown >= width ? ["write it lying, and turn it: turn left 90"] : Array.Empty<string>(),
+        ];
         findings.Add(FindingCatalogue.WordsTooBig, piece.Location,
             $"“{OneLine(words)}” is {excess} for {Saying.Called(piece)} with letters {view.Say.Length(words.LetterHeight)} high.",
-            smaller > Length.Zero ? $"Write letters {view.Say.Typed(smaller)}, or {larger}." : $"Write fewer words, or {larger}.");
+            $"Write {string.Join(", or ", ways)}.");
     }
 
     private static string OneLine(PieceWords words) => words.Text.Replace('\n', ' ');

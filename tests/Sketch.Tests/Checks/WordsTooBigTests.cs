@@ -34,6 +34,16 @@ public sealed class WordsTooBigTests
     }
 
     [Fact]
+    public void A_width_that_the_face_does_not_have_is_no_hint() => Assert.Equal(
+        "Write letters 3/16.",
+        Fit.OnA2("  strip 4 x 2 \"Fair winds and calm seas\", letters 3/8, of white").The(FindingCatalogue.WordsTooBig).Hint);
+
+    [Fact]
+    public void Words_on_an_upright_strip_are_to_be_written_lying() => Assert.EndsWith(
+        ", or write it lying, and turn it: turn left 90.",
+        Fit.OnA2("  strip 1/2 x 5 \"Fair winds\", letters 3/8, of white").The(FindingCatalogue.WordsTooBig).Hint, StringComparison.Ordinal);
+
+    [Fact]
     public void Words_in_the_box_of_a_star_may_still_run_over_its_edge() => Assert.Equal(
         "“Fair” runs over the edge of lamp with letters 10 mm high.",
         Fit.InMillimetres("  lamp: star 40 \"Fair\", letters 10, of white").The(FindingCatalogue.WordsTooBig).Message);
