@@ -54,7 +54,7 @@ public class FindingCatalogueTests
         ["SK303"] = Head + "front\n  a: panel 1 x 1, above b, of red\n  b: panel 1 x 1, above a, of red\n",
         ["SK304"] = Head + "front\n  panel, showing 3, of red\n",
         ["SK305"] = Head + "front\n  panel 1 x 1, left 1, right 1, of red\n",
-        ["SK306"] = HostileInputs.Text("copies of copies of copies"),
+        ["SK306"] = Head + "front\n  panel 4 x 4, of red\n    201 window 1/16 x 1/16, in a grid 20 across, gap 1/16\n",
         ["SK307"] = Head + "front\n  panel 1 x 1, left 900 m, shift right 900 m, of red\n",
         ["SK308"] = Head + "front\n  6 square 1, spread, of red\n",
         ["SK309"] = Head + "front\n  star 1, tucked under, of red\n",
