@@ -28,8 +28,15 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             sections.Add(Missing(plan));
         }
 
+        sections.Add(Care(plan));
         return new(plan.Files.Batch.Title, sections.ToImmutable());
     }
+
+    private static ReportSection Care(BatchPlan plan) => new(
+        "Take care",
+        plan.Supplies.Any(s => s.Kind == NeedKind.Gem)
+            ? [Cautions.Knives, Cautions.Guillotines, Cautions.Adhesives, Cautions.SmallParts]
+            : [Cautions.Knives, Cautions.Guillotines, Cautions.Adhesives]);
 
     private static ReportSection Missing(BatchPlan plan)
     {

@@ -74,7 +74,8 @@ public sealed partial class Parser
             return null;
         }
 
-        return cursor.Length($"Write {word} left 1/4.", signed: true) is { } distance ? new(vertical, horizontal.Value, distance.Value, default) : null;
+        var side = horizontal == Edge.Left ? "left" : "right";
+        return cursor.Length($"Write {word} {side} 1/4.", signed: true) is { } distance ? new(vertical, horizontal.Value, distance.Value, default) : null;
     }
 
     private static BesideClause? ReadBeside(Cursor cursor, Side side)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Sketch.Stationery;
 
 namespace Sketch.Templates;
 
@@ -16,8 +17,8 @@ internal static class SafetyNotes
         [
             $"{title}: full-size templates",
             $"Check first: lay a ruler along the two bars at the foot of the page. {scale}",
-            "Knives: use a fresh blade, a cutting mat larger than the work and a metal ruler; fingers clear and the holding hand behind the blade, and cap the knife when you put it down.",
-            "Guillotines and trimmers: guard on, fingers well away from the cutting line, never reach under the blade; close and lock the arm after every use, out of children's reach.",
+            Cautions.Knives,
+            Cautions.Guillotines,
         ];
         var text = lettering.Set([.. notes.SelectMany(n => lettering.Wrap(n, width))]);
         return new(width, text.Box.Height, [], [text]);
