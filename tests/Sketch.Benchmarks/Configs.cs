@@ -1,4 +1,5 @@
 using System.Globalization;
+using BenchmarkDotNet.Columns;
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Engines;
 using BenchmarkDotNet.Jobs;
@@ -9,7 +10,11 @@ namespace Sketch.Benchmarks;
 /// <summary>Measures in the running process: nothing is built again, so a benchmark starts at once, also on a busy machine.</summary>
 public abstract class InProcess : ManualConfig
 {
-    protected InProcess(Job job) => AddJob(job.WithToolchain(new InProcessEmitToolchain(TimeSpan.FromMinutes(20), logOutput: true)));
+    protected InProcess(Job job)
+    {
+        AddJob(job.WithToolchain(new InProcessEmitToolchain(TimeSpan.FromMinutes(20), logOutput: true)));
+        AddColumn(StatisticColumn.Median, StatisticColumn.Min);
+    }
 }
 
 /// <summary>Sets each time against one frame of a screen.</summary>

@@ -106,6 +106,8 @@ internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions d
     private void Pieces(FaceKind face)
     {
         var seen = new List<(Piece Piece, PieceDesign Design)>();
+        // Pieces that are alike keep one design between them: its path data can be long.
+        var alike = new Dictionary<PieceDesign, PieceDesign>();
         var times = new Dictionary<PieceDesign, int>();
         var copies = new Dictionary<PieceDesign, int>();
         foreach (var piece in card.On(face))
@@ -120,6 +122,11 @@ internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions d
                 var copy = copies.GetValueOrDefault(design);
                 copies[design] = copy + 1;
                 design = design.CutFrom(copy % PieceDesign.Cuts);
+            }
+
+            if (!alike.TryAdd(design, design))
+            {
+                design = alike[design];
             }
 
             times[design] = times.GetValueOrDefault(design) + 1;
