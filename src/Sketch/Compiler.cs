@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Sketch.Checks;
 using Sketch.Batches;
+using Sketch.Checks;
 using Sketch.Diagnostics;
 using Sketch.Drafts;
 using Sketch.Layout;

@@ -13,10 +13,14 @@ internal sealed class NodeBuilder(FindingBag findings)
     /// <summary>The most pieces with mats that a card is laid out with.</summary>
     public const int PieceLimit = 200_000;
 
+    /// <summary>The most letters, counted on every copy: each is drawn by its outline.</summary>
+    public const long LetterLimit = 500_000;
+
     /// <summary>How deep pieces may lie on pieces once the parts are spelt out.</summary>
     private const int DepthLimit = 2 * Parser.DepthLimit;
 
     private int _pieces;
+    private long _letters;
     private bool _full;
     private bool _deep;
 
@@ -123,7 +127,9 @@ internal sealed class NodeBuilder(FindingBag findings)
     private bool Take(PieceDraft draft)
     {
         _pieces += 1 + draft.Mats.Length;
-        if (_pieces <= PieceLimit)
+        // One text a copy where there are as many, else all of them on each.
+        _letters += draft.Texts.Length == draft.Count ? draft.Texts.Max(t => (long)t.Text.Length) : draft.Texts.Sum(t => (long)t.Text.Length);
+        if (_pieces <= PieceLimit && _letters <= LetterLimit)
         {
             return true;
         }
@@ -131,7 +137,8 @@ internal sealed class NodeBuilder(FindingBag findings)
         if (!_full)
         {
             _full = true;
-            findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {PieceLimit:N0} pieces; the rest is left out.", "Make fewer copies.");
+            var most = _pieces > PieceLimit ? $"{PieceLimit:N0} pieces" : $"{LetterLimit:N0} letters";
+            findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {most}; the rest is left out.", "Make fewer copies.");
         }
 
         return false;

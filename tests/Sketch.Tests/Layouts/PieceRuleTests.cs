@@ -121,4 +121,14 @@ public class PieceRuleTests
     public void What_makes_no_sense_is_an_error(string pieces) => Assert.Contains(
         Compiler.Compile(new SourceText("card.card", $"card \"Test\"\nbase A2, fold left, of white\nfront\n{pieces}"), new TestSurroundings()).Findings,
         f => f.Severity == Severity.Error);
+
+    [Fact]
+    public void More_letters_than_can_be_drawn_are_a_finding()
+    {
+        var words = new string('a', 10_000);
+
+        var compilation = Compiler.Compile(new SourceText("card.card", $"card \"Test\"\nbase A2, of white\nfront\n  60 strip 3 x 1 \"{words}\", of red"), new TestSurroundings());
+
+        Assert.Contains(compilation.Findings, f => f.Kind == FindingCatalogue.TooManyPieces && f.Message.Contains("letters", StringComparison.Ordinal));
+    }
 }
