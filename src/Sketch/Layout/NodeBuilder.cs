@@ -14,7 +14,7 @@ internal sealed class NodeBuilder(FindingBag findings)
     public const int PieceLimit = 200_000;
 
     /// <summary>The most letters, counted on every copy: each is drawn by its outline.</summary>
-    public const long LetterLimit = 500_000;
+    public const long LetterLimit = 100_000;
 
     /// <summary>How deep pieces may lie on pieces once the parts are spelt out.</summary>
     private const int DepthLimit = 2 * Parser.DepthLimit;
