@@ -45,7 +45,8 @@ internal static class HostileRuns
         return 0;
     }
 
-    private static (int Status, double Seconds, double Peak) Measure(string tool, params string[] arguments)
+    /// <summary>One run: exit status, seconds and the most memory it held in MB.</summary>
+    internal static (int Status, double Seconds, double Peak) Measure(string tool, params string[] arguments)
     {
         var watch = Stopwatch.StartNew();
         using var process = Clock.Start(tool, arguments);

@@ -11,17 +11,25 @@ public static class InOrder
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static void Run<T>(int count, Func<int, T> make, Action<T> take, CancellationToken cancellation)
     {
-        var parts = new T[Math.Max(1, Environment.ProcessorCount)];
-        for (var first = 0; first < count; first += parts.Length)
+        var some = Math.Max(1, Environment.ProcessorCount);
+        var next = Make(0);
+        for (var first = 0; first < count; first += some)
         {
-            var some = Math.Min(parts.Length, count - first);
-            var from = first;
-            Parallel.For(0, some, new ParallelOptions { CancellationToken = cancellation }, i => parts[i] = make(from + i));
-            for (var i = 0; i < some; i++)
+            var parts = next.GetAwaiter().GetResult();
+            // The next parts are made while these are written.
+            next = Make(first + some);
+            foreach (var part in parts)
             {
                 cancellation.ThrowIfCancellationRequested();
-                take(parts[i]);
+                take(part);
             }
         }
+
+        Task<T[]> Make(int first) => Task.Run(() =>
+        {
+            var parts = new T[Math.Clamp(count - first, 0, some)];
+            Parallel.For(0, parts.Length, new ParallelOptions { CancellationToken = cancellation }, i => parts[i] = make(first + i));
+            return parts;
+        }, cancellation);
     }
 }

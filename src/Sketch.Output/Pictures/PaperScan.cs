@@ -11,7 +11,7 @@ namespace Sketch.Output.Pictures;
 internal sealed class PaperScan : IPaperPicture
 {
     /// <summary>The largest picture file that is read, in bytes.</summary>
-    public const int FileLimit = 60_000_000;
+    public const int FileLimit = 200_000_000;
 
     // Enough for the mean colour and for small previews.
     private const double CoarseDotsPerInch = 75;
@@ -50,14 +50,30 @@ internal sealed class PaperScan : IPaperPicture
     /// <param name="problem">Why it cannot be used, as a sentence goes on after a colon; empty when it can.</param>
     public static PaperScan? Read(string path, double width, out string problem)
     {
-        if (FileContent.Read(path, FileLimit, out problem) is not { } content || PictureDecoder.Measure(content, out problem) is not { } stored)
+        try
         {
+            using var file = Open(path);
+            if (file.Length > FileLimit)
+            {
+                problem = $"it is larger than {FileLimit / 1_000_000} MB, too large to be meant.";
+                return null;
+            }
+
+            if (PictureDecoder.Measure(file, out problem) is not { } stored)
+            {
+                return null;
+            }
+
+            var (across, down) = PixelsAt(stored, width, CoarseDotsPerInch);
+            using var again = Open(path);
+            using var pixels = PictureDecoder.Decode(again, across, down, out problem);
+            return pixels is null ? null : new(path, stored, width, pixels);
+        }
+        catch (Exception exception) when (FileTrouble.Is(exception))
+        {
+            problem = $"{FileTrouble.Reason(exception, path)}.";
             return null;
         }
-
-        var (across, down) = PixelsAt(stored, width, CoarseDotsPerInch);
-        using var pixels = PictureDecoder.Decode(content, across, down, out problem);
-        return pixels is null ? null : new(path, stored, width, pixels);
     }
 
     /// <inheritdoc/>
@@ -96,16 +112,30 @@ internal sealed class PaperScan : IPaperPicture
                 return _pixels;
             }
 
-            // A file that has gone or changed since it was read leaves the coarser pixels.
-            if (FileContent.Read(_path, FileLimit, out _) is { } content && PictureDecoder.Measure(content, out _) == _stored)
-            {
-                using var finer = PictureDecoder.Decode(content, across, down, out _);
-                _pixels = finer is null ? _pixels : SKImage.FromBitmap(finer);
-            }
-
+            Refine(across, down);
             return _pixels;
         }
     }
+
+    /// <summary>Reads the file again for more pixels; one that has gone or changed since leaves the coarser ones.</summary>
+    private void Refine(int across, int down)
+    {
+        try
+        {
+            using var file = Open(_path);
+            using var again = Open(_path);
+            if (PictureDecoder.Measure(file, out _) == _stored)
+            {
+                using var finer = PictureDecoder.Decode(again, across, down, out _);
+                _pixels = finer is null ? _pixels : SKImage.FromBitmap(finer);
+            }
+        }
+        catch (Exception exception) when (FileTrouble.Is(exception))
+        {
+        }
+    }
+
+    private static FileStream Open(string path) => new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
 
     /// <summary>The mean in linear light, as the eye mixes a fine print from afar.</summary>
     private static Rgb MeanOf(SKBitmap pixels)

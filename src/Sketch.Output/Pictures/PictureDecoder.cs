@@ -12,12 +12,11 @@ internal static class PictureDecoder
     private const int SideLimit = 30_000;
 
     /// <summary>Width and height in pixels of the upright picture, from the file's header alone; null with a problem.</summary>
-    /// <param name="content">The file.</param>
+    /// <param name="file">The file from its beginning.</param>
     /// <param name="problem">What is wrong, as a sentence goes on after a colon; empty when nothing is.</param>
-    public static (int Width, int Height)? Measure(byte[] content, out string problem)
+    public static (int Width, int Height)? Measure(Stream file, out string problem)
     {
-        using var data = SKData.CreateCopy(content);
-        using var codec = SKCodec.Create(data);
+        using var codec = SKCodec.Create(file);
         problem = codec switch
         {
             null => "it is no JPEG, PNG or WebP picture, or a broken one.",
@@ -30,11 +29,10 @@ internal static class PictureDecoder
         return problem.Length > 0 ? null : IsOnItsSide(codec!.EncodedOrigin) ? (codec.Info.Height, codec.Info.Width) : (codec.Info.Width, codec.Info.Height);
     }
 
-    /// <summary>The whole upright picture in so many pixels; null with a problem when the file breaks off or is damaged.</summary>
-    public static SKBitmap? Decode(byte[] content, int width, int height, out string problem)
+    /// <summary>The whole upright picture, read part by part, in so many pixels; null with a problem when the file breaks off or is damaged.</summary>
+    public static SKBitmap? Decode(Stream file, int width, int height, out string problem)
     {
-        using var data = SKData.CreateCopy(content);
-        using var codec = SKCodec.Create(data);
+        using var codec = SKCodec.Create(file);
         if (codec is null)
         {
             problem = "it is no picture any more.";

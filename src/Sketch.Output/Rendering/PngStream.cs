@@ -25,7 +25,7 @@ internal sealed class PngStream : IDisposable
         _output = output;
         Width = width;
         (_above, _line, _filtered, _tried) = (new byte[width * 3], new byte[width * 3], new byte[width * 3 + 1], new byte[width * 3 + 1]);
-        _zip = new(_compressed, CompressionLevel.Optimal, leaveOpen: true);
+        _zip = new(_compressed, CompressionLevel.Fastest, leaveOpen: true);
         output.Write([0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A]);
         Span<byte> header = stackalloc byte[13];
         BinaryPrimitives.WriteInt32BigEndian(header, width);
