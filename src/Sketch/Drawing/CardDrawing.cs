@@ -18,11 +18,19 @@ public static class CardDrawing
     /// <param name="face">A face; one that the file does not speak of is drawn bare.</param>
     /// <param name="dotsPerInch">The most pixels an inch of pictured papers; what is drawn needs none.</param>
     /// <exception cref="ArgumentException">An envelope is asked for and the card has none.</exception>
-    public static string Draw(LaidOutCard card, FaceKind face, double dotsPerInch = UsualDotsPerInch)
+    public static string Draw(LaidOutCard card, FaceKind face, double dotsPerInch = UsualDotsPerInch) => Picture(card, face, dotsPerInch).Svg;
+
+    /// <summary>The same picture, with the lines that its groups show.</summary>
+    /// <param name="card">The card.</param>
+    /// <param name="face">A face; one that the file does not speak of is drawn bare.</param>
+    /// <param name="dotsPerInch">The most pixels an inch of pictured papers; what is drawn needs none.</param>
+    /// <exception cref="ArgumentException">An envelope is asked for and the card has none.</exception>
+    public static CardPicture Picture(LaidOutCard card, FaceKind face, double dotsPerInch = UsualDotsPerInch)
     {
-        var size = SizeOf(card, face);
-        return SvgWriter.Sheet(size, card.Units == UnitSystem.Inches, $"{card.Title}: {Spoken(face)}")
-            .Insert(Part(card, face, dotsPerInch, new())).Close().ToString();
+        var drawn = new List<DrawnPiece>();
+        var svg = SvgWriter.Sheet(SizeOf(card, face), card.Units == UnitSystem.Inches, $"{card.Title}: {Spoken(face)}")
+            .Insert(Part(card, face, dotsPerInch, new(), drawn)).Close().ToString();
+        return new(svg, [.. drawn]);
     }
 
     /// <summary>The same without the outermost element, in millimetres from the top left of the face, to be put into a larger drawing.</summary>
@@ -30,12 +38,13 @@ public static class CardDrawing
     /// <param name="face">A face.</param>
     /// <param name="dotsPerInch">The most pixels an inch of pictured papers.</param>
     /// <param name="ids">The ids of the larger drawing.</param>
-    internal static SvgWriter Part(LaidOutCard card, FaceKind face, double dotsPerInch, SvgIds ids)
+    /// <param name="drawn">Takes what is drawn, in drawing order.</param>
+    internal static SvgWriter Part(LaidOutCard card, FaceKind face, double dotsPerInch, SvgIds ids, List<DrawnPiece> drawn)
     {
         var size = SizeOf(card, face);
         var definitions = new Definitions(ids);
         var body = new SvgWriter(indent: 1);
-        var faces = new FaceDrawing(card, body, definitions, ids, dotsPerInch);
+        var faces = new FaceDrawing(card, body, definitions, ids, dotsPerInch, drawn);
         if (face == FaceKind.Front && card.Base.Outline.Contours.Length > 1)
         {
             faces.Draw(FaceKind.Inside, size);

@@ -7,7 +7,8 @@ namespace Sketch.Reports;
 /// <summary>Findings as JSON.</summary>
 public static class FindingsJson
 {
-    /// <summary>Writes the property <c>findings</c>: lines and columns from 1, the end exclusive.</summary>
+    /// <summary>Writes the property <c>findings</c>: lines and columns from 1, the end exclusive. <c>replacement</c> is there where the hint
+    /// is plainly a text to put in place of what is marked.</summary>
     public static void Write(Utf8JsonWriter json, ImmutableArray<Finding> findings)
     {
         json.WriteStartArray("findings");
@@ -24,6 +25,11 @@ public static class FindingsJson
             json.WriteNumber("column", start.Column);
             json.WriteNumber("endLine", end.Line);
             json.WriteNumber("endColumn", end.Column);
+            if (finding.Replacement is { } replacement)
+            {
+                json.WriteString("replacement", replacement);
+            }
+
             json.WriteEndObject();
         }
 

@@ -129,7 +129,7 @@ public sealed class ContactSheet
         svg.Open("g").Attribute("id", name).Transform(Affine.Shift(left, top)).Title(string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {variant.Id}"));
         svg.Open("clipPath").Attribute("id", name + "-edge").Open("rect").Attribute("width", width).Attribute("height", height).Close().Close();
         svg.Open("g").Transform(new(_scale, 0, 0, _scale, 0, 0)).Open("g").Attribute("clip-path", $"url(#{name}-edge)")
-            .Insert(CardDrawing.Part(card, _face, dotsPerInch * _scale, new(name + "-"))).Close().Close();
+            .Insert(CardDrawing.Part(card, _face, dotsPerInch * _scale, new(name + "-"), [])).Close().Close();
         svg.Open("rect").Attribute("width", width * _scale).Attribute("height", height * _scale)
             .Attribute("fill", "none").Attribute("stroke", "#cfcac2").Attribute("stroke-width", 0.15).Close();
         var line = _pictureHeight + 3.8;

@@ -52,17 +52,24 @@ public class FindingsTests
     }
 
     [Fact]
-    public void A_finding_as_JSON_has_its_span()
+    public void A_finding_as_JSON_has_its_span() => Assert.Equal(
+        """{"file":"fair-winds.card","code":"SK999","severity":"error","message":"m","hint":"h","line":2,"column":2,"endLine":3,"endColumn":14}""",
+        Json(new(Unknown, At(19, 60), "m", "h")));
+
+    [Theory]
+    [InlineData("sky")]
+    [InlineData("")]
+    public void A_finding_as_JSON_has_its_replacement(string replacement) =>
+        Assert.EndsWith($$""","replacement":"{{replacement}}"}""", Json(new(Unknown, At(19, 60), "m", "h") { Replacement = replacement }), StringComparison.Ordinal);
+
+    private static string Json(Finding finding)
     {
         var text = Written(o => ReportJson.WriteDocument(o, j =>
         {
             j.WriteStartObject();
-            FindingsJson.Write(j, [new(Unknown, At(19, 60), "m", "h")]);
+            FindingsJson.Write(j, [finding]);
             j.WriteEndObject();
         }));
-        var finding = JsonDocument.Parse(text).RootElement.GetProperty("findings")[0];
-        Assert.Equal(
-            """{"file":"fair-winds.card","code":"SK999","severity":"error","message":"m","hint":"h","line":2,"column":2,"endLine":3,"endColumn":14}""",
-            JsonSerializer.Serialize(finding));
+        return JsonSerializer.Serialize(JsonDocument.Parse(text).RootElement.GetProperty("findings")[0]);
     }
 }
