@@ -134,7 +134,7 @@ internal sealed class DraftChanges(PieceReader pieces, FindingBag findings, Sour
     private void Fail(FindingKind kind, NameSyntax name, string message, string? hint, IEnumerable<string> known)
     {
         var names = known.Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.Ordinal).ToArray();
-        var near = Nearest.Find(name.Text, names);
+        var near = hint is null ? Nearest.Find(name.Text, names) : null;
         findings.Add(kind, new(source, name.Span), message,
             hint ?? (near is not null ? $"Did you mean {near}?" : names.Length > 0 ? $"Names here are {string.Join(", ", names.Take(12))}." : "Give the piece a name first, as in sky: panel."), near);
     }

@@ -228,7 +228,7 @@ internal sealed class DraftReader
         {
             next = next with { Written = SizeOf(measure, NamedSizes.FindCard, "card", out var name), SizeName = name, Landscape = next.Landscape && measure.Size is null };
         }
-        else if (old?.Written is null)
+        else if (old?.Written is null && !line.IsDamaged)
         {
             Report(FindingCatalogue.Expected, line.Span, "The base has no size.", "Write base A2, fold left, of white.");
         }

@@ -68,8 +68,22 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
 
         var elsewhere = faces.SelectMany(f => f.ByName.GetValueOrDefault(name.Text) ?? []).FirstOrDefault(u => u != from);
         Tell(FindingCatalogue.UnknownPiece, source, name, $"There is no piece called {name.Text} on this face.", [.. from.Face.ByName.Values.Select(v => v[0])],
-            elsewhere is null ? null : $"Write {PathOf(elsewhere)}.");
+            elsewhere is null ? null : $"Write {PathOf(elsewhere)}.", elsewhere is not null && CanBeWritten(elsewhere) ? PathOf(elsewhere) : null);
         return null;
+    }
+
+    /// <summary>Whether a piece's path leads to it when written: all that it lies on is named and there once.</summary>
+    private static bool CanBeWritten(Unit unit)
+    {
+        for (var on = unit.Parent?.Unit; on is not null; on = on.Parent?.Unit)
+        {
+            if (on.Draft.Name is null || on.IsRepeat)
+            {
+                return false;
+            }
+        }
+
+        return !unit.IsRepeat;
     }
 
     private static string PathOf(Unit unit) => unit.Copies is [var first, ..] ? first.Path : Face.NameOf(unit.Face.Kind) + "/" + unit.Key;
@@ -92,7 +106,7 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
         return named;
     }
 
-    private void Tell(FindingKind kind, SourceText source, NameSyntax name, string message, IReadOnlyCollection<Unit> among, string? hint = null)
+    private void Tell(FindingKind kind, SourceText source, NameSyntax name, string message, IReadOnlyCollection<Unit> among, string? hint = null, string? replacement = null)
     {
         if (brokenNames.Contains(name.Text) || !_told.Add((source, name.Span)))
         {
@@ -103,6 +117,6 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
         var near = hint is null ? Nearest.Find(name.Text, names) : null;
         findings.Add(kind, new(source, name.Span), message,
             hint ?? (near is not null ? $"Did you mean {near}?" : names.Length > 0 ? $"Names here are {string.Join(", ", names.Take(12))}." : "Name a piece first, as in sky: panel."),
-            near);
+            replacement ?? near);
     }
 }

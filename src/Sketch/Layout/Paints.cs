@@ -50,7 +50,7 @@ internal sealed class Paints
     {
         if (_filling.ChoiceFor(role.Name) is { } choice)
         {
-            return _filling.Paint(choice) ?? Missing(role, choice.Paper, role.Location);
+            return _filling.Paint(choice) ?? Missing(role, choice.Paper, null);
         }
 
         var colours = ColoursOf(role.Colours);
@@ -62,15 +62,18 @@ internal sealed class Paints
         }
 
         return look is null && role.Paper is { } missing && _filling.Stash is not null
-            ? Missing(role, missing, role.PaperSpan is { } span ? new(role.Location.Source, span) : role.Location)
+            ? Missing(role, missing, role.PaperSpan)
             : new(role.Name, role.Paper, role.Side, look ?? White, role.AnyOffcut);
     }
 
-    private Paint Missing(RoleDraft role, string paper, Location location)
+    /// <param name="role">The role.</param>
+    /// <param name="paper">The paper that nobody knows.</param>
+    /// <param name="written">Where the card names it; null where it was chosen from outside, so that nothing in the card is to be replaced.</param>
+    private Paint Missing(RoleDraft role, string paper, TextSpan? written)
     {
         var near = Nearest.Find(paper, _filling.Stash?.Papers.Select(p => p.Name) ?? []);
-        _findings.Add(FindingCatalogue.UnknownPaper, location, $"There is no paper called {paper} on the shelf, for the role {role.Name}.",
-            near is null ? $"Add it to the stash, or give the role a colour: role {role.Name}: {paper} #9fc9e8." : $"Did you mean {near}?", near);
+        _findings.Add(FindingCatalogue.UnknownPaper, written is { } span ? new(role.Location.Source, span) : role.Location, $"There is no paper called {paper} on the shelf, for the role {role.Name}.",
+            near is null ? $"Add it to the stash, or give the role a colour: role {role.Name}: {paper} #9fc9e8." : $"Did you mean {near}?", written is null ? null : near);
         return new(role.Name, paper, role.Side, Unknown);
     }
 

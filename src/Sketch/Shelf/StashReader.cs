@@ -17,6 +17,7 @@ internal sealed class StashReader
     private readonly FindingBag _findings;
     private readonly ImmutableArray<StockPaper>.Builder _papers = ImmutableArray.CreateBuilder<StockPaper>();
     private readonly ImmutableArray<Offcut>.Builder _offcuts = ImmutableArray.CreateBuilder<Offcut>();
+    private readonly List<TextSpan> _offcutNames = [];
     private readonly ImmutableArray<Supply>.Builder _supplies = ImmutableArray.CreateBuilder<Supply>();
     private readonly List<string> _notes = [];
     private readonly SideReader _sides;
@@ -50,10 +51,10 @@ internal sealed class StashReader
 
     private void TellUnknownOffcuts()
     {
-        foreach (var offcut in _offcuts.Where(o => !_papers.Any(p => Same(p.Name, o.Paper))))
+        foreach (var (offcut, name) in _offcuts.Zip(_offcutNames).Where(o => !_papers.Any(p => Same(p.Name, o.First.Paper))))
         {
             var near = Nearest.Find(offcut.Paper, _papers.Select(p => p.Name).Order(StringComparer.Ordinal));
-            _findings.Add(FindingCatalogue.OffcutOfUnknownPaper, offcut.Location, $"These are offcuts of {offcut.Paper}, of which no line says how it looks.",
+            _findings.Add(FindingCatalogue.OffcutOfUnknownPaper, At(name), $"These are offcuts of {offcut.Paper}, of which no line says how it looks.",
                 near is null ? $"Add a line such as paper {offcut.Paper}: 12 x 12, 0 sheets, front dots navy." : $"Did you mean {near}?", near);
         }
     }
@@ -221,6 +222,7 @@ internal sealed class StashReader
         }
 
         _offcuts.Add(new(line.Name.Text, size, count, At(line.Span)));
+        _offcutNames.Add(line.Name.Span);
     }
 
     private void ReadSupply(StockLine line)
@@ -301,7 +303,8 @@ internal sealed class StashReader
             if (lookup.Found is null)
             {
                 Report(FindingCatalogue.UnknownSize, measure.Span, $"There is no {what} called {name}.",
-                    lookup.Offers.IsEmpty ? "Write width x height, such as 12 x 12." : $"Write {string.Join(" or ", lookup.Offers)}.");
+                    lookup.Offers.IsEmpty ? "Write width x height, such as 12 x 12." : $"Write {string.Join(" or ", lookup.Offers)}.",
+                    lookup.Offers is [var single] ? single : null);
             }
 
             return lookup.Found?.Size;

@@ -62,6 +62,19 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
         return true;
     }
 
+    /// <summary>Takes the x between two measures; "by" is told and taken for it.</summary>
+    public bool TakeTimes()
+    {
+        if (Current.Is("by") && (Next.Kind == TokenKind.Number || Next.Is("full") || Next.Is("fit") || Next.Is("share")))
+        {
+            Report(FindingCatalogue.LeftOver, Current.Span, "Width and height stand apart by an x, not by 'by'.", "Write 4 x 3.", "x");
+            Position++;
+            return true;
+        }
+
+        return TakeKind(TokenKind.Times);
+    }
+
     /// <summary>Skips to the next comma or the end, and begins afresh.</summary>
     public void SkipClause()
     {

@@ -214,6 +214,13 @@ public sealed class Lexer
         };
         if (kind == TokenKind.Bad)
         {
+            if (c == '*' && _tokens is [.., { Kind: TokenKind.Number }])
+            {
+                Report(FindingCatalogue.StrayCharacter, new(position, position + 1), "Width and height stand apart by an x, not by '*'.", "Write 4 x 3.", Spaced(position, "x"));
+                Add(TokenKind.Times, ref position, 1);
+                return;
+            }
+
             var hint = c switch
             {
                 ';' or '.' => "Use a comma between clauses.",
@@ -222,10 +229,18 @@ public sealed class Lexer
                 '[' or ']' => "Change one copy of a repeat with a line beneath it: item 2: of pearl.",
                 _ => "Take it away, or put words in double quotes.",
             };
-            Report(FindingCatalogue.StrayCharacter, new(position, position + 1), $"'{Shown(c)}' means nothing here.", hint);
+            Report(FindingCatalogue.StrayCharacter, new(position, position + 1), $"'{Shown(c)}' means nothing here.", hint, c is ';' ? "," : null);
         }
 
         Add(kind, ref position, 1);
+    }
+
+    /// <summary>What takes the place of a sign, with blanks on those sides that have none.</summary>
+    private string Spaced(int position, string instead)
+    {
+        var before = position > 0 && _text[position - 1] is ' ' or '\t' ? "" : " ";
+        var after = position + 1 < _text.Length && _text[position + 1] is ' ' or '\t' ? "" : " ";
+        return before + instead + after;
     }
 
     private static string Shown(char c) => char.IsControl(c) || char.IsSurrogate(c) ? $"U+{(int)c:X4}" : c.ToString();

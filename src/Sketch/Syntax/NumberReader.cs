@@ -113,11 +113,17 @@ internal static class NumberReader
         {
             var comma = position++;
             Digits(text, ref position, end);
-            var mended = text[start..comma] + "." + text[(comma + 1)..position];
-            problem = new($"'{text[start..position]}' has a comma between digits.", $"Write {mended}; put a blank after a comma that ends a clause.", mended);
+            var withPoint = text[start..comma] + "." + text[(comma + 1)..position];
+            problem = new($"'{text[start..position]}' has a comma between digits.", $"Write {withPoint}; put a blank after a comma that ends a clause.", withPoint);
         }
 
+        var (mended, unitFrom) = (problem?.Replacement, position);
         var unit = ReadUnit(text, ref position, end, start, ref problem);
+        if (mended is not null)
+        {
+            problem = problem! with { Replacement = mended + text[unitFrom..position] };
+        }
+
         var span = new TextSpan(start, position);
         return problem is null
             ? new(TokenKind.Number, span, text[start..position], new(negative ? -numerator : numerator, denominator, isFraction, isWhole, unit))

@@ -32,7 +32,8 @@ public sealed partial class Parser
             {
                 cursor.Begin();
                 cursor.Fail(FindingCatalogue.LeftOver, cursor.Current.Span, $"Before {cursor.Here} a comma is missing, or it does not belong here.",
-                    $"Put a comma before {cursor.Here} if it begins a clause of its own.");
+                    $"Put a comma before {cursor.Here} if it begins a clause of its own.",
+                    cursor.Current.Kind == TokenKind.Word && Vocabulary.ClauseWords.Contains(cursor.Current.Text) ? $", {cursor.Current.Text}" : null);
                 cursor.SkipClause();
                 continue;
             }
@@ -208,14 +209,11 @@ public sealed partial class Parser
     {
         const string hint = "Write turn left 5, in degrees.";
         var sign = cursor.TakeWord("left") ? -1 : 1;
-        if (sign == 1)
-        {
-            cursor.TakeWord("right");
-        }
+        var way = sign == -1 ? " left" : cursor.TakeWord("right") ? " right" : "";
 
         if (cursor.Current is not { Kind: TokenKind.Number, Number: { Unit: null } number })
         {
-            cursor.Missing("the degrees", hint);
+            cursor.Fail(FindingCatalogue.Expected, cursor.Current.Span, $"After turn{way} comes a number of degrees; there is {cursor.Here}.", hint);
             return null;
         }
 

@@ -8,7 +8,31 @@ namespace Sketch.Syntax;
 public sealed partial class Parser
 {
     private LineSyntax ReadPiece(Cursor cursor, LogicalLine tokens, NameSyntax? name) =>
-        ReadPieceHead(cursor) is { } head ? new PieceLine(tokens, name, head) : new BadLine(tokens) { Name = name };
+        IsPaperBeforeKind(cursor) ? TellPaperBeforeKind(cursor, tokens, name)
+        : ReadPieceHead(cursor) is { } head ? new PieceLine(tokens, name, head) : new BadLine(tokens) { Name = name };
+
+    /// <summary>Whether a word stands before a kind as a colour does in speech: <c>blue panel</c>, <c>3 gold star</c>.</summary>
+    private static bool IsPaperBeforeKind(Cursor cursor)
+    {
+        var (word, kind) = cursor.Current.Kind == TokenKind.Number ? (cursor.Next, cursor.Peek(2)) : (cursor.Current, cursor.Next);
+        return word.Kind == TokenKind.Word && !Vocabulary.Kinds.Contains(word.Text) && !Vocabulary.Openers.Contains(word.Text)
+            && kind.Kind == TokenKind.Word && Vocabulary.Kinds.Contains(kind.Text)
+            // "windwo circle 2" is a window.
+            && !(Vocabulary.Shapes.Contains(kind.Text) && Syntax.Nearest.Find(word.Text, Vocabulary.Kinds) == "window");
+    }
+
+    private static BadLine TellPaperBeforeKind(Cursor cursor, LogicalLine tokens, NameSyntax? name)
+    {
+        if (cursor.Current.Kind == TokenKind.Number)
+        {
+            cursor.Take();
+        }
+
+        var (paper, kind) = (cursor.Take(), cursor.Current);
+        cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, $"'{paper.Text}' cannot stand before {kind.Text.ToLowerInvariant()}.",
+            $"Write {kind.Text.ToLowerInvariant()}, of {paper.Text} if that is its paper{(name is null ? $", or {paper.Text}: {kind.Text.ToLowerInvariant()} if that is its name" : "")}.");
+        return new(tokens) { Name = name };
+    }
 
     private PieceHead? ReadPieceHead(Cursor cursor)
     {
@@ -126,7 +150,7 @@ public sealed partial class Parser
                 return null;
             }
 
-            var down = cursor.TakeKind(TokenKind.Times) ? cursor.Length("Write +1/8 x 1/4: across and down.") : across;
+            var down = cursor.TakeTimes() ? cursor.Length("Write +1/8 x 1/4: across and down.") : across;
             return down is { } d ? new AddedSize(across.Value, d.Value, TextSpan.Cover(start, cursor.Previous.Span)) : null;
         }
 
@@ -135,7 +159,7 @@ public sealed partial class Parser
             return null;
         }
 
-        if (cursor.TakeKind(TokenKind.Times))
+        if (cursor.TakeTimes())
         {
             return ReadExtent(cursor, hint) is { } height ? new BoxSize(width, height, TextSpan.Cover(start, cursor.Previous.Span)) : null;
         }

@@ -39,7 +39,7 @@ public sealed partial class Parser
             return null;
         }
 
-        if (cursor.TakeKind(TokenKind.Times))
+        if (cursor.TakeTimes())
         {
             return cursor.Count("how many down", "Write in a grid 2 x 3: across and down.", CountLimit) is { } down
                 ? new ArrangeClause(Arrangement.Grid, across.Value, down.Value, default) : null;
@@ -123,7 +123,7 @@ public sealed partial class Parser
             return null;
         }
 
-        var down = cursor.TakeKind(TokenKind.Times) ? cursor.Length(hint, signed: true) : across;
+        var down = cursor.TakeTimes() ? cursor.Length(hint, signed: true) : across;
         return down is { } d ? new(across.Value, d.Value, default) : null;
     }
 

@@ -156,6 +156,11 @@ public sealed partial class Parser
 
     private static BadLine Unknown(Cursor cursor, LogicalLine tokens)
     {
+        if (IsPaperBeforeKind(cursor))
+        {
+            return TellPaperBeforeKind(cursor, tokens, null);
+        }
+
         var near = cursor.Nearest(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds.Concat(Vocabulary.Faces).Concat(Vocabulary.Openers));
         cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot begin with {cursor.Here}.",
             near is null ? "Begin with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon." : $"Did you mean {near}?", near);
