@@ -22,6 +22,7 @@ internal static class CommandTree
             TemplatesVerb.Create(session),
             PlanVerb.Create(session),
             FormatVerb.Create(session),
+            OpenVerb.Create(session),
         };
         root.Options.OfType<HelpOption>().Single().Action = new HelpWithExamples();
         root.Options.OfType<VersionOption>().Single().Action = new TellVersion();

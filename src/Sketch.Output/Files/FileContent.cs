@@ -1,7 +1,7 @@
 namespace Sketch.Output.Files;
 
 /// <summary>Reads whole files up to a limit; a file that cannot be read is a sentence, never an exception.</summary>
-internal static class FileContent
+public static class FileContent
 {
     /// <summary>A file's bytes, or null with a problem.</summary>
     /// <param name="path">The file.</param>

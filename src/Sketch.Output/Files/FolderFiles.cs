@@ -94,7 +94,7 @@ public sealed class FolderFiles(bool mayLeaveFolder = false, FontShelf? fonts = 
         {
             var folder = Path.GetDirectoryName(namedIn) ?? "";
             var found = Path.Combine(folder, written);
-            if (!mayLeaveFolder && (Path.IsPathRooted(written) || LeavesFolder(folder, written)))
+            if (!mayLeaveFolder && (Path.IsPathRooted(written) || FolderBounds.Leaves(folder, written)))
             {
                 problem = $"it lies outside the folder of \"{Path.GetFileName(namedIn)}\"; put it into that folder or one in it.";
                 return null;
@@ -108,27 +108,5 @@ public sealed class FolderFiles(bool mayLeaveFolder = false, FontShelf? fonts = 
             problem = $"{FileTrouble.Reason(exception, path)}.";
             return null;
         }
-    }
-
-    private static bool LeavesFolder(string folder, string written)
-    {
-        var root = Path.GetFullPath(Path.Join(folder, "."));
-        var at = root;
-        foreach (var step in Path.GetRelativePath(root, Path.GetFullPath(written, root)).Split(Path.DirectorySeparatorChar))
-        {
-            if (step == "..")
-            {
-                return true;
-            }
-
-            at = Path.Join(at, step);
-            var target = new FileInfo(at).ResolveLinkTarget(returnFinalTarget: true);
-            if (target is not null && Path.GetRelativePath(root, target.FullName).Split(Path.DirectorySeparatorChar)[0] == "..")
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 }

@@ -4,7 +4,7 @@ using System.Text.Unicode;
 namespace Sketch.Output.Files;
 
 /// <summary>Tells text from other content.</summary>
-internal static class TextContent
+public static class TextContent
 {
     /// <summary>Largest text file that is read.</summary>
     public const int Limit = 10_000_000;

@@ -1,0 +1,102 @@
+using System.CommandLine;
+using System.ComponentModel;
+using System.Diagnostics;
+using Sketch.Preview.Server;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>Opens a card, or all of a folder, as a page in the browser.</summary>
+internal static class OpenVerb
+{
+    /// <summary>The verb.</summary>
+    public static Command Create(Session session)
+    {
+        var target = new Argument<string>("FILE|FOLDER") { Description = "A card, stash or batch file, or the folder that holds them." };
+        var port = Options.Number("--port", "The port to listen on, on this machine alone. [default: any that is free]", "N", 0, n => n is >= 1 and <= 65535, "a whole number from 1 to 65535");
+        port.DefaultValueFactory = _ => 0;
+        var noBrowser = new Option<bool>("--no-browser") { Description = "Only print the address; open it yourself." };
+        var verb = new VerbCommand(
+            "open",
+            "Opens a page in your browser, on this machine alone, to type a layout, see it at once, try papers and print. Ctrl-C ends it.",
+            "sketch open fair-winds.card",
+            "sketch open cards",
+            "sketch open cards --no-browser --port 8080")
+        {
+            target, noBrowser, port,
+        };
+        verb.SetAction((parsed, _) => Run(session, parsed.GetRequiredValue(target), parsed.GetValue(port), !parsed.GetValue(noBrowser)));
+        return verb;
+    }
+
+    private static async Task<int> Run(Session session, string target, int port, bool withBrowser)
+    {
+        string full;
+        try
+        {
+            full = Path.GetFullPath(target);
+        }
+        catch (ArgumentException)
+        {
+            session.Tell($"\"{target}\" cannot be opened: that is no name a file can have.");
+            return ExitStatus.Usage;
+        }
+
+        var isFolder = Directory.Exists(full);
+        if (!isFolder && !File.Exists(full))
+        {
+            session.Tell($"\"{target}\" cannot be opened: there is no such file or folder.");
+            return ExitStatus.Usage;
+        }
+
+        var (folder, file) = isFolder ? (full, null) : (Path.GetDirectoryName(full)!, Path.GetFileName(full));
+        if (file is not null && new Preview.Folder.OpenedFolder(folder).PathOf(file) is null)
+        {
+            session.Tell($"\"{target}\" is no card, stash or batch: its name would end in .card, .stash or .batch.");
+            return ExitStatus.Usage;
+        }
+
+        PageServer server;
+        try
+        {
+            server = await PageServer.Start(folder, file, port).ConfigureAwait(false);
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or System.Net.Sockets.SocketException)
+        {
+            session.Tell($"The page cannot be served on port {port}: it is taken, or not allowed. Leave --port away to use any that is free.");
+            return ExitStatus.Usage;
+        }
+
+        await using (server.ConfigureAwait(false))
+        {
+            session.Output.Write($"The page is at {server.Address}\nKeep this running while you work; Ctrl-C ends it.\n");
+            await session.Output.FlushAsync(CancellationToken.None).ConfigureAwait(false);
+            if (withBrowser)
+            {
+                Browse(session, server.Address);
+            }
+
+            await Ended(session.Cancellation).ConfigureAwait(false);
+        }
+
+        return ExitStatus.Stopped;
+    }
+
+    private static Task Ended(CancellationToken cancellation)
+    {
+        var ended = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        cancellation.Register(ended.SetResult);
+        return ended.Task;
+    }
+
+    private static void Browse(Session session, Uri address)
+    {
+        try
+        {
+            using var opened = Process.Start(new ProcessStartInfo(address.AbsoluteUri) { UseShellExecute = true });
+        }
+        catch (Exception refused) when (refused is Win32Exception or InvalidOperationException or FileNotFoundException)
+        {
+            session.Tell("No browser could be opened: open the address above yourself.");
+        }
+    }
+}

@@ -1,0 +1,101 @@
+using System.Collections.Concurrent;
+using System.Text;
+using Sketch.Output.Files;
+using Sketch.Preview.Folder;
+
+namespace Sketch.Preview.Desk;
+
+/// <summary>All windows of the page and what each has before it.</summary>
+/// <param name="drafts">Where unsaved typing is kept.</param>
+public sealed class OpenWindows(UnsavedTexts drafts)
+{
+    /// <summary>The most sheets that are held in memory; what is dropped is on the disk as a draft.</summary>
+    private const int SheetLimit = 200;
+
+    private readonly ConcurrentDictionary<(string Window, string File), DeskSheet> _sheets = new();
+    private readonly ConcurrentDictionary<string, int> _open = new(StringComparer.Ordinal);
+
+    /// <summary>Whether a name can be that of a window: 8 to 40 lower-case letters and digits.</summary>
+    public static bool IsName(string? window) => window is { Length: >= 8 and <= 40 } && window.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c));
+
+    /// <summary>Takes what a window shows now.</summary>
+    /// <param name="window">The window.</param>
+    /// <param name="sheet">Its text and papers.</param>
+    /// <param name="isSaved">Whether the file holds that text.</param>
+    public void Put(string window, DeskSheet sheet, bool isSaved)
+    {
+        if (_sheets.Count >= SheetLimit)
+        {
+            _sheets.Clear();
+        }
+
+        var key = (window, sheet.File);
+        var before = _sheets.GetValueOrDefault(key);
+        _sheets[key] = sheet;
+        if (before?.Text == sheet.Text && before.Base == sheet.Base)
+        {
+            return;
+        }
+
+        if (isSaved)
+        {
+            drafts.Forget(window, sheet.File);
+        }
+        else
+        {
+            drafts.Keep(window, sheet);
+        }
+    }
+
+    /// <summary>What a window shows of a file, or null when it never said.</summary>
+    public DeskSheet? Find(string window, string file) => _sheets.GetValueOrDefault((window, file));
+
+    /// <summary>Typing in a file that is not saved: the window's own, else the latest of a window that is no longer open. Null when there is none.</summary>
+    public UnsavedText? Unsaved(string window, string file)
+    {
+        var all = drafts.Of(file);
+        return all.FirstOrDefault(d => d.Window == window) ?? all.FirstOrDefault(d => !_open.ContainsKey(d.Window));
+    }
+
+    /// <summary>Forgets the unsaved typing of a window that is no longer open.</summary>
+    /// <param name="window">That window.</param>
+    /// <param name="file">The file.</param>
+    /// <param name="keep">Where the text is kept among the earlier ones, or null when another window has taken it up.</param>
+    /// <returns>Why it could not be kept and so is not forgotten; empty when it is.</returns>
+    public string Forget(string window, string file, OwnFiles? keep)
+    {
+        try
+        {
+            if (keep is not null && drafts.Of(file).FirstOrDefault(d => d.Window == window) is { } draft)
+            {
+                keep.KeepEarlier(file, Encoding.UTF8.GetBytes(draft.Sheet.Text));
+            }
+        }
+        catch (FileWriteException refused)
+        {
+            return refused.Message;
+        }
+
+        _sheets.TryRemove((window, file), out _);
+        drafts.Forget(window, file);
+        return "";
+    }
+
+    /// <summary>Notes that a window is there; disposing notes that it is gone.</summary>
+    public IDisposable Open(string window)
+    {
+        _open.AddOrUpdate(window, 1, (_, count) => count + 1);
+        return new Opened(this, window);
+    }
+
+    private sealed class Opened(OpenWindows windows, string window) : IDisposable
+    {
+        public void Dispose()
+        {
+            if (windows._open.AddOrUpdate(window, 0, (_, count) => count - 1) == 0)
+            {
+                windows._open.TryRemove(new(window, 0));
+            }
+        }
+    }
+}

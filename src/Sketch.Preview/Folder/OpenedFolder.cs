@@ -1,0 +1,67 @@
+using Sketch.Output.Files;
+
+namespace Sketch.Preview.Folder;
+
+/// <summary>
+/// The folder that the page works in. Files are called by their names from it, with slashes, such as <c>lamp-day/fair-winds.card</c>; a name
+/// that leads out of the folder, also by way of a link, or into a hidden folder, is no name.
+/// </summary>
+public sealed class OpenedFolder
+{
+    /// <summary>The most files that are listed; a folder with more is not one for cards alone.</summary>
+    public const int ListLimit = 2000;
+
+    /// <summary>How many folders deep files are looked for.</summary>
+    private const int DepthLimit = 6;
+
+    private static readonly string[] Endings = [".card", ".stash", ".batch"];
+
+    /// <summary>Opens a folder.</summary>
+    /// <param name="path">A folder that exists.</param>
+    public OpenedFolder(string path)
+    {
+        Root = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
+        Own = new(Root);
+    }
+
+    /// <summary>The folder's full path.</summary>
+    public string Root { get; }
+
+    /// <summary>What the tool itself keeps in the folder.</summary>
+    public OwnFiles Own { get; }
+
+    /// <summary>The full path of a file called by its name, or null when that is no name of a card, stash or batch in this folder.</summary>
+    public string? PathOf(string name)
+    {
+        var steps = name.Split('/');
+        var isPlain = name.Length is > 0 and <= 400
+            && steps.All(s => s.Length > 0 && s[0] != '.' && s.IndexOfAny(Path.GetInvalidFileNameChars()) < 0 && !s.Contains('\\') && !s.Contains(':'))
+            && Endings.Contains(Path.GetExtension(name).ToLowerInvariant());
+        return isPlain && !FolderBounds.Leaves(Root, name) ? Path.Combine([Root, .. steps]) : null;
+    }
+
+    /// <summary>What a full path in this folder is called, or null for a path elsewhere.</summary>
+    public string? NameOf(string path)
+    {
+        var relative = Path.GetRelativePath(Root, path);
+        return relative == "." || relative.StartsWith("..", StringComparison.Ordinal) || Path.IsPathRooted(relative)
+            ? null
+            : relative.Replace(Path.DirectorySeparatorChar, '/');
+    }
+
+    /// <summary>The names of all cards, stashes and batches in the folder and the folders in it, hidden ones left out, in order.</summary>
+    public IReadOnlyList<string> List()
+    {
+        var options = new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = DepthLimit, IgnoreInaccessible = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint };
+        return [.. Directory.EnumerateFiles(Root, "*", options)
+            .Where(f => Endings.Contains(Path.GetExtension(f).ToLowerInvariant()))
+            .Select(NameOf).OfType<string>().Where(n => PathOf(n) is not null)
+            .Take(ListLimit).Order(StringComparer.OrdinalIgnoreCase)];
+    }
+
+    /// <summary>Reads a file.</summary>
+    /// <param name="path">A path that <see cref="PathOf"/> gave.</param>
+    /// <param name="problem">Why it cannot be read, as a sentence goes on after a colon; empty when it was.</param>
+    public static FileText? Read(string path, out string problem) =>
+        FileContent.Read(path, TextContent.Limit, out problem) is { } content ? FileText.Of(content, out problem) : null;
+}

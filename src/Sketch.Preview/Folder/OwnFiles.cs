@@ -1,0 +1,87 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using Sketch.Output.Files;
+
+namespace Sketch.Preview.Folder;
+
+/// <summary>
+/// What the tool itself keeps in a folder, hidden in <c>.sketch</c>: texts as they were before they were saved over, and typing that is not
+/// saved yet. Nothing else is ever written there, and it may be deleted at any time.
+/// </summary>
+/// <param name="root">The full path of the opened folder.</param>
+public sealed class OwnFiles(string root)
+{
+    /// <summary>How many earlier texts of a file are kept.</summary>
+    public const int EarlierLimit = 20;
+
+    private const string TimeForm = "yyyyMMdd-HHmmss-fff";
+
+    private readonly string _earlier = Path.Combine(root, ".sketch", "earlier");
+
+    /// <summary>The folder of typing that is not saved.</summary>
+    public string Drafts { get; } = Path.Combine(root, ".sketch", "drafts");
+
+    /// <summary>Keeps a text before it is written over; one that is kept already is not kept twice.</summary>
+    /// <param name="name">The file's name in the opened folder.</param>
+    /// <param name="content">Its bytes.</param>
+    /// <exception cref="FileWriteException">The disk does not allow it.</exception>
+    public void KeepEarlier(string name, byte[] content)
+    {
+        var folder = FolderOf(name);
+        var kept = Earlier(name);
+        if (kept is [var last, ..] && FileContent.Read(Path.Combine(folder, last), TextContent.Limit, out _) is { } same && same.AsSpan().SequenceEqual(content))
+        {
+            return;
+        }
+
+        // Two savings within a millisecond must not fall on one name.
+        var time = DateTime.UtcNow;
+        while (File.Exists(PathAt(time)))
+        {
+            time = time.AddMilliseconds(1);
+        }
+
+        SafeFile.Write(PathAt(time), file => file.Write(content));
+        foreach (var old in kept.Skip(EarlierLimit - 1))
+        {
+            Remove(Path.Combine(folder, old));
+        }
+
+        string PathAt(DateTime at) => Path.Combine(folder, at.ToString(TimeForm, CultureInfo.InvariantCulture) + ".txt");
+    }
+
+    /// <summary>The earlier texts of a file by the names under which they are kept, the latest first.</summary>
+    public IReadOnlyList<string> Earlier(string name)
+    {
+        var folder = FolderOf(name);
+        return Directory.Exists(folder)
+            ? [.. Directory.GetFiles(folder, "*.txt").Select(f => Path.GetFileName(f)).Where(f => TimeOf(f) is not null).OrderDescending(StringComparer.Ordinal)]
+            : [];
+    }
+
+    /// <summary>When an earlier text was written over, in universal time; null for a name that is none.</summary>
+    public static DateTime? TimeOf(string kept) =>
+        DateTime.TryParseExact(Path.GetFileNameWithoutExtension(kept), TimeForm, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time)
+            ? time
+            : null;
+
+    /// <summary>Reads an earlier text; null when there is none of that name.</summary>
+    public FileText? ReadEarlier(string name, string kept) =>
+        TimeOf(kept) is not null && Path.GetFileName(kept) == kept ? OpenedFolder.Read(Path.Combine(FolderOf(name), kept), out _) : null;
+
+    /// <summary>Deletes a file of the tool's own; one that the disk does not give up stays, and does no harm.</summary>
+    public static void Remove(string path)
+    {
+        try
+        {
+            File.Delete(path);
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+        }
+    }
+
+    // Names of files can be too long or too strange to be names of folders.
+    private string FolderOf(string name) => Path.Combine(_earlier, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(name)).AsSpan(0, 12)));
+}

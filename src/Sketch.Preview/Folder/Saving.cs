@@ -1,0 +1,65 @@
+using Sketch.Output.Files;
+
+namespace Sketch.Preview.Folder;
+
+/// <summary>How a saving ended.</summary>
+/// <param name="Stamp">The stamp of what the file holds now.</param>
+/// <param name="Theirs">What somebody else wrote into the file meanwhile, when nothing was saved for its sake; else null.</param>
+/// <param name="Problem">Why it could not be saved, in a plain sentence; empty when it was.</param>
+public sealed record SaveResult(string Stamp, FileText? Theirs, string Problem);
+
+/// <summary>Saves texts of the page: atomically, with the text before it kept, and never over what another program wrote meanwhile.</summary>
+/// <param name="folder">The opened folder.</param>
+public sealed class Saving(OpenedFolder folder)
+{
+    /// <summary>The stamp of a file that is not there.</summary>
+    public const string NoFile = "";
+
+    private readonly Lock _one = new();
+
+    /// <summary>Saves a text if the file still holds what the page knows.</summary>
+    /// <param name="name">The file's name.</param>
+    /// <param name="path">Its path.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="known">The stamp of what the page believes to be in the file, <see cref="NoFile"/> for a new one.</param>
+    public SaveResult Save(string name, string path, string text, string known)
+    {
+        lock (_one)
+        {
+            FileText? there = null;
+            byte[]? content = null;
+            var problem = "";
+            if (File.Exists(path))
+            {
+                content = FileContent.Read(path, TextContent.Limit, out problem);
+                there = content is null ? null : FileText.Of(content, out problem);
+            }
+
+            if (problem.Length > 0)
+            {
+                return new("", null, $"\"{name}\" is not saved, since what is there cannot be read: {problem}");
+            }
+
+            if ((there?.Stamp ?? NoFile) != known)
+            {
+                return new(there?.Stamp ?? NoFile, there ?? new("", NoFile, default), "");
+            }
+
+            var bytes = (there?.Form ?? default).Write(text);
+            try
+            {
+                if (content is not null && !content.AsSpan().SequenceEqual(bytes))
+                {
+                    folder.Own.KeepEarlier(name, content);
+                }
+
+                SafeFile.Write(path, file => file.Write(bytes));
+                return new(FileText.StampOf(bytes), null, "");
+            }
+            catch (FileWriteException refused)
+            {
+                return new(known, null, refused.Message);
+            }
+        }
+    }
+}

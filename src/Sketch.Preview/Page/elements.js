@@ -1,0 +1,24 @@
+// Makes elements without markup in strings, so that no text is ever taken for markup.
+
+export function element(name, properties = {}, ...children) {
+  const made = document.createElement(name);
+  for (const [key, value] of Object.entries(properties)) {
+    if (key === 'click') made.addEventListener('click', value);
+    else if (key in made && key !== 'list') made[key] = value;
+    else made.setAttribute(key, value);
+  }
+  made.append(...children);
+  return made;
+}
+
+export const button = (text, click, properties = {}) => element('button', { type: 'button', click, ...properties }, text);
+
+/** Markup that the program made and has cleared of scripts and strange addresses. */
+export function markup(html) {
+  const made = document.createElement('template');
+  made.innerHTML = html;
+  return made.content;
+}
+
+let count = 0;
+export const newId = (stem) => `${stem}-${++count}`;

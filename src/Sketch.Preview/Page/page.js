@@ -1,0 +1,285 @@
+// The page: a text, what was found in it, and what it comes to. Everything shown is worked out by the program; see server.js.
+import { createEditor } from './editor.js';
+import { dialog, notice, quiet } from './dialog.js';
+import { button, element } from './elements.js';
+import { showFindings } from './findings.js';
+import { makePicture } from './picture.js';
+import { makeSizes, makeTemplates } from './print.js';
+import { get, post, Problem } from './server.js';
+import { makeTabs } from './tabs.js';
+import { windowName } from './window.js';
+
+const byId = (id) => document.getElementById(id);
+const name = await windowName();
+
+// What is open: the file, what the disk holds of it (text and stamp), and what is chosen for it.
+const work = { file: '', saved: '', stamp: '', kind: '', stash: '', choices: new Map() };
+let files = [];
+
+const editor = createEditor(byId('editor'), {
+  text: '',
+  label: 'Text of the file',
+  nonce: document.querySelector('meta[name=style-nonce]').content,
+  changed: () => { tellState(); see(); },
+  caretMoved: (line) => picture.mark(line),
+});
+
+const asked = () => ({ file: work.file, window: name });
+const tabs = makeTabs(document.querySelector('[role=tablist]'), byId('panels'), () => refreshTab());
+const picture = makePicture(tabs.add('picture', 'Picture'), {
+  picked: (line) => { editor.mark(line, line); picture.mark(line); },
+  asked: () => see(),
+});
+const panels = {
+  sizes: makeSizes(tabs.add('sizes', 'Sizes'), asked),
+  templates: makeTemplates(tabs.add('templates', 'Templates'), asked),
+};
+const tabsFor = { card: ['picture', 'sizes', 'templates'], stash: [], batch: [] };
+
+function refreshTab() {
+  if (work.file) panels[tabs.current()]?.refresh();
+}
+
+// Seeing: one request at a time, and the latest text as soon as the one before is drawn.
+let isSeeing = false;
+let isBehind = false;
+
+async function see() {
+  if (!work.file) return;
+  if (isSeeing) {
+    isBehind = true;
+    return;
+  }
+  isSeeing = true;
+  do {
+    isBehind = false;
+    const [file, text] = [work.file, editor.text()];
+    try {
+      const sight = await post('see', {
+        file, window: name, text, stamp: work.stamp, saved: text === work.saved, stash: work.stash,
+        choices: [...work.choices].map(([role, paper]) => `${role}=${paper}`),
+        unfolded: picture.isUnfolded(), known: picture.known(),
+      });
+      if (file === work.file) show(sight);
+    } catch (problem) {
+      tellProblem(problem);
+    }
+  } while (isBehind);
+  isSeeing = false;
+}
+
+function show(sight) {
+  work.kind = sight.kind;
+  work.sight = sight;
+  tabs.offer(tabsFor[sight.kind]);
+  if (sight.kind === 'card') picture.show(sight.pictures);
+  editor.showFindings(sight.findings.filter((f) => f.here));
+  byId('summary').textContent = sight.summary;
+  showFindings(byId('findings'), sight.findings, {
+    goTo: (line, column) => editor.goTo(line, column),
+    apply: (edit) => editor.apply(edit),
+    openFile: (file, line) => open(file, line),
+  });
+  document.title = `${isChanged() ? '• ' : ''}${sight.title ?? work.file} – Sketch`;
+  if (tabs.current() !== 'picture') refreshTab();
+}
+
+const isChanged = () => Boolean(work.file) && editor.text() !== work.saved;
+
+function tellState() {
+  byId('state').textContent = !work.file ? '' : isChanged() ? 'Not saved yet' : 'Saved';
+}
+
+function tellProblem(problem) {
+  if (!(problem instanceof Problem)) throw problem;
+  notice(problem.message, ['Put this away', null]);
+}
+
+// Opening.
+async function listFiles() {
+  ({ files } = await get('files'));
+  byId('file').replaceChildren(
+    ...(work.file && files.includes(work.file) ? [] : [element('option', { value: work.file }, work.file || 'Choose a file')]),
+    ...files.map((f) => element('option', { value: f }, f)));
+  byId('file').value = work.file;
+}
+
+async function open(file, line = 0) {
+  let found;
+  try {
+    found = await get('text', { file, window: name });
+  } catch (problem) {
+    tellProblem(problem);
+    byId('file').value = work.file;
+    return;
+  }
+  quiet();
+  picture.clear();
+  Object.assign(work, { file, saved: found.text, stamp: found.stamp, kind: '', choices: new Map() });
+  location.hash = encodeURIComponent(file);
+  editor.replaceAll(found.text);
+  if (found.unsaved?.own) takeUnsaved(found.unsaved);
+  else if (found.unsaved) offerUnsaved(found.unsaved);
+  await listFiles();
+  tellState();
+  await see();
+  if (line) editor.goTo(line, 1);
+}
+
+function takeUnsaved(unsaved) {
+  editor.replaceAll(unsaved.text);
+  if (unsaved.stamp !== work.stamp) {
+    // The file was changed after this was typed: saving would run into that, so it is asked now.
+    askWhose({ text: work.saved, stamp: work.stamp }, unsaved.stamp);
+  }
+  tellState();
+}
+
+function offerUnsaved(unsaved) {
+  const when = new Date(unsaved.time).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
+  notice(`There is typing of ${when} in this file that was never saved.`,
+    ['Take it up again', async () => { takeUnsaved(unsaved); await see(); await forget(unsaved.window, false); }],
+    ['Leave it aside', () => forget(unsaved.window, true)]);
+}
+
+const forget = (window, keep) => post('forget', { file: work.file, window, keep }).catch(tellProblem);
+
+// Saving.
+async function save() {
+  if (!work.file) return;
+  const text = editor.text();
+  try {
+    const { stamp } = await post('save', { file: work.file, window: name, text, stamp: work.stamp });
+    Object.assign(work, { saved: text, stamp });
+    quiet();
+    tellState();
+    await see();
+    await listFiles();
+  } catch (problem) {
+    if (problem.status === 409) askWhose(problem.answer, work.stamp);
+    else tellProblem(problem);
+  }
+}
+
+/** The file holds something else than this window knows, and this window has typing of its own: the person decides. */
+function askWhose(theirs, known) {
+  work.stamp = known;
+  notice('Another program or window has changed this file while you were typing. Nothing of either is lost: which text shall stand here?',
+    ['Keep my text', () => { Object.assign(work, { stamp: theirs.stamp, saved: theirs.text }); tellState(); see(); }],
+    ['Take the other text', () => {
+      Object.assign(work, { stamp: theirs.stamp, saved: theirs.text });
+      editor.replaceAll(theirs.text);
+      tellState();
+      see();
+    }]);
+}
+
+async function changedOnDisk(changed) {
+  if (changed && changed !== work.file) {
+    if (/\.(card|stash|batch)$/i.test(changed) && !files.includes(changed)) await listFiles();
+    see();
+    return;
+  }
+  if (!work.file) return listFiles();
+  let there;
+  try {
+    there = await get('text', { file: work.file, window: name });
+  } catch (problem) {
+    if (problem.status === 404) notice(`${work.file} is no longer in the folder. Save puts it back as it stands here.`, ['Put this away', () => { work.stamp = ''; }]);
+    return;
+  }
+  if (there.stamp === work.stamp) return;
+  if (isChanged() && editor.text() !== there.text) {
+    askWhose(there, work.stamp);
+    return;
+  }
+  Object.assign(work, { saved: there.text, stamp: there.stamp });
+  editor.replaceAll(there.text);
+  tellState();
+  await see();
+}
+
+function listen() {
+  const news = new EventSource(`events?${new URLSearchParams({ window: name })}`);
+  let isLost = false;
+  news.addEventListener('changed', (event) => changedOnDisk(event.data));
+  news.addEventListener('error', () => { isLost = true; });
+  news.addEventListener('open', () => { if (isLost) { isLost = false; changedOnDisk(''); } });
+}
+
+// Beginning, tidying, bringing back.
+async function begin() {
+  const field = element('input', { id: 'new-name', required: true, value: 'new.card', autocomplete: 'off' });
+  const kinds = [['card', 'A card'], ['stash', 'A stash: what is on the shelf'], ['batch', 'A batch: which cards, and how many']].map(([kind, text], i) =>
+    element('label', { className: 'check' }, element('input', {
+      type: 'radio', name: 'kind', value: kind, checked: i === 0,
+      onchange: () => { field.value = `${field.value.replace(/\.[^.]*$/, '')}.${kind}`; },
+    }), ` ${text}`));
+  const answer = await dialog('Begin a new file',
+    [element('fieldset', {}, element('legend', {}, 'What shall it be?'), ...kinds), element('label', { htmlFor: 'new-name' }, 'Name of the file'), field],
+    [['Begin it', 'yes'], ['Leave it', '']]);
+  if (answer !== 'yes') return;
+  try {
+    await post('begin', { file: field.value.trim(), window: name });
+    await open(field.value.trim());
+    editor.focus();
+  } catch (problem) {
+    tellProblem(problem);
+  }
+}
+
+async function tidy() {
+  try {
+    const { text } = await post('tidy', { file: work.file, text: editor.text() });
+    if (text !== editor.text()) {
+      editor.replaceAll(text);
+      tellState();
+      see();
+    }
+  } catch (problem) {
+    tellProblem(problem);
+  }
+}
+
+async function bringBack() {
+  const { earlier } = await get('earlier', { file: work.file });
+  if (earlier.length === 0) {
+    await dialog('Earlier texts', [element('p', {}, 'None yet: the first is kept when you save over it.')], [['Good', 'yes']]);
+    return;
+  }
+  const list = element('select', { size: Math.min(8, Math.max(2, earlier.length)), id: 'earlier-list' },
+    ...earlier.map((e, i) => element('option', { value: e.name, selected: i === 0 }, new Date(e.time).toLocaleString([], { dateStyle: 'full', timeStyle: 'medium' }))));
+  const answer = await dialog('Earlier texts',
+    [element('label', { htmlFor: 'earlier-list' }, 'The text as it was until you saved over it at'), list,
+      element('p', {}, 'It is put into the page and not saved; Undo takes it away again.')],
+    [['Bring it back', 'yes'], ['Leave it', '']]);
+  if (answer !== 'yes') return;
+  const { text } = await get('earlier-text', { file: work.file, name: list.value });
+  editor.replaceAll(text);
+  tellState();
+  see();
+}
+
+byId('file').addEventListener('change', () => open(byId('file').value));
+byId('begin').addEventListener('click', begin);
+byId('undo').addEventListener('click', () => editor.undo());
+byId('redo').addEventListener('click', () => editor.redo());
+byId('tidy').addEventListener('click', tidy);
+byId('back').addEventListener('click', () => bringBack().catch(tellProblem));
+byId('save').addEventListener('click', save);
+addEventListener('keydown', (event) => {
+  if ((event.ctrlKey || event.metaKey) && !event.altKey && event.key.toLowerCase() === 's') {
+    event.preventDefault();
+    save();
+  }
+});
+addEventListener('hashchange', () => {
+  const file = decodeURIComponent(location.hash.slice(1));
+  if (file && file !== work.file) open(file);
+});
+
+listen();
+await listFiles();
+const first = decodeURIComponent(location.hash.slice(1)) || files.find((f) => f.endsWith('.card')) || files[0];
+if (first) await open(first);
+else notice('There is no card in this folder yet.', ['Begin one', begin]);

@@ -1,0 +1,133 @@
+// The pictures of a card's faces. Each lies in a tree of its own, so that ids of one never meet those of another.
+import { button, element } from './elements.js';
+
+const look = new CSSStyleSheet();
+look.replaceSync(`
+  :host { display: block; }
+  svg { display: block; width: 100%; height: auto; background: #fff; }
+  g[id] { cursor: pointer; }
+  .marked { fill: none; stroke: #fff; stroke-width: 1.2; pointer-events: none; }
+  .marked.inner { stroke: #10243e; stroke-width: .6; stroke-dasharray: 2 1.2; }
+`);
+
+const millimetresToPixels = 96 / 25.4;
+
+export function makePicture(panel, { picked, asked }) {
+  const shown = new Map();
+  let marked = 0;
+  let scale = 'fit';
+
+  const size = element('select', { id: 'scale' },
+    element('option', { value: 'fit' }, 'Fitted to the window'),
+    element('option', { value: '1' }, 'True size'),
+    element('option', { value: '2' }, 'Twice as large'));
+  size.addEventListener('change', () => { scale = size.value; shown.forEach(resize); });
+  const unfolded = element('input', { type: 'checkbox', id: 'unfolded' });
+  unfolded.addEventListener('change', asked);
+  const faces = element('div', { className: 'faces' });
+  const empty = element('p', { className: 'empty', hidden: true },
+    'There is no picture yet. It comes as soon as the text says a card, its base and what lies on its front.');
+  panel.append(
+    element('div', { className: 'choices' },
+      element('label', { htmlFor: 'scale' }, 'Size '), size,
+      element('label', { className: 'check' }, unfolded, ' Unfolded, with the score line')),
+    empty, faces);
+
+  // Fitted, the first picture is large and the others stand two by two.
+  function resize(face) {
+    const isFirst = face.figure === faces.firstElementChild;
+    face.figure.style.width = scale === 'fit'
+      ? `min(${isFirst ? '100%' : '47%'}, ${face.width * millimetresToPixels * 1.4}px)`
+      : `${face.width * millimetresToPixels * Number(scale)}px`;
+    face.figure.classList.toggle('large', scale !== 'fit');
+  }
+
+  function make(name) {
+    const host = element('div', { className: 'picture' });
+    const root = host.attachShadow({ mode: 'open' });
+    root.adoptedStyleSheets = [look];
+    const caption = element('figcaption');
+    const list = element('ol');
+    const pieces = element('details', { className: 'pieces' }, element('summary', {}, 'Pieces, from the bottom up'), list);
+    const figure = element('figure', {}, host, caption, pieces);
+    const face = { name, root, host, caption, list, figure, stamp: '', pieces: [], width: 0 };
+    host.addEventListener('click', (event) => {
+      for (const at of event.composedPath()) {
+        const piece = at.id && face.pieces.find((p) => p.id === at.id);
+        if (piece) {
+          if (piece.line > 0) picked(piece.line);
+          break;
+        }
+      }
+    });
+    return face;
+  }
+
+  function mark(face) {
+    face.root.querySelectorAll('.marked').forEach((m) => m.remove());
+    if (marked < 1) return;
+    const svg = face.root.querySelector('svg');
+    for (const piece of face.pieces.filter((p) => p.line === marked)) {
+      const group = face.root.getElementById(piece.id);
+      if (!group) continue;
+      const box = group.getBBox();
+      const matrix = svg.getScreenCTM().inverse().multiply(group.getScreenCTM());
+      for (const kind of ['marked', 'marked inner']) {
+        const frame = document.createElementNS('http://www.w3.org/2000/svg', 'rect');
+        for (const key of ['x', 'y', 'width', 'height']) frame.setAttribute(key, box[key]);
+        frame.setAttribute('class', kind);
+        frame.setAttribute('transform', `matrix(${matrix.a} ${matrix.b} ${matrix.c} ${matrix.d} ${matrix.e} ${matrix.f})`);
+        svg.append(frame);
+      }
+    }
+  }
+
+  return {
+    isUnfolded: () => unfolded.checked,
+    known: () => [...shown.values()].map((f) => f.stamp),
+    clear() {
+      shown.clear();
+      faces.replaceChildren();
+    },
+    show(pictures) {
+      empty.hidden = Boolean(pictures?.length);
+      // While a mistake leaves no card, the last picture stays, greyed, rather than jumping away with every key.
+      faces.classList.toggle('stale', !pictures && shown.size > 0);
+      if (!pictures) {
+        empty.hidden = shown.size > 0;
+        return;
+      }
+      for (const name of [...shown.keys()]) {
+        if (!pictures.some((p) => p.name === name)) {
+          shown.get(name).figure.remove();
+          shown.delete(name);
+        }
+      }
+      const before = new Map([...shown.values()].map((f) => [f.stamp, f.root]));
+      pictures.forEach((picture, at) => {
+        let face = shown.get(picture.name);
+        if (!face) {
+          face = make(picture.name);
+          shown.set(picture.name, face);
+        }
+        if (faces.children[at] !== face.figure) faces.insertBefore(face.figure, faces.children[at] ?? null);
+        if (picture.svg) face.root.innerHTML = picture.svg;
+        else if (face.stamp !== picture.stamp) face.root.innerHTML = before.get(picture.stamp)?.innerHTML ?? '';
+        const svg = face.root.querySelector('svg');
+        svg?.setAttribute('role', 'img');
+        svg?.setAttribute('aria-label', picture.title);
+        Object.assign(face, { stamp: picture.stamp, pieces: picture.pieces, width: picture.width });
+        face.caption.textContent = picture.title;
+        face.list.replaceChildren(...picture.pieces.map((p) => element('li', {},
+          p.line > 0 ? button(p.title, () => picked(p.line), { className: 'link' }) : p.title)));
+        resize(face);
+        mark(face);
+      });
+    },
+    mark(line) {
+      if (line === marked) return;
+      marked = line;
+      shown.forEach(mark);
+    },
+  };
+}

@@ -1,0 +1,47 @@
+// Cut sizes to read, and full-size templates to print.
+import { element, markup } from './elements.js';
+import { get } from './server.js';
+
+export function makeSizes(panel, asked) {
+  const units = element('select', { id: 'units' },
+    element('option', { value: '' }, 'As the card is written'),
+    element('option', { value: 'in' }, 'Inches, as on a ruler'),
+    element('option', { value: 'mm' }, 'Millimetres'));
+  const place = element('div', { className: 'table', tabIndex: 0, role: 'region', 'aria-label': 'Cut sizes' });
+  units.addEventListener('change', () => refresh());
+  panel.append(element('div', { className: 'choices' }, element('label', { htmlFor: 'units' }, 'Units '), units), place);
+
+  async function refresh() {
+    try {
+      const answer = await get('sizes', { ...asked(), units: units.value });
+      place.replaceChildren(markup(answer.html));
+    } catch (problem) {
+      place.replaceChildren(element('p', { className: 'empty' }, problem.message));
+    }
+  }
+
+  return { refresh };
+}
+
+export function makeTemplates(panel, asked) {
+  const page = element('select', { id: 'page' },
+    element('option', { value: 'letter' }, 'Letter, 8 1/2 x 11 in'),
+    element('option', { value: 'a4' }, 'A4, 210 x 297 mm'));
+  const hollow = element('input', { type: 'checkbox' });
+  const mirror = element('input', { type: 'checkbox' });
+  const open = element('a', { className: 'chief', target: '_blank', rel: 'noopener' }, 'Open the templates (PDF)');
+  panel.append(
+    element('p', {}, 'Every piece in full size, to trace and cut, with guides to where it goes. Print without scaling (“actual size”, 100 %), then lay a ruler on the bar on the page.'),
+    element('div', { className: 'choices column' },
+      element('label', { htmlFor: 'page' }, 'Paper of your printer '), page,
+      element('label', { className: 'check' }, hollow, ' Cut out of each layer what the next one covers, for smaller layers'),
+      element('label', { className: 'check' }, mirror, ' Add the guides mirrored, for tracing from the back')),
+    element('p', {}, open),
+    element('h3', {}, 'Take care'),
+    element('p', {}, 'Craft knives and guillotines are sharp: cut on a mat, along a metal ruler, with the holding hand behind the blade, and lock a guillotine’s arm when you leave it.'));
+  const aim = () => {
+    open.href = `templates.pdf?${new URLSearchParams({ ...asked(), page: page.value, hollow: hollow.checked ? 'yes' : '', mirror: mirror.checked ? 'yes' : '' })}`;
+  };
+  for (const choice of [page, hollow, mirror]) choice.addEventListener('change', aim);
+  return { refresh: aim };
+}

@@ -1,0 +1,182 @@
+using System.Globalization;
+using System.Text.Json;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Sketch.Diagnostics;
+using Sketch.Preview.Desk;
+using Sketch.Preview.Folder;
+using Sketch.Syntax;
+using Sketch.Text;
+
+namespace Sketch.Preview.Server;
+
+/// <summary>Files of the opened folder: listed, opened, saved, brought back.</summary>
+internal static class FileRoutes
+{
+    /// <summary>Maps the requests about files.</summary>
+    public static void Map(IEndpointRouteBuilder routes, Workroom room)
+    {
+        routes.MapGet("/files", context => List(context, room));
+        routes.MapGet("/text", context => Open(context, room));
+        routes.MapGet("/earlier", context => Earlier(context, room));
+        routes.MapGet("/earlier-text", context => EarlierText(context, room));
+        routes.MapObject("/save", (context, asked) => Save(context, room, asked));
+        routes.MapObject("/begin", (context, asked) => Begin(context, room, asked));
+        routes.MapObject("/forget", (context, asked) => Forget(context, room, asked));
+        routes.MapObject("/tidy", (context, asked) => Tidy(context, room, asked));
+    }
+
+    private static Task List(HttpContext context, Workroom room)
+    {
+        var files = room.Folder.List();
+        return Answer.Json(context, json =>
+        {
+            json.WriteString("folder", Path.GetFileName(room.Folder.Root));
+            json.WriteStartArray("files");
+            foreach (var file in files)
+            {
+                json.WriteStringValue(file);
+            }
+
+            json.WriteEndArray();
+            json.WriteBoolean("all", files.Count < OpenedFolder.ListLimit);
+        });
+    }
+
+    private static Task Open(HttpContext context, Workroom room)
+    {
+        var (file, window) = (context.Asked("file"), context.Asked("window"));
+        if (room.Folder.PathOf(file) is not { } path)
+        {
+            return NoName(context, file);
+        }
+
+        var unsaved = room.Windows.Unsaved(window, file);
+        if (OpenedFolder.Read(path, out var problem) is not { } text)
+        {
+            if (unsaved is null || File.Exists(path))
+            {
+                return Answer.Problem(context, StatusCodes.Status404NotFound, $"\"{file}\" cannot be read: {problem}");
+            }
+
+            text = new("", Saving.NoFile, default);
+        }
+
+        return Answer.Json(context, json =>
+        {
+            json.WriteString("text", text.Text);
+            json.WriteString("stamp", text.Stamp);
+            if (unsaved is not null && unsaved.Sheet.Text != text.Text)
+            {
+                json.WriteStartObject("unsaved");
+                json.WriteString("text", unsaved.Sheet.Text);
+                json.WriteString("stamp", unsaved.Sheet.Base);
+                json.WriteBoolean("own", unsaved.Window == window);
+                json.WriteString("window", unsaved.Window);
+                json.WriteString("time", unsaved.Written.ToString("O", CultureInfo.InvariantCulture));
+                json.WriteEndObject();
+            }
+        });
+    }
+
+    private static Task Save(HttpContext context, Workroom room, JsonElement asked)
+    {
+        var (file, window, text) = (asked.Text("file"), asked.Text("window"), TextForm.Plain(asked.Text("text")));
+        if (room.Folder.PathOf(file) is not { } path)
+        {
+            return NoName(context, file);
+        }
+
+        var result = room.Saving.Save(file, path, text, asked.Text("stamp"));
+        if (result.Problem.Length > 0)
+        {
+            return Answer.Problem(context, StatusCodes.Status500InternalServerError, result.Problem);
+        }
+
+        if (result.Theirs is { } theirs)
+        {
+            return Answer.Json(context, json =>
+            {
+                json.WriteString("text", theirs.Text);
+                json.WriteString("stamp", theirs.Stamp);
+            }, StatusCodes.Status409Conflict);
+        }
+
+        if (OpenWindows.IsName(window))
+        {
+            var sheet = room.Windows.Find(window, file) ?? new(file, text, result.Stamp, null, []);
+            room.Windows.Put(window, sheet with { Text = text, Base = result.Stamp }, isSaved: true);
+        }
+
+        return Answer.Json(context, json => json.WriteString("stamp", result.Stamp));
+    }
+
+    private static Task Begin(HttpContext context, Workroom room, JsonElement asked)
+    {
+        var file = asked.Text("file");
+        if (room.Folder.PathOf(file) is not { } path)
+        {
+            return NoName(context, file);
+        }
+
+        var result = room.Saving.Save(file, path, FirstText.For(file, room.Folder.List()), Saving.NoFile);
+        return result.Problem.Length > 0 ? Answer.Problem(context, StatusCodes.Status500InternalServerError, result.Problem)
+            : result.Theirs is not null ? Answer.Problem(context, StatusCodes.Status409Conflict, $"There is a file \"{file}\" already. Give the new one another name.")
+            : Answer.Json(context, json => json.WriteString("stamp", result.Stamp));
+    }
+
+    private static Task Forget(HttpContext context, Workroom room, JsonElement asked)
+    {
+        var (file, window) = (asked.Text("file"), asked.Text("window"));
+        if (room.Folder.PathOf(file) is null)
+        {
+            return NoName(context, file);
+        }
+
+        return room.Windows.Forget(window, file, asked.Says("keep") ? room.Folder.Own : null) is { Length: > 0 } problem
+            ? Answer.Problem(context, StatusCodes.Status500InternalServerError, problem)
+            : Answer.Json(context, _ => { });
+    }
+
+    private static Task Earlier(HttpContext context, Workroom room)
+    {
+        var kept = room.Folder.Own.Earlier(context.Asked("file"));
+        return Answer.Json(context, json =>
+        {
+            json.WriteStartArray("earlier");
+            foreach (var name in kept)
+            {
+                json.WriteStartObject();
+                json.WriteString("name", name);
+                json.WriteString("time", OwnFiles.TimeOf(name)!.Value.ToString("O", CultureInfo.InvariantCulture));
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+        });
+    }
+
+    private static Task EarlierText(HttpContext context, Workroom room) => room.Folder.Own.ReadEarlier(context.Asked("file"), context.Asked("name")) is { } text
+        ? Answer.Json(context, json => json.WriteString("text", text.Text))
+        : Answer.Problem(context, StatusCodes.Status404NotFound, "That earlier text is no longer there.");
+
+    private static Task Tidy(HttpContext context, Workroom room, JsonElement asked)
+    {
+        if (room.Folder.PathOf(asked.Text("file")) is not { } path)
+        {
+            return NoName(context, asked.Text("file"));
+        }
+
+        var tidy = Formatter.Format(new SourceText(path, asked.Text("text")), new FindingBag());
+        return tidy is null
+            ? Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "The text has errors, so it cannot be tidied yet. Mend what is told beneath it first.")
+            : Answer.Json(context, json => json.WriteString("text", tidy));
+    }
+
+    /// <summary>Answers that a name is none of a file in the opened folder.</summary>
+    internal static Task NoName(HttpContext context, string file) => Answer.Problem(
+        context,
+        StatusCodes.Status404NotFound,
+        $"\"{file}\" is no file of this folder. Names end in .card, .stash or .batch, and lead neither out of the folder nor into a hidden one.");
+}

@@ -1,0 +1,116 @@
+using System.Net;
+using System.Threading.RateLimiting;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
+using Microsoft.Extensions.DependencyInjection;
+using Sketch.Output.Files;
+using Sketch.Preview.Desk;
+using Sketch.Preview.Folder;
+
+namespace Sketch.Preview.Server;
+
+/// <summary>The page's server: on the loopback address only, for one folder, until it is disposed.</summary>
+public sealed class PageServer : IAsyncDisposable
+{
+    private const int MostConnections = 200;
+    private const int RequestsAtOnce = 300;
+    private const int RequestsASecond = 150;
+
+    private readonly WebApplication _app;
+    private readonly FolderWatch _watch;
+    private readonly UnsavedTexts _drafts;
+
+    private PageServer(WebApplication app, FolderWatch watch, UnsavedTexts drafts, Uri address)
+    {
+        (_app, _watch, _drafts) = (app, watch, drafts);
+        Address = address;
+    }
+
+    /// <summary>The address to open: it holds the random word without which nothing is served.</summary>
+    public Uri Address { get; }
+
+    /// <summary>Starts a server.</summary>
+    /// <param name="folder">A folder that exists.</param>
+    /// <param name="file">The name of the file to begin with, or null for the list of files.</param>
+    /// <param name="port">The port, or 0 for any that is free.</param>
+    /// <exception cref="IOException">The port is taken, or may not be used.</exception>
+    public static async Task<PageServer> Start(string folder, string? file, int port)
+    {
+        var opened = new OpenedFolder(folder);
+        var drafts = new UnsavedTexts(opened.Own);
+        var news = new News();
+        var watch = new FolderWatch(opened, news.Tell);
+        var builder = WebApplication.CreateEmptyBuilder(new());
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(options =>
+        {
+            options.AddServerHeader = false;
+            options.Listen(IPAddress.Loopback, port, listen => listen.Protocols = HttpProtocols.Http1);
+            options.Limits.MaxRequestBodySize = TextContent.Limit * 2L;
+            options.Limits.MaxConcurrentConnections = MostConnections;
+            options.Limits.MaxRequestHeadersTotalSize = 16 * 1024;
+            options.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
+        });
+        builder.Services.AddRoutingCore();
+        var app = builder.Build();
+        var room = new Workroom(opened, new(drafts), news, app.Lifetime.ApplicationStopping);
+        var word = Gate.NewWord();
+        Gate? gate = null;
+        var limiter = new TokenBucketRateLimiter(new()
+        {
+            TokenLimit = RequestsAtOnce, TokensPerPeriod = RequestsASecond, ReplenishmentPeriod = TimeSpan.FromSeconds(1), QueueLimit = 0, AutoReplenishment = true,
+        });
+        app.Use(async (context, next) =>
+        {
+            using var lease = limiter.AttemptAcquire();
+            if (!lease.IsAcquired)
+            {
+                context.Response.StatusCode = StatusCodes.Status429TooManyRequests;
+                return;
+            }
+
+            // Until the port is known nobody can have the address.
+            if (gate is null)
+            {
+                context.Response.StatusCode = StatusCodes.Status503ServiceUnavailable;
+                return;
+            }
+
+            await gate.Pass(context, () => next(context)).ConfigureAwait(false);
+        });
+        app.UseRouting();
+        PageFiles.Map(app);
+        FileRoutes.Map(app, room);
+        EventRoutes.Map(app, room);
+        ViewRoutes.Map(app, room);
+        PrintRoutes.Map(app, room);
+        try
+        {
+            await app.StartAsync().ConfigureAwait(false);
+        }
+        catch
+        {
+            watch.Dispose();
+            drafts.Dispose();
+            await app.DisposeAsync().ConfigureAwait(false);
+            throw;
+        }
+
+        var bound = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+        gate = new(word, bound.Port);
+        var start = file is null ? "" : $"#{Uri.EscapeDataString(file)}";
+        return new(app, watch, drafts, new($"http://127.0.0.1:{bound.Port}/{word}/{start}"));
+    }
+
+    /// <summary>Ends it; typing that was not saved is kept for the next time.</summary>
+    public async ValueTask DisposeAsync()
+    {
+        _watch.Dispose();
+        await _app.StopAsync(new CancellationTokenSource(TimeSpan.FromSeconds(1)).Token).ConfigureAwait(false);
+        await _app.DisposeAsync().ConfigureAwait(false);
+        _drafts.Dispose();
+    }
+}

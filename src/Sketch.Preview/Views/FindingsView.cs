@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Sketch.Diagnostics;
+using Sketch.Preview.Folder;
+using Sketch.Reports;
+using Sketch.Text;
+
+namespace Sketch.Preview.Views;
+
+/// <summary>Findings for the page: files called by their names in the opened folder, and a replacement where the hint is one.</summary>
+public static class FindingsView
+{
+    /// <summary>Writes the property <c>findings</c>; those of the text itself come first.</summary>
+    /// <param name="json">Where to.</param>
+    /// <param name="findings">What was found.</param>
+    /// <param name="source">The text that the window shows.</param>
+    /// <param name="folder">The opened folder.</param>
+    public static void Write(Utf8JsonWriter json, ImmutableArray<Finding> findings, SourceText source, OpenedFolder folder)
+    {
+        json.WriteStartArray("findings");
+        foreach (var finding in findings.OrderBy(f => f.Location.Source == source ? 0 : 1))
+        {
+            var (start, end) = (finding.Location.Start, finding.Location.End);
+            json.WriteStartObject();
+            json.WriteBoolean("here", finding.Location.Source == source);
+            json.WriteString("file", folder.NameOf(finding.Location.Source.Path) ?? Path.GetFileName(finding.Location.Source.Path));
+            json.WriteString("code", finding.Code);
+            json.WriteString("severity", FindingsText.NameOf(finding.Severity));
+            json.WriteString("message", finding.Message);
+            json.WriteString("hint", finding.Hint);
+            json.WriteString("replacement", finding.Replacement);
+            json.WriteNumber("line", start.Line);
+            json.WriteNumber("column", start.Column);
+            json.WriteNumber("endLine", end.Line);
+            json.WriteNumber("endColumn", end.Column);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteString("summary", FindingsText.Summary(findings));
+    }
+}
