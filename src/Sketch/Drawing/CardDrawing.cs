@@ -33,7 +33,17 @@ public static class CardDrawing
         return new(svg, [.. drawn]);
     }
 
-    /// <summary>The same without the outermost element, in millimetres from the top left of the face, to be put into a larger drawing.</summary>
+    /// <summary>
+    /// Draws one side of the base unfolded, at true size. The outside is the back and the front: side by side, or the back above and upside
+    /// down where the card folds at the top. The inside is the back of the front beside (or above) the inside. A dashed line shows where to
+    /// score; its title says how far from the edge.
+    /// </summary>
+    /// <param name="card">The card.</param>
+    /// <param name="outside">Whether the outside is drawn; otherwise the inside.</param>
+    /// <param name="dotsPerInch">The most pixels an inch of pictured papers.</param>
+    public static CardPicture Flat(LaidOutCard card, bool outside, double dotsPerInch = UsualDotsPerInch) => FlatBase.Draw(card, outside, dotsPerInch);
+
+    /// <summary>A face without the outermost element, in millimetres from the top left of the face, to be put into a larger drawing.</summary>
     /// <param name="card">The card.</param>
     /// <param name="face">A face.</param>
     /// <param name="dotsPerInch">The most pixels an inch of pictured papers.</param>

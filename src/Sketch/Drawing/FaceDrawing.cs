@@ -100,11 +100,13 @@ internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions d
         }
     }
 
-    private static PieceDesign Sheet(Outline outline, Paint paint, Size size, double lift) => new(
+    /// <summary>A base or envelope by itself.</summary>
+    internal static PieceDesign Sheet(Outline outline, Paint paint, Size size, double lift) => new(
         Appearance.Paper, paint.Look, outline.ToSvgPath(), "", null, size.Width.Millimetres, size.Height.Millimetres, lift, 0,
         Papers.Seeded.SeedOf(PieceTitle.Paint(paint), size));
 
-    private void Pieces(FaceKind face)
+    /// <summary>Draws what lies on a face.</summary>
+    internal void Pieces(FaceKind face)
     {
         var seen = new List<(Piece Piece, PieceDesign Design)>();
         // Pieces that are alike keep one design between them: its path data can be long.

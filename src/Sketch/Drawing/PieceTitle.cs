@@ -49,8 +49,11 @@ public static class PieceTitle
         ? look.Ground.Hex
         : $"{look.Pattern.ToString().ToLowerInvariant()} {look.Ground.Hex}";
 
-    private static string Wide(Length width, UnitSystem units) =>
-        units == UnitSystem.Inches ? $"{Inches(width)} in wide" : $"{RulerText.MillimetreNumber(width)} mm wide";
+    /// <summary>One length, such as "4 1/4 in" or "105 mm".</summary>
+    internal static string Measure(Length length, UnitSystem units) =>
+        units == UnitSystem.Inches ? $"{Inches(length)} in" : $"{RulerText.MillimetreNumber(length)} mm";
+
+    private static string Wide(Length width, UnitSystem units) => Measure(width, units) + " wide";
 
     private static string Inches(Length length)
     {
