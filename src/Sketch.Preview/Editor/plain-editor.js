@@ -117,7 +117,7 @@ export function createEditor(parent, { text = "", label = "", nonce = "", change
     else redo();
   });
   area.addEventListener("input", event => {
-    const goesOn = event.inputType === "insertText" && /\S/.test(event.data ?? "") ? "letters" : event.inputType === "deleteContentBackward" ? "back" : "";
+    const goesOn = /^insert(?:Composition)?Text$/.test(event.inputType) && /\S/.test(event.data ?? "") ? "letters" : event.inputType === "deleteContentBackward" ? "back" : "";
     if (!step(goesOn)) return;
     drawGutter();
     changed(whole());
@@ -206,8 +206,8 @@ function addStyle(nonce) {
 .plain-gutter { flex: none; overflow: hidden; color: var(--quiet, light-dark(#5c636b, #a3a8ae)); border-right: 1px solid var(--line, light-dark(#c9cdd2, #4a4e54)); }
 .plain-numbers { padding: 0.4em 0; text-align: right; }
 .plain-numbers, .plain-text { font: inherit; font-family: var(--mono, ui-monospace, Consolas, Menlo, monospace); line-height: 1.5; }
-.plain-numbers > div { height: 1.5em; padding: 0 0.5em 0 0.4em; border-left: 0.3em solid transparent; white-space: pre; }
-.plain-numbers > .is-marked { border-left-color: var(--accent, light-dark(#0b5cad, #7db8f5)); font-weight: bold; }
+.plain-numbers > div { height: 1.5em; padding: 0 0.5em 0 0.7em; white-space: pre; }
+.plain-numbers > .is-marked { padding-left: 0.4em; border-left: 0.3em solid var(--accent, light-dark(#0b5cad, #7db8f5)); font-weight: bold; }
 .plain-numbers > .has-error { color: var(--error, light-dark(#b3261e, #ff8f87)); }
 .plain-numbers > .has-warning { color: var(--warning, light-dark(#8a5000, #f2b45c)); }
 .plain-numbers > .has-note { color: var(--note, light-dark(#1d5fa6, #8fc1f7)); }

@@ -1,0 +1,26 @@
+/** Offers words for the place at which one types; in quotes and comments nothing. */
+export function offer(words) {
+  return context => {
+    const line = context.state.doc.lineAt(context.pos);
+    const before = context.state.sliceDoc(line.from, context.pos);
+    const typed = /[\p{L}\p{N}-]*$/u.exec(before)[0];
+    if (!typed && !context.explicit) return null;
+    const lead = before.slice(0, before.length - typed.length);
+    if (inQuotesOrComment(lead)) return null;
+    const goesOn = line.number > 1 && /,\s*(?:#\s.*)?$/.test(context.state.doc.line(line.number - 1).text);
+    const options = /(?:^|[\s,])(?:of|ink)\s+$/i.test(lead)
+      ? [...roles(context.state.doc), ...words.papers]
+      : /,\s*$/.test(lead) || (goesOn && /^\s*$/.test(lead)) ? words.clauses
+        : /^\s*(?:[^\s:,]+\s*:\s*)?$/.test(lead) ? words.starts : [];
+    if (options.length === 0 || options.includes(typed.toLowerCase())) return null;
+    return { from: context.pos - typed.length, options: [...new Set(options)].map(label => ({ label })), validFor: /^[\p{L}\p{N}-]*$/u };
+  };
+}
+
+function inQuotesOrComment(lead) {
+  return (lead.match(/["“”]/g)?.length ?? 0) % 2 === 1 || /(?:^\s*|\s)#(?:\s|$)/.test(lead);
+}
+
+function roles(doc) {
+  return [...doc.toString().matchAll(/^\s*role\s+([^\s:,]+)\s*:/gimu)].map(match => match[1]);
+}
