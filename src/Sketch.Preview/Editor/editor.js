@@ -16,6 +16,16 @@ import { offset, replace } from "./places.js";
 export const kind = "full";
 
 /**
+ * Puts an editor into an element that has a height. Lines and columns count from 1, columns in UTF-16 units, ends exclusive; what lies outside
+ * the text is moved into it. Line breaks are handed back as they came.
+ *
+ * - `changed(text)` follows each edit by the user, by `apply`, `undo` and `redo`; `replaceAll` is silent, but undoing it is not.
+ * - `caretMoved(line)` follows the caret to another line, whoever moved it.
+ * - `mark(from, to)` lights lines and scrolls to them; `mark(0, 0)` lights none. Neither it nor `goTo` takes the focus.
+ * - `showFindings` takes findings with `severity`, `line`, `column`, `endLine`, `endColumn`, `message`, `hint` and `replacement` (or null).
+ *
+ * @param label The name that a screen reader says.
+ * @param nonce That of the page's content security policy, for styles.
  * @param words What is offered while typing: `starts` begin a line or follow a name's colon, `clauses` follow a comma, `papers` follow `of`
  *   and `ink`, beside the roles of the text. Nothing is offered without them.
  */
