@@ -63,11 +63,11 @@ export const cardLanguage = StreamLanguage.define({
 });
 
 export const colours = HighlightStyle.define([
-  { tag: tags.comment, color: "var(--ink-comment, light-dark(#5c636b, #a3a8ae))", fontStyle: "italic" },
-  { tag: tags.string, color: "var(--ink-string, light-dark(#7a3e00, #f0b98a))" },
-  { tag: [tags.number, tags.color], color: "var(--ink-number, light-dark(#075e6b, #7fd3e0))" },
-  { tag: tags.keyword, color: "var(--ink-keyword, light-dark(#1a4f9c, #9cc4ff))", fontWeight: "600" },
-  { tag: tags.propertyName, color: "var(--ink-clause, light-dark(#1a4f9c, #9cc4ff))" },
-  { tag: tags.definition(tags.variableName), color: "var(--ink-name, light-dark(#6b2a86, #dcaef0))", fontWeight: "600" },
-  { tag: tags.variableName, color: "var(--ink-name, light-dark(#6b2a86, #dcaef0))" },
+  { tag: tags.comment, color: "var(--quiet, light-dark(#5c636b, #a3a8ae))", fontStyle: "italic" },
+  { tag: tags.string, color: "var(--string, light-dark(#7a3e00, #f0b98a))" },
+  { tag: [tags.number, tags.color], color: "var(--number, light-dark(#075e6b, #7fd3e0))" },
+  { tag: tags.keyword, color: "var(--word, light-dark(#1a4f9c, #9cc4ff))", fontWeight: "600" },
+  { tag: tags.propertyName, color: "var(--word, light-dark(#1a4f9c, #9cc4ff))" },
+  { tag: tags.definition(tags.variableName), color: "var(--name, light-dark(#6b2a86, #dcaef0))", fontWeight: "600" },
+  { tag: tags.variableName, color: "var(--name, light-dark(#6b2a86, #dcaef0))" },
 ]);

@@ -19,6 +19,7 @@ export const kind = "full";
  * Puts an editor into an element that has a height. Lines and columns count from 1, columns in UTF-16 units, ends exclusive; what lies outside
  * the text is moved into it. Line breaks are handed back as they came.
  *
+ * - `open(text)` begins with another text: nothing to undo, no findings, no marks, the caret in front; silent.
  * - `changed(text)` follows each edit by the user, by `apply`, `undo` and `redo`; `replaceAll` is silent, but undoing it is not.
  * - `caretMoved(line)` follows the caret to another line, whoever moved it.
  * - `mark(from, to)` lights lines and scrolls to them; `mark(0, 0)` lights none. Neither it nor `goTo` takes the focus.
@@ -34,42 +35,45 @@ export function createEditor(parent, { text = "", label = "", nonce = "", words,
   let told = 1;
   const whole = () => view.state.doc.sliceString(0, view.state.doc.length, lineBreak);
 
-  const view = new EditorView({
-    parent,
-    doc: text,
-    extensions: [
-      nonce ? EditorView.cspNonce.of(nonce) : [],
-      lineNumbers(),
-      findingTools,
-      history(),
-      highlightSpecialChars(),
-      highlightActiveLine(),
-      highlightActiveLineGutter(),
-      EditorView.lineWrapping,
-      EditorState.tabSize.of(2),
-      indentUnit.of("  "),
-      cardLanguage,
-      syntaxHighlighting(colours),
-      markedLines,
-      search({ top: true }),
-      EditorState.phrases.of(phrases),
-      words ? autocompletion({ override: [offer(words)], selectOnOpen: false, icons: false }) : [],
-      // Tab is left alone, so it leaves the editor; Ctrl-] and Ctrl-[ indent.
-      keymap.of([...completionKeymap, ...searchKeymap, ...historyKeymap, ...defaultKeymap]),
-      EditorView.contentAttributes.of({ "aria-label": label, tabindex: "0", spellcheck: "false", autocapitalize: "off", autocorrect: "off", translate: "no" }),
-      theme,
-      EditorView.updateListener.of(update => {
-        if (update.docChanged && !update.transactions.some(one => one.annotation(fromOutside))) changed(whole());
-        const line = update.state.doc.lineAt(update.state.selection.main.head).number;
-        if (line === told) return;
-        told = line;
-        caretMoved(line);
-      }),
-    ],
-  });
+  const extensions = [
+    nonce ? EditorView.cspNonce.of(nonce) : [],
+    lineNumbers(),
+    findingTools,
+    history(),
+    highlightSpecialChars(),
+    highlightActiveLine(),
+    highlightActiveLineGutter(),
+    EditorView.lineWrapping,
+    EditorState.tabSize.of(2),
+    indentUnit.of("  "),
+    cardLanguage,
+    syntaxHighlighting(colours),
+    markedLines,
+    search({ top: true }),
+    EditorState.phrases.of(phrases),
+    words ? autocompletion({ override: [offer(words)], selectOnOpen: false, icons: false }) : [],
+    // Tab is left alone, so it leaves the editor; Ctrl-] and Ctrl-[ indent.
+    keymap.of([...completionKeymap, ...searchKeymap, ...historyKeymap, ...defaultKeymap]),
+    EditorView.contentAttributes.of({ "aria-label": label, tabindex: "0", spellcheck: "false", autocapitalize: "off", autocorrect: "off", translate: "no" }),
+    theme,
+    EditorView.updateListener.of(update => {
+      if (update.docChanged && !update.transactions.some(one => one.annotation(fromOutside))) changed(whole());
+      const line = update.state.doc.lineAt(update.state.selection.main.head).number;
+      if (line === told) return;
+      told = line;
+      caretMoved(line);
+    }),
+  ];
+  const begin = doc => EditorState.create({ doc, extensions });
+  const view = new EditorView({ parent, state: begin(text) });
 
   return {
     text: whole,
+    open(value) {
+      lineBreak = breakOf(value);
+      told = 1;
+      view.setState(begin(value));
+    },
     replaceAll(value) {
       lineBreak = breakOf(value);
       const change = difference(view.state.doc.toString(), value.replace(/\r\n?/g, "\n"));

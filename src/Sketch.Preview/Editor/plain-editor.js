@@ -139,6 +139,20 @@ export function createEditor(parent, { text = "", label = "", nonce = "", change
 
   return {
     text: whole,
+    open(value) {
+      lineBreak = breakOf(value);
+      area.value = value;
+      area.setSelectionRange(0, 0);
+      area.scrollTop = 0;
+      known = { text: area.value, start: 0, end: 0 };
+      typing = "";
+      told = 1;
+      findings = [];
+      marked = [0, 0];
+      past.length = 0;
+      future.length = 0;
+      drawGutter();
+    },
     replaceAll(value) {
       lineBreak = breakOf(value);
       const fresh = value.replace(/\r\n?/g, "\n");
