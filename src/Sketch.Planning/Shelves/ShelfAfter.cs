@@ -65,7 +65,7 @@ public static class ShelfAfter
     /// <summary>Changes to the text of a stash file.</summary>
     private sealed class Edits(BatchPlan plan, SourceText source)
     {
-        private readonly List<(TextSpan Span, string Text)> _edits = [];
+        private readonly List<TextEdit> _edits = [];
 
         public string Apply()
         {
@@ -88,13 +88,7 @@ public static class ShelfAfter
                 }
             }
 
-            var text = new StringBuilder(source.Content);
-            foreach (var (span, replacement) in _edits.OrderByDescending(e => e.Span.Start))
-            {
-                text.Remove(span.Start, span.Length).Insert(span.Start, replacement);
-            }
-
-            return text.ToString();
+            return TextEdit.Apply(source.Content, _edits);
         }
 
         private void Lessen(StockLine line, Offcut offcut, Dictionary<(string, Size), int> used)
@@ -111,7 +105,7 @@ public static class ShelfAfter
             {
                 // With its comment, up to the next line.
                 var end = source.Content.IndexOf('\n', line.Span.End);
-                _edits.Add((new(line.Span.Start, end < 0 ? source.Content.Length : end + 1), ""));
+                _edits.Add(new(new(line.Span.Start, end < 0 ? source.Content.Length : end + 1), ""));
             }
             else
             {
@@ -127,7 +121,7 @@ public static class ShelfAfter
             var left = own - Math.Clamp(need.Needed - before, 0, own);
             if (need.ByLength && line.Clauses.OfType<LongClause>().FirstOrDefault() is { } length)
             {
-                _edits.Add((length.Span, LengthSource.Of(new Length(left)) + " long"));
+                _edits.Add(new(length.Span, LengthSource.Of(new Length(left)) + " long"));
             }
             else if (!need.ByLength)
             {
@@ -141,7 +135,7 @@ public static class ShelfAfter
         {
             if (line.Clauses.OfType<QuantityClause>().FirstOrDefault() is { } quantity)
             {
-                _edits.Add((quantity.Span, count));
+                _edits.Add(new(quantity.Span, count));
             }
         }
 
