@@ -75,17 +75,17 @@ internal static class OpenVerb
                 Browse(session, server.Address);
             }
 
-            await Ended(session.Cancellation).ConfigureAwait(false);
+            await Task.WhenAny(server.Ended, Stopped(session.Cancellation)).ConfigureAwait(false);
         }
 
         return ExitStatus.Stopped;
     }
 
-    private static Task Ended(CancellationToken cancellation)
+    private static Task Stopped(CancellationToken cancellation)
     {
-        var ended = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
-        cancellation.Register(ended.SetResult);
-        return ended.Task;
+        var stopped = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        cancellation.Register(stopped.SetResult);
+        return stopped.Task;
     }
 
     private static void Browse(Session session, Uri address)

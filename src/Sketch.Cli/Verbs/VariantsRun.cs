@@ -49,7 +49,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         var sheets = variants.Best.IsEmpty ? [] : Write(file.Source.Path, card, filling.Stash!, variants, files, out status);
         if (variants.Best.IsEmpty)
         {
-            session.Tell($"{file.Source.Path}: {Nothing(card, variants)}");
+            session.Tell($"{file.Source.Path}: {variants.WhyNone(card)}");
             status = ExitStatus.Errors;
         }
 
@@ -66,11 +66,6 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
 
         return status;
     }
-
-    private static string Nothing(LaidOutCard card, VariantList variants) =>
-        variants.Lacking > 0 ? $"the papers are not enough for even one card in any of {variants.Lacking} variants."
-        : card.Roles.IsEmpty ? "the card declares no roles; write role sky: gulls above the faces and of sky on a piece."
-        : "none of the papers stands out from what lies next to it; name other roles or papers.";
 
     private int TellWrong(LaidOutCard card, RoleFilling filling, VariantWish wish)
     {

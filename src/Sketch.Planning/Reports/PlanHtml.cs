@@ -21,11 +21,20 @@ public static class PlanHtml
     /// <param name="pages">Its drawings.</param>
     public static string Write(BatchPlan plan, PlanPages pages)
     {
-        var lengths = LengthStyle.For(plan.Files.Batch.Units);
-        var summary = PlanSummary.Of(plan, lengths);
+        var title = Safe(plan.Files.Batch.Title);
         var html = new StringBuilder();
-        html.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<!-- Written by Sketch -->\n<meta name=\"viewport\" content=\"width=device-width\">\n<title>{Safe(summary.Title)}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n<main>\n<h1>{Safe(summary.Title)}</h1>\n");
-        foreach (var section in summary.Sections)
+        html.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<!-- Written by Sketch -->\n<meta name=\"viewport\" content=\"width=device-width\">\n<title>{title}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n<main>\n<h1>{title}</h1>\n");
+        return html.Append(Body(plan, pages)).Append("</main>\n</body>\n</html>\n").ToString();
+    }
+
+    /// <summary>What stands on the page beneath its title, to be put into another page.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="pages">Its drawings.</param>
+    public static string Body(BatchPlan plan, PlanPages pages)
+    {
+        var lengths = LengthStyle.For(plan.Files.Batch.Units);
+        var html = new StringBuilder();
+        foreach (var section in PlanSummary.Of(plan, lengths).Sections)
         {
             html.Append(CultureInfo.InvariantCulture, $"<h2>{Safe(section.Heading)}</h2>\n");
             foreach (var sentence in section.Sentences)
@@ -56,7 +65,7 @@ public static class PlanHtml
             html.Append("</ul>\n</section>\n");
         }
 
-        return html.Append("</main>\n</body>\n</html>\n").ToString();
+        return html.ToString();
     }
 
     private static void Write(StringBuilder html, ReportTable table)

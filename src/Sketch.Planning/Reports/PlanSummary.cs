@@ -17,15 +17,15 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
     {
         var sections = ImmutableArray.CreateBuilder<ReportSection>();
         sections.Add(Cards(plan));
+        if (!plan.IsEnough || !plan.Advice.Makeable.IsEmpty)
+        {
+            sections.Add(Missing(plan));
+        }
+
         sections.Add(Papers(plan, lengths));
         if (!plan.Supplies.IsEmpty)
         {
             sections.Add(Supplies(plan, lengths));
-        }
-
-        if (!plan.IsEnough || !plan.Advice.Makeable.IsEmpty)
-        {
-            sections.Add(Missing(plan));
         }
 
         sections.Add(Care(plan));

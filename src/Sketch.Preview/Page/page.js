@@ -3,9 +3,11 @@ import { createEditor } from './editor.js';
 import { dialog, notice, quiet } from './dialog.js';
 import { button, element } from './elements.js';
 import { showFindings } from './findings.js';
+import { makePapers, makeShelf } from './papers.js';
 import { makePicture } from './picture.js';
 import { makeSizes, makeTemplates } from './print.js';
 import { get, post, Problem } from './server.js';
+import { makeSheets } from './sheets.js';
 import { makeTabs } from './tabs.js';
 import { windowName } from './window.js';
 
@@ -20,7 +22,7 @@ const editor = createEditor(byId('editor'), {
   text: '',
   label: 'Text of the file',
   nonce: document.querySelector('meta[name=style-nonce]').content,
-  changed: () => { tellState(); see(); },
+  changed: () => { tellState(); panels.sheets.changed(); see(); },
   caretMoved: (line) => picture.mark(line),
 });
 
@@ -31,13 +33,23 @@ const picture = makePicture(tabs.add('picture', 'Picture'), {
   asked: () => see(),
 });
 const panels = {
+  papers: makePapers(tabs.add('papers', 'Papers'), {
+    work, asked, tellProblem,
+    chosen: () => see(),
+    copyPicture: (figure) => picture.copyOfFirst(figure),
+    stashes: () => files.filter((f) => f.endsWith('.stash')),
+    tell: (sentence) => notice(sentence, ['Good', null]),
+    textKept: (text) => { editor.replaceAll(text); tellState(); see(); },
+  }),
+  shelf: makeShelf(tabs.add('shelf', 'Shelf'), { asked, goTo: (line) => editor.goTo(line, 1) }),
   sizes: makeSizes(tabs.add('sizes', 'Sizes'), asked),
   templates: makeTemplates(tabs.add('templates', 'Templates'), asked),
+  sheets: makeSheets(tabs.add('sheets', 'Sheets'), { asked, tellProblem, showFindings: showFound }),
 };
-const tabsFor = { card: ['picture', 'sizes', 'templates'], stash: [], batch: [] };
+const tabsFor = { card: ['picture', 'papers', 'sizes', 'templates'], stash: ['shelf'], batch: ['sheets'] };
 
 function refreshTab() {
-  if (work.file) panels[tabs.current()]?.refresh();
+  if (work.file) panels[tabs.current()]?.refresh()?.catch(tellProblem);
 }
 
 // Seeing: one request at a time, and the latest text as soon as the one before is drawn.
@@ -73,15 +85,19 @@ function show(sight) {
   work.sight = sight;
   tabs.offer(tabsFor[sight.kind]);
   if (sight.kind === 'card') picture.show(sight.pictures);
-  editor.showFindings(sight.findings.filter((f) => f.here));
-  byId('summary').textContent = sight.summary;
-  showFindings(byId('findings'), sight.findings, {
+  showFound(sight);
+  document.title = `${isChanged() ? '• ' : ''}${sight.title ?? work.file} – Sketch`;
+  if (tabs.current() !== 'picture') refreshTab();
+}
+
+function showFound({ findings, summary }) {
+  editor.showFindings(findings.filter((f) => f.here));
+  byId('summary').textContent = summary;
+  showFindings(byId('findings'), findings, {
     goTo: (line, column) => editor.goTo(line, column),
     apply: (edit) => editor.apply(edit),
     openFile: (file, line) => open(file, line),
   });
-  document.title = `${isChanged() ? '• ' : ''}${sight.title ?? work.file} – Sketch`;
-  if (tabs.current() !== 'picture') refreshTab();
 }
 
 const isChanged = () => Boolean(work.file) && editor.text() !== work.saved;
@@ -104,6 +120,13 @@ async function listFiles() {
   byId('file').value = work.file;
 }
 
+/** The stash beside a card, else any: a card is shown in the papers of the shelf unless another wish is said. */
+function nearestStash(file) {
+  const stashes = files.filter((f) => f.endsWith('.stash'));
+  const folder = file.slice(0, file.lastIndexOf('/') + 1);
+  return stashes.find((f) => f.slice(0, f.lastIndexOf('/') + 1) === folder) ?? stashes[0] ?? '';
+}
+
 async function open(file, line = 0) {
   let found;
   try {
@@ -115,6 +138,9 @@ async function open(file, line = 0) {
   }
   quiet();
   picture.clear();
+  panels.sheets.clear();
+  panels.papers.clear();
+  if (!files.includes(work.stash)) work.stash = nearestStash(file);
   Object.assign(work, { file, saved: found.text, stamp: found.stamp, kind: '', choices: new Map() });
   location.hash = encodeURIComponent(file);
   editor.replaceAll(found.text);
@@ -177,6 +203,7 @@ function askWhose(theirs, known) {
 async function changedOnDisk(changed) {
   if (changed && changed !== work.file) {
     if (/\.(card|stash|batch)$/i.test(changed) && !files.includes(changed)) await listFiles();
+    panels.papers.shelfChanged();
     see();
     return;
   }

@@ -83,6 +83,17 @@ export function makePicture(panel, { picked, asked }) {
   }
 
   return {
+    /** The first picture once more, for a panel beside it; it has no pieces to pick. */
+    copyOfFirst(figure) {
+      const [first] = shown.values();
+      const host = element('div', { className: 'picture' });
+      const root = host.attachShadow({ mode: 'open' });
+      root.adoptedStyleSheets = [look];
+      root.innerHTML = first?.root.querySelector('svg')?.outerHTML ?? '';
+      root.querySelectorAll('.marked').forEach((m) => m.remove());
+      figure.replaceChildren(host, element('figcaption', {}, first?.caption.textContent ?? ''));
+      figure.hidden = !first;
+    },
     isUnfolded: () => unfolded.checked,
     known: () => [...shown.values()].map((f) => f.stamp),
     clear() {

@@ -7,6 +7,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
 using Sketch.Output.Files;
 using Sketch.Preview.Desk;
 using Sketch.Preview.Folder;
@@ -32,6 +33,9 @@ public sealed class PageServer : IAsyncDisposable
 
     /// <summary>The address to open: it holds the random word without which nothing is served.</summary>
     public Uri Address { get; }
+
+    /// <summary>Comes to its end when the operating system asks the program to end.</summary>
+    public Task Ended => _app.WaitForShutdownAsync();
 
     /// <summary>Starts a server.</summary>
     /// <param name="folder">A folder that exists.</param>
@@ -86,7 +90,9 @@ public sealed class PageServer : IAsyncDisposable
         FileRoutes.Map(app, room);
         EventRoutes.Map(app, room);
         ViewRoutes.Map(app, room);
+        PaperRoutes.Map(app, room);
         PrintRoutes.Map(app, room);
+        PlanRoutes.Map(app, room);
         try
         {
             await app.StartAsync().ConfigureAwait(false);

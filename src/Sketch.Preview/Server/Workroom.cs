@@ -21,6 +21,9 @@ internal sealed class Workroom(OpenedFolder folder, OpenWindows windows, News ne
     /// <summary>What changes in the folder.</summary>
     public News News => news;
 
+    /// <summary>The plans that windows have worked out.</summary>
+    public BatchPlans Plans { get; } = new();
+
     /// <summary>Saves texts.</summary>
     public Saving Saving { get; } = new(folder);
 

@@ -49,6 +49,13 @@ public static class CardView
 
     private static IEnumerable<(string Name, string Title, Units.Size Size, CardPicture Picture)> Pictures(LaidOutCard card, bool isUnfolded)
     {
+        if (isUnfolded)
+        {
+            yield return ("outside", "Outside, unfolded", card.Base.Flat, CardDrawing.Flat(card, outside: true));
+            yield return ("inside", "Inside, unfolded", card.Base.Flat, CardDrawing.Flat(card, outside: false));
+            yield break;
+        }
+
         ImmutableArray<FaceKind> faces = card.Faces.IsEmpty ? [FaceKind.Front] : [.. card.Faces.Select(f => f.Kind)];
         foreach (var face in faces)
         {
@@ -82,7 +89,7 @@ public static class CardView
             json.WriteStartObject();
             json.WriteString("name", role.Name);
             json.WriteString("paper", PieceTitle.Paint(role.Paint));
-            json.WriteString("colour", role.Paint.Look.Ground.Hex);
+            json.WriteString("side", role.Paint.Side == PaperSide.Back ? "back" : "front");
             json.WriteEndObject();
         }
 

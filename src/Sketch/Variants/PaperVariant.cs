@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Panels;
 using Sketch.Shelf;
 
 namespace Sketch.Variants;
@@ -22,4 +23,11 @@ public sealed record VariantWish(ImmutableArray<string> Roles, ImmutableArray<st
 /// <param name="Best">The most different and most legible, the best first.</param>
 /// <param name="Found">How many there are in all.</param>
 /// <param name="Lacking">How many more there would be if the papers were enough for one card.</param>
-public sealed record VariantList(ImmutableArray<PaperVariant> Best, int Found, int Lacking);
+public sealed record VariantList(ImmutableArray<PaperVariant> Best, int Found, int Lacking)
+{
+    /// <summary>Why a card has no variants, in a sentence that begins small.</summary>
+    public string WhyNone(LaidOutCard card) =>
+        Lacking > 0 ? $"the papers are not enough for even one card in any of {Lacking} variants."
+        : card.Roles.IsEmpty ? "the card declares no roles; write role sky: gulls above the faces and of sky on a piece."
+        : "none of the papers stands out from what lies next to it; name other roles or papers.";
+}

@@ -1,0 +1,146 @@
+// Papers of the shelf: swatches at true scale, put into the roles of a card; the card in many papers; and the choice kept as text.
+import { button, element } from './elements.js';
+import { get, post } from './server.js';
+
+const picture = (svg) => `data:image/svg+xml;base64,${btoa(String.fromCharCode(...new TextEncoder().encode(svg)))}`;
+
+function swatch(paper, pressed, click) {
+  const image = element('img', { className: 'paper', src: picture(paper.svg), alt: '' });
+  image.style.width = image.style.height = '1.25in';
+  const label = element('span', { className: 'label' }, paper.name, element('small', {}, paper.stock));
+  return element('li', {}, element('button', { type: 'button', className: 'swatch', click, 'aria-pressed': String(pressed) }, image, label));
+}
+
+/** The shelf of a stash file: a click on a paper goes to its line. */
+export function makeShelf(panel, { asked, goTo }) {
+  const list = element('ul', { className: 'swatches' });
+  const told = element('p', { className: 'empty' });
+  panel.append(told, list);
+  return {
+    async refresh() {
+      const { papers } = await get('shelf', { ...asked(), stash: asked().file });
+      told.textContent = papers.length ? 'Each side of each paper, at true size.' : 'No paper yet. Write a line such as: paper gulls: 12 x 12, 3 sheets, front waves, back stripes';
+      list.replaceChildren(...papers.map((paper) => {
+        const item = swatch(paper, false, () => goTo(paper.line));
+        item.querySelector('button').removeAttribute('aria-pressed');
+        return item;
+      }));
+    },
+  };
+}
+
+/** The papers of a card. */
+export function makePapers(panel, { work, asked, chosen, textKept, tell, tellProblem, stashes, copyPicture }) {
+  let role = '';
+  let shelf = { stash: null, papers: [] };
+  const stash = element('select', { id: 'stash' });
+  stash.addEventListener('change', () => { work.stash = stash.value; work.choices.clear(); variants.replaceChildren(); chosen(); });
+  const roles = element('fieldset', {}, element('legend', {}, 'Which role gets another paper?'));
+  const rows = element('div', { className: 'choices' });
+  roles.append(rows);
+  const list = element('ul', { className: 'swatches' });
+  const told = element('p', { className: 'empty', role: 'status' });
+  const own = button('Back to the card’s own papers', () => { work.choices.clear(); chosen(); });
+  const keepHere = button('Keep these papers in the card', keepInCard);
+  const orders = element('select', { id: 'orders' });
+  const keepThere = button('Keep them in the batch', keepInBatch);
+  const inBatch = element('span', {}, element('label', { htmlFor: 'orders' }, 'or only for '), orders, ' ', keepThere);
+  const many = button('Show the card in many papers', showVariants);
+  const variants = element('ul', { className: 'swatches' });
+  const trial = element('figure', { className: 'trial' });
+  panel.append(
+    element('div', {},
+      element('div', { className: 'choices' }, element('label', { htmlFor: 'stash' }, 'Shelf '), stash),
+      roles, list, element('div', { className: 'choices' }, keepHere, inBatch, own),
+      element('h3', {}, 'The card in many papers'), element('p', {}, many), told, variants),
+    trial);
+
+  function showRoles() {
+    const all = work.sight?.roles ?? [];
+    if (!all.some((r) => r.name === role)) role = all[0]?.name ?? '';
+    const focused = rows.contains(document.activeElement) ? document.activeElement.value : null;
+    rows.replaceChildren(...all.map((r) => {
+      const input = element('input', { type: 'radio', name: 'role', value: r.name, checked: r.name === role, onchange: () => { role = r.name; showSwatches(); } });
+      if (focused === r.name) queueMicrotask(() => input.focus());
+      return element('label', { className: 'check' }, input, ` ${r.name}: ${r.paper}${r.side === 'back' ? ', back' : ''}`);
+    }));
+    roles.hidden = all.length === 0;
+    const has = work.choices.size > 0;
+    for (const control of [own, keepHere, keepThere]) control.disabled = !has;
+  }
+
+  function showSwatches() {
+    const current = work.sight?.roles?.find((r) => r.name === role);
+    const inUse = work.choices.get(role) ?? (current ? `${current.paper}${current.side === 'back' ? '/back' : ''}` : '');
+    const at = [...list.querySelectorAll('button')].indexOf(document.activeElement);
+    list.replaceChildren(...shelf.papers.map((paper) => swatch(paper, paper.choice === inUse, () => { work.choices.set(role, paper.choice); chosen(); })));
+    list.hidden = !role;
+    if (at >= 0) list.querySelectorAll('button')[at]?.focus();
+  }
+
+  async function showVariants() {
+    many.disabled = true;
+    told.textContent = 'Trying papers …';
+    try {
+      const answer = await get('variants', asked());
+      told.textContent = answer.told.charAt(0).toUpperCase() + answer.told.slice(1);
+      variants.replaceChildren(...answer.variants.map((variant) => {
+        const image = element('img', { src: `data:image/png;base64,${variant.picture}`, alt: '' });
+        const take = element('button', {
+          type: 'button', className: 'variant', 'aria-pressed': 'false',
+          click: () => {
+            for (const choice of variant.choices) work.choices.set(...choice.split('='));
+            variants.querySelectorAll('button').forEach((b) => b.setAttribute('aria-pressed', String(b === take)));
+            chosen();
+          },
+        }, image, element('span', { className: 'label' }, variant.name));
+        return element('li', {}, take);
+      }));
+    } catch (problem) {
+      told.textContent = problem.message;
+      variants.replaceChildren();
+    }
+    many.disabled = false;
+  }
+
+  async function keepInCard() {
+    try {
+      const { text } = await post('keep', asked());
+      work.choices.clear();
+      textKept(text);
+    } catch (problem) {
+      tellProblem(problem);
+    }
+  }
+
+  async function keepInBatch() {
+    const [batch, line] = orders.value.split('\n');
+    try {
+      await post('keep', { ...asked(), batch, line: Number(line) });
+      tell(`The papers are kept in ${batch}, for the cards of line ${line}.`);
+    } catch (problem) {
+      tellProblem(problem);
+    }
+  }
+
+  return {
+    clear() { variants.replaceChildren(); told.textContent = ''; },
+    async refresh() {
+      const all = stashes();
+      stash.replaceChildren(element('option', { value: '' }, 'none: the colours that the card says'), ...all.map((s) => element('option', { value: s }, s)));
+      stash.value = work.stash;
+      if (shelf.stash !== work.stash) shelf = { stash: work.stash, papers: work.stash ? (await get('shelf', { stash: work.stash })).papers : [] };
+      many.disabled = !work.stash;
+      const found = (await get('orders', asked())).orders;
+      const before = orders.value;
+      orders.replaceChildren(...found.map((o) => element('option', { value: `${o.batch}\n${o.line}` }, o.name)));
+      if (found.some((o) => `${o.batch}\n${o.line}` === before)) orders.value = before;
+      inBatch.hidden = found.length === 0;
+      showRoles();
+      showSwatches();
+      copyPicture(trial);
+    },
+    /** The stash was changed by another window or program. */
+    shelfChanged() { shelf = { stash: null, papers: [] }; },
+  };
+}

@@ -1,0 +1,86 @@
+// The sheets of a batch: how far the search has come, then shortages and supplies, diagrams and cuts; and the same to print.
+import { button, element, markup } from './elements.js';
+import { post, send } from './server.js';
+
+export function makeSheets(panel, { asked, tellProblem, showFindings }) {
+  let isSearching = false;
+  const start = button('Work out the sheets', work, { className: 'chief' });
+  const enough = button('Take the best so far', () => post('enough', asked()).catch(tellProblem), { hidden: true });
+  const outdated = element('p', { className: 'empty', hidden: true }, 'The text has changed since: work the sheets out again.');
+  const progress = element('ul', { className: 'progress', role: 'status' });
+  const links = element('p', { className: 'choices', hidden: true });
+  const plan = element('div', { className: 'plan' });
+  panel.append(
+    element('p', {}, 'The fewest sheets for all cards of the batch, how to cut them, what else is needed and what is missing. It reads cards and stash as they are saved.'),
+    element('div', { className: 'choices' }, start, enough), outdated, progress, links, plan);
+
+  async function work() {
+    if (isSearching) return;
+    isSearching = true;
+    start.disabled = true;
+    enough.hidden = false;
+    outdated.hidden = links.hidden = true;
+    plan.replaceChildren();
+    progress.replaceChildren(element('li', {}, 'Reading the cards …'));
+    const papers = new Map();
+    const { file } = asked();
+    try {
+      const response = await send('plan', asked());
+      for await (const told of lines(response.body)) {
+        if (file !== asked().file) break;
+        if (told.done) finish(told);
+        else tell(papers, told);
+      }
+    } catch (problem) {
+      progress.replaceChildren();
+      tellProblem(problem);
+    }
+    isSearching = false;
+    start.disabled = false;
+    enough.hidden = true;
+  }
+
+  function tell(papers, { paper, sheets, bound }) {
+    if (!papers.has(paper)) {
+      if (papers.size === 0) progress.replaceChildren();
+      const line = element('li');
+      papers.set(paper, line);
+      progress.append(line);
+    }
+    papers.get(paper).textContent = sheets <= bound ? `${paper}: ${sheets} ${sheets === 1 ? 'sheet' : 'sheets'}, and no fewer will do` : `${paper}: ${sheets} sheets so far, at least ${bound}`;
+  }
+
+  function finish({ html, ...found }) {
+    progress.replaceChildren();
+    showFindings(found);
+    if (html === null) {
+      plan.replaceChildren(element('p', {}, 'There is no plan yet: mend what is told beneath the text, and work it out again.'));
+      return;
+    }
+    plan.replaceChildren(markup(html));
+    const address = (name) => `${name}?${new URLSearchParams(asked())}`;
+    links.replaceChildren(
+      element('a', { href: address('booklet.pdf'), target: '_blank', rel: 'noopener', className: 'chief' }, 'Open the booklet (PDF)'),
+      element('a', { href: address('cuts.csv'), download: 'cuts.csv' }, 'Cut list for a spreadsheet'),
+      element('a', { href: address('left.stash'), download: 'left.stash' }, 'What is left on the shelf (stash file)'));
+    links.hidden = false;
+  }
+
+  return {
+    refresh() {},
+    clear() { plan.replaceChildren(); progress.replaceChildren(); links.hidden = outdated.hidden = true; },
+    changed() { outdated.hidden = plan.childElementCount === 0; },
+  };
+}
+
+async function* lines(body) {
+  const reader = body.pipeThrough(new TextDecoderStream()).getReader();
+  let rest = '';
+  for (;;) {
+    const { done, value } = await reader.read();
+    if (done) return;
+    const parts = (rest + value).split('\n');
+    rest = parts.pop();
+    for (const part of parts) yield JSON.parse(part);
+  }
+}

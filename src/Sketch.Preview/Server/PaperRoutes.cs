@@ -1,0 +1,65 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Sketch.Batches;
+using Sketch.Preview.Folder;
+using Sketch.Preview.Views;
+
+namespace Sketch.Preview.Server;
+
+/// <summary>Papers of a shelf: shown, tried in a card, kept as text in the card or in a batch.</summary>
+internal static class PaperRoutes
+{
+    /// <summary>Maps the requests about papers.</summary>
+    public static void Map(IEndpointRouteBuilder routes, Workroom room)
+    {
+        routes.MapGet("/shelf", context => Shelf(context, room));
+        routes.MapGet("/variants", context => PrintRoutes.WithCard(context, room, (reading, card) => reading.Filling.Stash is { } stash
+            ? Answer.Json(context, json => VariantsView.Write(json, card, stash))
+            : Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "Choose a shelf first; its papers are tried.")));
+        routes.MapGet("/orders", context => Orders(context, room));
+    }
+
+    /// <summary>The shelf of a stash file, or of the stash that the window shows, as typed.</summary>
+    private static Task Shelf(HttpContext context, Workroom room)
+    {
+        var name = context.Asked("stash");
+        var typed = context.Asked("file") == name ? room.Read(context.Asked("window"), name)?.Compilation.Stash : null;
+        var stash = typed ?? Reading.ShelfOf(room.Folder, name, room.Files);
+        return Answer.Json(context, json => ShelfView.Write(json, stash));
+    }
+
+    /// <summary>The lines of all batches that make a card.</summary>
+    private static Task Orders(HttpContext context, Workroom room)
+    {
+        var orders = room.Folder.PathOf(context.Asked("file")) is { } card ? OrdersOf(room, card) : [];
+        return Answer.Json(context, json =>
+        {
+            json.WriteStartArray("orders");
+            foreach (var (batch, title, order) in orders)
+            {
+                json.WriteStartObject();
+                json.WriteString("batch", batch);
+                json.WriteNumber("line", order.Location.Start.Line);
+                json.WriteString("name", $"{title}, line {order.Location.Start.Line}: {order.Count} cards");
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+        });
+    }
+
+    private static IEnumerable<(string Batch, string Title, MakeOrder Order)> OrdersOf(Workroom room, string card)
+    {
+        foreach (var name in room.Folder.List().Where(n => n.EndsWith(".batch", StringComparison.OrdinalIgnoreCase)))
+        {
+            if (room.Folder.PathOf(name) is { } path && OpenedFolder.Read(path, out _) is { } text && Compiler.Compile(new(path, text.Text), room.Files).Batch is { } batch)
+            {
+                foreach (var order in batch.Makes.Where(m => Path.GetFullPath(m.Card.Path.Replace('\\', '/'), Path.GetDirectoryName(path)!) == card))
+                {
+                    yield return (name, batch.Title, order);
+                }
+            }
+        }
+    }
+}

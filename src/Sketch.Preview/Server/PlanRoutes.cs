@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.Json;
+using System.Threading.Channels;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Sketch.Diagnostics;
+using Sketch.Output.Rendering;
+using Sketch.Planning;
+using Sketch.Preview.Views;
+
+namespace Sketch.Preview.Server;
+
+/// <summary>Plans the batch that a window shows, telling how far it has come, and gives the plan to print.</summary>
+internal static class PlanRoutes
+{
+    private static readonly TimeSpan TimeLimit = TimeSpan.FromSeconds(10);
+
+    /// <summary>Maps the requests about plans.</summary>
+    public static void Map(IEndpointRouteBuilder routes, Workroom room)
+    {
+        routes.MapObject("/plan", (context, asked) => Plan(context, room, asked));
+        routes.MapObject("/enough", (context, asked) =>
+        {
+            room.Plans.Enough(asked.Text("window"), asked.Text("file"));
+            return Answer.Json(context, _ => { });
+        });
+        routes.MapGet("/booklet.pdf", context => WithPlan(context, room, (plan, stem) => Booklet(context, room, plan, stem)));
+        routes.MapGet("/cuts.csv", context => WithPlan(context, room, (plan, stem) =>
+            Answer.File(context, Encoding.UTF8.GetBytes(CutListCsv.Write(plan, new(plan, room.Files))), "text/csv; charset=utf-8", $"{stem}-cuts.csv")));
+        routes.MapGet("/left.stash", context => WithPlan(context, room, (plan, _) =>
+            Answer.File(context, Encoding.UTF8.GetBytes(ShelfAfter.Write(plan)), "text/plain; charset=utf-8", "left.stash")));
+    }
+
+    // One JSON object a line: first how far the search has come, as often as it tells, at last the plan.
+    private static async Task Plan(HttpContext context, Workroom room, JsonElement asked)
+    {
+        var (window, file) = (asked.Text("window"), asked.Text("file"));
+        if (room.Read(window, file) is not { } reading)
+        {
+            await FileRoutes.NoName(context, file).ConfigureAwait(false);
+            return;
+        }
+
+        var search = room.Plans.Begin(window, file, context.RequestAborted, room.Stopping);
+        try
+        {
+            context.Response.ContentType = "application/x-ndjson; charset=utf-8";
+            var told = Channel.CreateBounded<BatchProgress>(new BoundedChannelOptions(64) { FullMode = BoundedChannelFullMode.DropOldest });
+            var findings = new FindingBag();
+            var planning = Task.Run(() =>
+            {
+                try
+                {
+                    return BatchFiles.Read(reading.Source, room.Files, findings) is { } files
+                        ? BatchPlanner.Plan(files, TimeLimit, findings, new Teller(told.Writer), search.Token)
+                        : null;
+                }
+                finally
+                {
+                    told.Writer.Complete();
+                }
+            }, CancellationToken.None);
+            await foreach (var progress in told.Reader.ReadAllAsync(context.RequestAborted).ConfigureAwait(false))
+            {
+                await Line(context, json =>
+                {
+                    json.WriteString("paper", progress.Paper);
+                    json.WriteNumber("sheets", progress.Sheets);
+                    json.WriteNumber("bound", progress.LowerBound);
+                }).ConfigureAwait(false);
+            }
+
+            var plan = await planning.ConfigureAwait(false);
+            if (plan is not null)
+            {
+                room.Plans.Put(window, file, plan);
+            }
+
+            await Line(context, json => Write(json, room, reading, plan, findings.ToImmutable())).ConfigureAwait(false);
+        }
+        finally
+        {
+            room.Plans.End(window, file, search);
+        }
+    }
+
+    private static void Write(Utf8JsonWriter json, Workroom room, Reading reading, BatchPlan? plan, ImmutableArray<Finding> findings)
+    {
+        json.WriteBoolean("done", true);
+        json.WriteString("html", plan is null ? null : PlanHtml.Body(plan, new(plan, room.Files)));
+        FindingsView.Write(json, [.. findings.Where(f => f.Severity != Severity.Note || f.Location.Source == reading.Source)], reading.Source, room.Folder);
+    }
+
+    private static async Task Line(HttpContext context, Action<Utf8JsonWriter> write)
+    {
+        await context.Response.Body.WriteAsync(Answer.Object(write), context.RequestAborted).ConfigureAwait(false);
+        await context.Response.Body.WriteAsync("\n"u8.ToArray(), context.RequestAborted).ConfigureAwait(false);
+        await context.Response.Body.FlushAsync(context.RequestAborted).ConfigureAwait(false);
+    }
+
+    private static Task Booklet(HttpContext context, Workroom room, BatchPlan plan, string stem)
+    {
+        var pages = new PlanPages(plan, room.Files);
+        using var pdf = new MemoryStream();
+        return SvgRenderer.WritePdf([.. pages.Summary(), .. pages.Work.SelectMany(pages.Sheet)], plan.Files.Batch.Title, pdf, out var problem)
+            ? Answer.File(context, pdf.ToArray(), "application/pdf", $"{stem}.pdf")
+            : Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem);
+    }
+
+    private static Task WithPlan(HttpContext context, Workroom room, Func<BatchPlan, string, Task> answer)
+    {
+        var file = context.Asked("file");
+        return room.Plans.Find(context.Asked("window"), file) is { } plan
+            ? answer(plan, Path.GetFileNameWithoutExtension(plan.Files.Files[0].Path))
+            : Answer.Problem(context, StatusCodes.Status404NotFound, "There is no plan yet. Choose “Work out the sheets” first.");
+    }
+
+    private sealed class Teller(ChannelWriter<BatchProgress> told) : IProgress<BatchProgress>
+    {
+        public void Report(BatchProgress value) => told.TryWrite(value);
+    }
+}
