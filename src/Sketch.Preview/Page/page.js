@@ -22,6 +22,7 @@ const editor = createEditor(byId('editor'), {
   text: '',
   label: 'Text of the file',
   nonce: document.querySelector('meta[name=style-nonce]').content,
+  words: await get('words'),
   changed: () => { tellState(); panels.sheets.changed(); see(); },
   caretMoved: (line) => picture.mark(line),
 });
@@ -143,7 +144,7 @@ async function open(file, line = 0) {
   if (!files.includes(work.stash)) work.stash = nearestStash(file);
   Object.assign(work, { file, saved: found.text, stamp: found.stamp, kind: '', choices: new Map() });
   location.hash = encodeURIComponent(file);
-  editor.replaceAll(found.text);
+  editor.open(found.text);
   if (found.unsaved?.own) takeUnsaved(found.unsaved);
   else if (found.unsaved) offerUnsaved(found.unsaved);
   await listFiles();

@@ -1,9 +1,13 @@
+using System.Collections.Immutable;
+using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Batches;
 using Sketch.Preview.Folder;
 using Sketch.Preview.Views;
+using Sketch.Shelf;
+using Sketch.Text;
 
 namespace Sketch.Preview.Server;
 
@@ -18,6 +22,7 @@ internal static class PaperRoutes
             ? Answer.Json(context, json => VariantsView.Write(json, card, stash))
             : Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "Choose a shelf first; its papers are tried.")));
         routes.MapGet("/orders", context => Orders(context, room));
+        routes.MapObject("/keep", (context, asked) => Keep(context, room, asked));
     }
 
     /// <summary>The shelf of a stash file, or of the stash that the window shows, as typed.</summary>
@@ -61,5 +66,37 @@ internal static class PaperRoutes
                 }
             }
         }
+    }
+
+    private static Task Keep(HttpContext context, Workroom room, JsonElement asked)
+    {
+        var (file, window, batch) = (asked.Text("file"), asked.Text("window"), asked.Text("batch"));
+        if (room.Read(window, file) is not { } reading)
+        {
+            return FileRoutes.NoName(context, file);
+        }
+
+        if (reading.Filling.Choices.IsEmpty)
+        {
+            return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "No paper is chosen yet: choose a role, then a paper.");
+        }
+
+        return batch.Length == 0
+            ? Answer.Json(context, json => json.WriteString("text", TextEdit.Apply(reading.Source.Content, KeptPapers.InCard(reading.Source, reading.Filling.Choices, reading.Filling.Stash))))
+            : KeepInBatch(context, room, batch, asked.TryGetProperty("line", out var line) && line.TryGetInt32(out var number) ? number : 0, reading.Filling.Choices);
+    }
+
+    private static Task KeepInBatch(HttpContext context, Workroom room, string name, int line, ImmutableArray<PaperChoice> choices)
+    {
+        if (room.Folder.PathOf(name) is not { } path || OpenedFolder.Read(path, out _) is not { } text)
+        {
+            return FileRoutes.NoName(context, name);
+        }
+
+        var kept = TextEdit.Apply(text.Text, KeptFillings.InBatch(new SourceText(path, text.Text), line, choices));
+        var result = room.Saving.Save(name, path, kept, text.Stamp);
+        return result.Problem.Length > 0 ? Answer.Problem(context, StatusCodes.Status500InternalServerError, result.Problem)
+            : result.Theirs is not null ? Answer.Problem(context, StatusCodes.Status409Conflict, $"{name} was changed just now; try once more.")
+            : Answer.Json(context, json => json.WriteString("stamp", result.Stamp));
     }
 }

@@ -1,11 +1,14 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Sketch.Papers;
 using Sketch.Preview.Desk;
 using Sketch.Preview.Folder;
 using Sketch.Preview.Views;
 using Sketch.Shelf;
+using Sketch.Syntax;
 
 namespace Sketch.Preview.Server;
 
@@ -13,7 +16,30 @@ namespace Sketch.Preview.Server;
 internal static class ViewRoutes
 {
     /// <summary>Maps the requests about texts as typed.</summary>
-    public static void Map(IEndpointRouteBuilder routes, Workroom room) => routes.MapObject("/see", (context, asked) => See(context, room, asked));
+    public static void Map(IEndpointRouteBuilder routes, Workroom room)
+    {
+        routes.MapObject("/see", (context, asked) => See(context, room, asked));
+        routes.MapGet("/words", Words);
+    }
+
+    /// <summary>The words of the language, for the editor to offer.</summary>
+    private static Task Words(HttpContext context) => Answer.Json(context, json =>
+    {
+        List("starts", Vocabulary.Openers.Concat(Vocabulary.Faces).Concat(Vocabulary.Kinds));
+        List("clauses", Vocabulary.ClauseWords);
+        List("papers", ColourWords.All.Concat(BuiltIn.PatternWords));
+
+        void List(string name, IEnumerable<string> words)
+        {
+            json.WriteStartArray(name);
+            foreach (var word in words.Distinct().Order(StringComparer.Ordinal))
+            {
+                json.WriteStringValue(word);
+            }
+
+            json.WriteEndArray();
+        }
+    });
 
     private static Task See(HttpContext context, Workroom room, JsonElement asked)
     {
