@@ -55,8 +55,10 @@ internal sealed class PastTheEdge : IFitRule
         var verb = reach.Count == 1 ? "reaches" : "reach up to";
         var face = FaceName(piece.Face);
         var fold = Sides.FoldOf(piece.Face, view.Card.Base.Fold);
-        var edges = Sides.All.Where(s => s != fold && reach.Past.On(s) > Length.Zero)
-            .Select(s => $"{view.Say.Length(reach.Past.On(s))} past the {Sides.Name(s)} edge").ToList();
+        // What is too wide for the face reaches over both ends, and that is one mistake.
+        var isAcross = fold is { } side && reach.Past.On(side) > Length.Zero && reach.Past.On(Sides.Opposite(side)) > Length.Zero;
+        var edges = Sides.All.Where(s => (isAcross || s != fold) && reach.Past.On(s) > Length.Zero)
+            .Select(s => $"{view.Say.Length(reach.Past.On(s))} {(s == fold ? $"across the fold at the {Sides.Name(s)}" : $"past the {Sides.Name(s)} edge")}").ToList();
         var hint = Hint(view, reach, piece);
         if (edges.Count > 0)
         {
@@ -72,10 +74,10 @@ internal sealed class PastTheEdge : IFitRule
             }
         }
 
-        if (fold is { } side && reach.Past.On(side) > Length.Zero)
+        if (!isAcross && fold is { } folded && reach.Past.On(folded) > Length.Zero)
         {
             findings.Add(FindingCatalogue.AcrossTheFold, location,
-                $"{subject} {verb} {view.Say.Length(reach.Past.On(side))} across the fold at the {Sides.Name(side)} of {face}.", hint);
+                $"{subject} {verb} {view.Say.Length(reach.Past.On(folded))} across the fold at the {Sides.Name(folded)} of {face}.", hint);
         }
     }
 

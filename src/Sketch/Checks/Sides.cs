@@ -31,6 +31,15 @@ internal static class Sides
         _ => throw new ArgumentOutOfRangeException(nameof(side)),
     };
 
+    public static Edge Opposite(Edge side) => side switch
+    {
+        Edge.Left => Edge.Right,
+        Edge.Right => Edge.Left,
+        Edge.Top => Edge.Bottom,
+        Edge.Bottom => Edge.Top,
+        _ => throw new ArgumentOutOfRangeException(nameof(side)),
+    };
+
     /// <summary>
     /// The side of a face along the fold, looking at that face: the front's as written, the inside's likewise (it lies behind the front),
     /// the back of the front and the back of the card mirrored. Envelopes have none.

@@ -19,7 +19,8 @@ internal sealed class NodeBuilder(FindingBag findings)
     /// <summary>How deep pieces may lie on pieces once the parts are spelt out.</summary>
     private const int DepthLimit = 2 * Parser.DepthLimit;
 
-    private int _pieces;
+    private readonly PieceCount _count = new(DepthLimit);
+    private long _pieces;
     private long _letters;
     private bool _full;
     private bool _deep;
@@ -63,7 +64,8 @@ internal sealed class NodeBuilder(FindingBag findings)
         var units = new List<Unit>(drafts.Length);
         foreach (var draft in drafts)
         {
-            if (_full)
+            // A part of parts that has too many pieces is left out as a whole, which is known before it is spelt out.
+            if (_full || (depth == 0 && draft.Children.Length > 0 && !HasRoomFor(draft, _count.Of(draft))))
             {
                 break;
             }
@@ -126,10 +128,16 @@ internal sealed class NodeBuilder(FindingBag findings)
 
     private bool Take(PieceDraft draft)
     {
-        _pieces += 1 + draft.Mats.Length;
-        // One text a copy where there are as many, else all of them on each.
-        _letters += draft.Texts.Length == draft.Count ? draft.Texts.Max(t => (long)t.Text.Length) : draft.Texts.Sum(t => (long)t.Text.Length);
-        if (_pieces <= PieceLimit && _letters <= LetterLimit)
+        var (pieces, letters) = (PieceCount.OneCopy(draft), PieceCount.LettersOf(draft));
+        var fits = HasRoomFor(draft, (pieces, letters));
+        _pieces += pieces;
+        _letters += letters;
+        return fits;
+    }
+
+    private bool HasRoomFor(PieceDraft draft, (long Pieces, long Letters) more)
+    {
+        if (_pieces + more.Pieces <= PieceLimit && _letters + more.Letters <= LetterLimit)
         {
             return true;
         }
@@ -137,7 +145,7 @@ internal sealed class NodeBuilder(FindingBag findings)
         if (!_full)
         {
             _full = true;
-            var most = _pieces > PieceLimit ? $"{PieceLimit:N0} pieces" : $"{LetterLimit:N0} letters";
+            var most = _pieces + more.Pieces > PieceLimit ? $"{PieceLimit:N0} pieces" : $"{LetterLimit:N0} letters";
             findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {most}; the rest is left out.", "Make fewer copies.");
         }
 
@@ -165,7 +173,7 @@ internal sealed class NodeBuilder(FindingBag findings)
     {
         var draft = unit.Draft;
         var clause = draft.Find<ArrangeClause>();
-        var count = draft.Count ?? (clause is { Down: { } rows } ? Math.Min((long)clause.Across * rows, Parser.CountLimit + 1) : 1);
+        var count = PieceCount.CopiesOf(draft);
         if (count > Parser.CountLimit)
         {
             findings.Add(FindingCatalogue.BadCount, draft.LocationOf(clause), $"A grid of {clause!.Across} x {clause.Down} is more than {Parser.CountLimit:N0} copies.", "Make fewer copies.");

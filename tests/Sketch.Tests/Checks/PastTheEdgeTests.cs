@@ -75,6 +75,16 @@ public sealed class PastTheEdgeTests
     }
 
     [Theory]
+    [InlineData("front", "fold left", "5 x 1", "lamp reaches 3/8 in across the fold at the left and 3/8 in past the right edge of the front.")]
+    [InlineData("inside left", "fold left", "5 x 1", "lamp reaches 3/8 in past the left edge and 3/8 in across the fold at the right of the inside left.")]
+    [InlineData("front", "fold top", "1 x 6", "lamp reaches 1/4 in across the fold at the top and 1/4 in past the bottom edge of the front.")]
+    public void A_piece_too_large_for_the_face_is_one_mistake(string face, string fold, string size, string message)
+    {
+        var finding = Assert.Single(Fit.In($"card \"Lamp day\"\nbase A2, {fold}, of white\n{face}\n  lamp: panel {size}, of navy"));
+        Assert.Equal((FindingCatalogue.PastTheEdge, message), (finding.Kind, finding.Message));
+    }
+
+    [Theory]
     [InlineData("front", "fold left", "left")]
     [InlineData("front", "fold top", "top")]
     [InlineData("inside", "fold left", "left")]

@@ -2,6 +2,7 @@ using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Tests.Layouts;
+using Sketch.Text;
 using Sketch.Units;
 using Xunit;
 
@@ -226,4 +227,20 @@ public class RuleTests
     private static LaidOutCard Like(string lines, string pieces) => Laid.Out(
         $"card \"b\"\nlike \"a.card\"\n{lines}",
         new TestSurroundings().WithText("a.card", $"card \"a\"\nbase A2, of white\nfront\n{pieces}\n"));
+
+    [Fact]
+    public void Parts_that_double_until_there_are_too_many_pieces_are_left_out_as_a_whole()
+    {
+        var parts = string.Concat(Enumerable.Range(1, 20).Select(i => $"part p{i} 1 x 1\n  use p{i - 1}\n  use p{i - 1}\n"));
+        var compilation = Compiler.Compile(
+            new SourceText("card.card", $"card \"Chain\"\nbase A2, of white\npart p0 1 x 1\n  star 1/2, of red\n{parts}front\n  square 1, of blue\n  use p20\n"), new TestSurroundings());
+
+        var finding = Assert.Single(compilation.Findings);
+        Assert.Equal((FindingCatalogue.TooManyPieces, 67), (finding.Kind, finding.Location.Start.Line));
+        Assert.Equal(["front/square"], compilation.Card!.Pieces.Select(p => p.Path));
+    }
+
+    [Fact]
+    public void A_base_of_less_than_nothing_is_one_mistake() =>
+        Assert.Equal("-4 is negative, and this cannot be.", Assert.Single(Found.In("card \"Card\"\nbase -4 x 5, of white\nfront\n  star 1, of red\n")).Message);
 }
