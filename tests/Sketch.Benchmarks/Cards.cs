@@ -38,6 +38,10 @@ internal static class Cards
 
         """;
 
+    /// <summary>A card of 200 pieces: the card of 15 with 185 gems more.</summary>
+    public static readonly string TwoHundredPieces = FifteenPieces.Replace(
+        "\n\ninside", "\n    185 gem 1/16, in a grid 37 x 5, gap 1/32, bottom 2, of red\n\ninside", StringComparison.Ordinal);
+
     /// <summary>The whole way from a text to the SVG of every face, as the command line goes it.</summary>
     /// <param name="text">A card without errors.</param>
     /// <param name="fonts">Fonts with the words they remember; null for fonts that have shaped none yet.</param>

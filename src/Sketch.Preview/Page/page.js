@@ -91,7 +91,13 @@ function show(sight) {
   if (tabs.current() !== 'picture') refreshTab();
 }
 
+let lastFound = '';
+
 function showFound({ findings, summary }) {
+  // Most keys find nothing new; a screen reader is not told the same again.
+  const now = JSON.stringify([work.file, findings]);
+  if (now === lastFound) return;
+  lastFound = now;
   editor.showFindings(findings.filter((f) => f.here));
   byId('summary').textContent = summary;
   showFindings(byId('findings'), findings, {
@@ -145,6 +151,7 @@ async function open(file, line = 0) {
   Object.assign(work, { file, saved: found.text, stamp: found.stamp, kind: '', choices: new Map() });
   location.hash = encodeURIComponent(file);
   editor.open(found.text);
+  lastFound = '';
   if (found.unsaved?.own) takeUnsaved(found.unsaved);
   else if (found.unsaved) offerUnsaved(found.unsaved);
   await listFiles();

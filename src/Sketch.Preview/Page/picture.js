@@ -48,9 +48,10 @@ export function makePicture(panel, { picked, asked }) {
     root.adoptedStyleSheets = [look];
     const caption = element('figcaption');
     const list = element('ol');
-    const pieces = element('details', { className: 'pieces' }, element('summary', {}, 'Pieces, from the bottom up'), list);
-    const figure = element('figure', {}, host, caption, pieces);
-    const face = { name, root, host, caption, list, figure, stamp: '', pieces: [], width: 0 };
+    const listed = element('details', { className: 'pieces' }, element('summary', {}, 'Pieces, from the bottom up'), list);
+    const figure = element('figure', {}, host, caption, listed);
+    const face = { name, root, caption, list, listed, figure, stamp: '', pieces: [], width: 0 };
+    listed.addEventListener('toggle', () => listPieces(face));
     host.addEventListener('click', (event) => {
       for (const at of event.composedPath()) {
         const piece = at.id && face.pieces.find((p) => p.id === at.id);
@@ -61,6 +62,13 @@ export function makePicture(panel, { picked, asked }) {
       }
     });
     return face;
+  }
+
+  // A closed list is not written anew with every key.
+  function listPieces(face) {
+    if (!face.listed.open) return;
+    face.list.replaceChildren(...face.pieces.map((p) => element('li', {},
+      p.line > 0 ? button(p.title, () => picked(p.line), { className: 'link' }) : p.title)));
   }
 
   function mark(face) {
@@ -129,8 +137,7 @@ export function makePicture(panel, { picked, asked }) {
         svg?.setAttribute('aria-label', picture.title);
         Object.assign(face, { stamp: picture.stamp, pieces: picture.pieces, width: picture.width });
         face.caption.textContent = picture.title;
-        face.list.replaceChildren(...picture.pieces.map((p) => element('li', {},
-          p.line > 0 ? button(p.title, () => picked(p.line), { className: 'link' }) : p.title)));
+        listPieces(face);
         resize(face);
         mark(face);
       });

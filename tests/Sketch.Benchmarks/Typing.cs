@@ -1,0 +1,91 @@
+using Microsoft.Playwright;
+using Sketch.Preview.Server;
+
+namespace Sketch.Benchmarks;
+
+/// <summary>
+/// From a key on the page to the new picture on the screen, in Chromium: the time from the key's event to the frame after the picture's SVG
+/// was exchanged. Beside it the same keys in a bare text area of the same browser, from the key to the frame after it: less is not to be had.
+/// Goal: 50 ms for 95 of 100 keys on a card of 15 pieces.
+/// </summary>
+internal static class Typing
+{
+    private const string Chromium = "/usr/bin/chromium";
+
+    private const string Watch = """
+        () => {
+          window.times = [];
+          let pressed = 0;
+          const framed = () => requestAnimationFrame(() => {
+            const { port1, port2 } = new MessageChannel();
+            port1.onmessage = () => { if (pressed) { window.times.push(performance.now() - pressed); pressed = 0; } };
+            port2.postMessage(0);
+          });
+          addEventListener('keydown', (event) => { pressed = event.timeStamp; if (window.bare) framed(); }, true);
+          for (const host of document.querySelectorAll('.faces .picture'))
+            new MutationObserver((all) => { if (all.some((m) => [...m.addedNodes].some((n) => n.tagName === 'svg'))) framed(); }).observe(host.shadowRoot, { childList: true });
+        }
+        """;
+
+    /// <summary>Prints a table.</summary>
+    /// <param name="keys">How many keys are typed on each card.</param>
+    public static int Run(int keys)
+    {
+        Clock.Print($"| card | keys | median ms | 95 of 100 below ms | most ms | bare text area: median, 95 of 100 |");
+        Clock.Print($"| --- | ---: | ---: | ---: | ---: | ---: |");
+        Measure("15 pieces", Cards.FifteenPieces, keys).GetAwaiter().GetResult();
+        Measure("200 pieces", Cards.TwoHundredPieces, keys).GetAwaiter().GetResult();
+        return 0;
+    }
+
+    private static async Task Measure(string name, string card, int keys)
+    {
+        var folder = Directory.CreateTempSubdirectory("sketch-typing-").FullName;
+        try
+        {
+            await File.WriteAllTextAsync(Path.Combine(folder, "measured.card"), card).ConfigureAwait(false);
+            await using var server = await PageServer.Start(folder, "measured.card", 0).ConfigureAwait(false);
+            using var playwright = await Playwright.CreateAsync().ConfigureAwait(false);
+            await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox"] }).ConfigureAwait(false);
+            var page = await browser.NewPageAsync().ConfigureAwait(false);
+            await page.GotoAsync(server.Address.AbsoluteUri).ConfigureAwait(false);
+            await page.Locator(".faces .picture svg").First.WaitForAsync().ConfigureAwait(false);
+            await page.GetByText("\"Fair winds\", left").ClickAsync().ConfigureAwait(false);
+            var times = await Type(page, keys, ".faces .picture").ConfigureAwait(false);
+            var bare = await browser.NewPageAsync().ConfigureAwait(false);
+            await bare.SetContentAsync("<textarea autofocus></textarea>").ConfigureAwait(false);
+            await bare.FocusAsync("textarea").ConfigureAwait(false);
+            await bare.EvaluateAsync("() => { window.bare = true; }").ConfigureAwait(false);
+            var least = await Type(bare, keys, "").ConfigureAwait(false);
+            Clock.Print($"| {name} | {times.Length} | {Clock.Quantile(times, 0.5):0.0} | {Clock.Quantile(times, 0.95):0.0} | {times.Max():0.0} | {Clock.Quantile(least, 0.5):0.0}, {Clock.Quantile(least, 0.95):0.0} |");
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    /// <summary>Types letters into the words of the banner and takes them out again; each key changes the picture.</summary>
+    private static async Task<double[]> Type(IPage page, int keys, string pictures)
+    {
+        if (pictures.Length > 0)
+        {
+            // Into the words: the caret goes behind their first quote.
+            await page.Keyboard.PressAsync("Home").ConfigureAwait(false);
+            var line = await page.EvaluateAsync<string>("() => getSelection().anchorNode.parentElement.closest('.cm-line').textContent").ConfigureAwait(false);
+            for (var i = line.TrimStart().IndexOf('"') + 1; i > 0; i--)
+            {
+                await page.Keyboard.PressAsync("ArrowRight").ConfigureAwait(false);
+            }
+        }
+
+        await page.EvaluateAsync(Watch).ConfigureAwait(false);
+        for (var i = 0; i < keys; i++)
+        {
+            await page.Keyboard.PressAsync(i % 2 == 0 ? "k" : "Backspace").ConfigureAwait(false);
+            await page.WaitForFunctionAsync($"() => window.times.length > {i}").ConfigureAwait(false);
+        }
+
+        return await page.EvaluateAsync<double[]>("() => window.times").ConfigureAwait(false);
+    }
+}
