@@ -1,4 +1,5 @@
 using Markdig;
+using Markdig.Extensions.Tables;
 using Markdig.Renderers.Html;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
@@ -7,7 +8,7 @@ namespace Sketch.Output.Gallery;
 
 /// <summary>
 /// Markdown as HTML that may stand in any page: raw HTML is shown as it is typed, pictures become links, so that nothing is loaded from
-/// elsewhere, and an address that is neither of the web, of mail nor within the folder is left out.
+/// elsewhere, no element has a style of its own, and an address that is neither of the web, of mail nor within the folder is left out.
 /// </summary>
 public static class MarkdownHtml
 {
@@ -39,12 +40,34 @@ public static class MarkdownHtml
             link.Url = link.IsEmail ? link.Url : Harmless(link.Url) ?? "";
         }
 
-        foreach (var cell in document.Descendants<Markdig.Extensions.Tables.TableRow>().Where(r => r.IsHeader).SelectMany(r => r))
+        foreach (var table in document.Descendants<Table>())
         {
-            cell.GetAttributes().AddProperty("scope", "col");
+            Mark(table);
         }
 
         return document.ToHtml(Pipeline);
+    }
+
+    /// <summary>Names the heads of columns, and columns of numbers by the class <c>number</c>: a page may forbid styles written at elements.</summary>
+    private static void Mark(Table table)
+    {
+        foreach (var row in table.Descendants<TableRow>())
+        {
+            for (var column = 0; column < row.Count; column++)
+            {
+                if (row.IsHeader)
+                {
+                    row[column].GetAttributes().AddProperty("scope", "col");
+                }
+
+                if (column < table.ColumnDefinitions.Count && table.ColumnDefinitions[column].Alignment == TableColumnAlign.Right)
+                {
+                    row[column].GetAttributes().AddClass("number");
+                }
+            }
+        }
+
+        table.ColumnDefinitions.ForEach(c => c.Alignment = null);
     }
 
     private static string? Harmless(string? address)

@@ -30,7 +30,7 @@ const editor = createEditor(byId('editor'), {
 const asked = () => ({ file: work.file, window: name });
 const tabs = makeTabs(document.querySelector('[role=tablist]'), byId('panels'), () => refreshTab());
 const picture = makePicture(tabs.add('picture', 'Picture'), {
-  picked: (line) => { editor.mark(line, line); picture.mark(line); },
+  picked: (line) => { editor.goTo(line, 1); editor.mark(line, line); picture.mark(line); },
   asked: () => see(),
 });
 const panels = {
