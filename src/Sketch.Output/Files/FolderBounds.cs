@@ -3,26 +3,38 @@ namespace Sketch.Output.Files;
 /// <summary>Whether names lead out of a folder.</summary>
 public static class FolderBounds
 {
-    /// <summary>Whether a path leads out of a folder by its steps or by way of a link.</summary>
+    /// <summary>As many links in a row as Linux follows before it takes them for a circle.</summary>
+    private const int MostLinks = 40;
+
+    /// <summary>Whether a path leads out of a folder by its steps or by way of links. What is not there leads nowhere.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="written">A path from it.</param>
     /// <exception cref="IOException">A link leads round in a circle.</exception>
     public static bool Leaves(string folder, string written)
     {
         var root = Path.GetFullPath(Path.Join(folder, "."));
+        return Leaves(root, Path.GetFullPath(written, root), MostLinks);
+    }
+
+    private static bool Leaves(string root, string path, int links)
+    {
         var at = root;
-        foreach (var step in Path.GetRelativePath(root, Path.GetFullPath(written, root)).Split(Path.DirectorySeparatorChar))
+        var steps = Path.GetRelativePath(root, path).Split(Path.DirectorySeparatorChar);
+        for (var i = 0; i < steps.Length; i++)
         {
-            if (step == "..")
+            if (steps[i] == ".." || Path.IsPathRooted(steps[i]))
             {
                 return true;
             }
 
-            at = Path.Join(at, step);
-            var target = new FileInfo(at).ResolveLinkTarget(returnFinalTarget: true);
-            if (target is not null && Path.GetRelativePath(root, target.FullName).Split(Path.DirectorySeparatorChar)[0] == "..")
+            var parent = at;
+            at = Path.Join(at, steps[i]);
+            if (new FileInfo(at).LinkTarget is { } target)
             {
-                return true;
+                // The way goes on from where the link leads, where there may be links again.
+                return links > 0
+                    ? Leaves(root, Path.GetFullPath(Path.Join([Path.GetFullPath(target, parent), .. steps[(i + 1)..]])), links - 1)
+                    : throw new IOException($"too many links from {at}");
             }
         }
 

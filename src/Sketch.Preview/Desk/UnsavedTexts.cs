@@ -61,8 +61,8 @@ public sealed class UnsavedTexts : IDisposable
     public IReadOnlyList<UnsavedText> Of(string file)
     {
         Flush();
-        return Directory.Exists(_own.Drafts)
-            ? [.. Directory.EnumerateFiles(_own.Drafts, "*.json").Take(ReadLimit).Select(Read).OfType<UnsavedText>().Where(d => d.Sheet.File == file).OrderByDescending(d => d.Written)]
+        return Directory.Exists(_own.Drafts) && _own.IsWithin(_own.Drafts)
+            ? [.. Directory.EnumerateFiles(_own.Drafts, "*.json").Where(_own.IsWithin).Take(ReadLimit).Select(Read).OfType<UnsavedText>().Where(d => d.Sheet.File == file).OrderByDescending(d => d.Written)]
             : [];
     }
 
@@ -91,13 +91,17 @@ public sealed class UnsavedTexts : IDisposable
         var path = Path.Combine(_own.Drafts, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{window}\n{file}")).AsSpan(0, 12)) + ".json");
         if (sheet is null)
         {
-            OwnFiles.Remove(path);
+            if (_own.IsWithin(path))
+            {
+                OwnFiles.Remove(path);
+            }
+
             return;
         }
 
         try
         {
-            SafeFile.Write(path, output =>
+            _own.Write(path, output =>
             {
                 using var json = new Utf8JsonWriter(output);
                 json.WriteStartObject();
@@ -120,8 +124,10 @@ public sealed class UnsavedTexts : IDisposable
         {
             using var json = JsonDocument.Parse(File.ReadAllBytes(path));
             var root = json.RootElement;
-            var sheet = new DeskSheet(root.GetProperty("file").GetString()!, root.GetProperty("text").GetString()!, root.GetProperty("base").GetString()!, null, []);
-            return new(root.GetProperty("window").GetString()!, sheet, File.GetLastWriteTimeUtc(path));
+            return (root.GetProperty("window").GetString(), root.GetProperty("file").GetString(), root.GetProperty("text").GetString(), root.GetProperty("base").GetString())
+                is ({ } window, { } file, { } text, { } before)
+                ? new(window, new(file, text, before, null, []), File.GetLastWriteTimeUtc(path))
+                : null;
         }
         catch (Exception broken) when (broken is JsonException or KeyNotFoundException or InvalidOperationException or IOException or UnauthorizedAccessException)
         {

@@ -1,3 +1,4 @@
+using System.Text;
 using Sketch.Output.Files;
 
 namespace Sketch.Preview.Folder;
@@ -13,6 +14,9 @@ public sealed class OpenedFolder
 
     /// <summary>How many folders deep files are looked for.</summary>
     private const int DepthLimit = 6;
+
+    /// <summary>The most bytes in UTF-8 that a file or folder can be called by on all systems, less those of a name for writing it.</summary>
+    private const int StepLimit = 200;
 
     private static readonly string[] Endings = [".card", ".stash", ".batch"];
 
@@ -35,10 +39,26 @@ public sealed class OpenedFolder
     {
         var steps = name.Split('/');
         var isPlain = name.Length is > 0 and <= 400
-            && steps.All(s => s.Length > 0 && s[0] != '.' && s.IndexOfAny(Path.GetInvalidFileNameChars()) < 0 && !s.Contains('\\') && !s.Contains(':'))
+            && steps.All(IsPlain)
             && Endings.Contains(Path.GetExtension(name).ToLowerInvariant());
-        return isPlain && !FolderBounds.Leaves(Root, name) ? Path.Combine([Root, .. steps]) : null;
+        return isPlain && Holds(Root, name) ? Path.Combine([Root, .. steps]) : null;
     }
+
+    /// <summary>Whether what is called so lies in a folder, links followed.</summary>
+    internal static bool Holds(string root, string name)
+    {
+        try
+        {
+            return !FolderBounds.Leaves(root, name);
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
+    private static bool IsPlain(string step) => step.Length > 0 && step[0] != '.' && Encoding.UTF8.GetByteCount(step) <= StepLimit
+        && step.IndexOfAny(Path.GetInvalidFileNameChars()) < 0 && !step.Any(c => c is '\\' or ':' || char.IsControl(c));
 
     /// <summary>What a full path in this folder is called, or null for a path elsewhere.</summary>
     public string? NameOf(string path)

@@ -42,7 +42,7 @@ public sealed class OwnFiles(string root)
             time = time.AddMilliseconds(1);
         }
 
-        SafeFile.Write(PathAt(time), file => file.Write(content));
+        Write(PathAt(time), file => file.Write(content));
         foreach (var old in kept.Skip(EarlierLimit - 1))
         {
             Remove(Path.Combine(folder, old));
@@ -55,7 +55,7 @@ public sealed class OwnFiles(string root)
     public IReadOnlyList<string> Earlier(string name)
     {
         var folder = FolderOf(name);
-        return Directory.Exists(folder)
+        return Directory.Exists(folder) && IsWithin(folder)
             ? [.. Directory.GetFiles(folder, "*.txt").Select(f => Path.GetFileName(f)).Where(f => TimeOf(f) is not null).OrderDescending(StringComparer.Ordinal)]
             : [];
     }
@@ -67,8 +67,26 @@ public sealed class OwnFiles(string root)
             : null;
 
     /// <summary>Reads an earlier text; null when there is none of that name.</summary>
-    public FileText? ReadEarlier(string name, string kept) =>
-        TimeOf(kept) is not null && Path.GetFileName(kept) == kept ? OpenedFolder.Read(Path.Combine(FolderOf(name), kept), out _) : null;
+    public FileText? ReadEarlier(string name, string kept)
+    {
+        var path = Path.Combine(FolderOf(name), kept);
+        return TimeOf(kept) is not null && Path.GetFileName(kept) == kept && IsWithin(path) ? OpenedFolder.Read(path, out _) : null;
+    }
+
+    /// <summary>Writes a file of the tool's own; one that would come to lie elsewhere by way of a link is not written.</summary>
+    /// <exception cref="FileWriteException">The disk does not allow it.</exception>
+    public void Write(string path, Action<Stream> write)
+    {
+        if (!IsWithin(path))
+        {
+            throw new FileWriteException(path, $"\"{path}\" cannot be written: a link there leads out of the folder.", new IOException("a link"));
+        }
+
+        SafeFile.Write(path, write);
+    }
+
+    /// <summary>Whether a path of the tool's own still lies in the opened folder, links followed.</summary>
+    public bool IsWithin(string path) => OpenedFolder.Holds(root, Path.GetRelativePath(root, path));
 
     /// <summary>Deletes a file of the tool's own; one that the disk does not give up stays, and does no harm.</summary>
     public static void Remove(string path)

@@ -46,6 +46,12 @@ public sealed class Saving(OpenedFolder folder)
             }
 
             var bytes = (there?.Form ?? default).Write(text);
+            if (bytes.Length > TextContent.Limit)
+            {
+                return new(known, null, $"\"{name}\" is not saved: the text is larger than {TextContent.Limit / 1_000_000} MB, too large to be read again.");
+            }
+
+            var reason = "since the text before it cannot be kept: ";
             try
             {
                 if (content is not null && !content.AsSpan().SequenceEqual(bytes))
@@ -53,12 +59,13 @@ public sealed class Saving(OpenedFolder folder)
                     folder.Own.KeepEarlier(name, content);
                 }
 
+                reason = "since ";
                 SafeFile.Write(path, file => file.Write(bytes));
                 return new(FileText.StampOf(bytes), null, "");
             }
             catch (FileWriteException refused)
             {
-                return new(known, null, refused.Message);
+                return new(known, null, $"\"{name}\" is not saved, {reason}{refused.Message}");
             }
         }
     }

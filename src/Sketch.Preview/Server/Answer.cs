@@ -57,32 +57,31 @@ internal static class Answer
     /// <summary>Maps a request with a JSON object as its body; a body that is none is answered with a problem.</summary>
     public static void MapObject(this IEndpointRouteBuilder routes, string path, Func<HttpContext, JsonElement, Task> answer) => routes.MapPost(path, async context =>
     {
-        JsonDocument document;
         try
         {
-            document = await JsonDocument.ParseAsync(context.Request.Body, cancellationToken: context.RequestAborted).ConfigureAwait(false);
-        }
-        catch (JsonException)
-        {
-            await Problem(context, StatusCodes.Status400BadRequest, "The page sent something that cannot be read. Load it again.").ConfigureAwait(false);
-            return;
-        }
-
-        using (document)
-        {
+            using var document = await JsonDocument.ParseAsync(context.Request.Body, cancellationToken: context.RequestAborted).ConfigureAwait(false);
             if (document.RootElement.ValueKind == JsonValueKind.Object)
             {
                 await answer(context, document.RootElement).ConfigureAwait(false);
                 return;
             }
         }
+        catch (JsonException)
+        {
+        }
+        catch (BadHttpRequestException refused)
+        {
+            await Problem(context, refused.StatusCode, "That is too much for one text, or it did not come as a whole. Try it once more, or share the text out.").ConfigureAwait(false);
+            return;
+        }
 
         await Problem(context, StatusCodes.Status400BadRequest, "The page sent something that cannot be read. Load it again.").ConfigureAwait(false);
     });
 
     /// <summary>A text of an object, empty when it is not there.</summary>
+    /// <exception cref="JsonException">It holds half a letter: one of a pair of surrogates alone.</exception>
     public static string Text(this JsonElement element, string name) =>
-        element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString()! : "";
+        element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? Whole(value) : "";
 
     /// <summary>Whether an object says yes to something.</summary>
     public static bool Says(this JsonElement element, string name) => element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.True;
@@ -90,6 +89,18 @@ internal static class Answer
     /// <summary>All texts of a list of an object.</summary>
     public static IEnumerable<string> Texts(this JsonElement element, string name) =>
         element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Array
-            ? value.EnumerateArray().Where(v => v.ValueKind == JsonValueKind.String).Select(v => v.GetString()!)
+            ? value.EnumerateArray().Where(v => v.ValueKind == JsonValueKind.String).Select(Whole)
             : [];
+
+    private static string Whole(JsonElement value)
+    {
+        try
+        {
+            return value.GetString()!;
+        }
+        catch (InvalidOperationException half)
+        {
+            throw new JsonException("half a letter", half);
+        }
+    }
 }

@@ -26,8 +26,8 @@ public sealed class Gate(string word, int port)
     /// <summary>A new random word of 128 bits.</summary>
     public static string NewWord() => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
 
-    /// <summary>Answers a request that is not let in, or takes the word off its address and goes on.</summary>
-    public Task Pass(HttpContext context, Func<Task> next)
+    /// <summary>Says with every answer, also one that refuses, what the browser may do with it.</summary>
+    public static void Protect(HttpContext context)
     {
         var nonce = NewWord();
         context.Items[Nonce] = nonce;
@@ -39,7 +39,11 @@ public sealed class Gate(string word, int port)
         headers["Referrer-Policy"] = "no-referrer";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
+    }
 
+    /// <summary>Answers a request that is not let in, or takes the word off its address and goes on.</summary>
+    public Task Pass(HttpContext context, Func<Task> next)
+    {
         if (!IsOurHost(context.Request.Host))
         {
             return Refuse(context, StatusCodes.Status421MisdirectedRequest, "This address is not served here.");

@@ -69,6 +69,7 @@ public sealed class PageServer : IAsyncDisposable
         });
         app.Use(async (context, next) =>
         {
+            Gate.Protect(context);
             using var lease = limiter.AttemptAcquire();
             if (!lease.IsAcquired)
             {

@@ -83,7 +83,7 @@ internal static class PaperRoutes
 
         return batch.Length == 0
             ? Answer.Json(context, json => json.WriteString("text", TextEdit.Apply(reading.Source.Content, KeptPapers.InCard(reading.Source, reading.Filling.Choices, reading.Filling.Stash))))
-            : KeepInBatch(context, room, batch, asked.TryGetProperty("line", out var line) && line.TryGetInt32(out var number) ? number : 0, reading.Filling.Choices);
+            : KeepInBatch(context, room, batch, asked.TryGetProperty("line", out var line) && line.ValueKind == JsonValueKind.Number && line.TryGetInt32(out var number) ? number : 0, reading.Filling.Choices);
     }
 
     private static Task KeepInBatch(HttpContext context, Workroom room, string name, int line, ImmutableArray<PaperChoice> choices)

@@ -1,0 +1,176 @@
+using System.Net;
+using Xunit;
+
+namespace Sketch.Tests.Preview;
+
+/// <summary>No file outside the opened folder is read or written, whatever a name says.</summary>
+public sealed class FileNameTests : OnOpenedPage
+{
+    private const string Secret = "card \"Secret\"\nbase A2, fold left, of white\n";
+
+    public static TheoryData<string> HostileNames() =>
+    [
+        "",
+        ".",
+        "..",
+        "../secret.card",
+        "sub/../../secret.card",
+        "../cards/lamp.card",
+        "./lamp.card",
+        "sub//lamp.card",
+        "/etc/passwd",
+        "/secret.card",
+        "..\\secret.card",
+        "sub\\lamp.card",
+        "C:\\secret.card",
+        "C:secret.card",
+        "lamp.card:stream.card",
+        "//server/share/secret.card",
+        ".hidden.card",
+        ".git/config.card",
+        ".sketch/drafts/a.card",
+        "sub/.hidden/lamp.card",
+        "lamp.txt",
+        "lamp",
+        "lamp.card.exe",
+        "lamp.card/",
+        "lamp.card\0.txt",
+        "lamp\0.card",
+        "..%2fsecret.card",
+        "out/secret.card",
+        "secret-link.card",
+        "round.card",
+        "chain.card",
+        "new-link.card",
+        "lamp.card\n",
+        "line\nbreak.card",
+        new string('a', 300) + ".card",
+        new string('a', 5000) + ".card",
+        string.Join('/', Enumerable.Repeat("a", 3000)) + ".card",
+    ];
+
+    public override async ValueTask InitializeAsync()
+    {
+        await base.InitializeAsync();
+        Page.Around.Write("secret.card", Secret);
+        Page.Write("sub/lamp.card", OpenedPage.Card);
+        if (!OperatingSystem.IsWindows())
+        {
+            Directory.CreateSymbolicLink(Page.At("out"), Page.Around.Path);
+            File.CreateSymbolicLink(Page.At("secret-link.card"), Page.Around.At("secret.card"));
+            File.CreateSymbolicLink(Page.At("chain.card"), Path.Combine("out", "secret.card"));
+            File.CreateSymbolicLink(Page.At("new-link.card"), Page.Around.At("new.card"));
+            File.CreateSymbolicLink(Page.At("round.card"), Page.At("round.card"));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(HostileNames), DisableDiscoveryEnumeration = true)]
+    public async Task A_hostile_name_is_not_read(string name)
+    {
+        using var request = Page.Read($"text?file={Uri.EscapeDataString(name)}&window={OpenedPage.Window}");
+        using var response = await Page.Send(request);
+        Assert.InRange((int)response.StatusCode, 400, 499);
+        Assert.DoesNotContain("Secret", await response.Content.ReadAsStringAsync(OpenedPage.Stop), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(HostileNames), DisableDiscoveryEnumeration = true)]
+    public async Task A_hostile_name_is_not_shown(string name) => Assert.InRange((int)await Page.Status(Page.See("card", name)), 400, 499);
+
+    [Theory]
+    [MemberData(nameof(HostileNames), DisableDiscoveryEnumeration = true)]
+    public async Task A_hostile_name_is_not_saved_to(string name)
+    {
+        var before = Everything();
+        var status = await Page.Status(Page.Say("save", new { file = name, window = OpenedPage.Window, text = "changed", stamp = "" }));
+        Assert.InRange((int)status, 400, 499);
+        Assert.Equal(before, Everything());
+    }
+
+    [Theory]
+    [MemberData(nameof(HostileNames), DisableDiscoveryEnumeration = true)]
+    public async Task A_hostile_name_is_not_begun(string name)
+    {
+        var before = Everything();
+        Assert.InRange((int)await Page.Status(Page.Say("begin", new { file = name, window = OpenedPage.Window })), 400, 499);
+        Assert.Equal(before, Everything());
+    }
+
+    [Theory]
+    [InlineData("../../../secret")]
+    [InlineData("..")]
+    [InlineData("/etc/passwd")]
+    public async Task A_hostile_name_of_an_earlier_text_is_not_read(string name) =>
+        Assert.InRange((int)await Page.Status(Page.Read($"earlier-text?file=lamp.card&name={Uri.EscapeDataString(name)}")), 400, 499);
+
+    [Fact]
+    public async Task A_shelf_outside_is_not_read()
+    {
+        Page.Around.Write("secret.stash", "stash \"Secret\"\npaper hidden: 12 x 12, 1 sheet\n");
+        var (_, json) = await Page.Ask(Page.Read("shelf?stash=..%2Fsecret.stash"));
+        Assert.DoesNotContain("hidden", json.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_list_holds_no_hidden_files_and_nothing_behind_links()
+    {
+        Page.Write(".hidden/a.card", OpenedPage.Card);
+        Page.Write(".b.card", OpenedPage.Card);
+        Page.Write("letter.txt", "private");
+        var (_, json) = await Page.Ask(Page.Read("files"));
+        Assert.Equal(["lamp.card", "sub/lamp.card"], json.GetProperty("files").EnumerateArray().Select(f => f.GetString()!));
+    }
+
+    [Fact]
+    public async Task A_hidden_folder_that_is_a_link_to_elsewhere_gets_nothing_written()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Links need special rights on Windows.");
+        var elsewhere = Directory.CreateDirectory(Page.Around.At("elsewhere")).FullName;
+        Directory.CreateSymbolicLink(Page.At(".sketch"), elsewhere);
+        await Page.Status(Page.See("typed"));
+        await Page.Save("changed", (await Page.Open()).Stamp);
+        await Page.Serve();
+        Assert.Empty(Directory.GetFileSystemEntries(elsewhere, "*", SearchOption.AllDirectories));
+    }
+
+    public static TheoryData<string, string> TextsThatNameOutside()
+    {
+        const string Base = "card \"Lamp\"\nbase A2, fold left, of white\nfront\n  ";
+        var data = new TheoryData<string, string>();
+        foreach (var way in (string[])["../secret", "/secret", "..\\secret", "out/secret", "secret-link", "chain"])
+        {
+            data.Add("lamp.card", $"card \"Lamp\"\nlike \"{way}.card\"\n");
+            data.Add("lamp.card", $"{Base}outline 1 wide, file \"{way}.svg\", of navy\n");
+            data.Add("lamp.card", $"{Base}text \"Hello\", font \"{way}.ttf\"\n");
+            data.Add("shelf.stash", $"stash \"Shelf\"\npaper gulls: 12 x 12, 1 sheet, front \"{way}.png\" 12 wide\n");
+            data.Add("run.batch", $"batch \"Run\"\nfor \"Cliff ward\", 2 cards\nmake 2 of \"{way}.card\"\n");
+            data.Add("run.batch", $"batch \"Run\"\nstash \"{way}.stash\"\nfor \"Cliff ward\", 2 cards\nmake 2 of \"lamp.card\"\n");
+        }
+
+        return data;
+    }
+
+    [Theory]
+    [MemberData(nameof(TextsThatNameOutside), DisableDiscoveryEnumeration = true)]
+    public async Task A_text_that_names_a_file_outside_is_told_so(string file, string text)
+    {
+        foreach (var ending in (string[])["svg", "ttf", "png", "stash"])
+        {
+            Page.Around.Write($"secret.{ending}", "Secret");
+            File.CreateSymbolicLink(Page.At($"secret-link.{ending}"), Page.Around.At($"secret.{ending}"));
+            File.CreateSymbolicLink(Page.At($"chain.{ending}"), Path.Combine("out", $"secret.{ending}"));
+        }
+
+        var (status, json) = await Page.Ask(Page.See(text, file));
+        Assert.Equal(HttpStatusCode.OK, status);
+        Assert.Contains(json.GetProperty("findings").EnumerateArray(), f => f.GetProperty("message").GetString()!.Contains("outside", StringComparison.Ordinal));
+    }
+
+    private string[] Everything() =>
+    [
+        .. Directory.EnumerateFileSystemEntries(Page.Around.Path, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint })
+            .Order(StringComparer.Ordinal)
+            .Select(f => File.Exists(f) ? $"{f}: {File.ReadAllText(f)}" : f),
+    ];
+}

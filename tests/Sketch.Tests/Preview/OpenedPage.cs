@@ -1,0 +1,176 @@
+using System.Diagnostics;
+using System.Net;
+using System.Net.Sockets;
+using System.Text;
+using System.Text.Json;
+using Sketch.Preview.Server;
+using Sketch.Tests.Output;
+using Xunit;
+
+namespace Sketch.Tests.Preview;
+
+/// <summary>A folder with a card in it, served as <c>sketch open</c> does, and requests to it as the page's own window makes them.</summary>
+internal sealed class OpenedPage : IAsyncDisposable
+{
+    public const string Window = "window0000000001";
+
+    public const string Card = "card \"Lamp\"\nbase A2, fold left, of white\nfront\n  lamp: panel 2 x 3, of navy\n";
+
+    private readonly HttpClient _client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false, UseProxy = false });
+    private PageServer? _server;
+
+    private OpenedPage(TemporaryFolder around)
+    {
+        Around = around;
+        Directory.CreateDirectory(Root);
+    }
+
+    /// <summary>A folder that holds the opened one and so may not be seen.</summary>
+    public TemporaryFolder Around { get; }
+
+    /// <summary>The opened folder.</summary>
+    public string Root => Around.At("cards");
+
+    /// <summary>The address with its word, without what it begins with.</summary>
+    public Uri Address { get; private set; } = new("http://127.0.0.1");
+
+    public string Origin => $"http://127.0.0.1:{Address.Port}";
+
+    public static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    /// <summary>Serves a folder that holds <c>lamp.card</c>.</summary>
+    public static async Task<OpenedPage> Start()
+    {
+        var page = new OpenedPage(new());
+        page.Write("lamp.card", Card);
+        await page.Serve();
+        return page;
+    }
+
+    /// <summary>Ends the server in good order and serves the folder anew, under another address.</summary>
+    public async Task Serve()
+    {
+        if (_server is not null)
+        {
+            await _server.DisposeAsync();
+        }
+
+        _server = await PageServer.Start(Root, "lamp.card", 0);
+        Address = new(_server.Address.GetLeftPart(UriPartial.Path));
+    }
+
+    public string At(string name) => Path.Combine(Root, name);
+
+    public string Write(string name, string text) => Around.Write(Path.Combine("cards", name), text);
+
+    public string Write(string name, byte[] content) => Around.Write(Path.Combine("cards", name), content);
+
+    /// <summary>A request to read, as the page makes it.</summary>
+    public HttpRequestMessage Read(string relative) => new(HttpMethod.Get, new Uri(Address, relative));
+
+    /// <summary>A request that says something, as the page makes it.</summary>
+    public HttpRequestMessage Say(string relative, HttpContent content)
+    {
+        var request = new HttpRequestMessage(HttpMethod.Post, new Uri(Address, relative)) { Content = content };
+        request.Headers.Add("Origin", Origin);
+        request.Headers.Add("Sec-Fetch-Site", "same-origin");
+        return request;
+    }
+
+    public HttpRequestMessage Say(string relative, object said) => Say(relative, new StringContent(JsonSerializer.Serialize(said), Encoding.UTF8, "application/json"));
+
+    /// <summary>What the window shows of a text.</summary>
+    public HttpRequestMessage See(string text, string file = "lamp.card", string window = Window, string stamp = "known") =>
+        Say("see", new { file, window, text, stamp, saved = false });
+
+    public async Task<HttpResponseMessage> Send(HttpRequestMessage request) => await _client.SendAsync(request, Stop);
+
+    public async Task<HttpStatusCode> Status(HttpRequestMessage request)
+    {
+        using (request)
+        {
+            using var response = await Send(request);
+            return response.StatusCode;
+        }
+    }
+
+    /// <summary>An answer that is a JSON object, whatever its status.</summary>
+    public async Task<(HttpStatusCode Status, JsonElement Json)> Ask(HttpRequestMessage request)
+    {
+        using (request)
+        {
+            using var response = await Send(request);
+            using var json = JsonDocument.Parse(await response.Content.ReadAsStringAsync(Stop));
+            return (response.StatusCode, json.RootElement.Clone());
+        }
+    }
+
+    /// <summary>The text and the stamp that the page gets of a file.</summary>
+    public async Task<(string Text, string Stamp)> Open(string file = "lamp.card")
+    {
+        var (_, json) = await Ask(Read($"text?file={Uri.EscapeDataString(file)}&window={Window}"));
+        return (json.GetProperty("text").GetString()!, json.GetProperty("stamp").GetString()!);
+    }
+
+    public Task<(HttpStatusCode Status, JsonElement Json)> Save(string text, string stamp, string file = "lamp.card") =>
+        Ask(Say("save", new { file, window = Window, text, stamp }));
+
+    /// <summary>Sends exactly these words and returns all that comes back.</summary>
+    public async Task<string> Raw(string request)
+    {
+        using var line = await Connect();
+        await line.SendAsync(Encoding.Latin1.GetBytes(request), Stop);
+        return await Rest(line);
+    }
+
+    /// <summary>Whether the folder's hidden part holds a file that ends so and says this.</summary>
+    public bool Keeps(string ending, string text) => Directory.Exists(At(".sketch"))
+        && Directory.GetFiles(At(".sketch"), $"*{ending}", SearchOption.AllDirectories).Any(f => File.ReadAllText(f).Contains(JsonEncodedText.Encode(text).ToString(), StringComparison.Ordinal));
+
+    /// <summary>Waits until something is so, a minute at most: far longer than any promise, for machines with much else to do.</summary>
+    public static async Task Until(Func<bool> isSo)
+    {
+        for (var waited = Stopwatch.StartNew(); !isSo(); await Task.Delay(10, Stop))
+        {
+            Assert.True(waited.Elapsed < TimeSpan.FromMinutes(1), "It did not come to that within a minute.");
+        }
+    }
+
+    public async Task<Socket> Connect()
+    {
+        var line = new Socket(AddressFamily.InterNetwork, SocketType.Stream, ProtocolType.Tcp);
+        await line.ConnectAsync(IPAddress.Loopback, Address.Port, Stop);
+        return line;
+    }
+
+    /// <summary>All that comes until the server closes the line.</summary>
+    public static async Task<string> Rest(Socket line)
+    {
+        var told = new StringBuilder();
+        var part = new byte[8192];
+        try
+        {
+            for (var count = await line.ReceiveAsync(part, Stop); count > 0; count = await line.ReceiveAsync(part, Stop))
+            {
+                told.Append(Encoding.UTF8.GetString(part, 0, count));
+            }
+        }
+        catch (SocketException)
+        {
+            // A line that is reset is closed too.
+        }
+
+        return told.ToString();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        _client.Dispose();
+        if (_server is not null)
+        {
+            await _server.DisposeAsync();
+        }
+
+        Around.Dispose();
+    }
+}

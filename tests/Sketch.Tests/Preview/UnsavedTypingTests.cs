@@ -1,0 +1,143 @@
+using System.Net;
+using System.Text;
+using System.Text.Json;
+using Xunit;
+
+namespace Sketch.Tests.Preview;
+
+/// <summary>Typing that was never saved outlives the window and the server.</summary>
+public sealed class UnsavedTypingTests : OnOpenedPage
+{
+    private const string Other = "window0000000002";
+    private const string Typed = "card \"Lamp\"\n# typed\n";
+
+    private async Task<JsonElement?> Offered(string window, string file = "lamp.card")
+    {
+        var (_, json) = await Page.Ask(Page.Read($"text?file={file}&window={window}"));
+        return json.TryGetProperty("unsaved", out var unsaved) ? unsaved : null;
+    }
+
+    private static string? Text(JsonElement? unsaved) => unsaved?.GetProperty("text").GetString();
+
+    [Fact]
+    public async Task Typing_comes_to_the_disk_by_itself()
+    {
+        await Page.Status(Page.See(Typed));
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+    }
+
+    [Fact]
+    public async Task Typing_that_goes_on_comes_to_the_disk_without_a_pause()
+    {
+        for (var i = 0; !Page.Keeps(".json", Typed); i++)
+        {
+            Assert.True(i < 10_000, "10,000 keys left nothing on the disk.");
+            Assert.NotEqual(HttpStatusCode.InternalServerError, await Page.Status(Page.See($"{Typed}# {i}\n")));
+        }
+    }
+
+    [Fact]
+    public async Task The_file_itself_is_not_touched_by_typing()
+    {
+        await Page.Status(Page.See(Typed));
+        await Offered(Other);
+        Assert.Equal(OpenedPage.Card, await File.ReadAllTextAsync(Page.At("lamp.card"), OpenedPage.Stop));
+    }
+
+    [Fact]
+    public async Task A_window_that_is_loaded_again_gets_its_own_typing()
+    {
+        await Page.Status(Page.See(Typed));
+        var unsaved = await Offered(OpenedPage.Window);
+        Assert.Equal((Typed, true), (Text(unsaved), unsaved?.GetProperty("own").GetBoolean()));
+    }
+
+    [Fact]
+    public async Task A_new_window_is_offered_the_typing_of_one_that_is_gone()
+    {
+        await Page.Status(Page.See(Typed));
+        var unsaved = await Offered(Other);
+        Assert.Equal((Typed, false), (Text(unsaved), unsaved?.GetProperty("own").GetBoolean()));
+    }
+
+    [Fact]
+    public async Task Typing_of_a_window_that_is_still_open_is_not_offered_to_another()
+    {
+        using var line = await Page.Connect();
+        await line.SendAsync(Encoding.ASCII.GetBytes($"GET {Page.Address.AbsolutePath}events?window={OpenedPage.Window} HTTP/1.1\r\nHost: 127.0.0.1:{Page.Address.Port}\r\n\r\n"), OpenedPage.Stop);
+        var opened = new byte[4096];
+        var told = "";
+        while (!told.Contains(": open", StringComparison.Ordinal))
+        {
+            told += Encoding.ASCII.GetString(opened, 0, await line.ReceiveAsync(opened, OpenedPage.Stop));
+        }
+
+        await Page.Status(Page.See(Typed));
+        Assert.Null(await Offered(Other));
+    }
+
+    [Fact]
+    public async Task Two_windows_keep_their_typing_apart()
+    {
+        await Page.Status(Page.See(Typed));
+        await Page.Status(Page.See(Typed + "# other\n", window: Other));
+        Assert.Equal((Typed, Typed + "# other\n"), (Text(await Offered(OpenedPage.Window)), Text(await Offered(Other))));
+    }
+
+    [Fact]
+    public async Task Two_files_of_a_window_keep_their_typing_apart()
+    {
+        Page.Write("other.card", OpenedPage.Card);
+        await Page.Status(Page.See(Typed));
+        Assert.Null(await Offered(OpenedPage.Window, "other.card"));
+    }
+
+    [Fact]
+    public async Task Typing_outlives_a_server_that_is_ended()
+    {
+        await Page.Status(Page.See(Typed));
+        await Page.Serve();
+        Assert.Equal(Typed, Text(await Offered(Other)));
+    }
+
+    [Fact]
+    public async Task Typing_in_a_file_that_was_deleted_is_still_offered()
+    {
+        await Page.Status(Page.See(Typed));
+        File.Delete(Page.At("lamp.card"));
+        Assert.Equal(Typed, Text(await Offered(Other)));
+    }
+
+    [Fact]
+    public async Task What_is_saved_is_no_longer_offered()
+    {
+        var (_, stamp) = await Page.Open();
+        await Page.Status(Page.See(Typed, stamp: stamp));
+        await Page.Save(Typed, stamp);
+        Page.Write("lamp.card", "# later\n");
+        Assert.Null(await Offered(Other));
+    }
+
+    [Fact]
+    public async Task What_is_left_aside_is_kept_among_the_earlier_texts()
+    {
+        await Page.Status(Page.See(Typed));
+        await Page.Status(Page.Say("forget", new { file = "lamp.card", window = OpenedPage.Window, keep = true }));
+        var (_, json) = await Page.Ask(Page.Read("earlier?file=lamp.card"));
+        var name = json.GetProperty("earlier")[0].GetProperty("name").GetString();
+        var (_, text) = await Page.Ask(Page.Read($"earlier-text?file=lamp.card&name={name}"));
+        Assert.Equal((Typed, true), (text.GetProperty("text").GetString(), await Offered(Other) is null));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("{")]
+    [InlineData("[]")]
+    [InlineData("{\"window\":null,\"file\":\"lamp.card\",\"base\":null,\"text\":null}")]
+    [InlineData("{\"window\":7,\"file\":\"lamp.card\",\"base\":\"\",\"text\":\"x\"}")]
+    public async Task A_broken_draft_is_no_draft(string content)
+    {
+        Page.Write(".sketch/drafts/broken.json", content);
+        Assert.Null(await Offered(Other));
+    }
+}
