@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 
 namespace Sketch.Benchmarks;
@@ -23,9 +22,9 @@ internal sealed class RandomCards
     private static readonly string[] Words = ["Fair winds", "ahoy", "keep a good light", "Lamp day", "thank you", "calm seas ahead"];
 
     private readonly StringBuilder _text = new();
-    private ulong _state;
+    private readonly Draws _draws;
 
-    private RandomCards(ulong seed) => _state = seed;
+    private RandomCards(ulong seed) => _draws = new(seed);
 
     /// <summary>The text of a card.</summary>
     public static string Text(int number) => new RandomCards((ulong)number).Write(number);
@@ -81,22 +80,9 @@ internal sealed class RandomCards
         return this;
     }
 
-    private string Any(string[] words) => words[Below(words.Length)];
+    private string Any(string[] words) => _draws.Any(words);
 
-    private string Sixteenths(int least, int most)
-    {
-        var number = least + Below(most - least + 1);
-        return string.Create(CultureInfo.InvariantCulture, $"{number}/16");
-    }
+    private string Sixteenths(int least, int most) => _draws.Sixteenths(least, most);
 
-    private int Below(int count) => (int)(Next() % (ulong)count);
-
-    /// <summary>SplitMix64 (Steele, Lea and Flood, 2014).</summary>
-    private ulong Next()
-    {
-        var z = _state += 0x9E3779B97F4A7C15UL;
-        z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9UL;
-        z = (z ^ (z >> 27)) * 0x94D049BB133111EBUL;
-        return z ^ (z >> 31);
-    }
+    private int Below(int count) => _draws.Below(count);
 }

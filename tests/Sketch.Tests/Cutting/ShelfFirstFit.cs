@@ -3,35 +3,36 @@ using Sketch.Units;
 
 namespace Sketch.Tests.Cutting;
 
-/// <summary>The plain way: tallest first, each piece on the first shelf with room for it, a new shelf or sheet when there is none.</summary>
+/// <summary>The plain way: tallest first, each piece on the first shelf with room for it, a new shelf when there is none, on offcuts before sheets.</summary>
 internal static class ShelfFirstFit
 {
     public static int Sheets(CuttingProblem problem)
     {
-        var usable = problem.Sheet.Usable;
-        var shelves = new List<(int Sheet, Length Height, Length Left)>();
-        var heights = new List<Length>();
-        foreach (var size in Lying(problem, usable.Size))
+        var usable = problem.Sheet.Usable.Size;
+        var shelves = new List<(Length Height, Length Left)>();
+        var stocks = problem.Offcuts.SelectMany(o => Enumerable.Repeat((o.Size.Width, Left: o.Size.Height), o.Count)).ToList();
+        var offcuts = stocks.Count;
+        foreach (var size in Lying(problem, usable))
         {
             var shelf = shelves.FindIndex(s => s.Left >= size.Width && s.Height >= size.Height);
             if (shelf < 0)
             {
-                var sheet = heights.FindIndex(used => used + size.Height <= usable.Height);
-                if (sheet < 0)
+                var stock = stocks.FindIndex(s => s.Width >= size.Width && s.Left >= size.Height);
+                if (stock < 0)
                 {
-                    sheet = heights.Count;
-                    heights.Add(Length.Zero);
+                    stock = stocks.Count;
+                    stocks.Add((usable.Width, usable.Height));
                 }
 
-                heights[sheet] += size.Height;
+                stocks[stock] = stocks[stock] with { Left = stocks[stock].Left - size.Height };
                 shelf = shelves.Count;
-                shelves.Add((sheet, size.Height, usable.Width));
+                shelves.Add((size.Height, stocks[stock].Width));
             }
 
             shelves[shelf] = shelves[shelf] with { Left = shelves[shelf].Left - size.Width };
         }
 
-        return heights.Count;
+        return stocks.Count - offcuts;
     }
 
     private static IEnumerable<Size> Lying(CuttingProblem problem, Size usable) =>

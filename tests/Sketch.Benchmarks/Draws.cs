@@ -1,0 +1,26 @@
+using System.Globalization;
+
+namespace Sketch.Benchmarks;
+
+/// <summary>Random choices that are the same everywhere for the same seed: SplitMix64 (Steele, Lea and Flood, 2014).</summary>
+internal sealed class Draws(ulong seed)
+{
+    private ulong _state = seed;
+
+    public int Below(int count) => (int)(Next() % (ulong)count);
+
+    public int From(int least, int most) => least + Below(most - least + 1);
+
+    public string Any(string[] words) => words[Below(words.Length)];
+
+    /// <summary>A length in inches, from so many sixteenths to so many.</summary>
+    public string Sixteenths(int least, int most) => string.Create(CultureInfo.InvariantCulture, $"{From(least, most)}/16");
+
+    private ulong Next()
+    {
+        var z = _state += 0x9E3779B97F4A7C15UL;
+        z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9UL;
+        z = (z ^ (z >> 27)) * 0x94D049BB133111EBUL;
+        return z ^ (z >> 31);
+    }
+}

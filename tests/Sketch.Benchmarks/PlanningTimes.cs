@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using Sketch.Cutting;
+using Sketch.Diagnostics;
+using Sketch.Output.Files;
+using Sketch.Planning;
+using Sketch.Tests.Cutting;
+
+namespace Sketch.Benchmarks;
+
+/// <summary>
+/// How long plans take, how many sheets they need and whether that is proved, beside the bound by area and plain shelves. Goals: a batch of 54 cards
+/// proved in under 2 s, sixty kinds of piece in seconds, as quick for 5,000 cards as for 500.
+/// </summary>
+internal static class PlanningTimes
+{
+    private const int SixtyKindsBatches = 5;
+
+    private static readonly TimeSpan TimeLimit = TimeSpan.FromSeconds(60);
+
+    /// <summary>Prints tables.</summary>
+    /// <param name="sample">The path of a batch.</param>
+    /// <param name="count">How many random batches.</param>
+    public static int Run(string sample, int count)
+    {
+        Cut(RandomBatches.OfFiveDesigns(0)); // loads the solver
+        Sample(sample);
+        Random(count);
+        Large();
+        return 0;
+    }
+
+    private static void Sample(string path)
+    {
+        var files = BatchFiles.Read(FolderFiles.ReadFile(path).Source!, new FolderFiles(), new FindingBag()) ?? throw new InvalidOperationException($"{path} is no batch");
+        var (papers, spent) = Cut(files);
+        BatchPlan? plan = null;
+        var whole = Clock.Time(() => plan = BatchPlanner.Plan(files, TimeLimit, new FindingBag()));
+        Clock.Print($"{plan!.Cards} cards, {papers.Length} papers, {RandomBatches.Kinds(papers.Select(p => p.Order))} kinds of piece. Sheets: {spent.Wall:0} ms ({spent.Processor:0} of processor); with advice and supplies: {whole.Wall:0} ms ({whole.Processor:0}); suggestions: {plan.Advice.Suggestions.Length}\n");
+        Clock.Print($"| paper | kinds | pieces | area bound | bound | sheets | shelves | proved |");
+        Clock.Print($"| --- | ---: | ---: | ---: | ---: | ---: | ---: | --- |");
+        foreach (var p in papers)
+        {
+            Clock.Print($"| {p.Order.Paper} | {RandomBatches.Kinds([p.Order])} | {p.Order.Pieces.Sum(x => x.Count)} | {ByArea(p.Problem)} | {p.Plan.LowerBound} | {p.Plan.Sheets} | {ShelfFirstFit.Sheets(p.Problem)} | {(p.Plan.IsProved ? "yes" : "no")} |");
+        }
+
+        Clock.Print($"");
+    }
+
+    private static void Random(int count)
+    {
+        var runs = Enumerable.Range(1, count).Select(i => (Number: i, Run: Cut(RandomBatches.OfFiveDesigns(i)))).ToList();
+        var papers = runs.SelectMany(r => r.Run.Papers).ToList();
+        var proved = runs.Count(r => r.Run.Papers.All(p => p.Plan.IsProved));
+        Clock.Print($"{count} batches of 54 cards, {papers.Count} papers, {RandomBatches.Kinds(papers.Select(p => p.Order)) / (double)count:0.0} kinds of piece each; proved: {proved} batches, {papers.Count(p => p.Plan.IsProved)} papers; not proved: {string.Join(", ", runs.SelectMany(r => r.Run.Papers.Where(p => !p.Plan.IsProved).Select(p => $"{r.Number} {p.Order.Paper} {p.Plan.LowerBound}/{p.Plan.Sheets}")))}");
+        Clock.Print($"slowest: {string.Join(", ", runs.OrderByDescending(r => r.Run.Spent.Processor).Take(5).Select(r => r.Number))}\n");
+        Clock.Print($"| each batch | median | 95 % below | most |");
+        Clock.Print($"| --- | ---: | ---: | ---: |");
+        Quantiles("ms by the clock", [.. runs.Select(r => r.Run.Spent.Wall)]);
+        Quantiles("ms of processor", [.. runs.Select(r => r.Run.Spent.Processor)]);
+        Clock.Print($"");
+        Sums(papers);
+    }
+
+    private static void Large()
+    {
+        Clock.Print($"| batch | cards | pieces | ms by the clock | ms of processor | area bound | bound | sheets | shelves | papers proved | largest gap |");
+        Clock.Print($"| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
+        for (var batch = 1; batch <= SixtyKindsBatches; batch++)
+        {
+            foreach (var cards in (int[])[500, 5000])
+            {
+                var (papers, spent) = Cut(RandomBatches.OfSixtyKinds(batch, cards));
+                Clock.Print($"| {batch} | {cards} | {papers.Sum(p => p.Order.Pieces.Sum(x => x.Count))} | {spent.Wall:0} | {spent.Processor:0} | {papers.Sum(p => ByArea(p.Problem))} | {papers.Sum(p => p.Plan.LowerBound)} | {papers.Sum(p => p.Plan.Sheets)} | {papers.Sum(p => ShelfFirstFit.Sheets(p.Problem))} | {papers.Count(p => p.Plan.IsProved)} of {papers.Length} | {papers.Max(p => p.Plan.Sheets - p.Plan.LowerBound)} |");
+            }
+        }
+    }
+
+    private static (ImmutableArray<PaperPlan> Papers, Spent Spent) Cut(BatchFiles files)
+    {
+        var papers = ImmutableArray<PaperPlan>.Empty;
+        var spent = Clock.Time(() => papers = BatchPlanner.Cut([.. OrderBook.Of(files, new FindingBag()).Papers.Where(p => !p.Pieces.IsEmpty)], files.Batch.Kerf, TimeLimit, null, default));
+        return (papers, spent);
+    }
+
+    private static void Sums(List<PaperPlan> papers)
+    {
+        Clock.Print($"| sheets in all | area bound | bound | sheets | shelves |");
+        Clock.Print($"| --- | ---: | ---: | ---: | ---: |");
+        Clock.Print($"| | {papers.Sum(p => ByArea(p.Problem))} | {papers.Sum(p => p.Plan.LowerBound)} | {papers.Sum(p => p.Plan.Sheets)} | {papers.Sum(p => ShelfFirstFit.Sheets(p.Problem))} |\n");
+    }
+
+    // What fits only offcuts is counted nowhere.
+    private static long ByArea(CuttingProblem problem)
+    {
+        var sheet = Area(problem.Sheet.Usable.Size);
+        var missing = problem.Pieces.Sum(p => Area(p.Size) * p.Count) - problem.Offcuts.Sum(o => Area(o.Size) * o.Count);
+        return Math.Max(0, (long)Math.Ceiling(missing / sheet - 1e-9));
+    }
+
+    private static double Area(Units.Size size) => size.Width.Millimetres * size.Height.Millimetres;
+
+    private static void Quantiles(string what, double[] values) => Clock.Print(
+        $"| {what} | {Clock.Quantile(values, 0.5):0} | {Clock.Quantile(values, 0.95):0} | {values.Max():0} |");
+}
