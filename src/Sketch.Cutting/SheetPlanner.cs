@@ -35,4 +35,31 @@ public static class SheetPlanner
         var sheets = uses.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times);
         return new(sheets, Math.Min(found.LowerBound, sheets), layouts, [.. misfits, .. naming.LeftOver()]);
     }
+
+    /// <summary>The sheets that a plan would take, without arranging it; null when a piece finds no place, or the search is stopped.</summary>
+    /// <param name="problem">What is to be cut from one paper.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    /// <exception cref="ArgumentException">The problem holds a size or count that no reader of files lets through.</exception>
+    public static int? Sheets(CuttingProblem problem, CancellationToken cancellation = default) =>
+        Search(problem, reduced => SheetSearch.Run(reduced, null, cancellation).Best!, cancellation);
+
+    /// <summary>Whether so many sheets are known to do; false when that is not found out.</summary>
+    /// <param name="problem">What is to be cut from one paper.</param>
+    /// <param name="sheets">How many sheets there are.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    /// <exception cref="ArgumentException">The problem holds a size or count that no reader of files lets through.</exception>
+    public static bool Suffice(CuttingProblem problem, int sheets, CancellationToken cancellation = default) =>
+        Search(problem, reduced => SheetSearch.Within(reduced, sheets, cancellation), cancellation) <= sheets;
+
+    private static int? Search(CuttingProblem problem, Func<Reduced, WholePlan> search, CancellationToken cancellation)
+    {
+        problem.Validate();
+        var reduced = Reduced.From(problem);
+        if (reduced.Misfits.Length > 0)
+        {
+            return null;
+        }
+
+        return reduced.Kinds.Length == 0 ? 0 : search(reduced) is { LeftOut: 0 } plan && !cancellation.IsCancellationRequested ? plan.Sheets : null;
+    }
 }

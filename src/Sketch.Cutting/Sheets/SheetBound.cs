@@ -52,6 +52,36 @@ internal sealed class SheetBound
         return left <= 0 ? 0 : (int)((left + sheet - 1) / sheet);
     }
 
+    /// <summary>A bound that takes no search: pieces of which no two can lie on one sheet, counted.</summary>
+    public static int ByLargePieces(Reduced problem)
+    {
+        var sheet = problem.Sheet;
+        var offcuts = problem.Stocks.Where(s => !s.IsSheet).ToList();
+        if (offcuts.Exists(s => s.Width > sheet.Width || s.Height > sheet.Height))
+        {
+            return 0; // two of them might lie on such an offcut
+        }
+
+        var apart = new List<Kind>();
+        foreach (var kind in problem.Kinds.Where(k => k.Fits(sheet.Width, sheet.Height)))
+        {
+            if (!FitTogether(kind, kind, sheet) && !apart.Exists(other => FitTogether(kind, other, sheet)))
+            {
+                apart.Add(kind);
+            }
+        }
+
+        var onOffcuts = offcuts.Where(s => apart.Exists(k => k.Fits(s.Width, s.Height))).Sum(s => (long)s.OnHand!.Value);
+        return (int)Math.Max(0, apart.Sum(k => (long)k.Demand) - onOffcuts);
+    }
+
+    // Two rectangles fit another without overlap only side by side or one above the other.
+    private static bool FitTogether(Kind one, Kind other, Stock sheet) =>
+        (from a in one.Ways()
+         from b in other.Ways()
+         select (a.Width + b.Width <= sheet.Width && Math.Max(a.Height, b.Height) <= sheet.Height)
+             || (a.Height + b.Height <= sheet.Height && Math.Max(a.Width, b.Width) <= sheet.Width)).Any(fits => fits);
+
     /// <summary>The bound by worth.</summary>
     /// <param name="worth">The worth of each kind; a shared table has just been filled with it.</param>
     /// <param name="demand">Pieces of each kind.</param>

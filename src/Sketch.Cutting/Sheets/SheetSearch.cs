@@ -21,8 +21,16 @@ internal sealed class SheetSearch
     public static Incumbent Run(Reduced problem, IProgress<PlanProgress>? progress, CancellationToken stop)
     {
         var search = new SheetSearch(problem, progress, stop);
-        search.Run(int.MinValue, []);
+        search.Run(int.MinValue, [], isShort: false);
         return search._incumbent;
+    }
+
+    /// <summary>A plan of at most <paramref name="target"/> sheets, or the best that a search as thorough as any finds without.</summary>
+    public static WholePlan Within(Reduced problem, int target, CancellationToken stop)
+    {
+        var search = new SheetSearch(problem, null, stop);
+        search.Run(target, [], isShort: false);
+        return search._incumbent.Best!;
     }
 
     /// <summary>A plan of at most so many sheets, if a short search finds one.</summary>
@@ -33,12 +41,12 @@ internal sealed class SheetSearch
     public static WholePlan? TryWithin(Reduced problem, int target, IReadOnlyList<Pattern> known, CancellationToken stop)
     {
         var search = new SheetSearch(problem, null, stop);
-        search.Run(target, known);
+        search.Run(target, known, isShort: true);
         return search._incumbent.Best is { LeftOut: 0 } plan && plan.Sheets <= target ? plan : null;
     }
 
-    // With a target the search is short, and ends once the target is reached or known to be out of reach.
-    private void Run(int target, IReadOnlyList<Pattern> known)
+    // With a target the search ends once that is reached or known to be out of reach.
+    private void Run(int target, IReadOnlyList<Pattern> known, bool isShort)
     {
         _incumbent.Offer(PlainRows());
         foreach (var pattern in _problem.Kinds.SelectMany(Rows).Concat(known))
@@ -46,8 +54,8 @@ internal sealed class SheetSearch
             _incumbent.Pool.Add(pattern);
         }
 
-        _incumbent.Raise(SheetBound.ByArea(_problem));
-        if (_stop.IsCancellationRequested)
+        _incumbent.Raise(Math.Max(SheetBound.ByArea(_problem), SheetBound.ByLargePieces(_problem)));
+        if (_stop.IsCancellationRequested || IsDecided(target))
         {
             return;
         }
@@ -77,9 +85,9 @@ internal sealed class SheetSearch
             () => listing.Run(prices, share: 0.25, effort: 10_000_000),
             () => listing.Run(prices, share: 1, effort: 20_000_000),
         };
-        foreach (var step in target >= 0 ? quick : thorough)
+        foreach (var step in isShort ? quick : thorough)
         {
-            if (_incumbent.IsSettled || _stop.IsCancellationRequested || _incumbent.Best!.Sheets <= target || (target >= 0 && _incumbent.LowerBound > target))
+            if (_incumbent.IsSettled || _stop.IsCancellationRequested || IsDecided(target))
             {
                 return;
             }
@@ -87,6 +95,8 @@ internal sealed class SheetSearch
             step();
         }
     }
+
+    private bool IsDecided(int target) => target >= 0 && ((_incumbent.Best!.LeftOut == 0 && _incumbent.Best.Sheets <= target) || _incumbent.LowerBound > target);
 
     private void ChooseFromPool()
     {

@@ -8,6 +8,7 @@ internal sealed class Leftovers
 {
     private const int MostPoints = 120;
     private const int Attempts = 8;
+    private const int FruitlessAttempts = 4;
     private const int SheetsAtOnce = 3;
 
     private static readonly double[] _moreThanLeast = [0.03, 0.1, 0.25, 0.45];
@@ -39,12 +40,16 @@ internal sealed class Leftovers
             leftovers.Better(ref best, ref largest, squeezed);
         }
 
-        for (var attempt = 0; attempt < Attempts && !stop.IsCancellationRequested && largest < 0.95 * leftovers.FreeInAll(best!); attempt++)
+        var fruitless = 0;
+        for (var attempt = 0; attempt < Attempts && fruitless < FruitlessAttempts && !stop.IsCancellationRequested && largest < 0.95 * leftovers.FreeInAll(best!); attempt++)
         {
+            var before = largest;
             if (leftovers.Refilled(best!, attempt) is { } refilled)
             {
                 leftovers.Better(ref best, ref largest, refilled);
             }
+
+            fruitless = largest > before ? 0 : fruitless + 1;
         }
 
         return [.. best!.Select(u => (leftovers.Rearranged(u.Pattern), u.Times))];

@@ -31,7 +31,7 @@ internal sealed class Makeable
     {
         using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         limit.CancelAfter(timeLimit);
-        var search = new Makeable(plan, new(plan.Files.Batch.Kerf, timeLimit, limit.Token));
+        var search = new Makeable(plan, new(plan.Files.Batch.Kerf, limit.Token));
         if (search._papers.IsEmpty && search._supplies.IsEmpty)
         {
             return [];
@@ -83,7 +83,7 @@ internal sealed class Makeable
     {
         int CountOf(Design design) => counts[_designs.IndexOf(design)];
         return _supplies.All(s => s.Shares.Sum(x => x.PerCard * CountOf(x.Design)) <= s.OnHand)
-            && _papers.All(p => _trial.SheetsUpTo(
-                Trial.With(p.Order, p.Order.Pieces.Select(x => x.Design is { } design ? x with { Count = CountOf(design) } : x)), p.Order.Sheet.OnHand ?? int.MaxValue) is not null);
+            && _papers.All(p => _trial.Suffice(
+                Trial.With(p.Order, p.Order.Pieces.Select(x => x.Design is { } design ? x with { Count = CountOf(design) } : x)), p.Order.Sheet.OnHand ?? int.MaxValue));
     }
 }

@@ -24,10 +24,10 @@ internal sealed class Suggestions
     private readonly LengthStyle _lengths;
     private readonly CancellationToken _stop;
 
-    private Suggestions(BatchPlan plan, TimeSpan timeLimit, CancellationToken stop)
+    private Suggestions(BatchPlan plan, CancellationToken stop)
     {
         (_plan, _stop) = (plan, stop);
-        _trial = new(plan.Files.Batch.Kerf, timeLimit, stop);
+        _trial = new(plan.Files.Batch.Kerf, stop);
         _lengths = LengthStyle.For(plan.Files.Batch.Units);
     }
 
@@ -36,7 +36,7 @@ internal sealed class Suggestions
     {
         using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         limit.CancelAfter(timeLimit);
-        var search = new Suggestions(plan, timeLimit, limit.Token);
+        var search = new Suggestions(plan, limit.Token);
         return [.. plan.Papers.Where(p => p.Short > 0).SelectMany(search.ForPaper)];
     }
 
@@ -71,6 +71,11 @@ internal sealed class Suggestions
         {
             var less = new Size(size.Width - steps[i], size.Height - steps[i]);
             if (Length.Min(size.Width, size.Height) < steps[i] * 4)
+            {
+                return null;
+            }
+
+            if (!Trimmed.IsSound(paper.Order.Pieces.Where(p => p.Size == size && p.Path != "base"), steps[i]))
             {
                 return null;
             }
@@ -131,21 +136,17 @@ internal sealed class Suggestions
     private Suggestion? Fewer(PaperPlan paper, Design design)
     {
         var (none, fewest) = (0, design.Order.Count);
-        int? best = null;
         while (fewest - none > 1)
         {
             var less = (none + fewest) / 2;
-            if (_trial.SheetsUpTo(Trial.With(paper.Order, paper.Order.Pieces.Select(p => p.Design == design ? p with { Count = p.Count - less } : p)), paper.Plan.Sheets - 1) is { } sheets)
-            {
-                (fewest, best) = (less, sheets);
-            }
-            else
-            {
-                none = less;
-            }
+            (none, fewest) = _trial.Suffice(With(less), paper.Plan.Sheets - 1) ? (none, less) : (less, fewest);
         }
 
-        return best is { } after ? Saves(paper, after, $"Make {fewest} fewer of {design.Card.Title}", FewerRank) : null;
+        return fewest < design.Order.Count && _trial.SheetsUpTo(With(fewest), paper.Plan.Sheets - 1) is { } sheets
+            ? Saves(paper, sheets, $"Make {fewest} fewer of {design.Card.Title}", FewerRank)
+            : null;
+
+        PaperOrder With(int less) => Trial.With(paper.Order, paper.Order.Pieces.Select(p => p.Design == design ? p with { Count = p.Count - less } : p));
     }
 
     private static Suggestion Saves(PaperPlan paper, int sheets, string change, int rank) => new(

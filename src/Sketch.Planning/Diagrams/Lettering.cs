@@ -23,7 +23,7 @@ internal sealed class Lettering(ISurroundings surroundings)
     // A point is 1/72 in; a capital of the tool's font is 0.727 of the letter size high, as its OS/2 table says.
     private const double CapitalPerPoint = 25.4 / 72 * 0.727;
 
-    private readonly Dictionary<string, (Outline Outline, Bounds Bounds)> _shaped = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (string Path, Bounds Bounds)> _shaped = new(StringComparer.Ordinal);
 
     /// <summary>Height of a capital in millimetres.</summary>
     public static double CapitalHeight(double points) => points * CapitalPerPoint;
@@ -41,16 +41,16 @@ internal sealed class Lettering(ISurroundings surroundings)
     /// <summary>Writes a line of words on a baseline.</summary>
     public void Write(SvgWriter svg, string words, double x, double baseline, double points, Alignment alignment = Alignment.Left)
     {
-        var (outline, bounds) = Shaped(words);
+        var (path, bounds) = Shaped(words);
         var height = CapitalHeight(points);
         var width = bounds.Right * height;
         var left = alignment switch { Alignment.Centre => x - width / 2, Alignment.Right => x - width, _ => x };
-        if (outline.Contours.IsEmpty)
+        if (path.Length == 0)
         {
             return;
         }
 
-        svg.Open("path").Attribute("d", outline.ToSvgPath()).Transform(Affine.Scale(height, height).Then(Affine.Shift(left, baseline)));
+        svg.Open("path").Attribute("d", path).Transform(Affine.Scale(height, height).Then(Affine.Shift(left, baseline)));
         svg.Title(words).Close();
     }
 
@@ -79,12 +79,12 @@ internal sealed class Lettering(ISurroundings surroundings)
         yield return line;
     }
 
-    private (Outline Outline, Bounds Bounds) Shaped(string words)
+    private (string Path, Bounds Bounds) Shaped(string words)
     {
         if (!_shaped.TryGetValue(words, out var shaped))
         {
             var outline = Coarser(surroundings.ShapeWords(words.ReplaceLineEndings(" "), null, "", out _)?.Outline ?? new([]));
-            shaped = _shaped[words] = (outline, outline.Contours.IsEmpty ? default : outline.Bounds);
+            shaped = _shaped[words] = (outline.ToSvgPath(), outline.Contours.IsEmpty ? default : outline.Bounds);
         }
 
         return shaped;

@@ -65,15 +65,23 @@ internal sealed class SheetDrawing
         }
 
         var named = new HashSet<string>();
+        var small = new List<(string Key, Bounds Box)>();
         foreach (var piece in layout.Pieces)
         {
-            Label(Scaled(piece.Place), _work.KeyOf(piece.Place.Size), named.Add(_work.KeyOf(piece.Place.Size)));
+            var (key, box) = (_work.KeyOf(piece.Place.Size), Scaled(piece.Place));
+            if (!Label(box, key, named.Add(key)))
+            {
+                small.Add((key, box));
+            }
         }
 
         foreach (var leftover in layout.Leftovers.Where(l => Length.Min(l.Width, l.Height) >= BatchPlan.SmallestUse))
         {
             Leftover(leftover);
         }
+
+        var sheet = Scaled(new(default, default, layout.Stock.Width, layout.Stock.Height));
+        new Callouts(_lettering, _svg, SmallestPoints, sheet, [.. layout.Pieces.Select(p => Scaled(p.Place))], _taken).Write(small);
     }
 
     private string TintOf(Size size) => Tints[_work.Pieces.IndexOf(_work.Pieces.First(p => p.Key == _work.KeyOf(size))) % Tints.Length];
@@ -140,7 +148,8 @@ internal sealed class SheetDrawing
         _svg.Close();
     }
 
-    private void Label(Bounds piece, string key, bool isFirst)
+    // False when the piece is too small for a letter clear of the numbers.
+    private bool Label(Bounds piece, string key, bool isFirst)
     {
         var pieces = _work.Pieces.First(p => p.Key == key);
         if (isFirst)
@@ -149,15 +158,11 @@ internal sealed class SheetDrawing
             string[][] shorter = [lines, [key, lines[2], lines[3]], [key, lines[3]], [$"{key}  {lines[3]}"]];
             if (shorter.Any(l => Fits(piece, [.. l.Where(x => x.Length > 0)], LabelPoints)))
             {
-                return;
+                return true;
             }
         }
 
-        if (!Fits(piece, [key], LabelPoints) && !Fits(piece, [key], SmallestPoints))
-        {
-            // Too small for a letter clear of the numbers: the letter goes where the piece has room for it.
-            _lettering.WriteCentred(_svg, key, piece.Centre, Math.Min(SmallestPoints, Math.Min(piece.Width, piece.Height) / Lettering.CapitalHeight(1) * 0.8));
-        }
+        return Fits(piece, [key], LabelPoints) || Fits(piece, [key], SmallestPoints);
     }
 
     // Writes lines in a box where they are clear of the cuts' numbers: in its middle, else nearer to an edge.

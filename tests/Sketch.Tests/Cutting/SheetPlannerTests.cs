@@ -215,6 +215,36 @@ public class SheetPlannerTests
     }
 
     [Fact]
+    public void A_search_stopped_at_once_still_counts_pieces_too_large_to_share_a_sheet()
+    {
+        var problem = Given.Problem(Given.Sheet(12, 12), (Given.Inches(7, 7), 5, true), (Given.Inches(6.5, 11), 3, true)).With((Given.Inches(8, 8), 2));
+        Assert.Equal(6, SheetPlanner.Plan(problem, cancellation: new(canceled: true)).LowerBound);
+    }
+
+    [Fact]
+    public void Asking_for_the_sheets_alone_gives_those_of_the_plan()
+    {
+        Tiny.Sample(problem =>
+        {
+            var plan = problem.Planned();
+            int? expected = plan.Unplaced.IsEmpty ? plan.Sheets : null;
+            Assert.Equal(expected, SheetPlanner.Sheets(problem, TestContext.Current.CancellationToken));
+        }, iter: 300);
+    }
+
+    [Fact]
+    public void So_many_sheets_suffice_and_no_fewer()
+    {
+        Tiny.Sample(problem =>
+        {
+            var plan = problem.Planned();
+            Assert.Equal(
+                (plan.Unplaced.IsEmpty, false),
+                (SheetPlanner.Suffice(problem, plan.Sheets, TestContext.Current.CancellationToken), SheetPlanner.Suffice(problem, plan.Sheets - 1, TestContext.Current.CancellationToken)));
+        }, iter: 300);
+    }
+
+    [Fact]
     public void Progress_ends_at_the_plan()
     {
         var told = new List<PlanProgress>();

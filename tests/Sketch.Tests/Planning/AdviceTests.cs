@@ -16,6 +16,27 @@ public class AdviceTests
         Assert.Equal("Trim the pieces of line 3 by 1/8, from 4 1/8 x 5 3/8 to 4 x 5 1/4: 1 sheet of gulls instead of 2.", run.Plan!.Advice.Suggestions[0].Text);
     }
 
+    // Hand-worked: four mats of 4 1/16 x 5 5/16 come from 12 x 12 and six of 4 x 5 1/4; one that shows 1/32 would then show nothing.
+    [Theory]
+    [InlineData("1/16", false)]
+    [InlineData("1/4", true)]
+    public void A_mat_is_trimmed_only_where_it_still_shows(string mat, bool proposed)
+    {
+        var card = PlanRun.Card.Replace("base A2", "base 4 5/16 x 5 9/16", StringComparison.Ordinal).Replace("of sky\n    mat +1/8, of deep", $"of deep\n    mat +{mat}, of sky", StringComparison.Ordinal);
+        var texts = PlanRun.Of($"{Top}make 6 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", OneSheet)).Plan!.Advice.Suggestions.Select(s => s.Text);
+        Assert.Equal(proposed, texts.Contains("Trim sky/mat of Gull by 1/16, from 4 1/16 x 5 5/16 to 4 x 5 1/4: 1 sheet of gulls instead of 2."));
+    }
+
+    // Hand-worked: 8 1/4 x 8 1/4 holds one of 4 1/4 x 5 and two of 4 x 4 3/4, which would leave the edge of the front bare.
+    [Fact]
+    public void No_strip_that_runs_from_edge_to_edge_is_trimmed()
+    {
+        const string card = "card \"Gull\"\nbase A2, fold left, of white\nrole sky: gulls\nfront\n  band: strip full x 5, top 1/4, of sky\n";
+        var shelf = OneSheet.Replace("12 x 12", "8 1/4 x 8 1/4", StringComparison.Ordinal);
+        var advice = PlanRun.Of($"{Top}make 2 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", shelf)).Plan!.Advice;
+        Assert.DoesNotContain(advice.Suggestions, s => s.Text.StartsWith("Trim ", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Three_changes_are_proposed_where_there_are_three()
     {

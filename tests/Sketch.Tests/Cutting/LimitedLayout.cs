@@ -1,6 +1,11 @@
-namespace Sketch.Cutting.Layouts;
+using Sketch.Cutting.Layouts;
 
-/// <summary>The layout of most worth that one rectangle allows when only so many copies of each kind are wanted.</summary>
+namespace Sketch.Tests.Cutting;
+
+/// <summary>
+/// The layout of most worth that one rectangle allows when only so many copies of each kind are wanted: the planner's two generators of layouts, put
+/// to the task that values are published for.
+/// </summary>
 internal static class LimitedLayout
 {
     /// <summary>Searches, first among good layouts, then among all that could be better.</summary>
