@@ -15,8 +15,6 @@ namespace Sketch.Planning;
 /// <param name="taken">What is written already; the boxes are added.</param>
 internal sealed class Callouts(Lettering lettering, SvgWriter svg, double points, Bounds sheet, IReadOnlyList<Bounds> pieces, List<Bounds> taken)
 {
-    private const int Directions = 16;
-    private const double Step = 1.5;
     private const double Near = 30;
     private const double Touching = 0.02;
     private const double LineWidth = 0.25;
@@ -37,7 +35,8 @@ internal sealed class Callouts(Lettering lettering, SvgWriter svg, double points
     {
         var target = boxes[boxes.Count / 2].Centre;
         var (width, height) = (lettering.Width(words, points) + 1.6, Lettering.CapitalHeight(points) * 1.6);
-        var place = Free(target, width, height, Near, pieces) ?? Free(target, width, height, sheet.Width + sheet.Height, []) ?? Around(target, width, height);
+        var place = FreePlace.Near(target, width, height, Near, sheet, [.. taken, .. pieces])
+            ?? FreePlace.Near(target, width, height, sheet.Width + sheet.Height, sheet, taken) ?? FreePlace.Around(target, width, height);
         taken.Add(place);
         svg.Open("line").Attribute("x1", target.X).Attribute("y1", target.Y).Attribute("x2", place.Centre.X).Attribute("y2", place.Centre.Y)
             .Attribute("stroke", "#1f1e1d").Attribute("stroke-width", LineWidth).Close();
@@ -46,28 +45,6 @@ internal sealed class Callouts(Lettering lettering, SvgWriter svg, double points
             .Attribute("fill", "#ffffff").Attribute("stroke", "#1f1e1d").Attribute("stroke-width", LineWidth).Close();
         lettering.WriteCentred(svg, words, place.Centre, points);
     }
-
-    private Bounds? Free(Point target, double width, double height, double reach, IReadOnlyList<Bounds> avoided)
-    {
-        for (var away = Step; away <= reach; away += Step)
-        {
-            for (var direction = 0; direction < Directions; direction++)
-            {
-                var (sin, cos) = Math.SinCos(2 * Math.PI * direction / Directions);
-                var place = Around(new(target.X + cos * (away + width / 2), target.Y + sin * (away + height / 2)), width, height);
-                if (place.Left >= sheet.Left && place.Right <= sheet.Right && place.Top >= sheet.Top && place.Bottom <= sheet.Bottom
-                    && !taken.Exists(t => t.Overlaps(place)) && !avoided.Any(a => a.Overlaps(place)))
-                {
-                    return place;
-                }
-            }
-        }
-
-        return null;
-    }
-
-    private static Bounds Around(Point centre, double width, double height) =>
-        new(centre.X - width / 2, centre.Y - height / 2, centre.X + width / 2, centre.Y + height / 2);
 
     private static List<List<Bounds>> Together(List<Bounds> boxes)
     {

@@ -96,7 +96,7 @@ public sealed class PlanPages
     private string Notes(SheetWork work)
     {
         var upright = _plan.Papers.First(p => p.Order.Paper == work.Paper).Order.Stock is { Upright: true } ? " Its print stands upright: lay it with the top of the print up." : "";
-        return $"{_plan.Files.Batch.Title}. Front side up, cut in the order of the numbers; a setting is the distance of the blade from the left or upper edge of the part in hand.{upright}";
+        return $"{_plan.Files.Batch.Title}. Front side up, cut in the order of the numbers; a setting is the distance of the blade from the left or upper edge of the part in hand{(_lengths.Metric ? ", in millimetres" : "")}.{upright}";
     }
 
     private PageFlow Flow(string title) => new(NamedSizes.FindSheet(null, _inInches ? "letter" : "A4").Found!.Size, _inInches, title, _lettering);

@@ -16,6 +16,7 @@ internal sealed class SheetDrawing
     private const double NumberPoints = 10.5;
     private const double DiscRadius = 2.7;
     private const double LineSpacing = 5.2;
+    private const double SameStepNear = 8;
 
     // Quiet tints that differ in lightness too, so that a grey print still tells them apart.
     private static readonly string[] Tints = ["#ffffff", "#e3eef2", "#f6e7d0", "#d8e6d3", "#efd9d9", "#dcd7ea", "#fbf3c8", "#cfe0ea"];
@@ -25,10 +26,12 @@ internal sealed class SheetDrawing
     private readonly Lettering _lettering;
     private readonly SvgWriter _svg;
     private readonly double _scale;
+    private readonly Bounds _sheet;
     private readonly List<Bounds> _taken = [];
+    private readonly List<(int Step, Bounds Box)> _discs = [];
 
     private SheetDrawing(SheetWork work, LengthStyle lengths, Lettering lettering, SvgWriter svg, double scale) =>
-        (_work, _lengths, _lettering, _svg, _scale) = (work, lengths, lettering, svg, scale);
+        (_work, _lengths, _lettering, _svg, _scale, _sheet) = (work, lengths, lettering, svg, scale, Scaled(new(default, default, work.Layout.Stock.Width, work.Layout.Stock.Height), scale));
 
     /// <summary>Draws into an open element, the sheet's upper left corner at 0, 0.</summary>
     /// <param name="work">The sheet.</param>
@@ -80,18 +83,19 @@ internal sealed class SheetDrawing
             Leftover(leftover);
         }
 
-        var sheet = Scaled(new(default, default, layout.Stock.Width, layout.Stock.Height));
-        new Callouts(_lettering, _svg, SmallestPoints, sheet, [.. layout.Pieces.Select(p => Scaled(p.Place))], _taken).Write(small);
+        new Callouts(_lettering, _svg, SmallestPoints, _sheet, [.. layout.Pieces.Select(p => Scaled(p.Place))], _taken).Write(small);
     }
 
     private string TintOf(Size size) => Tints[_work.Pieces.IndexOf(_work.Pieces.First(p => p.Key == _work.KeyOf(size))) % Tints.Length];
 
     private Point At(Place place) => new(place.Left.Millimetres * _scale, place.Top.Millimetres * _scale);
 
-    private Bounds Scaled(Rect rect)
+    private Bounds Scaled(Rect rect) => Scaled(rect, _scale);
+
+    private static Bounds Scaled(Rect rect, double scale)
     {
         var bounds = Bounds.Of(rect);
-        return new(bounds.Left * _scale, bounds.Top * _scale, bounds.Right * _scale, bounds.Bottom * _scale);
+        return new(bounds.Left * scale, bounds.Top * scale, bounds.Right * scale, bounds.Bottom * scale);
     }
 
     private void Box(Rect rect, string fill)
@@ -123,30 +127,43 @@ internal sealed class SheetDrawing
         }
     }
 
+    // On the cut where that is free, else beside it with a line to it; a cut amid others of its step is numbered by theirs.
     private void Disc(CutStep step, Cutting.Cut cut)
     {
         var (from, to) = (At(cut.From), At(cut.To));
         var length = Math.Max(to.X - from.X, to.Y - from.Y);
-        Bounds? free = null;
-        for (var along = Math.Min(DiscRadius + 0.6, length / 2); along <= length - DiscRadius || free is null; along += DiscRadius)
+        for (var along = Math.Min(DiscRadius + 0.6, length / 2); along <= Math.Max(length - DiscRadius, length / 2); along += DiscRadius)
         {
-            var middle = cut.IsUpright ? new Point(from.X, from.Y + along) : new Point(from.X + along, from.Y);
-            var box = new Bounds(middle.X, middle.Y, middle.X, middle.Y).Grow(DiscRadius);
-            free ??= box;
+            var box = AroundDisc(cut.IsUpright ? new(from.X, from.Y + along) : new(from.X + along, from.Y));
             if (!_taken.Exists(t => t.Overlaps(box)))
             {
-                free = box;
-                break;
+                Disc(step, box);
+                return;
             }
         }
 
-        var centre = free.Value.Centre;
-        _taken.Add(free.Value);
-        _svg.Open("circle").Attribute("cx", centre.X).Attribute("cy", centre.Y).Attribute("r", DiscRadius).Attribute("fill", "#1f1e1d").Close();
+        var middle = new Point((from.X + to.X) / 2, (from.Y + to.Y) / 2);
+        if (_discs.Exists(d => d.Step == step.Number && d.Box.Grow(SameStepNear).Overlaps(AroundDisc(middle))))
+        {
+            return;
+        }
+
+        var beside = FreePlace.Near(middle, 2 * DiscRadius, 2 * DiscRadius, _sheet.Width + _sheet.Height, _sheet, _taken) ?? AroundDisc(middle);
+        Line(middle, beside.Centre);
+        Disc(step, beside);
+    }
+
+    private void Disc(CutStep step, Bounds box)
+    {
+        _taken.Add(box);
+        _discs.Add((step.Number, box));
+        _svg.Open("circle").Attribute("cx", box.Centre.X).Attribute("cy", box.Centre.Y).Attribute("r", DiscRadius).Attribute("fill", "#1f1e1d").Close();
         _svg.Open("g").Attribute("fill", "#ffffff");
-        _lettering.WriteCentred(_svg, step.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), centre, NumberPoints);
+        _lettering.WriteCentred(_svg, step.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), box.Centre, NumberPoints);
         _svg.Close();
     }
+
+    private static Bounds AroundDisc(Point middle) => FreePlace.Around(middle, 2 * DiscRadius, 2 * DiscRadius);
 
     // False when the piece is too small for a letter clear of the numbers.
     private bool Label(Bounds piece, string key, bool isFirst)

@@ -43,7 +43,9 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
 
         var shared = batch.Makers > 1 ? $" shared by {batch.Makers} makers" : "";
         var spare = batch.Spare > 0 ? $" and {batch.Spare} spare" : "";
-        var sum = $"{Cards(recipients)}{shared}{spare} are {Cards(needed)}{(batch.Makers > 1 ? " for each" : "")}";
+        var sum = batch is { Makers: <= 1, Spare: 0 }
+            ? $"{Cards(needed)} {(needed == 1 ? "is" : "are")} asked for"
+            : $"{Cards(recipients)}{shared}{spare} are {Cards(needed)}{(batch.Makers > 1 ? " for each" : "")}";
         var place = batch.Makes.IsEmpty ? batch.Location : batch.Makes[^1].Location;
         var designs = batch.Makes.Length == 1 ? "the design makes" : "the designs make";
         if (plan.Cards < needed)

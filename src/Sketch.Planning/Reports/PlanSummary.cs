@@ -42,7 +42,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
     {
         var sentences = ImmutableArray.CreateBuilder<string>();
         sentences.AddRange(plan.Papers.Where(p => p.Short > 0).Select(p => $"To buy: {(p.Short == 1 ? "1 sheet" : $"{Number(p.Short)} sheets")} of {p.Order.Paper}."));
-        sentences.AddRange(plan.Advice.Suggestions.Select(s => s.Text + (s.IsEnough ? " Then it is enough." : "")));
+        sentences.AddRange(plan.Advice.Suggestions.Select(s => s.Text + (s.IsEnough ? $" Then there is enough {s.Paper}." : "")));
         var makeable = plan.Advice.Makeable;
         if (!makeable.IsEmpty)
         {
