@@ -8,6 +8,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
 using Sketch.Output.Files;
 using Sketch.Preview.Desk;
 using Sketch.Preview.Folder;
@@ -59,6 +60,8 @@ public sealed class PageServer : IAsyncDisposable
             options.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
         });
         builder.Services.AddRoutingCore();
+        // A fault of the tool is told where it was started; everything else is nobody's business.
+        builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
         var app = builder.Build();
         var room = new Workroom(opened, new(drafts), news, app.Lifetime.ApplicationStopping);
         var word = Gate.NewWord();
@@ -67,24 +70,27 @@ public sealed class PageServer : IAsyncDisposable
         {
             TokenLimit = RequestsAtOnce, TokensPerPeriod = RequestsASecond, ReplenishmentPeriod = TimeSpan.FromSeconds(1), QueueLimit = 0, AutoReplenishment = true,
         });
-        app.Use(async (context, next) =>
+        app.Use((context, next) =>
         {
-            Gate.Protect(context);
-            using var lease = limiter.AttemptAcquire();
-            if (!lease.IsAcquired)
-            {
-                context.Response.StatusCode = StatusCodes.Status429TooManyRequests;
-                return;
-            }
-
             // Until the port is known nobody can have the address.
             if (gate is null)
             {
                 context.Response.StatusCode = StatusCodes.Status503ServiceUnavailable;
-                return;
+                return Task.CompletedTask;
             }
 
-            await gate.Pass(context, () => next(context)).ConfigureAwait(false);
+            // Those who are not let in do not use up what the page may ask.
+            return gate.Pass(context, async () =>
+            {
+                using var lease = limiter.AttemptAcquire();
+                if (!lease.IsAcquired)
+                {
+                    await Answer.Problem(context, StatusCodes.Status429TooManyRequests, "The page asks more than it should; wait a moment.").ConfigureAwait(false);
+                    return;
+                }
+
+                await next(context).ConfigureAwait(false);
+            });
         });
         app.UseRouting();
         PageFiles.Map(app);

@@ -43,25 +43,25 @@ internal static class PlanRoutes
             return;
         }
 
+        context.Response.ContentType = "application/x-ndjson; charset=utf-8";
+        var told = Channel.CreateBounded<BatchProgress>(new BoundedChannelOptions(64) { FullMode = BoundedChannelFullMode.DropOldest });
+        var findings = new FindingBag();
         var search = room.Plans.Begin(window, file, context.RequestAborted, room.Stopping);
+        var planning = Task.Run(() =>
+        {
+            try
+            {
+                return BatchFiles.Read(reading.Source, room.Files, findings) is { } files
+                    ? BatchPlanner.Plan(files, TimeLimit, findings, new Teller(told.Writer), search.Token)
+                    : null;
+            }
+            finally
+            {
+                told.Writer.Complete();
+            }
+        }, CancellationToken.None);
         try
         {
-            context.Response.ContentType = "application/x-ndjson; charset=utf-8";
-            var told = Channel.CreateBounded<BatchProgress>(new BoundedChannelOptions(64) { FullMode = BoundedChannelFullMode.DropOldest });
-            var findings = new FindingBag();
-            var planning = Task.Run(() =>
-            {
-                try
-                {
-                    return BatchFiles.Read(reading.Source, room.Files, findings) is { } files
-                        ? BatchPlanner.Plan(files, TimeLimit, findings, new Teller(told.Writer), search.Token)
-                        : null;
-                }
-                finally
-                {
-                    told.Writer.Complete();
-                }
-            }, CancellationToken.None);
             await foreach (var progress in told.Reader.ReadAllAsync(context.RequestAborted).ConfigureAwait(false))
             {
                 await Line(context, json =>
@@ -82,6 +82,8 @@ internal static class PlanRoutes
         }
         finally
         {
+            // A window that went away has ended its search; it is waited for, since it still looks at its token.
+            await ((Task)planning).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
             room.Plans.End(window, file, search);
         }
     }
