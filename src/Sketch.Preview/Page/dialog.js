@@ -22,6 +22,8 @@ const place = () => document.getElementById('notice');
 
 /** Tells something above the text, with buttons; it stays until one is pressed. */
 export function notice(sentence, ...answers) {
+  // The same once more, as with every key after the program has stopped, is not told again.
+  if (!place().hidden && place().firstChild?.textContent === sentence) return;
   place().replaceChildren(
     element('p', {}, sentence),
     ...answers.map(([text, act]) => button(text, () => { quiet(); act?.(); })));

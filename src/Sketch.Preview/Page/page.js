@@ -54,17 +54,18 @@ function refreshTab() {
 }
 
 // Seeing: one request at a time, and the latest text as soon as the one before is drawn.
-let isSeeing = false;
+let seeing = null;
 let isBehind = false;
 
-async function see() {
-  if (!work.file) return;
-  if (isSeeing) {
-    isBehind = true;
-    return;
-  }
-  isSeeing = true;
-  do {
+/** Sends the text as it stands; settles when the program has it and all that came after. */
+function see() {
+  isBehind = true;
+  seeing ??= look().finally(() => { seeing = null; });
+  return seeing;
+}
+
+async function look() {
+  while (isBehind && work.file) {
     isBehind = false;
     const [file, text] = [work.file, editor.text()];
     try {
@@ -73,13 +74,18 @@ async function see() {
         choices: [...work.choices].map(([role, paper]) => `${role}=${paper}`),
         unfolded: picture.isUnfolded(), known: picture.known(),
       });
+      isGone = false;
       if (file === work.file) show(sight);
     } catch (problem) {
+      isGone = problem.status === 0;
       tellProblem(problem);
     }
-  } while (isBehind);
-  isSeeing = false;
+  }
 }
+
+// Whether the program has stopped: then typing is nowhere but in this window.
+let isGone = false;
+addEventListener('beforeunload', (event) => { if (isGone && isChanged()) event.preventDefault(); });
 
 function show(sight) {
   work.kind = sight.kind;
@@ -135,6 +141,8 @@ function nearestStash(file) {
 }
 
 async function open(file, line = 0) {
+  // The last keys in the file that is left have to reach the program first.
+  if (work.file) await see();
   let found;
   try {
     found = await get('text', { file, window: name });
@@ -181,16 +189,17 @@ const forget = (window, keep) => post('forget', { file: work.file, window, keep 
 // Saving.
 async function save() {
   if (!work.file) return;
-  const text = editor.text();
+  const [file, text] = [work.file, editor.text()];
   try {
-    const { stamp } = await post('save', { file: work.file, window: name, text, stamp: work.stamp });
+    const { stamp } = await post('save', { file, window: name, text, stamp: work.stamp });
+    if (file !== work.file) return;
     Object.assign(work, { saved: text, stamp });
     quiet();
     tellState();
     await see();
     await listFiles();
   } catch (problem) {
-    if (problem.status === 409) askWhose(problem.answer, work.stamp);
+    if (problem.status === 409 && file === work.file) askWhose(problem.answer, work.stamp);
     else tellProblem(problem);
   }
 }
@@ -216,20 +225,25 @@ async function changedOnDisk(changed) {
     return;
   }
   if (!work.file) return listFiles();
+  const { file } = work;
   let there;
   try {
-    there = await get('text', { file: work.file, window: name });
+    there = await get('text', { file, window: name });
   } catch (problem) {
-    if (problem.status === 404) notice(`${work.file} is no longer in the folder. Save puts it back as it stands here.`, ['Put this away', () => { work.stamp = ''; }]);
+    if (problem.status !== 404 || file !== work.file) return;
+    Object.assign(work, { saved: '', stamp: '' });
+    notice(`${file} is no longer in the folder. Save puts it back as it stands here.`, ['Put this away', null]);
+    tellState();
+    await listFiles();
     return;
   }
-  if (there.stamp === work.stamp) return;
+  if (file !== work.file || there.stamp === work.stamp) return;
   if (isChanged() && editor.text() !== there.text) {
     askWhose(there, work.stamp);
     return;
   }
   Object.assign(work, { saved: there.text, stamp: there.stamp });
-  editor.replaceAll(there.text);
+  if (editor.text() !== there.text) editor.replaceAll(there.text);
   tellState();
   await see();
 }
