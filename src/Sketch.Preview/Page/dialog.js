@@ -22,13 +22,14 @@ const place = () => document.getElementById('notice');
 
 /** Tells something above the text, with buttons; it stays until one is pressed. */
 export function notice(sentence, ...answers) {
-  // The same once more, as with every key after the program has stopped, is not told again.
-  if (!place().hidden && place().firstChild?.textContent === sentence) return;
   place().replaceChildren(
     element('p', {}, sentence),
     ...answers.map(([text, act]) => button(text, () => { quiet(); act?.(); })));
   place().hidden = false;
 }
+
+/** Whether a sentence is being told. */
+export const isTold = (sentence) => !place().hidden && place().firstChild?.textContent === sentence;
 
 /** Takes the notice away. */
 export function quiet() {

@@ -1,6 +1,6 @@
 // The page: a text, what was found in it, and what it comes to. Everything shown is worked out by the program; see server.js.
 import { createEditor } from './editor.js';
-import { dialog, notice, quiet } from './dialog.js';
+import { dialog, isTold, notice, quiet } from './dialog.js';
 import { button, element } from './elements.js';
 import { showFindings } from './findings.js';
 import { makePapers, makeShelf } from './papers.js';
@@ -121,7 +121,8 @@ function tellState() {
 
 function tellProblem(problem) {
   if (!(problem instanceof Problem)) throw problem;
-  notice(problem.message, ['Put this away', null]);
+  // With every key after the program has stopped it is the same: once is enough.
+  if (!isTold(problem.message)) notice(problem.message, ['Put this away', null]);
 }
 
 // Opening.
