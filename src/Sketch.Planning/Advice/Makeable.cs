@@ -21,7 +21,7 @@ internal sealed class Makeable
     private Makeable(BatchPlan plan, Trial trial)
     {
         _designs = plan.Files.Designs;
-        _papers = [.. plan.Papers.Where(p => p.Short > 0)];
+        _papers = [.. plan.Papers.Where(p => p.Short > 0 && p.Order.Pieces.Any(x => x.Design is not null))];
         _supplies = [.. plan.Supplies.Where(s => s is { Short: > 0, IsEstimate: false, Stock.IsEmpty: false })];
         _trial = trial;
     }

@@ -68,9 +68,9 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
         {
             var piece = plan.Pieces[misfit.Id];
             var sheet = paper.Order.Sheet;
-            var turned = paper.Order.Stock is { Upright: true } || piece.Upright ? ", which is not turned," : "";
+            var turned = paper.Order.Stock is { Upright: true } || piece.Upright ? ", which is not turned" : "";
             findings.Add(FindingCatalogue.FitsNowhere, piece.Location,
-                $"{Called(piece)}, {_lengths.Text(piece.Size)}{turned} is larger than a sheet of {paper.Order.Paper}, {_lengths.Text(sheet.Usable.Size)} without its trim; {misfit.Count} {(misfit.Count == 1 ? "is" : "are")} left out.",
+                $"{Called(piece)}, {_lengths.Text(piece.Size)}{turned}, is larger than a sheet of {paper.Order.Paper}, {_lengths.Text(sheet.Usable.Size)} without its trim; {misfit.Count} {(misfit.Count == 1 ? "is" : "are")} left out.",
                 "Make it smaller, join it from two pieces, or take a paper with larger sheets.");
         }
     }

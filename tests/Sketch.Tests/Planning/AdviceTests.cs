@@ -69,6 +69,13 @@ public class AdviceTests
     }
 
     [Fact]
+    public void A_paper_for_loose_pieces_alone_keeps_no_card_from_being_made()
+    {
+        var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\ncut 3 of 4 x 5 from gull\n", ("shelf.stash", OneSheet));
+        Assert.Equal(6, Assert.Single(run.Plan!.Advice.Makeable).Count);
+    }
+
+    [Fact]
     public void Nothing_is_proposed_where_all_is_there()
     {
         var advice = PlanRun.Of($"{Top}make 2 of \"gull.card\"\n").Plan!.Advice;
