@@ -23,6 +23,10 @@ internal sealed class Lettering(ISurroundings surroundings)
     // A point is 1/72 in; a capital of the tool's font is 0.727 of the letter size high, as its OS/2 table says.
     private const double CapitalPerPoint = 25.4 / 72 * 0.727;
 
+    // The widest blank between the ink of two words, in heights of a capital, so that no line comes out wider than allowed.
+    private const double Blank = 0.55;
+    private const double NearlyFits = 1.2;
+
     private readonly Dictionary<string, (string Path, Bounds Bounds)> _shaped = new(StringComparer.Ordinal);
 
     /// <summary>Height of a capital in millimetres.</summary>
@@ -61,18 +65,26 @@ internal sealed class Lettering(ISurroundings surroundings)
     /// <summary>Parts words into lines that are at most so wide; a longer word stands alone.</summary>
     public IEnumerable<string> Wrap(string words, double points, double width)
     {
-        var line = "";
-        foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        // Word by word, since shaping each beginning of a line anew would take as long as drawing the page.
+        var (line, taken, blank) = ("", 0.0, Blank * CapitalHeight(points));
+        var parts = words.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (parts.Sum(w => Width(w, points) + blank) < width * NearlyFits && Width(words, points) <= width)
         {
-            var longer = line.Length == 0 ? word : $"{line} {word}";
-            if (line.Length > 0 && Width(longer, points) > width)
+            yield return words;
+            yield break;
+        }
+
+        foreach (var word in parts)
+        {
+            var here = Width(word, points);
+            if (line.Length > 0 && taken + blank + here > width)
             {
                 yield return line;
-                line = word;
+                (line, taken) = (word, here);
             }
             else
             {
-                line = longer;
+                (line, taken) = line.Length == 0 ? (word, here) : ($"{line} {word}", taken + blank + here);
             }
         }
 
