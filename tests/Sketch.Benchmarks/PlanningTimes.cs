@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Sketch.Cutting;
 using Sketch.Diagnostics;
 using Sketch.Output.Files;
@@ -14,6 +15,7 @@ namespace Sketch.Benchmarks;
 internal static class PlanningTimes
 {
     private const int SixtyKindsBatches = 5;
+    private const int Repeats = 5;
 
     private static readonly TimeSpan TimeLimit = TimeSpan.FromSeconds(60);
 
@@ -32,10 +34,13 @@ internal static class PlanningTimes
     private static void Sample(string path)
     {
         var files = BatchFiles.Read(FolderFiles.ReadFile(path).Source!, new FolderFiles(), new FindingBag()) ?? throw new InvalidOperationException($"{path} is no batch");
-        var (papers, spent) = Cut(files);
-        BatchPlan? plan = null;
-        var whole = Clock.Time(() => plan = BatchPlanner.Plan(files, TimeLimit, new FindingBag()));
-        Clock.Print($"{plan!.Cards} cards, {papers.Length} papers, {RandomBatches.Kinds(papers.Select(p => p.Order))} kinds of piece. Sheets: {spent.Wall:0} ms ({spent.Processor:0} of processor); with advice and supplies: {whole.Wall:0} ms ({whole.Processor:0}); suggestions: {plan.Advice.Suggestions.Length}\n");
+        var (papers, first) = Cut(files);
+        var again = Enumerable.Range(0, Repeats).Select(_ => Cut(files).Spent).ToList();
+        Clock.Print($"{papers.Length} papers, {RandomBatches.Kinds(papers.Select(p => p.Order))} kinds of piece. Sheets, ms (of processor): the first time {Told(first)}, then median of {Repeats} {Told(Median(again))}");
+        var scarce = files with { Stash = files.Stash! with { Papers = [.. files.Stash.Papers.Select(p => p with { Sheets = p.Sheets / 4 })] } };
+        var plan = BatchPlanner.Plan(scarce, TimeLimit, new FindingBag());
+        var advice = Enumerable.Range(0, Repeats).Select(_ => Clock.Time(() => Advice.For(plan, TimeLimit, default))).ToList();
+        Clock.Print($"Advice with a quarter of the paper on the shelf, {plan.Papers.Count(p => p.Short > 0)} papers short, {plan.Advice.Suggestions.Length} suggestions: median of {Repeats} {Told(Median(advice))}\n");
         Clock.Print($"| paper | kinds | pieces | area bound | bound | sheets | shelves | proved |");
         Clock.Print($"| --- | ---: | ---: | ---: | ---: | ---: | ---: | --- |");
         foreach (var p in papers)
@@ -98,6 +103,10 @@ internal static class PlanningTimes
     }
 
     private static double Area(Units.Size size) => size.Width.Millimetres * size.Height.Millimetres;
+
+    private static Spent Median(List<Spent> spent) => new(Clock.Quantile(spent.Select(s => s.Wall), 0.5), Clock.Quantile(spent.Select(s => s.Processor), 0.5));
+
+    private static string Told(Spent spent) => string.Create(CultureInfo.InvariantCulture, $"{spent.Wall:0} ({spent.Processor:0})");
 
     private static void Quantiles(string what, double[] values) => Clock.Print(
         $"| {what} | {Clock.Quantile(values, 0.5):0} | {Clock.Quantile(values, 0.95):0} | {values.Max():0} |");
