@@ -1,88 +1,96 @@
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using Xunit;
+using static Microsoft.Playwright.Assertions;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>The pages that the tool makes, opened from disk in Debian's Chromium without scripts of their own and judged by axe-core.</summary>
-public sealed class AccessibilityTests : IAsyncLifetime
+/// <summary>Each state of the page, judged by axe-core in light and in dark.</summary>
+public sealed class AccessibilityTests(Browsers browsers) : OnPage(browsers)
 {
-    private const string Chromium = "/usr/bin/chromium";
-
-    private const string Card = """
-        card "Keepers' watch"
-        note "# Before you cut" "See [the list](list.html) and **this**:" "" "| Paper | Sheets |" "| --- | --- |" "| gulls | 2 |"
-        base A2, fold left, of white
-        role sky: gulls #9fc9e8
-        role deep: navy
-        front
-          panel 3 x 4, of sky
-            mat +1/8, of deep
-          text "Keep the light", bottom 1/2, of deep
-        """;
-
-    private const string Stash = """
-        stash "Shelf"
-        paper gulls: 12 x 12, 3 sheets, front waves, back stripes
-        cardstock navy: letter, 3 sheets
-        cardstock red: letter, 3 sheets
-        """;
-
-    private readonly string _folder = Directory.CreateTempSubdirectory("sketch-pages-").FullName;
-    private IPlaywright? _playwright;
-    private IBrowser? _browser;
-
-    public async ValueTask InitializeAsync()
+    private async Task Show(string state)
     {
-        Assert.SkipUnless(File.Exists(Chromium), "There is no Chromium.");
-        await File.WriteAllTextAsync(Path.Combine(_folder, "watch.card"), Card, TestContext.Current.CancellationToken);
-        await File.WriteAllTextAsync(Path.Combine(_folder, "shelf.stash"), Stash, TestContext.Current.CancellationToken);
-        _playwright = await Playwright.CreateAsync();
-        _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox"] });
-    }
-
-    [Fact]
-    public async Task A_gallery_has_no_barriers()
-    {
-        Make("gallery", _folder, "--out", _folder);
-
-        await HasNoBarriers("index.html");
-    }
-
-    [Fact]
-    public async Task A_page_of_variants_has_no_barriers()
-    {
-        Make("variants", Path.Combine(_folder, "watch.card"), "--stash", Path.Combine(_folder, "shelf.stash"), "--out", _folder, "--as", "html");
-
-        await HasNoBarriers("watch-variants.html");
-    }
-
-    public async ValueTask DisposeAsync()
-    {
-        if (_browser is not null)
+        switch (state)
         {
-            await _browser.DisposeAsync();
+            case "Papers":
+                await OpenTab("Papers");
+                await Button("Show the card in many papers").ClickAsync();
+                await Page.Locator(".variant").First.ClickAsync();
+                break;
+            case "Shelf":
+                await Page.Locator("#file").SelectOptionAsync("museum.stash");
+                await Expect(Page.Locator("#panel-shelf .swatch").First).ToBeVisibleAsync();
+                break;
+            case "Sheets":
+                await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
+                await Button("Work out the sheets").ClickAsync();
+                await Expect(Page.Locator(".plan svg").First).ToBeVisibleAsync();
+                break;
+            case "findings":
+                await TypeAt(9, ", rigth 1/4");
+                await TypeAt(8, ", left 3");
+                await Expect(Findings.First).ToContainTextAsync("Line");
+                await Page.Locator("summary").First.ClickAsync();
+                break;
+            case "question":
+                await TypeAt(1, " # mine");
+                Write("watch.card", Card + "# theirs\n");
+                await Expect(Page.Locator("#notice")).ToBeVisibleAsync();
+                break;
+            case "new file":
+                await Button("Begin a new file…").ClickAsync();
+                break;
+            case "earlier texts":
+                await TypeAt(1, " # mine");
+                await Button("Save").ClickAsync();
+                await Expect(State).ToHaveTextAsync("Saved");
+                await Button("Earlier texts…").ClickAsync();
+                await Expect(Page.Locator("#earlier-list")).ToBeVisibleAsync();
+                break;
+            default:
+                await OpenTab(state);
+                break;
         }
-
-        _playwright?.Dispose();
-        Directory.Delete(_folder, recursive: true);
     }
 
-    private static void Make(params string[] args)
+    [Theory]
+    [InlineData("Picture")]
+    [InlineData("Papers")]
+    [InlineData("Sizes")]
+    [InlineData("Templates")]
+    [InlineData("Shelf")]
+    [InlineData("Sheets")]
+    [InlineData("findings")]
+    [InlineData("question")]
+    [InlineData("new file")]
+    [InlineData("earlier texts")]
+    public async Task The_page_has_no_barriers(string state)
     {
-        using var error = new StringWriter();
-        Assert.True(Cli.Program.Run(args, TextWriter.Null, error, TestContext.Current.CancellationToken) == 0, error.ToString());
+        await Page.EmulateMediaAsync(new() { ReducedMotion = ReducedMotion.Reduce });
+        await Show(state);
+        foreach (var colours in (ColorScheme[])[ColorScheme.Light, ColorScheme.Dark])
+        {
+            await Page.EmulateMediaAsync(new() { ColorScheme = colours });
+            var result = await Page.RunAxe();
+            Assert.Empty(result.Violations.Select(v => $"{colours}: {v.Id}: {v.Help} ({string.Join(", ", v.Nodes.Select(n => n.Html))})"));
+        }
     }
 
-    private async Task HasNoBarriers(string name)
+    [Fact]
+    public async Task The_severity_of_a_finding_is_told_in_words()
     {
-        var page = await _browser!.NewPageAsync();
-        var asked = new List<string>();
-        page.Request += (_, request) => asked.Add(request.Url);
-        await page.GotoAsync(new Uri(Path.Combine(_folder, name)).AbsoluteUri);
-        var result = await page.RunAxe();
+        await TypeAt(9, ", rigth 1/4");
+        await Expect(Findings.First).ToContainTextAsync("Error");
+    }
 
-        Assert.Empty(result.Violations.Select(v => $"{v.Id}: {v.Help} ({string.Join(", ", v.Nodes.Select(n => n.Html))})"));
-        Assert.DoesNotContain(asked, url => url.StartsWith("http", StringComparison.Ordinal));
+    [Fact]
+    public async Task Each_picture_says_what_it_shows() => await Expect(Page.GetByRole(AriaRole.Img, new() { Name = "Front, 4 1/4 x 5 1/2 in" })).ToBeVisibleAsync();
+
+    [Fact]
+    public async Task What_was_found_is_told_to_screen_readers()
+    {
+        await Expect(Page.Locator("#summary")).ToHaveAttributeAsync("role", "status");
+        await TypeAt(9, ", rigth 1/4");
+        await Expect(Page.Locator("#summary")).ToContainTextAsync("1 error");
     }
 }

@@ -12,7 +12,10 @@ export function dialog(title, content, answers) {
   box.returnValue = '';
   return new Promise((settled) => {
     box.onclose = () => settled(box.returnValue || null);
-    box.querySelector('form').onsubmit = () => box.onclose?.call();
+    box.querySelector('form').onsubmit = (event) => {
+      event.preventDefault();
+      box.close(event.submitter?.value ?? '');
+    };
     box.showModal();
     box.querySelector('input:not([type=radio]), button')?.focus();
   }).finally(() => { box.onclose = null; });

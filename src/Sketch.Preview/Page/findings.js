@@ -21,6 +21,6 @@ export function showFindings(list, findings, { goTo, apply, openFile }) {
   // A finding that is mended takes its button along; the focus goes on to the next.
   if (focused >= 0) {
     const left = list.querySelectorAll('button');
-    (left[Math.min(focused, left.length - 1)] ?? list.closest('section')).focus?.();
+    (left[Math.min(focused, left.length - 1)] ?? list.closest('section[tabindex]')).focus();
   }
 }

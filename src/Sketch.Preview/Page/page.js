@@ -75,7 +75,7 @@ async function look() {
         unfolded: picture.isUnfolded(), known: picture.known(),
       });
       isGone = false;
-      if (file === work.file) show(sight);
+      if (file === work.file) show(sight, text);
     } catch (problem) {
       isGone = problem.status === 0;
       tellProblem(problem);
@@ -87,19 +87,23 @@ async function look() {
 let isGone = false;
 addEventListener('beforeunload', (event) => { if (isGone && isChanged()) event.preventDefault(); });
 
-function show(sight) {
+function show(sight, text) {
   work.kind = sight.kind;
   work.sight = sight;
   tabs.offer(tabsFor[sight.kind]);
   if (sight.kind === 'card') picture.show(sight.pictures);
-  showFound(sight);
+  showFound(sight, text);
   document.title = `${isChanged() ? '• ' : ''}${sight.title ?? work.file} – Sketch`;
   if (tabs.current() !== 'picture') refreshTab();
 }
 
 let lastFound = '';
 
-function showFound({ findings, summary }) {
+// The text in which the findings shown were found.
+let foundIn = '';
+
+function showFound({ findings, summary }, text = editor.text()) {
+  foundIn = text;
   // Most keys find nothing new; a screen reader is not told the same again.
   const now = JSON.stringify([work.file, findings]);
   if (now === lastFound) return;
@@ -108,7 +112,8 @@ function showFound({ findings, summary }) {
   byId('summary').textContent = summary;
   showFindings(byId('findings'), findings, {
     goTo: (line, column) => editor.goTo(line, column),
-    apply: (edit) => editor.apply(edit),
+    // A key later its place may be another; what is found then is about to be shown.
+    apply: (edit) => { if (editor.text() === foundIn) editor.apply(edit); },
     openFile: (file, line) => open(file, line),
   });
 }
@@ -227,18 +232,22 @@ async function changedOnDisk(changed) {
   }
   if (!work.file) return listFiles();
   const { file } = work;
-  let there;
+  let there = null;
   try {
     there = await get('text', { file, window: name });
   } catch (problem) {
-    if (problem.status !== 404 || file !== work.file) return;
+    if (problem.status !== 404) return;
+  }
+  if (file !== work.file) return;
+  // Where there is typing in a file that is gone, it comes without a stamp.
+  if (!there?.stamp) {
     Object.assign(work, { saved: '', stamp: '' });
     notice(`${file} is no longer in the folder. Save puts it back as it stands here.`, ['Put this away', null]);
     tellState();
     await listFiles();
     return;
   }
-  if (file !== work.file || there.stamp === work.stamp) return;
+  if (there.stamp === work.stamp) return;
   if (isChanged() && editor.text() !== there.text) {
     askWhose(there, work.stamp);
     return;

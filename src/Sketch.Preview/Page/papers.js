@@ -32,7 +32,8 @@ export function makeShelf(panel, { asked, goTo }) {
 /** The papers of a card. */
 export function makePapers(panel, { work, asked, chosen, textKept, tell, tellProblem, stashes, copyPicture }) {
   let role = '';
-  let shelf = { stash: null, papers: [] };
+  let age = 0;
+  let shelf = { stash: null, age, papers: [] };
   const stash = element('select', { id: 'stash' });
   stash.addEventListener('change', () => { work.stash = stash.value; work.choices.clear(); variants.replaceChildren(); chosen(); });
   const roles = element('fieldset', {}, element('legend', {}, 'Which role gets another paper?'));
@@ -129,7 +130,11 @@ export function makePapers(panel, { work, asked, chosen, textKept, tell, tellPro
       const all = stashes();
       stash.replaceChildren(element('option', { value: '' }, 'none: the colours that the card says'), ...all.map((s) => element('option', { value: s }, s)));
       stash.value = work.stash;
-      if (shelf.stash !== work.stash) shelf = { stash: work.stash, papers: work.stash ? (await get('shelf', { stash: work.stash })).papers : [] };
+      if (shelf.stash !== work.stash || shelf.age !== age) {
+        // The file may change again while this answer is on its way; then it is asked for once more.
+        const asOf = { stash: work.stash, age };
+        shelf = { ...asOf, papers: asOf.stash ? (await get('shelf', { stash: asOf.stash })).papers : [] };
+      }
       many.disabled = !work.stash;
       const found = (await get('orders', asked())).orders;
       const before = orders.value;
@@ -141,6 +146,6 @@ export function makePapers(panel, { work, asked, chosen, textKept, tell, tellPro
       copyPicture(trial);
     },
     /** The stash was changed by another window or program. */
-    shelfChanged() { shelf = { stash: null, papers: [] }; },
+    shelfChanged() { age += 1; },
   };
 }

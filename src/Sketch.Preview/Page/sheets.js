@@ -7,7 +7,7 @@ export function makeSheets(panel, { asked, tellProblem, showFindings }) {
   const start = button('Work out the sheets', work, { className: 'chief' });
   const enough = button('Take the best so far', () => post('enough', asked()).catch(tellProblem), { hidden: true });
   const outdated = element('p', { className: 'empty', hidden: true }, 'The text has changed since: work the sheets out again.');
-  const progress = element('ul', { className: 'progress', role: 'status' });
+  const progress = element('div', { className: 'progress', role: 'status' });
   const links = element('p', { className: 'choices', hidden: true });
   const plan = element('div', { className: 'plan' });
   panel.append(
@@ -21,7 +21,7 @@ export function makeSheets(panel, { asked, tellProblem, showFindings }) {
     enough.hidden = false;
     outdated.hidden = links.hidden = true;
     plan.replaceChildren();
-    progress.replaceChildren(element('li', {}, 'Reading the cards …'));
+    progress.replaceChildren(element('p', {}, 'Reading the cards …'));
     const papers = new Map();
     const { file } = asked();
     try {
@@ -43,7 +43,7 @@ export function makeSheets(panel, { asked, tellProblem, showFindings }) {
   function tell(papers, { paper, sheets, bound }) {
     if (!papers.has(paper)) {
       if (papers.size === 0) progress.replaceChildren();
-      const line = element('li');
+      const line = element('p');
       papers.set(paper, line);
       progress.append(line);
     }

@@ -1,0 +1,47 @@
+using Microsoft.Playwright;
+using Sketch.Browser.Tests;
+using Xunit;
+
+[assembly: AssemblyFixture(typeof(Browsers))]
+
+namespace Sketch.Browser.Tests;
+
+/// <summary>Debian's Chromium, started once for all tests.</summary>
+public sealed class Browsers : IAsyncLifetime
+{
+    private const string Chromium = "/usr/bin/chromium";
+
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+
+    /// <summary>The browser; a test that asks for it where there is none is skipped.</summary>
+    public IBrowser Browser
+    {
+        get
+        {
+            Assert.SkipUnless(File.Exists(Chromium), $"There is no {Chromium}, so nothing in a browser is tested. Debian and Ubuntu: apt-get install chromium.");
+            return _browser!;
+        }
+    }
+
+    public async ValueTask InitializeAsync()
+    {
+        if (File.Exists(Chromium))
+        {
+            // Slow machines with much else to do are no reason to fail.
+            Assertions.SetDefaultExpectTimeout(20_000);
+            _playwright = await Playwright.CreateAsync();
+            _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox"] });
+        }
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null)
+        {
+            await _browser.DisposeAsync();
+        }
+
+        _playwright?.Dispose();
+    }
+}

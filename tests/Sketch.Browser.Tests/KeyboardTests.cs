@@ -1,0 +1,185 @@
+using Microsoft.Playwright;
+using Xunit;
+using static Microsoft.Playwright.Assertions;
+
+namespace Sketch.Browser.Tests;
+
+/// <summary>Everything can be done without a mouse.</summary>
+public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
+{
+    private const string Describe = """
+        () => {
+          const at = document.activeElement;
+          return at === document.body ? '' : at.id || at.getAttribute('aria-label') || at.textContent.trim().slice(0, 40) || at.value || at.tagName;
+        }
+        """;
+
+    /// <summary>All that Tab reaches from the top of the page until it is at the top again.</summary>
+    private async Task<List<string>> Reached(Func<Task>? atEach = null)
+    {
+        // Forth and back, since a focus that a script gives is not always shown.
+        await Page.Locator(".skip").FocusAsync();
+        await Page.Keyboard.PressAsync("Tab");
+        await Page.Keyboard.PressAsync("Shift+Tab");
+        var reached = new List<string>();
+        for (var name = await Page.EvaluateAsync<string>(Describe); reached.Count < 200; name = await Page.EvaluateAsync<string>(Describe))
+        {
+            if (name.Length == 0 || name == reached.FirstOrDefault())
+            {
+                return reached;
+            }
+
+            reached.Add(name);
+            if (atEach is not null)
+            {
+                await atEach();
+            }
+
+            await Page.Keyboard.PressAsync("Tab");
+        }
+
+        Assert.Fail($"Tab never comes round: {string.Join(", ", reached.TakeLast(12))}");
+        return reached;
+    }
+
+    /// <summary>The controls that can be seen and used, of a row of tabs or of radio buttons only the chosen one.</summary>
+    private Task<string[]> Controls() => Page.EvaluateAsync<string[]>("""
+        () => [...document.querySelectorAll('a[href], button, select, input, textarea, summary, [contenteditable=true]')]
+          .filter((c) => !c.disabled && c.tabIndex >= 0 && c.checkVisibility() && !(c.type === 'radio' && !c.checked))
+          .map((at) => at.id || at.getAttribute('aria-label') || at.textContent.trim().slice(0, 40) || at.value || at.tagName)
+        """);
+
+    [Theory]
+    [InlineData("Picture")]
+    [InlineData("Papers")]
+    [InlineData("Sizes")]
+    [InlineData("Templates")]
+    public async Task Tab_reaches_every_control_and_comes_out_of_the_editor(string tab)
+    {
+        await TypeAt(9, ", rigth 1/4");
+        await Expect(Findings.First).ToContainTextAsync("rigth");
+        await Page.Keyboard.PressAsync("Escape");
+        await OpenTab(tab);
+        if (tab == "Papers")
+        {
+            await Expect(Button("Keep them in the batch")).ToBeDisabledAsync();
+        }
+
+        var controls = await Controls();
+        Assert.Empty(controls.Except(await Reached()));
+    }
+
+    [Fact]
+    public async Task Shift_Tab_comes_out_of_the_editor_too()
+    {
+        await Text.FocusAsync();
+        await Page.Keyboard.PressAsync("Shift+Tab");
+        await Expect(Text).Not.ToBeFocusedAsync();
+    }
+
+    [Fact]
+    public async Task Wherever_the_focus_is_it_can_be_seen()
+    {
+        await OpenTab("Papers");
+        var unseen = new List<string>();
+        await Reached(async () =>
+        {
+            var seen = await Page.EvaluateAsync<bool>("""
+                () => {
+                  const at = document.activeElement;
+                  const drawn = (style) => style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 2;
+                  const editor = at.closest('.cm-editor');
+                  const frame = editor && getComputedStyle(editor, '::after');
+                  const box = at.getBoundingClientRect();
+                  return (drawn(getComputedStyle(at)) || Boolean(frame && parseFloat(frame.borderTopWidth) >= 2))
+                    && box.width > 0 && box.bottom > 0 && box.top < innerHeight && box.right > 0;
+                }
+                """);
+            if (!seen)
+            {
+                unseen.Add(await Page.EvaluateAsync<string>(Describe));
+            }
+        });
+        Assert.Empty(unseen);
+    }
+
+    [Fact]
+    public async Task The_first_Tab_leads_past_the_bar_to_the_text()
+    {
+        await Page.Keyboard.PressAsync("Tab");
+        await Page.Keyboard.PressAsync("Enter");
+        await Page.Keyboard.PressAsync("Tab");
+        await Expect(Text).ToBeFocusedAsync();
+    }
+
+    [Fact]
+    public async Task Arrows_go_through_the_tabs()
+    {
+        await Page.GetByRole(AriaRole.Tab, new() { Name = "Picture" }).FocusAsync();
+        await Page.Keyboard.PressAsync("ArrowRight");
+        await Expect(Page.GetByRole(AriaRole.Tab, new() { Name = "Papers" })).ToBeFocusedAsync();
+        await Page.Keyboard.PressAsync("End");
+        await Expect(Page.GetByRole(AriaRole.Tab, new() { Name = "Templates" })).ToHaveAttributeAsync("aria-selected", "true");
+        await Page.Keyboard.PressAsync("ArrowRight");
+        await Expect(Page.GetByRole(AriaRole.Tab, new() { Name = "Picture" })).ToBeFocusedAsync();
+    }
+
+    [Fact]
+    public async Task A_paper_is_chosen_by_keyboard_and_the_focus_stays_there()
+    {
+        await OpenTab("Papers");
+        var paper = Page.Locator("#panel-papers .swatch", new() { HasText = "picnic, front" });
+        await paper.FocusAsync();
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(paper).ToHaveAttributeAsync("aria-pressed", "true");
+        await Expect(paper).ToBeFocusedAsync();
+    }
+
+    [Fact]
+    public async Task A_role_is_chosen_by_keyboard()
+    {
+        await OpenTab("Papers");
+        await Page.Locator("#panel-papers input[value=sky]").FocusAsync();
+        await Page.Keyboard.PressAsync("ArrowDown");
+        await Expect(Page.Locator("#panel-papers input[value=deep]")).ToBeCheckedAsync();
+        await Expect(Page.Locator("#panel-papers input[value=deep]")).ToBeFocusedAsync();
+    }
+
+    [Fact]
+    public async Task A_mended_finding_does_not_lose_the_focus()
+    {
+        await TypeAt(9, ", rigth 1/4");
+        await Expect(Findings.First).ToContainTextAsync("rigth");
+        await Button("Change to right").FocusAsync();
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(Findings).ToHaveCountAsync(0);
+        Assert.NotEqual("", await Page.EvaluateAsync<string>(Describe));
+    }
+
+    [Fact]
+    public async Task A_dialog_takes_the_focus_keeps_it_and_gives_it_back()
+    {
+        await Button("Begin a new file…").FocusAsync();
+        await Page.Keyboard.PressAsync("Enter");
+        for (var i = 0; i < 8; i++)
+        {
+            Assert.True(await Page.EvaluateAsync<bool>("() => document.activeElement === document.body || document.activeElement.closest('dialog') !== null"));
+            await Page.Keyboard.PressAsync("Tab");
+        }
+
+        await Page.Keyboard.PressAsync("Escape");
+        await Expect(Button("Begin a new file…")).ToBeFocusedAsync();
+    }
+
+    [Fact]
+    public async Task A_new_file_is_begun_by_Enter()
+    {
+        await Button("Begin a new file…").FocusAsync();
+        await Page.Keyboard.PressAsync("Enter");
+        await Page.Keyboard.PressAsync("Control+A");
+        await Page.Keyboard.TypeAsync("porthole.card");
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(Page.Locator("#file")).ToHaveValueAsync("porthole.card");
+        await Expect(Text).ToBeFocusedAsync();
+    }
+}

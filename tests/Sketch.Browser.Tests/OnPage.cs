@@ -1,0 +1,169 @@
+using System.Collections.Concurrent;
+using Microsoft.Playwright;
+using Sketch.Preview.Server;
+using Xunit;
+
+namespace Sketch.Browser.Tests;
+
+/// <summary>
+/// Tests that each have a folder, a server and a browser profile of their own. Whatever a test is about, it fails when the page asks anything of
+/// anybody but its server, or when the browser has something to complain of, a breach of the content security policy among them.
+/// </summary>
+public abstract class OnPage(Browsers browsers) : IAsyncLifetime
+{
+    protected const string Card = """
+        card "Keepers' watch"
+        base A2, fold left, of white
+        role sky: gulls #9fc9e8
+        role deep: navy
+
+        front
+          sky: panel 3 x 4, top 1/2, of sky
+            mat +1/8, of deep
+            lamp: star 1 1/2, of cream, raised 2 mm
+          words: strip 3 1/2 x 1/2 "Keep the light", bottom 1/4, of cream
+        inside
+          text "The lamp is lit for you", top 1 1/2
+
+        """;
+
+    private const string Stash = """
+        stash "Museum shelf"
+        paper gulls: 12 x 12, 3 sheets, front waves #cfe3ea #6f9fb3, back stripes #f7f0df #7fa6b8
+        paper night: 12 x 12, 2 sheets, front stars #1d2c4a #f0d998, back plain #33466b
+        paper picnic: 12 x 12, 3 sheets, front gingham #fdfaf3 #b7463c, back dots #b7463c #fdfaf3
+        cardstock white: letter, any sheets
+        cardstock navy: letter, 4 sheets
+        cardstock brick: letter, 10 sheets, front #a8402f
+        cardstock cream: A4, 1 sheet
+
+        """;
+
+    private const string Batch = """
+        batch "Lamp day"
+        stash "museum.stash"
+        for "Cliff ward", 12 cards
+        make 12 of "watch.card"
+
+        """;
+
+    private readonly ConcurrentQueue<string> _complaints = [];
+    private readonly ConcurrentQueue<string> _strangers = [];
+    private PageServer? _server;
+
+    protected string Folder { get; } = Directory.CreateTempSubdirectory("sketch-page-").FullName;
+
+    protected IBrowserContext Profile { get; private set; } = null!;
+
+    /// <summary>The window, with <c>watch.card</c> open and its picture drawn.</summary>
+    protected IPage Page { get; private set; } = null!;
+
+    protected static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    /// <summary>How the browser is set up.</summary>
+    protected virtual BrowserNewContextOptions Setup => new() { ViewportSize = new() { Width = 1280, Height = 900 } };
+
+    protected ILocator Text => Page.GetByRole(AriaRole.Textbox, new() { Name = "Text of the file" });
+
+    protected ILocator Picture => PictureOf(Page);
+
+    protected ILocator Findings => Page.Locator("#findings li");
+
+    protected ILocator State => Page.Locator("#state");
+
+    public async ValueTask InitializeAsync()
+    {
+        var browser = browsers.Browser;
+        foreach (var (name, text) in new[] { ("watch.card", Card), ("museum.stash", Stash), ("lamp-day.batch", Batch) })
+        {
+            Write(name, text);
+        }
+
+        _server = await PageServer.Start(Folder, "watch.card", 0);
+        Profile = await browser.NewContextAsync(Setup);
+        Profile.Request += (_, request) =>
+        {
+            if (!request.Url.StartsWith(_server.Address.GetLeftPart(UriPartial.Authority), StringComparison.Ordinal) && !request.Url.StartsWith("data:", StringComparison.Ordinal))
+            {
+                _strangers.Enqueue(request.Url);
+            }
+        };
+        Profile.Console += (_, told) =>
+        {
+            // The browser writes down each refusal of the server; the page tells it in its own words.
+            if (told.Type is "error" or "warning" && !told.Text.StartsWith("Failed to load resource", StringComparison.Ordinal))
+            {
+                _complaints.Enqueue(told.Text);
+            }
+        };
+        Profile.WebError += (_, error) => _complaints.Enqueue(error.Error);
+        Page = await Window();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_server is not null)
+        {
+            await Profile.DisposeAsync();
+            await _server.DisposeAsync();
+            Assert.Empty(_strangers);
+            Assert.Empty(_complaints);
+        }
+
+        Directory.Delete(Folder, recursive: true);
+        GC.SuppressFinalize(this);
+    }
+
+    /// <summary>Another window of the same browser.</summary>
+    /// <param name="file">The file to open, or null for the one that the program was started with.</param>
+    protected async Task<IPage> Window(string? file = null)
+    {
+        var page = await Profile.NewPageAsync();
+        await page.GotoAsync(file is null ? _server!.Address.AbsoluteUri : $"{_server!.Address.GetLeftPart(UriPartial.Path)}#{Uri.EscapeDataString(file)}");
+        if (file is null || file.EndsWith(".card", StringComparison.Ordinal))
+        {
+            await Assertions.Expect(PictureOf(page).First).ToBeVisibleAsync();
+        }
+
+        return page;
+    }
+
+    protected static ILocator PictureOf(IPage page) => page.Locator(".picture svg");
+
+    protected string Read(string name) => File.ReadAllText(Path.Combine(Folder, name));
+
+    protected void Write(string name, string text) => File.WriteAllText(Path.Combine(Folder, name), text);
+
+    /// <summary>The text that a window shows.</summary>
+    protected static async Task<string> TextOf(IPage page) =>
+        string.Join('\n', await page.Locator(".cm-line").AllTextContentsAsync());
+
+    /// <summary>Puts the caret to the end of a line.</summary>
+    protected async Task GoToLine(int line)
+    {
+        await Page.Locator(".cm-line").Nth(line - 1).ClickAsync();
+        // Twice: first to the end of what fits the editor's width, then to the end of all.
+        await Page.Keyboard.PressAsync("End");
+        await Page.Keyboard.PressAsync("End");
+    }
+
+    /// <summary>Types at the end of a line.</summary>
+    protected async Task TypeAt(int line, string text)
+    {
+        await GoToLine(line);
+        await Page.Keyboard.TypeAsync(text);
+    }
+
+    /// <summary>Replaces the whole text.</summary>
+    protected async Task TypeAll(string text)
+    {
+        await Text.FocusAsync();
+        await Page.Keyboard.PressAsync("Control+A");
+        await Page.Keyboard.PressAsync("Delete");
+        await Page.Keyboard.InsertTextAsync(text);
+    }
+
+    protected ILocator Button(string name) => Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true });
+
+    protected Task OpenTab(string name) => Page.GetByRole(AriaRole.Tab, new() { Name = name, Exact = true }).ClickAsync();
+}

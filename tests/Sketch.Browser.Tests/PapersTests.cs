@@ -1,0 +1,139 @@
+using Microsoft.Playwright;
+using Xunit;
+using static Microsoft.Playwright.Assertions;
+
+namespace Sketch.Browser.Tests;
+
+/// <summary>Papers of the shelf: seen, tried, kept.</summary>
+public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
+{
+    private ILocator Swatch(string name) => Page.Locator("#panel-papers .swatch", new() { HasText = name });
+
+    private ILocator Role(string name) => Page.Locator("#panel-papers label", new() { HasText = $"{name}:" });
+
+    private async Task<string> Drawn() => await Page.Locator(".picture svg").First.EvaluateAsync<string>("svg => svg.outerHTML");
+
+    private async Task Choose(string role, string paper)
+    {
+        await OpenTab("Papers");
+        await Role(role).ClickAsync();
+        await Swatch(paper).ClickAsync();
+        await Expect(Swatch(paper)).ToHaveAttributeAsync("aria-pressed", "true");
+    }
+
+    [Fact]
+    public async Task Swatches_are_at_true_size()
+    {
+        await OpenTab("Papers");
+        // CSS Values and Units 3: 96 px to the inch; a swatch is 1 1/4 in.
+        Assert.Equal(1.25 * 96, (await Swatch("gulls, front").Locator("img").BoundingBoxAsync())!.Width, 0.5);
+    }
+
+    [Fact]
+    public async Task Each_side_of_each_paper_is_there_once()
+    {
+        await OpenTab("Papers");
+        await Expect(Page.Locator("#panel-papers .swatch")).ToHaveCountAsync(10);
+    }
+
+    [Fact]
+    public async Task A_chosen_paper_changes_the_picture()
+    {
+        var before = await Drawn();
+        await Choose("sky", "picnic, front");
+        await OpenTab("Picture");
+        await Expect(Page.Locator(".picture svg title", new() { HasText = "picnic" }).First).ToBeAttachedAsync();
+        Assert.NotEqual(before, await Drawn());
+    }
+
+    [Fact]
+    public async Task A_choice_leaves_the_text_alone()
+    {
+        await Choose("sky", "picnic, front");
+        Assert.Equal(Card, await TextOf(Page));
+    }
+
+    [Fact]
+    public async Task The_sizes_tell_the_chosen_paper()
+    {
+        await Choose("deep", "brick");
+        await OpenTab("Sizes");
+        await Expect(Page.Locator("#panel-sizes tr", new() { HasText = "front/sky/mat" })).ToContainTextAsync("brick");
+    }
+
+    [Fact]
+    public async Task Choices_can_be_taken_back()
+    {
+        await Choose("sky", "picnic, front");
+        await Button("Back to the card’s own papers").ClickAsync();
+        await Expect(Role("sky")).ToContainTextAsync("gulls");
+    }
+
+    [Fact]
+    public async Task A_variant_that_is_clicked_is_taken()
+    {
+        await OpenTab("Papers");
+        await Button("Show the card in many papers").ClickAsync();
+        var variant = Page.Locator(".variant", new() { HasText = "sky picnic" }).First;
+        await variant.ClickAsync();
+        await Expect(variant).ToHaveAttributeAsync("aria-pressed", "true");
+        await Expect(Role("sky")).ToContainTextAsync("picnic");
+    }
+
+    [Fact]
+    public async Task Each_variant_is_a_picture_of_its_own()
+    {
+        await OpenTab("Papers");
+        await Button("Show the card in many papers").ClickAsync();
+        await Expect(Page.Locator(".variant").First).ToBeVisibleAsync();
+        var pictures = await Page.Locator(".variant img").EvaluateAllAsync<string[]>("images => images.map(i => i.src)");
+        Assert.Equal(pictures.Length, pictures.Distinct().Count());
+    }
+
+    [Fact]
+    public async Task A_choice_is_kept_as_text_in_the_card()
+    {
+        await Choose("sky", "picnic, back");
+        await Button("Keep these papers in the card").ClickAsync();
+        await Expect(Text).ToContainTextAsync("role sky: picnic");
+        await Expect(State).ToHaveTextAsync("Not saved yet");
+        await Expect(Findings).ToHaveCountAsync(0);
+        Assert.Equal(Card, Read("watch.card"));
+    }
+
+    [Fact]
+    public async Task A_choice_is_kept_as_text_in_the_batch()
+    {
+        await Choose("sky", "picnic, back");
+        await Button("Keep them in the batch").ClickAsync();
+        await Expect(Page.Locator("#notice")).ToContainTextAsync("lamp-day.batch");
+        Assert.Contains("make 12 of \"watch.card\"\n  role sky: picnic, back\n", Read("lamp-day.batch"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Another_shelf_shows_its_papers()
+    {
+        Write("attic.stash", "stash \"Attic\"\npaper bunting: 12 x 12, 1 sheet, front dots, back plain red\n");
+        await Page.ReloadAsync();
+        await OpenTab("Papers");
+        await Page.Locator("#stash").SelectOptionAsync("attic.stash");
+        await Expect(Page.Locator("#panel-papers .swatch")).ToHaveCountAsync(2);
+    }
+
+    [Fact]
+    public async Task A_paper_on_the_shelf_leads_to_its_line()
+    {
+        await Page.Locator("#file").SelectOptionAsync("museum.stash");
+        await Page.Locator("#panel-shelf .swatch", new() { HasText = "brick" }).ClickAsync();
+        await Expect(Page.Locator(".cm-activeLine")).ToContainTextAsync("cardstock brick");
+    }
+
+    [Fact]
+    public async Task A_paper_that_is_typed_is_on_the_shelf_at_once()
+    {
+        await Page.Locator("#file").SelectOptionAsync("museum.stash");
+        await Expect(Page.Locator("#panel-shelf .swatch")).ToHaveCountAsync(10);
+        await TypeAt(8, "\ncardstock kraft: letter, 3 sheets");
+        await Expect(Page.Locator("#panel-shelf .swatch", new() { HasText = "kraft" })).ToContainTextAsync("3 sheets");
+    }
+}

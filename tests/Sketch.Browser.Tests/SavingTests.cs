@@ -1,0 +1,250 @@
+using Microsoft.Playwright;
+using Xunit;
+using static Microsoft.Playwright.Assertions;
+
+namespace Sketch.Browser.Tests;
+
+/// <summary>Nothing typed is lost, whoever else changes the file.</summary>
+public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
+{
+    private ILocator Notice => Page.Locator("#notice");
+
+    private const string Theirs = Card + "# by another hand\n";
+
+    private static Task<string> Shown(IPage page) => TextOf(page);
+
+    private async Task TypeAMark() => await TypeAt(1, " # mine");
+
+    private static async Task ExpectText(IPage page, string part) => await Expect(page.Locator(".cm-content")).ToContainTextAsync(part);
+
+    [Fact]
+    public async Task Save_writes_the_text()
+    {
+        await TypeAMark();
+        await Button("Save").ClickAsync();
+        await Expect(State).ToHaveTextAsync("Saved");
+        Assert.Equal(Card.Replace("watch\"", "watch\" # mine", StringComparison.Ordinal), Read("watch.card"));
+    }
+
+    [Fact]
+    public async Task Ctrl_S_saves()
+    {
+        await TypeAMark();
+        await Page.Keyboard.PressAsync("Control+s");
+        await Expect(State).ToHaveTextAsync("Saved");
+        Assert.Contains("# mine", Read("watch.card"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_file_saved_by_another_program_shows()
+    {
+        Write("watch.card", Card.Replace("star 1 1/2", "heart 2", StringComparison.Ordinal));
+        await ExpectText(Page, "heart 2");
+        await Expect(Page.Locator(".picture svg title", new() { HasText = "heart" })).ToHaveCountAsync(1);
+        await Expect(State).ToHaveTextAsync("Saved");
+    }
+
+    [Fact]
+    public async Task A_shelf_saved_by_another_program_shows()
+    {
+        await OpenTab("Papers");
+        await Expect(Page.Locator(".swatch", new() { HasText = "sails" })).ToHaveCountAsync(0);
+        Write("museum.stash", Read("museum.stash") + "paper sails: 12 x 12, 1 sheet, front dots, back plain red\n");
+        await Expect(Page.Locator(".swatch", new() { HasText = "sails" })).ToHaveCountAsync(2);
+    }
+
+    [Fact]
+    public async Task A_new_file_of_another_program_is_listed()
+    {
+        Write("porthole.card", Card);
+        await Expect(Page.Locator("#file option[value='porthole.card']")).ToHaveCountAsync(1);
+    }
+
+    [Fact]
+    public async Task A_change_from_outside_under_unsaved_typing_is_a_question()
+    {
+        await TypeAMark();
+        Write("watch.card", Theirs);
+        await Expect(Notice).ToBeVisibleAsync();
+        await ExpectText(Page, "# mine");
+        Assert.Equal(Theirs, Read("watch.card"));
+    }
+
+    [Fact]
+    public async Task A_save_into_a_changed_file_is_a_question_and_nothing_is_overwritten()
+    {
+        // Without news from the server the page learns of the other text only by the saving itself.
+        await Profile.RouteAsync("**/events?*", route => route.AbortAsync());
+        await Page.ReloadAsync();
+        await TypeAMark();
+        Write("watch.card", Theirs);
+        await Button("Save").ClickAsync();
+        await Expect(Notice).ToBeVisibleAsync();
+        await ExpectText(Page, "# mine");
+        Assert.Equal(Theirs, Read("watch.card"));
+    }
+
+    [Fact]
+    public async Task Keeping_my_text_keeps_theirs_among_the_earlier_ones()
+    {
+        await TypeAMark();
+        Write("watch.card", Theirs);
+        await Button("Keep my text").ClickAsync();
+        await Button("Save").ClickAsync();
+        await Expect(State).ToHaveTextAsync("Saved");
+        Assert.Contains("# mine", Read("watch.card"), StringComparison.Ordinal);
+        await Button("Earlier texts…").ClickAsync();
+        await Button("Bring it back").ClickAsync();
+        await ExpectText(Page, "# by another hand");
+    }
+
+    [Fact]
+    public async Task Taking_the_other_text_can_be_undone()
+    {
+        await TypeAMark();
+        Write("watch.card", Theirs);
+        await Button("Take the other text").ClickAsync();
+        await ExpectText(Page, "# by another hand");
+        await Button("Undo").ClickAsync();
+        await ExpectText(Page, "# mine");
+    }
+
+    [Fact]
+    public async Task A_file_that_was_deleted_can_be_saved_again()
+    {
+        await TypeAMark();
+        File.Delete(Path.Combine(Folder, "watch.card"));
+        await Expect(Notice).ToContainTextAsync("no longer in the folder");
+        await Button("Save").ClickAsync();
+        await Expect(State).ToHaveTextAsync("Saved");
+        Assert.Contains("# mine", Read("watch.card"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Two_windows_show_the_same_file_after_one_of_them_saves()
+    {
+        var other = await Window();
+        await TypeAMark();
+        await Button("Save").ClickAsync();
+        await ExpectText(other, "# mine");
+    }
+
+    [Fact]
+    public async Task Two_windows_keep_their_typing_apart()
+    {
+        var other = await Window();
+        await TypeAMark();
+        await Expect(State).ToHaveTextAsync("Not saved yet");
+        Assert.Equal(Card, await Shown(other));
+    }
+
+    [Fact]
+    public async Task Of_two_windows_with_typing_the_second_to_save_is_asked()
+    {
+        var other = await Window();
+        await other.Locator(".cm-line").Nth(1).ClickAsync();
+        await other.Keyboard.PressAsync("End");
+        await other.Keyboard.TypeAsync(" # other");
+        await TypeAMark();
+        await Button("Save").ClickAsync();
+        await Expect(State).ToHaveTextAsync("Saved");
+        await Expect(other.Locator("#notice")).ToBeVisibleAsync();
+        await ExpectText(other, "# other");
+        Assert.DoesNotContain("# other", Read("watch.card"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Loading_the_page_again_loses_nothing()
+    {
+        await TypeAMark();
+        await Page.ReloadAsync();
+        await ExpectText(Page, "# mine");
+        await Expect(State).ToHaveTextAsync("Not saved yet");
+        Assert.Equal(Card, Read("watch.card"));
+    }
+
+    [Fact]
+    public async Task What_a_closed_window_never_saved_is_offered()
+    {
+        await TypeAMark();
+        await Expect(State).ToHaveTextAsync("Not saved yet");
+        await SeenByTheServer();
+        await Page.CloseAsync();
+        var next = await Window();
+        await next.GetByRole(AriaRole.Button, new() { Name = "Take it up again" }).ClickAsync();
+        await ExpectText(next, "# mine");
+    }
+
+    [Fact]
+    public async Task What_is_left_aside_can_be_brought_back()
+    {
+        await TypeAMark();
+        await SeenByTheServer();
+        await Page.CloseAsync();
+        var next = await Window();
+        await next.GetByRole(AriaRole.Button, new() { Name = "Leave it aside" }).ClickAsync();
+        await next.GetByRole(AriaRole.Button, new() { Name = "Earlier texts…" }).ClickAsync();
+        await next.GetByRole(AriaRole.Button, new() { Name = "Bring it back" }).ClickAsync();
+        await ExpectText(next, "# mine");
+    }
+
+    [Fact]
+    public async Task Another_file_and_back_loses_nothing()
+    {
+        await TypeAMark();
+        await Page.Locator("#file").SelectOptionAsync("museum.stash");
+        await ExpectText(Page, "Museum shelf");
+        await Page.Locator("#file").SelectOptionAsync("watch.card");
+        await ExpectText(Page, "# mine");
+    }
+
+    [Fact]
+    public async Task An_earlier_text_comes_back_unsaved()
+    {
+        await TypeAMark();
+        await Button("Save").ClickAsync();
+        await Expect(State).ToHaveTextAsync("Saved");
+        await Button("Earlier texts…").ClickAsync();
+        await Button("Bring it back").ClickAsync();
+        await Expect(State).ToHaveTextAsync("Not saved yet");
+        Assert.Equal(Card, await Shown(Page));
+    }
+
+    [Theory]
+    [InlineData("A card", "porthole.card")]
+    [InlineData("A stash: what is on the shelf", "porthole.stash")]
+    [InlineData("A batch: which cards, and how many", "porthole.batch")]
+    public async Task A_new_file_is_begun_and_opened(string kind, string file)
+    {
+        await Button("Begin a new file…").ClickAsync();
+        await Page.GetByLabel("Name of the file").FillAsync("porthole.card");
+        await Page.GetByLabel(kind).CheckAsync();
+        await Button("Begin it").ClickAsync();
+        await Expect(Page.Locator("#file")).ToHaveValueAsync(file);
+        await Expect(Page.Locator("#summary")).Not.ToContainTextAsync("error");
+        Assert.Equal(Read(file), await Shown(Page));
+    }
+
+    [Fact]
+    public async Task A_name_that_is_taken_is_told_and_nothing_is_written_over()
+    {
+        await Button("Begin a new file…").ClickAsync();
+        await Page.GetByLabel("Name of the file").FillAsync("watch.card");
+        await Button("Begin it").ClickAsync();
+        await Expect(Notice).ToContainTextAsync("There is a file \"watch.card\" already");
+        Assert.Equal(Card, Read("watch.card"));
+    }
+
+    [Fact]
+    public async Task A_saving_that_is_refused_is_told_in_a_sentence()
+    {
+        Write(".sketch", "");
+        await TypeAMark();
+        await Button("Save").ClickAsync();
+        await Expect(Notice).ToContainTextAsync("\"watch.card\" is not saved");
+        await Expect(State).ToHaveTextAsync("Not saved yet");
+    }
+
+    // The page sends each key; the picture of the last one has come when the title says that there is something unsaved.
+    private async Task SeenByTheServer() => await Expect(Page).ToHaveTitleAsync(new System.Text.RegularExpressions.Regex("^•"));
+}

@@ -1,0 +1,164 @@
+using Microsoft.Playwright;
+using Xunit;
+using static Microsoft.Playwright.Assertions;
+
+namespace Sketch.Browser.Tests;
+
+/// <summary>The picture and the findings follow the typing.</summary>
+public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
+{
+    private ILocator Title(string text) => Page.Locator(".picture svg title", new() { HasText = text });
+
+    [Fact]
+    public async Task Typing_shows_the_new_picture()
+    {
+        await Expect(Title("strip")).ToHaveCountAsync(1);
+        await TypeAt(10, "\nheart 3/4, upper right 1/4, of red");
+        await Expect(Title("heart")).ToHaveCountAsync(1);
+    }
+
+    [Fact]
+    public async Task All_faces_are_shown_each_with_its_size()
+    {
+        await TypeAll(Card + "back\n  text \"Made by hand\", bottom 1/2\nenvelope\n  strip full x 1/2, of navy\n");
+        await Expect(Page.Locator("figcaption")).ToHaveTextAsync(["Front, 4 1/4 x 5 1/2 in", "Inside, 4 1/4 x 5 1/2 in", "Back, 4 1/4 x 5 1/2 in", "Envelope, 5 3/4 x 4 3/8 in"]);
+    }
+
+    [Fact]
+    public async Task The_base_can_be_seen_unfolded()
+    {
+        await Page.GetByLabel("Unfolded, with the score line").CheckAsync();
+        await Expect(Page.Locator("figcaption")).ToHaveTextAsync(["Outside, unfolded, 8 1/2 x 5 1/2 in", "Inside, unfolded, 8 1/2 x 5 1/2 in"]);
+    }
+
+    [Fact]
+    public async Task A_picture_can_be_seen_at_true_size()
+    {
+        await Page.Locator("#scale").SelectOptionAsync("True size");
+        // CSS Values and Units 3: 96 px to the inch; the card is 4 1/4 in wide.
+        Assert.Equal(4.25 * 96, (await Picture.First.BoundingBoxAsync())!.Width, 0.5);
+    }
+
+    [Fact]
+    public async Task While_a_mistake_stands_the_last_picture_stays()
+    {
+        await TypeAt(9, ", rigth 1");
+        await Expect(Findings).ToContainTextAsync("rigth");
+        await Expect(Picture.First).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task A_mistake_shows_a_finding_with_its_line()
+    {
+        await TypeAt(9, ", rigth 1/4");
+        await Expect(Findings).ToHaveCountAsync(1);
+        await Expect(Findings).ToContainTextAsync("Error");
+        await Expect(Findings).ToContainTextAsync("Line 9");
+        await Expect(Findings).ToContainTextAsync("rigth");
+    }
+
+    [Fact]
+    public async Task A_mistake_is_marked_at_its_line()
+    {
+        await TypeAt(9, ", rigth 1/4");
+        await Expect(Page.Locator(".cm-lintRange-error")).ToHaveTextAsync("rigth");
+    }
+
+    [Fact]
+    public async Task The_button_of_a_hint_mends_it()
+    {
+        await TypeAt(9, ", rigth 1/4");
+        await Button("Change to right").ClickAsync();
+        await Expect(Findings).ToHaveCountAsync(0);
+        Assert.Contains("raised 2 mm, right 1/4", await TextOf(Page), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_a_button_mended_can_be_undone()
+    {
+        await TypeAt(9, ", rigth 1/4");
+        await Expect(Findings).ToContainTextAsync("rigth");
+        await Button("Change to right").ClickAsync();
+        await Expect(Findings).ToHaveCountAsync(0);
+        await Button("Undo").ClickAsync();
+        await Expect(Findings).ToHaveCountAsync(1);
+    }
+
+    [Fact]
+    public async Task A_finding_leads_to_its_line()
+    {
+        await TypeAt(9, ", rigth 1/4");
+        await GoToLine(1);
+        await Button("Line 9").ClickAsync();
+        await Expect(Page.Locator(".cm-activeLine")).ToContainTextAsync("lamp: star");
+    }
+
+    [Fact]
+    public async Task A_finding_in_another_file_leads_there()
+    {
+        Write("watch.card", Card.Replace("top 1/2", "tpo 1/2", StringComparison.Ordinal));
+        await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
+        await Findings.GetByRole(AriaRole.Button, new() { NameRegex = new("watch.card, line 7") }).First.ClickAsync();
+        await Expect(Page.Locator("#file")).ToHaveValueAsync("watch.card");
+        await Expect(Page.Locator(".cm-activeLine")).ToContainTextAsync("sky: panel");
+    }
+
+    [Fact]
+    public async Task A_click_on_a_piece_marks_its_line()
+    {
+        await Page.Locator(".picture svg g:has(> title:text-matches('star'))").First.ClickAsync();
+        await Expect(Page.Locator(".cm-marked")).ToContainTextAsync("lamp: star");
+    }
+
+    [Fact]
+    public async Task The_caret_in_a_line_marks_its_piece()
+    {
+        await Expect(Page.Locator(".picture .marked")).ToHaveCountAsync(0);
+        await GoToLine(9);
+        await Expect(Page.Locator(".picture .marked").First).ToBeVisibleAsync();
+        var star = (await Page.Locator(".picture svg g:has(> title:text-matches('star'))").First.BoundingBoxAsync())!;
+        var mark = (await Page.Locator(".picture .marked").First.BoundingBoxAsync())!;
+        Assert.True(mark.X <= star.X + star.Width / 2 && mark.X + mark.Width >= star.X + star.Width / 2, $"{mark.X} + {mark.Width}, {star.X} + {star.Width}");
+    }
+
+    [Fact]
+    public async Task Pieces_can_be_reached_in_a_list()
+    {
+        await Page.Locator("summary").First.ClickAsync();
+        await Page.Locator(".pieces ol button", new() { HasText = "star" }).ClickAsync();
+        await Expect(Page.Locator(".cm-marked")).ToContainTextAsync("lamp: star");
+    }
+
+    [Fact]
+    public async Task Tidying_puts_the_text_into_its_usual_form()
+    {
+        await TypeAt(10, "\n     heart 3/4 upper right 1/4,of red");
+        await Button("Tidy the text").ClickAsync();
+        await Expect(Text).ToContainTextAsync("heart 3/4, upper right 1/4, of red");
+    }
+
+    [Fact]
+    public async Task Undo_and_redo_go_through_the_typing()
+    {
+        await TypeAt(10, "\nheart 3/4, upper right 1/4, of red");
+        await Expect(Title("heart")).ToHaveCountAsync(1);
+        while (await State.TextContentAsync() != "Saved")
+        {
+            await Button("Undo").ClickAsync();
+        }
+
+        await Expect(Title("heart")).ToHaveCountAsync(0);
+        Assert.Equal(Card, await TextOf(Page));
+        await Button("Redo").ClickAsync();
+        await Expect(State).ToHaveTextAsync("Not saved yet");
+    }
+
+    [Fact]
+    public async Task A_card_of_two_hundred_pieces_can_be_typed_on()
+    {
+        await TypeAll(Card + string.Concat(Enumerable.Range(0, 190).Select(i => $"  circle 1/16, left {i % 19} mm, top {i / 19} mm, of red\n")));
+        await Expect(Title("circle")).ToHaveCountAsync(190);
+        await TypeAt(1, " ");
+        await Expect(State).ToHaveTextAsync("Not saved yet");
+    }
+}
