@@ -85,14 +85,19 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
         await Reached(async () =>
         {
             var seen = await Page.EvaluateAsync<bool>("""
-                () => {
+                async () => {
                   const at = document.activeElement;
                   const drawn = (style) => style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) >= 2;
                   const editor = at.closest('.cm-editor');
-                  const frame = editor && getComputedStyle(editor, '::after');
-                  const box = at.getBoundingClientRect();
-                  return (drawn(getComputedStyle(at)) || Boolean(frame && parseFloat(frame.borderTopWidth) >= 2))
-                    && box.width > 0 && box.bottom > 0 && box.top < innerHeight && box.right > 0;
+                  const isSeen = () => {
+                    const frame = editor && getComputedStyle(editor, '::after');
+                    const box = at.getBoundingClientRect();
+                    return (drawn(getComputedStyle(at)) || Boolean(frame && parseFloat(frame.borderTopWidth) >= 2))
+                      && box.width > 0 && box.bottom > 0 && box.top < innerHeight && box.right > 0;
+                  };
+                  // The editor draws its frame a moment later.
+                  for (const until = performance.now() + 2000; !isSeen() && performance.now() < until;) await new Promise(requestAnimationFrame);
+                  return isSeen();
                 }
                 """);
             if (!seen)
