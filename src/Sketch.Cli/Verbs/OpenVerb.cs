@@ -62,7 +62,9 @@ internal static class OpenVerb
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or System.Net.Sockets.SocketException)
         {
-            session.Tell($"The page cannot be served on port {port}: it is taken, or not allowed. Leave --port away to use any that is free.");
+            session.Tell(port == 0
+                ? $"The page cannot be served: {refused.Message}"
+                : $"The page cannot be served on port {port}: it is taken, or not allowed. Leave --port away to use any that is free.");
             return ExitStatus.Usage;
         }
 
@@ -72,7 +74,7 @@ internal static class OpenVerb
             await session.Output.FlushAsync(CancellationToken.None).ConfigureAwait(false);
             if (withBrowser)
             {
-                Browse(session, server.Address);
+                Browse(session, server.OnceAddress);
             }
 
             await Task.WhenAny(server.Ended, Stopped(session.Cancellation)).ConfigureAwait(false);

@@ -17,7 +17,15 @@ public static class SafeFile
     /// <param name="path">The file.</param>
     /// <param name="write">Writes the content; the stream can seek. What it throws is passed on after clearing away.</param>
     /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it.</exception>
-    public static void Write(string path, Action<Stream> write)
+    public static void Write(string path, Action<Stream> write) => Write(path, write, () => true);
+
+    /// <summary>The same, unless in the last moment the file that is there is found to be worth keeping.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="write">Writes the content.</param>
+    /// <param name="mayReplace">Asked when all is written and only the name is still to be given.</param>
+    /// <returns>Whether the file was written; if not, everything is as it was.</returns>
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it.</exception>
+    public static bool Write(string path, Action<Stream> write, Func<bool> mayReplace)
     {
         string? unfinished = null;
         var writing = false;
@@ -45,9 +53,15 @@ public static class SafeFile
                 writing = false;
             }
 
+            if (!mayReplace())
+            {
+                return false;
+            }
+
             KeepPermissions(target, unfinished);
             File.Move(unfinished, target, overwrite: true);
             unfinished = null;
+            return true;
         }
         catch (Exception exception) when (writing ? exception is IOException : FileTrouble.Is(exception))
         {

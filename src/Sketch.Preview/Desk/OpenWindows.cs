@@ -81,6 +81,9 @@ public sealed class OpenWindows(UnsavedTexts drafts)
         return "";
     }
 
+    /// <summary>How many windows are there.</summary>
+    public int Count => _open.Count;
+
     /// <summary>Notes that a window is there; disposing notes that it is gone.</summary>
     public IDisposable Open(string window)
     {

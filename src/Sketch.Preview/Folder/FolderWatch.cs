@@ -26,7 +26,11 @@ public sealed class FolderWatch : IDisposable
         _watcher.Changed += (_, e) => Tell(e.FullPath);
         _watcher.Created += (_, e) => Tell(e.FullPath);
         _watcher.Deleted += (_, e) => Tell(e.FullPath);
-        _watcher.Renamed += (_, e) => Tell(e.FullPath);
+        _watcher.Renamed += (_, e) =>
+        {
+            Tell(e.OldFullPath);
+            Tell(e.FullPath);
+        };
         _watcher.Error += (_, _) => Lost();
         _watcher.EnableRaisingEvents = true;
     }

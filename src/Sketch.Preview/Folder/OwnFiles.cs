@@ -15,6 +15,8 @@ public sealed class OwnFiles(string root)
     /// <summary>How many earlier texts of a file are kept.</summary>
     public const int EarlierLimit = 20;
 
+    private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
+
     private const string TimeForm = "yyyyMMdd-HHmmss-fff";
 
     private readonly string _earlier = Path.Combine(root, ".sketch", "earlier");
@@ -51,6 +53,27 @@ public sealed class OwnFiles(string root)
         string PathAt(DateTime at) => Path.Combine(folder, at.ToString(TimeForm, CultureInfo.InvariantCulture) + ".txt");
     }
 
+    // Nobody else may look into the hidden folder: texts in it may come from files that nobody else may read.
+    private void Prepare()
+    {
+        try
+        {
+            var folder = Path.Combine(root, ".sketch");
+            if (OperatingSystem.IsWindows())
+            {
+                Directory.CreateDirectory(folder);
+            }
+            else
+            {
+                Directory.CreateDirectory(folder, OwnerOnly);
+            }
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            throw new FileWriteException(root, $"\"{root}\" takes no new folder: {refused.Message}", refused);
+        }
+    }
+
     /// <summary>The earlier texts of a file by the names under which they are kept, the latest first.</summary>
     public IReadOnlyList<string> Earlier(string name)
     {
@@ -82,6 +105,7 @@ public sealed class OwnFiles(string root)
             throw new FileWriteException(path, $"\"{path}\" cannot be written: a link there leads out of the folder.", new IOException("a link"));
         }
 
+        Prepare();
         SafeFile.Write(path, write);
     }
 

@@ -60,8 +60,10 @@ public sealed class Saving(OpenedFolder folder)
                 }
 
                 reason = "since ";
-                SafeFile.Write(path, file => file.Write(bytes));
-                return new(FileText.StampOf(bytes), null, "");
+                // Another program may write while the disk is busy with this; what it wrote is a question too.
+                return SafeFile.Write(path, file => file.Write(bytes), () => StampAt(path) == known)
+                    ? new(FileText.StampOf(bytes), null, "")
+                    : new(StampAt(path), OpenedFolder.Read(path, out _) ?? new("", NoFile, default), "");
             }
             catch (FileWriteException refused)
             {
@@ -69,4 +71,6 @@ public sealed class Saving(OpenedFolder folder)
             }
         }
     }
+
+    private static string StampAt(string path) => File.Exists(path) && FileContent.Read(path, TextContent.Limit, out _) is { } content ? FileText.StampOf(content) : NoFile;
 }

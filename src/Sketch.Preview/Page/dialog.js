@@ -8,7 +8,7 @@ export function dialog(title, content, answers) {
     element('h2', { id: 'ask-title' }, title),
     element('form', { method: 'dialog' }, ...content,
       element('div', { className: 'answers' }, ...answers.map(([text, value], i) =>
-        element('button', { type: 'submit', value, className: i === 0 ? 'chief' : '' }, text)))));
+        element('button', { type: 'submit', value, className: i === 0 ? 'chief' : '', formNoValidate: !value }, text)))));
   box.returnValue = '';
   return new Promise((settled) => {
     box.onclose = () => settled(box.returnValue || null);

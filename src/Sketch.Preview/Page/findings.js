@@ -16,7 +16,7 @@ export function showFindings(list, findings, { goTo, apply, openFile }) {
       ` ${f.message}`),
     ...(f.hint ? [element('p', { className: 'hint' }, f.hint)] : []),
     ...(f.here && f.replacement !== null
-      ? [button(f.replacement.trim() ? `Change to ${f.replacement.trim()}` : 'Take it out', () => apply({ ...f, text: f.replacement }), { className: 'mend' })]
+      ? [button(f.replacement.trim() ? `Change to ${f.replacement.trim()}` : 'Leave it out', () => apply({ ...f, text: f.replacement }), { className: 'mend' })]
       : []))));
   // A finding that is mended takes its button along; the focus goes on to the next.
   if (focused >= 0) {

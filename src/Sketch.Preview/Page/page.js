@@ -40,11 +40,12 @@ const panels = {
     copyPicture: (figure) => picture.copyOfFirst(figure),
     stashes: () => files.filter((f) => f.endsWith('.stash')),
     tell: (sentence) => notice(sentence, ['Good', null]),
+    textNow: () => editor.text(),
     textKept: (text) => { editor.replaceAll(text); tellState(); see(); },
   }),
   shelf: makeShelf(tabs.add('shelf', 'Shelf'), { asked, goTo: (line) => editor.goTo(line, 1) }),
   sizes: makeSizes(tabs.add('sizes', 'Sizes'), asked),
-  templates: makeTemplates(tabs.add('templates', 'Templates'), asked),
+  templates: makeTemplates(tabs.add('templates', 'Templates'), asked, () => work.sight?.findings.some((f) => f.severity === 'error') ?? true),
   sheets: makeSheets(tabs.add('sheets', 'Sheets'), { asked, tellProblem, showFindings: showFound }),
 };
 const tabsFor = { card: ['picture', 'papers', 'sizes', 'templates'], stash: ['shelf'], batch: ['sheets'] };
@@ -121,6 +122,9 @@ function showFound({ findings, summary }, text = editor.text()) {
 const isChanged = () => Boolean(work.file) && editor.text() !== work.saved;
 
 function tellState() {
+  // Without a file there is nothing that typing could go into.
+  byId('editor').inert = !work.file;
+  for (const id of ['undo', 'redo', 'tidy', 'back', 'save']) byId(id).disabled = !work.file;
   byId('state').textContent = !work.file ? '' : isChanged() ? 'Not saved yet' : 'Saved';
 }
 
@@ -193,9 +197,17 @@ function offerUnsaved(unsaved) {
 const forget = (window, keep) => post('forget', { file: work.file, window, keep }).catch(tellProblem);
 
 // Saving.
-async function save() {
-  if (!work.file) return;
+let saving = null;
+
+/** Saves; a second call while one is under way waits for that one. */
+function save() {
+  saving ??= saveNow().finally(() => { saving = null; });
+  return saving;
+}
+
+async function saveNow() {
   const [file, text] = [work.file, editor.text()];
+  if (!file || (text === work.saved && work.stamp)) return;
   try {
     const { stamp } = await post('save', { file, window: name, text, stamp: work.stamp });
     if (file !== work.file) return;
@@ -205,9 +217,20 @@ async function save() {
     await see();
     await listFiles();
   } catch (problem) {
-    if (problem.status === 409 && file === work.file) askWhose(problem.answer, work.stamp);
+    if (problem.status === 409 && file === work.file) {
+      if (problem.answer.stamp) askWhose(problem.answer, work.stamp);
+      else tellGone();
+    }
     else tellProblem(problem);
   }
+}
+
+/** The file is no longer there: the text stays as typing that is not saved. */
+function tellGone() {
+  Object.assign(work, { saved: '', stamp: '' });
+  notice(`${work.file} is no longer in the folder. Save puts it back as it stands here.`, ['Put this away', null]);
+  tellState();
+  return see();
 }
 
 /** The file holds something else than this window knows, and this window has typing of its own: the person decides. */
@@ -227,6 +250,7 @@ async function changedOnDisk(changed) {
   if (changed && changed !== work.file) {
     if (/\.(card|stash|batch)$/i.test(changed) && !files.includes(changed)) await listFiles();
     panels.papers.shelfChanged();
+    panels.sheets.changed();
     see();
     return;
   }
@@ -241,13 +265,12 @@ async function changedOnDisk(changed) {
   if (file !== work.file) return;
   // Where there is typing in a file that is gone, it comes without a stamp.
   if (!there?.stamp) {
-    Object.assign(work, { saved: '', stamp: '' });
-    notice(`${file} is no longer in the folder. Save puts it back as it stands here.`, ['Put this away', null]);
-    tellState();
+    await tellGone();
     await listFiles();
     return;
   }
   if (there.stamp === work.stamp) return;
+  quiet();
   if (isChanged() && editor.text() !== there.text) {
     askWhose(there, work.stamp);
     return;
@@ -262,7 +285,10 @@ function listen() {
   const news = new EventSource(`events?${new URLSearchParams({ window: name })}`);
   let isLost = false;
   news.addEventListener('changed', (event) => changedOnDisk(event.data));
-  news.addEventListener('error', () => { isLost = true; });
+  news.addEventListener('error', () => {
+    isLost = true;
+    if (news.readyState === EventSource.CLOSED) notice('The page is open in too many windows to notice what other programs save. Close one of them, then load this one again.', ['Put this away', null]);
+  });
   news.addEventListener('open', () => { if (isLost) { isLost = false; changedOnDisk(''); } });
 }
 
@@ -278,9 +304,11 @@ async function begin() {
     [element('fieldset', {}, element('legend', {}, 'What shall it be?'), ...kinds), element('label', { htmlFor: 'new-name' }, 'Name of the file'), field],
     [['Begin it', 'yes'], ['Leave it', '']]);
   if (answer !== 'yes') return;
+  const ending = document.querySelector('input[name=kind]:checked').value;
+  const file = /\.(card|stash|batch)$/i.test(field.value.trim()) ? field.value.trim() : `${field.value.trim()}.${ending}`;
   try {
-    await post('begin', { file: field.value.trim(), window: name });
-    await open(field.value.trim());
+    await post('begin', { file, window: name });
+    await open(file);
     editor.focus();
   } catch (problem) {
     tellProblem(problem);
@@ -288,9 +316,11 @@ async function begin() {
 }
 
 async function tidy() {
+  const [file, before] = [work.file, editor.text()];
   try {
-    const { text } = await post('tidy', { file: work.file, text: editor.text() });
-    if (text !== editor.text()) {
+    const { text } = await post('tidy', { file, text: before });
+    // What was typed meanwhile is worth more than tidiness.
+    if (file === work.file && before === editor.text() && text !== before) {
       editor.replaceAll(text);
       tellState();
       see();
@@ -332,13 +362,23 @@ addEventListener('keydown', (event) => {
     save();
   }
 });
+/** The file that the address names; an address that somebody spoilt names none. */
+function fileOfAddress() {
+  try {
+    return decodeURIComponent(location.hash.slice(1));
+  } catch {
+    return '';
+  }
+}
+
 addEventListener('hashchange', () => {
-  const file = decodeURIComponent(location.hash.slice(1));
+  const file = fileOfAddress();
   if (file && file !== work.file) open(file);
 });
 
 listen();
 await listFiles();
-const first = decodeURIComponent(location.hash.slice(1)) || files.find((f) => f.endsWith('.card')) || files[0];
+const first = fileOfAddress() || files.find((f) => f.endsWith('.card')) || files[0];
 if (first) await open(first);
-else notice('There is no card in this folder yet.', ['Begin one', begin]);
+else tellState();
+if (!first) notice('There is no card in this folder yet.', ['Begin one', begin]);

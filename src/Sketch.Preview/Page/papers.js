@@ -30,7 +30,7 @@ export function makeShelf(panel, { asked, goTo }) {
 }
 
 /** The papers of a card. */
-export function makePapers(panel, { work, asked, chosen, textKept, tell, tellProblem, stashes, copyPicture }) {
+export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell, tellProblem, stashes, copyPicture }) {
   let role = '';
   let age = 0;
   let shelf = { stash: null, age, papers: [] };
@@ -48,13 +48,14 @@ export function makePapers(panel, { work, asked, chosen, textKept, tell, tellPro
   const inBatch = element('span', {}, element('label', { htmlFor: 'orders' }, 'or only for '), orders, ' ', keepThere);
   const many = button('Show the card in many papers', showVariants);
   const variants = element('ul', { className: 'swatches' });
+  const broken = element('p', { className: 'empty', hidden: true }, 'No paper can be shown: the stash has errors, or holds none. Open it, and mend what is told there.');
   const trial = element('figure', { className: 'trial' });
   panel.append(
     element('div', {},
-      element('div', { className: 'choices' }, element('label', { htmlFor: 'stash' }, 'Shelf '), stash),
-      roles, list, element('div', { className: 'choices' }, keepHere, inBatch, own),
-      element('h3', {}, 'The card in many papers'), element('p', {}, many), told, variants),
-    trial);
+      element('div', { className: 'choices' }, element('label', { htmlFor: 'stash' }, 'Shelf '), stash), broken,
+      roles, list, element('div', { className: 'choices' }, keepHere, inBatch, own)),
+    trial,
+    element('div', { className: 'wide' }, element('h3', {}, 'The card in many papers'), element('p', {}, many), told, variants));
 
   function showRoles() {
     const all = work.sight?.roles ?? [];
@@ -76,6 +77,10 @@ export function makePapers(panel, { work, asked, chosen, textKept, tell, tellPro
     const at = [...list.querySelectorAll('button')].indexOf(document.activeElement);
     list.replaceChildren(...shelf.papers.map((paper) => swatch(paper, paper.choice === inUse, () => { work.choices.set(role, paper.choice); chosen(); })));
     list.hidden = !role;
+    variants.querySelectorAll('[aria-pressed=true]').forEach((b) => b.setAttribute('aria-pressed', String(b.choices.every((c) => {
+      const [of, paper] = c.split('=');
+      return work.choices.get(of) === paper;
+    }))));
     if (at >= 0) list.querySelectorAll('button')[at]?.focus();
   }
 
@@ -95,6 +100,7 @@ export function makePapers(panel, { work, asked, chosen, textKept, tell, tellPro
             chosen();
           },
         }, image, element('span', { className: 'label' }, variant.name));
+        take.choices = variant.choices;
         return element('li', {}, take);
       }));
     } catch (problem) {
@@ -105,8 +111,12 @@ export function makePapers(panel, { work, asked, chosen, textKept, tell, tellPro
   }
 
   async function keepInCard() {
+    const [{ file }, before] = [asked(), textNow()];
     try {
+      await chosen();
       const { text } = await post('keep', asked());
+      // What was typed meanwhile, or another file, is not written over.
+      if (file !== work.file || before !== textNow()) return;
       work.choices.clear();
       textKept(text);
     } catch (problem) {
@@ -136,6 +146,7 @@ export function makePapers(panel, { work, asked, chosen, textKept, tell, tellPro
         shelf = { ...asOf, papers: asOf.stash ? (await get('shelf', { stash: asOf.stash })).papers : [] };
       }
       many.disabled = !work.stash;
+      broken.hidden = !work.stash || shelf.papers.length > 0;
       const found = (await get('orders', asked())).orders;
       const before = orders.value;
       orders.replaceChildren(...found.map((o) => element('option', { value: `${o.batch}\n${o.line}` }, o.name)));

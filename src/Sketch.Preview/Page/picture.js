@@ -71,6 +71,18 @@ export function makePicture(panel, { picked, asked }) {
       p.line > 0 ? button(p.title, () => picked(p.line), { className: 'link' }) : p.title)));
   }
 
+  /** The box of what is seen of a piece: figures of its paper reach past its outline and are cut off there. */
+  function boxOf(group) {
+    const seen = [...group.querySelectorAll('path, rect, circle, ellipse, polygon, image')].filter((part) => !part.closest('[clip-path]'));
+    const boxes = (seen.length ? seen : [group]).map((part) => part.getBBox());
+    const [left, top] = [Math.min(...boxes.map((b) => b.x)), Math.min(...boxes.map((b) => b.y))];
+    return {
+      x: left, y: top,
+      width: Math.max(...boxes.map((b) => b.x + b.width)) - left,
+      height: Math.max(...boxes.map((b) => b.y + b.height)) - top,
+    };
+  }
+
   function mark(face) {
     face.root.querySelectorAll('.marked').forEach((m) => m.remove());
     if (marked < 1) return;
@@ -78,8 +90,10 @@ export function makePicture(panel, { picked, asked }) {
     for (const piece of face.pieces.filter((p) => p.line === marked)) {
       const group = face.root.getElementById(piece.id);
       if (!group) continue;
-      const box = group.getBBox();
-      const matrix = svg.getScreenCTM().inverse().multiply(group.getScreenCTM());
+      // Pieces that are alike are drawn once and used in their places.
+      const use = group.querySelector(':scope > use');
+      const box = boxOf(use ? face.root.getElementById(use.getAttribute('href').slice(1)) : group);
+      const matrix = svg.getScreenCTM().inverse().multiply((use ?? group).getScreenCTM());
       for (const kind of ['marked', 'marked inner']) {
         const frame = document.createElementNS('http://www.w3.org/2000/svg', 'rect');
         for (const key of ['x', 'y', 'width', 'height']) frame.setAttribute(key, box[key]);

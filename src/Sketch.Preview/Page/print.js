@@ -23,7 +23,7 @@ export function makeSizes(panel, asked) {
   return { refresh };
 }
 
-export function makeTemplates(panel, asked) {
+export function makeTemplates(panel, asked, hasErrors) {
   const page = element('select', { id: 'page' },
     element('option', { value: 'letter' }, 'Letter, 8 1/2 x 11 in'),
     element('option', { value: 'a4' }, 'A4, 210 x 297 mm'));
@@ -39,7 +39,11 @@ export function makeTemplates(panel, asked) {
     element('p', {}, open),
     element('h3', {}, 'Take care'),
     element('p', {}, 'Craft knives and guillotines are sharp: cut on a mat, along a metal ruler, with the holding hand behind the blade, and lock a guillotine’s arm when you leave it.'));
+  const wait = element('p', { className: 'empty' }, 'The text has errors. Mend what is told beneath it; then the templates can be opened.');
+  open.after(wait);
   const aim = () => {
+    wait.hidden = !hasErrors();
+    open.hidden = hasErrors();
     open.href = `templates.pdf?${new URLSearchParams({ ...asked(), page: page.value, hollow: hollow.checked ? 'yes' : '', mirror: mirror.checked ? 'yes' : '' })}`;
   };
   for (const choice of [page, hollow, mirror]) choice.addEventListener('change', aim);

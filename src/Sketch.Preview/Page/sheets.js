@@ -76,11 +76,16 @@ export function makeSheets(panel, { asked, tellProblem, showFindings }) {
 async function* lines(body) {
   const reader = body.pipeThrough(new TextDecoderStream()).getReader();
   let rest = '';
-  for (;;) {
-    const { done, value } = await reader.read();
-    if (done) return;
-    const parts = (rest + value).split('\n');
-    rest = parts.pop();
-    for (const part of parts) yield JSON.parse(part);
+  try {
+    for (;;) {
+      const { done, value } = await reader.read();
+      if (done) return;
+      const parts = (rest + value).split('\n');
+      rest = parts.pop();
+      for (const part of parts) yield JSON.parse(part);
+    }
+  } finally {
+    // Whoever stops listening lets the program stop searching.
+    reader.cancel();
   }
 }

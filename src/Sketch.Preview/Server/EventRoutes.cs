@@ -8,6 +8,8 @@ namespace Sketch.Preview.Server;
 /// <summary>Tells each window, for as long as it is open, which files change (Server-Sent Events, WHATWG HTML, section 9.2).</summary>
 internal static class EventRoutes
 {
+    private const int MostListening = 4;
+
     /// <summary>Maps the stream of events.</summary>
     public static void Map(IEndpointRouteBuilder routes, Workroom room) => routes.MapGet("/events", async context =>
     {
@@ -15,6 +17,13 @@ internal static class EventRoutes
         if (!OpenWindows.IsName(window))
         {
             await Answer.Problem(context, StatusCodes.Status400BadRequest, "The window did not say which it is. Load the page again.").ConfigureAwait(false);
+            return;
+        }
+
+        // A browser keeps six connections to a server: more windows that listen would leave none to ask by.
+        if (room.Windows.Count >= MostListening)
+        {
+            await Answer.Problem(context, StatusCodes.Status409Conflict, "The page is open in too many windows. Close one of them.").ConfigureAwait(false);
             return;
         }
 
@@ -27,7 +36,7 @@ internal static class EventRoutes
             await context.Response.Body.FlushAsync(end.Token).ConfigureAwait(false);
             await foreach (var name in room.News.Listen(end.Token).ConfigureAwait(false))
             {
-                // A name holds no line ends: such a name is none in the opened folder.
+                // An event ends with its line.
                 await context.Response.WriteAsync($"event: changed\ndata: {name?.ReplaceLineEndings(" ")}\n\n", end.Token).ConfigureAwait(false);
                 await context.Response.Body.FlushAsync(end.Token).ConfigureAwait(false);
             }

@@ -10,8 +10,9 @@ namespace Sketch.Preview.Server;
 /// refused, whatever it knows.
 /// </summary>
 /// <param name="word">The random word.</param>
+/// <param name="ticket">A word that leads to it once: for the command line that starts a browser, which others on the machine can read.</param>
 /// <param name="port">The port that is listened on.</param>
-public sealed class Gate(string word, int port)
+public sealed class Gate(string word, string ticket, int port)
 {
     /// <summary>What every answer says, so that the page can load and send nothing but to and from this server.</summary>
     private const string Policy =
@@ -19,6 +20,8 @@ public sealed class Gate(string word, int port)
         + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     private readonly byte[] _word = Encoding.ASCII.GetBytes(word);
+    private readonly byte[] _ticket = Encoding.ASCII.GetBytes(ticket);
+    private int _ticketsLeft = 1;
 
     /// <summary>The key of the request's items under which the nonce of its styles lies.</summary>
     public static readonly object Nonce = new();
@@ -49,6 +52,13 @@ public sealed class Gate(string word, int port)
             return Refuse(context, StatusCodes.Status421MisdirectedRequest, "This address is not served here.");
         }
 
+        if (IsTicket(context.Request) && Interlocked.Decrement(ref _ticketsLeft) == 0)
+        {
+            // What stands behind # in the address, the file, goes along by itself.
+            context.Response.Redirect($"/{word}/");
+            return Task.CompletedTask;
+        }
+
         if (!TakeWord(context.Request))
         {
             return Refuse(context, StatusCodes.Status404NotFound, "Nothing is here. Use the address that sketch open printed.");
@@ -58,6 +68,8 @@ public sealed class Gate(string word, int port)
     }
 
     private bool IsOurHost(HostString host) => host.Host is "127.0.0.1" or "localhost" && host.Port == port;
+
+    private bool IsTicket(HttpRequest request) => CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes((request.Path.Value ?? "").Trim('/')), _ticket);
 
     private bool TakeWord(HttpRequest request)
     {

@@ -26,14 +26,17 @@ public sealed class PageServer : IAsyncDisposable
     private readonly FolderWatch _watch;
     private readonly UnsavedTexts _drafts;
 
-    private PageServer(WebApplication app, FolderWatch watch, UnsavedTexts drafts, Uri address)
+    private PageServer(WebApplication app, FolderWatch watch, UnsavedTexts drafts, Uri address, Uri onceAddress)
     {
         (_app, _watch, _drafts) = (app, watch, drafts);
-        Address = address;
+        (Address, OnceAddress) = (address, onceAddress);
     }
 
     /// <summary>The address to open: it holds the random word without which nothing is served.</summary>
     public Uri Address { get; }
+
+    /// <summary>An address that leads there once, for the command line of a browser, which others on the machine can read.</summary>
+    public Uri OnceAddress { get; }
 
     /// <summary>Comes to its end when the operating system asks the program to end.</summary>
     public Task Ended => _app.WaitForShutdownAsync();
@@ -64,7 +67,7 @@ public sealed class PageServer : IAsyncDisposable
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
         var app = builder.Build();
         var room = new Workroom(opened, new(drafts), news, app.Lifetime.ApplicationStopping);
-        var word = Gate.NewWord();
+        var (word, ticket) = (Gate.NewWord(), Gate.NewWord());
         Gate? gate = null;
         var limiter = new TokenBucketRateLimiter(new()
         {
@@ -113,9 +116,9 @@ public sealed class PageServer : IAsyncDisposable
         }
 
         var bound = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
-        gate = new(word, bound.Port);
+        gate = new(word, ticket, bound.Port);
         var start = file is null ? "" : $"#{Uri.EscapeDataString(file)}";
-        return new(app, watch, drafts, new($"http://127.0.0.1:{bound.Port}/{word}/{start}"));
+        return new(app, watch, drafts, new($"http://127.0.0.1:{bound.Port}/{word}/{start}"), new($"http://127.0.0.1:{bound.Port}/{ticket}/{start}"));
     }
 
     /// <summary>Ends it; typing that was not saved is kept for the next time.</summary>

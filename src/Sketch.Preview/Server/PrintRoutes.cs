@@ -17,13 +17,13 @@ internal static class PrintRoutes
     {
         routes.MapGet("/sizes", context => WithCard(context, room, (_, card) => Answer.Json(context, json =>
         {
-            json.WriteString("units", UnitsOf(context, card) ? "mm" : "in");
-            json.WriteString("html", SizesView.Html(card, UnitsOf(context, card)));
+            json.WriteString("units", IsMetric(context, card) ? "mm" : "in");
+            json.WriteString("html", SizesView.Html(card, IsMetric(context, card)));
         })));
         routes.MapGet("/templates.pdf", context => WithCard(context, room, (reading, card) => Templates(context, room, reading, card)));
     }
 
-    private static bool UnitsOf(HttpContext context, LaidOutCard card) => context.Asked("units") switch
+    private static bool IsMetric(HttpContext context, LaidOutCard card) => context.Asked("units") switch
     {
         "mm" => true,
         "in" => false,
