@@ -75,6 +75,7 @@ public sealed class PageServer : IAsyncDisposable
         });
         app.Use((context, next) =>
         {
+            Gate.Protect(context);
             // Until the port is known nobody can have the address.
             if (gate is null)
             {
