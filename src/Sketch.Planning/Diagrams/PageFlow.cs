@@ -8,8 +8,8 @@ namespace Sketch.Planning;
 internal sealed class PageFlow
 {
     private const double Margin = 12.7;
-    private const double UsualPoints = 11;
-    private const double UsualLineHeight = 5;
+    private const double UsualPoints = 12;
+    private const double UsualLineHeight = 5.3;
     private const double ColumnGap = 6;
     private const double RuleGap = 1;
 
@@ -29,7 +29,7 @@ internal sealed class PageFlow
     /// <param name="inInches">Whether its size is written in inches.</param>
     /// <param name="title">What the pages show.</param>
     /// <param name="lettering">The letters.</param>
-    /// <param name="scale">Size of letters and lines: 1 is 11 points.</param>
+    /// <param name="scale">Size of letters and lines: 1 is 12 points.</param>
     public PageFlow(Size page, bool inInches, string title, Lettering lettering, double scale = 1)
     {
         (_page, _inInches, _title, _lettering) = (page, inInches, title, lettering);

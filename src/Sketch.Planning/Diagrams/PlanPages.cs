@@ -15,8 +15,8 @@ public sealed class PlanPages
     private const double SmallestDrawing = 150;
     private const double LargestScale = 1;
 
-    // Eleven, ten and nine points.
-    private static readonly double[] SummaryScales = [1, 10.0 / 11, 9.0 / 11];
+    // Twelve points as everywhere; eleven, ten or nine where that keeps the summary on its page.
+    private static readonly double[] SummaryScales = [1, 11.0 / 12, 10.0 / 12, 9.0 / 12];
 
     private readonly BatchPlan _plan;
     private readonly Lettering _lettering;

@@ -12,7 +12,7 @@ public static class FirstText
         front
           ground: panel, showing 1/8, of ground
             mat +1/8, of deep
-          words: strip 3 x 3/4 "Thinking of you", bottom 3/4, of white
+          words: strip 3 x 3/4 "Thinking of you", bottom 3/4, of white, letters 1/4
             mat +1/8, of deep
 
         """;
