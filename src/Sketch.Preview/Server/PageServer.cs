@@ -71,7 +71,11 @@ public sealed class PageServer : IAsyncDisposable
         Gate? gate = null;
         var limiter = new TokenBucketRateLimiter(new()
         {
-            TokenLimit = RequestsAtOnce, TokensPerPeriod = RequestsASecond, ReplenishmentPeriod = TimeSpan.FromSeconds(1), QueueLimit = 0, AutoReplenishment = true,
+            TokenLimit = RequestsAtOnce,
+            TokensPerPeriod = RequestsASecond,
+            ReplenishmentPeriod = TimeSpan.FromSeconds(1),
+            QueueLimit = 0,
+            AutoReplenishment = true,
         });
         app.Use((context, next) =>
         {

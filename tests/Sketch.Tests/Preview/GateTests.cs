@@ -38,6 +38,16 @@ public sealed class GateTests : OnOpenedPage
     public Task A_request_with_a_part_of_the_word_is_refused() => IsRefused(Page, new(HttpMethod.Get, $"{Page.Address.AbsoluteUri[..^2]}/files"));
 
     [Fact]
+    public async Task What_the_command_line_of_a_browser_shows_to_others_leads_in_once()
+    {
+        using var first = await Page.Send(new(HttpMethod.Get, Page.OnceAddress));
+        using var second = await Page.Send(new(HttpMethod.Get, Page.OnceAddress));
+
+        Assert.Equal((HttpStatusCode.Redirect, Page.Address.AbsolutePath), (first.StatusCode, first.Headers.Location?.OriginalString));
+        Assert.Equal(HttpStatusCode.NotFound, second.StatusCode);
+    }
+
+    [Fact]
     public async Task The_word_is_another_at_every_start()
     {
         var before = Page.Address.Segments[1];

@@ -13,7 +13,8 @@ public sealed class KilledServerTests : OnOpenedPage
     {
         var program = Process.Start(new ProcessStartInfo("dotnet", [typeof(Sketch.Cli.Program).Assembly.Location, "open", Page.Root, "--no-browser"])
         {
-            RedirectStandardOutput = true, RedirectStandardError = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
         })!;
         try
         {

@@ -34,6 +34,9 @@ internal sealed class OpenedPage : IAsyncDisposable
     /// <summary>The address with its word, without what it begins with.</summary>
     public Uri Address { get; private set; } = new("http://127.0.0.1");
 
+    /// <summary>The address that leads to it once.</summary>
+    public Uri OnceAddress => new(_server!.OnceAddress.GetLeftPart(UriPartial.Path));
+
     public string Origin => $"http://127.0.0.1:{Address.Port}";
 
     public static CancellationToken Stop => TestContext.Current.CancellationToken;
