@@ -4,7 +4,7 @@ import { button, element } from './elements.js';
 const signs = { error: '✕', warning: '▲', note: '●' };
 const words = { error: 'Error', warning: 'Warning', note: 'Note' };
 
-export function showFindings(list, findings, { goTo, apply, openFile }) {
+export function showFindings(list, findings, { goTo, mend, openFile }) {
   const focused = list.contains(document.activeElement) ? [...list.querySelectorAll('button')].indexOf(document.activeElement) : -1;
   list.replaceChildren(...findings.map((f) => element('li', { className: f.severity },
     element('p', {},
@@ -16,7 +16,7 @@ export function showFindings(list, findings, { goTo, apply, openFile }) {
       ` ${f.message}`),
     ...(f.hint ? [element('p', { className: 'hint' }, f.hint)] : []),
     ...(f.here && f.replacement !== null
-      ? [button(f.replacement.trim() ? `Change to ${f.replacement.trim()}` : 'Leave it out', () => apply({ ...f, text: f.replacement }), { className: 'mend' })]
+      ? [button(f.replacement.trim() ? `Change to ${f.replacement.trim()}` : 'Leave it out', () => mend(f), { className: 'mend' })]
       : []))));
   // A finding that is mended takes its button along; the focus goes on to the next.
   if (focused >= 0) {

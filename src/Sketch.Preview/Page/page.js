@@ -100,11 +100,20 @@ function show(sight, text) {
 
 let lastFound = '';
 
-// The text in which the findings shown were found.
+// The findings shown, and the text in which they were found.
+let shownFindings = [];
 let foundIn = '';
+
+/** Mends by a hint. A key may have come in since the button was shown, so the finding is looked up anew in the text as it stands. */
+async function mend({ code, message, replacement }) {
+  await see();
+  const now = shownFindings.find((f) => f.here && f.code === code && f.message === message && f.replacement === replacement);
+  if (now && editor.text() === foundIn) editor.apply({ ...now, text: replacement });
+}
 
 function showFound({ findings, summary }, text = editor.text()) {
   foundIn = text;
+  shownFindings = findings;
   // Most keys find nothing new; a screen reader is not told the same again.
   const now = JSON.stringify([work.file, findings]);
   if (now === lastFound) return;
@@ -113,8 +122,7 @@ function showFound({ findings, summary }, text = editor.text()) {
   byId('summary').textContent = summary;
   showFindings(byId('findings'), findings, {
     goTo: (line, column) => editor.goTo(line, column),
-    // A key later its place may be another; what is found then is about to be shown.
-    apply: (edit) => { if (editor.text() === foundIn) editor.apply(edit); },
+    mend,
     openFile: (file, line) => open(file, line),
   });
 }
