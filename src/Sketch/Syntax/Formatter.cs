@@ -106,7 +106,9 @@ public static class Formatter
             text.Append(Spell(tokens[i], names.Contains(i)));
         }
 
-        WriteComments(text, [.. commentsAt[last]], depth);
+        // Without the comma that let the line go on, a second comment beneath would belong to the next line.
+        ImmutableArray<string> ends = [.. commentsAt[last]];
+        WriteComments(text, ends.IsEmpty ? ends : [string.Join(' ', ends.Select(Comment))], depth);
         text.Append('\n');
     }
 

@@ -49,6 +49,16 @@ public class RobustnessTests
         },
         iter: Texts);
 
+    [Fact]
+    public void Comments_after_a_comma_that_ends_a_line_stay_at_that_line()
+    {
+        const string Text = "card \"Lamp\"\nbase A2, fold left, of white\nfront\n  panel 1 x 1,  # one\n      # two\n";
+        var once = Formatter.Format(new("a.card", Text), new())!;
+
+        Assert.EndsWith("  panel 1 x 1  # one # two\n", once, StringComparison.Ordinal);
+        Assert.Equal(once, Formatter.Format(new("a.card", once), new()));
+    }
+
     [Theory]
     [MemberData(nameof(HostileNames))]
     public void Too_much_of_anything_is_told_and_not_fatal(string name) => Check(HostileInputs.Text(name));
