@@ -25,7 +25,7 @@ internal static class Typing
           });
           addEventListener('keydown', (event) => { pressed = event.timeStamp; if (window.bare) framed(); }, true);
           for (const host of document.querySelectorAll('.faces .picture'))
-            new MutationObserver((all) => { if (all.some((m) => [...m.addedNodes].some((n) => n.tagName === 'svg'))) framed(); }).observe(host.shadowRoot, { childList: true });
+            new MutationObserver((all) => { if (all.some((m) => [...m.addedNodes].some((n) => !n.classList?.contains('marked')))) framed(); }).observe(host.shadowRoot, { childList: true, subtree: true });
         }
         """;
 

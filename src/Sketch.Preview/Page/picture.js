@@ -1,5 +1,6 @@
 // The pictures of a card's faces. Each lies in a tree of its own, so that ids of one never meet those of another.
-import { button, element } from './elements.js';
+import { button, element, markup } from './elements.js';
+import { renew } from './renew.js';
 
 const look = new CSSStyleSheet();
 look.replaceSync(`
@@ -104,6 +105,14 @@ export function makePicture(panel, { picked, asked }) {
     }
   }
 
+  function redraw(root, svg, title) {
+    const next = markup(svg);
+    next.querySelector('svg')?.setAttribute('aria-label', title);
+    next.querySelectorAll('.marked').forEach((m) => m.remove());
+    root.querySelectorAll('.marked').forEach((m) => m.remove());
+    renew(root, next);
+  }
+
   return {
     /** The first picture once more, for a panel beside it; it has no pieces to pick. */
     copyOfFirst(figure) {
@@ -136,7 +145,9 @@ export function makePicture(panel, { picked, asked }) {
           shown.delete(name);
         }
       }
-      const before = new Map([...shown.values()].map((f) => [f.stamp, f.root]));
+      // What the page has already comes without its SVG: it may have been shown as another face.
+      const had = new Map([...shown.values()].map((f) => [f.stamp, f]));
+      const drawn = pictures.map((p) => p.svg ?? (shown.get(p.name)?.stamp === p.stamp ? null : had.get(p.stamp)?.root.innerHTML ?? ''));
       pictures.forEach((picture, at) => {
         let face = shown.get(picture.name);
         if (!face) {
@@ -144,11 +155,8 @@ export function makePicture(panel, { picked, asked }) {
           shown.set(picture.name, face);
         }
         if (faces.children[at] !== face.figure) faces.insertBefore(face.figure, faces.children[at] ?? null);
-        if (picture.svg) face.root.innerHTML = picture.svg;
-        else if (face.stamp !== picture.stamp) face.root.innerHTML = before.get(picture.stamp)?.innerHTML ?? '';
-        const svg = face.root.querySelector('svg');
-        svg?.setAttribute('role', 'img');
-        svg?.setAttribute('aria-label', picture.title);
+        if (drawn[at] !== null) redraw(face.root, drawn[at], picture.title);
+        else face.root.querySelector('svg')?.setAttribute('aria-label', picture.title);
         Object.assign(face, { stamp: picture.stamp, pieces: picture.pieces, width: picture.width });
         face.caption.textContent = picture.title;
         listPieces(face);
