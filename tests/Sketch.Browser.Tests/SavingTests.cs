@@ -75,7 +75,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     public async Task A_save_into_a_changed_file_is_a_question_and_nothing_is_overwritten()
     {
         // Without news from the server the page learns of the other text only by the saving itself.
-        await Profile.RouteAsync("**/events?*", route => route.AbortAsync());
+        await Profile.RouteWebSocketAsync("**/news?*", _ => { });
         await Page.ReloadAsync();
         await TypeAMark();
         Write("watch.card", Theirs);
@@ -128,6 +128,21 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await TypeAMark();
         await Button("Save").ClickAsync();
         await ExpectText(other, "# mine");
+    }
+
+    [Fact]
+    public async Task The_eighth_window_shows_what_the_first_saves()
+    {
+        // A browser keeps six plain connections to a server.
+        var last = Page;
+        for (var i = 2; i <= 8; i++)
+        {
+            last = await Window();
+        }
+
+        await TypeAMark();
+        await Button("Save").ClickAsync();
+        await ExpectText(last, "# mine");
     }
 
     [Fact]

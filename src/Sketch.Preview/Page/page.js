@@ -4,6 +4,7 @@ import { dialog, isTold, notice, quiet } from './dialog.js';
 import { button, element } from './elements.js';
 import { showFindings } from './findings.js';
 import { makePapers, makeShelf } from './papers.js';
+import { listen } from './news.js';
 import { makePicture } from './picture.js';
 import { makeSizes, makeTemplates } from './print.js';
 import { get, post, Problem } from './server.js';
@@ -289,17 +290,6 @@ async function changedOnDisk(changed) {
   await see();
 }
 
-function listen() {
-  const news = new EventSource(`events?${new URLSearchParams({ window: name })}`);
-  let isLost = false;
-  news.addEventListener('changed', (event) => changedOnDisk(event.data));
-  news.addEventListener('error', () => {
-    isLost = true;
-    if (news.readyState === EventSource.CLOSED) notice('The page is open in too many windows to notice what other programs save. Close one of them, then load this one again.', ['Put this away', null]);
-  });
-  news.addEventListener('open', () => { if (isLost) { isLost = false; changedOnDisk(''); } });
-}
-
 // Beginning, tidying, bringing back.
 async function begin() {
   const field = element('input', { id: 'new-name', required: true, value: 'new.card', autocomplete: 'off' });
@@ -384,7 +374,7 @@ addEventListener('hashchange', () => {
   if (file && file !== work.file) open(file);
 });
 
-listen();
+listen(name, changedOnDisk);
 await listFiles();
 const first = fileOfAddress() || files.find((f) => f.endsWith('.card')) || files[0];
 if (first) await open(first);

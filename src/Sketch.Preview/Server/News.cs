@@ -20,11 +20,12 @@ public sealed class News
         }
     }
 
-    /// <summary>Listens until cancelled. A listener that does not keep up is told that any file may have changed.</summary>
+    /// <summary>Listens until cancelled. A listener that is new, or does not keep up, is told that any file may have changed.</summary>
     public async IAsyncEnumerable<string?> Listen([EnumeratorCancellation] CancellationToken cancellation)
     {
         var channel = Channel.CreateBounded<string?>(MostWaiting);
         _listeners.TryAdd(channel, 0);
+        channel.Writer.TryWrite(null);
         try
         {
             while (await channel.Reader.WaitToReadAsync(cancellation).ConfigureAwait(false))

@@ -59,6 +59,7 @@ public sealed class PageServer : IAsyncDisposable
             options.Listen(IPAddress.Loopback, port, listen => listen.Protocols = HttpProtocols.Http1);
             options.Limits.MaxRequestBodySize = TextContent.Limit * 2L;
             options.Limits.MaxConcurrentConnections = MostConnections;
+            options.Limits.MaxConcurrentUpgradedConnections = MostConnections;
             options.Limits.MaxRequestHeadersTotalSize = 16 * 1024;
             options.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
         });
@@ -100,10 +101,11 @@ public sealed class PageServer : IAsyncDisposable
                 await next(context).ConfigureAwait(false);
             });
         });
+        app.UseWebSockets();
         app.UseRouting();
         PageFiles.Map(app);
         FileRoutes.Map(app, room);
-        EventRoutes.Map(app, room);
+        NewsRoutes.Map(app, room);
         ViewRoutes.Map(app, room);
         PaperRoutes.Map(app, room);
         PrintRoutes.Map(app, room);

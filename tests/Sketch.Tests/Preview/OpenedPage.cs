@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
+using System.Net.WebSockets;
 using System.Text;
 using System.Text.Json;
 using Sketch.Preview.Server;
@@ -137,6 +138,24 @@ internal sealed class OpenedPage : IAsyncDisposable
         {
             Assert.True(waited.Elapsed < TimeSpan.FromMinutes(1), "It did not come to that within a minute.");
         }
+    }
+
+    /// <summary>Opens the socket of news as a window does, from a page of an origin, and waits for the first message.</summary>
+    public async Task<ClientWebSocket> Listen(string window, string? origin = null)
+    {
+        var socket = new ClientWebSocket();
+        socket.Options.SetRequestHeader("Origin", origin ?? Origin);
+        await socket.ConnectAsync(new UriBuilder(new Uri(Address, $"news?window={window}")) { Scheme = "ws" }.Uri, Stop);
+        Assert.Equal("", await Told(socket));
+        return socket;
+    }
+
+    /// <summary>The next message of a socket.</summary>
+    public static async Task<string> Told(ClientWebSocket socket)
+    {
+        var part = new byte[1024];
+        var received = await socket.ReceiveAsync(part, Stop);
+        return Encoding.UTF8.GetString(part, 0, received.Count);
     }
 
     public async Task<Socket> Connect()

@@ -1,5 +1,4 @@
 using System.Net;
-using System.Text;
 using System.Text.Json;
 using Xunit;
 
@@ -63,15 +62,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     [Fact]
     public async Task Typing_of_a_window_that_is_still_open_is_not_offered_to_another()
     {
-        using var line = await Page.Connect();
-        await line.SendAsync(Encoding.ASCII.GetBytes($"GET {Page.Address.AbsolutePath}events?window={OpenedPage.Window} HTTP/1.1\r\nHost: 127.0.0.1:{Page.Address.Port}\r\n\r\n"), OpenedPage.Stop);
-        var opened = new byte[4096];
-        var told = "";
-        while (!told.Contains(": open", StringComparison.Ordinal))
-        {
-            told += Encoding.ASCII.GetString(opened, 0, await line.ReceiveAsync(opened, OpenedPage.Stop));
-        }
-
+        using var window = await Page.Listen(OpenedPage.Window);
         await Page.Status(Page.See(Typed));
         Assert.Null(await Offered(Other));
     }
