@@ -111,6 +111,25 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task Papers_that_are_tried_outlive_a_reload()
+    {
+        await Choose("sky", "picnic, back");
+        await Page.ReloadAsync();
+        await OpenTab("Papers");
+        await Expect(Swatch("picnic, back")).ToHaveAttributeAsync("aria-pressed", "true");
+        await Expect(Role("sky")).ToContainTextAsync("picnic, back");
+    }
+
+    [Fact]
+    public async Task A_line_that_is_new_in_a_batch_is_offered()
+    {
+        await OpenTab("Papers");
+        await Expect(Page.Locator("#orders option")).ToHaveCountAsync(1);
+        Write("lamp-day.batch", Read("lamp-day.batch") + "make 3 of \"watch.card\"\n");
+        await Expect(Page.Locator("#orders option")).ToHaveCountAsync(2);
+    }
+
+    [Fact]
     public async Task Another_shelf_shows_its_papers()
     {
         Write("attic.stash", "stash \"Attic\"\npaper bunting: 12 x 12, 1 sheet, front dots, back plain red\n");

@@ -48,6 +48,49 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task While_there_is_no_card_the_last_picture_stays_and_says_so()
+    {
+        await TypeAll(Card.Replace("base", "bsae", StringComparison.Ordinal));
+        await Expect(Page.GetByText("As it was before the error")).ToBeVisibleAsync();
+        await Expect(Picture.First).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task A_picture_that_is_up_to_date_says_nothing_of_errors()
+    {
+        await TypeAll(Card.Replace("base", "bsae", StringComparison.Ordinal));
+        await Expect(Page.GetByText("As it was before the error")).ToBeVisibleAsync();
+        await Button("Undo").ClickAsync();
+        await Expect(Page.GetByText("As it was before the error")).ToBeHiddenAsync();
+    }
+
+    [Fact]
+    public async Task A_key_leaves_the_pieces_alone_that_it_does_not_change()
+    {
+        // The browser paints anew only what is new; all pieces anew would take it longer than a tenth of a second on a large card.
+        await Picture.First.EvaluateAsync("svg => svg.querySelectorAll('g[id]').forEach(g => { g.isOld = true; })");
+        await TypeAt(10, "\nheart 3/4, upper right 1/4, of red");
+        await Expect(Title("heart")).ToHaveCountAsync(1);
+        Assert.True(await Picture.First.EvaluateAsync<bool>("svg => svg.querySelector('[id=front-sky]').isOld"));
+    }
+
+    [Fact]
+    public async Task A_picture_that_was_brought_up_to_date_is_the_one_drawn_at_once()
+    {
+        await TypeAt(10, "\nheart 3/4, upper right 1/4, of red");
+        await Expect(Title("heart")).ToHaveCountAsync(1);
+        await Button("Save").ClickAsync();
+        await Expect(State).ToHaveTextAsync("Saved");
+        var renewed = await Drawn();
+        await Page.ReloadAsync();
+        await Expect(Title("heart")).ToHaveCountAsync(1);
+        Assert.Equal(await Drawn(), renewed);
+
+        // Without the frame around the piece of the caret's line.
+        Task<string> Drawn() => Picture.First.EvaluateAsync<string>("svg => { const copy = svg.cloneNode(true); copy.querySelectorAll('.marked').forEach(m => m.remove()); return copy.outerHTML; }");
+    }
+
+    [Fact]
     public async Task A_mistake_shows_a_finding_with_its_line()
     {
         await TypeAt(9, ", rigth 1/4");

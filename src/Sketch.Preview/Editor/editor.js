@@ -1,19 +1,19 @@
 /** The page's text editor: CodeMirror, set up for card files. plain-editor.js keeps the same contract without it. */
-import { Annotation, EditorSelection, EditorState, Transaction } from "@codemirror/state";
-import { EditorView, highlightActiveLine, highlightActiveLineGutter, highlightSpecialChars, keymap, lineNumbers } from "@codemirror/view";
-import { defaultKeymap, history, historyKeymap, isolateHistory, redo, undo } from "@codemirror/commands";
-import { indentUnit, syntaxHighlighting } from "@codemirror/language";
-import { setDiagnostics } from "@codemirror/lint";
-import { search, searchKeymap } from "@codemirror/search";
-import { autocompletion, completionKeymap } from "@codemirror/autocomplete";
-import { cardLanguage, colours } from "./card-language.js";
-import { diagnostic, findingTools } from "./findings.js";
-import { theme } from "./looks.js";
-import { markedLines, setMarked } from "./marked.js";
-import { offer } from "./offers.js";
-import { offset, replace } from "./places.js";
+import { Annotation, EditorSelection, EditorState, Transaction } from '@codemirror/state';
+import { EditorView, highlightActiveLine, highlightActiveLineGutter, highlightSpecialChars, keymap, lineNumbers } from '@codemirror/view';
+import { defaultKeymap, history, historyKeymap, isolateHistory, redo, undo } from '@codemirror/commands';
+import { indentUnit, syntaxHighlighting } from '@codemirror/language';
+import { setDiagnostics } from '@codemirror/lint';
+import { search, searchKeymap } from '@codemirror/search';
+import { autocompletion, completionKeymap } from '@codemirror/autocomplete';
+import { cardLanguage, colours } from './card-language.js';
+import { diagnostic, findingTools } from './findings.js';
+import { theme } from './looks.js';
+import { markedLines, setMarked } from './marked.js';
+import { offer } from './offers.js';
+import { offset, replace } from './places.js';
 
-export const kind = "full";
+export const kind = 'full';
 
 /**
  * Puts an editor into an element that has a height. Lines and columns count from 1, columns in UTF-16 units, ends exclusive; what lies outside
@@ -30,7 +30,7 @@ export const kind = "full";
  * @param words What is offered while typing: `starts` begin a line or follow a name's colon, `clauses` follow a comma, `papers` follow `of`
  *   and `ink`, beside the roles of the text. Nothing is offered without them.
  */
-export function createEditor(parent, { text = "", label = "", nonce = "", words, changed = () => {}, caretMoved = () => {} } = {}) {
+export function createEditor(parent, { text = '', label = '', nonce = '', words, changed = () => {}, caretMoved = () => {} } = {}) {
   let lineBreak = breakOf(text);
   let told = 1;
   const whole = () => view.state.doc.sliceString(0, view.state.doc.length, lineBreak);
@@ -45,7 +45,7 @@ export function createEditor(parent, { text = "", label = "", nonce = "", words,
     highlightActiveLineGutter(),
     EditorView.lineWrapping,
     EditorState.tabSize.of(2),
-    indentUnit.of("  "),
+    indentUnit.of('  '),
     cardLanguage,
     syntaxHighlighting(colours),
     markedLines,
@@ -54,17 +54,17 @@ export function createEditor(parent, { text = "", label = "", nonce = "", words,
     words ? autocompletion({ override: [offer(words)], selectOnOpen: false, icons: false }) : [],
     // Tab is left alone, so it leaves the editor; Ctrl-] and Ctrl-[ indent.
     keymap.of([...completionKeymap, ...searchKeymap, ...historyKeymap, ...defaultKeymap]),
-    EditorView.contentAttributes.of({ "aria-label": label, tabindex: "0", spellcheck: "false", autocapitalize: "off", autocorrect: "off", translate: "no" }),
+    EditorView.contentAttributes.of({ 'aria-label': label, tabindex: '0', spellcheck: 'false', autocapitalize: 'off', autocorrect: 'off', translate: 'no' }),
     theme,
-    EditorView.updateListener.of(update => {
-      if (update.docChanged && !update.transactions.some(one => one.annotation(fromOutside))) changed(whole());
+    EditorView.updateListener.of((update) => {
+      if (update.docChanged && !update.transactions.some((one) => one.annotation(fromOutside))) changed(whole());
       const line = update.state.doc.lineAt(update.state.selection.main.head).number;
       if (line === told) return;
       told = line;
       caretMoved(line);
     }),
   ];
-  const begin = doc => EditorState.create({ doc, extensions });
+  const begin = (doc) => EditorState.create({ doc, extensions });
   const view = new EditorView({ parent, state: begin(text) });
 
   return {
@@ -76,8 +76,8 @@ export function createEditor(parent, { text = "", label = "", nonce = "", words,
     },
     replaceAll(value) {
       lineBreak = breakOf(value);
-      const change = difference(view.state.doc.toString(), value.replace(/\r\n?/g, "\n"));
-      if (change) view.dispatch({ changes: change, annotations: [fromOutside.of(true), isolateHistory.of("full"), Transaction.userEvent.of("replace")] });
+      const change = difference(view.state.doc.toString(), value.replace(/\r\n?/g, '\n'));
+      if (change) view.dispatch({ changes: change, annotations: [fromOutside.of(true), isolateHistory.of('full'), Transaction.userEvent.of('replace')] });
     },
     apply(edit) {
       const from = offset(view.state.doc, edit.line, edit.column);
@@ -85,16 +85,16 @@ export function createEditor(parent, { text = "", label = "", nonce = "", words,
       replace(view, from, to, edit.text);
     },
     showFindings(findings) {
-      view.dispatch(setDiagnostics(view.state, findings.map(finding => diagnostic(view.state.doc, finding))));
+      view.dispatch(setDiagnostics(view.state, findings.map((finding) => diagnostic(view.state.doc, finding))));
     },
     mark(fromLine, toLine) {
       const effects = [setMarked.of([fromLine, Math.max(fromLine, toLine)])];
-      if (fromLine > 0) effects.push(EditorView.scrollIntoView(offset(view.state.doc, fromLine, 1), { y: "nearest", yMargin: 40 }));
+      if (fromLine > 0) effects.push(EditorView.scrollIntoView(offset(view.state.doc, fromLine, 1), { y: 'nearest', yMargin: 40 }));
       view.dispatch({ effects });
     },
     goTo(line, column) {
       const at = offset(view.state.doc, line, column);
-      view.dispatch({ selection: EditorSelection.cursor(at), effects: EditorView.scrollIntoView(at, { y: "center" }) });
+      view.dispatch({ selection: EditorSelection.cursor(at), effects: EditorView.scrollIntoView(at, { y: 'center' }) });
     },
     focus: () => view.focus(),
     undo: () => undo(view),
@@ -106,11 +106,11 @@ const fromOutside = Annotation.define();
 
 // The words of the search panel as the page writes them.
 const phrases = {
-  next: "Next", previous: "Previous", "match case": "Capitals matter", replace: "Replace", "replace all": "Replace all", close: "Close",
+  next: 'Next', previous: 'Previous', 'match case': 'Capitals matter', replace: 'Replace', 'replace all': 'Replace all', close: 'Close',
 };
 
 function breakOf(text) {
-  return text.includes("\r\n") ? "\r\n" : "\n";
+  return text.includes('\r\n') ? '\r\n' : '\n';
 }
 
 /** The one change that makes one text of the other, so that the caret and the marks elsewhere stay where they are. */

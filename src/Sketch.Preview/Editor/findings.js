@@ -1,7 +1,7 @@
-import { RangeSet, StateField } from "@codemirror/state";
-import { EditorView, GutterMarker, activateHover, closeHoverTooltips, gutter, hasHoverTooltips, keymap } from "@codemirror/view";
-import { forEachDiagnostic, linter, nextDiagnostic, previousDiagnostic, setDiagnosticsEffect } from "@codemirror/lint";
-import { offset, replace } from "./places.js";
+import { RangeSet, StateField } from '@codemirror/state';
+import { EditorView, GutterMarker, activateHover, closeHoverTooltips, gutter, hasHoverTooltips, keymap } from '@codemirror/view';
+import { forEachDiagnostic, linter, nextDiagnostic, previousDiagnostic, setDiagnosticsEffect } from '@codemirror/lint';
+import { offset, replace } from './places.js';
 
 /** What CodeMirror calls a diagnostic, from a finding as the server tells it. */
 export function diagnostic(doc, finding) {
@@ -11,14 +11,14 @@ export function diagnostic(doc, finding) {
   return {
     from,
     to,
-    severity: finding.severity === "note" ? "info" : finding.severity,
+    severity: finding.severity === 'note' ? 'info' : finding.severity,
     message: `${names[finding.severity]}: ${finding.message} ${finding.hint}`,
     renderMessage: () => {
-      const told = document.createElement("span");
-      told.append(sign(finding.severity), paragraph(`${names[finding.severity]}: ${finding.message}`, "cm-message"), paragraph(finding.hint, "cm-hint"));
+      const told = document.createElement('span');
+      told.append(sign(finding.severity), paragraph(`${names[finding.severity]}: ${finding.message}`, 'cm-message'), paragraph(finding.hint, 'cm-hint'));
       return told;
     },
-    actions: typeof replacement === "string" ? [{ name: actionName(replacement), apply: (view, at, end) => mend(view, at, end, replacement) }] : [],
+    actions: typeof replacement === 'string' ? [{ name: actionName(replacement), apply: (view, at, end) => mend(view, at, end, replacement) }] : [],
   };
 }
 
@@ -28,16 +28,16 @@ function mend(view, from, to, replacement) {
   view.focus();
 }
 
-const names = { error: "Error", warning: "Warning", note: "Note" };
+const names = { error: 'Error', warning: 'Warning', note: 'Note' };
 
 function actionName(replacement) {
   const shown = replacement.trim();
-  if (!shown) return "Leave it out";
+  if (!shown) return 'Leave it out';
   return `Change to ${shown.length > 40 ? `${shown.slice(0, 39)}…` : shown}`;
 }
 
 function paragraph(text, name) {
-  const made = document.createElement("span");
+  const made = document.createElement('span');
   made.className = name;
   made.textContent = text;
   return made;
@@ -45,19 +45,19 @@ function paragraph(text, name) {
 
 // Each severity has a shape of its own, so that colour only helps.
 const shapes = {
-  error: "M5 1h6l4 4v6l-4 4H5l-4-4V5zM7.2 4v5h1.6V4zM7.2 10.4V12h1.6v-1.6z",
-  warning: "M8 1l7.5 14H.5zM7.2 6v4.5h1.6V6zM7.2 11.6v1.6h1.6v-1.6z",
-  note: "M8 1a7 7 0 1 0 0 14A7 7 0 1 0 8 1zM7.2 4v1.6h1.6V4zM7.2 7v5h1.6V7z",
+  error: 'M5 1h6l4 4v6l-4 4H5l-4-4V5zM7.2 4v5h1.6V4zM7.2 10.4V12h1.6v-1.6z',
+  warning: 'M8 1l7.5 14H.5zM7.2 6v4.5h1.6V6zM7.2 11.6v1.6h1.6v-1.6z',
+  note: 'M8 1a7 7 0 1 0 0 14A7 7 0 1 0 8 1zM7.2 4v1.6h1.6V4zM7.2 7v5h1.6V7z',
 };
 
 function sign(severity) {
-  const picture = document.createElementNS("http://www.w3.org/2000/svg", "svg");
-  picture.setAttribute("viewBox", "0 0 16 16");
-  picture.setAttribute("class", `cm-sign cm-sign-${severity}`);
-  picture.setAttribute("aria-hidden", "true");
-  const path = document.createElementNS("http://www.w3.org/2000/svg", "path");
-  path.setAttribute("d", shapes[severity]);
-  path.setAttribute("fill-rule", "evenodd");
+  const picture = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+  picture.setAttribute('viewBox', '0 0 16 16');
+  picture.setAttribute('class', `cm-sign cm-sign-${severity}`);
+  picture.setAttribute('aria-hidden', 'true');
+  const path = document.createElementNS('http://www.w3.org/2000/svg', 'path');
+  path.setAttribute('d', shapes[severity]);
+  path.setAttribute('fill-rule', 'evenodd');
   picture.append(path);
   return picture;
 }
@@ -77,13 +77,13 @@ class FindingMarker extends GutterMarker {
   }
 }
 
-const markers = { info: new FindingMarker("note"), warning: new FindingMarker("warning"), error: new FindingMarker("error") };
-const weight = severity => ["info", "warning", "error"].indexOf(severity);
+const markers = { info: new FindingMarker('note'), warning: new FindingMarker('warning'), error: new FindingMarker('error') };
+const weight = (severity) => ['info', 'warning', 'error'].indexOf(severity);
 
 const findingMarks = StateField.define({
   create: () => RangeSet.empty,
   update(marks, transaction) {
-    if (!transaction.effects.some(effect => effect.is(setDiagnosticsEffect))) return marks.map(transaction.changes);
+    if (!transaction.effects.some((effect) => effect.is(setDiagnosticsEffect))) return marks.map(transaction.changes);
     const worst = new Map();
     forEachDiagnostic(transaction.state, ({ severity }, from) => {
       const line = transaction.state.doc.lineAt(from).from;
@@ -107,7 +107,7 @@ function say(view) {
   forEachDiagnostic(view.state, (found, start, end) => {
     if (start <= to && end >= from) told.push(found.message);
   });
-  view.dispatch({ effects: EditorView.announce.of(told.join(" ")) });
+  view.dispatch({ effects: EditorView.announce.of(told.join(' ')) });
   return true;
 }
 
@@ -122,15 +122,15 @@ function showWorst(view, at) {
   if (!worst) return false;
   view.focus();
   view.dispatch({ selection: { anchor: worst.from, head: worst.to }, scrollIntoView: true });
-  activateHover(view, worst.from, 1, { until: transaction => transaction.docChanged || transaction.selection });
+  activateHover(view, worst.from, 1, { until: (transaction) => transaction.docChanged || transaction.selection });
   return say(view);
 }
 
 const keys = [
-  { key: "F8", run: view => nextDiagnostic(view) && say(view) },
-  { key: "Shift-F8", run: view => previousDiagnostic(view) && say(view) },
-  { key: "Mod-Shift-m", run: view => showWorst(view, view.state.selection.main.head), preventDefault: true },
-  { key: "Escape", run: putAway },
+  { key: 'F8', run: (view) => nextDiagnostic(view) && say(view) },
+  { key: 'Shift-F8', run: (view) => previousDiagnostic(view) && say(view) },
+  { key: 'Mod-Shift-m', run: (view) => showWorst(view, view.state.selection.main.head), preventDefault: true },
+  { key: 'Escape', run: putAway },
 ];
 
 /**
@@ -142,8 +142,8 @@ export const findingTools = [
   keymap.of(keys),
   findingMarks,
   gutter({
-    class: "cm-findings",
-    markers: view => view.state.field(findingMarks),
+    class: 'cm-findings',
+    markers: (view) => view.state.field(findingMarks),
     initialSpacer: () => markers.info,
     domEventHandlers: { click: (view, block) => showWorst(view, block.from) },
   }),

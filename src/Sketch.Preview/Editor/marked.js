@@ -1,9 +1,9 @@
-import { StateEffect, StateField } from "@codemirror/state";
-import { Decoration, EditorView } from "@codemirror/view";
+import { StateEffect, StateField } from '@codemirror/state';
+import { Decoration, EditorView } from '@codemirror/view';
 
 /** Marks the lines from the first to the last of a pair; [0, 0] marks none. */
 export const setMarked = StateEffect.define();
-const markedLine = Decoration.line({ class: "cm-marked" });
+const markedLine = Decoration.line({ class: 'cm-marked' });
 
 export const markedLines = StateField.define({
   create: () => Decoration.none,
@@ -18,5 +18,5 @@ export const markedLines = StateField.define({
     }
     return marked.map(transaction.changes);
   },
-  provide: field => EditorView.decorations.from(field),
+  provide: (field) => EditorView.decorations.from(field),
 });

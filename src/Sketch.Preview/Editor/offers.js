@@ -1,6 +1,6 @@
 /** Offers words for the place at which one types; in quotes and comments nothing. */
 export function offer(words) {
-  return context => {
+  return (context) => {
     const line = context.state.doc.lineAt(context.pos);
     const before = context.state.sliceDoc(line.from, context.pos);
     const typed = /[\p{L}\p{N}-]*$/u.exec(before)[0];
@@ -13,7 +13,7 @@ export function offer(words) {
       : /,\s*$/.test(lead) || (goesOn && /^\s*$/.test(lead)) ? words.clauses
         : /^\s*(?:[^\s:,]+\s*:\s*)?$/.test(lead) ? words.starts : [];
     if (options.length === 0 || options.includes(typed.toLowerCase())) return null;
-    return { from: context.pos - typed.length, options: [...new Set(options)].map(label => ({ label })), validFor: /^[\p{L}\p{N}-]*$/u };
+    return { from: context.pos - typed.length, options: [...new Set(options)].map((label) => ({ label })), validFor: /^[\p{L}\p{N}-]*$/u };
   };
 }
 
@@ -22,5 +22,5 @@ function inQuotesOrComment(lead) {
 }
 
 function roles(doc) {
-  return [...doc.toString().matchAll(/^\s*role\s+([^\s:,]+)\s*:/gimu)].map(match => match[1]);
+  return [...doc.toString().matchAll(/^\s*role\s+([^\s:,]+)\s*:/gimu)].map((match) => match[1]);
 }

@@ -1,5 +1,5 @@
-import { EditorSelection, Transaction } from "@codemirror/state";
-import { isolateHistory } from "@codemirror/commands";
+import { EditorSelection, Transaction } from '@codemirror/state';
+import { isolateHistory } from '@codemirror/commands';
 
 /** The offset of a place, which is moved into the text where it lies outside. */
 export function offset(doc, line, column) {
@@ -14,7 +14,7 @@ export function replace(view, from, to, text) {
   view.dispatch({
     changes: { from, to, insert },
     selection: EditorSelection.cursor(from + insert.length),
-    annotations: [isolateHistory.of("full"), Transaction.userEvent.of("input.apply")],
+    annotations: [isolateHistory.of('full'), Transaction.userEvent.of('input.apply')],
     scrollIntoView: true,
   });
 }

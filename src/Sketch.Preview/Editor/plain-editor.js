@@ -2,35 +2,35 @@
  * The page's text editor where the full one could not be had: a text area with line numbers, marks of findings and its own undo. It keeps
  * the same contract as editor.js.
  */
-export const kind = "plain";
+export const kind = 'plain';
 
-const signs = { error: "✖", warning: "▲", note: "●" };
-const weights = ["note", "warning", "error"];
+const signs = { error: '✖', warning: '▲', note: '●' };
+const weights = ['note', 'warning', 'error'];
 const mostSteps = 300;
 
-export function createEditor(parent, { text = "", label = "", nonce = "", changed = () => {}, caretMoved = () => {} } = {}) {
+export function createEditor(parent, { text = '', label = '', nonce = '', changed = () => {}, caretMoved = () => {} } = {}) {
   addStyle(nonce);
-  const root = element("div", "plain-editor", parent);
-  const gutter = element("div", "plain-gutter", root);
-  gutter.setAttribute("aria-hidden", "true");
-  const numbers = element("div", "plain-numbers", gutter);
-  const area = element("textarea", "plain-text", root);
-  const attributes = { "aria-label": label, spellcheck: "false", autocapitalize: "off", autocomplete: "off", autocorrect: "off", wrap: "off" };
+  const root = element('div', 'plain-editor', parent);
+  const gutter = element('div', 'plain-gutter', root);
+  gutter.setAttribute('aria-hidden', 'true');
+  const numbers = element('div', 'plain-numbers', gutter);
+  const area = element('textarea', 'plain-text', root);
+  const attributes = { 'aria-label': label, spellcheck: 'false', autocapitalize: 'off', autocomplete: 'off', autocorrect: 'off', wrap: 'off' };
   for (const [name, value] of Object.entries(attributes)) area.setAttribute(name, value);
   area.value = text;
 
   let lineBreak = breakOf(text);
   let known = { text: area.value, start: 0, end: 0 };
-  let typing = "";
+  let typing = '';
   let told = 1;
   let findings = [];
   let marked = [0, 0];
   const past = [];
   const future = [];
 
-  const lines = () => area.value.split("\n");
-  const whole = () => (lineBreak === "\n" ? area.value : area.value.replaceAll("\n", lineBreak));
-  const caretLine = () => area.value.slice(0, area.selectionStart).split("\n").length;
+  const lines = () => area.value.split('\n');
+  const whole = () => (lineBreak === '\n' ? area.value : area.value.replaceAll('\n', lineBreak));
+  const caretLine = () => area.value.slice(0, area.selectionStart).split('\n').length;
   const lineHeight = () => parseFloat(getComputedStyle(area).lineHeight);
 
   function offset(line, column) {
@@ -43,15 +43,15 @@ export function createEditor(parent, { text = "", label = "", nonce = "", change
   function drawGutter() {
     const count = lines().length;
     while (numbers.childElementCount > count) numbers.lastChild.remove();
-    while (numbers.childElementCount < count) element("div", "", numbers);
+    while (numbers.childElementCount < count) element('div', '', numbers);
     const worst = new Map();
     for (const { line, severity } of findings)
       if (weights.indexOf(severity) > weights.indexOf(worst.get(line))) worst.set(line, severity);
     [...numbers.children].forEach((row, index) => {
       const line = index + 1;
       const severity = worst.get(line);
-      const content = `${severity ? signs[severity] : ""} ${line}`;
-      const name = `${severity ? `has-${severity}` : ""}${line >= marked[0] && line <= marked[1] ? " is-marked" : ""}`;
+      const content = `${severity ? signs[severity] : ''} ${line}`;
+      const name = `${severity ? `has-${severity}` : ''}${line >= marked[0] && line <= marked[1] ? ' is-marked' : ''}`;
       if (row.textContent !== content) row.textContent = content;
       if (row.className !== name) row.className = name;
     });
@@ -93,7 +93,7 @@ export function createEditor(parent, { text = "", label = "", nonce = "", change
     if (!next) return false;
     to.push(known);
     known = next;
-    typing = "";
+    typing = '';
     put(next.text, next.start, next.end);
     changed(whole());
     tellCaret();
@@ -110,31 +110,31 @@ export function createEditor(parent, { text = "", label = "", nonce = "", change
     drawGutter();
   }
 
-  area.addEventListener("beforeinput", event => {
-    if (event.inputType !== "historyUndo" && event.inputType !== "historyRedo") return;
+  area.addEventListener('beforeinput', (event) => {
+    if (event.inputType !== 'historyUndo' && event.inputType !== 'historyRedo') return;
     event.preventDefault();
-    if (event.inputType === "historyUndo") undo();
+    if (event.inputType === 'historyUndo') undo();
     else redo();
   });
-  area.addEventListener("input", event => {
-    const goesOn = /^insert(?:Composition)?Text$/.test(event.inputType) && /\S/.test(event.data ?? "") ? "letters" : event.inputType === "deleteContentBackward" ? "back" : "";
+  area.addEventListener('input', (event) => {
+    const goesOn = /^insert(?:Composition)?Text$/.test(event.inputType) && /\S/.test(event.data ?? '') ? 'letters' : event.inputType === 'deleteContentBackward' ? 'back' : '';
     if (!step(goesOn)) return;
     drawGutter();
     changed(whole());
     tellCaret();
   });
-  area.addEventListener("keydown", event => {
+  area.addEventListener('keydown', (event) => {
     const key = event.key.toLowerCase();
     const command = (event.ctrlKey || event.metaKey) && !event.altKey;
-    if (!command || (key !== "z" && key !== "y")) return;
+    if (!command || (key !== 'z' && key !== 'y')) return;
     event.preventDefault();
-    if (key === "y" || event.shiftKey) redo();
+    if (key === 'y' || event.shiftKey) redo();
     else undo();
   });
-  area.addEventListener("scroll", () => { numbers.style.transform = `translateY(${-area.scrollTop}px)`; });
-  area.addEventListener("selectionchange", tellCaret);
-  for (const name of ["keyup", "pointerup", "focus"]) area.addEventListener(name, tellCaret);
-  area.addEventListener("pointerdown", () => { typing = ""; });
+  area.addEventListener('scroll', () => { numbers.style.transform = `translateY(${-area.scrollTop}px)`; });
+  area.addEventListener('selectionchange', tellCaret);
+  for (const name of ['keyup', 'pointerup', 'focus']) area.addEventListener(name, tellCaret);
+  area.addEventListener('pointerdown', () => { typing = ''; });
   drawGutter();
 
   return {
@@ -145,7 +145,7 @@ export function createEditor(parent, { text = "", label = "", nonce = "", change
       area.setSelectionRange(0, 0);
       area.scrollTop = 0;
       known = { text: area.value, start: 0, end: 0 };
-      typing = "";
+      typing = '';
       told = 1;
       findings = [];
       marked = [0, 0];
@@ -155,21 +155,21 @@ export function createEditor(parent, { text = "", label = "", nonce = "", change
     },
     replaceAll(value) {
       lineBreak = breakOf(value);
-      const fresh = value.replace(/\r\n?/g, "\n");
+      const fresh = value.replace(/\r\n?/g, '\n');
       if (fresh === area.value) return;
       const [line, column] = place(area.value, area.selectionStart);
       area.value = fresh;
       const at = offset(line, column);
       put(fresh, at, at);
-      step("");
+      step('');
       tellCaret();
     },
     apply(edit) {
       const from = offset(edit.line, edit.column);
       const to = Math.max(from, offset(edit.endLine, edit.endColumn));
-      const fresh = edit.text.replace(/\r\n?/g, "\n");
+      const fresh = edit.text.replace(/\r\n?/g, '\n');
       put(area.value.slice(0, from) + fresh + area.value.slice(to), from + fresh.length, from + fresh.length);
-      if (!step("")) return;
+      if (!step('')) return;
       changed(whole());
       tellCaret();
     },
@@ -195,11 +195,11 @@ export function createEditor(parent, { text = "", label = "", nonce = "", change
 }
 
 function breakOf(text) {
-  return text.includes("\r\n") ? "\r\n" : "\n";
+  return text.includes('\r\n') ? '\r\n' : '\n';
 }
 
 function place(text, at) {
-  const before = text.slice(0, at).split("\n");
+  const before = text.slice(0, at).split('\n');
   return [before.length, before.at(-1).length + 1];
 }
 
@@ -211,9 +211,9 @@ function element(name, className, parent) {
 }
 
 function addStyle(nonce) {
-  if (document.querySelector("style[data-plain-editor]")) return;
-  const style = document.createElement("style");
-  style.dataset.plainEditor = "";
+  if (document.querySelector('style[data-plain-editor]')) return;
+  const style = document.createElement('style');
+  style.dataset.plainEditor = '';
   if (nonce) style.nonce = nonce;
   style.textContent = `
 .plain-editor { display: flex; height: 100%; min-height: 6em; overflow: hidden; color: var(--ink, light-dark(#1f2328, #e8e6e1)); background: var(--paper, light-dark(#fff, #1c1e21)); }

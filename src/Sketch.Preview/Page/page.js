@@ -1,23 +1,30 @@
 // The page: a text, what was found in it, and what it comes to. Everything shown is worked out by the program; see server.js.
+import { begin, bringBack, tidy } from './commands.js';
+import { isTold, notice } from './dialog.js';
 import { createEditor } from './editor.js';
-import { dialog, isTold, notice, quiet } from './dialog.js';
-import { button, element } from './elements.js';
+import { element } from './elements.js';
+import { makeFile } from './file.js';
 import { showFindings } from './findings.js';
-import { makePapers, makeShelf } from './papers.js';
+import { latest } from './latest.js';
 import { listen } from './news.js';
+import { makePapers, makeShelf } from './papers.js';
 import { makePicture } from './picture.js';
 import { makeSizes, makeTemplates } from './print.js';
 import { get, post, Problem } from './server.js';
 import { makeSheets } from './sheets.js';
 import { makeTabs } from './tabs.js';
+import { papersTried, rememberTried } from './tried.js';
 import { windowName } from './window.js';
 
 const byId = (id) => document.getElementById(id);
-const name = await windowName();
+const thisWindow = await windowName();
 
-// What is open: the file, what the disk holds of it (text and stamp), and what is chosen for it.
-const work = { file: '', saved: '', stamp: '', kind: '', stash: '', choices: new Map() };
+// What the panels show of the file: what the program last said of it, and the papers tried in it.
+const work = { sight: null, stash: '', choices: new Map() };
 let files = [];
+
+// Sends the text as it stands; settles when the program has it and all that came after.
+const see = latest(look);
 
 const editor = createEditor(byId('editor'), {
   text: '',
@@ -27,8 +34,9 @@ const editor = createEditor(byId('editor'), {
   changed: () => { tellState(); panels.sheets.changed(); see(); },
   caretMoved: (line) => picture.mark(line),
 });
+const file = makeFile({ editor, window: thisWindow, see, opened, listChanged: listFiles, stateChanged: tellState, tellProblem });
 
-const asked = () => ({ file: work.file, window: name });
+const asked = () => ({ file: file.name(), window: thisWindow });
 const tabs = makeTabs(document.querySelector('[role=tablist]'), byId('panels'), () => refreshTab());
 const picture = makePicture(tabs.add('picture', 'Picture'), {
   picked: (line) => { editor.goTo(line, 1); editor.mark(line, line); picture.mark(line); },
@@ -37,12 +45,12 @@ const picture = makePicture(tabs.add('picture', 'Picture'), {
 const panels = {
   papers: makePapers(tabs.add('papers', 'Papers'), {
     work, asked, tellProblem,
-    chosen: () => see(),
+    chosen: () => { rememberTried(file.name(), work); return see(); },
     copyPicture: (figure) => picture.copyOfFirst(figure),
     stashes: () => files.filter((f) => f.endsWith('.stash')),
     tell: (sentence) => notice(sentence, ['Good', null]),
     textNow: () => editor.text(),
-    textKept: (text) => { editor.replaceAll(text); tellState(); see(); },
+    textKept: (text) => { rememberTried(file.name(), work); file.replace(text); },
   }),
   shelf: makeShelf(tabs.add('shelf', 'Shelf'), { asked, goTo: (line) => editor.goTo(line, 1) }),
   sizes: makeSizes(tabs.add('sizes', 'Sizes'), asked),
@@ -52,50 +60,37 @@ const panels = {
 const tabsFor = { card: ['picture', 'papers', 'sizes', 'templates'], stash: ['shelf'], batch: ['sheets'] };
 
 function refreshTab() {
-  if (work.file) panels[tabs.current()]?.refresh()?.catch(tellProblem);
+  if (file.name()) panels[tabs.current()]?.refresh()?.catch(tellProblem);
 }
 
-// Seeing: one request at a time, and the latest text as soon as the one before is drawn.
-let seeing = null;
-let isBehind = false;
-
-/** Sends the text as it stands; settles when the program has it and all that came after. */
-function see() {
-  isBehind = true;
-  seeing ??= look().finally(() => { seeing = null; });
-  return seeing;
-}
-
+// Seeing what the text comes to.
 async function look() {
-  while (isBehind && work.file) {
-    isBehind = false;
-    const [file, text] = [work.file, editor.text()];
-    try {
-      const sight = await post('see', {
-        file, window: name, text, stamp: work.stamp, saved: text === work.saved, stash: work.stash,
-        choices: [...work.choices].map(([role, paper]) => `${role}=${paper}`),
-        unfolded: picture.isUnfolded(), known: picture.known(),
-      });
-      isGone = false;
-      if (file === work.file) show(sight, text);
-    } catch (problem) {
-      isGone = problem.status === 0;
-      tellProblem(problem);
-    }
+  const [name, text] = [file.name(), editor.text()];
+  if (!name) return;
+  try {
+    const sight = await post('see', {
+      file: name, window: thisWindow, text, stamp: file.stamp(), saved: !file.isChanged(), stash: work.stash,
+      choices: [...work.choices].map(([role, paper]) => `${role}=${paper}`),
+      unfolded: picture.isUnfolded(), known: picture.known(),
+    });
+    isGone = false;
+    if (name === file.name()) show(sight, text);
+  } catch (problem) {
+    isGone = problem.status === 0;
+    tellProblem(problem);
   }
 }
 
 // Whether the program has stopped: then typing is nowhere but in this window.
 let isGone = false;
-addEventListener('beforeunload', (event) => { if (isGone && isChanged()) event.preventDefault(); });
+addEventListener('beforeunload', (event) => { if (isGone && file.isChanged()) event.preventDefault(); });
 
 function show(sight, text) {
-  work.kind = sight.kind;
   work.sight = sight;
   tabs.offer(tabsFor[sight.kind]);
   if (sight.kind === 'card') picture.show(sight.pictures);
   showFound(sight, text);
-  document.title = `${isChanged() ? '• ' : ''}${sight.title ?? work.file} – Sketch`;
+  document.title = `${file.isChanged() ? '• ' : ''}${sight.title ?? file.name()} – Sketch`;
   if (tabs.current() !== 'picture') refreshTab();
 }
 
@@ -116,25 +111,20 @@ function showFound({ findings, summary }, text = editor.text()) {
   foundIn = text;
   shownFindings = findings;
   // Most keys find nothing new; a screen reader is not told the same again.
-  const now = JSON.stringify([work.file, findings]);
+  const now = JSON.stringify([file.name(), findings]);
   if (now === lastFound) return;
   lastFound = now;
   editor.showFindings(findings.filter((f) => f.here));
   byId('summary').textContent = summary;
-  showFindings(byId('findings'), findings, {
-    goTo: (line, column) => editor.goTo(line, column),
-    mend,
-    openFile: (file, line) => open(file, line),
-  });
+  showFindings(byId('findings'), findings, { goTo: (line, column) => editor.goTo(line, column), mend, openFile: open });
 }
-
-const isChanged = () => Boolean(work.file) && editor.text() !== work.saved;
 
 function tellState() {
   // Without a file there is nothing that typing could go into.
-  byId('editor').inert = !work.file;
-  for (const id of ['undo', 'redo', 'tidy', 'back', 'save']) byId(id).disabled = !work.file;
-  byId('state').textContent = !work.file ? '' : isChanged() ? 'Not saved yet' : 'Saved';
+  const isOpen = Boolean(file.name());
+  byId('editor').inert = !isOpen;
+  for (const id of ['undo', 'redo', 'tidy', 'back', 'save']) byId(id).disabled = !isOpen;
+  byId('state').textContent = !isOpen ? '' : file.isChanged() ? 'Not saved yet' : 'Saved';
 }
 
 function tellProblem(problem) {
@@ -143,223 +133,59 @@ function tellProblem(problem) {
   if (!isTold(problem.message)) notice(problem.message, ['Put this away', null]);
 }
 
-// Opening.
+// Which file is open.
+let lastListed = '';
+
 async function listFiles() {
-  ({ files } = await get('files'));
+  const found = await get('files');
+  const name = file.name();
+  // A list that is the same is left alone: somebody may be choosing from it.
+  const now = JSON.stringify([found, name]);
+  if (now === lastListed) return;
+  lastListed = now;
+  ({ files } = found);
   byId('file').replaceChildren(
-    ...(work.file && files.includes(work.file) ? [] : [element('option', { value: work.file }, work.file || 'Choose a file')]),
-    ...files.map((f) => element('option', { value: f }, f)));
-  byId('file').value = work.file;
+    ...(name && files.includes(name) ? [] : [element('option', { value: name }, name || 'Choose a file')]),
+    ...files.map((f) => element('option', { value: f }, f)),
+    ...(found.all ? [] : [element('option', { disabled: true }, 'There are more; open a folder of fewer files to see them')]));
+  byId('file').value = name;
 }
 
 /** The stash beside a card, else any: a card is shown in the papers of the shelf unless another wish is said. */
-function nearestStash(file) {
+function nearestStash(card) {
   const stashes = files.filter((f) => f.endsWith('.stash'));
-  const folder = file.slice(0, file.lastIndexOf('/') + 1);
-  return stashes.find((f) => f.slice(0, f.lastIndexOf('/') + 1) === folder) ?? stashes[0] ?? '';
+  const folderOf = (f) => f.slice(0, f.lastIndexOf('/') + 1);
+  return stashes.find((f) => folderOf(f) === folderOf(card)) ?? stashes[0] ?? '';
 }
 
-async function open(file, line = 0) {
-  // The last keys in the file that is left have to reach the program first.
-  if (work.file) await see();
-  let found;
-  try {
-    found = await get('text', { file, window: name });
-  } catch (problem) {
-    tellProblem(problem);
-    byId('file').value = work.file;
-    return;
-  }
-  quiet();
+async function open(name, line = 0) {
+  if (!await file.open(name)) byId('file').value = file.name();
+  else if (line) editor.goTo(line, 1);
+}
+
+function opened() {
+  const name = file.name();
   picture.clear();
   panels.sheets.clear();
   panels.papers.clear();
-  if (!files.includes(work.stash)) work.stash = nearestStash(file);
-  Object.assign(work, { file, saved: found.text, stamp: found.stamp, kind: '', choices: new Map() });
-  location.hash = encodeURIComponent(file);
-  editor.open(found.text);
   lastFound = '';
-  if (found.unsaved?.own) takeUnsaved(found.unsaved);
-  else if (found.unsaved) offerUnsaved(found.unsaved);
+  work.sight = null;
+  const tried = papersTried(name);
+  if (tried && (!tried.stash || files.includes(tried.stash))) Object.assign(work, tried);
+  else Object.assign(work, { stash: files.includes(work.stash) ? work.stash : nearestStash(name), choices: new Map() });
+  location.hash = encodeURIComponent(name);
+}
+
+/** What another program or window changed: a file, or any where the name is empty. */
+async function changedOnDisk(name) {
+  if (file.name() && (name === file.name() || !name)) await file.look();
+  if (name && name === file.name()) return;
   await listFiles();
-  tellState();
-  await see();
-  if (line) editor.goTo(line, 1);
-}
-
-function takeUnsaved(unsaved) {
-  editor.replaceAll(unsaved.text);
-  if (unsaved.stamp !== work.stamp) {
-    // The file was changed after this was typed: saving would run into that, so it is asked now.
-    askWhose({ text: work.saved, stamp: work.stamp }, unsaved.stamp);
-  }
-  tellState();
-}
-
-function offerUnsaved(unsaved) {
-  const when = new Date(unsaved.time).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
-  notice(`There is typing of ${when} in this file that was never saved.`,
-    ['Take it up again', async () => { takeUnsaved(unsaved); await see(); await forget(unsaved.window, false); }],
-    ['Leave it aside', () => forget(unsaved.window, true)]);
-}
-
-const forget = (window, keep) => post('forget', { file: work.file, window, keep }).catch(tellProblem);
-
-// Saving.
-let saving = null;
-
-/** Saves; a second call while one is under way waits for that one. */
-function save() {
-  saving ??= saveNow().finally(() => { saving = null; });
-  return saving;
-}
-
-async function saveNow() {
-  const [file, text] = [work.file, editor.text()];
-  if (!file || (text === work.saved && work.stamp)) return;
-  try {
-    const { stamp } = await post('save', { file, window: name, text, stamp: work.stamp });
-    if (file !== work.file) return;
-    Object.assign(work, { saved: text, stamp });
-    quiet();
-    tellState();
-    await see();
-    await listFiles();
-  } catch (problem) {
-    if (problem.status === 409 && file === work.file) {
-      if (problem.answer.stamp) askWhose(problem.answer, work.stamp);
-      else tellGone();
-    }
-    else tellProblem(problem);
-  }
-}
-
-/** The file is no longer there: the text stays as typing that is not saved. */
-function tellGone() {
-  Object.assign(work, { saved: '', stamp: '' });
-  notice(`${work.file} is no longer in the folder. Save puts it back as it stands here.`, ['Put this away', null]);
-  tellState();
-  return see();
-}
-
-/** The file holds something else than this window knows, and this window has typing of its own: the person decides. */
-function askWhose(theirs, known) {
-  work.stamp = known;
-  notice('Another program or window has changed this file while you were typing. Nothing of either is lost: which text shall stand here?',
-    ['Keep my text', () => { Object.assign(work, { stamp: theirs.stamp, saved: theirs.text }); tellState(); see(); }],
-    ['Take the other text', () => {
-      Object.assign(work, { stamp: theirs.stamp, saved: theirs.text });
-      editor.replaceAll(theirs.text);
-      tellState();
-      see();
-    }]);
-}
-
-async function changedOnDisk(changed) {
-  if (changed && changed !== work.file) {
-    if (/\.(card|stash|batch)$/i.test(changed) && !files.includes(changed)) await listFiles();
-    panels.papers.shelfChanged();
-    panels.sheets.changed();
-    see();
-    return;
-  }
-  if (!work.file) return listFiles();
-  const { file } = work;
-  let there = null;
-  try {
-    there = await get('text', { file, window: name });
-  } catch (problem) {
-    if (problem.status !== 404) return;
-  }
-  if (file !== work.file) return;
-  // Where there is typing in a file that is gone, it comes without a stamp.
-  if (!there?.stamp) {
-    await tellGone();
-    await listFiles();
-    return;
-  }
-  if (there.stamp === work.stamp) return;
-  quiet();
-  if (isChanged() && editor.text() !== there.text) {
-    askWhose(there, work.stamp);
-    return;
-  }
-  Object.assign(work, { saved: there.text, stamp: there.stamp });
-  if (editor.text() !== there.text) editor.replaceAll(there.text);
-  tellState();
-  await see();
-}
-
-// Beginning, tidying, bringing back.
-async function begin() {
-  const field = element('input', { id: 'new-name', required: true, value: 'new.card', autocomplete: 'off' });
-  const kinds = [['card', 'A card'], ['stash', 'A stash: what is on the shelf'], ['batch', 'A batch: which cards, and how many']].map(([kind, text], i) =>
-    element('label', { className: 'check' }, element('input', {
-      type: 'radio', name: 'kind', value: kind, checked: i === 0,
-      onchange: () => { field.value = `${field.value.replace(/\.[^.]*$/, '')}.${kind}`; },
-    }), ` ${text}`));
-  const answer = await dialog('Begin a new file',
-    [element('fieldset', {}, element('legend', {}, 'What shall it be?'), ...kinds), element('label', { htmlFor: 'new-name' }, 'Name of the file'), field],
-    [['Begin it', 'yes'], ['Leave it', '']]);
-  if (answer !== 'yes') return;
-  const ending = document.querySelector('input[name=kind]:checked').value;
-  const file = /\.(card|stash|batch)$/i.test(field.value.trim()) ? field.value.trim() : `${field.value.trim()}.${ending}`;
-  try {
-    await post('begin', { file, window: name });
-    await open(file);
-    editor.focus();
-  } catch (problem) {
-    tellProblem(problem);
-  }
-}
-
-async function tidy() {
-  const [file, before] = [work.file, editor.text()];
-  try {
-    const { text } = await post('tidy', { file, text: before });
-    // What was typed meanwhile is worth more than tidiness.
-    if (file === work.file && before === editor.text() && text !== before) {
-      editor.replaceAll(text);
-      tellState();
-      see();
-    }
-  } catch (problem) {
-    tellProblem(problem);
-  }
-}
-
-async function bringBack() {
-  const { earlier } = await get('earlier', { file: work.file });
-  if (earlier.length === 0) {
-    await dialog('Earlier texts', [element('p', {}, 'None yet: the first is kept when you save over it.')], [['Good', 'yes']]);
-    return;
-  }
-  const list = element('select', { size: Math.min(8, Math.max(2, earlier.length)), id: 'earlier-list' },
-    ...earlier.map((e, i) => element('option', { value: e.name, selected: i === 0 }, new Date(e.time).toLocaleString([], { dateStyle: 'full', timeStyle: 'medium' }))));
-  const answer = await dialog('Earlier texts',
-    [element('label', { htmlFor: 'earlier-list' }, 'The text as it was until you saved over it at'), list,
-      element('p', {}, 'It is put into the page and not saved; Undo takes it away again.')],
-    [['Bring it back', 'yes'], ['Leave it', '']]);
-  if (answer !== 'yes') return;
-  const { text } = await get('earlier-text', { file: work.file, name: list.value });
-  editor.replaceAll(text);
-  tellState();
+  panels.papers.shelfChanged();
+  panels.sheets.changed();
   see();
 }
 
-byId('file').addEventListener('change', () => open(byId('file').value));
-byId('begin').addEventListener('click', begin);
-byId('undo').addEventListener('click', () => editor.undo());
-byId('redo').addEventListener('click', () => editor.redo());
-byId('tidy').addEventListener('click', tidy);
-byId('back').addEventListener('click', () => bringBack().catch(tellProblem));
-byId('save').addEventListener('click', save);
-addEventListener('keydown', (event) => {
-  if ((event.ctrlKey || event.metaKey) && !event.altKey && event.key.toLowerCase() === 's') {
-    event.preventDefault();
-    save();
-  }
-});
 /** The file that the address names; an address that somebody spoilt names none. */
 function fileOfAddress() {
   try {
@@ -370,13 +196,51 @@ function fileOfAddress() {
 }
 
 addEventListener('hashchange', () => {
-  const file = fileOfAddress();
-  if (file && file !== work.file) open(file);
+  const name = fileOfAddress();
+  if (name && name !== file.name()) open(name);
 });
 
-listen(name, changedOnDisk);
+// The bar.
+const save = () => file.save();
+
+async function beginFile() {
+  const name = await begin(thisWindow);
+  if (!name) return;
+  await open(name);
+  editor.focus();
+}
+
+async function tidyText() {
+  const [name, before] = [file.name(), editor.text()];
+  const text = await tidy(name, before);
+  // What was typed meanwhile is worth more than tidiness.
+  if (name === file.name() && before === editor.text() && text !== before) file.replace(text);
+}
+
+async function bringTextBack() {
+  const text = await bringBack(file.name());
+  if (text !== null) file.replace(text);
+}
+
+const does = { begin: beginFile, undo: () => editor.undo(), redo: () => editor.redo(), tidy: tidyText, back: bringTextBack, save };
+for (const [id, act] of Object.entries(does)) byId(id).addEventListener('click', async () => {
+  try {
+    await act();
+  } catch (problem) {
+    tellProblem(problem);
+  }
+});
+byId('file').addEventListener('change', () => open(byId('file').value));
+addEventListener('keydown', (event) => {
+  if ((event.ctrlKey || event.metaKey) && !event.altKey && event.key.toLowerCase() === 's') {
+    event.preventDefault();
+    save();
+  }
+});
+
+listen(thisWindow, changedOnDisk);
 await listFiles();
 const first = fileOfAddress() || files.find((f) => f.endsWith('.card')) || files[0];
 if (first) await open(first);
 else tellState();
-if (!first) notice('There is no card in this folder yet.', ['Begin one', begin]);
+if (!first) notice('There is no card in this folder yet.', ['Begin one', () => byId('begin').click()]);

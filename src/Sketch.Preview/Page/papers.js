@@ -34,6 +34,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
   let role = '';
   let age = 0;
   let shelf = { stash: null, age, papers: [] };
+  let orders = { file: null, age, found: [] };
   const stash = element('select', { id: 'stash' });
   stash.addEventListener('change', () => { work.stash = stash.value; work.choices.clear(); variants.replaceChildren(); chosen(); });
   const roles = element('fieldset', {}, element('legend', {}, 'Which role gets another paper?'));
@@ -43,9 +44,9 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
   const told = element('p', { className: 'empty', role: 'status' });
   const own = button('Back to the card’s own papers', () => { work.choices.clear(); chosen(); });
   const keepHere = button('Keep these papers in the card', keepInCard);
-  const orders = element('select', { id: 'orders' });
+  const order = element('select', { id: 'orders' });
   const keepThere = button('Keep them in the batch', keepInBatch);
-  const inBatch = element('span', {}, element('label', { htmlFor: 'orders' }, 'or only for '), orders, ' ', keepThere);
+  const inBatch = element('span', {}, element('label', { htmlFor: 'orders' }, 'or only for '), order, ' ', keepThere);
   const many = button('Show the card in many papers', showVariants);
   const variants = element('ul', { className: 'swatches' });
   const broken = element('p', { className: 'empty', hidden: true }, 'No paper can be shown: the stash has errors, or holds none. Open it, and mend what is told there.');
@@ -116,7 +117,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
       await chosen();
       const { text } = await post('keep', asked());
       // What was typed meanwhile, or another file, is not written over.
-      if (file !== work.file || before !== textNow()) return;
+      if (file !== asked().file || before !== textNow()) return;
       work.choices.clear();
       textKept(text);
     } catch (problem) {
@@ -125,7 +126,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
   }
 
   async function keepInBatch() {
-    const [batch, line] = orders.value.split('\n');
+    const [batch, line] = order.value.split('\n');
     try {
       await post('keep', { ...asked(), batch, line: Number(line) });
       tell(`The papers are kept in ${batch}, for the cards of line ${line}.`);
@@ -134,8 +135,24 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
     }
   }
 
+  /** The lines of batches that make this card; no key that is typed in the card changes them. */
+  async function refreshOrders() {
+    const { file } = asked();
+    if (orders.file === file && orders.age === age) return;
+    const asOf = { file, age };
+    orders = { ...asOf, found: (await get('orders', asked())).orders };
+    const before = order.value;
+    order.replaceChildren(...orders.found.map((o) => element('option', { value: `${o.batch}\n${o.line}` }, o.name)));
+    if (orders.found.some((o) => `${o.batch}\n${o.line}` === before)) order.value = before;
+    inBatch.hidden = orders.found.length === 0;
+  }
+
   return {
-    clear() { variants.replaceChildren(); told.textContent = ''; },
+    clear() {
+      age += 1;
+      variants.replaceChildren();
+      told.textContent = '';
+    },
     async refresh() {
       const all = stashes();
       stash.replaceChildren(element('option', { value: '' }, 'none: the colours that the card says'), ...all.map((s) => element('option', { value: s }, s)));
@@ -147,11 +164,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
       }
       many.disabled = !work.stash;
       broken.hidden = !work.stash || shelf.papers.length > 0;
-      const found = (await get('orders', asked())).orders;
-      const before = orders.value;
-      orders.replaceChildren(...found.map((o) => element('option', { value: `${o.batch}\n${o.line}` }, o.name)));
-      if (found.some((o) => `${o.batch}\n${o.line}` === before)) orders.value = before;
-      inBatch.hidden = found.length === 0;
+      await refreshOrders();
       showRoles();
       showSwatches();
       copyPicture(trial);

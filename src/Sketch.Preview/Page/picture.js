@@ -28,11 +28,12 @@ export function makePicture(panel, { picked, asked }) {
   const faces = element('div', { className: 'faces' });
   const empty = element('p', { className: 'empty', hidden: true },
     'There is no picture yet. It comes as soon as the text says a card, its base and what lies on its front.');
+  const stale = element('p', { className: 'before', hidden: true }, 'As it was before the error');
   panel.append(
     element('div', { className: 'choices' },
       element('label', { htmlFor: 'scale' }, 'Size '), size,
       element('label', { className: 'check' }, unfolded, ' Unfolded, with the score line')),
-    empty, faces);
+    empty, stale, faces);
 
   // Fitted, the first picture is large and the others stand two by two.
   function resize(face) {
@@ -128,13 +129,15 @@ export function makePicture(panel, { picked, asked }) {
     isUnfolded: () => unfolded.checked,
     known: () => [...shown.values()].map((f) => f.stamp),
     clear() {
+      stale.hidden = true;
       shown.clear();
       faces.replaceChildren();
     },
     show(pictures) {
       empty.hidden = Boolean(pictures?.length);
       // While a mistake leaves no card, the last picture stays, greyed, rather than jumping away with every key.
-      faces.classList.toggle('stale', !pictures && shown.size > 0);
+      stale.hidden = Boolean(pictures) || shown.size === 0;
+      faces.classList.toggle('stale', !stale.hidden);
       if (!pictures) {
         empty.hidden = shown.size > 0;
         return;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -83,17 +82,22 @@ internal static class PaperRoutes
 
         return batch.Length == 0
             ? Answer.Json(context, json => json.WriteString("text", TextEdit.Apply(reading.Source.Content, KeptPapers.InCard(reading.Source, reading.Filling.Choices, reading.Filling.Stash))))
-            : KeepInBatch(context, room, batch, asked.TryGetProperty("line", out var line) && line.ValueKind == JsonValueKind.Number && line.TryGetInt32(out var number) ? number : 0, reading.Filling.Choices);
+            : KeepInBatch(context, room, batch, asked.TryGetProperty("line", out var line) && line.ValueKind == JsonValueKind.Number && line.TryGetInt32(out var number) ? number : 0, reading);
     }
 
-    private static Task KeepInBatch(HttpContext context, Workroom room, string name, int line, ImmutableArray<PaperChoice> choices)
+    private static Task KeepInBatch(HttpContext context, Workroom room, string name, int line, Reading reading)
     {
         if (room.Folder.PathOf(name) is not { } path || OpenedFolder.Read(path, out _) is not { } text)
         {
             return FileRoutes.NoName(context, name);
         }
 
-        var kept = TextEdit.Apply(text.Text, KeptFillings.InBatch(new SourceText(path, text.Text), line, choices));
+        if (!OrdersOf(room, reading.Source.Path).Any(o => o.Batch == name && o.Order.Location.Start.Line == line))
+        {
+            return Answer.Problem(context, StatusCodes.Status409Conflict, $"{name} was changed, and its line {line} makes other cards now. Choose its line anew.");
+        }
+
+        var kept = TextEdit.Apply(text.Text, KeptFillings.InBatch(new SourceText(path, text.Text), line, reading.Filling.Choices));
         var result = room.Saving.Save(name, path, kept, text.Stamp);
         return result.Problem.Length > 0 ? Answer.Problem(context, StatusCodes.Status500InternalServerError, result.Problem)
             : result.Theirs is not null ? Answer.Problem(context, StatusCodes.Status409Conflict, $"{name} was changed just now; try once more.")

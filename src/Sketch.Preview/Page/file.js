@@ -1,0 +1,142 @@
+// The file that is open in this window: what the disk holds of it, what is typed and not saved, and whose text stands when the two part.
+import { notice, quiet } from './dialog.js';
+import { get, post } from './server.js';
+
+/**
+ * @param editor Holds the text.
+ * @param window The name of this window.
+ * @param see Sends the text as it stands; settles when the program has it.
+ * @param opened Called when another file is open, before its text is shown.
+ * @param listChanged Called when files may have come or gone.
+ * @param stateChanged Called when the text, or what is known of the disk, changed.
+ */
+export function makeFile({ editor, window, see, opened, listChanged, stateChanged, tellProblem }) {
+  let name = '';
+  // What the disk holds of it; the stamp is that of the bytes, and empty when there is no file.
+  let saved = '';
+  let stamp = '';
+  let saving = null;
+
+  const isChanged = () => Boolean(name) && editor.text() !== saved;
+
+  /** Opens a file; false when it cannot be. */
+  async function open(file) {
+    // The last keys in the file that is left have to reach the program first.
+    if (name) await see();
+    let found;
+    try {
+      found = await get('text', { file, window });
+    } catch (problem) {
+      tellProblem(problem);
+      return false;
+    }
+    quiet();
+    [name, saved, stamp] = [file, found.text, found.stamp];
+    opened();
+    editor.open(found.text);
+    if (found.unsaved?.own) takeUp(found.unsaved);
+    else if (found.unsaved) offer(found.unsaved);
+    await listChanged();
+    stateChanged();
+    await see();
+    return true;
+  }
+
+  function replace(text) {
+    editor.replaceAll(text);
+    stateChanged();
+    return see();
+  }
+
+  function takeUp(unsaved) {
+    editor.replaceAll(unsaved.text);
+    // Where the file was changed after this was typed, saving would run into that, so it is asked now.
+    if (unsaved.stamp !== stamp) askWhose({ text: saved, stamp }, unsaved.stamp);
+    stateChanged();
+  }
+
+  function offer(unsaved) {
+    const when = new Date(unsaved.time).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
+    const forget = (keep) => post('forget', { file: name, window: unsaved.window, keep }).catch(tellProblem);
+    notice(`There is typing of ${when} in this file that was never saved.`,
+      ['Take it up again', async () => { takeUp(unsaved); await see(); await forget(false); }],
+      ['Leave it aside', () => forget(true)]);
+  }
+
+  async function saveNow() {
+    const [file, text] = [name, editor.text()];
+    if (!file || (text === saved && stamp)) return;
+    try {
+      const answer = await post('save', { file, window, text, stamp });
+      if (file !== name) return;
+      [saved, stamp] = [text, answer.stamp];
+      quiet();
+      stateChanged();
+      await see();
+      await listChanged();
+    } catch (problem) {
+      if (problem.status !== 409 || file !== name) tellProblem(problem);
+      else if (problem.answer.stamp) askWhose(problem.answer, stamp);
+      else await tellGone();
+    }
+  }
+
+  /** The file is no longer there: the text stays as typing that is not saved. */
+  function tellGone() {
+    [saved, stamp] = ['', ''];
+    notice(`${name} is no longer in the folder. Save puts it back as it stands here.`, ['Put this away', null]);
+    stateChanged();
+    return see();
+  }
+
+  /** The file holds something else than this window knows, and this window has typing of its own: the person decides. */
+  function askWhose(theirs, known) {
+    const know = () => { [saved, stamp] = [theirs.text, theirs.stamp]; };
+    stamp = known;
+    notice('Another program or window has changed this file while you were typing. Nothing of either is lost: which text shall stand here?',
+      ['Keep my text', () => { know(); stateChanged(); see(); }],
+      ['Take the other text', () => { know(); replace(theirs.text); }]);
+  }
+
+  /** Compares with the disk, where another program or window has changed this file. */
+  async function look() {
+    const file = name;
+    let there = null;
+    try {
+      there = await get('text', { file, window });
+    } catch (problem) {
+      if (problem.status !== 404) return;
+    }
+    if (file !== name) return;
+    // Where there is typing in a file that is gone, it comes without a stamp.
+    if (!there?.stamp) {
+      if (stamp) await tellGone();
+      await listChanged();
+      return;
+    }
+    if (there.stamp === stamp) return;
+    quiet();
+    if (isChanged() && editor.text() !== there.text) {
+      askWhose(there, stamp);
+      return;
+    }
+    [saved, stamp] = [there.text, there.stamp];
+    if (editor.text() !== there.text) editor.replaceAll(there.text);
+    stateChanged();
+    await see();
+  }
+
+  return {
+    name: () => name,
+    stamp: () => stamp,
+    isChanged,
+    open,
+    look,
+    replace,
+    /** Saves; a second call while one is under way waits for that one. */
+    save() {
+      saving ??= saveNow().finally(() => { saving = null; });
+      return saving;
+    },
+  };
+}
