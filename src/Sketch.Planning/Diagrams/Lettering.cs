@@ -23,8 +23,8 @@ internal sealed class Lettering(ISurroundings surroundings)
     // A point is 1/72 in; a capital of the tool's font is 0.727 of the letter size high, as its OS/2 table says.
     private const double CapitalPerPoint = 25.4 / 72 * 0.727;
 
-    // The widest blank between the ink of two words, in heights of a capital, so that no line comes out wider than allowed.
-    private const double Blank = 0.55;
+    // About the blank between the ink of two words, in heights of a capital.
+    private const double Blank = 0.4;
     private const double NearlyFits = 1.2;
 
     private readonly Dictionary<string, (string Path, Bounds Bounds)> _shaped = new(StringComparer.Ordinal);
@@ -34,13 +34,6 @@ internal sealed class Lettering(ISurroundings surroundings)
 
     /// <summary>Width in millimetres.</summary>
     public double Width(string words, double points) => Shaped(words).Bounds.Right * CapitalHeight(points);
-
-    /// <summary>The box of words about a middle, a little larger than the ink.</summary>
-    public Bounds Around(string words, double points, Point middle)
-    {
-        var (width, height) = (Width(words, points), CapitalHeight(points) * 1.5);
-        return new(middle.X - width / 2 - 0.5, middle.Y - height / 2, middle.X + width / 2 + 0.5, middle.Y + height / 2);
-    }
 
     /// <summary>Writes a line of words on a baseline.</summary>
     public void Write(SvgWriter svg, string words, double x, double baseline, double points, Alignment alignment = Alignment.Left)
@@ -65,8 +58,8 @@ internal sealed class Lettering(ISurroundings surroundings)
     /// <summary>Parts words into lines that are at most so wide; a longer word stands alone.</summary>
     public IEnumerable<string> Wrap(string words, double points, double width)
     {
-        // Word by word, since shaping each beginning of a line anew would take as long as drawing the page.
-        var (line, taken, blank) = ("", 0.0, Blank * CapitalHeight(points));
+        // Word by word, since shaping each beginning of a line anew would take as long as drawing the page; a line is measured when it is full.
+        var blank = Blank * CapitalHeight(points);
         var parts = words.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (parts.Sum(w => Width(w, points) + blank) < width * NearlyFits && Width(words, points) <= width)
         {
@@ -74,21 +67,22 @@ internal sealed class Lettering(ISurroundings surroundings)
             yield break;
         }
 
-        foreach (var word in parts)
+        for (var start = 0; start < parts.Length;)
         {
-            var here = Width(word, points);
-            if (line.Length > 0 && taken + blank + here > width)
+            var (end, taken) = (start + 1, Width(parts[start], points));
+            while (end < parts.Length && taken + blank + Width(parts[end], points) <= width)
             {
-                yield return line;
-                (line, taken) = (word, here);
+                taken += blank + Width(parts[end++], points);
             }
-            else
-            {
-                (line, taken) = line.Length == 0 ? (word, here) : ($"{line} {word}", taken + blank + here);
-            }
-        }
 
-        yield return line;
+            while (end > start + 1 && Width(string.Join(' ', parts[start..end]), points) > width)
+            {
+                end--;
+            }
+
+            yield return string.Join(' ', parts[start..end]);
+            start = end;
+        }
     }
 
     private (string Path, Bounds Bounds) Shaped(string words)

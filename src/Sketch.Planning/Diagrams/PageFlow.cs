@@ -7,9 +7,16 @@ namespace Sketch.Planning;
 /// <summary>Lets headings, sentences, tables and drawings flow down pages; each page is a picture of its true size.</summary>
 internal sealed class PageFlow
 {
+    /// <summary>Size of all letters but those of headings, which are larger: people of seventy can read it at the cutter.</summary>
+    public const double Points = 12;
+
+    private const double TitlePoints = 22;
+    private const double HeadingPoints = 16;
     private const double Margin = 12.7;
-    private const double UsualPoints = 12;
-    private const double UsualLineHeight = 5.3;
+    private const double LineHeight = 5.3;
+    private const double HeadingHeight = LineHeight * 1.4;
+    private const double AfterHeading = LineHeight * 0.3;
+    private const double GapHeight = LineHeight * 0.6;
     private const double ColumnGap = 6;
     private const double RuleGap = 1;
 
@@ -17,24 +24,18 @@ internal sealed class PageFlow
     private readonly bool _inInches;
     private readonly string _title;
     private readonly Lettering _lettering;
-    private readonly double _scale;
-    private readonly double _points;
-    private readonly double _lineHeight;
     private readonly List<string> _pages = [];
     private SvgWriter? _svg;
     private double _top;
+    private double _head;
 
     /// <summary>An empty flow; the first thing put in begins the first page.</summary>
     /// <param name="page">The page's size.</param>
     /// <param name="inInches">Whether its size is written in inches.</param>
     /// <param name="title">What the pages show.</param>
     /// <param name="lettering">The letters.</param>
-    /// <param name="scale">Size of letters and lines: 1 is 12 points.</param>
-    public PageFlow(Size page, bool inInches, string title, Lettering lettering, double scale = 1)
-    {
+    public PageFlow(Size page, bool inInches, string title, Lettering lettering) =>
         (_page, _inInches, _title, _lettering) = (page, inInches, title, lettering);
-        (_scale, _points, _lineHeight) = (scale, scale * UsualPoints, scale * UsualLineHeight);
-    }
 
     /// <summary>Room from margin to margin, in millimetres.</summary>
     public double Width => _page.Width.Millimetres - 2 * Margin;
@@ -43,7 +44,7 @@ internal sealed class PageFlow
     public double Height => _page.Height.Millimetres - 2 * Margin;
 
     /// <summary>Height that a number of lines of text takes.</summary>
-    public double HeightOf(int lines) => lines * _lineHeight;
+    public static double HeightOf(int lines) => lines * LineHeight;
 
     /// <summary>Height that is left on the page.</summary>
     public double Left => _svg is null ? Height : _page.Height.Millimetres - Margin - _top;
@@ -65,85 +66,79 @@ internal sealed class PageFlow
         return _pages;
     }
 
-    /// <summary>A heading, never alone at the foot of a page.</summary>
+    /// <summary>A heading, never alone at the foot of a page; a title alone is never all that stands on one.</summary>
     public void Heading(string words, bool isTitle = false)
     {
-        var points = _scale * (isTitle ? 22 : 16);
-        Need(4 * _lineHeight);
+        var points = isTitle ? TitlePoints : HeadingPoints;
+        Need(4 * LineHeight);
         foreach (var line in _lettering.Wrap(words, points, Width))
         {
-            _top += _lineHeight * 1.4;
-            _lettering.Write(_svg!, line, Margin, _top - _lineHeight * 0.3, points);
+            _top += HeadingHeight;
+            _lettering.Write(_svg!, line, Margin, _top - LineHeight * 0.3, points);
         }
 
-        _top += _lineHeight * 0.3;
+        _top += AfterHeading;
+        _head = isTitle ? _top : _head;
+    }
+
+    /// <summary>
+    /// A part of a report, a little below the one before. It begins a new page if that keeps it whole; one longer than a page keeps at least its heading and sentences with the
+    /// first row of its table.
+    /// </summary>
+    public void Section(ReportSection section)
+    {
+        var table = section.Table is null ? null : new TableLines(section.Table, _lettering, Points, Width - (section.Table.Columns.Length - 1) * ColumnGap);
+        var sentences = section.Sentences.SelectMany(s => Wrapped(s, Width)).ToList();
+        var beginning = _lettering.Wrap(section.Heading, HeadingPoints, Width).Count() * HeadingHeight + AfterHeading + HeightOf(sentences.Count);
+        var whole = GapHeight + beginning + HeightOf(table, table?.Rows.Count);
+        Need(whole <= Height ? whole : Math.Min(Height, GapHeight + beginning + HeightOf(table, 1)));
+        Gap();
+        Heading(section.Heading);
+        foreach (var line in sentences)
+        {
+            Line(line);
+        }
+
+        if (table is not null)
+        {
+            Gap();
+            Table(section.Table!, table);
+        }
     }
 
     /// <summary>A paragraph.</summary>
     public void Paragraph(string words)
     {
-        foreach (var line in _lettering.Wrap(words, _points, Width))
+        foreach (var line in Wrapped(words, Width))
         {
-            Line(line, Margin);
+            Line(line);
         }
     }
 
     /// <summary>Space between parts; none at the head of a page.</summary>
-    public void Gap() => _top += _svg is null ? 0 : _lineHeight * 0.6;
-
-    /// <summary>A table; a last column that is too wide goes on in further lines.</summary>
-    public void Table(ReportTable table)
-    {
-        var count = table.Columns.Length;
-        var widths = Enumerable.Range(0, count).Select(i => table.Rows.Prepend(table.Columns).Max(r => _lettering.Width(r[i], _points))).ToArray();
-        widths[^1] = Math.Min(widths[^1], Math.Max(20, Width - widths[..^1].Sum(w => w + ColumnGap)));
-        foreach (var (row, isHead) in table.Rows.Select(r => (r, false)).Prepend((table.Columns, true)))
-        {
-            var last = _lettering.Wrap(row[^1], _points, widths[^1] + 0.01).ToList();
-            Need(_lineHeight * (isHead ? 2 : last.Count));
-            var left = Margin;
-            for (var i = 0; i < count; i++)
-            {
-                var lines = i == count - 1 ? last : [row[i]];
-                for (var line = 0; line < lines.Count; line++)
-                {
-                    var (x, alignment) = table.IsNumeric(i) ? (left + widths[i], Alignment.Right) : (left, Alignment.Left);
-                    _lettering.Write(_svg!, lines[line], x, _top + _lineHeight * (line + 0.75), _points, alignment);
-                }
-
-                left += widths[i] + ColumnGap;
-            }
-
-            _top += _lineHeight * last.Count;
-            if (isHead)
-            {
-                Rule(Margin, left - ColumnGap);
-                _top += RuleGap;
-            }
-        }
-    }
+    public void Gap() => _top += _svg is null || _top == Margin ? 0 : GapHeight;
 
     /// <summary>Lines in two columns; what the page does not hold goes on on the next.</summary>
     public void Columns(IReadOnlyList<string> first, IReadOnlyList<string> second, double firstWidth)
     {
         for (var i = 0; i < Math.Max(first.Count, second.Count); i++)
         {
-            Need(_lineHeight);
-            _top += _lineHeight;
+            Need(LineHeight);
+            _top += LineHeight;
             if (i < first.Count)
             {
-                _lettering.Write(_svg!, first[i], Margin, _top - _lineHeight * 0.25, _points);
+                _lettering.Write(_svg!, first[i], Margin, _top - LineHeight * 0.25, Points);
             }
 
             if (i < second.Count)
             {
-                _lettering.Write(_svg!, second[i], Margin + firstWidth + ColumnGap, _top - _lineHeight * 0.25, _points);
+                _lettering.Write(_svg!, second[i], Margin + firstWidth + ColumnGap, _top - LineHeight * 0.25, Points);
             }
         }
     }
 
     /// <summary>Lines of words for a column.</summary>
-    public IEnumerable<string> Wrapped(string words, double width) => _lettering.Wrap(words, _points, width);
+    public IEnumerable<string> Wrapped(string words, double width) => _lettering.Wrap(words, Points, width);
 
     /// <summary>A drawing at the left margin.</summary>
     public void Drawing(double height, Action<SvgWriter> draw)
@@ -155,11 +150,55 @@ internal sealed class PageFlow
         _top += height;
     }
 
-    private void Line(string words, double left)
+    private static double HeightOf(TableLines? table, int? rows) =>
+        table is null ? 0 : GapHeight + RuleGap + HeightOf(TableLines.Count(table.Head) + table.Rows.Take(rows ?? 0).Sum(TableLines.Count));
+
+    // Its heads stand anew on each page that it goes on to.
+    private void Table(ReportTable table, TableLines lines)
     {
-        Need(_lineHeight);
-        _top += _lineHeight;
-        _lettering.Write(_svg!, words, left, _top - _lineHeight * 0.25, _points);
+        Heads();
+        foreach (var row in lines.Rows)
+        {
+            if (HeightOf(TableLines.Count(row)) > Left)
+            {
+                EndPage();
+                Heads();
+            }
+
+            Row(row);
+        }
+
+        void Heads()
+        {
+            Need(HeightOf(TableLines.Count(lines.Head)) + RuleGap);
+            Row(lines.Head);
+            Rule(Margin, Margin + lines.Widths.Sum() + (lines.Widths.Count - 1) * ColumnGap);
+            _top += RuleGap;
+        }
+
+        void Row(IReadOnlyList<string>[] cells)
+        {
+            var left = Margin;
+            for (var i = 0; i < cells.Length; i++)
+            {
+                var (x, alignment) = table.IsNumeric(i) ? (left + lines.Widths[i], Alignment.Right) : (left, Alignment.Left);
+                for (var line = 0; line < cells[i].Count; line++)
+                {
+                    _lettering.Write(_svg!, cells[i][line], x, _top + LineHeight * (line + 0.75), Points, alignment);
+                }
+
+                left += lines.Widths[i] + ColumnGap;
+            }
+
+            _top += HeightOf(TableLines.Count(cells));
+        }
+    }
+
+    private void Line(string words)
+    {
+        Need(LineHeight);
+        _top += LineHeight;
+        _lettering.Write(_svg!, words, Margin, _top - LineHeight * 0.25, Points);
     }
 
     private void Rule(double from, double to) =>
@@ -168,7 +207,7 @@ internal sealed class PageFlow
 
     private void Need(double height)
     {
-        if (_svg is not null && height > Left && _top > Margin)
+        if (_svg is not null && height > Left && _top > _head)
         {
             EndPage();
         }
@@ -177,7 +216,7 @@ internal sealed class PageFlow
         {
             _svg = SvgWriter.Sheet(_page, _inInches, _title);
             _svg.Open("rect").Attribute("width", _page.Width.Millimetres).Attribute("height", _page.Height.Millimetres).Attribute("fill", "#ffffff").Close();
-            _top = Margin;
+            _top = _head = Margin;
         }
     }
 }

@@ -15,9 +15,6 @@ public sealed class PlanPages
     private const double SmallestDrawing = 150;
     private const double LargestScale = 1;
 
-    // Twelve points as everywhere; eleven, ten or nine where that keeps the summary on its page.
-    private static readonly double[] SummaryScales = [1, 11.0 / 12, 10.0 / 12, 9.0 / 12];
-
     private readonly BatchPlan _plan;
     private readonly Lettering _lettering;
     private readonly LengthStyle _lengths;
@@ -37,29 +34,15 @@ public sealed class PlanPages
     /// <summary>All stacks of sheets, paper by paper.</summary>
     public ImmutableArray<SheetWork> Work { get; }
 
-    /// <summary>The summary, on one page if letters of nine points let it.</summary>
-    public IReadOnlyList<string> Summary() =>
-        SummaryScales.Select(Summary).FirstOrDefault(pages => pages.Count == 1) ?? Summary(1);
-
-    private IReadOnlyList<string> Summary(double scale)
+    /// <summary>The summary: one page, or as many as it takes.</summary>
+    public IReadOnlyList<string> Summary()
     {
         var summary = PlanSummary.Of(_plan, _lengths);
-        var flow = Flow(summary.Title, scale);
+        var flow = Flow(summary.Title);
         flow.Heading(summary.Title, isTitle: true);
         foreach (var section in summary.Sections)
         {
-            flow.Gap();
-            flow.Heading(section.Heading);
-            foreach (var sentence in section.Sentences)
-            {
-                flow.Paragraph(sentence);
-            }
-
-            if (section.Table is { } table)
-            {
-                flow.Gap();
-                flow.Table(table);
-            }
+            flow.Section(section);
         }
 
         return flow.Finish();
@@ -73,8 +56,8 @@ public sealed class PlanPages
         flow.Paragraph(Notes(work));
         flow.Gap();
         var steps = work.Steps.SelectMany(s => flow.Wrapped($"{s.Number}. {s.Text(_lengths)}", StepsWidth)).ToList();
-        var legend = work.Pieces.SelectMany(p => flow.Wrapped($"{p.Key}  {p.Text(_lengths)}", flow.Width - StepsWidth - 6)).ToList();
-        var room = flow.Left - flow.HeightOf(Math.Max(steps.Count, legend.Count) + 1);
+        var legend = work.Pieces.SelectMany(p => flow.Wrapped($"{p.Key} {p.Text(_lengths)}", flow.Width - StepsWidth - 6)).ToList();
+        var room = flow.Left - PageFlow.HeightOf(Math.Max(steps.Count, legend.Count) + 1);
         var isOnOnePage = room >= Math.Min(SmallestDrawing, flow.Width * work.Layout.Stock.Height.Millimetres / work.Layout.Stock.Width.Millimetres);
         var scale = ScaleFor(work.Layout.Stock, flow.Width, isOnOnePage ? room : flow.Left);
         flow.Drawing(work.Layout.Stock.Height.Millimetres * scale, svg => SheetDrawing.Draw(work, _lengths, _lettering, svg, scale));
@@ -105,7 +88,7 @@ public sealed class PlanPages
         return $"{_plan.Files.Batch.Title}. Front side up, cut in the order of the numbers; a setting is the distance of the blade from the left or upper edge of the part in hand{(_lengths.Metric ? ", in millimetres" : "")}.{upright}";
     }
 
-    private PageFlow Flow(string title, double scale = 1) => new(NamedSizes.FindSheet(null, _inInches ? "letter" : "A4").Found!.Size, _inInches, title, _lettering, scale);
+    private PageFlow Flow(string title) => new(NamedSizes.FindSheet(null, _inInches ? "letter" : "A4").Found!.Size, _inInches, title, _lettering);
 
     private static double ScaleFor(Size stock, double width, double height) =>
         Math.Min(LargestScale, Math.Min(width / stock.Width.Millimetres, height / stock.Height.Millimetres));

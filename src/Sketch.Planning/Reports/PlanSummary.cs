@@ -7,7 +7,7 @@ using Sketch.Units;
 
 namespace Sketch.Planning;
 
-/// <summary>The first page of a plan: how many cards, which sheets, what else, and what is missing.</summary>
+/// <summary>The beginning of a plan: what is missing, how many cards, which sheets, and what else.</summary>
 /// <param name="Title">The batch's title.</param>
 /// <param name="Sections">The parts of the page.</param>
 public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sections)
@@ -16,12 +16,12 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
     public static PlanSummary Of(BatchPlan plan, LengthStyle lengths)
     {
         var sections = ImmutableArray.CreateBuilder<ReportSection>();
-        sections.Add(Cards(plan));
         if (!plan.IsEnough || !plan.Advice.Makeable.IsEmpty)
         {
             sections.Add(Missing(plan));
         }
 
+        sections.Add(Cards(plan));
         sections.Add(Papers(plan, lengths));
         if (!plan.Supplies.IsEmpty)
         {

@@ -8,8 +8,6 @@ namespace Sketch.Tests.Planning;
 
 public partial class PlanPagesTests
 {
-    // A capital of the tool's font is 0.727 of the letter size; a point is 1/72 in.
-    private const double NinePoints = 9 * 25.4 / 72 * 0.727;
     private const string Batch = "batch \"Lamp day\"\nstash \"shelf.stash\"\nmake 7 of \"gull.card\"\ncut 5 of 1 1/2 x 3 from gulls\n";
 
     private static (PlanPages Pages, SheetWork Work) Drawn(string paper = "gulls")
@@ -26,16 +24,6 @@ public partial class PlanPagesTests
         var (pages, work) = Drawn();
         var words = Words(pages.Diagram(work, 180, 180));
         Assert.All(work.Pieces, p => Assert.Equal(p.PerSheet, words.Count(w => w == p.Key || w.StartsWith(p.Key + "  ", StringComparison.Ordinal))));
-    }
-
-    [Fact]
-    public void No_letter_of_a_diagram_is_smaller_than_nine_points()
-    {
-        var plan = PlanRun.Of("batch \"Strips\"\nstash \"shelf.stash\"\ncut 9 of 1/16 x 5 from gulls\ncut 20 of 1/8 x 1/8 from gulls\n").Plan!;
-        var pages = new PlanPages(plan, new TestSurroundings());
-        var sizes = XDocument.Parse(pages.Diagram(pages.Work[0], 180, 180)).Descendants()
-            .Where(e => e.Name.LocalName == "path").Select(e => double.Parse(CapitalHeight().Match((string)e.Attribute("transform")!).Groups[1].Value, CultureInfo.InvariantCulture));
-        Assert.All(sizes, size => Assert.True(size >= NinePoints - 1e-4, $"{size} mm"));
     }
 
     [Fact]
@@ -87,9 +75,6 @@ public partial class PlanPagesTests
         var plan = PlanRun.Of(Batch.Replace("Lamp day", "Lamp <script>day", StringComparison.Ordinal)).Plan!;
         Assert.DoesNotContain("<script>", PlanHtml.Write(plan, new(plan, new TestSurroundings())), StringComparison.Ordinal);
     }
-
-    [GeneratedRegex(@"matrix\(([\d.]+)")]
-    private static partial Regex CapitalHeight();
 
     [GeneratedRegex(@"^[\d.]+")]
     private static partial Regex Number();

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Sketch.Diagnostics;
 using Sketch.Shapes;
 using Sketch.Templates;
 using Sketch.Tests.Output;
@@ -92,6 +93,14 @@ public sealed class TrueScaleTests
             var ink = picture.Ink(new(left - 1, bottom - from / scale, left + (length + 1) / scale, bottom - to / scale));
             Assert.Equal(length / scale, ink.Width - ThinLine, 0.1);
         }
+    }
+
+    [Theory]
+    [MemberData(nameof(Prints))]
+    public void All_letters_on_the_templates_of_every_sample_are_twelve_points_as_printed(string page, double scale)
+    {
+        var templates = CardTemplates.Make([.. Printed.Samples()], Options(page, scale) with { Mirror = true }, new TestSurroundings(), new FindingBag())!;
+        Assert.All(PrintedWords.On(templates.Pages).SelectMany(p => p), w => Assert.Equal(12, w.Points * scale, 0.05));
     }
 
     private static GreyPicture Rendered(string poppler, byte[] pdf)
