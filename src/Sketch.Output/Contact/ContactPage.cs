@@ -22,7 +22,7 @@ public static class ContactPage
         figcaption { font-size: .9rem; margin-top: .4rem; }
         code { overflow-wrap: anywhere; font-size: .8rem; color: #55504a; }
         ul { margin: 0; padding: 0; list-style: none; }
-        @media print { body { background: none; margin: 0; max-width: none; } main { grid-template-columns: repeat(4, 1fr); gap: 5mm; } img { box-shadow: none; border: .2mm solid #ccc; } }
+        @media print { body { background: none; margin: 0; max-width: none; } main { grid-template-columns: repeat(3, 1fr); gap: 5mm; } figcaption, code { font-size: 12pt; } img { box-shadow: none; border: .2mm solid #ccc; } }
         """;
 
     /// <summary>Writes the page.</summary>

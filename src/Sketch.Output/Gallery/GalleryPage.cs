@@ -46,6 +46,7 @@ public static class GalleryPage
           article:first-of-type { break-before: auto; }
           figure { break-inside: avoid; max-width: 60mm; }
           figure img { box-shadow: none; border: .2mm solid #ccc; }
+          figcaption, table { font-size: 12pt; }
           .sizes { overflow: visible; }
           tr { break-inside: avoid; }
         }
