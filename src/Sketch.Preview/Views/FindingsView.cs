@@ -20,19 +20,14 @@ public static class FindingsView
         json.WriteStartArray("findings");
         foreach (var finding in findings.OrderBy(f => f.Location.Source == source ? 0 : 1))
         {
-            var (start, end) = (finding.Location.Start, finding.Location.End);
             json.WriteStartObject();
             json.WriteBoolean("here", finding.Location.Source == source);
-            json.WriteString("file", folder.NameOf(finding.Location.Source.Path) ?? Path.GetFileName(finding.Location.Source.Path));
-            json.WriteString("code", finding.Code);
-            json.WriteString("severity", FindingsText.NameOf(finding.Severity));
-            json.WriteString("message", finding.Message);
-            json.WriteString("hint", finding.Hint);
-            json.WriteString("replacement", finding.Replacement);
-            json.WriteNumber("line", start.Line);
-            json.WriteNumber("column", start.Column);
-            json.WriteNumber("endLine", end.Line);
-            json.WriteNumber("endColumn", end.Column);
+            FindingsJson.WriteMembers(json, finding, folder.NameOf(finding.Location.Source.Path) ?? Path.GetFileName(finding.Location.Source.Path));
+            if (finding.Replacement is null)
+            {
+                json.WriteNull("replacement");
+            }
+
             json.WriteEndObject();
         }
 
