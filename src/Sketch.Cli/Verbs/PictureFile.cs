@@ -105,6 +105,11 @@ internal static class PictureFile
     /// <summary>Whether nothing stands at a place, or only an earlier output of the tool.</summary>
     public static bool MayReplace(string path)
     {
+        if (OrdinaryFile.IsOtherwise(path))
+        {
+            return false;
+        }
+
         try
         {
             using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);

@@ -20,11 +20,17 @@ public static class FileContent
         }
     }
 
-    /// <summary>A file's bytes, or null with a problem when it is too large.</summary>
+    /// <summary>A file's bytes, or null with a problem when it is too large or no ordinary file.</summary>
     /// <exception cref="IOException">The operating system refuses the file; also the other exceptions of <see cref="FileTrouble.Is"/>.</exception>
     public static byte[]? ReadUpTo(string path, int limit, out string problem)
     {
-        // The length is not asked for first: pipes and devices have none, and a file may grow meanwhile.
+        if (OrdinaryFile.IsOtherwise(path) && !IsOpenedByShell(path))
+        {
+            problem = OrdinaryFile.Problem;
+            return null;
+        }
+
+        // The length is not asked for first: a file may grow meanwhile.
         using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
         using var content = new MemoryStream();
         var part = new byte[81920];
@@ -42,6 +48,29 @@ public static class FileContent
         problem = "";
         return content.ToArray();
     }
+
+    /// <summary>The first bytes of a file, at most so many; null where it cannot be read.</summary>
+    public static byte[]? ReadStart(string path, int length)
+    {
+        try
+        {
+            if (OrdinaryFile.IsOtherwise(path))
+            {
+                return null;
+            }
+
+            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            var start = new byte[length];
+            return start[..file.ReadAtLeast(start, length, throwOnEndOfStream: false)];
+        }
+        catch (Exception exception) when (FileTrouble.Is(exception))
+        {
+            return null;
+        }
+    }
+
+    // What a shell hands over, such as /dev/stdin, is open already and waits only for the program that writes it.
+    private static bool IsOpenedByShell(string path) => path.StartsWith("/dev/", StringComparison.Ordinal);
 
     /// <summary>When a file was last written; a fixed time of long ago where that cannot be told.</summary>
     public static DateTime WrittenAt(string path)

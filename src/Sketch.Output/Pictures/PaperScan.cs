@@ -52,6 +52,12 @@ internal sealed class PaperScan : IPaperPicture
     {
         try
         {
+            if (OrdinaryFile.IsOtherwise(path))
+            {
+                problem = OrdinaryFile.Problem;
+                return null;
+            }
+
             using var file = Open(path);
             if (file.Length > FileLimit)
             {

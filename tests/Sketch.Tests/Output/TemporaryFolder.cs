@@ -1,3 +1,6 @@
+using System.Diagnostics;
+using Xunit;
+
 namespace Sketch.Tests.Output;
 
 /// <summary>A folder of its own for one test, gone afterwards.</summary>
@@ -18,6 +21,16 @@ internal sealed class TemporaryFolder : IDisposable
     {
         Directory.CreateDirectory(System.IO.Path.GetDirectoryName(At(name))!);
         File.WriteAllBytes(At(name), content);
+        return At(name);
+    }
+
+    /// <summary>A named pipe that nobody writes to: whoever opens it to read waits.</summary>
+    public string Pipe(string name)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no pipes among its files.");
+        using var made = Process.Start("mkfifo", [At(name)]);
+        made.WaitForExit();
+        Assert.Equal(0, made.ExitCode);
         return At(name);
     }
 
