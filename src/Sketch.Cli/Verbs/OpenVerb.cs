@@ -77,7 +77,7 @@ internal static class OpenVerb
                 Browse(session, server.OnceAddress);
             }
 
-            await Task.WhenAny(server.Ended, Stopped(session.Cancellation)).ConfigureAwait(false);
+            await Task.WhenAny(server.WaitForEnd(), Stopped(session.Cancellation)).ConfigureAwait(false);
         }
 
         return ExitStatus.Stopped;

@@ -13,6 +13,7 @@ public sealed class OpenWindows(UnsavedTexts drafts)
     private const int SheetLimit = 200;
 
     private readonly ConcurrentDictionary<(string Window, string File), DeskSheet> _sheets = new();
+    private readonly Lock _one = new();
     private readonly ConcurrentDictionary<string, int> _open = new(StringComparer.Ordinal);
 
     /// <summary>Whether a name can be that of a window: 8 to 40 lower-case letters and digits.</summary>
@@ -24,26 +25,30 @@ public sealed class OpenWindows(UnsavedTexts drafts)
     /// <param name="isSaved">Whether the file holds that text.</param>
     public void Put(string window, DeskSheet sheet, bool isSaved)
     {
-        if (_sheets.Count >= SheetLimit)
+        // What is shown last is also what is kept last.
+        lock (_one)
         {
-            _sheets.Clear();
-        }
+            if (_sheets.Count >= SheetLimit)
+            {
+                _sheets.Clear();
+            }
 
-        var key = (window, sheet.File);
-        var before = _sheets.GetValueOrDefault(key);
-        _sheets[key] = sheet;
-        if (before?.Text == sheet.Text && before.Base == sheet.Base)
-        {
-            return;
-        }
+            var key = (window, sheet.File);
+            var before = _sheets.GetValueOrDefault(key);
+            _sheets[key] = sheet;
+            if (before?.Text == sheet.Text && before.Base == sheet.Base)
+            {
+                return;
+            }
 
-        if (isSaved)
-        {
-            drafts.Forget(window, sheet.File);
-        }
-        else
-        {
-            drafts.Keep(window, sheet);
+            if (isSaved)
+            {
+                drafts.Forget(window, sheet.File);
+            }
+            else
+            {
+                drafts.Keep(window, sheet);
+            }
         }
     }
 
@@ -56,6 +61,9 @@ public sealed class OpenWindows(UnsavedTexts drafts)
         var all = drafts.Of(file);
         return all.FirstOrDefault(d => d.Window == window) ?? all.FirstOrDefault(d => !_open.ContainsKey(d.Window));
     }
+
+    /// <summary>The names of the files with typing that is not saved, also of those that are no longer there.</summary>
+    public IReadOnlyList<string> UnsavedFiles() => drafts.Files();
 
     /// <summary>Forgets the unsaved typing of a window that is no longer open.</summary>
     /// <param name="window">That window.</param>

@@ -1,55 +1,91 @@
+using System.Diagnostics;
+using System.IO.Enumeration;
+
 namespace Sketch.Preview.Folder;
 
-/// <summary>Tells which files of the opened folder another program, or the page itself, has changed.</summary>
-public sealed class FolderWatch : IDisposable
+/// <summary>
+/// Tells which files of the opened folder another program, or the page itself, has changed. It looks at their times and lengths again and
+/// again: what operating systems offer to be told by is limited in number, says nothing of drives on other machines, and ends with the folder.
+/// </summary>
+public sealed class FolderWatch : IAsyncDisposable
 {
-    private readonly OpenedFolder _folder;
-    private readonly Action<string?> _changed;
-    private FileSystemWatcher? _watcher;
+    /// <summary>How long it rests between two looks, at least.</summary>
+    public static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(400);
 
-    /// <summary>Begins to watch.</summary>
+    /// <summary>The most files that are looked at; changes of others are noticed when they are opened or saved.</summary>
+    public const int LookLimit = 20_000;
+
+    // Looking takes at most a twentieth of one processor, however large the folder.
+    private const int RestPerLook = 20;
+
+    private readonly OpenedFolder _folder;
+    private readonly Action<string> _changed;
+    private readonly CancellationTokenSource _end = new();
+    private readonly Task _watching;
+    private Dictionary<string, (DateTime Written, long Length)> _seen;
+
+    /// <summary>Begins to watch: every change from now on is told.</summary>
     /// <param name="folder">The folder.</param>
-    /// <param name="changed">Told the name of each file that changed, from any thread; null when any may have changed.</param>
-    public FolderWatch(OpenedFolder folder, Action<string?> changed)
+    /// <param name="changed">Told the name of each file that changed, came or went, from any thread.</param>
+    public FolderWatch(OpenedFolder folder, Action<string> changed)
     {
         (_folder, _changed) = (folder, changed);
-        Watch();
+        _seen = Look();
+        _watching = Task.Run(Watch);
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _watcher?.Dispose();
-
-    private void Watch()
+    public async ValueTask DisposeAsync()
     {
-        _watcher?.Dispose();
-        _watcher = new(_folder.Root) { IncludeSubdirectories = true, NotifyFilter = NotifyFilters.FileName | NotifyFilters.DirectoryName | NotifyFilters.LastWrite | NotifyFilters.Size };
-        _watcher.Changed += (_, e) => Tell(e.FullPath);
-        _watcher.Created += (_, e) => Tell(e.FullPath);
-        _watcher.Deleted += (_, e) => Tell(e.FullPath);
-        _watcher.Renamed += (_, e) =>
-        {
-            Tell(e.OldFullPath);
-            Tell(e.FullPath);
-        };
-        _watcher.Error += (_, _) => Lost();
-        _watcher.EnableRaisingEvents = true;
+        await _end.CancelAsync().ConfigureAwait(false);
+        await _watching.ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        _end.Dispose();
     }
 
-    private void Tell(string path)
+    private async Task Watch()
     {
-        if (_folder.NameOf(path) is { } name && !name.Split('/').Any(step => step.StartsWith('.')))
+        var took = TimeSpan.Zero;
+        while (true)
         {
-            _changed(name);
+            await Task.Delay(took * RestPerLook > Rest ? took * RestPerLook : Rest, _end.Token).ConfigureAwait(false);
+            var start = Stopwatch.GetTimestamp();
+            var now = Look();
+            took = Stopwatch.GetElapsedTime(start);
+            foreach (var name in now.Where(f => !_seen.TryGetValue(f.Key, out var before) || before != f.Value).Select(f => f.Key).Concat(_seen.Keys.Where(n => !now.ContainsKey(n))))
+            {
+                _changed(name);
+            }
+
+            _seen = now;
         }
     }
 
-    // Too many changes at once, or the folder went away and may come back.
-    private void Lost()
+    private Dictionary<string, (DateTime Written, long Length)> Look()
     {
-        _changed(null);
-        if (Directory.Exists(_folder.Root))
+        var found = new Dictionary<string, (DateTime, long)>(StringComparer.Ordinal);
+        try
         {
-            Watch();
+            var files = new FileSystemEnumerable<(string Path, DateTime Written, long Length)>(
+                _folder.Root,
+                (ref FileSystemEntry entry) => (entry.ToFullPath(), entry.LastWriteTimeUtc.UtcDateTime, entry.Length),
+                OpenedFolder.Reach)
+            {
+                ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && entry.FileName[0] != '.',
+                ShouldRecursePredicate = (ref FileSystemEntry entry) => entry.FileName[0] != '.',
+            };
+            foreach (var (path, written, length) in files.Take(LookLimit))
+            {
+                if (_folder.NameOf(path) is { } name)
+                {
+                    found[name] = (written, length);
+                }
+            }
         }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            // The folder is gone, or goes while it is looked at: so are the files not seen. They are told when it comes back.
+        }
+
+        return found;
     }
 }

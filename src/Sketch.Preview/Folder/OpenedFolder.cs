@@ -31,6 +31,12 @@ public sealed class OpenedFolder
     /// <summary>The folder's full path.</summary>
     public string Root { get; }
 
+    /// <summary>Whether it is there now; it may have been deleted, moved or renamed since, and come back.</summary>
+    public bool IsThere => Directory.Exists(Root);
+
+    /// <summary>What to tell while it is not there.</summary>
+    public string Gone => $"the folder \"{Root}\" is no longer there. Put it back where it was, under the same name; what you typed is kept until then.";
+
     /// <summary>What the tool itself keeps in the folder.</summary>
     public OwnFiles Own { get; }
 
@@ -69,13 +75,26 @@ public sealed class OpenedFolder
             : relative.Replace(Path.DirectorySeparatorChar, '/');
     }
 
-    /// <summary>The names of all cards, stashes and batches in the folder and the folders in it, hidden ones left out, in order.</summary>
+    /// <summary>Where files are looked for: in the folder and the folders in it, hidden ones and links left out.</summary>
+    internal static EnumerationOptions Reach { get; } = new()
+    {
+        RecurseSubdirectories = true,
+        MaxRecursionDepth = DepthLimit,
+        IgnoreInaccessible = true,
+        AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint,
+    };
+
+    /// <summary>The names of all cards, stashes and batches in the folder and the folders in it, hidden ones left out, in order; none while it is gone.</summary>
     public IReadOnlyList<string> List()
     {
-        var options = new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = DepthLimit, IgnoreInaccessible = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint };
-        return [.. Directory.EnumerateFiles(Root, "*", options)
+        if (!IsThere)
+        {
+            return [];
+        }
+
+        return [.. Directory.EnumerateFiles(Root, "*", Reach)
             .Where(f => Endings.Contains(Path.GetExtension(f).ToLowerInvariant()))
-            .Select(NameOf).OfType<string>().Where(n => PathOf(n) is not null)
+            .Select(NameOf).OfType<string>().Where(n => PathOf(n) is { } path && !OrdinaryFile.IsOtherwise(path))
             .Take(ListLimit).Order(StringComparer.OrdinalIgnoreCase)];
     }
 

@@ -105,6 +105,12 @@ public sealed class OwnFiles(string root)
             throw new FileWriteException(path, $"\"{path}\" cannot be written: a link there leads out of the folder.", new IOException("a link"));
         }
 
+        // A folder that was deleted or renamed is not made anew for this: it would stand in the way when the folder comes back.
+        if (!Directory.Exists(root))
+        {
+            throw new FileWriteException(path, $"\"{path}\" cannot be written: there is no folder \"{root}\".", new DirectoryNotFoundException());
+        }
+
         Prepare();
         SafeFile.Write(path, write);
     }

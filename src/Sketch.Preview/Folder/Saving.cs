@@ -26,6 +26,11 @@ public sealed class Saving(OpenedFolder folder)
     {
         lock (_one)
         {
+            if (!folder.IsThere)
+            {
+                return new(known, null, $"\"{name}\" is not saved: {folder.Gone}");
+            }
+
             FileText? there = null;
             byte[]? content = null;
             var problem = "";
@@ -43,6 +48,12 @@ public sealed class Saving(OpenedFolder folder)
             if ((there?.Stamp ?? NoFile) != known)
             {
                 return new(there?.Stamp ?? NoFile, there ?? new("", NoFile, default), "");
+            }
+
+            // Replacing a file asks for no leave to write into it, so its protection is looked at.
+            if (there is not null && new FileInfo(path).IsReadOnly)
+            {
+                return new(known, null, $"\"{name}\" is not saved: the file is protected against writing. Take that away where your files are shown (properties of the file, “read only”), then save again; what you typed is kept.");
             }
 
             var bytes = (there?.Form ?? default).Write(text);

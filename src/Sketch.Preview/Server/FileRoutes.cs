@@ -29,7 +29,14 @@ internal static class FileRoutes
 
     private static Task List(HttpContext context, Workroom room)
     {
-        var files = room.Folder.List();
+        if (!room.Folder.IsThere)
+        {
+            return Answer.Problem(context, StatusCodes.Status404NotFound, $"Nothing can be listed: {room.Folder.Gone}");
+        }
+
+        var there = room.Folder.List();
+        // A file that another program deleted is named as long as typing in it is kept.
+        var files = there.Union(room.Windows.UnsavedFiles().Where(f => room.Folder.PathOf(f) is not null)).Order(StringComparer.OrdinalIgnoreCase);
         return Answer.Json(context, json =>
         {
             json.WriteString("folder", Path.GetFileName(room.Folder.Root));
@@ -40,7 +47,7 @@ internal static class FileRoutes
             }
 
             json.WriteEndArray();
-            json.WriteBoolean("all", files.Count < OpenedFolder.ListLimit);
+            json.WriteBoolean("all", there.Count < OpenedFolder.ListLimit);
         });
     }
 

@@ -22,6 +22,9 @@ public sealed class PageServer : IAsyncDisposable
     private const int RequestsAtOnce = 300;
     private const int RequestsASecond = 150;
 
+    // A text that is long to work out holds a thread; with few of them typing would wait for one before it is kept.
+    private const int ThreadsAtOnce = 32;
+
     private readonly WebApplication _app;
     private readonly FolderWatch _watch;
     private readonly UnsavedTexts _drafts;
@@ -38,8 +41,8 @@ public sealed class PageServer : IAsyncDisposable
     /// <summary>An address that leads there once, for the command line of a browser, which others on the machine can read.</summary>
     public Uri OnceAddress { get; }
 
-    /// <summary>Comes to its end when the operating system asks the program to end.</summary>
-    public Task Ended => _app.WaitForShutdownAsync();
+    /// <summary>Waits until the operating system asks the program to end.</summary>
+    public Task WaitForEnd() => _app.WaitForShutdownAsync();
 
     /// <summary>Starts a server.</summary>
     /// <param name="folder">A folder that exists.</param>
@@ -48,6 +51,8 @@ public sealed class PageServer : IAsyncDisposable
     /// <exception cref="IOException">The port is taken, or may not be used.</exception>
     public static async Task<PageServer> Start(string folder, string? file, int port)
     {
+        ThreadPool.GetMinThreads(out var threads, out var ports);
+        ThreadPool.SetMinThreads(Math.Max(threads, ThreadsAtOnce), ports);
         var opened = new OpenedFolder(folder);
         var drafts = new UnsavedTexts(opened.Own);
         var news = new News();
@@ -116,7 +121,7 @@ public sealed class PageServer : IAsyncDisposable
         }
         catch
         {
-            watch.Dispose();
+            await watch.DisposeAsync().ConfigureAwait(false);
             drafts.Dispose();
             await app.DisposeAsync().ConfigureAwait(false);
             throw;
@@ -131,7 +136,7 @@ public sealed class PageServer : IAsyncDisposable
     /// <summary>Ends it; typing that was not saved is kept for the next time.</summary>
     public async ValueTask DisposeAsync()
     {
-        _watch.Dispose();
+        await _watch.DisposeAsync().ConfigureAwait(false);
         await _app.StopAsync(new CancellationTokenSource(TimeSpan.FromSeconds(1)).Token).ConfigureAwait(false);
         await _app.DisposeAsync().ConfigureAwait(false);
         _drafts.Dispose();

@@ -19,6 +19,8 @@ internal static class ViewRoutes
     public static void Map(IEndpointRouteBuilder routes, Workroom room)
     {
         routes.MapObject("/see", (context, asked) => See(context, room, asked));
+        // A text that is long to work out keeps the page from asking for the next; what is typed meanwhile comes this way and is kept.
+        routes.MapObject("/typed", (context, asked) => Take(context, room, asked, (_, _) => Answer.Json(context, _ => { })));
         routes.MapGet("/words", Words);
     }
 
@@ -41,7 +43,19 @@ internal static class ViewRoutes
         }
     });
 
-    private static Task See(HttpContext context, Workroom room, JsonElement asked)
+    private static Task See(HttpContext context, Workroom room, JsonElement asked) => Take(context, room, asked, (path, sheet) =>
+    {
+        var reading = Reading.Of(room.Folder, path, sheet, room.Files);
+        return Answer.Json(context, json =>
+        {
+            json.WriteString("kind", reading.Kind);
+            CardView.Write(json, reading, asked.Says("unfolded"), asked.Texts("known").ToHashSet());
+            FindingsView.Write(json, BatchView.FindingsOf(reading, room.Files), reading.Source, room.Folder);
+        });
+    });
+
+    /// <summary>Takes what a window shows, which keeps it from now on, and answers.</summary>
+    private static Task Take(HttpContext context, Workroom room, JsonElement asked, Func<string, DeskSheet, Task> answer)
     {
         var (file, window) = (asked.Text("file"), asked.Text("window"));
         if (room.Folder.PathOf(file) is not { } path)
@@ -58,12 +72,6 @@ internal static class ViewRoutes
         var choices = asked.Texts("choices").Select(t => PaperChoice.TryParse(t, out var choice) ? choice : null).OfType<PaperChoice>().ToImmutableArray();
         var sheet = new DeskSheet(file, TextForm.Plain(asked.Text("text")), asked.Text("stamp"), stash.Length > 0 ? stash : null, choices);
         room.Windows.Put(window, sheet, asked.Says("saved"));
-        var reading = Reading.Of(room.Folder, path, sheet, room.Files);
-        return Answer.Json(context, json =>
-        {
-            json.WriteString("kind", reading.Kind);
-            CardView.Write(json, reading, asked.Says("unfolded"), asked.Texts("known").ToHashSet());
-            FindingsView.Write(json, BatchView.FindingsOf(reading, room.Files), reading.Source, room.Folder);
-        });
+        return answer(path, sheet);
     }
 }

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.Json;
+using Sketch.Preview.Desk;
 using Xunit;
 
 namespace Sketch.Tests.Preview;
@@ -97,6 +98,84 @@ public sealed class UnsavedTypingTests : OnOpenedPage
         await Page.Status(Page.See(Typed));
         File.Delete(Page.At("lamp.card"));
         Assert.Equal(Typed, Text(await Offered(Other)));
+    }
+
+    [Fact]
+    public async Task A_file_that_was_deleted_is_listed_as_long_as_typing_in_it_is_kept()
+    {
+        await Page.Status(Page.See(Typed));
+        File.Delete(Page.At("lamp.card"));
+        Assert.Equal(["lamp.card"], await Listed());
+        await Page.Status(Page.Say("forget", new { file = "lamp.card", window = OpenedPage.Window, keep = true }));
+        Assert.Empty(await Listed());
+    }
+
+    [Fact]
+    public async Task A_draft_of_a_file_elsewhere_is_not_listed()
+    {
+        Page.Write(".sketch/drafts/a.json", "{\"window\":\"window0000000002\",\"file\":\"../seen.card\",\"base\":\"\",\"text\":\"\"}");
+        Assert.Equal(["lamp.card"], await Listed());
+    }
+
+    private async Task<string?[]> Listed()
+    {
+        var (_, json) = await Page.Ask(Page.Read("files"));
+        return [.. json.GetProperty("files").EnumerateArray().Select(f => f.GetString())];
+    }
+
+    [Fact]
+    public async Task Typing_is_offered_however_many_other_files_have_drafts()
+    {
+        for (var i = 0; i < 3000; i++)
+        {
+            Page.Write($".sketch/drafts/{i:x24}.json", $"{{\"window\":\"window0000000002\",\"file\":\"{i}.card\",\"base\":\"\",\"text\":\"\"}}");
+        }
+
+        await Page.Status(Page.See(Typed));
+        Assert.Equal(Typed, Text(await Offered(Other)));
+    }
+
+    [Fact]
+    public void Of_texts_that_are_written_from_many_sides_the_last_one_stays()
+    {
+        using var drafts = new UnsavedTexts(new(Page.Root));
+        for (var i = 0; i < 200; i++)
+        {
+            drafts.Keep(Other, new("lamp.card", $"{i}", "", null, []));
+            Parallel.Invoke(drafts.Flush, drafts.Flush, () => drafts.Keep(Other, new("lamp.card", $"{i}, later", "", null, [])), drafts.Flush);
+        }
+
+        Assert.Equal("199, later", Assert.Single(drafts.Of("lamp.card")).Sheet.Text);
+    }
+
+    [Fact]
+    public async Task Typing_that_the_disk_refused_is_kept_when_it_does_no_longer()
+    {
+        Page.Write(".sketch", "");
+        await Page.Status(Page.See(Typed));
+        Assert.Null(await Offered(Other));
+        File.Delete(Page.At(".sketch"));
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+    }
+
+    [Fact]
+    public async Task Typing_that_is_only_to_be_kept_is_kept()
+    {
+        await Page.Status(Page.Say("typed", new { file = "lamp.card", window = OpenedPage.Window, text = Typed, stamp = "", saved = false }));
+        Assert.Equal(Typed, Text(await Offered(Other)));
+    }
+
+    [Fact]
+    public async Task Typing_is_kept_while_other_texts_are_long_to_work_out()
+    {
+        // Far more than the machine has processors, each of them seconds of work.
+        var hostile = OpenedPage.Card + string.Concat(Enumerable.Repeat("  lamp: panel 2 x 3, of navy\n", 4000));
+        var slow = Enumerable.Range(10, 3 * Environment.ProcessorCount).Select(i => Page.Status(Page.See(hostile, window: $"window00000000{i}"))).ToArray();
+        await OpenedPage.Until(() => Directory.Exists(Page.At(".sketch/drafts")));
+        await Page.Status(Page.See(Typed));
+        Assert.Contains(slow, s => !s.IsCompleted);
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+        await Task.WhenAll(slow);
     }
 
     [Fact]
