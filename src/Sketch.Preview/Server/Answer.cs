@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
@@ -8,7 +9,7 @@ using Microsoft.AspNetCore.Routing;
 namespace Sketch.Preview.Server;
 
 /// <summary>Ways to read what the page asks and to answer it.</summary>
-internal static class Answer
+internal static partial class Answer
 {
     private static readonly JsonWriterOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
@@ -36,11 +37,35 @@ internal static class Answer
         return buffer.WrittenMemory;
     }
 
-    /// <summary>Answers with a problem that the page shows as it is.</summary>
+    /// <summary>Answers with a problem that the page shows as it is; a browser that was led here by a link gets a page that says it.</summary>
     /// <param name="context">The request.</param>
     /// <param name="status">The status.</param>
     /// <param name="sentence">What is wrong and what to do.</param>
-    public static Task Problem(HttpContext context, int status, string sentence) => Json(context, json => json.WriteString("problem", sentence), status);
+    public static Task Problem(HttpContext context, int status, string sentence) => IsFollowedLink(context.Request)
+        ? Page(context, status, sentence)
+        : Json(context, json => json.WriteString("problem", sentence), status);
+
+    // Scripts that fetch take anything; only a browser that will show the answer asks for HTML.
+    private static bool IsFollowedLink(HttpRequest request) => HttpMethods.IsGet(request.Method) && request.Headers.Accept.ToString().Contains("text/html", StringComparison.OrdinalIgnoreCase);
+
+    private static Task Page(HttpContext context, int status, string sentence)
+    {
+        context.Response.StatusCode = status;
+        context.Response.ContentType = "text/html; charset=utf-8";
+        return context.Response.WriteAsync(
+            $"""
+            <!DOCTYPE html>
+            <html lang="en">
+            <meta charset="utf-8">
+            <meta name="viewport" content="width=device-width">
+            <meta name="color-scheme" content="light dark">
+            <title>Not yet – Sketch</title>
+            <style nonce="{context.Items[Gate.Nonce]}">body {"{"} font: 1.25rem/1.5 system-ui, sans-serif; max-width: 40rem; margin: 15vh auto; padding: 0 1rem {"}"}</style>
+            <main><h1>Not yet</h1><p>{HtmlEncoder.Default.Encode(sentence)}</p></main>
+            </html>
+            """,
+            context.RequestAborted);
+    }
 
     /// <summary>Answers with a file to look at or keep.</summary>
     public static Task File(HttpContext context, byte[] content, string type, string name)
@@ -78,19 +103,22 @@ internal static class Answer
         await Problem(context, StatusCodes.Status400BadRequest, "The page sent something that cannot be read. Load it again.").ConfigureAwait(false);
     });
 
-    /// <summary>A text of an object, empty when it is not there.</summary>
-    /// <exception cref="JsonException">It holds half a letter: one of a pair of surrogates alone.</exception>
-    public static string Text(this JsonElement element, string name) =>
-        element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? Whole(value) : "";
+    /// <summary>A text of an object, empty when it is not there. Half a letter, one of a pair of surrogates alone, comes as U+FFFD.</summary>
+    /// <exception cref="JsonException">It is not written in UTF-8.</exception>
+    public static string Text(this JsonElement element, string name) => element.Member(name) is { ValueKind: JsonValueKind.String } value ? Whole(value) : "";
 
     /// <summary>Whether an object says yes to something.</summary>
-    public static bool Says(this JsonElement element, string name) => element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.True;
+    public static bool Says(this JsonElement element, string name) => element.Member(name) is { ValueKind: JsonValueKind.True };
 
     /// <summary>All texts of a list of an object.</summary>
     public static IEnumerable<string> Texts(this JsonElement element, string name) =>
-        element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Array
+        element.Member(name) is { ValueKind: JsonValueKind.Array } value
             ? value.EnumerateArray().Where(v => v.ValueKind == JsonValueKind.String).Select(Whole)
             : [];
+
+    // Names and values are read from UTF-8 only when they are asked for.
+    private static JsonElement? Member(this JsonElement element, string name) =>
+        Read(() => element.TryGetProperty(name, out var value) ? value : (JsonElement?)null);
 
     private static string Whole(JsonElement value)
     {
@@ -98,9 +126,26 @@ internal static class Answer
         {
             return value.GetString()!;
         }
-        catch (InvalidOperationException half)
+        catch (InvalidOperationException)
         {
-            throw new JsonException("half a letter", half);
+            using var mended = JsonDocument.Parse(Escape().Replace(Read(value.GetRawText), e => e.Groups["half"].Success ? @"\ufffd" : e.Value));
+            return mended.RootElement.GetString()!;
         }
     }
+
+    private static T Read<T>(Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (InvalidOperationException broken)
+        {
+            throw new JsonException("no text in UTF-8", broken);
+        }
+    }
+
+    /// <summary>An escape in JSON: a letter in two halves, half a letter, or any other.</summary>
+    [GeneratedRegex(@"\\(u[dD][89abAB]..\\u[dD][c-fC-F]..|(?<half>u[dD][89a-fA-F]..)|.)", RegexOptions.ExplicitCapture)]
+    private static partial Regex Escape();
 }

@@ -69,9 +69,15 @@ public sealed class LimitTests : OnOpenedPage
     [InlineData("\"text\"")]
     [InlineData("{\"file\":\"lamp.card\",}")]
     [InlineData("file=lamp.card")]
-    [InlineData("{\"file\":\"\\ud800.card\",\"window\":\"window0000000001\",\"text\":\"\\udc00\"}")]
     public async Task What_is_no_JSON_is_refused(string body) =>
         Assert.InRange((int)await Page.Status(Page.Say("see", new StringContent(body, Encoding.UTF8, "application/json"))), 400, 499);
+
+    [Theory]
+    [InlineData("{\"file\":\"lamp.card\",\"window\":\"window0000000001\",\"text\":\"\u00ff\"}")]
+    [InlineData("{\"file\":\"lamp.card\",\"window\":\"window0000000001\",\"text\":\"\u00ff\\ud800\"}")]
+    [InlineData("{\"\\ud800\":1,\"file\":\"lamp.card\",\"window\":\"window0000000001\",\"text\":\"\"}")]
+    public async Task What_is_no_text_is_refused(string body) =>
+        Assert.Equal(HttpStatusCode.BadRequest, await Page.Status(Page.Say("see", new ByteArrayContent(Encoding.Latin1.GetBytes(body)))));
 
     [Fact]
     public async Task JSON_of_a_hundred_thousand_levels_is_refused() =>

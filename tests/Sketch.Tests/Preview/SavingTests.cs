@@ -96,6 +96,30 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
+    public async Task What_ends_no_line_here_stays_as_it_is()
+    {
+        // A form feed, a next line, a line and a paragraph separator: line ends to Unicode (UAX 14) and to nobody who types a card.
+        const string Text = "# a\fb\u0085c\u2028d\u2029e\n";
+        await Page.Save(Text, (await Page.Open()).Stamp);
+        Assert.Equal((Text, Text), (OnDisk, (await Page.Open()).Text));
+    }
+
+    [Theory]
+    [InlineData(@"\ud83d", "\ufffd")]
+    [InlineData(@"\uDE00", "\ufffd")]
+    [InlineData(@"\ud83d\ud83d\ude00", "\ufffd😀")]
+    [InlineData(@"\ud83d\n", "\ufffd\n")]
+    [InlineData(@"\\ud83d\ud83d", @"\ud83d" + "\ufffd")]
+    [InlineData(@"\u00e9\ude00", "é\ufffd")]
+    public async Task Of_a_letter_that_came_in_half_only_that_half_is_lost(string sent, string saved)
+    {
+        var (_, stamp) = await Page.Open();
+        var body = $$"""{"file":"lamp.card","window":"{{OpenedPage.Window}}","stamp":"{{stamp}}","text":"# a{{sent}}b"}""";
+        Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.Say("save", new StringContent(body, Encoding.UTF8, "application/json"))));
+        Assert.Equal($"# a{saved}b", OnDisk);
+    }
+
+    [Fact]
     public async Task Letters_of_all_scripts_survive()
     {
         var text = $"# Grüße, ✨ 𝓐, Ελλάδα, שלום\n{Changed}";
@@ -185,6 +209,29 @@ public sealed class SavingTests : OnOpenedPage
         var (status, json) = await Page.Ask(Page.Say("begin", new { file = "sub/new.card" }));
         Assert.Equal(HttpStatusCode.InternalServerError, status);
         Assert.Matches("^\"sub/new.card\" is not saved.*\\.$", json.GetProperty("problem").GetString()!);
+    }
+
+    [Fact]
+    public async Task A_file_that_is_protected_against_writing_stays_as_it_is_and_a_sentence_says_what_to_do()
+    {
+        File.SetAttributes(Page.At("lamp.card"), FileAttributes.ReadOnly);
+        var (status, json) = await Page.Save(Changed, (await Page.Open()).Stamp);
+        File.SetAttributes(Page.At("lamp.card"), FileAttributes.Normal);
+        Assert.Equal((HttpStatusCode.InternalServerError, OpenedPage.Card), (status, OnDisk));
+        Assert.Matches("^\"lamp.card\" is not saved: .*protected.*save again.*\\.$", json.GetProperty("problem").GetString()!);
+    }
+
+    [Fact]
+    public async Task What_was_typed_outlives_a_saving_that_was_refused()
+    {
+        File.SetAttributes(Page.At("lamp.card"), FileAttributes.ReadOnly);
+        var (_, stamp) = await Page.Open();
+        await Page.Status(Page.See(Changed, stamp: stamp));
+        await Page.Save(Changed, stamp);
+        File.SetAttributes(Page.At("lamp.card"), FileAttributes.Normal);
+        await Page.Serve();
+        var (_, json) = await Page.Ask(Page.Read("text?file=lamp.card&window=window0000000009"));
+        Assert.Equal(Changed, json.GetProperty("unsaved").GetProperty("text").GetString());
     }
 
     [Fact]
