@@ -169,7 +169,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     public async Task Typing_is_kept_while_other_texts_are_long_to_work_out()
     {
         // Far more than the machine has processors, each of them seconds of work.
-        var hostile = OpenedPage.Card + string.Concat(Enumerable.Repeat("  lamp: panel 2 x 3, of navy\n", 4000));
+        var hostile = OpenedPage.Card + string.Concat(Enumerable.Repeat("  lamp: panel 2 x 3, of navy\n", 1500));
         var slow = Enumerable.Range(10, 3 * Environment.ProcessorCount).Select(i => Page.Status(Page.See(hostile, window: $"window00000000{i}"))).ToArray();
         await OpenedPage.Until(() => Directory.Exists(Page.At(".sketch/drafts")));
         await Page.Status(Page.See(Typed));
