@@ -31,7 +31,7 @@ internal static class FileRoutes
     {
         if (!room.Folder.IsThere)
         {
-            return Answer.Problem(context, StatusCodes.Status404NotFound, $"Nothing can be listed: {room.Folder.Gone}");
+            return Answer.Problem(context, StatusCodes.Status503ServiceUnavailable, $"Nothing can be listed: {room.Folder.Gone}");
         }
 
         var there = room.Folder.List();
@@ -57,6 +57,12 @@ internal static class FileRoutes
         if (room.Folder.PathOf(file) is not { } path)
         {
             return NoName(context, file);
+        }
+
+        // A file that cannot be reached is not yet one that was deleted.
+        if (!room.Folder.IsThere)
+        {
+            return Answer.Problem(context, StatusCodes.Status503ServiceUnavailable, $"\"{file}\" cannot be read: {room.Folder.Gone}");
         }
 
         var unsaved = room.Windows.Unsaved(window, file);

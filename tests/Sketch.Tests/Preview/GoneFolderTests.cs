@@ -17,17 +17,28 @@ public sealed class GoneFolderTests : OnOpenedPage
     {
         TakeAway();
         var (status, json) = await Page.Ask(Page.Read("files"));
-        Assert.Equal(HttpStatusCode.NotFound, status);
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, status);
         Assert.Matches("no longer there\\. Put it back.*\\.$", json.GetProperty("problem").GetString()!);
         PutBack();
         Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.Read("files")));
+    }
+
+    [Fact]
+    public async Task A_file_in_it_is_not_told_as_deleted()
+    {
+        var (_, stamp) = await Page.Open();
+        TakeAway();
+        var (status, json) = await Page.Ask(Page.Read("text?file=lamp.card"));
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, status);
+        Assert.Matches("^\"lamp.card\" cannot be read: .*Put it back.*\\.$", json.GetProperty("problem").GetString()!);
+        PutBack();
+        Assert.Equal(stamp, (await Page.Open()).Stamp);
     }
 
     [Theory]
     [InlineData("orders?file=lamp.card")]
     [InlineData("shelf?stash=museum.stash")]
     [InlineData("earlier?file=lamp.card")]
-    [InlineData("text?file=lamp.card")]
     [InlineData("sizes?file=lamp.card")]
     public async Task Nothing_that_is_asked_meanwhile_is_a_fault_of_the_program(string address)
     {
