@@ -61,7 +61,7 @@ internal static partial class Answer
             <meta name="color-scheme" content="light dark">
             <title>Not yet – Sketch</title>
             <style nonce="{context.Items[Gate.Nonce]}">body {"{"} font: 1.25rem/1.5 system-ui, sans-serif; max-width: 40rem; margin: 15vh auto; padding: 0 1rem {"}"}</style>
-            <main><h1>Not yet</h1><p>{HtmlEncoder.Default.Encode(sentence)}</p></main>
+            <main><h1>Not yet</h1><p>{HtmlEncoder.Default.Encode(sentence)}</p><p>You can close this; the page with your text is still open.</p></main>
             </html>
             """,
             context.RequestAborted);

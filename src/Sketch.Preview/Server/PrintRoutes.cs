@@ -55,7 +55,7 @@ internal static class PrintRoutes
         {
             null => FileRoutes.NoName(context, file),
             { Card: { } card, Compilation.HasErrors: false } reading => answer(reading, card),
-            _ => Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "The text has errors. Mend what is told beneath it; then this comes by itself."),
+            _ => Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "The text has errors. Mend what is told beneath it first."),
         };
     }
 }
