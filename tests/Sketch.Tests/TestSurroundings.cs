@@ -39,6 +39,8 @@ internal sealed class TestSurroundings : ISurroundings
         return _texts.TryGetValue(path, out var content) ? new(path, content) : null;
     }
 
+    public IEnumerable<string> NamesBeside(string path) => _texts.Keys.Where(t => t != path);
+
     public Outline? ReadArtwork(string path, string namedIn, out string problem)
     {
         problem = _artwork.ContainsKey(path) ? "" : $"There is no file '{path}'.";

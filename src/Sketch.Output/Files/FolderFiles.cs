@@ -19,6 +19,8 @@ namespace Sketch.Output.Files;
 /// <param name="fonts">The fonts; null for the tool's own and those installed.</param>
 public sealed class FolderFiles(bool mayLeaveFolder = false, FontShelf? fonts = null) : ISurroundings
 {
+    private const int MostNames = 10_000;
+
     private readonly FontShelf _fonts = fonts ?? new();
 
     /// <summary>Reads a file that is named on the command line, wherever it lies.</summary>
@@ -51,6 +53,19 @@ public sealed class FolderFiles(bool mayLeaveFolder = false, FontShelf? fonts = 
         var content = Read(path, namedIn, TextContent.Limit, out problem, out var found);
         var text = content is null ? null : TextContent.Decode(content, out problem);
         return text is null ? null : new(found, text);
+    }
+
+    /// <inheritdoc/>
+    public IEnumerable<string> NamesBeside(string path)
+    {
+        try
+        {
+            return [.. Directory.EnumerateFiles(Path.GetDirectoryName(Path.GetFullPath(path))!).Take(MostNames).Select(f => Path.GetFileName(f))];
+        }
+        catch (Exception exception) when (FileTrouble.Is(exception))
+        {
+            return [];
+        }
     }
 
     /// <inheritdoc/>

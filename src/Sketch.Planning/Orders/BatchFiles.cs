@@ -4,6 +4,7 @@ using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Shelf;
 using Sketch.Surroundings;
+using Sketch.Syntax;
 using Sketch.Text;
 
 namespace Sketch.Planning;
@@ -61,7 +62,7 @@ public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design
 
         private Design? DesignOf(MakeOrder order)
         {
-            if (Open(order.Card, "card") is not { } card)
+            if (Open(order.Card, "card") is not { } card || order.Count == 0)
             {
                 return null;
             }
@@ -79,7 +80,9 @@ public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design
         {
             if (surroundings.ReadText(named.Path, source.Path, out var problem) is not { } text)
             {
-                findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" cannot be read: {problem}", $"Write the name of a {what} file in the same folder.");
+                var near = NameNear(named.Path, $".{what}");
+                findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" cannot be read: {problem}",
+                    near is null ? $"Write the name of a {what} file in the same folder." : $"Did you mean \"{near}\"?", near is null ? null : $"\"{near}\"");
                 return null;
             }
 
@@ -103,6 +106,18 @@ public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design
 
             findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" is no {what}.", $"Write the name of a {what} file; it begins with {what} \"…\".");
             return null;
+        }
+
+        // Without their endings, since with them short names of other files would seem near.
+        private string? NameNear(string written, string ending)
+        {
+            var names = surroundings.NamesBeside(source.Path).Where(n => Ends(n) && !n.Contains('"', StringComparison.Ordinal)).Order(StringComparer.Ordinal).ToList();
+            var near = Nearest.Find(Ends(written) ? Stem(written) : written, names.Select(Stem));
+            return near is null ? null : names.First(n => Stem(n) == near);
+
+            bool Ends(string name) => name.EndsWith(ending, StringComparison.OrdinalIgnoreCase);
+
+            string Stem(string name) => name[..^ending.Length];
         }
 
         private void Pass(ImmutableArray<Finding> found)

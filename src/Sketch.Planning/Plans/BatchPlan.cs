@@ -30,8 +30,8 @@ public sealed record BatchPlan(
     /// <summary>What to do where the shelf is not enough.</summary>
     public Advice Advice { get; init; } = Advice.None;
 
-    /// <summary>Cards that all lines together make.</summary>
-    public long Cards => Files.Batch.Makes.Sum(m => (long)m.Count);
+    /// <summary>Cards that all lines together make, without those that are left out for their mistakes.</summary>
+    public long Cards => Files.Designs.Sum(d => (long)d.Order.Count);
 
     /// <summary>Whether all papers are enough.</summary>
     public bool IsEnough => Papers.All(p => p.Short == 0);

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Sketch.Batches;
 using Sketch.Reports;
 using Sketch.Stationery;
 using Sketch.Units;
@@ -74,12 +73,12 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
 
         var (costs, unpriced) = CardCost.Of(plan);
         sentences.Add($"The designs make {plan.Cards}.{(costs.IsEmpty || unpriced.IsEmpty ? "" : $" Costs are without what has no price: {string.Join(", ", unpriced.Distinct())}.")}");
-        return new("Cards", sentences.ToImmutable(), batch.Makes.IsEmpty ? null : ReportTable.Of(["Card", "How many", "Cost of one", "Message"], batch.Makes.Select(Row)));
+        return new("Cards", sentences.ToImmutable(), plan.Files.Designs.IsEmpty ? null : ReportTable.Of(["Card", "How many", "Cost of one", "Message"], plan.Files.Designs.Select(Row)));
 
-        ImmutableArray<string> Row(MakeOrder make)
+        ImmutableArray<string> Row(Design design)
         {
-            var cost = costs.FirstOrDefault(c => c.Design.Order == make);
-            return [plan.Files.Designs.FirstOrDefault(d => d.Order == make)?.Card.Title ?? make.Card.Path, Number(make.Count), cost?.Amount.ToString("0.00", CultureInfo.InvariantCulture) ?? "", string.Join(" / ", make.Messages)];
+            var cost = costs.FirstOrDefault(c => c.Design == design);
+            return [design.Card.Title, Number(design.Order.Count), cost?.Amount.ToString("0.00", CultureInfo.InvariantCulture) ?? "", string.Join(" / ", design.Order.Messages)];
         }
     }
 

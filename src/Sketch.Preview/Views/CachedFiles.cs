@@ -26,6 +26,9 @@ public sealed class CachedFiles(FontShelf fonts) : ISurroundings
     public SourceText? ReadText(string path, string namedIn, out string problem) => _files.ReadText(path, namedIn, out problem);
 
     /// <inheritdoc/>
+    public IEnumerable<string> NamesBeside(string path) => _files.NamesBeside(path);
+
+    /// <inheritdoc/>
     public Outline? ReadArtwork(string path, string namedIn, out string problem)
     {
         if (StateOf(path, namedIn) is not { } state)

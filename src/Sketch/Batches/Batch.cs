@@ -59,7 +59,7 @@ public sealed record NamedFile(string Path, Location Location);
 public sealed record Recipients(string Whom, int Cards, Location Location);
 
 /// <summary>So many of one card.</summary>
-/// <param name="Count">How many.</param>
+/// <param name="Count">How many; zero where what is written is no count, which is told.</param>
 /// <param name="Card">The card's file.</param>
 /// <param name="Roles">The papers that fill its roles in this run, in place of its own.</param>
 /// <param name="Messages">What is to be written in it, a line each; empty when nothing is said.</param>

@@ -176,7 +176,7 @@ public sealed class BatchReader
             }
         }
 
-        _makes.Add(new(line.Count.Value, new(line.File.Text, At(line.File.Span)), roles.ToImmutable(), messages, At(line.Span)));
+        _makes.Add(new(line.Count.IsMended ? 0 : line.Count.Value, new(line.File.Text, At(line.File.Span)), roles.ToImmutable(), messages, At(line.Span)));
     }
 
     private RoleChoice Filling(RoleLine line)
@@ -220,6 +220,11 @@ public sealed class BatchReader
                     Idle(clause, "pieces to cut", "They take front or back, and upright: cut 12 of 4 x 5 1/4 from gulls, front, upright.");
                     break;
             }
+        }
+
+        if (line.Count.IsMended)
+        {
+            return;
         }
 
         if (line.Size is BoxSize { Width: LengthExtent { Value: var width }, Height: LengthExtent { Value: var height } } && width > Length.Zero && height > Length.Zero)

@@ -18,6 +18,10 @@ public interface ISurroundings
     /// <returns>The text, or null with a problem.</returns>
     SourceText? ReadText(string path, string namedIn, out string problem);
 
+    /// <summary>Names of the files in a file's own folder, in no order; none where the folder cannot be read.</summary>
+    /// <param name="path">The file's path.</param>
+    IEnumerable<string> NamesBeside(string path);
+
     /// <summary>Reads the outline of all filled shapes in an SVG file.</summary>
     /// <param name="path">The path as written, relative to the folder of <paramref name="namedIn"/>.</param>
     /// <param name="namedIn">The path of the file that names it.</param>

@@ -217,7 +217,7 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
         if (number.Numerator < least || number.Numerator > most)
         {
             Report(FindingCatalogue.BadCount, span, $"{number.Numerator} is out of range: {what} is from {least} to {most}.", hint);
-            return new((int)Math.Clamp(number.Numerator, least, most), span);
+            return new((int)Math.Clamp(number.Numerator, least, most), span, IsMended: true);
         }
 
         return new((int)number.Numerator, span);

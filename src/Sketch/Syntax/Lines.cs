@@ -42,8 +42,8 @@ public sealed record QuotedSyntax(string Text, TextSpan Span);
 /// <summary>A length with its place.</summary>
 public readonly record struct LengthSyntax(Length Value, TextSpan Span);
 
-/// <summary>A whole number with its place.</summary>
-public readonly record struct CountSyntax(int Value, TextSpan Span);
+/// <summary>A whole number with its place; mended where it is out of range, which is told, and the nearest in range stands for it.</summary>
+public readonly record struct CountSyntax(int Value, TextSpan Span, bool IsMended = false);
 
 /// <summary>Names from the face or the nearest known piece downwards, such as <c>front/sky/lamp</c>.</summary>
 public sealed record PathSyntax(ImmutableArray<NameSyntax> Names)

@@ -4,8 +4,9 @@ namespace Sketch.Syntax;
 public static class Nearest
 {
     /// <summary>
-    /// The candidate with the smallest edit distance (a letter put in, left out, changed, or two neighbours swapped), first in order among
-    /// equals; null when none is within a third of the word's letters.
+    /// The candidate with the smallest edit distance (a letter put in, left out, changed, or two neighbours swapped: optimal string alignment);
+    /// among equals the one nearest in length, as fingers swap letters more often than they add one, then the first in order; null when none is
+    /// within a third of the word's letters.
     /// </summary>
     public static string? Find(string word, IEnumerable<string> candidates)
     {
@@ -18,7 +19,7 @@ public static class Nearest
         return candidates
             .Select(c => (Candidate: c, Distance: Distance(lower, c.ToLowerInvariant())))
             .Where(c => c.Distance <= Math.Max(1, Math.Max(word.Length, c.Candidate.Length) / 3))
-            .OrderBy(c => c.Distance).ThenBy(c => c.Candidate, StringComparer.Ordinal)
+            .OrderBy(c => c.Distance).ThenBy(c => Math.Abs(c.Candidate.Length - word.Length)).ThenBy(c => c.Candidate, StringComparer.Ordinal)
             .Select(c => c.Candidate)
             .FirstOrDefault();
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
+using Sketch.Text;
 
 namespace Sketch.Syntax;
 
@@ -256,6 +257,12 @@ public sealed partial class Parser
         if (!cursor.TakeWord("from"))
         {
             cursor.Missing("the word from", hint);
+            return new BadLine(tokens);
+        }
+
+        if (cursor.Current.Is("any") && cursor.Next.Is("offcut"))
+        {
+            cursor.Fail(FindingCatalogue.Misplaced, TextSpan.Cover(cursor.Current.Span, cursor.Next.Span), "Loose pieces are not cut from any offcut.", "Name their paper, as in from gulls; its offcuts are cut before a new sheet.");
             return new BadLine(tokens);
         }
 

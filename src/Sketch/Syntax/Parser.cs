@@ -154,16 +154,22 @@ public sealed partial class Parser
         return Vocabulary.Kinds.Contains(word) ? ReadPiece(cursor, tokens, null) : ReadOpener(cursor, tokens, word);
     }
 
-    private static BadLine Unknown(Cursor cursor, LogicalLine tokens)
+    private BadLine Unknown(Cursor cursor, LogicalLine tokens)
     {
         if (IsPaperBeforeKind(cursor))
         {
             return TellPaperBeforeKind(cursor, tokens, null);
         }
 
-        var near = cursor.Nearest(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds.Concat(Vocabulary.Faces).Concat(Vocabulary.Openers));
-        cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot begin with {cursor.Here}.",
-            near is null ? "Begin with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon." : $"Did you mean {near}?", near);
+        // The first word of the file tells which lines belong in it.
+        (IEnumerable<string> words, var hint) = _lines[0].Tokens[0].Text.ToLowerInvariant() switch
+        {
+            "batch" => (Vocabulary.BatchLines, "Begin with make, cut, for, stash or another word of a batch."),
+            "stash" => (Vocabulary.StashLines, "Begin with paper, cardstock, offcut or another thing on a shelf."),
+            _ => (Vocabulary.CardLines.Concat(tokens == _lines[0] ? ["batch", "stash"] : []), "Begin with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon."),
+        };
+        var near = cursor.Nearest(FindingCatalogue.UnknownLine, cursor.Current, words);
+        cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot begin with {cursor.Here}.", near is null ? hint : $"Did you mean {near}?", near);
         return new(tokens);
     }
 

@@ -27,6 +27,16 @@ public static class Vocabulary
         Set("card", "batch", "stash", "like", "message", "units", "refit", "base", "role", "part", "use", "item", "change", "leave", "add",
             "make", "makers", "spare", "for", "cut", "date", "note", "font");
 
+    /// <summary>Words that begin a line of a batch.</summary>
+    public static readonly FrozenSet<string> BatchLines = Set("batch", "stash", "units", "for", "makers", "spare", "make", "role", "message", "cut", "date", "note");
+
+    /// <summary>Words that begin a line of a stash.</summary>
+    public static readonly FrozenSet<string> StashLines = Set([.. Stock, "stash", "units", "note"]);
+
+    /// <summary>Words that begin a line of a card.</summary>
+    public static readonly FrozenSet<string> CardLines =
+        Set([.. Kinds, .. Faces, "card", "like", "units", "refit", "base", "role", "part", "use", "item", "change", "leave", "add", "note", "font"]);
+
     /// <summary>Words that begin a clause.</summary>
     public static readonly FrozenSet<string> ClauseWords =
         Set("of", "ink", "alternating", "in", "with", "showing", "border", "left", "right", "top", "bottom", "upper", "lower", "centre", "shift",

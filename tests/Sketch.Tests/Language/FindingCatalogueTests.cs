@@ -85,6 +85,8 @@ public class FindingCatalogueTests
 
         public SourceText? ReadText(string path, string namedIn, out string problem) => _files.ReadText(path, namedIn, out problem);
 
+        public IEnumerable<string> NamesBeside(string path) => _files.NamesBeside(path);
+
         public Outline? ReadArtwork(string path, string namedIn, out string problem) => _files.ReadArtwork(path, namedIn, out problem);
 
         public IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem) => _files.ReadPicture(path, namedIn, width, out problem);

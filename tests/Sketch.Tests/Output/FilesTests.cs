@@ -17,6 +17,20 @@ public sealed class FilesTests
     }
 
     [Fact]
+    public void Names_beside_a_file_are_those_of_its_folder_alone()
+    {
+        using var folder = new TemporaryFolder();
+        folder.Write("day.batch", "");
+        folder.Write("gull.card", "");
+        Directory.CreateDirectory(folder.At("old"));
+        folder.Write("old/tern.card", "");
+        Assert.Equal(["day.batch", "gull.card"], Files.NamesBeside(folder.At("day.batch")).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_folder_that_is_not_there_has_no_names() => Assert.Empty(Files.NamesBeside("/no/such/folder/day.batch"));
+
+    [Fact]
     public void A_failure_while_writing_leaves_the_old_file_and_nothing_else()
     {
         using var folder = new TemporaryFolder();

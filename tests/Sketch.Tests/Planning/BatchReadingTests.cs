@@ -1,3 +1,4 @@
+using Sketch.Planning;
 using Xunit;
 
 namespace Sketch.Tests.Planning;
@@ -9,6 +10,8 @@ public class BatchReadingTests
     [Theory]
     [InlineData("make 2 of \"gull.card\"\n  role skyy: gulls\n", "SK704", 4, 8, "Did you mean sky?")]
     [InlineData("make 2 of \"gone.card\"\n", "SK206", 3, 11, "Write the name of a card file in the same folder.")]
+    [InlineData("make 2 of \"gul.card\"\n", "SK206", 3, 11, "Did you mean \"gull.card\"?")]
+    [InlineData("cut 3 of 2 x 2 from any offcut\n", "SK115", 3, 21, "Name their paper, as in from gulls; its offcuts are cut before a new sheet.")]
     [InlineData("make 2 of \"shelf.stash\"\n", "SK206", 3, 11, "Write the name of a card file; it begins with card \"…\".")]
     [InlineData("make 2 of \"day.batch\"\n", "SK207", 3, 11, "Write the name of a card file.")]
     [InlineData("make 2 of \"bad.card\"\n", "SK703", 3, 11, "Mend what is told of that file.")]
@@ -24,6 +27,36 @@ public class BatchReadingTests
         var finding = PlanRun.Of(Top + lines, ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n")).Single(code);
         Assert.Equal(("day.batch", line, column, hint), (finding.Location.Source.Path, finding.Location.Start.Line, finding.Location.Start.Column, finding.Hint));
     }
+
+    [Fact]
+    public void A_misspelt_file_is_mended_by_the_nearest_name_in_the_folder() =>
+        Assert.Equal("\"gull.card\"", PlanRun.Of($"{Top}make 2 of \"gul.card\"\n").Single("SK206").Replacement);
+
+    [Fact]
+    public void Any_offcut_is_one_mistake_where_loose_pieces_are_cut() =>
+        Assert.Single(PlanRun.Of($"{Top}cut 3 of 2 x 2 from any offcut\n").Findings);
+
+    [Theory]
+    [InlineData("make 0 of \"gull.card\"\n")]
+    [InlineData("make 9999999 of \"gull.card\"\n")]
+    [InlineData("cut 0 of 4 x 4 from gulls\n")]
+    public void A_count_that_is_none_is_not_planned(string line)
+    {
+        var plan = PlanRun.Of(Top + line).Plan!;
+        Assert.Equal((0, 0L), (plan.Papers.Length, plan.Cards));
+    }
+
+    [Fact]
+    public void Cards_left_out_for_their_mistakes_do_not_count()
+    {
+        var run = PlanRun.Of($"{Top}make 3 of \"gone.card\"\nmake 5 of \"bad.card\"\nmake 2 of \"gull.card\"\n", ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n"));
+        var cards = PlanSummary.Of(run.Plan!, new(false)).Sections.Single(s => s.Heading == "Cards");
+        Assert.Equal(("The designs make 2.", 1), (cards.Sentences[^1], cards.Table!.Rows.Length));
+    }
+
+    [Fact]
+    public void Cards_left_out_for_their_mistakes_are_not_told_to_be_missing_too() =>
+        Assert.DoesNotContain(PlanRun.Of($"{Top}for \"Cliff ward\", 5 cards\nmake 5 of \"gone.card\"\n").Findings, f => f.Code is "SK721" or "SK730");
 
     [Fact]
     public void The_mistakes_of_a_card_are_told_in_its_own_file()

@@ -89,6 +89,21 @@ public class MistakeTests
             .Where(f => string.CompareOrdinal(f.Code, "SK4") < 0));
 
     [Theory]
+    [InlineData("fornt", "front")]
+    [InlineData("frnt", "font")]
+    public void Among_words_as_near_the_one_of_the_same_length_is_meant(string written, string meant) =>
+        Assert.Equal(meant, Nearest.Find(written, ["font", "front"]));
+
+    [Theory]
+    [InlineData("batch \"Day\"\nmeke 3 of \"a.card\"", "make")]
+    [InlineData("batch \"Day\"\ncat 3 of 2 x 2 from gulls", "cut")]
+    [InlineData("stash \"Shelf\"\nofcut 12 x 12", "offcut")]
+    [InlineData("batch \"Day\"\npannel 2 x 2", null)]
+    [InlineData("card \"Day\"\nmeke 3", null)]
+    public void Only_words_that_begin_a_line_of_such_a_file_are_offered(string text, string? offer) =>
+        Assert.Equal(offer, Reading.File(text).Findings[0].Replacement);
+
+    [Theory]
     [InlineData("lamp", "lamb", true)]
     [InlineData("lamp", "lmap", true)]
     [InlineData("lamp", "lantern", false)]
