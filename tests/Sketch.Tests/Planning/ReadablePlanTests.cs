@@ -35,7 +35,7 @@ public sealed class ReadablePlanTests
 
     // Strips of a sixteenth of an inch, pieces as small as gems, and cards, together on one sheet.
     private static readonly Gen<string> Batches = Gen.Select(
-        Gen.Select(Gen.Int[1, 40], Gen.Int[1, 176], Gen.Int[1, 60]).Array[1, 4], Gen.Int[0, 9],
+        Gen.Select(Gen.Int[1, 40], Gen.Int[1, 176], Gen.Int[1, 40]).Array[1, 3], Gen.Int[0, 9],
         (cuts, cards) => $"{Top}{string.Concat(cuts.Select(c => $"cut {c.Item3} of {c.Item1 / 16.0} x {c.Item2 / 16.0} from gulls\n"))}{(cards > 0 ? $"make {cards} of \"gull.card\"\n" : "")}");
 
     private static readonly Lazy<IReadOnlyList<BatchPlan>> RandomPlans = new(() => [.. Batches.Array[8].Single(_ => true, "0000KeepersX").Select(b => PlanRun.Of(b).Plan!)]);
