@@ -13,7 +13,7 @@ public static class PlanHtml
         h1 { font-size: 22pt; margin: 0 0 0.3em; } h2 { font-size: 15pt; margin: 1.2em 0 0.3em; } h3 { font-size: 13pt; margin: 1em 0 0.3em; }
         table { border-collapse: collapse; margin: 0.5em 0; } th, td { text-align: left; padding: 0.15em 1em 0.15em 0; vertical-align: top; }
         th { border-bottom: 1px solid #1f1e1d; } td.number, th.number { text-align: right; } svg { max-width: 100%; height: auto; }
-        ol, ul { margin: 0.4em 0; padding-left: 2em; } h2, h3 { break-after: avoid; } tr { break-inside: avoid; }
+        ol, ul { margin: 0.4em 0; padding-left: 2em; } h2, h3 { break-after: avoid; } tr, ul { break-inside: avoid; }
         .work { break-before: page; } @page { margin: 1.2cm; }
         @media print { body { max-width: none; margin: 0; padding: 0; } } /* so that no diagram shrinks on A4 */
         """;
