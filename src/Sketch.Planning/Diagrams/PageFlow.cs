@@ -118,12 +118,17 @@ internal sealed class PageFlow
     /// <summary>Space between parts; none at the head of a page.</summary>
     public void Gap() => _top += _svg is null || _top == Margin ? 0 : GapHeight;
 
-    /// <summary>Lines in two columns; what the page does not hold goes on on the next.</summary>
-    public void Columns(IReadOnlyList<string> first, IReadOnlyList<string> second, double firstWidth)
+    /// <summary>Lines in two columns; what the page does not hold goes on on the next, beneath the same heading.</summary>
+    public void Columns(string heading, IReadOnlyList<string> first, IReadOnlyList<string> second, double firstWidth)
     {
         for (var i = 0; i < Math.Max(first.Count, second.Count); i++)
         {
-            Need(LineHeight);
+            if (LineHeight > Left)
+            {
+                EndPage();
+                Heading(heading);
+            }
+
             _top += LineHeight;
             if (i < first.Count)
             {

@@ -68,7 +68,7 @@ public sealed class PlanPages
             flow.Heading(work.Heading(_lengths));
         }
 
-        flow.Columns(steps, legend, StepsWidth);
+        flow.Columns(work.Heading(_lengths), steps, legend, StepsWidth);
         return flow.Finish();
     }
 

@@ -83,6 +83,16 @@ public sealed class ReadablePlanTests
     }
 
     [Fact]
+    public void Every_page_of_a_stack_with_many_steps_says_which_sheet_it_is_about()
+    {
+        var cuts = Enumerable.Range(0, 40).Select(i => $"cut {i % 5 + 1} of {i % 7 + 2}/8 x {i * 5 % 9 + 3}/8 from gulls\n".Replace(" 8/8", " 1", StringComparison.Ordinal));
+        var pages = new PlanPages(PlanRun.Of(Top + string.Concat(cuts), Plenty).Plan!, new TestSurroundings());
+        var work = pages.Work.MaxBy(w => w.Steps.Length)!;
+        var headings = PrintedWords.On(pages.Sheet(work)).Select(p => p[0].Words).ToList();
+        Assert.Equal(Enumerable.Repeat(work.Heading(new(false)), 3), headings);
+    }
+
+    [Fact]
     public void What_is_missing_is_told_first()
     {
         var summary = PlanSummary.Of(PlanRun.Of($"{Top}cut 40 of 4 x 5 1/4 from gulls\n").Plan!, new(false));
