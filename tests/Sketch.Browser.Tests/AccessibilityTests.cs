@@ -6,64 +6,10 @@ using static Microsoft.Playwright.Assertions;
 namespace Sketch.Browser.Tests;
 
 /// <summary>Each state of the page, judged by axe-core in light and in dark.</summary>
-public sealed class AccessibilityTests(Browsers browsers) : OnPage(browsers)
+public sealed class AccessibilityTests(Browsers browsers) : OnEachState(browsers)
 {
-    private async Task Show(string state)
-    {
-        switch (state)
-        {
-            case "Papers":
-                await OpenTab("Papers");
-                await Button("Show the card in many papers").ClickAsync();
-                await Page.Locator(".variant").First.ClickAsync();
-                break;
-            case "Shelf":
-                await Page.Locator("#file").SelectOptionAsync("museum.stash");
-                await Expect(Page.Locator("#panel-shelf .swatch").First).ToBeVisibleAsync();
-                break;
-            case "Sheets":
-                await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
-                await Button("Work out the sheets").ClickAsync();
-                await Expect(Page.Locator(".plan svg").First).ToBeVisibleAsync();
-                break;
-            case "findings":
-                await TypeAt(9, ", rigth 1/4");
-                await TypeAt(8, ", left 3");
-                await Expect(Findings.First).ToContainTextAsync("Line");
-                await Page.Locator("summary").First.ClickAsync();
-                break;
-            case "question":
-                await TypeAt(1, " # mine");
-                Write("watch.card", Card + "# theirs\n");
-                await Expect(Page.Locator("#notice")).ToBeVisibleAsync();
-                break;
-            case "new file":
-                await Button("Begin a new file…").ClickAsync();
-                break;
-            case "earlier texts":
-                await TypeAt(1, " # mine");
-                await Button("Save").ClickAsync();
-                await Expect(State).ToHaveTextAsync("Saved");
-                await Button("Earlier texts…").ClickAsync();
-                await Expect(Page.Locator("#earlier-list")).ToBeVisibleAsync();
-                break;
-            default:
-                await OpenTab(state);
-                break;
-        }
-    }
-
     [Theory]
-    [InlineData("Picture")]
-    [InlineData("Papers")]
-    [InlineData("Sizes")]
-    [InlineData("Templates")]
-    [InlineData("Shelf")]
-    [InlineData("Sheets")]
-    [InlineData("findings")]
-    [InlineData("question")]
-    [InlineData("new file")]
-    [InlineData("earlier texts")]
+    [MemberData(nameof(States))]
     public async Task The_page_has_no_barriers(string state)
     {
         await Page.EmulateMediaAsync(new() { ReducedMotion = ReducedMotion.Reduce });

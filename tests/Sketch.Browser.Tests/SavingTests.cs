@@ -215,6 +215,15 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task What_is_typed_while_the_program_is_long_about_an_earlier_text_is_kept()
+    {
+        // No answer to the first key ever comes, so that none of the others can be sent with the next look.
+        await Page.RouteAsync("**/see", _ => Task.CompletedTask);
+        await TypeAMark();
+        await KeptByTheServer();
+    }
+
+    [Fact]
     public async Task An_earlier_text_comes_back_unsaved()
     {
         await TypeAMark();

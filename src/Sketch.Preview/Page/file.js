@@ -16,6 +16,7 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
   let saved = '';
   let stamp = '';
   let saving = null;
+  let forgetting = Promise.resolve();
 
   const isChanged = () => Boolean(name) && editor.text() !== saved;
 
@@ -57,7 +58,10 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
 
   function offer(unsaved) {
     const when = new Date(unsaved.time).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
-    const forget = (keep) => post('forget', { file: name, window: unsaved.window, keep }).catch(tellProblem);
+    const forget = (keep) => {
+      forgetting = post('forget', { file: name, window: unsaved.window, keep }).catch(tellProblem);
+      return forgetting;
+    };
     notice(`There is typing of ${when} in this file that was never saved.`,
       ['Take it up again', async () => { takeUp(unsaved); await see(); await forget(false); }],
       ['Leave it aside', () => forget(true)]);
@@ -105,7 +109,10 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
     try {
       there = await get('text', { file, window });
     } catch (problem) {
-      if (problem.status !== 404) return;
+      if (problem.status !== 404) {
+        tellProblem(problem);
+        return;
+      }
     }
     if (file !== name) return;
     // Where there is typing in a file that is gone, it comes without a stamp.
@@ -133,6 +140,8 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
     open,
     look,
     replace,
+    /** Settles when typing that is left aside is among the earlier texts. */
+    leftAside: () => forgetting,
     /** Saves; a second call while one is under way waits for that one. */
     save() {
       saving ??= saveNow().finally(() => { saving = null; });

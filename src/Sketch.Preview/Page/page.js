@@ -25,13 +25,14 @@ let files = [];
 
 // Sends the text as it stands; settles when the program has it and all that came after.
 const see = latest(look);
+const keep = latest(handOver);
 
 const editor = createEditor(byId('editor'), {
   text: '',
   label: 'Text of the file',
   nonce: document.querySelector('meta[name=style-nonce]').content,
   words: await get('words'),
-  changed: () => { tellState(); panels.sheets.changed(); see(); },
+  changed: () => { tellState(); panels.sheets.changed(); see(); keep(); },
   caretMoved: (line) => picture.mark(line),
 });
 const file = makeFile({ editor, window: thisWindow, see, opened, listChanged: listFiles, stateChanged: tellState, tellProblem });
@@ -63,22 +64,38 @@ function refreshTab() {
   if (file.name()) panels[tabs.current()]?.refresh()?.catch(tellProblem);
 }
 
+const sheet = () => ({
+  ...asked(), text: editor.text(), stamp: file.stamp(), saved: !file.isChanged(), stash: work.stash,
+  choices: [...work.choices].map(([role, paper]) => `${role}=${paper}`),
+});
+
+// The text that the program has, or is getting; and the handing over that is under way, which must not come after a later text.
+let sent = '';
+let handing = null;
+
 // Seeing what the text comes to.
 async function look() {
+  await handing;
   const [name, text] = [file.name(), editor.text()];
   if (!name) return;
+  sent = text;
   try {
-    const sight = await post('see', {
-      file: name, window: thisWindow, text, stamp: file.stamp(), saved: !file.isChanged(), stash: work.stash,
-      choices: [...work.choices].map(([role, paper]) => `${role}=${paper}`),
-      unfolded: picture.isUnfolded(), known: picture.known(),
-    });
+    const sight = await post('see', { ...sheet(), unfolded: picture.isUnfolded(), known: picture.known() });
     isGone = false;
     if (name === file.name()) show(sight, text);
   } catch (problem) {
     isGone = problem.status === 0;
     tellProblem(problem);
   }
+}
+
+/** Hands over what is typed while the program is long about an earlier text, so that it is kept on the disk meanwhile. */
+async function handOver() {
+  await new Promise((settled) => { setTimeout(settled, 250); });
+  if (!file.name() || editor.text() === sent) return;
+  sent = editor.text();
+  handing = post('typed', sheet()).catch(tellProblem);
+  await handing;
 }
 
 // Whether the program has stopped: then typing is nowhere but in this window.
@@ -218,6 +235,7 @@ async function tidyText() {
 }
 
 async function bringTextBack() {
+  await file.leftAside();
   const text = await bringBack(file.name());
   if (text !== null) file.replace(text);
 }
@@ -238,7 +256,7 @@ addEventListener('keydown', (event) => {
   }
 });
 
-listen(thisWindow, changedOnDisk);
+listen(thisWindow, (name) => changedOnDisk(name).catch(tellProblem));
 await listFiles();
 const first = fileOfAddress() || files.find((f) => f.endsWith('.card')) || files[0];
 if (first) await open(first);

@@ -20,7 +20,6 @@ internal static class PageFiles
         [".html"] = "text/html; charset=utf-8",
         [".css"] = "text/css; charset=utf-8",
         [".js"] = "text/javascript; charset=utf-8",
-        [".svg"] = "image/svg+xml",
     }.ToFrozenDictionary();
 
     /// <summary>Maps the page and what it loads.</summary>

@@ -32,7 +32,6 @@ public static class CardView
             json.WriteString("name", name);
             json.WriteString("title", $"{title}, {PieceTitle.Size(size, card.Units)}");
             json.WriteNumber("width", size.Width.Millimetres);
-            json.WriteNumber("height", size.Height.Millimetres);
             json.WriteString("stamp", stamp);
             if (!known.Contains(stamp))
             {

@@ -15,7 +15,6 @@ public static class ShelfView
     /// <summary>Writes the property <c>papers</c>: each side with the choice that puts it into a role.</summary>
     public static void Write(Utf8JsonWriter json, Stash? stash)
     {
-        json.WriteString("title", stash?.Title);
         json.WriteStartArray("papers");
         foreach (var paper in stash?.Papers ?? [])
         {

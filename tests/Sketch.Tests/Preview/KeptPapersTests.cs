@@ -17,8 +17,13 @@ public sealed class KeptPapersTests : OnOpenedPage
         Page.Write("lamp-day.batch", Batch);
         await Page.Status(Page.Say("see", new
         {
-            file = "lamp.card", window = OpenedPage.Window, text = await File.ReadAllTextAsync(Page.At("lamp.card"), OpenedPage.Stop),
-            stamp = "known", saved = true, stash = "shelf.stash", choices = Chosen,
+            file = "lamp.card",
+            window = OpenedPage.Window,
+            text = await File.ReadAllTextAsync(Page.At("lamp.card"), OpenedPage.Stop),
+            stamp = "known",
+            saved = true,
+            stash = "shelf.stash",
+            choices = Chosen,
         }));
     }
 

@@ -1,0 +1,58 @@
+using Xunit;
+using static Microsoft.Playwright.Assertions;
+
+namespace Sketch.Browser.Tests;
+
+/// <summary>Tests of whatever a person can see: each tab with something in it, and each question.</summary>
+public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
+{
+    /// <summary>The names of the states.</summary>
+    public static TheoryData<string> States() => ["Picture", "Papers", "Sizes", "Templates", "Shelf", "Sheets", "findings", "question", "new file", "earlier texts"];
+
+    /// <summary>Brings the page into a state, from the window as it is opened.</summary>
+    protected async Task Show(string state)
+    {
+        switch (state)
+        {
+            case "Papers":
+                await OpenTab("Papers");
+                await Button("Show the card in many papers").ClickAsync();
+                await Page.Locator(".variant").First.ClickAsync();
+                break;
+            case "Shelf":
+                await Page.Locator("#file").SelectOptionAsync("museum.stash");
+                await Expect(Page.Locator("#panel-shelf .swatch").First).ToBeVisibleAsync();
+                break;
+            case "Sheets":
+                await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
+                await Button("Work out the sheets").ClickAsync();
+                await Expect(Page.Locator(".plan svg").First).ToBeVisibleAsync();
+                break;
+            case "findings":
+                await TypeAt(9, ", rigth 1/4");
+                await TypeAt(8, ", left 3");
+                await Page.Keyboard.PressAsync("Escape");
+                await Expect(Findings.First).ToContainTextAsync("Line");
+                await Page.Locator("summary").First.ClickAsync();
+                break;
+            case "question":
+                await TypeAt(1, " # mine");
+                Write("watch.card", Card + "# theirs\n");
+                await Expect(Page.Locator("#notice")).ToBeVisibleAsync();
+                break;
+            case "new file":
+                await Button("Begin a new file…").ClickAsync();
+                break;
+            case "earlier texts":
+                await TypeAt(1, " # mine");
+                await Button("Save").ClickAsync();
+                await Expect(State).ToHaveTextAsync("Saved");
+                await Button("Earlier texts…").ClickAsync();
+                await Expect(Page.Locator("#earlier-list")).ToBeVisibleAsync();
+                break;
+            default:
+                await OpenTab(state);
+                break;
+        }
+    }
+}
