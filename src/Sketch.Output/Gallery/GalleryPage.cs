@@ -37,7 +37,7 @@ public static class GalleryPage
         .sizes { overflow-x: auto; }
         table { border-collapse: collapse; font-size: .85rem; }
         th, td { text-align: left; padding: .2rem .8rem .2rem 0; border-bottom: 1px solid #e4dfd5; vertical-align: top; }
-        td:nth-child(3), td:nth-child(4) { white-space: nowrap; }
+        td:nth-child(n + 3) { white-space: nowrap; }
         th.number, td.number { text-align: right; }
         @media print {
           body { background: none; max-width: none; padding: 0; }

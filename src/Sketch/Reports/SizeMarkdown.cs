@@ -8,21 +8,26 @@ public static class SizeMarkdown
 {
     private const string Special = @"\`*_[]<>|#~&!";
 
-    /// <summary>Writes a heading, a sentence on the base and the table.</summary>
+    private static readonly string[] Columns = ["Piece", "What", "Cut", "Finished", "Border", "Role", "Paper", "Count"];
+
+    /// <summary>Writes a heading, a sentence on the base and the table, without the columns that are empty in all rows.</summary>
     public static void Write(TextWriter output, SizeList list, LengthStyle lengths)
     {
         output.Write($"## {Escape(list.Card.Title)}\n\n{Escape(SizeIntroduction.Of(list.Card, lengths))}\n\n");
-        output.Write("| Piece | What | Cut | Finished | Border | Role | Paper | Count |\n");
-        output.Write("| --- | --- | --- | --- | --- | --- | --- | ---: |\n");
-        foreach (var row in SizeRow.Of(list, lengths))
+        var rows = SizeRow.Of(list, lengths).Select(Cells).ToList();
+        var filled = Enumerable.Range(0, Columns.Length).Where(c => rows.Exists(r => r[c].Length > 0)).ToList();
+        WriteRow(filled.Select(c => Columns[c]));
+        WriteRow(filled.Select(c => c == Columns.Length - 1 ? "---:" : "---"));
+        foreach (var row in rows)
         {
-            string[] cells =
-            [
-                row.Path, row.What, row.Cut, row.Finished, row.Border, row.Role, row.Paper, row.Count.ToString(CultureInfo.InvariantCulture),
-            ];
-            output.Write($"| {string.Join(" | ", cells.Select(Escape))} |\n");
+            WriteRow(filled.Select(c => Escape(row[c])));
         }
+
+        void WriteRow(IEnumerable<string> cells) => output.Write($"| {string.Join(" | ", cells)} |\n");
     }
+
+    private static string[] Cells(SizeRow row) =>
+        [row.Path, row.What, row.Cut, row.Finished, row.Border, row.Role, row.Paper, row.Count.ToString(CultureInfo.InvariantCulture)];
 
     private static string Escape(string text)
     {
