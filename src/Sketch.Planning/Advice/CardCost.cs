@@ -29,7 +29,7 @@ public sealed record CardCost(Design Design, decimal Amount)
             }
         }
 
-        foreach (var need in plan.Supplies.Where(n => n.IsAskedFor || !n.Stock.IsEmpty))
+        foreach (var need in plan.Supplies.Where(n => n.IsExpected || !n.Stock.IsEmpty))
         {
             if (need.Stock is not [{ Price: { } price } stock, ..])
             {

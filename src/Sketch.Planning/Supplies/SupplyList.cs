@@ -44,7 +44,7 @@ internal sealed class SupplyList
         var stock = OnShelf(kind, measure, ready.Use.Name, ready.Use.OtherName);
         var name = stock.IsEmpty ? (ready.Use.Colours.Length > 0 ? ready.Use.OtherName : null) ?? ready.Use.Name : stock[0].Name;
         var byLength = kind != NeedKind.Gem;
-        Add(new(kind, name, measure, null, byLength, stock, []) { IsAskedFor = true },
+        Add(new(kind, name, measure, null, byLength, stock, []) { IsExpected = true },
             ready.Design, byLength ? Length.Max(size.Width, size.Height).Nanometres : 1);
     }
 
@@ -61,7 +61,7 @@ internal sealed class SupplyList
         var fitting = (_stash?.Supplies ?? []).Where(s => s.Kind == SupplyKind.Envelope && s.Size == size).ToImmutableArray();
         var stock = fitting.Where(s => s.Name.Equals(colour, StringComparison.OrdinalIgnoreCase)).Concat(fitting).Take(1).ToImmutableArray();
         var name = stock.IsEmpty ? NamedSizes.Envelopes.FirstOrDefault(e => e.Size == size)?.Name ?? "envelope" : stock[0].Name;
-        Add(new(NeedKind.Envelope, name, null, size, false, stock, []) { IsAskedFor = face is not null }, design, 1);
+        Add(new(NeedKind.Envelope, name, null, size, false, stock, []) { IsExpected = face is not null || Counts(SupplyKind.Envelope) }, design, 1);
     }
 
     private void AddFastening(Design design, ImmutableArray<Piece> ready)
@@ -73,7 +73,7 @@ internal sealed class SupplyList
             {
                 var stock = OnShelf(NeedKind.Foam, piece.Foam, null, null);
                 var byLength = stock.IsEmpty || stock[0].Long is not null;
-                Add(new(NeedKind.Foam, stock.IsEmpty ? "foam" : stock[0].Name, piece.Foam, null, byLength, stock, []),
+                Add(new(NeedKind.Foam, stock.IsEmpty ? "foam" : stock[0].Name, piece.Foam, null, byLength, stock, []) { IsExpected = Counts(SupplyKind.Foam) },
                     design, byLength ? Fastening.Strips(piece.Box.Size).Nanometres : Fastening.Pads(piece.Box.Size), Fastening.Strips(piece.Box.Size).Nanometres);
             }
             else
@@ -83,6 +83,8 @@ internal sealed class SupplyList
             }
         }
     }
+
+    private bool Counts(SupplyKind kind) => (_stash?.Supplies ?? []).Any(s => s.Kind == kind);
 
     private ImmutableArray<Supply> OnShelf(NeedKind kind, Length? measure, string? name, string? otherName)
     {
@@ -114,7 +116,7 @@ internal sealed class SupplyList
         var share = known.Shares.FirstOrDefault(s => s.Design == design);
         _needs[at] = known with
         {
-            IsAskedFor = known.IsAskedFor || need.IsAskedFor,
+            IsExpected = known.IsExpected || need.IsExpected,
             Shares = share is null ? known.Shares.Add(new(design, perCard) { Strips = strips })
                 : known.Shares.Replace(share, share with { PerCard = share.PerCard + perCard, Strips = share.Strips + strips }),
         };

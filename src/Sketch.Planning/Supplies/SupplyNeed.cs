@@ -46,8 +46,11 @@ public sealed record DesignShare(Design Design, long PerCard)
 public sealed record SupplyNeed(
     NeedKind Kind, string Name, Length? Measure, Size? Size, bool ByLength, ImmutableArray<Supply> Stock, ImmutableArray<DesignShare> Shares)
 {
-    /// <summary>Whether a card asks for it by name; the rest is only told when the shelf speaks of it.</summary>
-    public bool IsAskedFor { get; init; }
+    /// <summary>
+    /// Whether the shelf ought to have it: a card asks for it by name, or the shelf counts other things of its kind. Otherwise nothing is said
+    /// of what the shelf does not speak of.
+    /// </summary>
+    public bool IsExpected { get; init; }
 
     /// <summary>Whether the amount is an estimate by common practice rather than read from the cards.</summary>
     public bool IsEstimate => Kind is NeedKind.Foam or NeedKind.Adhesive;
@@ -56,7 +59,7 @@ public sealed record SupplyNeed(
     public long Needed => Shares.Sum(s => s.PerCard * s.Design.Order.Count);
 
     /// <summary>The same unit; null when the shelf does not say.</summary>
-    public long? OnHand => Stock.IsEmpty ? IsAskedFor ? 0 : null
+    public long? OnHand => Stock.IsEmpty ? IsExpected ? 0 : null
         : Stock.All(s => ByLength ? s.Long is not null : s.Pieces is not null) ? Stock.Sum(s => ByLength ? s.Long!.Value.Nanometres : s.Pieces!.Value)
         : null;
 

@@ -49,6 +49,18 @@ public class SupplyTests
     public void What_the_shelf_does_not_speak_of_is_a_warning() =>
         Assert.Equal(2, PlanRun.Of(Batch, ("gull.card", Dressed)).Findings.Count(f => f.Code == "SK720"));
 
+    [Theory]
+    [InlineData("envelope tall: US A7, 20\n", "envelope US A2: 12 needed, and the shelf has none.")]
+    [InlineData("foam thin: 1 mm, 50 pieces\n", "foam 2 mm: 1 ft by estimate needed, and the shelf has none.")]
+    public void What_a_shelf_lacks_of_a_kind_that_it_counts_is_missing(string shelf, string message)
+    {
+        var run = PlanRun.Of(Batch, ("gull.card", Dressed), ("shelf.stash", PlanRun.Shelf + shelf));
+        Assert.Contains(run.Findings, f => f.Code == "SK720" && f.Message == message);
+    }
+
+    [Fact]
+    public void Nothing_is_said_of_usual_envelopes_where_the_shelf_counts_none() => Assert.Null(Need(NeedKind.Envelope).OnHand);
+
     [Fact]
     public void A_line_whose_paper_is_on_the_shelf_is_cut_from_it()
     {
