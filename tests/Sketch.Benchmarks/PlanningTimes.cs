@@ -38,7 +38,7 @@ internal static class PlanningTimes
         var again = Enumerable.Range(0, Repeats).Select(_ => Cut(files).Spent).ToList();
         Clock.Print($"{papers.Length} papers, {RandomBatches.Kinds(papers.Select(p => p.Order))} kinds of piece. Sheets, ms (of processor): the first time {Told(first)}, then median of {Repeats} {Told(Median(again))}");
         var scarce = files with { Stash = files.Stash! with { Papers = [.. files.Stash.Papers.Select(p => p with { Sheets = p.Sheets / 4 })] } };
-        var plan = BatchPlanner.Plan(scarce, TimeLimit, new FindingBag());
+        var plan = BatchPlanner.Plan(scarce, TimeLimit, new FindingBag())!;
         var advice = Enumerable.Range(0, Repeats).Select(_ => Clock.Time(() => Advice.For(plan, TimeLimit, default))).ToList();
         Clock.Print($"Advice with a quarter of the paper on the shelf, {plan.Papers.Count(p => p.Short > 0)} papers short, {plan.Advice.Suggestions.Length} suggestions: median of {Repeats} {Told(Median(advice))}\n");
         Clock.Print($"| paper | kinds | pieces | area bound | bound | sheets | shelves | proved |");

@@ -4,7 +4,6 @@ using Sketch.Diagnostics;
 using Sketch.Output.Files;
 using Sketch.Planning;
 using Sketch.Reports;
-using Sketch.Text;
 
 namespace Sketch.Cli.Verbs;
 
@@ -54,8 +53,9 @@ internal static class PlanVerb
         }
 
         var surroundings = new FolderFiles();
-        var plan = findings.HasErrors ? null : Plan(session, source, surroundings, timeLimit, findings);
-        Tell(session, plan, name, findings.ToImmutable(), json);
+        var files = findings.HasErrors ? null : BatchFiles.Read(source, surroundings, findings);
+        var plan = files is null ? null : Plan(session, files, timeLimit, findings);
+        Tell(session, files, plan, name, findings.ToImmutable(), json);
         var status = findings.HasErrors ? ExitStatus.Errors : ExitStatus.Done;
         if (folder is not null && plan is not null && !Write(session, new(plan, name, folder), surroundings, json))
         {
@@ -65,19 +65,17 @@ internal static class PlanVerb
         return session.Cancellation.IsCancellationRequested ? ExitStatus.Stopped : status;
     }
 
-    private static BatchPlan? Plan(Session session, SourceText source, FolderFiles surroundings, TimeSpan timeLimit, FindingBag findings)
+    private static BatchPlan? Plan(Session session, BatchFiles files, TimeSpan timeLimit, FindingBag findings)
     {
         using var progress = PlanProgress.On(session);
-        return BatchFiles.Read(source, surroundings, findings) is { } files
-            ? BatchPlanner.Plan(files, timeLimit, findings, progress, session.Cancellation)
-            : null;
+        return BatchPlanner.Plan(files, timeLimit, findings, progress, session.Cancellation);
     }
 
-    private static void Tell(Session session, BatchPlan? plan, string name, ImmutableArray<Finding> findings, bool json)
+    private static void Tell(Session session, BatchFiles? files, BatchPlan? plan, string name, ImmutableArray<Finding> findings, bool json)
     {
         if (json)
         {
-            ReportJson.WriteDocument(session.Output, document => PlanJson.Write(document, plan, findings));
+            ReportJson.WriteDocument(session.Output, document => PlanJson.Write(document, files?.Batch, plan, findings));
             return;
         }
 

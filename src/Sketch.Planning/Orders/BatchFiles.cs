@@ -25,9 +25,13 @@ public sealed record Design(MakeOrder Order, LaidOutCard Card)
 /// <param name="Batch">The batch.</param>
 /// <param name="Stash">The shelf, or null when the batch names none that can be read.</param>
 /// <param name="Designs">The cards, one for each line that makes some.</param>
+/// <param name="LeftOut">The orders of cards that cannot be planned, since they or their line have errors.</param>
 /// <param name="Files">All files that were read, the batch first.</param>
-public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design> Designs, ImmutableArray<SourceText> Files)
+public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design> Designs, ImmutableArray<MakeOrder> LeftOut, ImmutableArray<SourceText> Files)
 {
+    /// <summary>Whether there is anything to plan: a sound card, or pieces to cut that belong to none.</summary>
+    public bool HasWork => !Designs.IsEmpty || !Batch.Cuts.IsEmpty;
+
     /// <summary>Reads a batch, its stash and its cards; every mistake is a finding in the file that holds it. Null when the text is no batch.</summary>
     public static BatchFiles? Read(SourceText source, ISurroundings surroundings, FindingBag findings) =>
         new Reader(source, surroundings, findings).Read();
@@ -56,8 +60,10 @@ public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design
             }
 
             var stash = batch.Stash is { } named ? Open(named, "stash")?.Stash : null;
-            var designs = batch.Makes.Select(DesignOf).OfType<Design>().ToImmutableArray();
-            return new(batch, stash, designs, [source, .. _read.Values.Select(c => c.Source)]);
+            var designs = batch.Makes.Select(m => (Order: m, Design: DesignOf(m))).ToList();
+            return new(
+                batch, stash, [.. designs.Select(d => d.Design).OfType<Design>()], [.. designs.Where(d => d.Design is null).Select(d => d.Order)],
+                [source, .. _read.Values.Select(c => c.Source)]);
         }
 
         private Design? DesignOf(MakeOrder order)

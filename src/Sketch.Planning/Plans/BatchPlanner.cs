@@ -7,15 +7,20 @@ namespace Sketch.Planning;
 /// <summary>Plans a batch: from its files to sheets, supplies and findings.</summary>
 public static class BatchPlanner
 {
-    /// <summary>Plans all papers. The same files always give the same plan, unless the time limit or a cancellation cuts a search short.</summary>
+    /// <summary>Plans all papers, or nothing (null) where no card is sound and no loose piece is asked for, which is told by then. The same files always give the same plan, unless the time limit or a cancellation cuts a search short.</summary>
     /// <param name="files">The batch and what it names.</param>
     /// <param name="timeLimit">For all papers together, and again for advice; the best plan so far counts when it is over.</param>
     /// <param name="findings">Told what is short, what fits nowhere and how the cards add up.</param>
     /// <param name="progress">Told whenever a plan or bound gets better, from several threads.</param>
     /// <param name="cancellation">Ends the search; the best plan so far is given.</param>
-    public static BatchPlan Plan(
+    public static BatchPlan? Plan(
         BatchFiles files, TimeSpan timeLimit, FindingBag findings, IProgress<BatchProgress>? progress = null, CancellationToken cancellation = default)
     {
+        if (!files.HasWork)
+        {
+            return null;
+        }
+
         var book = OrderBook.Of(files, findings);
         var planned = Cut(book.Papers, files.Batch.Kerf, timeLimit, progress, cancellation);
         var demands = book.AnyOffcut.Select(p => new PieceDemand(p.Id, p.Size, p.Count)).ToImmutableArray();

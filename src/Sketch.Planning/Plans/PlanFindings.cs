@@ -36,7 +36,7 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
     private void CardsAddUp()
     {
         var batch = plan.Files.Batch;
-        if (plan.Files.Designs.Length < batch.Makes.Length)
+        if (!plan.Files.LeftOut.IsEmpty)
         {
             // What is left out for its mistakes is told already; how many cards it makes is not known before they are mended.
             return;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Sketch.Batches;
 using Sketch.Cutting;
 using Sketch.Diagnostics;
 using Sketch.Panels;
@@ -11,16 +12,17 @@ namespace Sketch.Planning;
 /// <summary>A plan as JSON.</summary>
 public static class PlanJson
 {
-    /// <summary>Writes the plan's object. A text that is no batch has null for the batch and its numbers, and no papers.</summary>
+    /// <summary>Writes the plan's object. A text that is no batch has null for the batch and its numbers; without a plan there are no papers.</summary>
     /// <param name="json">Where to.</param>
-    /// <param name="plan">The plan, or null.</param>
+    /// <param name="batch">The batch, or null.</param>
+    /// <param name="plan">Its plan, or null.</param>
     /// <param name="findings">All findings.</param>
-    public static void Write(Utf8JsonWriter json, BatchPlan? plan, ImmutableArray<Finding> findings)
+    public static void Write(Utf8JsonWriter json, Batch? batch, BatchPlan? plan, ImmutableArray<Finding> findings)
     {
         json.WriteStartObject();
-        json.WriteString("batch", plan?.Files.Batch.Title);
-        WriteNumber(json, "recipients", plan?.Files.Batch.Recipients);
-        WriteNumber(json, "needed", plan?.Files.Batch.Needed);
+        json.WriteString("batch", batch?.Title);
+        WriteNumber(json, "recipients", batch?.Recipients);
+        WriteNumber(json, "needed", batch?.Needed);
         json.WriteNumber("cards", plan?.Cards ?? 0);
         json.WriteStartArray("papers");
         foreach (var paper in plan?.Papers ?? [])

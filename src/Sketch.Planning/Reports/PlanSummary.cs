@@ -15,6 +15,11 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
     public static PlanSummary Of(BatchPlan plan, LengthStyle lengths)
     {
         var sections = ImmutableArray.CreateBuilder<ReportSection>();
+        if (!plan.Files.LeftOut.IsEmpty)
+        {
+            sections.Add(LeftOut(plan));
+        }
+
         if (!plan.IsEnough || !plan.Advice.Makeable.IsEmpty)
         {
             sections.Add(Missing(plan));
@@ -36,6 +41,12 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
         plan.Supplies.Any(s => s.Kind == NeedKind.Gem)
             ? [Cautions.Knives, Cautions.Guillotines, Cautions.Adhesives, Cautions.SmallParts]
             : [Cautions.Knives, Cautions.Guillotines, Cautions.Adhesives]);
+
+    private static ReportSection LeftOut(BatchPlan plan)
+    {
+        var cards = plan.Files.LeftOut.Select(o => o.Count == 0 ? o.Card.Path : $"{o.Card.Path} ({(o.Count == 1 ? "1 card" : $"{Number(o.Count)} cards")})").ToList();
+        return new("Not in this plan", [$"Left out, since {(cards.Count == 1 ? "it has" : "they have")} errors: {string.Join(", ", cards)}. Mend what is told of {(cards.Count == 1 ? "it" : "them")} and plan again."]);
+    }
 
     private static ReportSection Missing(BatchPlan plan)
     {
@@ -90,7 +101,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             p.Plan.IsProved ? "yes" : $"at least {p.Plan.LowerBound}"));
         return new(
             "Paper",
-            [plan.IsEnough ? "The paper is enough." : "There is not enough paper.", .. offcuts > 0 ? [$"{offcuts} offcut{(offcuts == 1 ? " is" : "s are")} used first."] : ImmutableArray<string>.Empty],
+            [plan.IsEnough ? $"The paper is enough{(plan.Files.LeftOut.IsEmpty ? "" : " for what is in this plan")}." : "There is not enough paper.", .. offcuts > 0 ? [$"{offcuts} offcut{(offcuts == 1 ? " is" : "s are")} used first."] : ImmutableArray<string>.Empty],
             ReportTable.Of(["Paper", "Sheet", "Sheets", "On hand", "Missing", "Proved fewest"], cut));
     }
 

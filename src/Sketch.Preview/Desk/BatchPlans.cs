@@ -14,9 +14,15 @@ public sealed class BatchPlans
     /// <summary>The last plan of a window for a file, or null.</summary>
     public BatchPlan? Find(string window, string file) => _plans.GetValueOrDefault((window, file));
 
-    /// <summary>Keeps a plan.</summary>
-    public void Put(string window, string file, BatchPlan plan)
+    /// <summary>Keeps a plan in place of the one before; without a plan that one goes too.</summary>
+    public void Put(string window, string file, BatchPlan? plan)
     {
+        if (plan is null)
+        {
+            _plans.TryRemove((window, file), out _);
+            return;
+        }
+
         if (_plans.Count >= Most)
         {
             _plans.Clear();

@@ -73,11 +73,7 @@ internal static class PlanRoutes
             }
 
             var plan = await planning.ConfigureAwait(false);
-            if (plan is not null)
-            {
-                room.Plans.Put(window, file, plan);
-            }
-
+            room.Plans.Put(window, file, plan);
             await Line(context, json => Write(json, room, reading, plan, findings.ToImmutable())).ConfigureAwait(false);
         }
         finally

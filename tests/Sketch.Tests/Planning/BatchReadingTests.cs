@@ -42,8 +42,8 @@ public class BatchReadingTests
     [InlineData("cut 0 of 4 x 4 from gulls\n")]
     public void A_count_that_is_none_is_not_planned(string line)
     {
-        var plan = PlanRun.Of(Top + line).Plan!;
-        Assert.Equal((0, 0L), (plan.Papers.Length, plan.Cards));
+        var plan = PlanRun.Of($"{Top}{line}make 2 of \"gull.card\"\n").Plan!;
+        Assert.Equal((3, 2L), (plan.Papers.Length, plan.Cards));
     }
 
     [Fact]
@@ -57,6 +57,34 @@ public class BatchReadingTests
     [Fact]
     public void Cards_left_out_for_their_mistakes_are_not_told_to_be_missing_too() =>
         Assert.DoesNotContain(PlanRun.Of($"{Top}for \"Cliff ward\", 5 cards\nmake 5 of \"gone.card\"\n").Findings, f => f.Code is "SK721" or "SK730");
+
+    [Fact]
+    public void Cards_left_out_for_their_mistakes_are_the_first_thing_that_a_plan_says()
+    {
+        var sections = PlanSummary.Of(PlanRun.Of($"{Top}make 4 of \"gone.card\"\nmake 2 of \"gull.card\"\n").Plan!, new(false)).Sections;
+        Assert.Equal("Left out, since it has errors: gone.card (4 cards). Mend what is told of it and plan again.", Assert.Single(sections[0].Sentences));
+    }
+
+    [Fact]
+    public void Where_cards_are_left_out_the_paper_is_enough_for_the_others_only()
+    {
+        var sections = PlanSummary.Of(PlanRun.Of($"{Top}make 4 of \"gone.card\"\nmake 2 of \"gull.card\"\n").Plan!, new(false)).Sections;
+        Assert.Equal("The paper is enough for what is in this plan.", sections.Single(s => s.Heading == "Paper").Sentences[0]);
+    }
+
+    [Theory]
+    [InlineData("make 4 of \"gone.card\"\n")]
+    [InlineData("make 0 of \"gull.card\"\n")]
+    [InlineData("")]
+    public void Where_nothing_can_be_made_there_is_no_plan(string lines)
+    {
+        var run = PlanRun.Of(Top + lines);
+        Assert.Equal((null, "Lamp day"), (run.Plan, run.Json.GetProperty("batch").GetString()));
+    }
+
+    [Fact]
+    public void Loose_pieces_are_planned_even_where_every_card_is_left_out() =>
+        Assert.Single(PlanRun.Of($"{Top}make 4 of \"gone.card\"\ncut 1 of 1 x 1 from gulls\n").Plan!.Papers);
 
     [Fact]
     public void The_mistakes_of_a_card_are_told_in_its_own_file()

@@ -15,7 +15,9 @@ internal sealed class PlanRun
     public const string Card = "card \"Gull\"\nbase A2, fold left, of white\nrole sky: gulls\nrole deep: navy\nfront\n  sky: panel, showing 1/8, of sky\n    mat +1/8, of deep\n";
     public const string Shelf = "stash \"Shelf\"\npaper gulls: 12 x 12, 3 sheets\ncardstock navy: letter, 25 sheets\ncardstock white: letter, any sheets\n";
 
-    private PlanRun(BatchPlan? plan, ImmutableArray<Finding> findings) => (Plan, Findings) = (plan, findings);
+    private PlanRun(BatchFiles? files, BatchPlan? plan, ImmutableArray<Finding> findings) => (Files, Plan, Findings) = (files, plan, findings);
+
+    public BatchFiles? Files { get; }
 
     public BatchPlan? Plan { get; }
 
@@ -27,7 +29,7 @@ internal sealed class PlanRun
         get
         {
             using var text = new StringWriter();
-            ReportJson.WriteDocument(text, json => PlanJson.Write(json, Plan, Findings));
+            ReportJson.WriteDocument(text, json => PlanJson.Write(json, Files?.Batch, Plan, Findings));
             return JsonDocument.Parse(text.ToString()).RootElement;
         }
     }
@@ -44,7 +46,7 @@ internal sealed class PlanRun
         var findings = new FindingBag();
         var read = BatchFiles.Read(new SourceText("day.batch", batch), world, findings);
         var plan = read is null ? null : BatchPlanner.Plan(read, TimeSpan.FromSeconds(60), findings, cancellation: TestContext.Current.CancellationToken);
-        return new(plan, findings.ToImmutable());
+        return new(read, plan, findings.ToImmutable());
     }
 
     public PaperPlan Paper(string name) => Assert.Single(Plan!.Papers, p => p.Order.Paper == name);

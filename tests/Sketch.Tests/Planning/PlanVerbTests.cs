@@ -34,6 +34,13 @@ public sealed class PlanVerbTests : IDisposable
     }
 
     [Fact]
+    public void Without_a_card_to_plan_there_are_findings_alone()
+    {
+        Assert.Equal(1, _line.Run("plan", Batch("make 4 of \"gone.card\"\n"), "--out", _line.InFolder("out")));
+        Assert.Equal(("", false), (_line.Output, Directory.Exists(_line.InFolder("out"))));
+    }
+
+    [Fact]
     public void Check_tells_the_mistakes_of_a_batch()
     {
         Assert.Equal(1, _line.Run("check", Batch("front\n")));

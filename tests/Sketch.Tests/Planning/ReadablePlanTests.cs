@@ -30,7 +30,7 @@ public sealed class ReadablePlanTests
     {
         var path = Project.Repository.PathTo("sketches/lamp-day.batch");
         var findings = new FindingBag();
-        return BatchPlanner.Plan(BatchFiles.Read(FolderFiles.ReadFile(path).Source!, new FolderFiles(), findings)!, TimeSpan.FromSeconds(60), findings, cancellation: TestContext.Current.CancellationToken);
+        return BatchPlanner.Plan(BatchFiles.Read(FolderFiles.ReadFile(path).Source!, new FolderFiles(), findings)!, TimeSpan.FromSeconds(60), findings, cancellation: TestContext.Current.CancellationToken)!;
     }
 
     // Strips of a sixteenth of an inch, pieces as small as gems, and cards, together on one sheet.
