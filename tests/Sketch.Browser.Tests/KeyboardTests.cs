@@ -162,6 +162,94 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task The_line_of_a_finding_leads_into_the_text()
+    {
+        await TypeAt(9, ", rigth 1/4");
+        await Button("Line 9").FocusAsync();
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(Text).ToBeFocusedAsync();
+    }
+
+    [Fact]
+    public async Task What_is_told_at_a_finding_is_put_away_behind_the_text()
+    {
+        await TypeAt(9, ", rigth 1/4");
+        await Expect(Findings.First).ToContainTextAsync("rigth");
+        await Page.Keyboard.PressAsync("F8");
+        await Expect(Page.Locator(".cm-tooltip")).ToBeVisibleAsync();
+        await Page.Locator("#file").FocusAsync();
+        await Expect(Page.Locator(".cm-tooltip")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task Arrows_go_through_the_papers()
+    {
+        await OpenTab("Papers");
+        await Expect(Page.Locator("#panel-papers .swatch")).ToHaveCountAsync(10);
+        await Page.Locator("#panel-papers .swatch").First.FocusAsync();
+        await Page.Keyboard.PressAsync("End");
+        await Expect(Page.Locator("#panel-papers .swatch").Last).ToBeFocusedAsync();
+        await Page.Keyboard.PressAsync("ArrowLeft");
+        await Expect(Page.Locator("#panel-papers .swatch").Nth(8)).ToBeFocusedAsync();
+    }
+
+    [Theory]
+    [InlineData("Show the card in many papers")]
+    [InlineData("Keep these papers in the card")]
+    [InlineData("Keep them in the batch")]
+    [InlineData("Back to the card’s own papers")]
+    public async Task A_button_of_the_papers_does_not_lose_the_focus(string name)
+    {
+        await OpenTab("Papers");
+        await Page.Locator("#panel-papers .swatch", new() { HasText = "picnic, front" }).ClickAsync();
+        await Expect(Button("Keep these papers in the card")).ToBeEnabledAsync();
+        await Button(name).FocusAsync();
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(name.StartsWith("Show", StringComparison.Ordinal) ? Page.Locator(".variant").First : Button("Keep these papers in the card")).ToBeVisibleAsync();
+        await Expect(Button(name)).ToBeFocusedAsync();
+    }
+
+    [Fact]
+    public async Task Working_out_the_sheets_does_not_lose_the_focus()
+    {
+        await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
+        await Button("Work out the sheets").FocusAsync();
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(Page.GetByText("Ready.")).ToBeVisibleAsync();
+        await Expect(Button("Work out the sheets")).ToBeFocusedAsync();
+    }
+
+    [Fact]
+    public async Task An_answered_question_gives_the_focus_back()
+    {
+        await TypeAt(1, " # mine");
+        Write("watch.card", Card + "# theirs\n");
+        await Button("Keep my text").FocusAsync();
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(Page.Locator(".notice")).ToHaveCountAsync(0);
+        await Expect(Text).ToBeFocusedAsync();
+    }
+
+    [Theory]
+    [InlineData("Control+z", "rigth")]
+    [InlineData("Control+y", "right")]
+    public async Task Undo_and_redo_work_beside_the_text_too(string last, string expected)
+    {
+        await TypeAt(9, ", rigth 1/4");
+        await Button("Change to right").FocusAsync();
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(Text).ToContainTextAsync("right 1/4");
+        await Page.Keyboard.PressAsync("Control+z");
+        await Expect(Text).ToContainTextAsync("rigth 1/4");
+        if (last != "Control+z")
+        {
+            await Page.Keyboard.PressAsync(last);
+        }
+
+        await Expect(Text).ToContainTextAsync($"{expected} 1/4");
+    }
+
+    [Fact]
     public async Task A_dialog_takes_the_focus_keeps_it_and_gives_it_back()
     {
         await Button("Begin a new file…").FocusAsync();

@@ -24,6 +24,8 @@ public sealed class LargeTextTests(Browsers browsers) : OnEachState(browsers)
     /// <summary>Looks at every control, of the question where one is asked: within the window, its words within itself, and none upon another.</summary>
     private const string Faults = """
         () => {
+          // What is scrolled goes beneath the bar.
+          scrollTo(0, 0);
           const faults = [];
           const page = document.documentElement;
           if (page.scrollWidth > page.clientWidth) faults.push(`the page is ${page.scrollWidth} px wide in a window of ${page.clientWidth}`);

@@ -38,7 +38,7 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
             case "question":
                 await TypeAt(1, " # mine");
                 Write("watch.card", Card + "# theirs\n");
-                await Expect(Page.Locator("#notice")).ToBeVisibleAsync();
+                await Expect(Page.Locator(".notice")).ToBeVisibleAsync();
                 break;
             case "new file":
                 await Button("Begin a new file…").ClickAsync();

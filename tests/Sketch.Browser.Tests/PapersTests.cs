@@ -106,7 +106,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     {
         await Choose("sky", "picnic, back");
         await Button("Keep them in the batch").ClickAsync();
-        await Expect(Page.Locator("#notice")).ToContainTextAsync("lamp-day.batch");
+        await Expect(Page.Locator(".notice")).ToContainTextAsync("lamp-day.batch");
         Assert.Contains("make 12 of \"watch.card\"\n  role sky: picnic, back\n", Read("lamp-day.batch"), StringComparison.Ordinal);
     }
 
@@ -118,6 +118,26 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
         await OpenTab("Papers");
         await Expect(Swatch("picnic, back")).ToHaveAttributeAsync("aria-pressed", "true");
         await Expect(Role("sky")).ToContainTextAsync("picnic, back");
+    }
+
+    [Fact]
+    public async Task With_an_error_in_the_text_the_papers_say_why_none_can_be_tried()
+    {
+        await OpenTab("Papers");
+        await TypeAll(Card.Replace("base", "bsae", StringComparison.Ordinal));
+        await Expect(Page.GetByText("then papers can be tried")).ToBeVisibleAsync();
+        await Expect(Page.Locator(".trial").GetByText("As it was before the error")).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task A_key_leaves_the_list_of_shelves_alone()
+    {
+        // A screen reader tells what is new in a list that is written anew.
+        await OpenTab("Papers");
+        await Page.EvaluateAsync("() => { document.querySelector('#stash').lastChild.isOld = true; }");
+        await TypeAt(10, "\nheart 3/4, upper right 1/4, of red");
+        await Expect(Page.Locator(".trial svg title", new() { HasText = "heart" })).ToHaveCountAsync(1);
+        Assert.True(await Page.EvaluateAsync<bool>("() => document.querySelector('#stash').lastChild.isOld"));
     }
 
     [Fact]

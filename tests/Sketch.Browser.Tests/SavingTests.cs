@@ -8,7 +8,7 @@ namespace Sketch.Browser.Tests;
 /// <summary>Nothing typed is lost, whoever else changes the file.</summary>
 public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
 {
-    private ILocator Notice => Page.Locator("#notice");
+    private ILocator Notice => Page.Locator(".notice");
 
     private const string Theirs = Card + "# by another hand\n";
 
@@ -69,6 +69,32 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await Expect(Notice).ToBeVisibleAsync();
         await ExpectText(Page, "# mine");
         Assert.Equal(Theirs, Read("watch.card"));
+    }
+
+    [Fact]
+    public async Task A_question_is_in_sight_however_far_the_page_is_scrolled()
+    {
+        await Page.SetViewportSizeAsync(700, 600);
+        await TypeAMark();
+        await Page.EvaluateAsync("() => scrollTo(0, document.body.scrollHeight)");
+        Write("watch.card", Theirs);
+        await Expect(Notice).ToBeInViewportAsync();
+    }
+
+    [Fact]
+    public async Task Saving_leaves_an_offer_of_earlier_typing_open()
+    {
+        await TypeAMark();
+        await KeptByTheServer();
+        await Page.CloseAsync();
+        var next = await Window();
+        await Expect(next.Locator(".notice")).ToContainTextAsync("never saved");
+        await next.Locator(".cm-line").Nth(2).ClickAsync();
+        await next.Keyboard.PressAsync("End");
+        await next.Keyboard.TypeAsync(" # other");
+        await next.Keyboard.PressAsync("Control+s");
+        await Expect(next.Locator("#state")).ToHaveTextAsync("Saved");
+        await Expect(next.Locator(".notice")).ToContainTextAsync("never saved");
     }
 
     [Fact]
@@ -164,7 +190,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await TypeAMark();
         await Button("Save").ClickAsync();
         await Expect(State).ToHaveTextAsync("Saved");
-        await Expect(other.Locator("#notice")).ToBeVisibleAsync();
+        await Expect(other.Locator(".notice")).ToBeVisibleAsync();
         await ExpectText(other, "# other");
         Assert.DoesNotContain("# other", Read("watch.card"), StringComparison.Ordinal);
     }
@@ -256,7 +282,8 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await Button("Begin a new file…").ClickAsync();
         await Page.GetByLabel("Name of the file").FillAsync("watch.card");
         await Button("Begin it").ClickAsync();
-        await Expect(Notice).ToContainTextAsync("There is a file \"watch.card\" already");
+        await Expect(Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("There is a file \"watch.card\" already");
+        await Expect(Page.GetByLabel("Name of the file")).ToHaveValueAsync("watch.card");
         Assert.Equal(Card, Read("watch.card"));
     }
 

@@ -1,5 +1,5 @@
 import { RangeSet, StateField } from '@codemirror/state';
-import { EditorView, GutterMarker, activateHover, closeHoverTooltips, gutter, hasHoverTooltips, keymap } from '@codemirror/view';
+import { EditorView, GutterMarker, ViewPlugin, activateHover, closeHoverTooltips, gutter, hasHoverTooltips, keymap } from '@codemirror/view';
 import { forEachDiagnostic, linter, nextDiagnostic, previousDiagnostic, setDiagnosticsEffect } from '@codemirror/lint';
 import { offset, replace } from './places.js';
 
@@ -100,6 +100,13 @@ function putAway(view) {
   return true;
 }
 
+/** What was shown at a finding is put away when the focus goes on to something else of the page. */
+const putAwayBehind = ViewPlugin.define((view) => {
+  const left = ({ relatedTarget }) => { if (relatedTarget && !view.dom.contains(relatedTarget)) putAway(view); };
+  view.dom.addEventListener('focusout', left);
+  return { destroy: () => view.dom.removeEventListener('focusout', left) };
+});
+
 /** Tells a screen reader what the tooltip at the selection says. */
 function say(view) {
   const { from, to } = view.state.selection.main;
@@ -139,6 +146,7 @@ const keys = [
  */
 export const findingTools = [
   linter(null),
+  putAwayBehind,
   keymap.of(keys),
   findingMarks,
   gutter({

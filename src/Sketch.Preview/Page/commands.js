@@ -7,20 +7,29 @@ const ending = /\.(card|stash|batch)$/i;
 
 /** Asks for a new file and begins it; returns its name, or null when it was left. */
 export async function begin(window) {
-  const field = element('input', { id: 'new-name', required: true, value: 'new.card', autocomplete: 'off' });
+  const field = element('input', { id: 'new-name', required: true, value: 'new', autocomplete: 'off', spellcheck: false });
   const kinds = [['card', 'A card'], ['stash', 'A stash: what is on the shelf'], ['batch', 'A batch: which cards, and how many']].map(([kind, text], i) =>
     element('label', { className: 'check' }, element('input', {
       type: 'radio', name: 'kind', value: kind, checked: i === 0,
-      onchange: () => { field.value = `${field.value.replace(/\.[^.]*$/, '')}.${kind}`; },
+      onchange: () => { field.value = field.value.replace(ending, ''); },
     }), ` ${text}`));
-  const answer = await dialog('Begin a new file',
-    [element('fieldset', {}, element('legend', {}, 'What shall it be?'), ...kinds), element('label', { htmlFor: 'new-name' }, 'Name of the file'), field],
-    [['Begin it', 'yes'], ['Leave it', '']]);
-  if (answer !== 'yes') return null;
-  const name = field.value.trim();
-  const file = ending.test(name) ? name : `${name}.${document.querySelector('input[name=kind]:checked').value}`;
-  await post('begin', { file, window });
-  return file;
+  const refused = element('p', { role: 'alert', hidden: true });
+  for (;;) {
+    const answer = await dialog('Begin a new file',
+      [element('fieldset', {}, element('legend', {}, 'What shall it be?'), ...kinds), element('label', { htmlFor: 'new-name' }, 'Name of the file'), field, refused],
+      [['Begin it', 'yes'], ['Leave it', '']]);
+    if (answer !== 'yes') return null;
+    const name = field.value.trim();
+    const file = ending.test(name) ? name : `${name}.${document.querySelector('input[name=kind]:checked').value}`;
+    try {
+      await post('begin', { file, window });
+      return file;
+    } catch (problem) {
+      // The name stays, to be changed.
+      refused.textContent = problem.message;
+      refused.hidden = false;
+    }
+  }
 }
 
 /** Asks for an earlier text of a file; null when there is none or it was left. */

@@ -17,25 +17,37 @@ export function dialog(title, content, answers) {
       box.close(event.submitter?.value ?? '');
     };
     box.showModal();
-    box.querySelector('input:not([type=radio]), button')?.focus();
+    const first = box.querySelector('input:not([type=radio]), button');
+    first?.focus();
+    first?.select?.();
   }).finally(() => { box.onclose = null; });
 }
 
-const place = () => document.getElementById('notice');
+const place = () => document.getElementById('notices');
 
-/** Tells something above the text, with buttons; it stays until one is pressed. */
+// Where the focus goes back to from a notice that is put away.
+let cameFrom = null;
+place().addEventListener('focusin', (event) => {
+  if (!place().contains(event.relatedTarget)) cameFrom = event.relatedTarget;
+});
+
+/** Tells something above the text, with buttons; it stays until one is pressed, or the function that is returned puts it away. */
 export function notice(sentence, ...answers) {
-  place().replaceChildren(
+  const told = element('div', { className: 'notice', role: 'alert' },
     element('p', {}, sentence),
-    ...answers.map(([text, act]) => button(text, () => { quiet(); act?.(); })));
-  place().hidden = false;
+    ...answers.map(([text, act]) => button(text, () => { putAway(told); act?.(); })));
+  place().append(told);
+  return () => putAway(told);
+}
+
+function putAway(told) {
+  const hadFocus = told.contains(document.activeElement);
+  told.remove();
+  if (hadFocus) (cameFrom?.isConnected ? cameFrom : document.getElementById('words')).focus();
 }
 
 /** Whether a sentence is being told. */
-export const isTold = (sentence) => !place().hidden && place().firstChild?.textContent === sentence;
+export const isTold = (sentence) => [...place().children].some((told) => told.firstChild.textContent === sentence);
 
-/** Takes the notice away. */
-export function quiet() {
-  place().hidden = true;
-  place().replaceChildren();
-}
+/** Puts all notices away. */
+export const quiet = () => [...place().children].forEach(putAway);

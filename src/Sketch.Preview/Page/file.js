@@ -17,8 +17,15 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
   let stamp = '';
   let saving = null;
   let forgetting = Promise.resolve();
+  let answered = () => {};
 
   const isChanged = () => Boolean(name) && editor.text() !== saved;
+
+  /** Asks or tells something of the file as it is on the disk; only the latest stands. */
+  function tell(sentence, ...answers) {
+    answered();
+    answered = notice(sentence, ...answers);
+  }
 
   /** Opens a file; false when it cannot be. */
   async function open(file) {
@@ -52,7 +59,7 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
   function takeUp(unsaved) {
     editor.replaceAll(unsaved.text);
     // Where the file was changed after this was typed, saving would run into that, so it is asked now.
-    if (unsaved.stamp !== stamp) askWhose({ text: saved, stamp }, unsaved.stamp);
+    if (unsaved.stamp !== stamp) askWhose({ text: saved, stamp }, unsaved.stamp, 'This file was saved with another text after that was typed.');
     stateChanged();
   }
 
@@ -74,7 +81,7 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
       const answer = await post('save', { file, window, text, stamp });
       if (file !== name) return;
       [saved, stamp] = [text, answer.stamp];
-      quiet();
+      answered();
       stateChanged();
       await see();
       await listChanged();
@@ -88,16 +95,16 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
   /** The file is no longer there: the text stays as typing that is not saved. */
   function tellGone() {
     [saved, stamp] = ['', ''];
-    notice(`${name} is no longer in the folder. Save puts it back as it stands here.`, ['Put this away', null]);
+    tell(`${name} is no longer in the folder. Save puts it back as it stands here.`, ['Put this away', null]);
     stateChanged();
     return see();
   }
 
   /** The file holds something else than this window knows, and this window has typing of its own: the person decides. */
-  function askWhose(theirs, known) {
+  function askWhose(theirs, known, why = 'Another program or window has changed this file while you were typing.') {
     const know = () => { [saved, stamp] = [theirs.text, theirs.stamp]; };
     stamp = known;
-    notice('Another program or window has changed this file while you were typing. Nothing of either is lost: which text shall stand here?',
+    tell(`${why} Nothing of either is lost: which text shall stand here?`,
       ['Keep my text', () => { know(); stateChanged(); see(); }],
       ['Take the other text', () => { know(); replace(theirs.text); }]);
   }
@@ -122,7 +129,7 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
       return;
     }
     if (there.stamp === stamp) return;
-    quiet();
+    answered();
     if (isChanged() && editor.text() !== there.text) {
       askWhose(there, stamp);
       return;

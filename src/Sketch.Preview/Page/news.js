@@ -1,6 +1,7 @@
 // What changes in the opened folder, as the program tells it while it runs.
 
-const pause = 1000;
+const shortest = 1000;
+const longest = 10_000;
 
 /**
  * Calls `told` with the name of each file that another program or window changed; with '' when any may have, first of all
@@ -9,11 +10,16 @@ const pause = 1000;
 export function listen(window, told) {
   const address = new URL(`news?${new URLSearchParams({ window })}`, location);
   address.protocol = 'ws:';
+  let pause = shortest;
 
   function connect() {
     const socket = new WebSocket(address);
+    socket.addEventListener('open', () => { pause = shortest; });
     socket.addEventListener('message', (event) => told(event.data));
-    socket.addEventListener('close', () => setTimeout(connect, pause));
+    socket.addEventListener('close', () => {
+      setTimeout(connect, pause);
+      pause = Math.min(2 * pause, longest);
+    });
   }
 
   connect();

@@ -2,7 +2,7 @@
 import { begin, bringBack, tidy } from './commands.js';
 import { isTold, notice } from './dialog.js';
 import { createEditor } from './editor.js';
-import { element } from './elements.js';
+import { offer } from './elements.js';
 import { makeFile } from './file.js';
 import { showFindings } from './findings.js';
 import { latest } from './latest.js';
@@ -40,7 +40,7 @@ const file = makeFile({ editor, window: thisWindow, see, opened, listChanged: li
 const asked = () => ({ file: file.name(), window: thisWindow });
 const tabs = makeTabs(document.querySelector('[role=tablist]'), byId('panels'), () => refreshTab());
 const picture = makePicture(tabs.add('picture', 'Picture'), {
-  picked: (line) => { editor.goTo(line, 1); editor.mark(line, line); picture.mark(line); },
+  picked: (line) => { goTo(line); editor.mark(line, line); picture.mark(line); },
   asked: () => see(),
 });
 const panels = {
@@ -53,12 +53,12 @@ const panels = {
     textNow: () => editor.text(),
     textKept: (text) => { rememberTried(file.name(), work); file.replace(text); },
   }),
-  shelf: makeShelf(tabs.add('shelf', 'Shelf'), { asked, goTo: (line) => editor.goTo(line, 1) }),
+  shelf: makeShelf(tabs.add('shelf', 'Shelf'), { asked, goTo }),
   sizes: makeSizes(tabs.add('sizes', 'Sizes'), asked),
   templates: makeTemplates(tabs.add('templates', 'Templates'), asked, () => work.sight?.findings.some((f) => f.severity === 'error') ?? true),
   sheets: makeSheets(tabs.add('sheets', 'Sheets'), { asked, tellProblem, showFindings: showFound }),
 };
-const tabsFor = { card: ['picture', 'papers', 'sizes', 'templates'], stash: ['shelf'], batch: ['sheets'] };
+const tabsFor = { none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates'], stash: ['shelf'], batch: ['sheets'] };
 
 function refreshTab() {
   if (file.name()) panels[tabs.current()]?.refresh()?.catch(tellProblem);
@@ -133,7 +133,7 @@ function showFound({ findings, summary }, text = editor.text()) {
   lastFound = now;
   editor.showFindings(findings.filter((f) => f.here));
   byId('summary').textContent = summary;
-  showFindings(byId('findings'), findings, { goTo: (line, column) => editor.goTo(line, column), mend, openFile: open });
+  showFindings(byId('findings'), findings, { goTo, mend, openFile: open });
 }
 
 function tellState() {
@@ -151,21 +151,15 @@ function tellProblem(problem) {
 }
 
 // Which file is open.
-let lastListed = '';
-
 async function listFiles() {
   const found = await get('files');
   const name = file.name();
-  // A list that is the same is left alone: somebody may be choosing from it.
-  const now = JSON.stringify([found, name]);
-  if (now === lastListed) return;
-  lastListed = now;
   ({ files } = found);
-  byId('file').replaceChildren(
-    ...(name && files.includes(name) ? [] : [element('option', { value: name }, name || 'Choose a file')]),
-    ...files.map((f) => element('option', { value: f }, f)),
-    ...(found.all ? [] : [element('option', { disabled: true }, 'There are more; open a folder of fewer files to see them')]));
-  byId('file').value = name;
+  offer(byId('file'), [
+    ...(files.includes(name) ? [] : [[name, name || 'Choose a file']]),
+    ...files.map((f) => [f, f]),
+    ...(found.all ? [] : [['', 'There are more; open a folder of fewer files to see them']]),
+  ], name);
 }
 
 /** The stash beside a card, else any: a card is shown in the papers of the shelf unless another wish is said. */
@@ -177,7 +171,13 @@ function nearestStash(card) {
 
 async function open(name, line = 0) {
   if (!await file.open(name)) byId('file').value = file.name();
-  else if (line) editor.goTo(line, 1);
+  else if (line) goTo(line);
+}
+
+/** Puts the caret into the text and the focus with it, so that the next key goes there. */
+function goTo(line, column = 1) {
+  editor.goTo(line, column);
+  editor.focus();
 }
 
 function opened() {
@@ -248,13 +248,29 @@ for (const [id, act] of Object.entries(does)) byId(id).addEventListener('click',
     tellProblem(problem);
   }
 });
-byId('file').addEventListener('change', () => open(byId('file').value));
-addEventListener('keydown', (event) => {
-  if ((event.ctrlKey || event.metaKey) && !event.altKey && event.key.toLowerCase() === 's') {
-    event.preventDefault();
-    save();
-  }
+byId('file').addEventListener('change', () => {
+  const { value } = byId('file');
+  if (value) open(value);
+  else byId('file').value = file.name();
 });
+addEventListener('keydown', (event) => {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+  const key = event.key.toLowerCase();
+  // In a field these keys are the field's own.
+  const isElsewhere = !event.target.closest('#editor, input:not([type=radio], [type=checkbox])');
+  const act = key === 's' ? save
+    : !isElsewhere ? null
+      : key === 'y' || (key === 'z' && event.shiftKey) ? editor.redo
+        : key === 'z' ? editor.undo : null;
+  if (!act) return;
+  event.preventDefault();
+  act();
+});
+
+// How much of the window the bar takes: what stands beneath it keeps that much room.
+const top = document.querySelector('.top');
+new ResizeObserver(() => document.documentElement.style.setProperty('--top', `${top.offsetHeight}px`)).observe(top);
+tabs.offer(tabsFor.none);
 
 listen(thisWindow, (name) => changedOnDisk(name).catch(tellProblem));
 await listFiles();

@@ -1,5 +1,6 @@
 // Papers of the shelf: swatches at true scale, put into the roles of a card; the card in many papers; and the choice kept as text.
-import { button, element } from './elements.js';
+import { moveByArrows } from './arrows.js';
+import { button, element, offer } from './elements.js';
 import { get, post } from './server.js';
 
 const picture = (svg) => `data:image/svg+xml;base64,${btoa(String.fromCharCode(...new TextEncoder().encode(svg)))}`;
@@ -14,6 +15,7 @@ function swatch(paper, pressed, click) {
 /** The shelf of a stash file: a click on a paper goes to its line. */
 export function makeShelf(panel, { asked, goTo }) {
   const list = element('ul', { className: 'swatches' });
+  const arrows = moveByArrows(list);
   const told = element('p', { className: 'empty' });
   panel.append(told, list);
   return {
@@ -25,6 +27,7 @@ export function makeShelf(panel, { asked, goTo }) {
         item.querySelector('button').removeAttribute('aria-pressed');
         return item;
       }));
+      arrows.renewed();
     },
   };
 }
@@ -41,22 +44,33 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
   const rows = element('div', { className: 'choices' });
   roles.append(rows);
   const list = element('ul', { className: 'swatches' });
+  const swatchArrows = moveByArrows(list);
   const told = element('p', { className: 'empty', role: 'status' });
-  const own = button('Back to the card’s own papers', () => { work.choices.clear(); chosen(); });
-  const keepHere = button('Keep these papers in the card', keepInCard);
+  // These are never disabled, which would drop the focus when one of them has done its work.
+  const own = button('Back to the card’s own papers', ifChosen(() => { work.choices.clear(); chosen(); }));
+  const keepHere = button('Keep these papers in the card', ifChosen(keepInCard));
   const order = element('select', { id: 'orders' });
-  const keepThere = button('Keep them in the batch', keepInBatch);
-  const inBatch = element('span', {}, element('label', { htmlFor: 'orders' }, 'or only for '), order, ' ', keepThere);
+  const keepThere = button('Keep them in the batch', ifChosen(keepInBatch));
+  const inBatch = element('span', { className: 'check' }, element('label', { htmlFor: 'orders' }, 'or only for '), order, keepThere);
   const many = button('Show the card in many papers', showVariants);
   const variants = element('ul', { className: 'swatches' });
+  const variantArrows = moveByArrows(variants);
   const broken = element('p', { className: 'empty', hidden: true }, 'No paper can be shown: the stash has errors, or holds none. Open it, and mend what is told there.');
+  const none = element('p', { className: 'empty', hidden: true });
   const trial = element('figure', { className: 'trial' });
   panel.append(
     element('div', {},
-      element('div', { className: 'choices' }, element('label', { htmlFor: 'stash' }, 'Shelf '), stash), broken,
-      roles, list, element('div', { className: 'choices' }, keepHere, inBatch, own)),
+      element('div', { className: 'choices' }, element('label', { htmlFor: 'stash' }, 'Shelf '), stash), broken, none,
+      roles, element('div', { className: 'choices' }, keepHere, inBatch, own), list),
     trial,
     element('div', { className: 'wide' }, element('h3', {}, 'The card in many papers'), element('p', {}, many), told, variants));
+
+  function ifChosen(act) {
+    return () => {
+      if (work.choices.size > 0) return act();
+      return tell('No paper is chosen yet: choose a role, then a paper.');
+    };
+  }
 
   function showRoles() {
     const all = work.sight?.roles ?? [];
@@ -68,8 +82,11 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
       return element('label', { className: 'check' }, input, ` ${r.name}: ${r.paper}${r.side === 'back' ? ', back' : ''}`);
     }));
     roles.hidden = all.length === 0;
-    const has = work.choices.size > 0;
-    for (const control of [own, keepHere, keepThere]) control.disabled = !has;
+    none.hidden = all.length > 0;
+    none.textContent = work.sight?.roles
+      ? 'This card has no roles to put papers into. Write a line such as: role sky: navy – and then: of sky.'
+      : 'The text has errors. Mend what is told beneath it; then papers can be tried.';
+    for (const control of [own, keepHere, keepThere]) control.ariaDisabled = String(work.choices.size === 0);
   }
 
   function showSwatches() {
@@ -82,11 +99,13 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
       const [of, paper] = c.split('=');
       return work.choices.get(of) === paper;
     }))));
+    swatchArrows.renewed();
     if (at >= 0) list.querySelectorAll('button')[at]?.focus();
   }
 
   async function showVariants() {
-    many.disabled = true;
+    if (many.ariaDisabled === 'true') return;
+    many.ariaDisabled = 'true';
     told.textContent = 'Trying papers …';
     try {
       const answer = await get('variants', asked());
@@ -104,11 +123,12 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
         take.choices = variant.choices;
         return element('li', {}, take);
       }));
+      variantArrows.renewed();
     } catch (problem) {
       told.textContent = problem.message;
       variants.replaceChildren();
     }
-    many.disabled = false;
+    many.ariaDisabled = null;
   }
 
   async function keepInCard() {
@@ -120,6 +140,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
       if (file !== asked().file || before !== textNow()) return;
       work.choices.clear();
       textKept(text);
+      tell('The papers are kept in the text of the card. Save it, and they are kept in the file.');
     } catch (problem) {
       tellProblem(problem);
     }
@@ -141,9 +162,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
     if (orders.file === file && orders.age === age) return;
     const asOf = { file, age };
     orders = { ...asOf, found: (await get('orders', asked())).orders };
-    const before = order.value;
-    order.replaceChildren(...orders.found.map((o) => element('option', { value: `${o.batch}\n${o.line}` }, o.name)));
-    if (orders.found.some((o) => `${o.batch}\n${o.line}` === before)) order.value = before;
+    offer(order, orders.found.map((o) => [`${o.batch}\n${o.line}`, o.name]));
     inBatch.hidden = orders.found.length === 0;
   }
 
@@ -154,15 +173,12 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
       told.textContent = '';
     },
     async refresh() {
-      const all = stashes();
-      stash.replaceChildren(element('option', { value: '' }, 'none: the colours that the card says'), ...all.map((s) => element('option', { value: s }, s)));
-      stash.value = work.stash;
+      offer(stash, [['', 'none: the colours that the card says'], ...stashes().map((s) => [s, s])], work.stash);
       if (shelf.stash !== work.stash || shelf.age !== age) {
         // The file may change again while this answer is on its way; then it is asked for once more.
         const asOf = { stash: work.stash, age };
         shelf = { ...asOf, papers: asOf.stash ? (await get('shelf', { stash: asOf.stash })).papers : [] };
       }
-      many.disabled = !work.stash;
       broken.hidden = !work.stash || shelf.papers.length > 0;
       await refreshOrders();
       showRoles();

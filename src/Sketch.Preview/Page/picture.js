@@ -123,7 +123,8 @@ export function makePicture(panel, { picked, asked }) {
       root.adoptedStyleSheets = [look];
       root.innerHTML = first?.root.querySelector('svg')?.outerHTML ?? '';
       root.querySelectorAll('.marked').forEach((m) => m.remove());
-      figure.replaceChildren(host, element('figcaption', {}, first?.caption.textContent ?? ''));
+      figure.replaceChildren(stale.cloneNode(true), host, element('figcaption', {}, first?.caption.textContent ?? ''));
+      figure.classList.toggle('stale', !stale.hidden);
       figure.hidden = !first;
     },
     isUnfolded: () => unfolded.checked,

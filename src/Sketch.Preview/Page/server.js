@@ -9,7 +9,7 @@ export class Problem extends Error {
   }
 }
 
-const gone = 'The program has stopped, so nothing is drawn or saved any more. Start it again with sketch open; what you typed until then will be offered to you.';
+const gone = 'The program has stopped, so nothing is drawn or saved any more, and what you type from now on is in this window alone. Start it again with sketch open: what you typed until then will be offered to you.';
 
 async function ask(address, options) {
   let response;

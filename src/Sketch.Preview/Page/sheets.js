@@ -7,42 +7,46 @@ export function makeSheets(panel, { asked, tellProblem, showFindings }) {
   const start = button('Work out the sheets', work, { className: 'chief' });
   const enough = button('Take the best so far', () => post('enough', asked()).catch(tellProblem), { hidden: true });
   const outdated = element('p', { className: 'empty', hidden: true }, 'The text has changed since: work the sheets out again.');
-  const progress = element('div', { className: 'progress', role: 'status' });
+  const progress = element('div', { className: 'progress' });
+  const told = element('p', { role: 'status' });
   const links = element('p', { className: 'choices', hidden: true });
-  const plan = element('div', { className: 'plan' });
+  const plan = element('div', { className: 'plan', tabIndex: 0, role: 'region', 'aria-label': 'Plan' });
   panel.append(
     element('p', {}, 'The fewest sheets for all cards of the batch, how to cut them, what else is needed and what is missing. It reads cards and stash as they are saved.'),
-    element('div', { className: 'choices' }, start, enough), outdated, progress, links, plan);
+    element('div', { className: 'choices' }, start, enough), outdated, told, progress, links, plan);
 
   async function work() {
     if (isSearching) return;
     isSearching = true;
-    start.disabled = true;
+    // Not disabled, which would drop the focus.
+    start.ariaDisabled = 'true';
     enough.hidden = false;
     outdated.hidden = links.hidden = true;
     plan.replaceChildren();
-    progress.replaceChildren(element('p', {}, 'Reading the cards …'));
+    progress.replaceChildren();
+    told.textContent = 'Looking for the fewest sheets …';
     const papers = new Map();
     const { file } = asked();
     try {
       const response = await send('plan', asked());
-      for await (const told of lines(response.body)) {
+      for await (const line of lines(response.body)) {
         if (file !== asked().file) break;
-        if (told.done) finish(told);
-        else tell(papers, told);
+        if (line.done) finish(line);
+        else tell(papers, line);
       }
     } catch (problem) {
       progress.replaceChildren();
+      told.textContent = '';
       tellProblem(problem);
     }
     isSearching = false;
-    start.disabled = false;
+    start.ariaDisabled = null;
+    if (document.activeElement === enough) start.focus();
     enough.hidden = true;
   }
 
   function tell(papers, { paper, sheets, bound }) {
     if (!papers.has(paper)) {
-      if (papers.size === 0) progress.replaceChildren();
       const line = element('p');
       papers.set(paper, line);
       progress.append(line);
@@ -54,9 +58,10 @@ export function makeSheets(panel, { asked, tellProblem, showFindings }) {
     progress.replaceChildren();
     showFindings(found);
     if (html === null) {
-      plan.replaceChildren(element('p', {}, 'There is no plan yet: mend what is told beneath the text, and work it out again.'));
+      told.textContent = 'There is no plan yet: mend what is told beneath the text, and work it out again.';
       return;
     }
+    told.textContent = 'Ready. What is missing comes first, then what to cut.';
     plan.replaceChildren(markup(html));
     const address = (name) => `${name}?${new URLSearchParams(asked())}`;
     links.replaceChildren(
@@ -68,7 +73,7 @@ export function makeSheets(panel, { asked, tellProblem, showFindings }) {
 
   return {
     refresh() {},
-    clear() { plan.replaceChildren(); progress.replaceChildren(); links.hidden = outdated.hidden = true; },
+    clear() { plan.replaceChildren(); progress.replaceChildren(); told.textContent = ''; links.hidden = outdated.hidden = true; },
     changed() { outdated.hidden = plan.childElementCount === 0; },
   };
 }
