@@ -50,6 +50,9 @@ public sealed class OpenedFolder
         return isPlain && Holds(Root, name) ? Path.Combine([Root, .. steps]) : null;
     }
 
+    /// <summary>Whether a file of this name can be carried to any system: some take marks in it that others do not (Microsoft Learn, "Naming files, paths, and namespaces").</summary>
+    public static bool CanBeCarried(string name) => name.IndexOfAny(['<', '>', '"', '|', '?', '*']) < 0 && !name.Split('/').Any(s => s.EndsWith(' ') || s.EndsWith('.'));
+
     /// <summary>Whether what is called so lies in a folder, links followed.</summary>
     internal static bool Holds(string root, string name)
     {

@@ -39,7 +39,6 @@ internal static class FileRoutes
         var files = there.Union(room.Windows.UnsavedFiles().Where(f => room.Folder.PathOf(f) is not null)).Order(StringComparer.OrdinalIgnoreCase);
         return Answer.Json(context, json =>
         {
-            json.WriteString("folder", Path.GetFileName(room.Folder.Root));
             json.WriteStartArray("files");
             foreach (var file in files)
             {
@@ -131,6 +130,11 @@ internal static class FileRoutes
         if (room.Folder.PathOf(file) is not { } path)
         {
             return NoName(context, file);
+        }
+
+        if (!OpenedFolder.CanBeCarried(file))
+        {
+            return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, $"Not every computer takes the name \"{file}\". Leave out < > \" | ? and *.");
         }
 
         var result = room.Saving.Save(file, path, FirstText.For(file, room.Folder.List()), Saving.NoFile);

@@ -173,4 +173,14 @@ public sealed class FileNameTests : OnOpenedPage
             .Order(StringComparer.Ordinal)
             .Select(f => File.Exists(f) ? $"{f}: {File.ReadAllText(f)}" : f),
     ];
+
+    [Theory]
+    [InlineData("what?.card")]
+    [InlineData("a*b.card")]
+    [InlineData("lamp|day.batch")]
+    public async Task A_new_file_gets_no_name_that_some_systems_refuse(string name)
+    {
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, await Page.Status(Page.Say("begin", new { file = name, window = OpenedPage.Window })));
+        Assert.False(File.Exists(Page.At(name)));
+    }
 }
