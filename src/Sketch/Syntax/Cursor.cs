@@ -233,10 +233,16 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
         }
 
         var token = Take();
-        return LengthReader.Read(token, units, signed, out var problem) is { } length
+        return LengthReader.Read(token, UnitOf(token), signed, out var problem) is { } length
             ? new(length, token.Span)
             : Refuse(token, problem);
     }
+
+    /// <summary>The unit of a number that carries none: the file's, but in <c>148 x 105 mm</c> that of both, since nobody means 148 inches.</summary>
+    private Unit UnitOf(Token taken) =>
+        units == Unit.Inch && !taken.Number!.IsFraction && Current.Kind == TokenKind.Times && Next is { Kind: TokenKind.Number, Number.Unit: Unit.Millimetre or Unit.Centimetre } other
+            ? other.Number.Unit.Value
+            : units;
 
     private LengthSyntax? Refuse(Token token, NumberReader.Problem problem)
     {

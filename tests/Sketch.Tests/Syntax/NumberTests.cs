@@ -107,6 +107,16 @@ public class NumberTests
         Assert.Equal(mended, Assert.Single(Reading.Mistakes($"panel {number} x 1", units)).Replacement);
 
     [Theory]
+    [InlineData("in", "148 x 105 mm", 148_000_000)]
+    [InlineData("in", "14.8 x 10.5 cm", 148_000_000)]
+    [InlineData("in", "1/2 x 30 mm", 12_700_000)]
+    [InlineData("in", "2 x 1 in", 50_800_000)]
+    [InlineData("mm", "60 x 1 in", 60_000_000)]
+    [InlineData("cm", "6 x 10 mm", 60_000_000)]
+    public void In_a_file_in_inches_a_metric_height_gives_a_bare_width_its_unit(string units, string size, long width) =>
+        Assert.Equal(width, Assert.IsType<LengthExtent>(Assert.IsType<BoxSize>(Reading.Line<PieceLine>($"panel {size}", units).Head.Size).Width).Value.Nanometres);
+
+    [Theory]
     [InlineData("left -1/8", -1, 8)]
     [InlineData("left −1/8", -1, 8)]
     [InlineData("left -2 1/2", -5, 2)]
