@@ -107,7 +107,9 @@ internal sealed class DraftReader
             card = new DraftChanges(_pieces, _findings, _source).Apply(card, line);
         }
 
-        return card with { BrokenNames = _pieces.BrokenNames };
+        // A line that was probably meant for the base is told already, so nothing is said of a base that is missing.
+        var broken = rest.FirstOrDefault(l => l is BadLine { Meant: "base" });
+        return card with { BrokenNames = _pieces.BrokenNames, Base = card.Base ?? (broken is null ? null : new(null, null, false, null, null, At(broken.Span))) };
     }
 
     private CardDraft Refit(CardDraft card, RefitLine line, CardDraft? other)

@@ -143,7 +143,7 @@ internal sealed class StashReader
             }
         }
 
-        if (!counted)
+        if (!counted && !line.IsDamaged)
         {
             Report(FindingCatalogue.Expected, line.Span, $"Nothing says how many sheets of {paper.Name} there are.", "Add 3 sheets, or any sheets.");
         }
@@ -276,7 +276,7 @@ internal sealed class StashReader
             }
         }
 
-        if (pieces is null && length is null)
+        if (pieces is null && length is null && !line.IsDamaged)
         {
             Report(FindingCatalogue.Expected, line.Span, $"Nothing says how much {line.Name.Text} there is.", kind is SupplyKind.Line or SupplyKind.Tape ? "Add 40 ft long." : "Add 60 pieces.");
         }

@@ -65,9 +65,11 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
     /// <summary>Takes the x between two measures; "by" is told and taken for it.</summary>
     public bool TakeTimes()
     {
-        if (Current.Is("by") && (Next.Kind == TokenKind.Number || Next.Is("full") || Next.Is("fit") || Next.Is("share")))
+        // No clause begins with a single letter, so one that stands here is a slip for the x.
+        if (Current.Kind == TokenKind.Word && (Current.Is("by") || Current.Text.Length == 1)
+            && (Next.Kind == TokenKind.Number || Next.Is("full") || Next.Is("fit") || Next.Is("share")))
         {
-            Report(FindingCatalogue.LeftOver, Current.Span, "Width and height stand apart by an x, not by 'by'.", "Write 4 x 3.", "x");
+            Report(FindingCatalogue.LeftOver, Current.Span, $"Width and height stand apart by an x, not by {Here}.", $"Write {Previous.Text} x {Next.Text}.", "x");
             Position++;
             return true;
         }
@@ -102,9 +104,20 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
     public void Report(FindingKind kind, TextSpan span, string message, string hint, string? replacement = null) =>
         findings.Add(kind, new(source, span), message, hint, replacement);
 
-    /// <summary>The nearest of some known words to the one that stands here; null when no finding of this kind would be told any more.</summary>
-    public string? Nearest(FindingKind kind, Token token, IEnumerable<string> known) =>
-        token.Kind == TokenKind.Word && !findings.IsFull(kind) ? Syntax.Nearest.Find(token.Text, known) : null;
+    /// <summary>
+    /// Which of some known words is meant by the one that stands here: what people say for it, or the nearest; null when it is none, is known
+    /// itself, or when no finding of this kind would be told any more.
+    /// </summary>
+    public string? Meant(FindingKind kind, Token token, IReadOnlyCollection<string> known)
+    {
+        if (token.Kind != TokenKind.Word || findings.IsFull(kind))
+        {
+            return null;
+        }
+
+        var meant = Vocabulary.Everyday.TryGetValue(token.Text, out var word) && known.Contains(word) ? word : Syntax.Nearest.Find(token.Text, known);
+        return token.Is(meant ?? "") ? null : meant;
+    }
 
     /// <summary>What stands here, for a message.</summary>
     public string Here => Current.Kind switch
@@ -117,6 +130,40 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
 
     public void Missing(string what, string hint) =>
         Fail(FindingCatalogue.Expected, Current.Span, $"Here {what} is missing; there is {Here}.", hint);
+
+    /// <summary>Tells that one of a few words is missing here, and which is meant by what stands here.</summary>
+    public void MissingWord(string what, string hint, params string[] words)
+    {
+        var meant = Meant(FindingCatalogue.Expected, Current, words);
+        Fail(FindingCatalogue.Expected, Current.Span, $"Here {what} is missing; there is {Here}.", meant is null ? hint : $"Did you mean {meant}?", meant);
+    }
+
+    /// <summary>The place up to the next comma of words that stand without quotes; null where none stand here, or where some stand in quotes.</summary>
+    public TextSpan? BareWords()
+    {
+        var end = Position;
+        while (line.Tokens[end].Kind is not (TokenKind.End or TokenKind.Comma or TokenKind.Quoted))
+        {
+            end++;
+        }
+
+        return Current.Kind == TokenKind.Word && line.Tokens[end].Kind != TokenKind.Quoted ? TextSpan.Cover(Current.Span, line.Tokens[end - 1].Span) : null;
+    }
+
+    /// <summary>Tells that words are missing, and puts those into quotes that stand here without.</summary>
+    /// <param name="hint">What to write where none stand here.</param>
+    /// <param name="before">What stands before them.</param>
+    public void MissingQuotes(string hint, string before)
+    {
+        if (BareWords() is not { } bare)
+        {
+            Missing("something in quotes", hint);
+            return;
+        }
+
+        var quoted = $"\"{source.Content[bare.Start..bare.End]}\"";
+        Fail(FindingCatalogue.Expected, bare, $"Here something in quotes is missing; there is {Here}.", $"Write {before} {quoted}.", quoted);
+    }
 
     public NameSyntax? Name(string what, string hint)
     {
@@ -133,6 +180,12 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
 
     public PathSyntax? Path(string hint)
     {
+        if (Current.Is("the") && Next.Kind == TokenKind.Word)
+        {
+            Report(FindingCatalogue.LeftOver, Current.Span, "A name stands alone, without 'the'.", "Take 'the' away.", "");
+            Position++;
+        }
+
         var first = Name("a piece's name", hint);
         if (first is null)
         {
@@ -157,7 +210,7 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
     {
         if (Current.Kind != TokenKind.Quoted)
         {
-            Missing("something in quotes", hint);
+            MissingQuotes(hint, Previous.Text);
             return null;
         }
 
@@ -182,7 +235,7 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
         var edge = TakeEdge();
         if (edge is null)
         {
-            Missing("left, right, top or bottom", hint);
+            MissingWord("left, right, top or bottom", hint, "left", "right", "top", "bottom");
         }
 
         return edge;
@@ -194,7 +247,7 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
             : Current.Is("up") ? Direction.Up : Current.Is("down") ? Direction.Down : null;
         if (direction is null)
         {
-            Missing("left, right, up or down", hint);
+            MissingWord("left, right, up or down", hint, "left", "right", "up", "down");
         }
         else
         {

@@ -201,4 +201,7 @@ public sealed record BadLine(LogicalLine Tokens) : LineSyntax(Tokens)
 {
     /// <summary>The name that it gives its piece, so that nothing is said of those who refer to it.</summary>
     public NameSyntax? Name { get; init; }
+
+    /// <summary>The word with which it was probably meant to begin, or null.</summary>
+    public string? Meant { get; init; }
 }

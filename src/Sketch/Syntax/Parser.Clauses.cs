@@ -23,7 +23,14 @@ public sealed partial class Parser
                 missingCommas.Add(cursor.Position);
             }
 
-            ReadClauseInto(cursor, clauses);
+            if (head is { Kind: "text" or "word" or "banner" or "tag", Texts.IsEmpty: true } && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)
+                && (head.Kind is "text" or "word" || cursor.Next.Kind == TokenKind.Word) && cursor.BareWords() is { } bare
+                && cursor.Meant(FindingCatalogue.UnknownClause, cursor.Current, Vocabulary.ClauseWords) is null)
+            {
+                TellUnquoted(cursor, head, bare);
+            }
+
+            ReadClauseInto(cursor, clauses, head);
         }
 
         while (!cursor.AtEnd)
@@ -45,18 +52,24 @@ public sealed partial class Parser
             }
             else if (!cursor.AtEnd)
             {
-                ReadClauseInto(cursor, clauses);
+                ReadClauseInto(cursor, clauses, head);
             }
         }
 
         return clauses.ToImmutable();
     }
 
-    private void ReadClauseInto(Cursor cursor, ImmutableArray<Clause>.Builder clauses)
+    private void TellUnquoted(Cursor cursor, PieceHead head, TextSpan bare)
+    {
+        var words = $"\"{_source.Content[bare.Start..bare.End]}\"";
+        cursor.Fail(FindingCatalogue.UnknownClause, bare, $"{cursor.Here} begins no clause.", $"Put words that are to be printed into quotes: {head.Kind} {words}.", words);
+    }
+
+    private void ReadClauseInto(Cursor cursor, ImmutableArray<Clause>.Builder clauses, PieceHead? head)
     {
         _lengthsRead = true;
         var start = cursor.Position;
-        if (ReadClause(cursor) is { } clause && !cursor.Failed)
+        if (ReadClause(cursor, head) is { } clause && !cursor.Failed)
         {
             clauses.Add(clause with { Span = TextSpan.Cover(cursor.Peek(start - cursor.Position).Span, cursor.Previous.Span) });
         }
@@ -66,7 +79,7 @@ public sealed partial class Parser
         }
     }
 
-    private static Clause? ReadClause(Cursor cursor)
+    private Clause? ReadClause(Cursor cursor, PieceHead? head)
     {
         var token = cursor.Current;
         if (token.Kind == TokenKind.Number)
@@ -76,8 +89,8 @@ public sealed partial class Parser
 
         if (token.Kind != TokenKind.Word)
         {
-            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"A clause cannot begin with {cursor.Here}.",
-                "Begin it with a word such as of, left, top, raised or in a row.");
+            var colour = token.Kind == TokenKind.Colour && head is not null ? $"of #{token.Text}" : null;
+            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"A clause cannot begin with {cursor.Here}.", colour is null ? ClauseHint(head) : $"Write {colour}.", colour);
             return null;
         }
 
@@ -138,17 +151,28 @@ public sealed partial class Parser
             "price" => ReadPrice(cursor),
             "any" => Word(cursor, "sheets", "any sheets") ? new FlagClause("any sheets", default) : null,
             "spare" => cursor.Count("a count", "Write spare 1.", CountLimit) is { } spare ? new SpareClause(spare.Value, default) : null,
-            _ => UnknownClause(cursor, token),
+            _ => UnknownClause(cursor, token, head),
         };
     }
 
-    private static Clause? UnknownClause(Cursor cursor, Token token)
+    private Clause? UnknownClause(Cursor cursor, Token token, PieceHead? head)
     {
-        var near = cursor.Nearest(FindingCatalogue.UnknownClause, token, Vocabulary.ClauseWords);
-        cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' begins no clause.",
-            near is null ? "Clauses begin with words such as of, left, top, raised, turn or in a row." : $"Did you mean {near}?", near);
+        var (hint, replacement) = cursor.Meant(FindingCatalogue.UnknownClause, token, Vocabulary.ClauseWords) is { } meant ? ($"Did you mean {meant}?", meant)
+            // A word alone is what people say for a colour.
+            : head is not null && cursor.Current.Kind is TokenKind.Comma or TokenKind.End ? ($"Write of {token.Text} if that is its paper or colour.", $"of {token.Text}")
+            : (ClauseHint(head), (string?)null);
+        cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' begins no clause.", hint, replacement);
         return null;
     }
+
+    private string ClauseHint(PieceHead? head) => head is not null
+        ? "Clauses begin with words such as of, left, top, raised, turn or in a row; words to be printed stand in quotes."
+        : _opening switch
+        {
+            "stash" => "A paper takes clauses such as 3 sheets, trim 1/4 bottom, upright, front dots navy, weight 216 gsm or price 0.99.",
+            "batch" => "Clauses of a batch are such as 24 cards, spare 1, back, upright or kerf 1/32.",
+            _ => "Clauses begin with words such as of, fold, landscape, left, top, raised, turn or in a row.",
+        };
 
     private static bool Word(Cursor cursor, string word, string example)
     {
@@ -157,7 +181,7 @@ public sealed partial class Parser
             return true;
         }
 
-        cursor.Missing($"the word {word}", $"Write {example}.");
+        cursor.MissingWord($"the word {word}", $"Write {example}.", word);
         return false;
     }
 
@@ -225,6 +249,12 @@ public sealed partial class Parser
             return null;
         }
 
+        if (cursor.Current.Is("degrees") || cursor.Current.Is("degree"))
+        {
+            cursor.Report(FindingCatalogue.LeftOver, cursor.Current.Span, "A turn is in degrees anyway.", $"Take '{cursor.Current.Text}' away.", "");
+            cursor.Take();
+        }
+
         return new(sign * degrees, default);
     }
 
@@ -275,7 +305,7 @@ public sealed partial class Parser
             return new(false, true, default);
         }
 
-        cursor.Missing("left, right or both", "Write swallowtail right.");
+        cursor.MissingWord("left, right or both", "Write swallowtail right.", "left", "right", "both");
         return null;
     }
 
@@ -284,7 +314,7 @@ public sealed partial class Parser
         Edge? edge = cursor.TakeWord("left") ? Edge.Left : cursor.TakeWord("top") ? Edge.Top : null;
         if (edge is null)
         {
-            cursor.Missing("left or top", "Write fold left, or fold top.");
+            cursor.MissingWord("left or top", "Write fold left, or fold top.", "left", "top");
             return null;
         }
 

@@ -62,7 +62,7 @@ public sealed partial class Parser
             return new WordsLine(tokens, word, words);
         }
 
-        cursor.Missing("something in quotes", $"Write {word} \"…\".");
+        cursor.MissingQuotes($"Write {word} \"…\".", word);
         return new BadLine(tokens);
     }
 
@@ -72,7 +72,7 @@ public sealed partial class Parser
             : cursor.Current.Is("in") ? Unit.Inch : null;
         if (unit is null)
         {
-            cursor.Missing("a unit", "Write units in, units mm or units cm.");
+            cursor.MissingWord("a unit", "Write units in, units mm or units cm.", "in", "mm", "cm");
             return new BadLine(tokens);
         }
 
@@ -96,7 +96,7 @@ public sealed partial class Parser
             return new RefitLine(tokens, what.Value);
         }
 
-        cursor.Missing("what to refit", "Write refit sizes, refit margins or refit all.");
+        cursor.MissingWord("what to refit", "Write refit sizes, refit margins or refit all.", "sizes", "margins", "all");
         return new BadLine(tokens);
     }
 
@@ -240,7 +240,7 @@ public sealed partial class Parser
 
         if (!cursor.TakeWord("of"))
         {
-            cursor.Missing("the word of", hint);
+            cursor.MissingWord("the word of", hint, "of");
             return new BadLine(tokens);
         }
 
@@ -256,7 +256,7 @@ public sealed partial class Parser
 
         if (!cursor.TakeWord("from"))
         {
-            cursor.Missing("the word from", hint);
+            cursor.MissingWord("the word from", hint, "from");
             return new BadLine(tokens);
         }
 

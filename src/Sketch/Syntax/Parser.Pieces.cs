@@ -50,7 +50,7 @@ public sealed partial class Parser
         {
             var plural = cursor.Current.Kind == TokenKind.Word && cursor.Current.Text.EndsWith('s') && Vocabulary.Kinds.Contains(cursor.Current.Text[..^1])
                 ? cursor.Current.Text[..^1].ToLowerInvariant() : null;
-            var near = plural ?? cursor.Nearest(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds);
+            var near = plural ?? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds);
             cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"{cursor.Here} is no kind of piece.",
                 near is null ? "Kinds are panel, strip, line, frame, star, heart, circle, tag, banner, text, gem and others." : $"Did you mean {near}?", near);
             return null;

@@ -30,7 +30,7 @@ public sealed partial class Parser
 
         if (!cursor.TakeWord("grid"))
         {
-            cursor.Missing("row, column or grid", hint);
+            cursor.MissingWord("row, column or grid", hint, "row", "column", "grid");
             return null;
         }
 
@@ -70,7 +70,7 @@ public sealed partial class Parser
         Edge? horizontal = cursor.TakeWord("left") ? Edge.Left : cursor.TakeWord("right") ? Edge.Right : null;
         if (horizontal is null)
         {
-            cursor.Missing("left or right", $"Write {word} left 1/4.");
+            cursor.MissingWord("left or right", $"Write {word} left 1/4.", "left", "right");
             return null;
         }
 

@@ -47,7 +47,7 @@ public sealed partial class Parser
 
         if (!cursor.TakeWord("lb"))
         {
-            cursor.Missing("gsm or lb", hint);
+            cursor.MissingWord("gsm or lb", hint, "gsm", "lb");
             return null;
         }
 
@@ -88,7 +88,7 @@ public sealed partial class Parser
                 return new QuantityClause(count.Value, noun, default);
             }
 
-            cursor.Missing("sheets, cards, makers, pieces or points", "Write 3 sheets, or 60 pieces.");
+            cursor.MissingWord("sheets, cards, makers, pieces or points", "Write 3 sheets, or 60 pieces.", "sheets", "cards", "makers", "pieces", "points");
             return null;
         }
 

@@ -24,6 +24,7 @@ public sealed partial class Parser
     private IReadOnlyList<LogicalLine> _lines = [];
     private int _next;
     private bool _depthReported;
+    private string _opening = "";
     private Unit _units = Unit.Inch;
     private bool _lengthsRead;
 
@@ -49,6 +50,7 @@ public sealed partial class Parser
     private FileSyntax ParseFile()
     {
         (_lines, var trailing) = Lexer.Read(_source, _findings);
+        _opening = OpeningOf(_lines);
         var lines = ImmutableArray.CreateBuilder<LineSyntax>();
         while (_next < _lines.Count)
         {
@@ -57,6 +59,11 @@ public sealed partial class Parser
 
         return new(_source, lines.ToImmutable(), trailing);
     }
+
+    /// <summary>The first word of the file tells which lines belong in it: batch, stash, or card for all others.</summary>
+    private static string OpeningOf(IReadOnlyList<LogicalLine> lines) =>
+        lines.Count == 0 || lines[0].Tokens[0] is not { Kind: TokenKind.Word, Text: var word } ? "card"
+        : Vocabulary.CardLines.Contains(word) ? "card" : Syntax.Nearest.Find(word, ["batch", "card", "stash"]) ?? "card";
 
     private ImmutableArray<LineSyntax> ParseBlock(int indent, int depth)
     {
@@ -101,6 +108,7 @@ public sealed partial class Parser
 
     private LineSyntax ParseLine(LogicalLine tokens)
     {
+        tokens = WithoutNeedlessColon(tokens);
         var cursor = new Cursor(_source, tokens, _findings, _units);
         var line = ReadHead(cursor, tokens);
         if (line is BadLine && cursor.Position == 0)
@@ -132,6 +140,11 @@ public sealed partial class Parser
             {
                 return ReadStock(cursor, tokens);
             }
+
+            if (!Vocabulary.Kinds.Contains(first.Text) && !Vocabulary.Openers.Contains(first.Text) && _opening == "card" && IsPiece(cursor, 3))
+            {
+                return TellTwoWords(cursor, tokens, first, cursor.Next);
+            }
         }
 
         if (first.Kind == TokenKind.Number && first.Number is { IsWhole: true, Unit: null }
@@ -161,16 +174,89 @@ public sealed partial class Parser
             return TellPaperBeforeKind(cursor, tokens, null);
         }
 
-        // The first word of the file tells which lines belong in it.
-        (IEnumerable<string> words, var hint) = _lines[0].Tokens[0].Text.ToLowerInvariant() switch
+        if (cursor.Current.Is("role") || (_opening == "stash" && cursor.Current.Kind == TokenKind.Word && Vocabulary.Stock.Contains(cursor.Current.Text)))
         {
+            return TellMissingColon(cursor, tokens);
+        }
+
+        (IReadOnlyCollection<string> words, var hint) = _opening switch
+        {
+            _ when tokens.Span == _lines[0].Span => ([.. Vocabulary.CardLines, "batch", "stash"],
+                "Let the first line be card \"Fair winds\" and the next base A2, fold left, of white; then come faces such as front, with their pieces beneath."),
             "batch" => (Vocabulary.BatchLines, "Begin with make, cut, for, stash or another word of a batch."),
-            "stash" => (Vocabulary.StashLines, "Begin with paper, cardstock, offcut or another thing on a shelf."),
-            _ => (Vocabulary.CardLines.Concat(tokens == _lines[0] ? ["batch", "stash"] : []), "Begin with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon."),
+            "stash" => (Vocabulary.StashLines, "A line of a stash begins with paper, cardstock, offcut, gem, line, foam, tape, envelope, units or note."),
+            _ => ((IReadOnlyCollection<string>)Vocabulary.CardLines, cursor.Current.Text.ToLowerInvariant() switch
+            {
+                "leave" => "Write leave out and a piece's name.",
+                "add" => "Write add to and a piece's name, with what is added beneath.",
+                _ => "Begin with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon.",
+            }),
         };
-        var near = cursor.Nearest(FindingCatalogue.UnknownLine, cursor.Current, words);
-        cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot begin with {cursor.Here}.", near is null ? hint : $"Did you mean {near}?", near);
+        var meant = cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, words);
+        cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot begin with {cursor.Here}.", meant is null ? hint : $"Did you mean {meant}?", meant);
+        return new(tokens) { Meant = meant };
+    }
+
+    /// <summary>Tells that a line which declares a name has no colon after it: <c>paper gulls 12 x 12</c>, <c>paper blue gulls: 12 x 12</c>.</summary>
+    private static BadLine TellMissingColon(Cursor cursor, LogicalLine tokens)
+    {
+        var word = cursor.Take();
+        var example = word.Is("role") ? "role sky: gulls" : $"{word.Text.ToLowerInvariant()} gulls: 12 x 12, 3 sheets";
+        if (cursor.Current.Kind == TokenKind.Word && cursor.Next.Kind == TokenKind.Word && cursor.Peek(2).Kind == TokenKind.Colon)
+        {
+            return TellTwoWords(cursor, tokens, cursor.Current, cursor.Next);
+        }
+
+        if (cursor.Current.Kind == TokenKind.Word)
+        {
+            var name = cursor.Current;
+            cursor.Fail(FindingCatalogue.Expected, name.Span, $"After the name {name.Text} a colon is missing.", $"Write {word.Text.ToLowerInvariant()} {name.Text}: and what it is.", name.Text + ":");
+        }
+        else
+        {
+            cursor.Fail(FindingCatalogue.Expected, cursor.Current.Span, $"Here a name and a colon are missing; there is {cursor.Here}.", $"Write {example}.");
+        }
+
         return new(tokens);
+    }
+
+    private static BadLine TellTwoWords(Cursor cursor, LogicalLine tokens, Token first, Token second)
+    {
+        var joined = $"{first.Text}-{second.Text}";
+        cursor.Fail(FindingCatalogue.UnknownLine, TextSpan.Cover(first.Span, second.Span), "A name is one word.", $"Join the words: {joined}.", joined);
+        return new(tokens) { Name = new(joined, TextSpan.Cover(first.Span, second.Span)) };
+    }
+
+    /// <summary>
+    /// Takes the colon away, and tells so, that people put after a face or another word that needs none: <c>front:</c>, <c>base: A2</c>. Before
+    /// a kind of piece it makes the word a name.
+    /// </summary>
+    private LogicalLine WithoutNeedlessColon(LogicalLine line)
+    {
+        var first = line.Tokens[0];
+        var at = line.Tokens.Count > 2 && line.Tokens[1].Kind != TokenKind.Colon
+            && (first.Is("inside") ? line.Tokens[1].Is("left") || line.Tokens[1].Is("top") : first.Is("envelope") && line.Tokens[1].Is("back")) ? 2 : 1;
+        if (first.Kind != TokenKind.Word || line.Tokens.Count <= at + 1 || line.Tokens[at].Kind != TokenKind.Colon
+            || !(Vocabulary.Faces.Contains(first.Text) || Vocabulary.WithoutColon.Contains(first.Text))
+            || IsPiece(new(_source, line, _findings, _units), at + 1))
+        {
+            return line;
+        }
+
+        var (colon, next) = (line.Tokens[at].Span, line.Tokens[at + 1]);
+        var words = _source.Content[first.Span.Start..line.Tokens[at - 1].Span.End];
+        Report(FindingCatalogue.LeftOver, colon, $"After {words} stands no colon.", $"Write {words} without it.", next.Kind == TokenKind.End || next.Span.Start > colon.End ? "" : " ");
+        return line with { Tokens = [.. line.Tokens.Where((_, i) => i != at)] };
+    }
+
+    /// <summary>Whether a piece is described from a token on: a kind, also a misspelt one or one with a paper before it, a count with a word, or use.</summary>
+    private static bool IsPiece(Cursor cursor, int at)
+    {
+        var token = cursor.Peek(at);
+        var word = token.Kind == TokenKind.Number ? cursor.Peek(at + 1) : token;
+        return word.Kind == TokenKind.Word
+            && (word.Is("use") || Vocabulary.Kinds.Contains(word.Text) || Syntax.Nearest.Find(word.Text, Vocabulary.Kinds) is not null
+                || (cursor.Peek(at + 1) is { Kind: TokenKind.Word } kind && Vocabulary.Kinds.Contains(kind.Text)));
     }
 
     private LineSyntax ReadNamed(Cursor cursor, LogicalLine tokens)
@@ -181,6 +267,14 @@ public sealed partial class Parser
         {
             cursor.Report(FindingCatalogue.ReservedName, name.Span, $"'{name.Text}' is a word of the language and cannot be a name.",
                 $"Call it {Proposal(name.Text)}:", Proposal(name.Text));
+        }
+
+        if (_opening == "stash")
+        {
+            // The colon stands after the thing on the shelf instead of after its name.
+            var stock = Vocabulary.Stock.Contains(name.Text) && cursor.Current.Kind == TokenKind.Word ? $"{name.Text} {cursor.Current.Text}" : "paper gulls";
+            cursor.Fail(FindingCatalogue.Misplaced, name.Span, "The colon of a stash line stands after a thing and its name.", $"Write {stock}: and its size.");
+            return new BadLine(tokens);
         }
 
         if (cursor.TakeWord("use"))

@@ -27,6 +27,10 @@ public static class Vocabulary
         Set("card", "batch", "stash", "like", "message", "units", "refit", "base", "role", "part", "use", "item", "change", "leave", "add",
             "make", "makers", "spare", "for", "cut", "date", "note", "font");
 
+    /// <summary>Words after which people put a colon that does not belong there.</summary>
+    public static readonly FrozenSet<string> WithoutColon =
+        Set("card", "batch", "stash", "like", "message", "note", "font", "date", "units", "refit", "base", "make", "makers", "spare", "for", "cut");
+
     /// <summary>Words that begin a line of a batch.</summary>
     public static readonly FrozenSet<string> BatchLines = Set("batch", "stash", "units", "for", "makers", "spare", "make", "role", "message", "cut", "date", "note");
 
@@ -47,6 +51,17 @@ public static class Vocabulary
     /// <summary>Words that cannot be names, since a line or a relation could not be told from them.</summary>
     public static readonly FrozenSet<string> NotNames =
         Set([.. Kinds, .. Faces, .. Edges, "x", "of", "and", "by", "in", "as"]);
+
+    /// <summary>What people say, and the word of the language that means it.</summary>
+    public static readonly FrozenDictionary<string, string> Everyday = new Dictionary<string, string>
+    {
+        ["sentiment"] = "text", ["greeting"] = "text", ["words"] = "text",
+        ["rectangle"] = "panel", ["layer"] = "panel", ["label"] = "tag", ["ribbon"] = "strip", ["rhinestone"] = "gem", ["ellipse"] = "oval",
+        ["cover"] = "front",
+        ["color"] = "of", ["colour"] = "of", ["middle"] = "centre", ["rotate"] = "turn", ["rotated"] = "turn", ["tilt"] = "turn", ["tilted"] = "turn",
+        ["inch"] = "in", ["inches"] = "in", ["metric"] = "mm", ["millimetres"] = "mm", ["millimeters"] = "mm",
+        ["centimetres"] = "cm", ["centimeters"] = "cm", ["gram"] = "gsm", ["grams"] = "gsm", ["pounds"] = "lb",
+    }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     private static FrozenSet<string> Set(params string[] words) => words.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 }

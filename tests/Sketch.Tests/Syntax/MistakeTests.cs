@@ -14,6 +14,12 @@ public class MistakeTests
     [InlineData("star 2, botom 1", "bottom")]
     [InlineData("star 2, aboev lamp", "above")]
     [InlineData("star 2, swalowtail left", "swallowtail")]
+    [InlineData("banner 2 x 1, swallowtail rigth", "right")]
+    [InlineData("strip full x 1, along tpo", "top")]
+    [InlineData("star 2, shift upp 1/8", "up")]
+    [InlineData("3 star 1, in a rwo", "row")]
+    [InlineData("star 2, on foma", "foam")]
+    [InlineData("star 2, same size sa sky", "as")]
     public void A_misspelt_word_gets_the_nearest_one(string line, string offer)
     {
         var mistake = Assert.Single(Reading.Mistakes(line));
@@ -37,6 +43,8 @@ public class MistakeTests
     [InlineData("3 gold star 1/2", "'gold' cannot stand before star.", "Write star, of gold if that is its paper, or gold: star if that is its name.")]
     [InlineData("windwo circle 2", "A line cannot begin with 'windwo'.", "Did you mean window?")]
     [InlineData("panel 4 by 3, of red", "Width and height stand apart by an x, not by 'by'.", "Write 4 x 3.")]
+    [InlineData("panel 2 by 5/8, of red", "Width and height stand apart by an x, not by 'by'.", "Write 2 x 5/8.")]
+    [InlineData("panel 2 y 3, of red", "Width and height stand apart by an x, not by 'y'.", "Write 2 x 3.")]
     [InlineData("panel 4*3, of red", "Width and height stand apart by an x, not by '*'.", "Write 4 x 3.")]
     [InlineData("star 2; of red", "';' means nothing here.", "Use a comma between clauses.")]
     [InlineData("star [2]", "'[' means nothing here.", "Change one copy of a repeat with a line beneath it: item 2: of pearl.")]
@@ -87,6 +95,37 @@ public class MistakeTests
     public void One_mistake_is_one_finding(string pieces) =>
         Assert.Single(Compiler.Compile(new("a.card", $"card \"x\"\nbase A2, of white\nfront\n  {pieces}\n"), new TestSurroundings()).Findings
             .Where(f => string.CompareOrdinal(f.Code, "SK4") < 0));
+
+    [Theory]
+    [InlineData("front:")]
+    [InlineData("inside left:")]
+    [InlineData("back:")]
+    [InlineData("envelope: US A2")]
+    [InlineData("envelope back:")]
+    public void A_face_with_a_colon_is_one_mistake_and_a_face_all_the_same(string face)
+    {
+        var (file, findings) = Reading.File($"card \"x\"\n{face}\n  star 1\n");
+        Assert.Equal(("SK113", ""), (Assert.Single(findings).Code, findings[0].Replacement));
+        Assert.IsType<PieceLine>(Assert.Single(Assert.IsType<FaceLine>(file.Lines[1]).Children));
+    }
+
+    [Theory]
+    [InlineData("card \"x\"\nabse A2, fold left\nfront\n  star 1, of red\n")]
+    [InlineData("crad \"x\"\nbase A2\nfront\n  star 1, of red\n")]
+    [InlineData("stsah \"x\"\npaper gulls: 12 x 12, 3 sheets\n")]
+    [InlineData("bacth \"x\"\nmake 3 of \"a.card\"\n")]
+    [InlineData("stash \"x\"\npaper gulls: 12 x 12, 3 shets\n")]
+    [InlineData("stash \"x\"\ngem red: 1/8, 60 peices\n")]
+    public void A_misspelt_word_is_told_without_what_seems_to_be_missing_for_it(string text) =>
+        Assert.StartsWith("Did you mean", Assert.Single(Compiler.Compile(new("a.card", text), new TestSurroundings()).Findings).Hint, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("Dear all, this is my card", "Let the first line be card \"Fair winds\" and the next base A2, fold left, of white; then come faces such as front, with their pieces beneath.")]
+    [InlineData("stash \"x\"\ncupboard", "A line of a stash begins with paper, cardstock, offcut, gem, line, foam, tape, envelope, units or note.")]
+    [InlineData("batch \"x\"\nenvelopes 3", "Begin with make, cut, for, stash or another word of a batch.")]
+    [InlineData("stash \"x\"\npaper gulls: 12 x 12, sheets 3", "A paper takes clauses such as 3 sheets, trim 1/4 bottom, upright, front dots navy, weight 216 gsm or price 0.99.")]
+    [InlineData("stash \"x\"\npaper: gulls 12 x 12, 3 sheets", "Write paper gulls: and its size.")]
+    public void A_hint_speaks_of_what_such_a_file_holds(string text, string hint) => Assert.Equal(hint, Assert.Single(Reading.File(text).Findings).Hint);
 
     [Theory]
     [InlineData("fornt", "front")]

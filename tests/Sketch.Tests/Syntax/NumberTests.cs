@@ -73,9 +73,9 @@ public class NumberTests
 
     [Theory]
     [InlineData("2,5", "2.5")]
-    [InlineData("1/3", "21/64")]
-    [InlineData("2 2/3", "2 43/64")]
-    [InlineData("⅓", "21/64")]
+    [InlineData("1/3", "5/16")]
+    [InlineData("2 2/3", "2 11/16")]
+    [InlineData("⅓", "5/16")]
     [InlineData("1/128", "1/64")]
     [InlineData("3 in", null)]
     public void What_no_ruler_shows_gets_the_nearest_number_that_can_be_read(string number, string? mended)
