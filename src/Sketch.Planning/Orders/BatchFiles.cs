@@ -4,7 +4,6 @@ using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Shelf;
 using Sketch.Surroundings;
-using Sketch.Syntax;
 using Sketch.Text;
 
 namespace Sketch.Planning;
@@ -86,9 +85,8 @@ public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design
         {
             if (surroundings.ReadText(named.Path, source.Path, out var problem) is not { } text)
             {
-                var near = NameNear(named.Path, $".{what}");
-                findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" cannot be read: {problem}",
-                    near is null ? $"Write the name of a {what} file in the same folder." : $"Did you mean \"{near}\"?", near is null ? null : $"\"{near}\"");
+                var (hint, replacement) = NearestFile.Hint(NearestFile.Find(surroundings, named.Path, source.Path, $".{what}"), $"Write the name of a {what} file in the same folder.");
+                findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" cannot be read: {problem}", hint, replacement);
                 return null;
             }
 
@@ -112,18 +110,6 @@ public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design
 
             findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" is no {what}.", $"Write the name of a {what} file; it begins with {what} \"…\".");
             return null;
-        }
-
-        // Without their endings, since with them short names of other files would seem near.
-        private string? NameNear(string written, string ending)
-        {
-            var names = surroundings.NamesBeside(source.Path).Where(n => Ends(n) && !n.Contains('"', StringComparison.Ordinal)).Order(StringComparer.Ordinal).ToList();
-            var near = Nearest.Find(Ends(written) ? Stem(written) : written, names.Select(Stem));
-            return near is null ? null : names.First(n => Stem(n) == near);
-
-            bool Ends(string name) => name.EndsWith(ending, StringComparison.OrdinalIgnoreCase);
-
-            string Stem(string name) => name[..^ending.Length];
         }
 
         private void Pass(ImmutableArray<Finding> found)

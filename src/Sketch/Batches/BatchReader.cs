@@ -97,6 +97,9 @@ public sealed class BatchReader
                 break;
             case BadLine:
                 break;
+            case RoleLine or WordsLine { Word: "message" }:
+                Report(FindingCatalogue.Misplaced, line.Span, "This line says something of a card, but lies under none.", "Indent it under its make line.");
+                break;
             default:
                 Report(FindingCatalogue.Misplaced, line.Span, "This line does not belong in a batch.",
                     "A batch has lines such as stash \"museum.stash\", for \"Cliff ward\", 24 cards, make 12 of \"fair-winds.card\" and cut 12 of 4 x 5 1/4 from gulls.");

@@ -38,9 +38,17 @@ internal sealed class OffTheRuler : IFitRule
 
             findings.Add(FindingCatalogue.OffTheRuler, piece.Location,
                 $"{Saying.Begin(Saying.Called(piece))} is cut {view.Say.Size(cut)}, which is between the sixteenths of a ruler.",
-                $"The nearest is {Nearest(cut.Width)} x {Nearest(cut.Height)}: write that, or change the border, gap or share from which the size follows.");
+                HintFor(piece, cut));
         }
     }
+
+    // Both measures written would give up the proportions of a shape.
+    private static string HintFor(Piece piece, Size cut) => piece.Written switch
+    {
+        WrittenMeasure.Width => $"The nearest is {Nearest(cut.Width)} wide: write that, and its height follows.",
+        WrittenMeasure.Height => $"The nearest is {Nearest(cut.Height)} high: write that, and its width follows.",
+        _ => $"The nearest is {Nearest(cut.Width)} x {Nearest(cut.Height)}: write that, or change the border, gap or share from which the size follows.",
+    };
 
     private static bool IsOnRuler(Size cut, string kind) =>
         CutByRuler.Contains(kind) ? IsOnMark(cut.Width) && IsOnMark(cut.Height) : IsOnMark(cut.Width) || IsOnMark(cut.Height);

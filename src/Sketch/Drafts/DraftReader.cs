@@ -131,7 +131,8 @@ internal sealed class DraftReader
         var path = line.Words.Text;
         if (_surroundings.ReadText(path, _source.Path, out var problem) is not { } text)
         {
-            Report(FindingCatalogue.BadFile, line.Words.Span, $"\"{path}\" cannot be read: {problem}", "Write the name of a card file in the same folder.");
+            var (hint, replacement) = NearestFile.Hint(NearestFile.Find(_surroundings, path, _source.Path, ".card"), "Write the name of a card file in the same folder.");
+            Report(FindingCatalogue.BadFile, line.Words.Span, $"\"{path}\" cannot be read: {problem}", hint, replacement);
             return new(null);
         }
 

@@ -33,7 +33,9 @@ internal sealed class Artworks(ISurroundings surroundings, FindingBag findings)
             if (outline is null || outline.IsEmpty)
             {
                 outline = null;
-                findings.Add(FindingCatalogue.BadFile, new(location.Source, clause.File.Span), $"\"{clause.File.Text}\" cannot be used: {(problem.Length > 0 ? problem : "there is no filled shape in it.")}", "Name an SVG file with one filled outline, in the same folder.");
+                var near = problem.Length > 0 ? NearestFile.Find(surroundings, key.Text, key.Path, ".svg") : null;
+                var (hint, replacement) = NearestFile.Hint(near == key.Text ? null : near, "Name an SVG file with one filled outline, in the same folder.");
+                findings.Add(FindingCatalogue.BadFile, new(location.Source, clause.File.Span), $"\"{clause.File.Text}\" cannot be used: {(problem.Length > 0 ? problem : "there is no filled shape in it.")}", hint, replacement);
             }
 
             _read[key] = outline;

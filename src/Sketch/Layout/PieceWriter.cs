@@ -223,6 +223,8 @@ internal sealed class PieceWriter(
         var piece = new Piece(node.Path, node.Unit.Face.Kind, draft.Kind, Kinds.MatterOf(draft), paint, box, own, draft.Location)
         {
             Wrap = WrapOf(draft, box),
+            Written = Proportions.HasProportion(node) && draft.Size is SingleSize single && draft.Find<WrapClause>() is null
+                ? single.Measure == SingleMeasure.High ? WrittenMeasure.Height : WrittenMeasure.Width : null,
             Words = draft.Kind is "word" or "text"
                 ? shapes.OwnWords(node, paint, own, box)
                 : shapes.InkedWords(node, box, paints.InkOn(node, paint.Look.Ground)),

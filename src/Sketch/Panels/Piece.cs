@@ -53,6 +53,9 @@ public sealed record Piece(
     /// <summary>For a mat: whether the file writes sides that differ (<c>border bottom 1/2</c>, <c>+1/8 x 1/4</c>), or the piece runs to its parent's edge.</summary>
     public bool UnevenAsWritten { get; init; }
 
+    /// <summary>Which of its measures the file writes where the other follows from the shape's proportions; null where both are said or both follow.</summary>
+    public WrittenMeasure? Written { get; init; }
+
     /// <summary>Degrees clockwise by which its stack is turned about its centre, not counting what it lies on.</summary>
     public double Turn { get; init; }
 
@@ -82,6 +85,16 @@ public sealed record Piece(
 
     /// <summary>The finished outline where it really lies, with all turns.</summary>
     public Outline TurnedOutline => Turning.IsIdentity ? Outline : Outline.Transform(Turning);
+}
+
+/// <summary>The one measure that is written of a shape with proportions of its own.</summary>
+public enum WrittenMeasure
+{
+    /// <summary>Its width; also of a number alone.</summary>
+    Width,
+
+    /// <summary>Its height.</summary>
+    Height,
 }
 
 /// <summary>Words on or of a piece.</summary>

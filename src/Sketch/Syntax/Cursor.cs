@@ -262,7 +262,8 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
     {
         if (Current is not { Kind: TokenKind.Number, Number: { IsWhole: true, Unit: null } number })
         {
-            Missing(what, hint);
+            var digits = Current.Kind == TokenKind.Word ? Vocabulary.Counts.GetValueOrDefault(Current.Text) : null;
+            Fail(FindingCatalogue.Expected, Current.Span, $"Here {what} is missing; there is {Here}.", digits is null ? hint : $"Write {digits}, in digits.", digits);
             return null;
         }
 

@@ -7,6 +7,9 @@ namespace Sketch.Syntax;
 /// <summary>Cuts a text into lines of tokens. Never fails: what cannot be read becomes a finding and a token of kind <see cref="TokenKind.Bad"/>.</summary>
 public sealed class Lexer
 {
+    // How many characters are looked through for the end of words in single quotes, so that a long line takes no longer for it.
+    private const int LongestSingleQuoted = 200;
+
     private readonly SourceText _source;
     private readonly FindingBag _findings;
     private readonly string _text;
@@ -221,18 +224,47 @@ public sealed class Lexer
                 return;
             }
 
+            if (c == '\'' && SingleQuoted(position) is { } closed)
+            {
+                var words = $"\"{_text[(position + 1)..closed]}\"";
+                Report(FindingCatalogue.StrayCharacter, new(position, closed + 1), "Words stand in double quotes.", $"Write {words}.", words);
+                Add(kind, ref position, closed + 1 - position);
+                return;
+            }
+
             var hint = c switch
             {
+                '\'' when position > 0 && char.IsLetter(_text[position - 1]) => "Put words in double quotes.",
+                '$' or '€' or '£' => "Write a price as a number alone, such as price 0.99.",
                 ';' or '.' => "Use a comma between clauses.",
                 '-' => "A minus sign touches its number, as in left -1/8.",
                 '\'' => "Write feet as ft, and put words in double quotes.",
                 '[' or ']' => "Change one copy of a repeat with a line beneath it: item 2: of pearl.",
                 _ => "Take it away, or put words in double quotes.",
             };
-            Report(FindingCatalogue.StrayCharacter, new(position, position + 1), $"'{Shown(c)}' means nothing here.", hint, c is ';' ? "," : null);
+            Report(FindingCatalogue.StrayCharacter, new(position, position + 1), $"'{Shown(c)}' means nothing here.", hint, c switch { ';' => ",", '$' or '€' or '£' => "", _ => null });
         }
 
         Add(kind, ref position, 1);
+    }
+
+    /// <summary>Where the words end that a single quote begins; null where it begins none on its line, as in 6' or don't.</summary>
+    private int? SingleQuoted(int position)
+    {
+        if (position > 0 && !(char.IsWhiteSpace(_text[position - 1]) || _text[position - 1] == ':'))
+        {
+            return null;
+        }
+
+        for (var at = position + 1; at < Math.Min(_text.Length, position + LongestSingleQuoted) && _text[at] is not ('\n' or '\r' or '"'); at++)
+        {
+            if (_text[at] == '\'' && (at + 1 == _text.Length || char.IsWhiteSpace(_text[at + 1]) || _text[at + 1] == ','))
+            {
+                return at > position + 1 ? at : null;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>What takes the place of a sign, with blanks on those sides that have none.</summary>

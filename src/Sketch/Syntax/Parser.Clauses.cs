@@ -158,6 +158,7 @@ public sealed partial class Parser
     private Clause? UnknownClause(Cursor cursor, Token token, PieceHead? head)
     {
         var (hint, replacement) = cursor.Meant(FindingCatalogue.UnknownClause, token, Vocabulary.ClauseWords) is { } meant ? ($"Did you mean {meant}?", meant)
+            : head is not null && Vocabulary.Kinds.Contains(token.Text) ? ($"Put the {token.Text.ToLowerInvariant()} on a line of its own, indented beneath what it lies on.", (string?)null)
             // A word alone is what people say for a colour.
             : head is not null && cursor.Current.Kind is TokenKind.Comma or TokenKind.End ? ($"Write of {token.Text} if that is its paper or colour.", $"of {token.Text}")
             : (ClauseHint(head), (string?)null);

@@ -29,6 +29,12 @@ public sealed partial class Parser
         }
 
         var (paper, kind) = (cursor.Take(), cursor.Current);
+        if (Vocabulary.Counts.TryGetValue(paper.Text, out var digits))
+        {
+            cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, $"A count is written in digits, not as '{paper.Text}'.", $"Write {digits} {kind.Text.ToLowerInvariant()}.", digits);
+            return new(tokens) { Name = name };
+        }
+
         cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, $"'{paper.Text}' cannot stand before {kind.Text.ToLowerInvariant()}.",
             $"Write {kind.Text.ToLowerInvariant()}, of {paper.Text} if that is its paper{(name is null ? $", or {paper.Text}: {kind.Text.ToLowerInvariant()} if that is its name" : "")}.");
         return new(tokens) { Name = name };

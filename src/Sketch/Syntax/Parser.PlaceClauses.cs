@@ -1,3 +1,5 @@
+using Sketch.Diagnostics;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Syntax;
@@ -11,6 +13,12 @@ public sealed partial class Parser
         if (cursor.TakeWord("turn"))
         {
             return new TakeTurnsClause(false, default);
+        }
+
+        if (cursor.Current.Is("the") && (cursor.Next.Is("centre") || cursor.Next.Is("center") || cursor.Next.Is("middle")))
+        {
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Next.Span), "The clause for the middle is one word.", "Write centre.", "centre");
+            return null;
         }
 
         if (!Word(cursor, "a", "in a row"))

@@ -1,3 +1,5 @@
+using Sketch.Diagnostics;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Syntax;
@@ -68,6 +70,14 @@ public sealed partial class Parser
 
     private static Clause? ReadQuantity(Cursor cursor)
     {
+        if (cursor.Next.Is("from") && Vocabulary.Edges.Contains(cursor.Peek(2).Text))
+        {
+            // As people say it: "1/4 from left".
+            var mended = $"{cursor.Peek(2).Text.ToLowerInvariant()} {cursor.Current.Text}";
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Current.Span, cursor.Peek(2).Span), "A distance stands after its edge.", $"Write {mended}.", mended);
+            return null;
+        }
+
         if (cursor.Current.Number is { IsWhole: true, Unit: null } && !cursor.Next.Is("long"))
         {
             // Of what lies on a shelf none may be left; a star without points or a share of no cards is a mistake.

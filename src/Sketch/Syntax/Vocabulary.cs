@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Globalization;
 
 namespace Sketch.Syntax;
 
@@ -55,13 +56,39 @@ public static class Vocabulary
     /// <summary>What people say, and the word of the language that means it.</summary>
     public static readonly FrozenDictionary<string, string> Everyday = new Dictionary<string, string>
     {
-        ["sentiment"] = "text", ["greeting"] = "text", ["words"] = "text",
-        ["rectangle"] = "panel", ["layer"] = "panel", ["label"] = "tag", ["ribbon"] = "strip", ["rhinestone"] = "gem", ["ellipse"] = "oval",
+        ["sentiment"] = "text",
+        ["greeting"] = "text",
+        ["words"] = "text",
+        ["rectangle"] = "panel",
+        ["layer"] = "panel",
+        ["label"] = "tag",
+        ["ribbon"] = "strip",
+        ["rhinestone"] = "gem",
+        ["ellipse"] = "oval",
         ["cover"] = "front",
-        ["color"] = "of", ["colour"] = "of", ["middle"] = "centre", ["rotate"] = "turn", ["rotated"] = "turn", ["tilt"] = "turn", ["tilted"] = "turn",
-        ["inch"] = "in", ["inches"] = "in", ["metric"] = "mm", ["millimetres"] = "mm", ["millimeters"] = "mm",
-        ["centimetres"] = "cm", ["centimeters"] = "cm", ["gram"] = "gsm", ["grams"] = "gsm", ["pounds"] = "lb",
+        ["color"] = "of",
+        ["colour"] = "of",
+        ["middle"] = "centre",
+        ["rotate"] = "turn",
+        ["rotated"] = "turn",
+        ["tilt"] = "turn",
+        ["tilted"] = "turn",
+        ["inch"] = "in",
+        ["inches"] = "in",
+        ["metric"] = "mm",
+        ["millimetres"] = "mm",
+        ["millimeters"] = "mm",
+        ["centimetres"] = "cm",
+        ["centimeters"] = "cm",
+        ["gram"] = "gsm",
+        ["grams"] = "gsm",
+        ["pounds"] = "lb",
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Counts as people write them out.</summary>
+    public static readonly FrozenDictionary<string, string> Counts = new[] { "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve" }
+        .Select((word, i) => (Word: word, Digits: (i + 1).ToString(CultureInfo.InvariantCulture)))
+        .ToFrozenDictionary(c => c.Word, c => c.Digits, StringComparer.OrdinalIgnoreCase);
 
     private static FrozenSet<string> Set(params string[] words) => words.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 }

@@ -15,6 +15,13 @@ public sealed class OffTheRulerTests
         Assert.Equal(Severity.Note, finding.Severity);
     }
 
+    [Theory]
+    [InlineData("star 1 21/64", "The nearest is 1 5/16 wide: write that, and its height follows.")]
+    [InlineData("star 1 21/64 high", "The nearest is 1 5/16 high: write that, and its width follows.")]
+    [InlineData("star 1 21/64 x 1 21/64", "The nearest is 1 5/16 x 1 5/16: write that, or change the border, gap or share from which the size follows.")]
+    public void Of_a_shape_only_the_measure_that_is_written_is_offered(string star, string hint) =>
+        Assert.Equal(hint, Fit.OnA2($"  {star}, of gold").The(FindingCatalogue.OffTheRuler).Hint);
+
     [Fact]
     public void A_size_that_no_ruler_shows_is_said_to_be_about() =>
         Assert.Contains("about 1 27/64 in", Fit.OnA2("  panel full x share 1/3, of navy".Replace("1/3", "7/27", StringComparison.Ordinal)).The(FindingCatalogue.OffTheRuler).Message, StringComparison.Ordinal);

@@ -47,6 +47,10 @@ public class ReplacementTests
     [InlineData("rectangle 1 x 1, of red", "panel")]
     [InlineData("star 1, color red", "of")]
     [InlineData("my star: star 1, of red", "my-star")]
+    [InlineData("two star 1, in a row, of red", "2")]
+    [InlineData("star 1, of red, 1/4 from left", "left 1/4")]
+    [InlineData("star 1, of red, in the centre", "centre")]
+    [InlineData("strip 2 x 1/2 'ahoy there', of red", "\"ahoy there\"")]
     [InlineData("use latern", "lantern")]
     [InlineData("star 1/4, above skyy, of red", "sky")]
     [InlineData("star 1/4, above sky/lmap by 1/8, of red", "lamp")]
@@ -72,9 +76,16 @@ public class ReplacementTests
         Mends("card \"Test\"\nlike \"first.card\"\nchange skyy: showing 1/4\n", "sky", new TestSurroundings().WithText("first.card", "card \"First\"\nbase A2, of white\nfront\n  sky: panel, showing 1/8, of red\n"));
 
     [Theory]
+    [InlineData("card \"Test\"\nlike \"frist.card\"\n", "\"first.card\"")]
+    [InlineData("card \"Test\"\nlike \"first\"\n", "\"first.card\"")]
+    public void On_the_name_of_a_file(string card, string replacement) =>
+        Mends(card, replacement, new TestSurroundings().WithText("first.card", "card \"First\"\nbase A2, of white\n"));
+
+    [Theory]
     [InlineData("offcut gulsl: 4 x 6, 2\n", "gulls")]
     [InlineData("paper waves: 12 x 12, 3 sheets, front wavs navy\n", "waves")]
     [InlineData("envelope plain: C66, 50\n", "C6")]
+    [InlineData("paper dots: 12 x 12, 3 sheets, price $0.99\n", "")]
     [InlineData("papper dots: 12 x 12, 3 sheets\n", "paper")]
     [InlineData("paper dots 12 x 12, 3 sheets\n", "dots:")]
     [InlineData("paper blue dots: 12 x 12, 3 sheets\n", "blue-dots")]

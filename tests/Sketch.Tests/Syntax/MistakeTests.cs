@@ -47,6 +47,7 @@ public class MistakeTests
     [InlineData("panel 2 y 3, of red", "Width and height stand apart by an x, not by 'y'.", "Write 2 x 3.")]
     [InlineData("panel 4*3, of red", "Width and height stand apart by an x, not by '*'.", "Write 4 x 3.")]
     [InlineData("star 2; of red", "';' means nothing here.", "Use a comma between clauses.")]
+    [InlineData("panel 3 x 3, of red, mat +1/8", "'mat' begins no clause.", "Put the mat on a line of its own, indented beneath what it lies on.")]
     [InlineData("star [2]", "'[' means nothing here.", "Change one copy of a repeat with a line beneath it: item 2: of pearl.")]
     public void What_is_missing_is_said_with_an_example(string line, string message, string hint)
     {
