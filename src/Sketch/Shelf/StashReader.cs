@@ -247,6 +247,11 @@ internal sealed class StashReader
             measure = single.Value;
         }
 
+        if (size is null && measure is null && kind == SupplyKind.Envelope && line.Measure is not null)
+        {
+            return;
+        }
+
         if (size is null && measure is null)
         {
             Report(FindingCatalogue.BadSize, line.Span, $"This {line.Stock} needs {(kind == SupplyKind.Envelope ? "its size" : "one measure")}.",
@@ -315,7 +320,7 @@ internal sealed class StashReader
             return new(width, height);
         }
 
-        Report(FindingCatalogue.BadSize, measure.Span, $"A {what} needs width x height, both more than nothing.", "Write width x height, such as 12 x 12.");
+        Report(FindingCatalogue.BadSize, measure.Span, $"{(what == "envelope" ? "An" : "A")} {what} needs width x height, both more than nothing.", "Write width x height, such as 12 x 12.");
         return null;
     }
 

@@ -147,7 +147,7 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
             end++;
         }
 
-        return Current.Kind == TokenKind.Word && line.Tokens[end].Kind != TokenKind.Quoted ? TextSpan.Cover(Current.Span, line.Tokens[end - 1].Span) : null;
+        return Current.Kind is TokenKind.Word or TokenKind.Number && line.Tokens[end].Kind != TokenKind.Quoted ? TextSpan.Cover(Current.Span, line.Tokens[end - 1].Span) : null;
     }
 
     /// <summary>Tells that words are missing, and puts those into quotes that stand here without.</summary>

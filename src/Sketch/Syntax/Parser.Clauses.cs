@@ -23,7 +23,7 @@ public sealed partial class Parser
                 missingCommas.Add(cursor.Position);
             }
 
-            if (head is { Kind: "text" or "word" or "banner" or "tag", Texts.IsEmpty: true } && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)
+            if (head is { Kind: "text" or "word" or "banner" or "tag", Texts.IsEmpty: true } && cursor.Current.Kind == TokenKind.Word && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)
                 && (head.Kind is "text" or "word" || cursor.Next.Kind == TokenKind.Word) && cursor.BareWords() is { } bare
                 && cursor.Meant(FindingCatalogue.UnknownClause, cursor.Current, Vocabulary.ClauseWords) is null)
             {
@@ -89,7 +89,7 @@ public sealed partial class Parser
 
         if (token.Kind != TokenKind.Word)
         {
-            var colour = token.Kind == TokenKind.Colour && head is not null ? $"of #{token.Text}" : null;
+            var colour = token.Kind == TokenKind.Colour && _opening == "card" ? $"of #{token.Text}" : null;
             cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"A clause cannot begin with {cursor.Here}.", colour is null ? ClauseHint(head) : $"Write {colour}.", colour);
             return null;
         }
@@ -158,9 +158,10 @@ public sealed partial class Parser
     private Clause? UnknownClause(Cursor cursor, Token token, PieceHead? head)
     {
         var (hint, replacement) = cursor.Meant(FindingCatalogue.UnknownClause, token, Vocabulary.ClauseWords) is { } meant ? ($"Did you mean {meant}?", meant)
+            : token.Is("foam") || token.Is("popped") ? ("Write on foam.", "on foam")
             : head is not null && Vocabulary.Kinds.Contains(token.Text) ? ($"Put the {token.Text.ToLowerInvariant()} on a line of its own, indented beneath what it lies on.", (string?)null)
             // A word alone is what people say for a colour.
-            : head is not null && cursor.Current.Kind is TokenKind.Comma or TokenKind.End ? ($"Write of {token.Text} if that is its paper or colour.", $"of {token.Text}")
+            : _opening == "card" && cursor.Current.Kind is TokenKind.Comma or TokenKind.End ? ($"Write of {token.Text} if that is its paper or colour.", $"of {token.Text}")
             : (ClauseHint(head), (string?)null);
         cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' begins no clause.", hint, replacement);
         return null;

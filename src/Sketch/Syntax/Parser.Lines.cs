@@ -238,6 +238,12 @@ public sealed partial class Parser
             return new CountLine(tokens, word, count);
         }
 
+        if (word == "make" && cursor.Next.Is("of") && (cursor.Current.Is("card") || cursor.Current.Is("cards")))
+        {
+            cursor.Report(FindingCatalogue.LeftOver, cursor.Current.Span, "A make line makes cards anyway.", $"Take '{cursor.Current.Text}' away.", "");
+            cursor.Take();
+        }
+
         if (!cursor.TakeWord("of"))
         {
             cursor.MissingWord("the word of", hint, "of");

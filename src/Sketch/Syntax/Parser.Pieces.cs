@@ -221,6 +221,11 @@ public sealed partial class Parser
         const string hint = "Write a size such as A2 or 5 x 7.";
         _lengthsRead = true;
         var start = cursor.Current.Span;
+        if (cursor.Current.Kind == TokenKind.Number && cursor.Next.Kind == TokenKind.Word && IsNoun(cursor.Next.Text))
+        {
+            return null;
+        }
+
         if (cursor.Current.Kind == TokenKind.Number || cursor.Current.Is("full"))
         {
             // In a stash a bare count may stand where the size would ("offcut gulls: 6 x 4, 2").

@@ -70,6 +70,20 @@ public sealed partial class Parser
     private static EdgeClause? ReadEdge(Cursor cursor, Edge edge)
     {
         var word = edge.ToString().ToLowerInvariant();
+        if (edge is Edge.Top or Edge.Bottom && (cursor.Current.Is("left") || cursor.Current.Is("right")))
+        {
+            var corner = $"{(edge == Edge.Top ? "upper" : "lower")} {cursor.Current.Text.ToLowerInvariant()}";
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span), $"A corner is upper or lower, not {word}.",
+                $"Write {corner} 1/4.", cursor.Next.Kind == TokenKind.Number ? corner : null);
+            return null;
+        }
+
+        if (cursor.Current.Is("fold"))
+        {
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span), "The side of a fold stands after it.", $"Write fold {word}.", $"fold {word}");
+            return null;
+        }
+
         return cursor.Length($"Write {word} 1/4.", signed: true) is { } distance ? new(edge, distance.Value, default) : null;
     }
 

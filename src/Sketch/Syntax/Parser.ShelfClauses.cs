@@ -70,11 +70,13 @@ public sealed partial class Parser
 
     private static Clause? ReadQuantity(Cursor cursor)
     {
-        if (cursor.Next.Is("from") && Vocabulary.Edges.Contains(cursor.Peek(2).Text))
+        // As people say it: "1/4 from left", "1/8 border".
+        var from = cursor.Next.Is("from") ? 2 : 1;
+        var what = cursor.Peek(from);
+        if (what.Kind == TokenKind.Word && (Vocabulary.Edges.Contains(what.Text) || (from == 1 && Vocabulary.BeforeLengths.Contains(what.Text))))
         {
-            // As people say it: "1/4 from left".
-            var mended = $"{cursor.Peek(2).Text.ToLowerInvariant()} {cursor.Current.Text}";
-            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Current.Span, cursor.Peek(2).Span), "A distance stands after its edge.", $"Write {mended}.", mended);
+            var mended = $"{what.Text.ToLowerInvariant()} {cursor.Current.Text}";
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Current.Span, what.Span), $"A length stands after the word {what.Text.ToLowerInvariant()}.", $"Write {mended}.", mended);
             return null;
         }
 
@@ -102,6 +104,7 @@ public sealed partial class Parser
             return null;
         }
 
-        return cursor.Length("Write 40 ft long.") is { } length && Word(cursor, "long", "40 ft long") ? new LongClause(length.Value, default) : null;
+        var written = cursor.Current.Text;
+        return cursor.Length("Write 40 ft long.") is { } length && Word(cursor, "long", $"{written} long") ? new LongClause(length.Value, default) : null;
     }
 }

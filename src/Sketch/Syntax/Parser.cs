@@ -228,7 +228,7 @@ public sealed partial class Parser
     }
 
     /// <summary>
-    /// Takes the colon away, and tells so, that people put after a face or another word that needs none: <c>front:</c>, <c>base: A2</c>. Before
+    /// Takes the colon away, and tells so, that people put after a face, a kind or another word that needs none: <c>front:</c>, <c>base: A2</c>. Before
     /// a kind of piece it makes the word a name.
     /// </summary>
     private LogicalLine WithoutNeedlessColon(LogicalLine line)
@@ -237,7 +237,7 @@ public sealed partial class Parser
         var at = line.Tokens.Count > 2 && line.Tokens[1].Kind != TokenKind.Colon
             && (first.Is("inside") ? line.Tokens[1].Is("left") || line.Tokens[1].Is("top") : first.Is("envelope") && line.Tokens[1].Is("back")) ? 2 : 1;
         if (first.Kind != TokenKind.Word || line.Tokens.Count <= at + 1 || line.Tokens[at].Kind != TokenKind.Colon
-            || !(Vocabulary.Faces.Contains(first.Text) || Vocabulary.WithoutColon.Contains(first.Text))
+            || !(Vocabulary.Faces.Contains(first.Text) || Vocabulary.WithoutColon.Contains(first.Text) || (_opening == "card" && Vocabulary.Kinds.Contains(first.Text)))
             || IsPiece(new(_source, line, _findings, _units), at + 1))
         {
             return line;

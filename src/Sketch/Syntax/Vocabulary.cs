@@ -32,6 +32,9 @@ public static class Vocabulary
     public static readonly FrozenSet<string> WithoutColon =
         Set("card", "batch", "stash", "like", "message", "note", "font", "date", "units", "refit", "base", "make", "makers", "spare", "for", "cut");
 
+    /// <summary>Words of clauses that take one length.</summary>
+    public static readonly FrozenSet<string> BeforeLengths = Set("border", "showing", "raised", "gap", "wrap", "letters", "notch", "corners", "thick");
+
     /// <summary>Words that begin a line of a batch.</summary>
     public static readonly FrozenSet<string> BatchLines = Set("batch", "stash", "units", "for", "makers", "spare", "make", "role", "message", "cut", "date", "note");
 
@@ -69,6 +72,8 @@ public static class Vocabulary
         ["color"] = "of",
         ["colour"] = "of",
         ["middle"] = "centre",
+        ["portrait"] = "upright",
+        ["margin"] = "showing",
         ["rotate"] = "turn",
         ["rotated"] = "turn",
         ["tilt"] = "turn",

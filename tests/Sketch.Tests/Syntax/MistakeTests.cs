@@ -121,10 +121,18 @@ public class MistakeTests
         Assert.StartsWith("Did you mean", Assert.Single(Compiler.Compile(new("a.card", text), new TestSurroundings()).Findings).Hint, StringComparison.Ordinal);
 
     [Theory]
+    [InlineData("cardstock navy: 25 sheets", "Write cardstock navy: 12 x 12, 3 sheets.")]
+    [InlineData("envelope A2: 50", "Write width x height, such as 12 x 12.")]
+    public void A_size_that_is_missing_in_a_stash_is_one_mistake(string line, string hint) =>
+        Assert.Equal(hint, Assert.Single(Compiler.Compile(new("a.stash", $"stash \"x\"\n{line}\n"), new TestSurroundings()).Findings).Hint);
+
+    [Theory]
     [InlineData("Dear all, this is my card", "Let the first line be card \"Fair winds\" and the next base A2, fold left, of white; then come faces such as front, with their pieces beneath.")]
     [InlineData("stash \"x\"\ncupboard", "A line of a stash begins with paper, cardstock, offcut, gem, line, foam, tape, envelope, units or note.")]
     [InlineData("batch \"x\"\nenvelopes 3", "Begin with make, cut, for, stash or another word of a batch.")]
     [InlineData("stash \"x\"\npaper gulls: 12 x 12, sheets 3", "A paper takes clauses such as 3 sheets, trim 1/4 bottom, upright, front dots navy, weight 216 gsm or price 0.99.")]
+    [InlineData("stash \"x\"\nline gold: 1/16, 25 ft", "Write 25 ft long.")]
+    [InlineData("batch \"x\"\nmake 2 cards of \"a.card\"", "Take 'cards' away.")]
     [InlineData("stash \"x\"\npaper: gulls 12 x 12, 3 sheets", "Write paper gulls: and its size.")]
     public void A_hint_speaks_of_what_such_a_file_holds(string text, string hint) => Assert.Equal(hint, Assert.Single(Reading.File(text).Findings).Hint);
 
