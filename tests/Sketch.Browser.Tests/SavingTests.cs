@@ -126,6 +126,47 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task Taking_the_other_text_keeps_mine_among_the_earlier_ones()
+    {
+        await TypeAMark();
+        Write("watch.card", Theirs);
+        await Button("Take the other text").ClickAsync();
+        await ExpectText(Page, "# by another hand");
+        await Page.ReloadAsync();
+        await ExpectText(Page, "# by another hand");
+        await Button("Earlier texts…").ClickAsync();
+        await Button("Bring it back").ClickAsync();
+        await ExpectText(Page, "# mine");
+    }
+
+    [Fact]
+    public async Task Of_two_files_opened_at_once_the_later_choice_is_shown()
+    {
+        await Page.RouteAsync("**/text?file=museum.stash*", async route =>
+        {
+            await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
+            await ExpectText(Page, "Lamp day");
+            await route.ContinueAsync();
+        });
+        var answered = Page.WaitForResponseAsync("**/text?file=museum.stash*");
+        await Page.Locator("#file").SelectOptionAsync("museum.stash");
+        await answered;
+        await Expect(Page.Locator("#file")).ToHaveValueAsync("lamp-day.batch");
+        await ExpectText(Page, "Lamp day");
+    }
+
+    [Fact]
+    public async Task Typing_in_a_deleted_file_is_told_as_such_after_a_reload()
+    {
+        await TypeAMark();
+        await KeptByTheServer();
+        File.Delete(Path.Combine(Folder, "watch.card"));
+        await Page.ReloadAsync();
+        await Expect(Notice).ToContainTextAsync("no longer in the folder");
+        await ExpectText(Page, "# mine");
+    }
+
+    [Fact]
     public async Task Taking_the_other_text_can_be_undone()
     {
         await TypeAMark();

@@ -109,6 +109,34 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task A_text_changed_during_the_search_is_told_beside_the_plan()
+    {
+        await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
+        await Page.RouteAsync("**/plan", async route =>
+        {
+            await TypeAt(4, " # more");
+            await route.ContinueAsync();
+        });
+        await Button("Work out the sheets").ClickAsync();
+        await Expect(Plan.Locator("svg").First).ToBeVisibleAsync();
+        await Expect(Page.GetByText("The text has changed since")).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task Another_batch_can_be_worked_out_while_the_first_is_not_answered()
+    {
+        Write("second.batch", Read("lamp-day.batch").Replace("Lamp day", "Second day", StringComparison.Ordinal));
+        await Expect(Page.Locator("#file option[value='second.batch']")).ToHaveCountAsync(1);
+        await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
+        await Page.RouteAsync("**/plan", _ => Task.CompletedTask);
+        await Button("Work out the sheets").ClickAsync();
+        await Page.UnrouteAsync("**/plan");
+        await Page.Locator("#file").SelectOptionAsync("second.batch");
+        await Button("Work out the sheets").ClickAsync();
+        await Expect(Plan.Locator("svg").First).ToBeVisibleAsync();
+    }
+
+    [Fact]
     public async Task That_the_sheets_are_worked_out_is_told_to_a_screen_reader()
     {
         await WorkOut();

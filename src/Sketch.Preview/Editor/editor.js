@@ -13,8 +13,6 @@ import { markedLines, setMarked } from './marked.js';
 import { offer } from './offers.js';
 import { offset, replace } from './places.js';
 
-export const kind = 'full';
-
 /**
  * Puts an editor into an element that has a height. Lines and columns count from 1, columns in UTF-16 units, ends exclusive; what lies outside
  * the text is moved into it. Line breaks are handed back as they came.

@@ -2,8 +2,6 @@
  * The page's text editor where the full one could not be had: a text area with line numbers, marks of findings and its own undo. It keeps
  * the same contract as editor.js.
  */
-export const kind = 'plain';
-
 const signs = { error: '✖', warning: '▲', note: '●' };
 const weights = ['note', 'warning', 'error'];
 const mostSteps = 300;

@@ -6,7 +6,7 @@ import { get, post } from './server.js';
 const ending = /\.(card|stash|batch)$/i;
 
 /** Asks for a new file and begins it; returns its name, or null when it was left. */
-export async function begin(window) {
+export async function begin() {
   const field = element('input', { id: 'new-name', required: true, value: 'new', autocomplete: 'off', spellcheck: false });
   const kinds = [['card', 'A card'], ['stash', 'A stash: what is on the shelf'], ['batch', 'A batch: which cards, and how many']].map(([kind, text], i) =>
     element('label', { className: 'check' }, element('input', {
@@ -22,7 +22,7 @@ export async function begin(window) {
     const name = field.value.trim();
     const file = ending.test(name) ? name : `${name}.${document.querySelector('input[name=kind]:checked').value}`;
     try {
-      await post('begin', { file, window });
+      await post('begin', { file });
       return file;
     } catch (problem) {
       // The name stays, to be changed.

@@ -1,5 +1,6 @@
 // The file that is open in this window: what the disk holds of it, what is typed and not saved, and whose text stands when the two part.
 import { notice, quiet } from './dialog.js';
+import { latest } from './latest.js';
 import { get, post } from './server.js';
 
 /**
@@ -16,6 +17,7 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
   let saved = '';
   let stamp = '';
   let saving = null;
+  let openings = 0;
   let forgetting = Promise.resolve();
   let answered = () => {};
 
@@ -27,10 +29,10 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
     answered = notice(sentence, ...answers);
   }
 
-  /** Opens a file; false when it cannot be. */
+  /** Opens a file; false when it cannot be, or another was opened meanwhile. */
   async function open(file) {
-    // The last keys in the file that is left have to reach the program first.
-    if (name) await see();
+    openings += 1;
+    const mine = openings;
     let found;
     try {
       found = await get('text', { file, window });
@@ -38,10 +40,13 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
       tellProblem(problem);
       return false;
     }
+    // The last keys in the file that is left have to reach the program first.
+    if (name) await see();
+    if (mine !== openings) return false;
     quiet();
     [name, saved, stamp] = [file, found.text, found.stamp];
     opened();
-    editor.open(found.text);
+    editor.open(found.text, file.split('.').at(-1).toLowerCase());
     if (found.unsaved?.own) takeUp(found.unsaved);
     else if (found.unsaved) offer(found.unsaved);
     await listChanged();
@@ -59,14 +64,16 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
   function takeUp(unsaved) {
     editor.replaceAll(unsaved.text);
     // Where the file was changed after this was typed, saving would run into that, so it is asked now.
-    if (unsaved.stamp !== stamp) askWhose({ text: saved, stamp }, unsaved.stamp, 'This file was saved with another text after that was typed.');
+    if (!stamp) tellGone();
+    else if (unsaved.stamp !== stamp) askWhose({ text: saved, stamp }, unsaved.stamp, 'This file was saved with another text after that was typed.');
     stateChanged();
   }
 
   function offer(unsaved) {
     const when = new Date(unsaved.time).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
+    const file = name;
     const forget = (keep) => {
-      forgetting = post('forget', { file: name, window: unsaved.window, keep }).catch(tellProblem);
+      forgetting = post('forget', { file, window: unsaved.window, keep }).catch(tellProblem);
       return forgetting;
     };
     notice(`There is typing of ${when} in this file that was never saved.`,
@@ -106,12 +113,23 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
     stamp = known;
     tell(`${why} Nothing of either is lost: which text shall stand here?`,
       ['Keep my text', () => { know(); stateChanged(); see(); }],
-      ['Take the other text', () => { know(); replace(theirs.text); }]);
+      ['Take the other text', () => takeTheirs().catch(tellProblem)]);
+
+    async function takeTheirs() {
+      const file = name;
+      // What is typed here goes among the earlier texts: Undo has it only as long as this window is open.
+      await see();
+      await post('forget', { file, window, keep: true });
+      if (file !== name) return;
+      know();
+      await replace(theirs.text);
+    }
   }
 
   /** Compares with the disk, where another program or window has changed this file. */
   async function look() {
-    const file = name;
+    await saving;
+    const [file, known] = [name, stamp];
     let there = null;
     try {
       there = await get('text', { file, window });
@@ -122,6 +140,11 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
       }
     }
     if (file !== name) return;
+    // What was saved meanwhile makes the answer old.
+    if (saving || stamp !== known) {
+      await look();
+      return;
+    }
     // Where there is typing in a file that is gone, it comes without a stamp.
     if (!there?.stamp) {
       if (stamp) await tellGone();
@@ -145,7 +168,7 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
     stamp: () => stamp,
     isChanged,
     open,
-    look,
+    look: latest(look),
     replace,
     /** Settles when typing that is left aside is among the earlier texts. */
     leftAside: () => forgetting,

@@ -4,14 +4,47 @@ import { button, element, newId } from './elements.js';
 const signs = { error: '✕', warning: '▲', note: '●' };
 const words = { error: 'Error', warning: 'Warning', note: 'Note' };
 
-export function showFindings(list, findings, { goTo, mend, openFile }) {
-  const focused = list.contains(document.activeElement) ? [...list.querySelectorAll('button')].indexOf(document.activeElement) : -1;
-  list.replaceChildren(...findings.map((f) => item(f, { goTo, mend, openFile })));
-  // A finding that is mended takes its button along; the focus goes on to the next.
-  if (focused >= 0) {
-    const left = list.querySelectorAll('button');
-    (left[Math.min(focused, left.length - 1)] ?? list.closest('section[tabindex]')).focus();
+/**
+ * @param goTo Goes to a line and column of the text.
+ * @param openFile Opens another file at a line.
+ */
+export function makeFindings(list, summaryPlace, { editor, see, fileName, goTo, openFile }) {
+  let lastTold = '';
+
+  // The findings shown, and the text in which they were found.
+  let found = [];
+  let foundIn = '';
+
+  /** Mends by a hint. A key may have come in since the button was shown, so the finding is looked up anew in the text as it stands. */
+  async function mend({ code, message, replacement }) {
+    await see();
+    const now = found.find((f) => f.here && f.code === code && f.message === message && f.replacement === replacement);
+    if (now && editor.text() === foundIn) editor.apply({ ...now, text: replacement });
   }
+
+  function show({ findings, summary }, text) {
+    foundIn = text;
+    found = findings;
+    // Most keys find nothing new; a screen reader is not told the same again.
+    const now = JSON.stringify([fileName(), findings]);
+    if (now === lastTold) return;
+    lastTold = now;
+    editor.showFindings(findings.filter((f) => f.here));
+    summaryPlace.textContent = summary;
+    const focused = list.contains(document.activeElement) ? [...list.querySelectorAll('button')].indexOf(document.activeElement) : -1;
+    list.replaceChildren(...findings.map((f) => item(f, { goTo, mend, openFile })));
+    // A finding that is mended takes its button along; the focus goes on to the next.
+    if (focused >= 0) {
+      const left = list.querySelectorAll('button');
+      (left[Math.min(focused, left.length - 1)] ?? list.closest('section[tabindex]')).focus();
+    }
+  }
+
+  return {
+    show,
+    /** Forgets what was told, since another text is opened. */
+    clear() { lastTold = ''; },
+  };
 }
 
 function item(f, { goTo, mend, openFile }) {

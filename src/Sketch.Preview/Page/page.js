@@ -4,13 +4,14 @@ import { isTold, notice } from './dialog.js';
 import { createEditor } from './editor.js';
 import { offer } from './elements.js';
 import { makeFile } from './file.js';
-import { showFindings } from './findings.js';
+import { makeFindings } from './findings.js';
 import { latest } from './latest.js';
 import { listen } from './news.js';
 import { makePapers, makeShelf } from './papers.js';
 import { makePicture } from './picture.js';
 import { makeSizes, makeTemplates } from './print.js';
-import { get, post, Problem } from './server.js';
+import { makeSeeing } from './seeing.js';
+import { get, Problem } from './server.js';
 import { makeSheets } from './sheets.js';
 import { makeTabs } from './tabs.js';
 import { papersTried, rememberTried } from './tried.js';
@@ -23,27 +24,34 @@ const thisWindow = await windowName();
 const work = { sight: null, stash: '', choices: new Map() };
 let files = [];
 
-// Sends the text as it stands; settles when the program has it and all that came after.
-const see = latest(look);
-const keep = latest(handOver);
-
 const editor = createEditor(byId('editor'), {
   text: '',
   label: 'Text of the file',
   nonce: document.querySelector('meta[name=style-nonce]').content,
   words: await get('words'),
   changed: () => { tellState(); panels.sheets.changed(); see(); keep(); },
-  caretMoved: (line) => picture.mark(line),
+  caretMoved: (line) => { editor.mark(0, 0); picture.mark(line); },
+});
+const { see, keep, isGone } = makeSeeing({
+  sheet: () => ({
+    ...asked(), text: editor.text(), stamp: file.stamp(), saved: !file.isChanged(), stash: work.stash,
+    choices: [...work.choices].map(([role, paper]) => `${role}=${paper}`),
+  }),
+  wanted: () => ({ unfolded: picture.isUnfolded(), known: picture.known() }),
+  shown: show,
+  tellProblem,
 });
 const file = makeFile({ editor, window: thisWindow, see, opened, listChanged: listFiles, stateChanged: tellState, tellProblem });
 
 const asked = () => ({ file: file.name(), window: thisWindow });
+const findings = makeFindings(byId('findings'), byId('summary'), { editor, see, fileName: () => file.name(), goTo, openFile: open });
 const tabs = makeTabs(document.querySelector('[role=tablist]'), byId('panels'), () => refreshTab());
 const picture = makePicture(tabs.add('picture', 'Picture'), {
   picked: (line) => { goTo(line); editor.mark(line, line); picture.mark(line); },
   asked: () => see(),
 });
 const panels = {
+  picture,
   papers: makePapers(tabs.add('papers', 'Papers'), {
     work, asked, tellProblem,
     chosen: () => { rememberTried(file.name(), work); return see(); },
@@ -56,7 +64,7 @@ const panels = {
   shelf: makeShelf(tabs.add('shelf', 'Shelf'), { asked, goTo }),
   sizes: makeSizes(tabs.add('sizes', 'Sizes'), asked),
   templates: makeTemplates(tabs.add('templates', 'Templates'), asked, () => work.sight?.findings.some((f) => f.severity === 'error') ?? true),
-  sheets: makeSheets(tabs.add('sheets', 'Sheets'), { asked, tellProblem, showFindings: showFound }),
+  sheets: makeSheets(tabs.add('sheets', 'Sheets'), { asked, tellProblem, textNow: () => editor.text(), showFindings: findings.show }),
 };
 const tabsFor = { none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates'], stash: ['shelf'], batch: ['sheets'] };
 
@@ -64,76 +72,15 @@ function refreshTab() {
   if (file.name()) panels[tabs.current()]?.refresh()?.catch(tellProblem);
 }
 
-const sheet = () => ({
-  ...asked(), text: editor.text(), stamp: file.stamp(), saved: !file.isChanged(), stash: work.stash,
-  choices: [...work.choices].map(([role, paper]) => `${role}=${paper}`),
-});
-
-// The text that the program has, or is getting; and the handing over that is under way, which must not come after a later text.
-let sent = '';
-let handing = null;
-
-// Seeing what the text comes to.
-async function look() {
-  await handing;
-  const [name, text] = [file.name(), editor.text()];
-  if (!name) return;
-  sent = text;
-  try {
-    const sight = await post('see', { ...sheet(), unfolded: picture.isUnfolded(), known: picture.known() });
-    isGone = false;
-    if (name === file.name()) show(sight, text);
-  } catch (problem) {
-    isGone = problem.status === 0;
-    tellProblem(problem);
-  }
-}
-
-/** Hands over what is typed while the program is long about an earlier text, so that it is kept on the disk meanwhile. */
-async function handOver() {
-  await new Promise((settled) => { setTimeout(settled, 250); });
-  if (!file.name() || editor.text() === sent) return;
-  sent = editor.text();
-  handing = post('typed', sheet()).catch(tellProblem);
-  await handing;
-}
-
-// Whether the program has stopped: then typing is nowhere but in this window.
-let isGone = false;
-addEventListener('beforeunload', (event) => { if (isGone && file.isChanged()) event.preventDefault(); });
+addEventListener('beforeunload', (event) => { if (isGone() && file.isChanged()) event.preventDefault(); });
 
 function show(sight, text) {
   work.sight = sight;
   tabs.offer(tabsFor[sight.kind]);
   if (sight.kind === 'card') picture.show(sight.pictures);
-  showFound(sight, text);
+  findings.show(sight, text);
   document.title = `${file.isChanged() ? '• ' : ''}${sight.title ?? file.name()} – Sketch`;
   if (tabs.current() !== 'picture') refreshTab();
-}
-
-let lastFound = '';
-
-// The findings shown, and the text in which they were found.
-let shownFindings = [];
-let foundIn = '';
-
-/** Mends by a hint. A key may have come in since the button was shown, so the finding is looked up anew in the text as it stands. */
-async function mend({ code, message, replacement }) {
-  await see();
-  const now = shownFindings.find((f) => f.here && f.code === code && f.message === message && f.replacement === replacement);
-  if (now && editor.text() === foundIn) editor.apply({ ...now, text: replacement });
-}
-
-function showFound({ findings, summary }, text = editor.text()) {
-  foundIn = text;
-  shownFindings = findings;
-  // Most keys find nothing new; a screen reader is not told the same again.
-  const now = JSON.stringify([file.name(), findings]);
-  if (now === lastFound) return;
-  lastFound = now;
-  editor.showFindings(findings.filter((f) => f.here));
-  byId('summary').textContent = summary;
-  showFindings(byId('findings'), findings, { goTo, mend, openFile: open });
 }
 
 function tellState() {
@@ -185,7 +132,7 @@ function opened() {
   picture.clear();
   panels.sheets.clear();
   panels.papers.clear();
-  lastFound = '';
+  findings.clear();
   work.sight = null;
   const tried = papersTried(name);
   if (tried && (!tried.stash || files.includes(tried.stash))) Object.assign(work, tried);
@@ -193,14 +140,19 @@ function opened() {
   location.hash = encodeURIComponent(name);
 }
 
-/** What another program or window changed: a file, or any where the name is empty. */
-async function changedOnDisk(name) {
-  if (file.name() && (name === file.name() || !name)) await file.look();
-  if (name && name === file.name()) return;
+const refreshFolder = latest(async () => {
+  // Many files may change at once.
+  await new Promise((settled) => { setTimeout(settled, 50); });
   await listFiles();
   panels.papers.shelfChanged();
   panels.sheets.changed();
-  see();
+  await see();
+});
+
+/** What another program or window changed: a file, or any where the name is empty. */
+async function changedOnDisk(name) {
+  if (file.name() && (name === file.name() || !name)) await file.look();
+  if (!name || name !== file.name()) await refreshFolder();
 }
 
 /** The file that the address names; an address that somebody spoilt names none. */
@@ -221,7 +173,7 @@ addEventListener('hashchange', () => {
 const save = () => file.save();
 
 async function beginFile() {
-  const name = await begin(thisWindow);
+  const name = await begin();
   if (!name) return;
   await open(name);
   editor.focus();
@@ -236,8 +188,9 @@ async function tidyText() {
 
 async function bringTextBack() {
   await file.leftAside();
-  const text = await bringBack(file.name());
-  if (text !== null) file.replace(text);
+  const name = file.name();
+  const text = await bringBack(name);
+  if (text !== null && name === file.name()) file.replace(text);
 }
 
 const does = { begin: beginFile, undo: () => editor.undo(), redo: () => editor.redo(), tidy: tidyText, back: bringTextBack, save };
@@ -272,7 +225,7 @@ const top = document.querySelector('.top');
 new ResizeObserver(() => document.documentElement.style.setProperty('--top', `${top.offsetHeight}px`)).observe(top);
 tabs.offer(tabsFor.none);
 
-listen(thisWindow, (name) => changedOnDisk(name).catch(tellProblem));
+listen(thisWindow, (name) => changedOnDisk(name).catch(tellProblem), (sentence) => notice(sentence, ['Put this away', null]));
 await listFiles();
 const first = fileOfAddress() || files.find((f) => f.endsWith('.card')) || files[0];
 if (first) await open(first);

@@ -1,7 +1,8 @@
-// Papers of the shelf: swatches at true scale, put into the roles of a card; the card in many papers; and the choice kept as text.
+// Papers of the shelf: swatches at true scale, put into the roles of a card, and the choice kept as text.
 import { moveByArrows } from './arrows.js';
 import { button, element, offer } from './elements.js';
 import { get, post } from './server.js';
+import { makeVariants } from './variants.js';
 
 const picture = (svg) => `data:image/svg+xml;base64,${btoa(String.fromCharCode(...new TextEncoder().encode(svg)))}`;
 
@@ -39,22 +40,22 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
   let shelf = { stash: null, age, papers: [] };
   let orders = { file: null, age, found: [] };
   const stash = element('select', { id: 'stash' });
-  stash.addEventListener('change', () => { work.stash = stash.value; work.choices.clear(); variants.replaceChildren(); chosen(); });
+  stash.addEventListener('change', () => { work.stash = stash.value; work.choices.clear(); variants.clear(); chosen(); });
   const roles = element('fieldset', {}, element('legend', {}, 'Which role gets another paper?'));
   const rows = element('div', { className: 'choices' });
   roles.append(rows);
   const list = element('ul', { className: 'swatches' });
   const swatchArrows = moveByArrows(list);
-  const told = element('p', { className: 'empty', role: 'status' });
   // These are never disabled, which would drop the focus when one of them has done its work.
   const own = button('Back to the card’s own papers', ifChosen(() => { work.choices.clear(); chosen(); }));
   const keepHere = button('Keep these papers in the card', ifChosen(keepInCard));
   const order = element('select', { id: 'orders' });
   const keepThere = button('Keep them in the batch', ifChosen(keepInBatch));
   const inBatch = element('span', { className: 'check' }, element('label', { htmlFor: 'orders' }, 'or only for '), order, keepThere);
-  const many = button('Show the card in many papers', showVariants);
-  const variants = element('ul', { className: 'swatches' });
-  const variantArrows = moveByArrows(variants);
+  const variants = makeVariants({ asked, chosen: (choices) => {
+    for (const choice of choices) work.choices.set(...choice.split('='));
+    chosen();
+  } });
   const broken = element('p', { className: 'empty', hidden: true }, 'No paper can be shown: the stash has errors, or holds none. Open it, and mend what is told there.');
   const none = element('p', { className: 'empty', hidden: true });
   const trial = element('figure', { className: 'trial' });
@@ -63,7 +64,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
       element('div', { className: 'choices' }, element('label', { htmlFor: 'stash' }, 'Shelf '), stash), broken, none,
       roles, element('div', { className: 'choices' }, keepHere, inBatch, own), list),
     trial,
-    element('div', { className: 'wide' }, element('h3', {}, 'The card in many papers'), element('p', {}, many), told, variants));
+    variants.part);
 
   function ifChosen(act) {
     return () => {
@@ -95,40 +96,9 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
     const at = [...list.querySelectorAll('button')].indexOf(document.activeElement);
     list.replaceChildren(...shelf.papers.map((paper) => swatch(paper, paper.choice === inUse, () => { work.choices.set(role, paper.choice); chosen(); })));
     list.hidden = !role;
-    variants.querySelectorAll('[aria-pressed=true]').forEach((b) => b.setAttribute('aria-pressed', String(b.choices.every((c) => {
-      const [of, paper] = c.split('=');
-      return work.choices.get(of) === paper;
-    }))));
+    variants.tellChosen(work.choices);
     swatchArrows.renewed();
     if (at >= 0) list.querySelectorAll('button')[at]?.focus();
-  }
-
-  async function showVariants() {
-    if (many.ariaDisabled === 'true') return;
-    many.ariaDisabled = 'true';
-    told.textContent = 'Trying papers …';
-    try {
-      const answer = await get('variants', asked());
-      told.textContent = answer.told.charAt(0).toUpperCase() + answer.told.slice(1);
-      variants.replaceChildren(...answer.variants.map((variant) => {
-        const image = element('img', { src: `data:image/png;base64,${variant.picture}`, alt: '' });
-        const take = element('button', {
-          type: 'button', className: 'variant', 'aria-pressed': 'false',
-          click: () => {
-            for (const choice of variant.choices) work.choices.set(...choice.split('='));
-            variants.querySelectorAll('button').forEach((b) => b.setAttribute('aria-pressed', String(b === take)));
-            chosen();
-          },
-        }, image, element('span', { className: 'label' }, variant.name));
-        take.choices = variant.choices;
-        return element('li', {}, take);
-      }));
-      variantArrows.renewed();
-    } catch (problem) {
-      told.textContent = problem.message;
-      variants.replaceChildren();
-    }
-    many.ariaDisabled = null;
   }
 
   async function keepInCard() {
@@ -149,6 +119,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
   async function keepInBatch() {
     const [batch, line] = order.value.split('\n');
     try {
+      await chosen();
       await post('keep', { ...asked(), batch, line: Number(line) });
       tell(`The papers are kept in ${batch}, for the cards of line ${line}.`);
     } catch (problem) {
@@ -169,8 +140,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
   return {
     clear() {
       age += 1;
-      variants.replaceChildren();
-      told.textContent = '';
+      variants.clear();
     },
     async refresh() {
       offer(stash, [['', 'none: the colours that the card says'], ...stashes().map((s) => [s, s])], work.stash);

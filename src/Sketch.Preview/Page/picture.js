@@ -131,6 +131,7 @@ export function makePicture(panel, { picked, asked }) {
     known: () => [...shown.values()].map((f) => f.stamp),
     clear() {
       stale.hidden = true;
+      marked = 0;
       shown.clear();
       faces.replaceChildren();
     },
@@ -168,6 +169,8 @@ export function makePicture(panel, { picked, asked }) {
         mark(face);
       });
     },
+    /** Frames anew what is marked: what is not in sight has no size to frame. */
+    refresh() { shown.forEach(mark); },
     mark(line) {
       if (line === marked) return;
       marked = line;

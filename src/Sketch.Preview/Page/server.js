@@ -11,22 +11,33 @@ export class Problem extends Error {
 
 const gone = 'The program has stopped, so nothing is drawn or saved any more, and what you type from now on is in this window alone. Start it again with sketch open: what you typed until then will be offered to you.';
 
+/** What went wrong, as a problem to tell: what is none comes of an answer that broke off. */
+export const asProblem = (reason) => (reason instanceof Problem ? reason : new Problem(gone, 0));
+
 async function ask(address, options) {
   let response;
   try {
     response = await fetch(address, options);
   } catch (reason) {
-    if (options?.signal?.aborted) throw reason;
-    throw new Problem(gone, 0);
+    throw asProblem(reason);
   }
   if (response.ok) return response;
   const answer = await response.json().catch(() => ({}));
   throw new Problem(answer.problem ?? `The program could not answer (${response.status}).`, response.status, answer);
 }
 
-export const get = async (address, values = {}) => (await ask(`${address}?${new URLSearchParams(values)}`)).json();
+async function json(response) {
+  try {
+    return await response.json();
+  } catch (reason) {
+    throw asProblem(reason);
+  }
+}
 
-export const post = async (address, body) => (await send(address, body)).json();
+export const get = async (address, values = {}) => json(await ask(`${address}?${new URLSearchParams(values)}`));
 
-export const send = (address, body) =>
-  ask(address, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
+export const post = async (address, body) => json(await send(address, body));
+
+/** Asks for an answer that comes in parts; `signal` ends it. */
+export const send = (address, body, signal) =>
+  ask(address, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body), signal });

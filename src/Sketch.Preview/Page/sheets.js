@@ -1,11 +1,13 @@
 // The sheets of a batch: how far the search has come, then shortages and supplies, diagrams and cuts; and the same to print.
 import { button, element, markup } from './elements.js';
-import { post, send } from './server.js';
+import { asProblem, post, send } from './server.js';
 
-export function makeSheets(panel, { asked, tellProblem, showFindings }) {
-  let isSearching = false;
+export function makeSheets(panel, { asked, tellProblem, textNow, showFindings }) {
+  // The search that is under way, and whether the files changed since it or the last one began.
+  let search = null;
+  let isOutdated = false;
   const start = button('Work out the sheets', work, { className: 'chief' });
-  const enough = button('Take the best so far', () => post('enough', asked()).catch(tellProblem), { hidden: true });
+  const enough = button('Take the best so far', () => post('enough', search?.of ?? asked()).catch(tellProblem), { hidden: true });
   const outdated = element('p', { className: 'empty', hidden: true }, 'The text has changed since: work the sheets out again.');
   const progress = element('div', { className: 'progress' });
   const told = element('p', { role: 'status' });
@@ -16,8 +18,10 @@ export function makeSheets(panel, { asked, tellProblem, showFindings }) {
     element('div', { className: 'choices' }, start, enough), outdated, told, progress, links, plan);
 
   async function work() {
-    if (isSearching) return;
-    isSearching = true;
+    if (search) return;
+    const mine = { of: asked(), text: textNow(), end: new AbortController() };
+    search = mine;
+    isOutdated = false;
     // Not disabled, which would drop the focus.
     start.ariaDisabled = 'true';
     enough.hidden = false;
@@ -26,20 +30,24 @@ export function makeSheets(panel, { asked, tellProblem, showFindings }) {
     progress.replaceChildren();
     told.textContent = 'Looking for the fewest sheets …';
     const papers = new Map();
-    const { file } = asked();
     try {
-      const response = await send('plan', asked());
+      const response = await send('plan', mine.of, mine.end.signal);
       for await (const line of lines(response.body)) {
-        if (file !== asked().file) break;
-        if (line.done) finish(line);
+        if (line.done) finish(line, mine);
         else tell(papers, line);
       }
-    } catch (problem) {
+    } catch (reason) {
+      if (search !== mine) return;
       progress.replaceChildren();
       told.textContent = '';
-      tellProblem(problem);
+      tellProblem(asProblem(reason));
+    } finally {
+      if (search === mine) rest();
     }
-    isSearching = false;
+  }
+
+  function rest() {
+    search = null;
     start.ariaDisabled = null;
     if (document.activeElement === enough) start.focus();
     enough.hidden = true;
@@ -54,16 +62,18 @@ export function makeSheets(panel, { asked, tellProblem, showFindings }) {
     papers.get(paper).textContent = sheets <= bound ? `${paper}: ${sheets} ${sheets === 1 ? 'sheet' : 'sheets'}, and no fewer will do` : `${paper}: ${sheets} sheets so far, at least ${bound}`;
   }
 
-  function finish({ html, ...found }) {
+  function finish({ html, ...found }, { of, text }) {
     progress.replaceChildren();
-    showFindings(found);
+    // What was found in an earlier text has its places there.
+    if (textNow() === text) showFindings(found, text);
+    outdated.hidden = html === null || !isOutdated;
     if (html === null) {
       told.textContent = 'There is no plan yet: mend what is told beneath the text, and work it out again.';
       return;
     }
     told.textContent = 'Ready. What is missing comes first, then what to cut.';
     plan.replaceChildren(markup(html));
-    const address = (name) => `${name}?${new URLSearchParams(asked())}`;
+    const address = (name) => `${name}?${new URLSearchParams(of)}`;
     links.replaceChildren(
       element('a', { href: address('booklet.pdf'), target: '_blank', rel: 'noopener', className: 'chief' }, 'Open the booklet (PDF)'),
       element('a', { href: address('cuts.csv'), download: 'cuts.csv' }, 'Cut list for a spreadsheet'),
@@ -73,8 +83,19 @@ export function makeSheets(panel, { asked, tellProblem, showFindings }) {
 
   return {
     refresh() {},
-    clear() { plan.replaceChildren(); progress.replaceChildren(); told.textContent = ''; links.hidden = outdated.hidden = true; },
-    changed() { outdated.hidden = plan.childElementCount === 0; },
+    clear() {
+      const before = search;
+      rest();
+      before?.end.abort();
+      plan.replaceChildren();
+      progress.replaceChildren();
+      told.textContent = '';
+      links.hidden = outdated.hidden = true;
+    },
+    changed() {
+      isOutdated = true;
+      outdated.hidden = plan.childElementCount === 0;
+    },
   };
 }
 
@@ -90,7 +111,7 @@ async function* lines(body) {
       for (const part of parts) yield JSON.parse(part);
     }
   } finally {
-    // Whoever stops listening lets the program stop searching.
-    reader.cancel();
+    // Whoever stops listening lets the program stop searching; a stream that has broken off refuses this, and need not be told.
+    reader.cancel().catch(() => {});
   }
 }

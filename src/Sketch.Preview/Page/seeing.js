@@ -1,0 +1,59 @@
+// Sends what is typed to the program, which keeps it and answers with what it comes to.
+import { latest } from './latest.js';
+import { post } from './server.js';
+
+const patience = 250;
+const betweenTries = 1000;
+const pause = (time) => new Promise((settled) => { setTimeout(settled, time); });
+
+/**
+ * @param sheet What is typed, and in which file; its `file` is empty when none is open.
+ * @param wanted What else to say when the answer shall be shown.
+ * @param shown Called with each answer and the text that it is of.
+ */
+export function makeSeeing({ sheet, wanted, shown, tellProblem }) {
+  // The text that the program has or is getting, null where that is not sure; and the handing over that is under way, which must not come after a later text.
+  let sent = null;
+  let handing = null;
+  let isGone = false;
+
+  /** Sends the text as it stands; settles when the program has it and all that came after. */
+  const see = latest(async () => {
+    await handing;
+    const now = sheet();
+    if (!now.file) return;
+    const answer = await send('see', { ...now, ...wanted() });
+    if (answer && now.file === sheet().file) shown(answer, now.text);
+  });
+
+  /** Hands over what is typed while the program is long about an earlier text, so that it is kept on the disk meanwhile. */
+  const keep = latest(async () => {
+    await pause(patience);
+    const now = sheet();
+    if (!now.file || now.text === sent) return;
+    handing = send('typed', now);
+    await handing;
+  });
+
+  async function send(address, said) {
+    sent = said.text;
+    try {
+      const answer = await post(address, said);
+      isGone = false;
+      return answer;
+    } catch (problem) {
+      sent = null;
+      isGone = problem.status === 0;
+      tellProblem(problem);
+      if (!isGone) setTimeout(keep, betweenTries);
+      return null;
+    }
+  }
+
+  return {
+    see,
+    keep,
+    /** Whether the program has stopped: then typing is nowhere but in this window. */
+    isGone: () => isGone,
+  };
+}

@@ -1,0 +1,63 @@
+// The card in many papers: a sheet of pictures, of which one is taken by a click.
+import { moveByArrows } from './arrows.js';
+import { button, element } from './elements.js';
+import { get } from './server.js';
+
+/**
+ * @param asked The file and window whose card is shown.
+ * @param chosen Called with the papers of the picture that is clicked, as `role=paper`.
+ */
+export function makeVariants({ asked, chosen }) {
+  let isTrying = false;
+  const start = button('Show the card in many papers', show);
+  const told = element('p', { className: 'empty', role: 'status' });
+  const list = element('ul', { className: 'swatches' });
+  const arrows = moveByArrows(list);
+  const choicesOf = new Map();
+
+  async function show() {
+    if (isTrying) return;
+    isTrying = true;
+    // Not disabled, which would drop the focus.
+    start.ariaDisabled = 'true';
+    told.textContent = 'Trying papers …';
+    const of = asked();
+    try {
+      const answer = await get('variants', of);
+      if (of.file === asked().file) put(answer);
+    } catch (problem) {
+      clear();
+      told.textContent = problem.message;
+    }
+    start.ariaDisabled = null;
+    isTrying = false;
+  }
+
+  function put({ told: sentence, variants }) {
+    clear();
+    told.textContent = sentence.charAt(0).toUpperCase() + sentence.slice(1);
+    list.replaceChildren(...variants.map((variant) => {
+      const image = element('img', { src: `data:image/png;base64,${variant.picture}`, alt: '' });
+      const take = element('button', { type: 'button', className: 'variant', 'aria-pressed': 'false', click: () => chosen(variant.choices) },
+        image, element('span', { className: 'label' }, variant.name));
+      choicesOf.set(take, variant.choices.map((c) => c.split('=')));
+      return element('li', {}, take);
+    }));
+    arrows.renewed();
+  }
+
+  function clear() {
+    choicesOf.clear();
+    list.replaceChildren();
+    told.textContent = '';
+  }
+
+  return {
+    part: element('div', { className: 'wide' }, element('h3', {}, 'The card in many papers'), element('p', {}, start), told, list),
+    clear,
+    /** Marks the pictures whose papers are those chosen now. */
+    tellChosen(choices) {
+      for (const [take, own] of choicesOf) take.setAttribute('aria-pressed', String(own.every(([role, paper]) => choices.get(role) === paper)));
+    },
+  };
+}
