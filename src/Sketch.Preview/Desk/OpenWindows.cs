@@ -28,14 +28,7 @@ public sealed class OpenWindows(UnsavedTexts drafts)
         // What is shown last is also what is kept last.
         lock (_one)
         {
-            if (_sheets.Count >= SheetLimit)
-            {
-                _sheets.Clear();
-            }
-
-            var key = (window, sheet.File);
-            var before = _sheets.GetValueOrDefault(key);
-            _sheets[key] = sheet;
+            var before = Hold(window, sheet);
             if (before?.Text == sheet.Text && before.Base == sheet.Base)
             {
                 return;
@@ -51,6 +44,44 @@ public sealed class OpenWindows(UnsavedTexts drafts)
             }
         }
     }
+
+    /// <summary>Takes that the text of a window is in the file. What was typed while the disk was busy stays unsaved, now as typing upon that text.</summary>
+    /// <param name="window">The window.</param>
+    /// <param name="file">The file.</param>
+    /// <param name="text">The text that was saved.</param>
+    /// <param name="stamp">The stamp of what the file holds now.</param>
+    public void Saved(string window, string file, string text, string stamp)
+    {
+        lock (_one)
+        {
+            var sheet = Find(window, file) ?? Draft(window, file)?.Sheet ?? new(file, text, stamp, null, []);
+            sheet = sheet with { Base = stamp };
+            Hold(window, sheet);
+            if (sheet.Text == text)
+            {
+                drafts.Forget(window, file);
+            }
+            else
+            {
+                drafts.Keep(window, sheet);
+            }
+        }
+    }
+
+    private DeskSheet? Hold(string window, DeskSheet sheet)
+    {
+        if (_sheets.Count >= SheetLimit)
+        {
+            _sheets.Clear();
+        }
+
+        var key = (window, sheet.File);
+        var before = _sheets.GetValueOrDefault(key);
+        _sheets[key] = sheet;
+        return before;
+    }
+
+    private UnsavedText? Draft(string window, string file) => drafts.Of(file).FirstOrDefault(d => d.Window == window);
 
     /// <summary>What a window shows of a file, or null when it never said.</summary>
     public DeskSheet? Find(string window, string file) => _sheets.GetValueOrDefault((window, file));
@@ -74,7 +105,7 @@ public sealed class OpenWindows(UnsavedTexts drafts)
     {
         try
         {
-            if (keep is not null && drafts.Of(file).FirstOrDefault(d => d.Window == window) is { } draft)
+            if (keep is not null && Draft(window, file) is { } draft)
             {
                 keep.KeepEarlier(file, Encoding.UTF8.GetBytes(draft.Sheet.Text));
             }

@@ -117,8 +117,7 @@ internal static class FileRoutes
 
         if (OpenWindows.IsName(window))
         {
-            var sheet = room.Windows.Find(window, file) ?? new(file, text, result.Stamp, null, []);
-            room.Windows.Put(window, sheet with { Text = text, Base = result.Stamp }, isSaved: true);
+            room.Windows.Saved(window, file, text, result.Stamp);
         }
 
         return Answer.Json(context, json => json.WriteString("stamp", result.Stamp));

@@ -189,6 +189,16 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
+    public async Task What_was_typed_while_an_earlier_text_was_being_saved_is_kept_as_typing_upon_that_text()
+    {
+        var (_, stamp) = await Page.Open();
+        await Page.Status(Page.See(Typed + "# and on\n", stamp: stamp));
+        var (_, json) = await Page.Save(Typed, stamp);
+        var unsaved = await Offered(Other);
+        Assert.Equal((Typed + "# and on\n", json.GetProperty("stamp").GetString()), (Text(unsaved), unsaved?.GetProperty("stamp").GetString()));
+    }
+
+    [Fact]
     public async Task What_is_left_aside_is_kept_among_the_earlier_texts()
     {
         await Page.Status(Page.See(Typed));
