@@ -15,6 +15,9 @@ public sealed class Saving(OpenedFolder folder)
     /// <summary>The stamp of a file that is not there.</summary>
     public const string NoFile = "";
 
+    /// <summary>The stamp of a file that is there and cannot be read: no content has it, so a saving over the file is refused or asked about.</summary>
+    public const string Unreadable = "unreadable";
+
     private readonly Lock _one = new();
 
     /// <summary>Saves a text if the file still holds what the page knows.</summary>

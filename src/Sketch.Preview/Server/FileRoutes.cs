@@ -65,25 +65,35 @@ internal static class FileRoutes
         }
 
         var unsaved = room.Windows.Unsaved(window, file);
+        var unread = "";
         if (OpenedFolder.Read(path, out var problem) is not { } text)
         {
-            if (unsaved is null || File.Exists(path))
+            var isThere = Path.Exists(path);
+            problem = $"\"{file}\" cannot be read: {problem}";
+            if (unsaved is null)
             {
-                return Answer.Problem(context, StatusCodes.Status404NotFound, $"\"{file}\" cannot be read: {problem}");
+                return Answer.Problem(context, isThere ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status404NotFound, problem);
             }
 
-            text = new("", Saving.NoFile, default);
+            unread = isThere ? problem : "";
+            text = new("", isThere ? Saving.Unreadable : Saving.NoFile, default);
         }
 
         return Answer.Json(context, json =>
         {
             json.WriteString("text", text.Text);
             json.WriteString("stamp", text.Stamp);
+            if (unread.Length > 0)
+            {
+                json.WriteString("problem", unread);
+            }
+
             if (unsaved is not null && unsaved.Sheet.Text != text.Text)
             {
                 json.WriteStartObject("unsaved");
                 json.WriteString("text", unsaved.Sheet.Text);
-                json.WriteString("stamp", unsaved.Sheet.Base);
+                // Of what cannot be read nobody can tell whether it has changed since; saving will say.
+                json.WriteString("stamp", unread.Length > 0 ? text.Stamp : unsaved.Sheet.Base);
                 json.WriteBoolean("own", unsaved.Window == window);
                 json.WriteString("window", unsaved.Window);
                 json.WriteString("time", unsaved.Written.ToString("O", CultureInfo.InvariantCulture));

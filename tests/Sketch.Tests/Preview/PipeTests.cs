@@ -23,7 +23,7 @@ public sealed class PipeTests : OnOpenedPage
     public async Task Opening_it_gives_a_sentence()
     {
         var (status, json) = await Page.Ask(Page.Read($"text?file=pipe.card&window={OpenedPage.Window}"));
-        Assert.Equal((HttpStatusCode.NotFound, "\"pipe.card\" cannot be read: it is no ordinary file but a pipe, a socket or a device."), (status, json.GetProperty("problem").GetString()));
+        Assert.Equal((HttpStatusCode.UnprocessableEntity, "\"pipe.card\" cannot be read: it is no ordinary file but a pipe, a socket or a device."), (status, json.GetProperty("problem").GetString()));
     }
 
     [Fact]
