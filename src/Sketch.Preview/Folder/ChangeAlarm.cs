@@ -51,25 +51,42 @@ internal sealed class ChangeAlarm : IDisposable
         try
         {
             watcher = new(_root) { IncludeSubdirectories = true, NotifyFilter = NotifyFilters.FileName | NotifyFilters.DirectoryName | NotifyFilters.LastWrite | NotifyFilters.Size };
-            watcher.Changed += (_, _) => _rung.Release();
-            watcher.Created += (_, _) => _rung.Release();
-            watcher.Deleted += (_, _) => _rung.Release();
-            watcher.Renamed += (_, _) => _rung.Release();
-            watcher.Error += (_, _) => Lose(watcher);
-            watcher.EnableRaisingEvents = true;
+            watcher.Changed += (_, change) => Ring(change.Name);
+            watcher.Created += (_, change) => Ring(change.Name);
+            watcher.Deleted += (_, change) => Ring(change.Name);
+            watcher.Renamed += (_, change) =>
+            {
+                Ring(change.OldName);
+                Ring(change.Name);
+            };
+            watcher.Error += (_, _) =>
+            {
+                // Too many changes at once, too many folders for the system, or the folder is gone.
+                Drop(watcher);
+                _rung.Release();
+            };
+            // It may be lost while it is being started, so it is known before.
             _watcher = watcher;
+            watcher.EnableRaisingEvents = true;
         }
         catch (Exception refused) when (refused is IOException or ArgumentException or UnauthorizedAccessException or PlatformNotSupportedException)
         {
-            watcher?.Dispose();
+            Drop(watcher);
         }
     }
 
-    // Too many changes at once, too many folders for the system, or the folder is gone.
-    private void Lose(FileSystemWatcher watcher)
+    // What is hidden is not looked at, and each draft that is kept changes something there.
+    private void Ring(string? name)
+    {
+        if (name is null || !OpenedFolder.IsHidden(name))
+        {
+            _rung.Release();
+        }
+    }
+
+    private void Drop(FileSystemWatcher? watcher)
     {
         Interlocked.CompareExchange(ref _watcher, null, watcher);
-        watcher.Dispose();
-        _rung.Release();
+        watcher?.Dispose();
     }
 }

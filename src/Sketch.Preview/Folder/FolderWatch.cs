@@ -78,8 +78,8 @@ public sealed class FolderWatch : IAsyncDisposable
                 (ref FileSystemEntry entry) => (entry.ToFullPath(), entry.LastWriteTimeUtc.UtcDateTime, entry.Length),
                 OpenedFolder.Reach)
             {
-                ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && entry.FileName[0] != '.',
-                ShouldRecursePredicate = (ref FileSystemEntry entry) => entry.FileName[0] != '.',
+                ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && !OpenedFolder.IsHidden(entry.FileName),
+                ShouldRecursePredicate = (ref FileSystemEntry entry) => !OpenedFolder.IsHidden(entry.FileName),
             };
             foreach (var (path, written, length) in files.Take(LookLimit))
             {

@@ -50,8 +50,8 @@ public sealed class OpenedFolder
         return isPlain && Holds(Root, name) ? Path.Combine([Root, .. steps]) : null;
     }
 
-    /// <summary>Whether a file of this name can be carried to any system: some take marks in it that others do not (Microsoft Learn, "Naming files, paths, and namespaces").</summary>
-    public static bool CanBeCarried(string name) => name.IndexOfAny(['<', '>', '"', '|', '?', '*']) < 0 && !name.Split('/').Any(s => s.EndsWith(' ') || s.EndsWith('.'));
+    /// <summary>Whether a path from the folder is that of something hidden or in a hidden folder: one of its steps begins with a point.</summary>
+    public static bool IsHidden(ReadOnlySpan<char> path) => path.StartsWith('.') || path.Contains("/.", StringComparison.Ordinal) || path.Contains("\\.", StringComparison.Ordinal);
 
     /// <summary>Whether what is called so lies in a folder, links followed.</summary>
     internal static bool Holds(string root, string name)
@@ -66,7 +66,7 @@ public sealed class OpenedFolder
         }
     }
 
-    private static bool IsPlain(string step) => step.Length > 0 && step[0] != '.' && Encoding.UTF8.GetByteCount(step) <= StepLimit
+    private static bool IsPlain(string step) => step.Length > 0 && !IsHidden(step) && Encoding.UTF8.GetByteCount(step) <= StepLimit
         && step.IndexOfAny(Path.GetInvalidFileNameChars()) < 0 && !step.Any(c => c is '\\' or ':' || char.IsControl(c));
 
     /// <summary>What a full path in this folder is called, or null for a path elsewhere.</summary>

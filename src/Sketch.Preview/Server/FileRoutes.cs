@@ -141,9 +141,9 @@ internal static class FileRoutes
             return NoName(context, file);
         }
 
-        if (!OpenedFolder.CanBeCarried(file))
+        if (CarriedName.Problem(file) is { Length: > 0 } problem)
         {
-            return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, $"Not every computer takes the name \"{file}\". Leave out < > \" | ? and *.");
+            return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem);
         }
 
         var result = room.Saving.Save(file, path, FirstText.For(file, room.Folder.List()), Saving.NoFile);

@@ -183,4 +183,28 @@ public sealed class FileNameTests : OnOpenedPage
         Assert.Equal(HttpStatusCode.UnprocessableEntity, await Page.Status(Page.Say("begin", new { file = name, window = OpenedPage.Window })));
         Assert.False(File.Exists(Page.At(name)));
     }
+
+    [Theory]
+    [InlineData("what?.card", "[?]")]
+    [InlineData("day /lamp.card", "blank")]
+    [InlineData("day./lamp.card", "point")]
+    [InlineData("con.card", "\"con\" for a device")]
+    [InlineData("Lpt9.old.stash", "\"Lpt9\" for a device")]
+    [InlineData("COM¹.batch", "\"COM¹\" for a device")]
+    [InlineData("aux/lamp.card", "\"aux\" for a device")]
+    public async Task The_reason_that_is_told_is_the_true_one(string name, string reason)
+    {
+        // Microsoft Learn, "Naming files, paths, and namespaces".
+        var (status, json) = await Page.Ask(Page.Say("begin", new { file = name }));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, status);
+        Assert.Matches(reason, json.GetProperty("problem").GetString());
+    }
+
+    [Theory]
+    [InlineData("console.card")]
+    [InlineData("com0.card")]
+    [InlineData("lpt10.card")]
+    [InlineData("my-aux.card")]
+    public async Task A_name_that_only_begins_like_that_of_a_device_is_taken(string name) =>
+        Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.Say("begin", new { file = name })));
 }
