@@ -19,8 +19,8 @@ public sealed class CachedFiles(FontShelf fonts) : ISurroundings
     private const int Most = 64;
 
     private readonly FolderFiles _files = new(fonts: fonts);
-    private readonly ConcurrentDictionary<(string, Length, DateTime, long), (IPaperPicture? Picture, string Problem)> _pictures = new();
-    private readonly ConcurrentDictionary<(string, DateTime, long), (Outline? Outline, string Problem)> _artwork = new();
+    private readonly ConcurrentDictionary<(FileState, Length), IPaperPicture> _pictures = new();
+    private readonly ConcurrentDictionary<FileState, Outline> _artwork = new();
 
     /// <inheritdoc/>
     public SourceText? ReadText(string path, string namedIn, out string problem) => _files.ReadText(path, namedIn, out problem);
@@ -31,38 +31,44 @@ public sealed class CachedFiles(FontShelf fonts) : ISurroundings
     /// <inheritdoc/>
     public Outline? ReadArtwork(string path, string namedIn, out string problem)
     {
-        if (StateOf(path, namedIn) is not { } state)
+        problem = "";
+        var state = StateOf(path, namedIn);
+        if (state is { } known && _artwork.TryGetValue(known, out var kept))
         {
-            return _files.ReadArtwork(path, namedIn, out problem);
+            return kept;
         }
 
-        Bound(_artwork);
-        (var outline, problem) = _artwork.GetOrAdd((state.Path, state.Written, state.Size), _ => (_files.ReadArtwork(path, namedIn, out var found), found));
-        return outline;
+        var outline = _files.ReadArtwork(path, namedIn, out problem);
+        return state is { } read ? Keep(_artwork, read, outline) : outline;
     }
 
     /// <inheritdoc/>
     public IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem)
     {
-        if (StateOf(path, namedIn) is not { } state)
+        problem = "";
+        var state = StateOf(path, namedIn);
+        if (state is { } known && _pictures.TryGetValue((known, width), out var kept))
         {
-            return _files.ReadPicture(path, namedIn, width, out problem);
+            return kept;
         }
 
-        Bound(_pictures);
-        (var picture, problem) = _pictures.GetOrAdd((state.Path, width, state.Written, state.Size), _ => (_files.ReadPicture(path, namedIn, width, out var found), found));
-        return picture;
+        var picture = _files.ReadPicture(path, namedIn, width, out problem);
+        return state is { } read ? Keep(_pictures, (read, width), picture) : picture;
     }
 
     /// <inheritdoc/>
     public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem) => _files.ShapeWords(words, font, namedIn, out problem);
 
-    private static (string Path, DateTime Written, long Size)? StateOf(string path, string namedIn)
+    // The folder of the file that names it and the name as written: whether a file may be named depends on both.
+    private readonly record struct FileState(string Folder, string Name, DateTime Written, long Size);
+
+    private static FileState? StateOf(string path, string namedIn)
     {
         try
         {
-            var file = new FileInfo(Path.GetFullPath(path.Replace('\\', '/'), Path.GetDirectoryName(Path.GetFullPath(namedIn))!));
-            return file.Exists ? (file.FullName, file.LastWriteTimeUtc, file.Length) : null;
+            var folder = Path.GetDirectoryName(Path.GetFullPath(namedIn))!;
+            var file = new FileInfo(Path.GetFullPath(path.Replace('\\', '/'), folder));
+            return file.Exists ? new(folder, path, file.LastWriteTimeUtc, file.Length) : null;
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
@@ -70,12 +76,21 @@ public sealed class CachedFiles(FontShelf fonts) : ISurroundings
         }
     }
 
-    private static void Bound<TKey, TValue>(ConcurrentDictionary<TKey, TValue> cache)
+    // A refusal is not kept: it may be lifted, as by leave to read, without a change of the file.
+    private static TValue? Keep<TKey, TValue>(ConcurrentDictionary<TKey, TValue> cache, TKey key, TValue? value)
         where TKey : notnull
+        where TValue : class
     {
-        if (cache.Count >= Most)
+        if (value is not null)
         {
-            cache.Clear();
+            if (cache.Count >= Most)
+            {
+                cache.Clear();
+            }
+
+            cache[key] = value;
         }
+
+        return value;
     }
 }
