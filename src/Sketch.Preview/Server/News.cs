@@ -9,34 +9,33 @@ public sealed class News
 {
     private const int MostWaiting = 100;
 
-    private readonly ConcurrentDictionary<Channel<string?>, byte> _listeners = new();
+    private readonly ConcurrentDictionary<Listener, byte> _listeners = new();
 
     /// <summary>Tells every listener that a file changed; null for any file.</summary>
     public void Tell(string? name)
     {
         foreach (var listener in _listeners.Keys)
         {
-            listener.Writer.TryWrite(name);
+            listener.Tell(name);
         }
     }
 
     /// <summary>Listens until cancelled. A listener that is new, or does not keep up, is told that any file may have changed.</summary>
     public async IAsyncEnumerable<string?> Listen([EnumeratorCancellation] CancellationToken cancellation)
     {
-        var channel = Channel.CreateBounded<string?>(MostWaiting);
-        _listeners.TryAdd(channel, 0);
-        channel.Writer.TryWrite(null);
+        var listener = new Listener();
+        _listeners.TryAdd(listener, 0);
+        listener.Tell(null);
         try
         {
-            while (await channel.Reader.WaitToReadAsync(cancellation).ConfigureAwait(false))
+            while (await listener.Waiting.WaitToReadAsync(cancellation).ConfigureAwait(false))
             {
-                var isFull = channel.Reader.Count >= MostWaiting;
-                while (channel.Reader.TryRead(out var name))
+                while (listener.Waiting.TryRead(out var name))
                 {
                     yield return name;
                 }
 
-                if (isFull)
+                if (listener.HasMissed())
                 {
                     yield return null;
                 }
@@ -44,7 +43,29 @@ public sealed class News
         }
         finally
         {
-            _listeners.TryRemove(channel, out _);
+            _listeners.TryRemove(listener, out _);
         }
+    }
+
+    private sealed class Listener
+    {
+        private readonly Channel<string?> _names = Channel.CreateBounded<string?>(MostWaiting);
+        private int _missed;
+
+        /// <summary>What it has not been told yet.</summary>
+        public ChannelReader<string?> Waiting => _names.Reader;
+
+        public void Tell(string? name)
+        {
+            if (!_names.Writer.TryWrite(name))
+            {
+                Interlocked.Exchange(ref _missed, 1);
+                // It may have taken all and asked just before that; this wakes it then.
+                _names.Writer.TryWrite(null);
+            }
+        }
+
+        /// <summary>Whether something found no room since the last time that this was asked.</summary>
+        public bool HasMissed() => Interlocked.Exchange(ref _missed, 0) != 0;
     }
 }

@@ -15,6 +15,14 @@ internal static class NewsRoutes
 {
     private const int MostWindows = 60;
 
+    // The page shows the reason of a socket that is closed so, and asks no more: a browser hides from scripts why a socket is refused.
+    private const WebSocketCloseStatus OneTooMany = (WebSocketCloseStatus)4000;
+
+    // At most 123 bytes (RFC 6455, section 5.5).
+    private const string TooMany = "The page is open in too many windows. Close one of them, then load this one again.";
+
+    private static readonly TimeSpan Parting = TimeSpan.FromSeconds(5);
+
     /// <summary>Maps the socket.</summary>
     public static void Map(IEndpointRouteBuilder routes, Workroom room) => routes.MapGet("/news", context =>
     {
@@ -26,8 +34,23 @@ internal static class NewsRoutes
 
         return room.Windows.Count < MostWindows
             ? Tell(context, room, window)
-            : Answer.Problem(context, StatusCodes.Status409Conflict, "The page is open in too many windows. Close one of them.");
+            : Refuse(context, room);
     });
+
+    private static async Task Refuse(HttpContext context, Workroom room)
+    {
+        using var end = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted, room.Stopping);
+        end.CancelAfter(Parting);
+        using var socket = await context.WebSockets.AcceptWebSocketAsync().ConfigureAwait(false);
+        try
+        {
+            await socket.CloseAsync(OneTooMany, TooMany, end.Token).ConfigureAwait(false);
+        }
+        catch (Exception ended) when (ended is OperationCanceledException or WebSocketException)
+        {
+            // The window went away by itself, or does not answer.
+        }
+    }
 
     private static async Task Tell(HttpContext context, Workroom room, string window)
     {

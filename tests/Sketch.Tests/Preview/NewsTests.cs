@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.WebSockets;
+using Sketch.Preview.Server;
 using Xunit;
 
 namespace Sketch.Tests.Preview;
@@ -41,6 +42,47 @@ public sealed class NewsTests : OnOpenedPage
         using var window = await Page.Listen(OpenedPage.Window);
         await window.SendAsync(new byte[10_000], WebSocketMessageType.Binary, true, OpenedPage.Stop);
         await Assert.ThrowsAsync<WebSocketException>(() => OpenedPage.Told(window));
+    }
+
+    [Fact]
+    public async Task A_window_too_many_is_told_so_in_words_that_its_page_can_read()
+    {
+        var windows = await Task.WhenAll(Enumerable.Range(100, 60).Select(n => Page.Listen($"window0000000{n}")));
+        using var tooMany = await Page.Socket(OpenedPage.Window);
+        await tooMany.ReceiveAsync(new byte[1], OpenedPage.Stop);
+        // Codes from 4000 are for private use (RFC 6455, section 7.4.2).
+        Assert.Equal(4000, (int?)tooMany.CloseStatus);
+        Assert.Matches("too many windows. Close one of them.*\\.$", tooMany.CloseStatusDescription);
+        foreach (var window in windows)
+        {
+            window.Dispose();
+        }
+    }
+
+    [Fact]
+    public async Task A_listener_that_misses_names_while_it_is_busy_with_one_is_told_that_any_may_have_changed()
+    {
+        var news = new News();
+        await using var told = news.Listen(OpenedPage.Stop).GetAsyncEnumerator(OpenedPage.Stop);
+        Assert.Null(await Next());
+        for (var i = 0; i < 1000; i++)
+        {
+            news.Tell($"{i}.card");
+        }
+
+        var last = await Next();
+        for (var i = 0; i < 1000 && last is not null; i++)
+        {
+            last = await Next();
+        }
+
+        Assert.Null(last);
+
+        async Task<string?> Next()
+        {
+            Assert.True(await told.MoveNextAsync());
+            return told.Current;
+        }
     }
 
     [Fact]

@@ -143,10 +143,17 @@ internal sealed class OpenedPage : IAsyncDisposable
     /// <summary>Opens the socket of news as a window does, from a page of an origin, and waits for the first message.</summary>
     public async Task<ClientWebSocket> Listen(string window, string? origin = null)
     {
+        var socket = await Socket(window, origin);
+        Assert.Equal("", await Told(socket));
+        return socket;
+    }
+
+    /// <summary>Opens the socket of news as a window does, from a page of an origin.</summary>
+    public async Task<ClientWebSocket> Socket(string window, string? origin = null)
+    {
         var socket = new ClientWebSocket();
         socket.Options.SetRequestHeader("Origin", origin ?? Origin);
         await socket.ConnectAsync(new UriBuilder(new Uri(Address, $"news?window={window}")) { Scheme = "ws" }.Uri, Stop);
-        Assert.Equal("", await Told(socket));
         return socket;
     }
 
