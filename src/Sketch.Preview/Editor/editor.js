@@ -17,7 +17,8 @@ import { offset, replace } from './places.js';
  * Puts an editor into an element that has a height. Lines and columns count from 1, columns in UTF-16 units, ends exclusive; what lies outside
  * the text is moved into it. Line breaks are handed back as they came.
  *
- * - `open(text)` begins with another text: nothing to undo, no findings, no marks, the caret in front; silent.
+ * - `open(text, kind)` begins with another text, of a 'card' unless `kind` says 'stash' or 'batch': nothing to undo, no findings, no marks,
+ *   the caret in front; silent.
  * - `changed(text)` follows each edit by the user, by `apply`, `undo` and `redo`; `replaceAll` is silent, but undoing it is not.
  * - `caretMoved(line)` follows the caret to another line, whoever moved it.
  * - `mark(from, to)` lights lines and scrolls to them; `mark(0, 0)` lights none. Neither it nor `goTo` takes the focus.
@@ -25,12 +26,13 @@ import { offset, replace } from './places.js';
  *
  * @param label The name that a screen reader says.
  * @param nonce That of the page's content security policy, for styles.
- * @param words What is offered while typing: `starts` begin a line or follow a name's colon, `clauses` follow a comma, `papers` follow `of`
- *   and `ink`, beside the roles of the text. Nothing is offered without them.
+ * @param words What is offered while typing: `starts`, a list for each kind of file, begin a line or follow a name's colon, `clauses` follow a
+ *   comma, `papers` follow `of` and `ink`, beside the roles of the text. Nothing is offered without them.
  */
 export function createEditor(parent, { text = '', label = '', nonce = '', words, changed = () => {}, caretMoved = () => {} } = {}) {
   let lineBreak = breakOf(text);
   let told = 1;
+  let written = 'card';
   const whole = () => view.state.doc.sliceString(0, view.state.doc.length, lineBreak);
 
   const extensions = [
@@ -49,7 +51,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
     markedLines,
     search({ top: true }),
     EditorState.phrases.of(phrases),
-    words ? autocompletion({ override: [offer(words)], selectOnOpen: false, icons: false }) : [],
+    words ? autocompletion({ override: [offer(words, () => written)], selectOnOpen: false, icons: false }) : [],
     // Tab is left alone, so it leaves the editor; Ctrl-] and Ctrl-[ indent.
     keymap.of([...completionKeymap, ...searchKeymap, ...historyKeymap, ...defaultKeymap]),
     EditorView.contentAttributes.of({ 'aria-label': label, tabindex: '0', spellcheck: 'false', autocapitalize: 'off', autocorrect: 'off', translate: 'no' }),
@@ -67,8 +69,9 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
 
   return {
     text: whole,
-    open(value) {
+    open(value, kindOfFile = 'card') {
       lineBreak = breakOf(value);
+      written = kindOfFile;
       told = 1;
       view.setState(begin(value));
     },

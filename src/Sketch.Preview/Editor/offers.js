@@ -1,5 +1,9 @@
-/** Offers words for the place at which one types; in quotes and comments nothing. */
-export function offer(words) {
+/**
+ * Offers words for the place at which one types; in quotes and comments nothing.
+ *
+ * @param kind Gives the kind of the file that is open.
+ */
+export function offer(words, kind) {
   return (context) => {
     const line = context.state.doc.lineAt(context.pos);
     const before = context.state.sliceDoc(line.from, context.pos);
@@ -11,7 +15,7 @@ export function offer(words) {
     const options = /(?:^|[\s,])(?:of|ink)\s+$/i.test(lead)
       ? [...roles(context.state.doc), ...words.papers]
       : /,\s*$/.test(lead) || (goesOn && /^\s*$/.test(lead)) ? words.clauses
-        : /^\s*(?:[^\s:,]+\s*:\s*)?$/.test(lead) ? words.starts : [];
+        : /^\s*(?:[^\s:,]+\s*:\s*)?$/.test(lead) ? (words.starts[kind()] ?? []) : [];
     if (options.length === 0 || options.includes(typed.toLowerCase())) return null;
     return { from: context.pos - typed.length, options: [...new Set(options)].map((label) => ({ label })), validFor: /^[\p{L}\p{N}-]*$/u };
   };

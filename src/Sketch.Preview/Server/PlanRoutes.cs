@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text;
 using System.Text.Json;
 using System.Threading.Channels;
@@ -74,7 +73,7 @@ internal static class PlanRoutes
 
             var plan = await planning.ConfigureAwait(false);
             room.Plans.Put(window, file, plan);
-            await Line(context, json => Write(json, room, reading, plan, findings.ToImmutable())).ConfigureAwait(false);
+            await Line(context, json => Write(json, room, reading, plan, findings)).ConfigureAwait(false);
         }
         finally
         {
@@ -84,11 +83,11 @@ internal static class PlanRoutes
         }
     }
 
-    private static void Write(Utf8JsonWriter json, Workroom room, Reading reading, BatchPlan? plan, ImmutableArray<Finding> findings)
+    private static void Write(Utf8JsonWriter json, Workroom room, Reading reading, BatchPlan? plan, FindingBag findings)
     {
         json.WriteBoolean("done", true);
         json.WriteString("html", plan is null ? null : PlanHtml.Body(plan, new(plan, room.Files)));
-        FindingsView.Write(json, [.. findings.Where(f => f.Severity != Severity.Note || f.Location.Source == reading.Source)], reading.Source, room.Folder);
+        FindingsView.Write(json, BatchFindings.Told(findings, reading.Source), reading.Source, room.Folder);
     }
 
     private static async Task Line(HttpContext context, Action<Utf8JsonWriter> write)

@@ -27,7 +27,11 @@ internal static class ViewRoutes
     /// <summary>The words of the language, for the editor to offer.</summary>
     private static Task Words(HttpContext context) => Answer.Json(context, json =>
     {
-        List("starts", Vocabulary.Openers.Concat(Vocabulary.Faces).Concat(Vocabulary.Kinds));
+        json.WriteStartObject("starts");
+        List("card", Vocabulary.CardLines);
+        List("stash", Vocabulary.StashLines);
+        List("batch", Vocabulary.BatchLines);
+        json.WriteEndObject();
         List("clauses", Vocabulary.ClauseWords);
         List("papers", ColourWords.All.Concat(BuiltIn.PatternWords));
 
@@ -50,7 +54,7 @@ internal static class ViewRoutes
         {
             json.WriteString("kind", reading.Kind);
             CardView.Write(json, reading, asked.Says("unfolded"), asked.Texts("known").ToHashSet());
-            FindingsView.Write(json, BatchView.FindingsOf(reading, room.Files), reading.Source, room.Folder);
+            FindingsView.Write(json, BatchFindings.Of(reading, room.Files), reading.Source, room.Folder);
         });
     });
 
