@@ -28,10 +28,11 @@ public sealed class PageServer : IAsyncDisposable
     private readonly WebApplication _app;
     private readonly FolderWatch _watch;
     private readonly UnsavedTexts _drafts;
+    private readonly RateLimiter _limiter;
 
-    private PageServer(WebApplication app, FolderWatch watch, UnsavedTexts drafts, Uri address, Uri onceAddress)
+    private PageServer(WebApplication app, FolderWatch watch, UnsavedTexts drafts, RateLimiter limiter, Uri address, Uri onceAddress)
     {
-        (_app, _watch, _drafts) = (app, watch, drafts);
+        (_app, _watch, _drafts, _limiter) = (app, watch, drafts, limiter);
         (Address, OnceAddress) = (address, onceAddress);
     }
 
@@ -124,21 +125,24 @@ public sealed class PageServer : IAsyncDisposable
             await watch.DisposeAsync().ConfigureAwait(false);
             drafts.Dispose();
             await app.DisposeAsync().ConfigureAwait(false);
+            await limiter.DisposeAsync().ConfigureAwait(false);
             throw;
         }
 
         var bound = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
         gate = new(word, ticket, bound.Port);
         var start = file is null ? "" : $"#{Uri.EscapeDataString(file)}";
-        return new(app, watch, drafts, new($"http://127.0.0.1:{bound.Port}/{word}/{start}"), new($"http://127.0.0.1:{bound.Port}/{ticket}/{start}"));
+        return new(app, watch, drafts, limiter, new($"http://127.0.0.1:{bound.Port}/{word}/{start}"), new($"http://127.0.0.1:{bound.Port}/{ticket}/{start}"));
     }
 
     /// <summary>Ends it; typing that was not saved is kept for the next time.</summary>
     public async ValueTask DisposeAsync()
     {
         await _watch.DisposeAsync().ConfigureAwait(false);
-        await _app.StopAsync(new CancellationTokenSource(TimeSpan.FromSeconds(1)).Token).ConfigureAwait(false);
+        using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(1));
+        await _app.StopAsync(patience.Token).ConfigureAwait(false);
         await _app.DisposeAsync().ConfigureAwait(false);
+        await _limiter.DisposeAsync().ConfigureAwait(false);
         _drafts.Dispose();
     }
 }

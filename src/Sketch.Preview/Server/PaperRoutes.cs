@@ -82,7 +82,7 @@ internal static class PaperRoutes
 
         return batch.Length == 0
             ? Answer.Json(context, json => json.WriteString("text", TextEdit.Apply(reading.Source.Content, KeptPapers.InCard(reading.Source, reading.Filling.Choices, reading.Filling.Stash))))
-            : KeepInBatch(context, room, batch, asked.TryGetProperty("line", out var line) && line.ValueKind == JsonValueKind.Number && line.TryGetInt32(out var number) ? number : 0, reading);
+            : KeepInBatch(context, room, batch, asked.Number("line"), reading);
     }
 
     private static Task KeepInBatch(HttpContext context, Workroom room, string name, int line, Reading reading)
