@@ -173,6 +173,15 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task In_a_stash_its_own_words_are_offered()
+    {
+        await Page.Locator("#file").SelectOptionAsync("museum.stash");
+        await Expect(Text).ToContainTextAsync("Museum shelf");
+        await TypeAt(8, "\npa");
+        await Expect(Page.Locator(".cm-tooltip-autocomplete li")).ToHaveTextAsync(["paper"]);
+    }
+
+    [Fact]
     public async Task Tidying_puts_the_text_into_its_usual_form()
     {
         await TypeAt(10, "\n     heart 3/4 upper right 1/4,of red");
