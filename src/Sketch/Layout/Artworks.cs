@@ -34,7 +34,7 @@ internal sealed class Artworks(ISurroundings surroundings, FindingBag findings)
             {
                 outline = null;
                 var near = problem.Length > 0 ? NearestFile.Find(surroundings, key.Text, key.Path, ".svg") : null;
-                var (hint, replacement) = NearestFile.Hint(near == key.Text ? null : near, "Name an SVG file with one filled outline, in the same folder.");
+                var (hint, replacement) = NearestFile.Hint(near, "Name an SVG file with one filled outline, in the same folder.");
                 findings.Add(FindingCatalogue.BadFile, new(location.Source, clause.File.Span), $"\"{clause.File.Text}\" cannot be used: {(problem.Length > 0 ? problem : "there is no filled shape in it.")}", hint, replacement);
             }
 

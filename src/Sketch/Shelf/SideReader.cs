@@ -72,7 +72,7 @@ internal sealed class SideReader(SourceText source, ISurroundings surroundings, 
         if (surroundings.ReadPicture(file.Text, source.Path, side.TrueWidth ?? paper.Size.Width, out var problem) is not { } picture)
         {
             var near = NearestFile.Find(surroundings, file.Text, source.Path, PictureEndings);
-            var (hint, replacement) = NearestFile.Hint(near == file.Text ? null : near, "Name a JPEG, PNG or WebP file in the folder of this stash or below it.");
+            var (hint, replacement) = NearestFile.Hint(near, "Name a JPEG, PNG or WebP file in the folder of this stash or below it.");
             findings.Add(FindingCatalogue.BadPicture, new(source, file.Span), $"The picture \"{file.Text}\" cannot be used: {problem}", hint, replacement);
             return new(null, White, false);
         }

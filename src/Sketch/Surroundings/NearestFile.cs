@@ -5,7 +5,7 @@ namespace Sketch.Surroundings;
 /// <summary>The file that a misspelt name probably means.</summary>
 public static class NearestFile
 {
-    /// <summary>The nearest name in the folder of the file that names it, or null; one that cannot stand in quotes is never offered.</summary>
+    /// <summary>The nearest name in the folder of the file that names it, or null; never one that cannot stand in quotes, and none where the named file is there, so that it is not its name that is wrong.</summary>
     /// <param name="surroundings">What lies round about.</param>
     /// <param name="written">The name as written, with its ending or without.</param>
     /// <param name="namedIn">The path of the file that names it.</param>
@@ -13,6 +13,11 @@ public static class NearestFile
     public static string? Find(ISurroundings surroundings, string written, string namedIn, params string[] endings)
     {
         var names = surroundings.NamesBeside(namedIn).Where(n => Ends(n) && !n.Contains('"', StringComparison.Ordinal)).Order(StringComparer.Ordinal).ToList();
+
+        if (names.Contains(written))
+        {
+            return null;
+        }
 
         // Without their endings, since with them short names of other files would seem near.
         var near = Nearest.Find(Stem(written), names.Select(Stem));
