@@ -21,8 +21,8 @@ internal static class LengthReader
 
         if (number.IsFraction && unit == Unit.Inch && number.Denominator is not (2 or 4 or 8 or 16 or 32 or 64))
         {
-            var mended = NearestMark(number);
-            problem = new($"{token.Text} is no fraction of a ruler: those have 2, 4, 8, 16, 32 or 64 below the line.", $"Write {mended}, the nearest one.", mended);
+            var (mended, mark) = NearestMark(number);
+            problem = new($"{token.Text} is no fraction of a ruler: those have 2, 4, 8, 16, 32 or 64 below the line.", $"Write {mended}, the nearest {mark}.", mended);
             return null;
         }
 
@@ -59,13 +59,13 @@ internal static class LengthReader
         _ => throw new ArgumentOutOfRangeException(nameof(unit)),
     };
 
-    // Sixteenths, since a ruler has no finer ones to cut by; what is too small for them is counted in sixty-fourths.
-    private static string NearestMark(Numeral number)
+    // Sixteenths, which every ruler in inches shows; what is too small for them is counted in sixty-fourths.
+    private static (string Text, string Mark) NearestMark(Numeral number)
     {
         var inches = (decimal)number.Numerator / number.Denominator;
         var marks = Math.Abs(inches) * 32 < 1 ? 64 : 16;
         var mark = (long)Math.Round(inches * marks, MidpointRounding.AwayFromZero);
         var text = RulerText.Inches(new(Math.Max(1, Math.Abs(mark)) * (Length.NanometresPerInch / marks)), marks);
-        return (mark < 0 ? "-" : "") + text;
+        return ((mark < 0 ? "-" : "") + text, marks == 16 ? "sixteenth" : "sixty-fourth");
     }
 }

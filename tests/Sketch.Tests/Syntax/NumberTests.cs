@@ -86,6 +86,11 @@ public class NumberTests
     }
 
     [Theory]
+    [InlineData("1/3", "Write 5/16, the nearest sixteenth.")]
+    [InlineData("1/100", "Write 1/64, the nearest sixty-fourth.")]
+    public void The_mark_that_is_offered_is_called_by_its_name(string number, string hint) => Assert.Equal(hint, Reading.Mistakes($"panel {number} x 1").Single().Hint);
+
+    [Theory]
     [InlineData("1/0")]
     [InlineData("2 9/8")]
     [InlineData("1234567890")]
