@@ -252,10 +252,15 @@ internal sealed class StashReader
             return;
         }
 
+        if (size is null && measure is null && line.IsDamaged)
+        {
+            return;
+        }
+
         if (size is null && measure is null)
         {
             Report(FindingCatalogue.BadSize, line.Span, $"This {line.Stock} needs {(kind == SupplyKind.Envelope ? "its size" : "one measure")}.",
-                kind == SupplyKind.Envelope ? "Write envelope plain: US A2, 50." : $"Write {line.Stock} {line.Name.Text}: 1/8, 60 pieces.");
+                $"Write {StockExamples.Of(line.Stock, line.Name.Text)}.");
             return;
         }
 
@@ -296,7 +301,7 @@ internal sealed class StashReader
             return SizeOf(measure, NamedSizes.FindSheet, "sheet");
         }
 
-        Report(FindingCatalogue.BadSize, line.Span, $"Nothing says how large {line.Name.Text} is.", $"Write {line.Stock} {line.Name.Text}: 12 x 12, 3 sheets.");
+        Report(FindingCatalogue.BadSize, line.Span, $"Nothing says how large {line.Name.Text} is.", $"Write {StockExamples.Of(line.Stock, line.Name.Text)}.");
         return null;
     }
 

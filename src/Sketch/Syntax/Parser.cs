@@ -147,6 +147,11 @@ public sealed partial class Parser
             }
         }
 
+        if (IsStock(first))
+        {
+            return TellMissingColon(cursor, tokens);
+        }
+
         if (first.Kind == TokenKind.Number && first.Number is { IsWhole: true, Unit: null }
             && cursor.Next.Kind == TokenKind.Word && (Vocabulary.Kinds.Contains(cursor.Next.Text) || !Vocabulary.ClauseWords.Contains(cursor.Next.Text)))
         {
@@ -174,7 +179,7 @@ public sealed partial class Parser
             return TellPaperBeforeKind(cursor, tokens, null);
         }
 
-        if (cursor.Current.Is("role") || (_opening == "stash" && cursor.Current.Kind == TokenKind.Word && Vocabulary.Stock.Contains(cursor.Current.Text)))
+        if (cursor.Current.Is("role"))
         {
             return TellMissingColon(cursor, tokens);
         }
@@ -197,11 +202,18 @@ public sealed partial class Parser
         return new(tokens) { Meant = meant };
     }
 
-    /// <summary>Tells that a line which declares a name has no colon after it: <c>paper gulls 12 x 12</c>, <c>paper blue gulls: 12 x 12</c>.</summary>
-    private static BadLine TellMissingColon(Cursor cursor, LogicalLine tokens)
+    /// <summary>Whether a word is a thing on the shelf, in a file that is one.</summary>
+    private bool IsStock(Token word) => _opening == "stash" && word.Kind == TokenKind.Word && Vocabulary.Stock.Contains(word.Text);
+
+    /// <summary>
+    /// Tells that a line which declares a name has no colon after it: <c>paper gulls 12 x 12</c>, <c>paper blue gulls: 12 x 12</c>,
+    /// <c>gem gold 3 mm: 20</c>.
+    /// </summary>
+    private BadLine TellMissingColon(Cursor cursor, LogicalLine tokens)
     {
         var word = cursor.Take();
-        var example = word.Is("role") ? "role sky: gulls" : $"{word.Text.ToLowerInvariant()} gulls: 12 x 12, 3 sheets";
+        var stock = word.Text.ToLowerInvariant();
+        var example = word.Is("role") ? "role sky: gulls" : StockExamples.Of(stock);
         if (cursor.Current.Kind == TokenKind.Word && cursor.Next.Kind == TokenKind.Word && cursor.Peek(2).Kind == TokenKind.Colon)
         {
             return TellTwoWords(cursor, tokens, cursor.Current, cursor.Next);
@@ -210,7 +222,16 @@ public sealed partial class Parser
         if (cursor.Current.Kind == TokenKind.Word)
         {
             var name = cursor.Current;
-            cursor.Fail(FindingCatalogue.Expected, name.Span, $"After the name {name.Text} a colon is missing.", $"Write {word.Text.ToLowerInvariant()} {name.Text}: and what it is.", name.Text + ":");
+            if (!word.Is("role") && tokens.Tokens.FirstOrDefault(t => t.Kind == TokenKind.Colon) is { } late)
+            {
+                var size = _source.Content[name.Span.End..late.Span.Start].Trim();
+                var rest = _source.Content[late.Span.End..tokens.Span.End];
+                var mended = $"{name.Text}: {size}{(rest.Length == 0 || rest.TrimStart().StartsWith(',') ? "" : ",")}";
+                cursor.Fail(FindingCatalogue.Expected, TextSpan.Cover(name.Span, late.Span), $"The colon stands after the name {name.Text}, before the size.", $"Write {stock} {mended}{rest}.", mended);
+                return new(tokens);
+            }
+
+            cursor.Fail(FindingCatalogue.Expected, name.Span, $"After the name {name.Text} a colon is missing.", $"Write {stock} {name.Text}: and what it is.", name.Text + ":");
         }
         else
         {
@@ -236,7 +257,7 @@ public sealed partial class Parser
         var first = line.Tokens[0];
         var at = line.Tokens.Count > 2 && line.Tokens[1].Kind != TokenKind.Colon
             && (first.Is("inside") ? line.Tokens[1].Is("left") || line.Tokens[1].Is("top") : first.Is("envelope") && line.Tokens[1].Is("back")) ? 2 : 1;
-        if (first.Kind != TokenKind.Word || line.Tokens.Count <= at + 1 || line.Tokens[at].Kind != TokenKind.Colon
+        if (first.Kind != TokenKind.Word || IsStock(first) || line.Tokens.Count <= at + 1 || line.Tokens[at].Kind != TokenKind.Colon
             || !(Vocabulary.Faces.Contains(first.Text) || Vocabulary.WithoutColon.Contains(first.Text) || (_opening == "card" && Vocabulary.Kinds.Contains(first.Text)))
             || IsPiece(new(_source, line, _findings, _units), at + 1))
         {
@@ -263,18 +284,20 @@ public sealed partial class Parser
     {
         var name = cursor.Name("a name", "")!;
         cursor.Take();
+        if (_opening == "stash")
+        {
+            // The colon stands after the thing on the shelf instead of after its name.
+            var example = !Vocabulary.Stock.Contains(name.Text) ? "paper gulls: and its size"
+                : cursor.Current.Kind == TokenKind.Word && !IsSystem(cursor.Current) ? $"{name.Text} {cursor.Current.Text}: and its size"
+                : StockExamples.Of(name.Text.ToLowerInvariant());
+            cursor.Fail(FindingCatalogue.Misplaced, name.Span, "The colon of a stash line stands after a thing and its name.", $"Write {example}.");
+            return new BadLine(tokens);
+        }
+
         if (Vocabulary.NotNames.Contains(name.Text))
         {
             cursor.Report(FindingCatalogue.ReservedName, name.Span, $"'{name.Text}' is a word of the language and cannot be a name.",
                 $"Call it {Proposal(name.Text)}:", Proposal(name.Text));
-        }
-
-        if (_opening == "stash")
-        {
-            // The colon stands after the thing on the shelf instead of after its name.
-            var stock = Vocabulary.Stock.Contains(name.Text) && cursor.Current.Kind == TokenKind.Word ? $"{name.Text} {cursor.Current.Text}" : "paper gulls";
-            cursor.Fail(FindingCatalogue.Misplaced, name.Span, "The colon of a stash line stands after a thing and its name.", $"Write {stock}: and its size.");
-            return new BadLine(tokens);
         }
 
         if (cursor.TakeWord("use"))

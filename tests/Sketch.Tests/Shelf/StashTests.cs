@@ -142,4 +142,7 @@ public class StashTests
 
         Assert.Equal(isOnHand, stash.Papers[0].IsOnHand(stash));
     }
+
+    [Fact]
+    public void A_measure_that_cannot_be_read_is_not_told_to_be_missing_too() => Assert.Equal("SK102", Shelved.OnlyFinding("gem red: 1/9, 60 pieces").Code);
 }

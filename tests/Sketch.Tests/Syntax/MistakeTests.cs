@@ -127,6 +127,31 @@ public class MistakeTests
         Assert.Equal(hint, Assert.Single(Compiler.Compile(new("a.stash", $"stash \"x\"\n{line}\n"), new TestSurroundings()).Findings).Hint);
 
     [Theory]
+    [InlineData("gem gold 3 mm: 20", "gem gold: 3 mm, 20")]
+    [InlineData("line silver 1/16 in: 40 ft long", "line silver: 1/16 in, 40 ft long")]
+    [InlineData("envelope plain US A2: 50", "envelope plain: US A2, 50")]
+    [InlineData("envelope: US A2, 50", "envelope plain: US A2, 50")]
+    [InlineData("gem: 3 mm, 60", "gem red: 1/8 in, 60 pieces")]
+    [InlineData("gem", "gem red: 1/8 in, 60 pieces")]
+    [InlineData("line", "line silver: 1/16 in, 40 ft long")]
+    [InlineData("foam", "foam white: 2 mm, 200 pieces")]
+    [InlineData("tape", "tape sail: 1/2 in, 40 ft long")]
+    [InlineData("envelope", "envelope plain: US A2, 50")]
+    [InlineData("offcut", "offcut gulls: 6 x 4, 2")]
+    [InlineData("cardstock", "cardstock navy: 12 x 12, 3 sheets")]
+    [InlineData("gem red: 60 pieces", "gem red: 1/8 in, 60 pieces")]
+    [InlineData("foam white: 60 pieces", "foam white: 2 mm, 200 pieces")]
+    public void A_line_of_a_stash_that_lacks_something_leads_to_one_that_can_be_typed(string line, string offer)
+    {
+        Assert.Equal($"Write {offer}.", Assert.Single(In(line)).Hint);
+        Assert.Empty(In(offer));
+        Assert.Empty(In(offer, "units mm\n"));
+
+        static IReadOnlyList<Diagnostics.Finding> In(string line, string units = "") =>
+            [.. Compiler.Compile(new("a.stash", $"stash \"x\"\n{units}{line}\npaper gulls: A4, 3 sheets\n"), new TestSurroundings()).Findings];
+    }
+
+    [Theory]
     [InlineData("Dear all, this is my card", "Let the first line be card \"Fair winds\" and the next base A2, fold left, of white; then come faces such as front, with their pieces beneath.")]
     [InlineData("stash \"x\"\ncupboard", "A line of a stash begins with paper, cardstock, offcut, gem, line, foam, tape, envelope, units or note.")]
     [InlineData("batch \"x\"\nenvelopes 3", "Begin with make, cut, for, stash or another word of a batch.")]
