@@ -7,7 +7,8 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// Sizes to cut that no ruler in sixteenths of an inch shows; in files in inches only. Straight-edged pieces are cut by both measures; of
+/// Sizes to cut that no ruler in sixteenths of an inch shows; in files in inches only, and not where the base
+/// is metric and the units have just not been said. Straight-edged pieces are cut by both measures; of
 /// a shape that is traced, one measure is chosen and the other follows, so one on the ruler is enough.
 /// </summary>
 internal sealed class OffTheRuler : IFitRule
@@ -22,7 +23,7 @@ internal sealed class OffTheRuler : IFitRule
 
     public void Check(FitView view, FindingBag findings)
     {
-        if (view.Card.Units != UnitSystem.Inches)
+        if (view.Card.Units != UnitSystem.Inches || view.Card.Base.UnsaidUnits is not null)
         {
             return;
         }

@@ -37,6 +37,9 @@ internal sealed record CardDraft
 /// <summary>The base line, clause by clause, so that a card that is like another may replace some.</summary>
 internal sealed record BaseDraft(Size? Written, string? SizeName, bool Landscape, Fold? Fold, PaintSyntax? Paint, Location Location)
 {
+    /// <summary>Millimetres or centimetres where the size is written in them and the file does not say its units; else null.</summary>
+    public UnitSystem? UnsaidUnits { get; init; }
+
     /// <summary>The closed size: landscape gives a named or upright size a quarter turn.</summary>
     public Size? Closed => Written is { } size ? Landscape && size.Width < size.Height ? size.Turned() : size : null;
 

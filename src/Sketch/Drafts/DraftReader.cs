@@ -89,12 +89,17 @@ internal sealed class DraftReader
 
         if (like is { Card: { } other })
         {
-            card = card with { Base = other.Base, Roles = other.Roles, Parts = other.Parts, Faces = other.Faces, Font = other.Font, Units = other.Units };
+            card = card with { Base = other.Base is { } inherited ? inherited with { UnsaidUnits = null } : null, Roles = other.Roles, Parts = other.Parts, Faces = other.Faces, Font = other.Font, Units = other.Units };
         }
 
         foreach (var line in rest.Where(l => l is not (ChangeLine or LeaveOutLine or AddToLine)))
         {
             card = ReadLine(card, line);
+        }
+
+        if (rest.OfType<BaseLine>().LastOrDefault() is { Measure.Size: not null } baseLine && card.Base is { Written: { } size } own)
+        {
+            card = card with { Base = own with { UnsaidUnits = BaseUnits.Check(file, baseLine, size, _findings) } };
         }
 
         if (refit is not null)

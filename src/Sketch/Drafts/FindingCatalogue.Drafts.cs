@@ -40,4 +40,10 @@ public static partial class FindingCatalogue
 
     /// <summary>The font cannot be used.</summary>
     public static readonly FindingKind BadFont = Error("SK215", "font cannot be used");
+
+    /// <summary>A base in millimetres or centimetres in a file that does not say its units.</summary>
+    public static readonly FindingKind UnsaidUnits = Note("SK216", "units not said");
+
+    /// <summary>A base larger than any sheet that cards are made of.</summary>
+    public static readonly FindingKind HugeBase = Warning("SK217", "base larger than any sheet");
 }

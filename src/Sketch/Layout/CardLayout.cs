@@ -96,7 +96,7 @@ internal sealed class CardLayout
 
         return new(
             _draft.Title,
-            new(Closed, _base.Folds, _base.SizeName, basePaint, front, _base.Location),
+            new(Closed, _base.Folds, _base.SizeName, basePaint, front, _base.Location) { UnsaidUnits = _base.UnsaidUnits },
             faces,
             pieces,
             _paints.Roles,

@@ -67,6 +67,12 @@ public enum Fold
 /// <param name="Location">The line that says so.</param>
 public sealed record CardBase(Size Closed, Fold Fold, string? SizeName, Paint Paint, Outline Outline, Location Location)
 {
+    /// <summary>
+    /// Millimetres or centimetres where its size is written in them, though the file, which does not say its units, is taken to be in inches; this has
+    /// been told. Else null.
+    /// </summary>
+    public UnitSystem? UnsaidUnits { get; init; }
+
     /// <summary>The size of the sheet before it is folded.</summary>
     public Size Flat => Fold == Fold.Left ? new(Closed.Width * 2, Closed.Height) : new(Closed.Width, Closed.Height * 2);
 }

@@ -8,10 +8,14 @@ namespace Sketch.Syntax;
 internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag findings, Unit units)
 {
     private readonly List<int> _names = [];
+    private readonly List<Unit> _bareUnits = [];
 
     public int Position { get; private set; }
 
     public IReadOnlyList<int> NameTokens => _names;
+
+    /// <summary>The units in which lengths without one were read, but for lengths of nothing.</summary>
+    public IReadOnlyList<Unit> BareUnits => _bareUnits;
 
     public Token Current => line.Tokens[Position];
 
@@ -287,7 +291,13 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
         }
 
         var token = Take();
-        return LengthReader.Read(token, UnitOf(token), signed, out var problem) is { } length
+        var unit = UnitOf(token);
+        if (token.Number is { Unit: null, Numerator: not 0 })
+        {
+            _bareUnits.Add(unit);
+        }
+
+        return LengthReader.Read(token, unit, signed, out var problem) is { } length
             ? new(length, token.Span)
             : Refuse(token, problem);
     }

@@ -8,7 +8,11 @@ namespace Sketch.Syntax;
 /// <param name="Source">The text.</param>
 /// <param name="Lines">The lines without indentation, each with those that lie on it.</param>
 /// <param name="Trailing">Blank and comment lines after the last.</param>
-public sealed record FileSyntax(SourceText Source, ImmutableArray<LineSyntax> Lines, IReadOnlyList<string> Trailing);
+public sealed record FileSyntax(SourceText Source, ImmutableArray<LineSyntax> Lines, IReadOnlyList<string> Trailing)
+{
+    /// <summary>The units in which lengths without one were read; of nothing, which is alike in all, none.</summary>
+    public ImmutableHashSet<Unit> BareUnits { get; init; } = [];
+}
 
 /// <summary>A line and what lies on it.</summary>
 /// <param name="Tokens">The line as cut into tokens.</param>

@@ -27,6 +27,7 @@ public sealed partial class Parser
     private string _opening = "";
     private Unit _units = Unit.Inch;
     private bool _lengthsRead;
+    private ImmutableHashSet<Unit> _bareUnits = [];
 
     private Parser(SourceText source, FindingBag findings)
     {
@@ -57,7 +58,7 @@ public sealed partial class Parser
             lines.AddRange(ParseBlock(_lines[_next].Indent, 0));
         }
 
-        return new(_source, lines.ToImmutable(), trailing);
+        return new(_source, lines.ToImmutable(), trailing) { BareUnits = _bareUnits };
     }
 
     /// <summary>The first word of the file tells which lines belong in it: batch, stash, or card for all others.</summary>
@@ -118,6 +119,7 @@ public sealed partial class Parser
 
         var missingCommas = ImmutableArray.CreateBuilder<int>();
         var clauses = ReadClauses(cursor, missingCommas, (line as PieceLine)?.Head);
+        _bareUnits = _bareUnits.Union(cursor.BareUnits);
         return line with { Clauses = clauses, MissingCommas = missingCommas.ToImmutable(), NameTokens = [.. cursor.NameTokens], IsDamaged = cursor.EverFailed };
     }
 

@@ -49,6 +49,8 @@ public class FindingCatalogueTests
         ["SK213"] = Head + "front\n  3 tag 1 \"a\" \"b\", of red\n",
         ["SK214"] = Head + "front\n  text \"bell ♪\"\n",
         ["SK215"] = Head + "front\n  text \"bell\", font \"None.ttf\"\n",
+        ["SK216"] = "card \"x\"\nbase 148 x 105 mm, of white\n",
+        ["SK217"] = "card \"x\"\nbase 148 x 105, of white\n",
         ["SK301"] = Head + "front\n  panel, of red\n",
         ["SK302"] = Head + "front\n  panel 1 x 1, showing 1, of red\n",
         ["SK303"] = Head + "front\n  a: panel 1 x 1, above b, of red\n  b: panel 1 x 1, above a, of red\n",
