@@ -39,10 +39,9 @@ internal sealed class Callouts(Lettering lettering, Bounds sheet, IReadOnlyList<
     // A point on one of the pieces on which nothing is written, near the middle of them all.
     private static Point TargetIn(List<Bounds> boxes, FreePlace free)
     {
-        double[] shares = [0.5, 0.2, 0.8];
         var middle = boxes[boxes.Count / 2].Centre;
         var points = boxes.OrderBy(b => Math.Pow(b.Centre.X - middle.X, 2) + Math.Pow(b.Centre.Y - middle.Y, 2))
-            .SelectMany(b => shares.SelectMany(x => shares.Select(y => new Point(b.Left + b.Width * x, b.Top + b.Height * y))));
+            .SelectMany(b => FreePlace.Ends.SelectMany(x => FreePlace.Ends.Select(y => new Point(b.Left + b.Width * x, b.Top + b.Height * y))));
         return points.Where(free.IsFree).Cast<Point?>().FirstOrDefault() ?? middle;
     }
 

@@ -6,9 +6,9 @@ namespace Sketch.Planning;
 /// <summary>Numbers of the steps, each on the cuts that it makes.</summary>
 /// <param name="lettering">The letters.</param>
 /// <param name="sheet">The sheet, within which they stay.</param>
-/// <param name="scale">Millimetres drawn for a millimetre of paper.</param>
+/// <param name="scale">From the paper to the drawing.</param>
 /// <param name="taken">What is written already; the numbers are added.</param>
-internal sealed class CutNumbers(Lettering lettering, Bounds sheet, double scale, List<Bounds> taken)
+internal sealed class CutNumbers(Lettering lettering, Bounds sheet, DrawnScale scale, List<Bounds> taken)
 {
     private const double Around = 0.75;
     private const double RoundEnds = 0.6;
@@ -46,7 +46,7 @@ internal sealed class CutNumbers(Lettering lettering, Bounds sheet, double scale
         var words = step.ToString(CultureInfo.InvariantCulture);
         var height = Lettering.CapitalHeight(PageFlow.Points) + 2 * Around;
         var width = Math.Max(height, lettering.Width(words, PageFlow.Points) + 2 * Around + RoundEnds);
-        var (from, to) = (At(cut.From), At(cut.To));
+        var (from, to) = (scale.Of(cut.From), scale.Of(cut.To));
         var length = Math.Max(to.X - from.X, to.Y - from.Y);
         var isSaid = _numbers.Exists(n => n.Step == step && n.Number.Box.Grow(SameStepNear).Overlaps(FreePlace.Around(On(0.5), width, height)));
         if (isSaid && length < ShortCut)
@@ -67,15 +67,12 @@ internal sealed class CutNumbers(Lettering lettering, Bounds sheet, double scale
 
         if (!isSaid)
         {
-            double[] shares = [0.5, 0.2, 0.8];
-            var target = shares.Select(On).Where(_free.IsFree).Cast<Point?>().FirstOrDefault() ?? On(0.5);
+            var target = FreePlace.Ends.Select(On).Where(_free.IsFree).Cast<Point?>().FirstOrDefault() ?? On(0.5);
             Add(step, new(words, _free.Near(target, width, height) ?? FreePlace.Around(target, width, height), target));
         }
 
         Point On(double share) => new(from.X + (to.X - from.X) * share, from.Y + (to.Y - from.Y) * share);
     }
-
-    private Point At(Units.Place place) => new(place.Left.Millimetres * scale, place.Top.Millimetres * scale);
 
     private void Add(int step, Note number)
     {

@@ -10,6 +10,12 @@ internal sealed class PageFlow
     /// <summary>Size of all letters but those of headings, which are larger: people of seventy can read it at the cutter.</summary>
     public const double Points = 12;
 
+    /// <summary>Colour of letters and lines.</summary>
+    public const string Ink = "#1f1e1d";
+
+    /// <summary>Between columns, in millimetres.</summary>
+    public const double ColumnGap = 6;
+
     private const double TitlePoints = 22;
     private const double HeadingPoints = 16;
     private const double Margin = 12.7;
@@ -17,7 +23,6 @@ internal sealed class PageFlow
     private const double HeadingHeight = LineHeight * 1.4;
     private const double AfterHeading = LineHeight * 0.3;
     private const double GapHeight = LineHeight * 0.6;
-    private const double ColumnGap = 6;
     private const double RuleGap = 1;
 
     private readonly Size _page;
@@ -208,7 +213,7 @@ internal sealed class PageFlow
 
     private void Rule(double from, double to) =>
         _svg!.Open("line").Attribute("x1", from).Attribute("y1", _top + 0.3).Attribute("x2", to).Attribute("y2", _top + 0.3)
-            .Attribute("stroke", "#1f1e1d").Attribute("stroke-width", 0.25).Close();
+            .Attribute("stroke", Ink).Attribute("stroke-width", 0.25).Close();
 
     private void Need(double height)
     {

@@ -13,7 +13,6 @@ namespace Sketch.Planning;
 internal sealed class PieceLabels(SheetWork work, LengthStyle lengths, Lettering lettering, List<Bounds> taken)
 {
     private const double LineSpacing = 5.2;
-    private const string Ink = "#1f1e1d";
     private const string Quiet = "#5b5a57";
 
     private readonly HashSet<string> _named = [];
@@ -23,12 +22,13 @@ internal sealed class PieceLabels(SheetWork work, LengthStyle lengths, Lettering
     public bool AddPiece(string key, Bounds piece)
     {
         var pieces = work.Pieces.First(p => p.Key == key);
-        if (_named.Add(key))
+        if (!_named.Contains(key))
         {
             string[] lines = [key, pieces.Uses[0].Card ?? "", pieces.Uses[0].Name, lengths.Text(pieces.Size)];
             string[][] shorter = [lines, [key, lines[2], lines[3]], [key, lines[3]], [$"{key}  {lines[3]}"]];
             if (shorter.Any(l => Fits(piece, [.. l.Where(x => x.Length > 0)])))
             {
+                _named.Add(key);
                 return true;
             }
         }
@@ -60,7 +60,7 @@ internal sealed class PieceLabels(SheetWork work, LengthStyle lengths, Lettering
     }
 
     // Finds room for lines in a box where they are clear of the cuts' numbers: in its middle, else nearer to an edge.
-    private bool Fits(Bounds box, string[] lines, string colour = Ink)
+    private bool Fits(Bounds box, string[] lines, string colour = PageFlow.Ink)
     {
         var (width, height) = (lines.Max(l => lettering.Width(l, PageFlow.Points)) + 1.2, (lines.Length - 1) * LineSpacing + Lettering.CapitalHeight(PageFlow.Points) * 1.4);
         var (spareX, spareY) = (box.Width - width, box.Height - height);

@@ -56,7 +56,7 @@ public sealed class PlanPages
         flow.Paragraph(Notes(work));
         flow.Gap();
         var steps = work.Steps.SelectMany(s => flow.Wrapped($"{s.Number}. {s.Text(_lengths)}", StepsWidth)).ToList();
-        var legend = work.Pieces.SelectMany(p => flow.Wrapped($"{p.Key} {p.Text(_lengths)}", flow.Width - StepsWidth - 6)).ToList();
+        var legend = work.Pieces.SelectMany(p => flow.Wrapped($"{p.Key} {p.Text(_lengths)}", flow.Width - StepsWidth - PageFlow.ColumnGap)).ToList();
         var room = flow.Left - PageFlow.HeightOf(Math.Max(steps.Count, legend.Count) + 1);
         var isOnOnePage = room >= Math.Min(SmallestDrawing, flow.Width * work.Layout.Stock.Height.Millimetres / work.Layout.Stock.Width.Millimetres);
         var scale = ScaleFor(work.Layout.Stock, flow.Width, isOnOnePage ? room : flow.Left);

@@ -15,7 +15,7 @@ internal sealed class SheetDrawing
     private const double CutLine = 0.35;
     private const double ThinLine = 0.25;
     private const double DotRadius = 0.55;
-    private const string Ink = "#1f1e1d";
+    private const string Ink = PageFlow.Ink;
     private const string White = "#ffffff";
 
     // Quiet tints that differ in lightness too, so that a grey print still tells them apart.
@@ -25,12 +25,12 @@ internal sealed class SheetDrawing
     private readonly LengthStyle _lengths;
     private readonly Lettering _lettering;
     private readonly SvgWriter _svg;
-    private readonly double _scale;
+    private readonly DrawnScale _scale;
     private readonly Bounds _sheet;
     private readonly List<Bounds> _taken = [];
 
-    private SheetDrawing(SheetWork work, LengthStyle lengths, Lettering lettering, SvgWriter svg, double scale) =>
-        (_work, _lengths, _lettering, _svg, _scale, _sheet) = (work, lengths, lettering, svg, scale, Scaled(new(default, default, work.Layout.Stock.Width, work.Layout.Stock.Height), scale));
+    private SheetDrawing(SheetWork work, LengthStyle lengths, Lettering lettering, SvgWriter svg, DrawnScale scale) =>
+        (_work, _lengths, _lettering, _svg, _scale, _sheet) = (work, lengths, lettering, svg, scale, scale.Of(new Rect(default, default, work.Layout.Stock.Width, work.Layout.Stock.Height)));
 
     /// <summary>Draws into an open element, the sheet's upper left corner at 0, 0.</summary>
     /// <param name="work">The sheet.</param>
@@ -39,7 +39,7 @@ internal sealed class SheetDrawing
     /// <param name="svg">Where to.</param>
     /// <param name="scale">Millimetres drawn for a millimetre of paper.</param>
     public static void Draw(SheetWork work, LengthStyle lengths, Lettering lettering, SvgWriter svg, double scale) =>
-        new SheetDrawing(work, lengths, lettering, svg, scale).Draw();
+        new SheetDrawing(work, lengths, lettering, svg, new(scale)).Draw();
 
     private void Draw()
     {
@@ -57,19 +57,19 @@ internal sealed class SheetDrawing
 
         foreach (var cut in _work.Steps.SelectMany(s => s.Cuts))
         {
-            Line(At(cut.From), At(cut.To), CutLine);
+            Line(_scale.Of(cut.From), _scale.Of(cut.To), CutLine);
         }
 
-        Frame(layout.Stock);
+        Frame();
         var numbers = new CutNumbers(_lettering, _sheet, _scale, _taken).Of(_work.Steps);
         var labels = new PieceLabels(_work, _lengths, _lettering, _taken);
-        var small = layout.Pieces.Select(p => (Key: _work.KeyOf(p.Place.Size), Box: Scaled(p.Place))).Where(p => !labels.AddPiece(p.Key, p.Box)).ToList();
+        var small = layout.Pieces.Select(p => (Key: _work.KeyOf(p.Place.Size), Box: _scale.Of(p.Place))).Where(p => !labels.AddPiece(p.Key, p.Box)).ToList();
         foreach (var leftover in layout.Leftovers.Where(l => Length.Min(l.Width, l.Height) >= BatchPlan.SmallestUse))
         {
-            labels.AddLeftover(leftover.Size, Scaled(leftover));
+            labels.AddLeftover(leftover.Size, _scale.Of(leftover));
         }
 
-        var callouts = new Callouts(_lettering, _sheet, [.. layout.Pieces.Select(p => Scaled(p.Place))], _taken).Of(small);
+        var callouts = new Callouts(_lettering, _sheet, [.. layout.Pieces.Select(p => _scale.Of(p.Place))], _taken).Of(small);
         foreach (var note in numbers.Concat(callouts))
         {
             Leader(note);
@@ -90,25 +90,15 @@ internal sealed class SheetDrawing
 
     private string TintOf(Size size) => Tints[_work.Pieces.IndexOf(_work.Pieces.First(p => p.Key == _work.KeyOf(size))) % Tints.Length];
 
-    private Point At(Place place) => new(place.Left.Millimetres * _scale, place.Top.Millimetres * _scale);
-
-    private Bounds Scaled(Rect rect) => Scaled(rect, _scale);
-
-    private static Bounds Scaled(Rect rect, double scale)
-    {
-        var bounds = Bounds.Of(rect);
-        return new(bounds.Left * scale, bounds.Top * scale, bounds.Right * scale, bounds.Bottom * scale);
-    }
-
     private void Box(Rect rect, string fill)
     {
-        var bounds = Scaled(rect);
+        var bounds = _scale.Of(rect);
         _svg.Open("rect").Attribute("x", bounds.Left).Attribute("y", bounds.Top).Attribute("width", bounds.Width).Attribute("height", bounds.Height)
             .Attribute("fill", fill).Close();
     }
 
-    private void Frame(Size size) =>
-        _svg.Open("rect").Attribute("x", 0).Attribute("y", 0).Attribute("width", size.Width.Millimetres * _scale).Attribute("height", size.Height.Millimetres * _scale)
+    private void Frame() =>
+        _svg.Open("rect").Attribute("x", 0).Attribute("y", 0).Attribute("width", _sheet.Width).Attribute("height", _sheet.Height)
             .Attribute("fill", "none").Attribute("stroke", Ink).Attribute("stroke-width", 0.6).Close();
 
     private void Line(Point from, Point to, double width) =>
