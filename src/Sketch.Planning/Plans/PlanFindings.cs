@@ -38,7 +38,7 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
         var batch = plan.Files.Batch;
         if (!plan.Files.LeftOut.IsEmpty)
         {
-            // What is left out for its mistakes is told already; how many cards it makes is not known before they are mended.
+            // What is left out for its mistakes is told already, and that its cards are missing follows from it.
             return;
         }
 
@@ -96,7 +96,7 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
         var needed = $"{paper.Order.Paper}: {Sheets(paper.Plan.Sheets)} {(paper.Plan.Sheets == 1 ? "is" : "are")} needed";
         if (paper.Order.Stock is { } stock)
         {
-            findings.Add(FindingCatalogue.PaperShort, PlaceOf(paper.Order), $"{needed} and {stock.Sheets} {(stock.Sheets == 1 ? "is" : "are")} on hand, so {paper.Short} {(paper.Short == 1 ? "is" : "are")} missing.", $"Buy {Sheets(paper.Short)}, or change the batch as proposed below the plan.");
+            findings.Add(FindingCatalogue.PaperShort, PlaceOf(paper.Order), $"{needed} and {stock.Sheets} {(stock.Sheets == 1 ? "is" : "are")} on hand, so {paper.Short} {(paper.Short == 1 ? "is" : "are")} missing.", $"Buy {Sheets(paper.Short)}, or see in the plan what would help.");
         }
         else
         {

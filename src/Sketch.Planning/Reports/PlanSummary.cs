@@ -45,7 +45,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
     private static ReportSection LeftOut(BatchPlan plan)
     {
         var cards = plan.Files.LeftOut.Select(o => o.Count == 0 ? o.Card.Path : $"{o.Card.Path} ({(o.Count == 1 ? "1 card" : $"{Number(o.Count)} cards")})").ToList();
-        return new("Not in this plan", [$"Left out, since {(cards.Count == 1 ? "it has" : "they have")} errors: {string.Join(", ", cards)}. Mend what is told of {(cards.Count == 1 ? "it" : "them")} and plan again."]);
+        return new("Not in this plan", [$"Left out, since {(cards.Count == 1 ? "the card or its line has" : "the cards or their lines have")} errors: {string.Join(", ", cards)}. Mend what is told of {(cards.Count == 1 ? "it" : "them")} and plan again."]);
     }
 
     private static ReportSection Missing(BatchPlan plan)

@@ -64,7 +64,7 @@ public class BatchReadingTests
     public void Cards_left_out_for_their_mistakes_are_the_first_thing_that_a_plan_says()
     {
         var sections = PlanSummary.Of(PlanRun.Of($"{Top}make 4 of \"gone.card\"\nmake 2 of \"gull.card\"\n").Plan!, new(false)).Sections;
-        Assert.Equal("Left out, since it has errors: gone.card (4 cards). Mend what is told of it and plan again.", Assert.Single(sections[0].Sentences));
+        Assert.Equal("Left out, since the card or its line has errors: gone.card (4 cards). Mend what is told of it and plan again.", Assert.Single(sections[0].Sentences));
     }
 
     [Fact]
