@@ -47,6 +47,8 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
     [name, saved, stamp] = [file, found.text, found.stamp];
     opened();
     editor.open(found.text, file.split('.').at(-1).toLowerCase());
+    // What is there and cannot be read has no text; typing in it is shown all the same.
+    if (found.problem) tell(found.problem, ['Put this away', null]);
     if (found.unsaved?.own) takeUp(found.unsaved);
     else if (found.unsaved) offer(found.unsaved);
     await listChanged();
@@ -152,6 +154,10 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
       return;
     }
     if (there.stamp === stamp) return;
+    if (there.problem) {
+      tell(there.problem, ['Put this away', null]);
+      return;
+    }
     answered();
     if (isChanged() && editor.text() !== there.text) {
       askWhose(there, stamp);
