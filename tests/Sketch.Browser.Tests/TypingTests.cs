@@ -48,6 +48,15 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task A_line_that_is_missing_can_be_put_in()
+    {
+        await TypeAll("card \"Lamp\"\nbase 105 x 148 mm, fold left, of white\nfront\n  panel 60 x 80 mm, of navy\n");
+        await Button("Put in units mm").ClickAsync();
+        await Expect(Text).ToContainTextAsync("units mm");
+        await Expect(Text).ToContainTextAsync("base 105 x 148 mm");
+    }
+
+    [Fact]
     public async Task While_there_is_no_card_the_last_picture_stays_and_says_so()
     {
         await TypeAll(Card.Replace("base", "bsae", StringComparison.Ordinal));

@@ -143,7 +143,7 @@ internal sealed class Suggestions
         }
 
         return fewest < design.Order.Count && _trial.SheetsUpTo(With(fewest), paper.Plan.Sheets - 1) is { } sheets
-            ? Saves(paper, sheets, $"Make {fewest} fewer of {design.Card.Title}", FewerRank)
+            ? Saves(paper, sheets, $"Make {fewest} fewer of {design.Card.Title} in line {design.Order.Location.Start.Line}", FewerRank)
             : null;
 
         PaperOrder With(int less) => Trial.With(paper.Order, paper.Order.Pieces.Select(p => p.Design == design ? p with { Count = p.Count - less } : p));

@@ -33,6 +33,8 @@ const names = { error: 'Error', warning: 'Warning', note: 'Note' };
 function actionName(replacement) {
   const shown = replacement.trim();
   if (!shown) return 'Leave it out';
+  // What begins a line of its own goes before what is there.
+  if (shown.includes('\n')) return `Put in ${shown.slice(0, shown.indexOf('\n'))}`;
   return `Change to ${shown.length > 40 ? `${shown.slice(0, 39)}…` : shown}`;
 }
 

@@ -61,6 +61,12 @@ function item(f, { goTo, mend, openFile }) {
       element('span', { id: message }, ` ${f.message}`)),
     ...(f.hint ? [element('p', { className: 'hint' }, f.hint)] : []),
     ...(f.here && f.replacement !== null
-      ? [button(f.replacement.trim() ? `Change to ${f.replacement.trim()}` : 'Leave it out', () => mend(f), { className: 'mend', ...about })]
+      ? [button(mendingOf(f.replacement.trim()), () => mend(f), { className: 'mend', ...about })]
       : []));
+}
+
+function mendingOf(replacement) {
+  if (!replacement) return 'Leave it out';
+  // What begins a line of its own goes before what is there.
+  return replacement.includes('\n') ? `Put in ${replacement.slice(0, replacement.indexOf('\n'))}` : `Change to ${replacement}`;
 }
