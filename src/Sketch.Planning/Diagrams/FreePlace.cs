@@ -3,7 +3,7 @@ using Sketch.Shapes;
 
 namespace Sketch.Planning;
 
-/// <summary>Looks for the nearest place where something can stand clear of what is written already.</summary>
+/// <summary>Looks for the nearest place where something can stand clear of what is written already. Lengths are millimetres of the drawing.</summary>
 /// <param name="sheet">What it stays within.</param>
 /// <param name="taken">What is written already.</param>
 internal sealed class FreePlace(Bounds sheet, IReadOnlyList<Bounds> taken)

@@ -140,14 +140,14 @@ function opened() {
   location.hash = encodeURIComponent(name);
 }
 
+// Many files may change at once.
+const together = 50;
 const refreshFolder = latest(async () => {
-  // Many files may change at once.
-  await new Promise((settled) => { setTimeout(settled, 50); });
   await listFiles();
   panels.papers.shelfChanged();
   panels.sheets.changed();
   await see();
-});
+}, together);
 
 /** What another program or window changed: a file, or any where the name is empty. */
 async function changedOnDisk(name) {

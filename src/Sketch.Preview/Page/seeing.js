@@ -4,7 +4,6 @@ import { post } from './server.js';
 
 const patience = 250;
 const betweenTries = 1000;
-const pause = (time) => new Promise((settled) => { setTimeout(settled, time); });
 
 /**
  * @param sheet What is typed, and in which file; its `file` is empty when none is open.
@@ -28,12 +27,11 @@ export function makeSeeing({ sheet, wanted, shown, tellProblem }) {
 
   /** Hands over what is typed while the program is long about an earlier text, so that it is kept on the disk meanwhile. */
   const keep = latest(async () => {
-    await pause(patience);
     const now = sheet();
     if (!now.file || now.text === sent) return;
     handing = send('typed', now);
     await handing;
-  });
+  }, patience);
 
   async function send(address, said) {
     sent = said.text;

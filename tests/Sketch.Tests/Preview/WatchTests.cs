@@ -30,17 +30,12 @@ public sealed class WatchTests : IAsyncLifetime
 
     private Task Told(string name) => OpenedPage.Until(() => _told.Contains(name));
 
-    [Fact]
-    public async Task A_file_that_is_written()
+    [Theory]
+    [InlineData("# ab\n")]
+    [InlineData("# b\n")]
+    public async Task A_file_that_is_written_also_with_as_many_letters_as_before(string text)
     {
-        _around.Write("cards/lamp.card", "# ab\n");
-        await Told("lamp.card");
-    }
-
-    [Fact]
-    public async Task A_file_that_is_written_with_as_many_letters()
-    {
-        _around.Write("cards/lamp.card", "# b\n");
+        _around.Write("cards/lamp.card", text);
         await Told("lamp.card");
     }
 
