@@ -25,8 +25,9 @@ public sealed partial class Parser
 
             if (head is { Kind: "text" or "word" or "banner" or "tag", Texts.IsEmpty: true } && cursor.Current.Kind == TokenKind.Word && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)
                 && (head.Kind is "text" or "word" || cursor.Next.Kind == TokenKind.Word) && cursor.BareWords() is { } bare
-                && cursor.Meant(FindingCatalogue.UnknownClause, cursor.Current, Vocabulary.ClauseWords) is null)
+                && (char.IsUpper(cursor.Current.Text[0]) || cursor.Meant(FindingCatalogue.UnknownClause, cursor.Current, Vocabulary.ClauseWords) is null))
             {
+                // A capital begins a sentence rather than a clause, however near its word is to one that does.
                 TellUnquoted(cursor, head, bare);
             }
 

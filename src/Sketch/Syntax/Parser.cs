@@ -199,7 +199,9 @@ public sealed partial class Parser
                 _ => "Begin with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon.",
             }),
         };
-        var meant = cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, words);
+        // Before a size a kind of piece is meant rather than another word as near.
+        var meant = (_opening == "card" && cursor.Next.Kind == TokenKind.Number ? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds) : null)
+            ?? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, words);
         cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot begin with {cursor.Here}.", meant is null ? hint : $"Did you mean {meant}?", meant);
         return new(tokens) { Meant = meant };
     }

@@ -40,6 +40,7 @@ public class ReplacementTests
     [InlineData("text \"ahoy", "\"ahoy\"")]
     [InlineData("text Keep a good light, of red", "\"Keep a good light\"")]
     [InlineData("banner 2 x 1 Happy Birthday, of red", "\"Happy Birthday\"")]
+    [InlineData("tag 3 x 1 Light the way, of red", "\"Light the way\"")]
     [InlineData("star 1, red", "of red")]
     [InlineData("star 1, #9fc9e8", "of #9fc9e8")]
     [InlineData("star 1, of red, above the sky by 1/8", "")]

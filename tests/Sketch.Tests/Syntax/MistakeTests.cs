@@ -10,6 +10,7 @@ public class MistakeTests
     [InlineData("lamp: sttar 2", "star")]
     [InlineData("3 gems 1/8", "gem")]
     [InlineData("4 squrae 1", "square")]
+    [InlineData("hart 1, of gold", "heart")]
     [InlineData("star 2, rasied 2 mm", "raised")]
     [InlineData("star 2, botom 1", "bottom")]
     [InlineData("star 2, aboev lamp", "above")]
