@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Net;
 using System.Text;
-using System.Text.RegularExpressions;
 using Sketch.Drawing;
 using Sketch.Panels;
 using Sketch.Reports;
@@ -18,7 +17,7 @@ namespace Sketch.Output.Gallery;
 public sealed record GalleryPicture(FaceKind Face, string Picture, string Small, int Width, int Height);
 
 /// <summary>All cards of a folder on one HTML page that needs no network and no scripts and can be printed.</summary>
-public static partial class GalleryPage
+public static class GalleryPage
 {
     private const string Style = """
         :root { color-scheme: light; }
@@ -38,7 +37,6 @@ public static partial class GalleryPage
         .sizes { overflow-x: auto; }
         table { border-collapse: collapse; font-size: .85rem; }
         th, td { text-align: left; padding: .2rem .8rem .2rem 0; border-bottom: 1px solid #e4dfd5; vertical-align: top; }
-        td:nth-child(3) { white-space: nowrap; }
         th.number, td.number { text-align: right; }
         @media print {
           body { background: none; max-width: none; padding: 0; }
@@ -95,7 +93,7 @@ public static partial class GalleryPage
             html.Append($"<h3>Notes</h3>\n<div class=\"notes\">\n{MarkdownHtml.Of(card.Notes, 3)}</div>\n");
         }
 
-        html.Append($"<h3>Sizes</h3>\n<div class=\"sizes\" tabindex=\"0\" role=\"region\" aria-label=\"Sizes of {Plain(card.Title)}\">\n{SlashInPath().Replace(MarkdownHtml.Of(Sizes(card), 2), "/<wbr>")}</div>\n</article>\n");
+        html.Append($"<h3>Sizes</h3>\n<div class=\"sizes\" tabindex=\"0\" role=\"region\" aria-label=\"Sizes of {Plain(card.Title)}\">\n{SizeHtml.Of(Sizes(card), 2)}</div>\n</article>\n");
         return html.ToString();
     }
 
@@ -134,10 +132,6 @@ public static partial class GalleryPage
         var list = said.Count == 0 ? "nothing on it" : string.Join(", ", said.Take(Most)) + (said.Count > Most ? " and more" : "");
         return $"{card.Title}, {Face.NameOf(face).Replace('-', ' ')}: {list}";
     }
-
-    // Where a long path may wrap, so that no table is wider than a sheet: browsers print such a page smaller.
-    [GeneratedRegex(@"(?<=\w)/(?=[a-z])")]
-    private static partial Regex SlashInPath();
 
     private static string Plain(string text) => WebUtility.HtmlEncode(text);
 }

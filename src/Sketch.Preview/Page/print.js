@@ -14,21 +14,13 @@ export function makeSizes(panel, asked) {
   async function refresh() {
     try {
       const answer = await get('sizes', { ...asked(), units: units.value });
-      const sizes = markup(answer.html);
-      sizes.querySelectorAll('td:first-child').forEach(breakAtSlashes);
-      place.replaceChildren(sizes);
+      place.replaceChildren(markup(answer.html));
     } catch (problem) {
       place.replaceChildren(element('p', { className: 'empty' }, problem.message));
     }
   }
 
   return { refresh };
-}
-
-/** The name of a piece, such as front/sky/mat, may go on in a new line behind each slash. */
-function breakAtSlashes(cell) {
-  const parts = cell.textContent.split('/');
-  cell.replaceChildren(...parts.flatMap((part, i) => (i < parts.length - 1 ? [`${part}/`, element('wbr')] : [part])));
 }
 
 export function makeTemplates(panel, asked, hasErrors) {

@@ -15,6 +15,6 @@ public static class SizesView
     {
         using var markdown = new StringWriter(CultureInfo.InvariantCulture);
         SizeMarkdown.Write(markdown, SizeList.Of(card), new(isMetric));
-        return MarkdownHtml.Of(markdown.ToString(), 1);
+        return SizeHtml.Of(markdown.ToString(), 1);
     }
 }
