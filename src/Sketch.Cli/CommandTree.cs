@@ -24,6 +24,7 @@ internal static class CommandTree
             FormatVerb.Create(session),
             OpenVerb.Create(session),
         };
+        root.Subcommands.Add(HelpVerb.Create(session, root));
         root.Options.OfType<HelpOption>().Single().Action = new HelpWithExamples();
         root.Options.OfType<VersionOption>().Single().Action = new TellVersion();
         return root;

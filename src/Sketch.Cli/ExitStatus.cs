@@ -14,4 +14,7 @@ internal static class ExitStatus
 
     /// <summary>Stopped by Ctrl-C.</summary>
     public const int Stopped = 130;
+
+    /// <summary>The reader of standard output has closed it; the same as for programs that a broken pipe ends (128 + SIGPIPE).</summary>
+    public const int OutputClosed = 141;
 }

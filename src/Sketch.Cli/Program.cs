@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Sketch.Output.Files;
 
 namespace Sketch.Cli;
 
@@ -11,10 +12,11 @@ public static class Program
     /// <summary>Runs the command line of the process; Ctrl-C stops it with status 130, at the latest two seconds later.</summary>
     public static int Main(string[] args)
     {
+        using var error = new StandardError();
         using var stop = new CancellationTokenSource();
         using var patience = new Timer(_ =>
         {
-            Console.Error.WriteLine("sketch: Stopped.");
+            error.Write("sketch: Stopped.\n");
             Environment.Exit(ExitStatus.Stopped);
         });
         Console.CancelKeyPress += (_, press) =>
@@ -23,18 +25,22 @@ public static class Program
             patience.Change(PatienceAfterStop, Timeout.InfiniteTimeSpan);
             stop.Cancel();
         };
-        var encoding = new UTF8Encoding(false);
-        Console.OutputEncoding = encoding;
-        var output = new StreamWriter(Console.OpenStandardOutput(), encoding);
         try
         {
-            var status = Run(args, output, Console.Error, stop.Token);
+            var encoding = new UTF8Encoding(false);
+            Console.OutputEncoding = encoding;
+            var output = new StreamWriter(StandardOutput.Open(), encoding);
+            var status = Run(args, output, error, stop.Token);
             output.Flush();
-            return status;
+            return error.HasLost ? Math.Max(status, ExitStatus.Usage) : status;
         }
-        catch (IOException refused)
+        catch (OutputClosedException)
         {
-            Console.Error.WriteLine($"sketch: the output cannot be written: {refused.Message}");
+            return ExitStatus.OutputClosed;
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            error.Write($"sketch: Standard output cannot be written: {FileTrouble.Reason(refused, "")}.\n");
             return ExitStatus.Usage;
         }
     }

@@ -8,7 +8,7 @@ namespace Sketch.Cli;
 /// <param name="count">Of how many parts.</param>
 internal sealed class Progress(Session session, string what, int count) : IDisposable
 {
-    private readonly bool _isShown = ReferenceEquals(session.Error, Console.Error) && !Console.IsErrorRedirected;
+    private readonly bool _isShown = StandardError.IsSeen(session.Error);
     private int _width;
 
     /// <summary>So many parts are done.</summary>

@@ -10,6 +10,9 @@ namespace Sketch.Cli;
 /// <param name="Cancellation">Set by Ctrl-C.</param>
 internal sealed record Session(TextWriter Output, TextWriter Error, CancellationToken Cancellation)
 {
+    /// <summary>Prints one line of output, made safe for a terminal.</summary>
+    public void Print(string line) => Output.Write($"{Printable.Line(line)}\n");
+
     /// <summary>Tells one sentence beside the output.</summary>
     public void Tell(string sentence) => Error.Write($"sketch: {Printable.Line(sentence)}\n");
 

@@ -53,7 +53,8 @@ internal static class UsageProblems
             .Select(t => t.Value);
     }
 
-    private static string UnknownVerb(string word, RootCommand root)
+    /// <summary>Names the nearest verb or option, or all verbs.</summary>
+    internal static string UnknownVerb(string word, RootCommand root)
     {
         var what = word.StartsWith('-') ? "option" : "verb";
         var near = Nearest.Find(word, root.Subcommands.Select(c => c.Name).Concat(root.Options.Select(o => o.Name)));

@@ -39,7 +39,7 @@ internal static class CheckVerb
         foreach (var file in reading.Files)
         {
             FindingsText.Write(session.Output, file.Findings);
-            session.Output.Write($"{Printable.Line(file.Source.Path)}: {FindingsText.Summary(file.Findings)}\n");
+            session.Print($"{file.Source.Path}: {FindingsText.Summary(file.Findings)}");
         }
 
         return reading.ExitStatus;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using Sketch.Diagnostics;
 using Sketch.Drawing;
 using Sketch.Output.Files;
 using Sketch.Panels;
@@ -22,7 +21,7 @@ internal sealed class DrawRun(
 {
     private const double PrintDotsPerInch = 300;
 
-    private readonly Dictionary<string, string> _takenBy = new(StringComparer.OrdinalIgnoreCase);
+    private readonly PictureNames _names = new();
     private int _status;
     private bool _isBrokenOff;
 
@@ -68,7 +67,7 @@ internal sealed class DrawRun(
         {
             foreach (var picture in written)
             {
-                session.Output.Write($"{Printable.Line(picture.Path)}\n");
+                session.Print(picture.Path);
             }
         }
 
@@ -78,28 +77,18 @@ internal sealed class DrawRun(
     /// <summary>The pictures of a card; none, and a finding, where a card before it has one of their names.</summary>
     private ImmutableArray<Picture> Claim(ref Compilation file, LaidOutCard card)
     {
-        var stem = Path.GetFileNameWithoutExtension(file.Source.Path);
+        var source = file;
         var pictures = FacesOf(file.Source.Path, card)
-            .SelectMany(face => forms.Select(form => new Picture(face, Path.Combine(folder, $"{stem}-{Face.NameOf(face)}.{form}"))))
+            .SelectMany(face => forms.Select(form => new Picture(face, Path.Combine(folder, $"{PictureNames.Of(source, face)}.{form}"))))
             .ToImmutableArray();
-        if (pictures.FirstOrDefault(p => _takenBy.ContainsKey(p.Path)) is { } taken)
+        if (_names.Take(file, [.. pictures.Select(p => p.Path)]) is not { } taken)
         {
-            var finding = new Finding(
-                FindingCatalogue.SamePicture,
-                card.Location,
-                $"\"{_takenBy[taken.Path]}\" and \"{file.Source.Path}\" would both be drawn to \"{taken.Path}\"; the second is left out.",
-                "Draw it by itself with another folder after --out, or give one of the files another name.");
-            _status = Math.Max(_status, ExitStatus.Errors);
-            file = file with { Findings = file.Findings.Add(finding) };
-            return [];
+            return pictures;
         }
 
-        foreach (var picture in pictures)
-        {
-            _takenBy[picture.Path] = file.Source.Path;
-        }
-
-        return pictures;
+        _status = Math.Max(_status, ExitStatus.Errors);
+        file = file with { Findings = file.Findings.Add(taken) };
+        return [];
     }
 
     private ImmutableArray<FaceKind> FacesOf(string file, LaidOutCard card)

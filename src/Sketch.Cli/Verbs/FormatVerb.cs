@@ -87,7 +87,7 @@ internal static class FormatVerb
 
         if (!silent)
         {
-            session.Output.Write($"{Printable.Line(file.Source.Path)}: {(changes ? "rewritten" : "unchanged")}\n");
+            session.Print($"{file.Source.Path}: {(changes ? "rewritten" : "unchanged")}");
         }
 
         return ExitStatus.Done;

@@ -21,7 +21,9 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
     private const string Page = "index.html";
     private const string SmallFolder = "small";
 
-    private sealed record Drawn(string Stem, LaidOutCard Card, ImmutableArray<(FaceKind Face, string Svg, Thumbnail Small)> Faces);
+    private readonly PictureNames _names = new();
+
+    private sealed record Drawn(Compilation File, LaidOutCard Card, ImmutableArray<(FaceKind Face, string Svg, Thumbnail Small)> Faces);
 
     /// <summary>Draws every card that has no errors, then the page; returns the exit status.</summary>
     public int Run(string cards, bool json)
@@ -41,6 +43,7 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
 
         var files = new FolderFiles(mayLeaveFolder);
         var reading = Reading.Of(session, names, s => Compiler.Compile(s, files, filling));
+        reading = reading with { Files = [.. reading.Files.Select(Named)] };
         var status = reading.ExitStatusForCards;
         var sound = reading.Files.Where(f => f is { Card: not null, HasErrors: false }).ToList();
         foreach (var file in reading.Files.Where(f => f.HasErrors))
@@ -68,11 +71,22 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
         }
         else
         {
-            session.Output.Write($"{Printable.Line(page)}\n");
+            session.Print(page);
         }
 
         return status;
     }
+
+    /// <summary>A card with the names of its pictures taken; with an error where another card has one of them.</summary>
+    private Compilation Named(Compilation file)
+    {
+        var taken = file is { Card: { } card, HasErrors: false } ? _names.Take(file, [.. Faces(card).Select(f => Picture(file, f))]) : null;
+        return taken is null ? file : file with { Findings = file.Findings.Add(taken) };
+    }
+
+    private static IEnumerable<FaceKind> Faces(LaidOutCard card) => card.Faces.Select(f => f.Kind).DefaultIfEmpty(FaceKind.Front);
+
+    private string Picture(Compilation file, FaceKind face) => Path.Combine(folder, $"{PictureNames.Of(file, face)}.svg");
 
     private static string Stem(Compilation file) => Path.GetFileNameWithoutExtension(file.Source.Path);
 
@@ -80,32 +94,33 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
     {
         var articles = new List<string>();
         using var progress = new Progress(session, folder, files.Count);
-        InOrder.Run(files.Count, i => Draw(Stem(files[i]), files[i].Card!), drawn =>
+        InOrder.Run(files.Count, i => Draw(files[i], files[i].Card!), drawn =>
         {
-            articles.Add(GalleryPage.Article(drawn.Stem, drawn.Card, [.. drawn.Faces.Select(f => Write(drawn, f.Face, f.Svg, f.Small))]));
+            articles.Add(GalleryPage.Article(Stem(drawn.File), drawn.Card, [.. drawn.Faces.Select(f => Write(drawn, f.Face, f.Svg, f.Small))]));
             progress.Tell(articles.Count);
         }, session.Cancellation);
         return articles;
     }
 
-    private static Drawn Draw(string stem, LaidOutCard card)
+    private static Drawn Draw(Compilation file, LaidOutCard card)
     {
         var faces = ImmutableArray.CreateBuilder<(FaceKind, string, Thumbnail)>();
-        foreach (var face in card.Faces.Select(f => f.Kind).DefaultIfEmpty(FaceKind.Front))
+        foreach (var face in Faces(card))
         {
             var svg = CardDrawing.Draw(card, face);
             faces.Add((face, svg, Thumbnail.Of(svg)));
         }
 
-        return new(stem, card, faces.ToImmutable());
+        return new(file, card, faces.ToImmutable());
     }
 
     private GalleryPicture Write(Drawn drawn, FaceKind face, string svg, Thumbnail small)
     {
-        var (picture, little) = ($"{drawn.Stem}-{Face.NameOf(face)}.svg", $"{drawn.Stem}-{Face.NameOf(face)}.png");
-        PictureFile.Write(Path.Combine(folder, picture), svg, drawn.Card.Title, 0, out _);
+        var picture = Picture(drawn.File, face);
+        var little = $"{PictureNames.Of(drawn.File, face)}.png";
+        PictureFile.Write(picture, svg, drawn.Card.Title, 0, out _);
         PictureFile.Write(Path.Combine(folder, SmallFolder, little), output => output.Write(small.Png));
-        return new(face, Uri.EscapeDataString(picture), $"{SmallFolder}/{Uri.EscapeDataString(little)}", small.Width, small.Height);
+        return new(face, Uri.EscapeDataString(Path.GetFileName(picture)), $"{SmallFolder}/{Uri.EscapeDataString(little)}", small.Width, small.Height);
     }
 
     private static void WriteJson(Utf8JsonWriter json, string page, ImmutableArray<Compilation> files)

@@ -13,7 +13,8 @@ internal static class OpenVerb
     {
         var target = new Argument<string>("FILE|FOLDER") { Description = "A card, stash or batch file, or the folder that holds them." };
         var port = Options.Number("--port", "The port to listen on, on this machine alone. [default: any that is free]", "N", 0, n => n is >= 1 and <= 65535, "a whole number from 1 to 65535");
-        port.DefaultValueFactory = _ => 0;
+        // The help would print a second default, 0, beside the one that the description gives.
+        port.DefaultValueFactory = null;
         var noBrowser = new Option<bool>("--no-browser") { Description = "Only print the address; open it yourself." };
         var verb = new VerbCommand(
             "open",

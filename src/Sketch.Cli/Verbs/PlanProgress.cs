@@ -18,7 +18,7 @@ internal sealed class PlanProgress : IProgress<BatchProgress>, IDisposable
 
     /// <summary>A line where messages go to a terminal, else null.</summary>
     public static PlanProgress? On(Session session) =>
-        ReferenceEquals(session.Error, Console.Error) && !Console.IsErrorRedirected ? new(session.Error) : null;
+        StandardError.IsSeen(session.Error) ? new(session.Error) : null;
 
     /// <inheritdoc/>
     public void Report(BatchProgress value)

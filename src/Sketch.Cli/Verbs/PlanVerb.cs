@@ -94,7 +94,11 @@ internal static class PlanVerb
             var written = files.Write(surroundings);
             if (!json)
             {
-                session.Output.Write($"\n{string.Concat(written.Select(w => Printable.Line(w) + "\n"))}");
+                session.Output.Write("\n");
+                foreach (var path in written)
+                {
+                    session.Print(path);
+                }
             }
 
             return true;

@@ -107,7 +107,7 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
     {
         foreach (var path in written)
         {
-            session.Output.Write($"{Printable.Line(path)}\n");
+            session.Print(path);
         }
 
         foreach (var piece in written.Length == 0 ? [] : templates!.Pieces)
@@ -116,7 +116,7 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
             {
                 var times = parts.Count() * piece.Count;
                 var each = times > 1 ? string.Create(CultureInfo.InvariantCulture, $", {times} times") : "";
-                session.Output.Write($"The middle of {Printable.Line(piece.Name)} is left for a smaller layer: {parts.Key}, {Printable.Line(piece.Material)}{each}.\n");
+                session.Print($"The middle of {piece.Name} is left for a smaller layer: {parts.Key}, {piece.Material}{each}.");
             }
         }
     }

@@ -61,7 +61,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
 
         foreach (var sheet in sheets)
         {
-            session.Output.Write($"{Printable.Line(sheet)}\n");
+            session.Print(sheet);
         }
 
         return status;

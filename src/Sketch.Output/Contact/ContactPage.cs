@@ -1,8 +1,8 @@
 using System.Globalization;
-using System.Net;
 using System.Text;
 using Sketch.Drawing;
 using Sketch.Panels;
+using Sketch.Reports;
 using Sketch.Variants;
 
 namespace Sketch.Output.Contact;
@@ -58,5 +58,5 @@ public static class ContactPage
             + $"<figcaption><strong>{number}</strong>\n<ul>\n{string.Concat(papers.Select(p => $"<li>{Plain(p)}</li>\n"))}</ul>\n<code>{Plain(variant.Id)}</code></figcaption>\n</figure>\n");
     }
 
-    private static string Plain(string text) => WebUtility.HtmlEncode(text);
+    private static string Plain(string text) => HtmlText.Of(text);
 }

@@ -3,7 +3,7 @@ using System.Security;
 namespace Sketch.Output.Files;
 
 /// <summary>Says in plain words why the operating system refuses a file.</summary>
-internal static class FileTrouble
+public static class FileTrouble
 {
     // ERROR_HANDLE_DISK_FULL and ERROR_DISK_FULL of Windows; ENOSPC and EDQUOT as .NET passes them on under Linux and macOS.
     private static readonly int[] DiskFull = [unchecked((int)0x80070027), unchecked((int)0x80070070), 28, 122, 69];
@@ -13,12 +13,14 @@ internal static class FileTrouble
         exception is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;
 
     /// <summary>Why a file could not be read or written, as the end of a sentence without its full stop.</summary>
+    /// <param name="exception">The refusal.</param>
+    /// <param name="path">The file; empty for a stream that has no name.</param>
     public static string Reason(Exception exception, string path) => exception switch
     {
-        _ when Directory.Exists(path) => "it is a folder",
+        _ when path.Length > 0 && Directory.Exists(path) => "it is a folder",
         ArgumentException or NotSupportedException => "that is no name a file can have",
         FileNotFoundException => "there is no such file",
-        _ when File.Exists(Path.GetDirectoryName(Path.GetFullPath(path))) => "its folder is a file",
+        _ when path.Length > 0 && File.Exists(Path.GetDirectoryName(Path.GetFullPath(path))) => "its folder is a file",
         DirectoryNotFoundException => "there is no such folder",
         PathTooLongException => "its name is too long",
         UnauthorizedAccessException or SecurityException => "access to it is not allowed",

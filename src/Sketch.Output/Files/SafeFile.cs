@@ -27,7 +27,6 @@ public static class SafeFile
     /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it.</exception>
     public static bool Write(string path, Action<Stream> write, Func<bool> mayReplace)
     {
-        string? unfinished = null;
         var writing = false;
         try
         {
@@ -43,38 +42,27 @@ public static class SafeFile
                 throw new IOException("a folder");
             }
 
-            var name = System.IO.Path.Combine(System.IO.Path.GetDirectoryName(target) ?? "", $".{Guid.NewGuid():N}.part");
-            using (var file = new FileStream(name, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None))
-            {
-                unfinished = name;
-                writing = true;
-                write(file);
-                file.Flush(flushToDisk: true);
-                writing = false;
-            }
-
+            using var file = PartialFile.For(target);
+            writing = true;
+            write(file.Content);
+            file.Content.Flush(flushToDisk: true);
+            writing = false;
             if (!mayReplace())
             {
                 return false;
             }
 
-            KeepPermissions(target, unfinished);
-            File.Move(unfinished, target, overwrite: true);
-            unfinished = null;
+            file.Complete(target);
             return true;
         }
         catch (Exception exception) when (writing ? exception is IOException : FileTrouble.Is(exception))
         {
             throw new FileWriteException(path, $"\"{path}\" cannot be written: {FileTrouble.Reason(exception, path)}.", exception);
         }
-        finally
-        {
-            if (unfinished is not null)
-            {
-                TryDelete(unfinished);
-            }
-        }
     }
+
+    /// <summary>Deletes what killed processes left half written in a folder; files of other programs stay.</summary>
+    public static void DeleteOrphans(string folder) => PartialFile.DeleteOrphans(folder);
 
     /// <summary>Writes a text file in UTF-8 without a byte order mark.</summary>
     /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it.</exception>
@@ -83,24 +71,4 @@ public static class SafeFile
         using var writer = new StreamWriter(stream, leaveOpen: true);
         writer.Write(text);
     });
-
-    private static void KeepPermissions(string target, string unfinished)
-    {
-        if (!OperatingSystem.IsWindows() && File.Exists(target))
-        {
-            File.SetUnixFileMode(unfinished, File.GetUnixFileMode(target));
-        }
-    }
-
-    // The first failure is the one to tell; a file that cannot be deleted either is left with its hidden name.
-    private static void TryDelete(string unfinished)
-    {
-        try
-        {
-            File.Delete(unfinished);
-        }
-        catch (Exception exception) when (FileTrouble.Is(exception))
-        {
-        }
-    }
 }

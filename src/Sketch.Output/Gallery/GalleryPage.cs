@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Net;
 using System.Text;
 using Sketch.Drawing;
 using Sketch.Panels;
@@ -133,5 +132,5 @@ public static class GalleryPage
         return $"{card.Title}, {Face.NameOf(face).Replace('-', ' ')}: {list}";
     }
 
-    private static string Plain(string text) => WebUtility.HtmlEncode(text);
+    private static string Plain(string text) => HtmlText.Of(text);
 }

@@ -3,6 +3,7 @@ using Markdig.Extensions.Tables;
 using Markdig.Renderers.Html;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
+using Sketch.Reports;
 
 namespace Sketch.Output.Gallery;
 
@@ -19,7 +20,7 @@ public static class MarkdownHtml
     /// <param name="headings">How many levels its headings stand below those of the page around it.</param>
     public static string Of(string markdown, int headings)
     {
-        var document = Markdown.Parse(markdown, Pipeline);
+        var document = Markdown.Parse(Printable.Lines(markdown), Pipeline);
         foreach (var heading in document.Descendants<HeadingBlock>())
         {
             heading.Level = Math.Min(6, heading.Level + headings);
@@ -29,6 +30,7 @@ public static class MarkdownHtml
         {
             link.IsImage = false;
             link.Url = Harmless(link.Url);
+            link.GetDynamicUrl = null;
             if (link.FirstChild is null)
             {
                 link.AppendChild(new LiteralInline(link.Url is { Length: > 0 } url ? url : "link"));
@@ -70,9 +72,15 @@ public static class MarkdownHtml
         table.ColumnDefinitions.ForEach(c => c.Alignment = null);
     }
 
+    // Browsers skip blanks and control characters in front of an address, and take a backslash for a slash.
     private static string? Harmless(string? address)
     {
-        var end = address?.IndexOfAny([':', '/', '?', '#']) ?? -1;
-        return end < 0 || address![end] != ':' || address[..end].ToLowerInvariant() is "http" or "https" or "mailto" ? address : "";
+        var bare = (address ?? "").TrimStart([.. Enumerable.Range(0, ' ' + 1).Select(c => (char)c)]);
+        var end = bare.IndexOfAny([':', '/', '\\', '?', '#']);
+        return end < 0 || (bare[end] is not (':' or '/' or '\\')) || IsWithinFolder(bare, end) || IsOfWebOrMail(bare, end) ? address : "";
     }
+
+    private static bool IsWithinFolder(string address, int end) => end > 0 && address[end] is '/' or '\\';
+
+    private static bool IsOfWebOrMail(string address, int end) => address[end] == ':' && address[..end].ToLowerInvariant() is "http" or "https" or "mailto";
 }

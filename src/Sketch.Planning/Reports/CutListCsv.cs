@@ -5,7 +5,7 @@ using Sketch.Units;
 
 namespace Sketch.Planning;
 
-/// <summary>All cuts of a plan as comma-separated values (RFC 4180), a step a line; settings are decimal numbers in the batch's unit.</summary>
+/// <summary>All cuts of a plan as comma-separated values, a step a line; settings are decimal numbers in the batch's unit.</summary>
 public static class CutListCsv
 {
     /// <summary>The text of the file.</summary>
@@ -17,8 +17,12 @@ public static class CutListCsv
         {
             foreach (var step in work.Steps)
             {
-                text.Append(CultureInfo.InvariantCulture,
-                    $"{Quoted(work.Paper)},{work.Number},{work.Times},{(work.IsOffcut ? "yes" : "no")},{step.Number},{(step.IsUpright ? "down" : "across")},{(lengths.Metric ? "mm" : "in")},{Number(step.Setting, lengths)},\"{lengths.Text(step.Setting)}\",{step.Cuts.Length}\r\n");
+                text.Append(CsvText.Line(
+                [
+                    CsvText.Words(work.Paper), Number(work.Number), Number(work.Times), work.IsOffcut ? "yes" : "no", Number(step.Number),
+                    step.IsUpright ? "down" : "across", lengths.Metric ? "mm" : "in", Number(step.Setting, lengths), lengths.Text(step.Setting),
+                    Number(step.Cuts.Length),
+                ]));
             }
         }
 
@@ -28,6 +32,5 @@ public static class CutListCsv
     private static string Number(Length length, LengthStyle lengths) =>
         Math.Round((decimal)length.Nanometres / (lengths.Metric ? Length.NanometresPerMillimetre : Length.NanometresPerInch), 6).ToString("0.######", CultureInfo.InvariantCulture);
 
-    // A spreadsheet would run text that begins like a formula.
-    private static string Quoted(string text) => $"\"{(text.Length > 0 && "=+-@".Contains(text[0], StringComparison.Ordinal) ? "'" : "")}{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

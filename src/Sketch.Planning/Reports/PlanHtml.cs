@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Net;
 using System.Text;
 using Sketch.Reports;
 
@@ -93,5 +92,5 @@ public static class PlanHtml
         }
     }
 
-    private static string Safe(string text) => WebUtility.HtmlEncode(text);
+    private static string Safe(string text) => HtmlText.Of(text);
 }

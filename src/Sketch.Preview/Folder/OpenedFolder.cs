@@ -101,6 +101,34 @@ public sealed class OpenedFolder
             .Take(ListLimit).Order(StringComparer.OrdinalIgnoreCase)];
     }
 
+    /// <summary>Deletes what killed processes left half written in the folder, the folders in it and the tool's own hidden folder.</summary>
+    public void DeleteOrphans()
+    {
+        try
+        {
+            var own = Path.GetDirectoryName(Own.Drafts)!;
+            string[] folders =
+            [
+                Root,
+                .. Directory.EnumerateDirectories(Root, "*", Reach),
+                .. Directory.Exists(own) && Own.IsWithin(own) ? Directory.EnumerateDirectories(own, "*", OwnReach) : [],
+            ];
+            Array.ForEach(folders, SafeFile.DeleteOrphans);
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            // The folder has gone meanwhile; there is nothing to clean up.
+        }
+    }
+
+    private static EnumerationOptions OwnReach { get; } = new()
+    {
+        RecurseSubdirectories = true,
+        MaxRecursionDepth = DepthLimit,
+        IgnoreInaccessible = true,
+        AttributesToSkip = FileAttributes.ReparsePoint,
+    };
+
     /// <summary>Reads a file.</summary>
     /// <param name="path">A path that <see cref="PathOf"/> gave.</param>
     /// <param name="problem">Why it cannot be read, as a sentence goes on after a colon; empty when it was.</param>

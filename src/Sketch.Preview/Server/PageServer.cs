@@ -55,6 +55,7 @@ public sealed class PageServer : IAsyncDisposable
         ThreadPool.GetMinThreads(out var threads, out var ports);
         ThreadPool.SetMinThreads(Math.Max(threads, ThreadsAtOnce), ports);
         var opened = new OpenedFolder(folder);
+        opened.DeleteOrphans();
         var drafts = new UnsavedTexts(opened.Own);
         var news = new News();
         var watch = new FolderWatch(opened, news.Tell);

@@ -10,7 +10,12 @@ public static class Printable
     /// The text on one line: control characters, line ends and marks that change the reading direction, which could rewrite what stands on the
     /// screen, become a centred dot; a tab becomes a blank. The number of characters stays the same.
     /// </summary>
-    public static string Line(string text)
+    public static string Line(string text) => Replaced(text, keepLineEnds: false);
+
+    /// <summary>The same, except that line ends and tabs stay.</summary>
+    public static string Lines(string text) => Replaced(text, keepLineEnds: true);
+
+    private static string Replaced(string text, bool keepLineEnds)
     {
         if (!text.Any(MustGo))
         {
@@ -20,7 +25,7 @@ public static class Printable
         var line = new StringBuilder(text.Length);
         foreach (var character in text)
         {
-            line.Append(character == '\t' ? ' ' : MustGo(character) ? '·' : character);
+            line.Append(keepLineEnds && character is ('\n' or '\r' or '\t') ? character : character == '\t' ? ' ' : MustGo(character) ? '·' : character);
         }
 
         return line.ToString();

@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Globalization;
 using Sketch.Panels;
 using Sketch.Units;
@@ -6,13 +5,11 @@ using Sketch.Units;
 namespace Sketch.Reports;
 
 /// <summary>
-/// The size list as comma-separated values (RFC 4180: commas, line ends of CR LF, quotes doubled) for a spreadsheet. Lengths are decimal
+/// The size list as comma-separated values for a spreadsheet. Lengths are decimal
 /// numbers, since a spreadsheet takes 3/4 for a date; the column <c>unit</c> says in which unit.
 /// </summary>
 public static class SizeCsv
 {
-    private static readonly SearchValues<char> MustQuote = SearchValues.Create("\",\r\n");
-
     /// <summary>Writes the line of column names, once before all cards.</summary>
     public static void WriteHeader(TextWriter output) => output.Write(
         "file,card,face,piece,kind,count,unit,cut_width,cut_height,finished_width,finished_height,"
@@ -30,20 +27,15 @@ public static class SizeCsv
             var entry = row.First;
             string[] cells =
             [
-                Words(file), Words(list.Card.Title), Face.NameOf(entry.Face), row.Path, entry.Kind, row.Count.ToString(CultureInfo.InvariantCulture),
+                CsvText.Words(file), CsvText.Words(list.Card.Title), Face.NameOf(entry.Face), CsvText.Words(row.Path), entry.Kind, row.Count.ToString(CultureInfo.InvariantCulture),
                 lengths.Metric ? "mm" : "in",
                 Number(entry.Cut?.Width), Number(entry.Cut?.Height), Number(entry.Finished.Width), Number(entry.Finished.Height),
                 Number(entry.Border?.Left), Number(entry.Border?.Right), Number(entry.Border?.Top), Number(entry.Border?.Bottom),
-                row.Role, row.Paper,
+                CsvText.Words(row.Role), CsvText.Words(row.Paper),
             ];
-            output.Write(string.Join(',', cells.Select(Quoted)) + "\r\n");
+            output.Write(CsvText.Line(cells));
         }
 
         string Number(Length? length) => length is { } known ? lengths.Metric ? ExactNumber.Millimetres(known) : ExactNumber.Inches(known) : "";
     }
-
-    /// <summary>A spreadsheet would run text that begins like a formula, so such text from a stranger's file gets an apostrophe in front.</summary>
-    private static string Words(string text) => text.Length > 0 && "=+-@\t\r".Contains(text[0]) ? "'" + text : text;
-
-    private static string Quoted(string cell) => cell.AsSpan().ContainsAny(MustQuote) ? $"\"{cell.Replace("\"", "\"\"")}\"" : cell;
 }

@@ -12,7 +12,7 @@ public static class SizeText
     public static void Write(TextWriter output, SizeList list, LengthStyle lengths)
     {
         var rows = SizeRow.Of(list, lengths);
-        output.Write($"{Printable.Line(list.Card.Title)}\n{SizeIntroduction.Of(list.Card, lengths)}\n\n");
+        output.Write($"{Printable.Line(list.Card.Title)}\n{Printable.Line(SizeIntroduction.Of(list.Card, lengths))}\n\n");
         var table = new TextTable(
             new("Piece", 26), new("What", 16), new("Cut"), new("Finished"), new("Border", 14), new("Role", 10), new("Paper", 14), new("Count"));
         FaceKind? face = null;
@@ -27,7 +27,7 @@ public static class SizeText
 
             var path = isBase ? row.Path : "  " + row.Path[(row.Path.IndexOf('/') + 1)..];
             table.AddRow(
-                path, Printable.Line(row.What), row.Cut, row.Finished, row.Border, row.Role, row.Paper,
+                path, row.What, row.Cut, row.Finished, row.Border, row.Role, row.Paper,
                 row.Count.ToString(CultureInfo.InvariantCulture));
         }
 

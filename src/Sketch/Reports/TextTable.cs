@@ -19,10 +19,10 @@ internal sealed class TextTable(params TextColumn[] columns)
     private readonly List<string[]> _rows = [];
 
     /// <summary>Adds a line across all columns.</summary>
-    public void AddHeading(string text) => _rows.Add([text]);
+    public void AddHeading(string text) => _rows.Add([Printable.Line(text)]);
 
     /// <summary>Adds a row with a cell for each column.</summary>
-    public void AddRow(params string[] cells) => _rows.Add(cells);
+    public void AddRow(params string[] cells) => _rows.Add([.. cells.Select(Printable.Line)]);
 
     /// <summary>Writes the table; wide columns that may wrap are narrowed until a line has at most <paramref name="widest"/> characters.</summary>
     public void Write(TextWriter output, int widest)

@@ -43,6 +43,31 @@ public sealed partial class GalleryVerbTests : IDisposable
     [Fact]
     public void Alt_texts_say_what_is_on_a_face() => Assert.Contains("alt=\"First, front: panel “Ahoy”\"", System.Net.WebUtility.HtmlDecode(Page()), StringComparison.Ordinal);
 
+    [Fact]
+    public void Control_characters_of_titles_and_words_are_not_on_the_page()
+    {
+        _run.File("cards/a.card", $"card \"First\u0007\"\nnote \"Cut\u001b[2J\"\n{Head.Replace("Ahoy", "Ahoy\u001b[1m", StringComparison.Ordinal)}");
+
+        _run.Run("gallery", _run.InFolder("cards"), "--out", _run.InFolder("out"));
+
+        Assert.DoesNotContain(File.ReadAllText(_run.InFolder("out/index.html")), c => char.IsControl(c) && c != '\n');
+    }
+
+    [Theory]
+    [InlineData("x.card", "envelope back", "x-envelope.card", "back")]
+    [InlineData("lamp.card", "front", "Lamp.card", "front")]
+    public void Two_cards_whose_pictures_would_share_a_name_are_an_error_and_the_first_keeps_it(string first, string face, string second, string otherFace)
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "Two names that differ only in case need a disk that tells them apart.");
+        _run.File("cards/" + first, $"card \"First\"\nbase A2, of white\n{face}\n  text \"one\"\n");
+        _run.File("cards/" + second, $"card \"Second\"\nbase A2, of white\n{otherFace}\n  text \"two\"\n");
+
+        Assert.Equal(1, _run.Run("gallery", _run.InFolder("cards"), "--out", _run.InFolder("out")));
+        Assert.Contains("SK", _run.Error, StringComparison.Ordinal);
+        Assert.Contains("would both be drawn to", _run.Error, StringComparison.Ordinal);
+        Assert.Single(Headings().Matches(File.ReadAllText(_run.InFolder("out/index.html"))));
+    }
+
     [Theory]
     [InlineData("Cut <strong>first</strong>.")]
     [InlineData("sky: gulls, back")]

@@ -49,6 +49,37 @@ public sealed class UsageTests : IDisposable
         Assert.All(Verbs, v => Assert.Contains($"  {v} ", _line.Output));
     }
 
+    [Theory]
+    [MemberData(nameof(EveryVerb))]
+    public void Help_with_a_verb_is_the_help_of_that_verb(string verb)
+    {
+        _line.Run(verb, "--help");
+        var expected = _line.Output;
+        Assert.Equal((0, expected), (_line.Run("help", verb), _line.Output));
+    }
+
+    [Fact]
+    public void Help_alone_is_the_help_of_the_tool()
+    {
+        _line.Run("--help");
+        var expected = _line.Output;
+        Assert.Equal((0, expected), (_line.Run("help"), _line.Output));
+    }
+
+    [Fact]
+    public void Help_with_a_misspelt_verb_names_the_nearest()
+    {
+        Assert.Equal(2, _line.Run("help", "drwa"));
+        Assert.Equal("sketch: There is no verb \"drwa\". Did you mean \"draw\"?\n", _line.Error);
+    }
+
+    [Fact]
+    public void The_help_of_open_shows_one_default()
+    {
+        _line.Run("open", "--help");
+        Assert.Single(System.Text.RegularExpressions.Regex.Matches(_line.Output, @"\[default"));
+    }
+
     [Fact]
     public void Wrong_usage_leaves_the_output_empty()
     {

@@ -12,6 +12,11 @@ public class MarkdownHtmlTests
     [InlineData("[here](JaVaScRiPt:alert(1))", "JaVaScRiPt:")]
     [InlineData("<javascript:alert(1)>", "href=\"javascript")]
     [InlineData("[here](data:text/html;base64,xx)", "data:")]
+    [InlineData("[here](//elsewhere.example/boat.png)", "elsewhere")]
+    [InlineData("[here](/\\elsewhere.example/boat.png)", "elsewhere")]
+    [InlineData("[here](\\\\\\\\elsewhere.example/boat.png)", "elsewhere")]
+    [InlineData("[here](&#1;//elsewhere.example/boat.png)", "elsewhere")]
+    [InlineData("[here][there]\n\n[there]: //elsewhere.example/boat.png", "elsewhere")]
     [InlineData("![boat](https://elsewhere.example/boat.png)", "<img")]
     public void Nothing_in_notes_runs_or_loads(string markdown, string never) =>
         Assert.DoesNotContain(never, MarkdownHtml.Of(markdown, 0), StringComparison.Ordinal);
@@ -19,6 +24,7 @@ public class MarkdownHtmlTests
     [Theory]
     [InlineData("**bold**", "<strong>bold</strong>")]
     [InlineData("[list](list.html)", "href=\"list.html\"")]
+    [InlineData("[list](lists/a//b.html)", "href=\"lists/a//b.html\"")]
     [InlineData("[club](https://club.example/a?b=c:d)", "href=\"https://club.example/a?b=c:d\"")]
     [InlineData("- one\n- two", "<li>two</li>")]
     public void Notes_are_Markdown(string markdown, string html) => Assert.Contains(html, MarkdownHtml.Of(markdown, 0), StringComparison.Ordinal);

@@ -37,6 +37,9 @@ public class SizeCsvTests
         Assert.StartsWith(field + ",Fair winds,", Csv(With(), file));
 
     [Fact]
+    public void Control_characters_do_not_reach_a_spreadsheet() => Assert.StartsWith("a·[2J.card,Fair winds,", Csv(With(), "a\u001b[2J.card"));
+
+    [Fact]
     public void A_title_that_a_spreadsheet_would_run_gets_an_apostrophe() =>
         Assert.Contains(",'=1+1,", Csv(With() with { Title = "=1+1" }));
 }

@@ -1,0 +1,29 @@
+using System.CommandLine;
+
+namespace Sketch.Cli.Verbs;
+
+/// <summary>Prints the help of a verb, or of the whole tool.</summary>
+internal static class HelpVerb
+{
+    /// <summary>The verb.</summary>
+    /// <param name="session">Where to report.</param>
+    /// <param name="root">All verbs; it is read when the verb runs.</param>
+    public static Command Create(Session session, RootCommand root)
+    {
+        var about = new Argument<string?>("VERB") { Description = "The verb; leave it out for a list of all verbs.", Arity = ArgumentArity.ZeroOrOne };
+        var verb = new VerbCommand("help", "Prints the help of a verb.", "sketch help draw") { about };
+        verb.SetAction(parsed =>
+        {
+            var word = parsed.GetValue(about);
+            if (word is not null && root.Subcommands.All(c => c.Name != word))
+            {
+                session.Tell(UsageProblems.UnknownVerb(word, root));
+                return ExitStatus.Usage;
+            }
+
+            string[] line = word is null ? ["--help"] : [word, "--help"];
+            return root.Parse(line).Invoke(parsed.InvocationConfiguration);
+        });
+        return verb;
+    }
+}
