@@ -1,12 +1,39 @@
+using System.Collections.Immutable;
+using System.Reflection;
+
 namespace Sketch.Diagnostics;
 
 /// <summary>
 /// Every kind of finding. Codes are permanent; a retired number is never used again.
-/// SK0 files, SK1 spelling and grammar, SK2 names and values, SK3 layout, SK4 fit, SK5 output, SK6 shelf, SK7 cutting plan.
-/// The parts of this class stand beside the stage that finds them.
+/// The first digit is the group (see <see cref="GroupOf"/>).
+/// Each part of this class stands beside the stage that finds them, and beside it a Markdown file that explains its codes
+/// (see <see cref="Explanations"/>).
 /// </summary>
 public static partial class FindingCatalogue
 {
+    private static readonly Lazy<ImmutableArray<FindingKind>> Every = new(() =>
+    [
+        .. typeof(FindingCatalogue).GetFields(BindingFlags.Public | BindingFlags.Static)
+            .Select(f => f.GetValue(null)).OfType<FindingKind>().OrderBy(k => k.Code, StringComparer.Ordinal),
+    ]);
+
+    /// <summary>Every kind of finding, in the order of codes.</summary>
+    public static ImmutableArray<FindingKind> All => Every.Value;
+
+    /// <summary>What the codes of one hundred are about, such as "Layout" for SK301.</summary>
+    public static string GroupOf(FindingKind kind) => kind.Code[..3] switch
+    {
+        "SK0" => "Files",
+        "SK1" => "Spelling and grammar",
+        "SK2" => "Names and values",
+        "SK3" => "Layout",
+        "SK4" => "Fit",
+        "SK5" => "Output",
+        "SK6" => "Shelf",
+        "SK7" => "Cutting plan",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind.Code, "This code belongs to no group."),
+    };
+
     private static FindingKind Error(string code, string title) => new(code, Severity.Error, title);
 
     private static FindingKind Warning(string code, string title) => new(code, Severity.Warning, title);
