@@ -31,7 +31,10 @@ internal static class ExplainVerb
         var json = Options.Json();
         var markdown = new Option<bool>("--markdown") { Description = "Write the explanations of all findings as a Markdown page." };
         var verb = new VerbCommand(
-            "explain", "Explains a finding: what it means, an example, and the fix. Without a code it lists all findings.", "sketch explain SK210", "sketch explain")
+            "explain",
+            "Explains a finding: what it means, an example, and the fix. Without a code it lists all findings.",
+            "sketch explain SK210",
+            "sketch explain")
         {
             code, json, markdown,
         };
@@ -80,6 +83,7 @@ internal static class ExplainVerb
     private static string Unknown(string written)
     {
         var near = Nearest.Find(Canonical(written), FindingCatalogue.All.Select(k => k.Code));
-        return $"There is no finding \"{written}\". {(near is null ? "sketch explain without a code lists all." : $"Did you mean \"{near}\"?")}";
+        var way = near is null ? "sketch explain without a code lists all." : $"Did you mean \"{near}\"?";
+        return $"There is no finding \"{written}\". {way}";
     }
 }

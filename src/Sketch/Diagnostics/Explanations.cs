@@ -41,13 +41,15 @@ public static class Explanations
         var kinds = FindingCatalogue.All.ToDictionary(k => k.Code);
         var assembly = typeof(Explanations).Assembly;
         var all = ImmutableDictionary.CreateBuilder<string, Explanation>();
-        foreach (var name in assembly.GetManifestResourceNames().Where(n => n.StartsWith(nameof(FindingCatalogue), StringComparison.Ordinal)))
+        var names = assembly.GetManifestResourceNames().Where(n => n.StartsWith(nameof(FindingCatalogue), StringComparison.Ordinal));
+        foreach (var name in names)
         {
             using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!, Encoding.UTF8);
             foreach (var section in Sections(reader.ReadToEnd().ReplaceLineEndings("\n").Split('\n')))
             {
                 var code = section[0][Heading.Length..].Trim();
-                all.Add(code, Read(kinds.GetValueOrDefault(code) ?? throw new FormatException($"{name} explains {code}, which is no finding."), section[1..]));
+                var kind = kinds.GetValueOrDefault(code) ?? throw new FormatException($"{name} explains {code}, which is no finding.");
+                all.Add(code, Read(kind, section[1..]));
             }
         }
 
@@ -56,7 +58,8 @@ public static class Explanations
 
     private static IEnumerable<string[]> Sections(string[] lines)
     {
-        var starts = Enumerable.Range(0, lines.Length).Where(i => lines[i].StartsWith(Heading, StringComparison.Ordinal)).Append(lines.Length).ToList();
+        var starts = Enumerable.Range(0, lines.Length)
+            .Where(i => lines[i].StartsWith(Heading, StringComparison.Ordinal)).Append(lines.Length).ToList();
         return starts.Zip(starts.Skip(1), (from, to) => lines[from..to]);
     }
 

@@ -7,7 +7,8 @@ namespace Sketch.Reports;
 public static class ExplanationJson
 {
     /// <summary>
-    /// Writes <c>{"findings":[{"code","severity","title","meaning","example":{"files":[{"name","text"}],"command"},"remedy","fix":{…}}]}</c>.
+    /// Writes <c>{"findings":[{"code","severity","title","meaning",
+    /// "example":{"files":[{"name","text"}],"command"},"remedy","fix":{…}}]}</c>.
     /// </summary>
     public static void Write(Utf8JsonWriter json, IEnumerable<Explanation> explanations)
     {

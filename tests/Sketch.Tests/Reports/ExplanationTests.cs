@@ -42,7 +42,8 @@ public sealed partial class ExplanationTests : IDisposable
 
         var found = Run(code, [.. kept, .. fix.Files], fix.Command ?? example.Command);
 
-        Assert.DoesNotContain(found, f => f.EndsWith(code, StringComparison.Ordinal) || !f.StartsWith("note", StringComparison.Ordinal));
+        Assert.DoesNotContain(found, f => f.EndsWith(code, StringComparison.Ordinal));
+        Assert.All(found, f => Assert.StartsWith("note", f, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -64,7 +65,9 @@ public sealed partial class ExplanationTests : IDisposable
 
     private static Explanation ExplanationOf(string code) => Explanations.Of(FindingCatalogue.All.Single(k => k.Code == code));
 
-    /// <summary>The findings of an example as severity and code, run as its reader would run it, in a folder with a copy of the sketches.</summary>
+    /// <summary>
+    /// The findings of an example as severity and code, run as its reader would run it, in a folder with a copy of the sketches.
+    /// </summary>
     private List<string> Run(string code, IReadOnlyList<ExampleFile> files, string? command)
     {
         foreach (var sketch in Directory.GetFiles(Repository.PathTo("sketches")))
@@ -87,10 +90,14 @@ public sealed partial class ExplanationTests : IDisposable
     {
         var batch = files.FirstOrDefault(f => f.Language == "batch");
         command ??= batch is null ? $"$ sketch check {files[^1].Name}" : $"$ sketch plan {batch.Name}";
-        return [.. command["$ sketch ".Length..].Split(' ').Select(a => a.Contains('.') || a.StartsWith("pictures", StringComparison.Ordinal) ? _line.InFolder(a) : a)];
+        return [.. command["$ sketch ".Length..].Split(' ').Select(a => IsPath(a) ? _line.InFolder(a) : a)];
+
+        static bool IsPath(string argument) => argument.Contains('.') || argument.StartsWith("pictures", StringComparison.Ordinal);
     }
 
-    /// <summary>The text with every line <c>… 60 more</c> written out: indentation and numbers go on by the step of the two lines before.</summary>
+    /// <summary>
+    /// The text with every line <c>… 60 more</c> written out: indentation and numbers go on by the step of the two lines before.
+    /// </summary>
     private static string Unabridged(string text)
     {
         var lines = new List<string>();
@@ -116,9 +123,11 @@ public sealed partial class ExplanationTests : IDisposable
         var numbers = Number().Matches(before).Select(m => Value(m)).ToList();
         var at = 0;
         var indent = (2 * IndentOf(last)) - IndentOf(before);
-        return new string(' ', indent) + Number().Replace(last.Trim(), m => ((2 * Value(m)) - numbers[at++]).ToString(CultureInfo.InvariantCulture));
+        return new string(' ', indent) + Number().Replace(last.Trim(), m => Text((2 * Value(m)) - numbers[at++]));
 
         static int IndentOf(string line) => line.Length - line.TrimStart().Length;
+
+        static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 
         static int Value(Match match) => int.Parse(match.Value, CultureInfo.InvariantCulture);
     }
