@@ -328,6 +328,19 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         Assert.Equal(Card, Read("watch.card"));
     }
 
+    [Theory]
+    [InlineData("lamp/day", "cannot contain the character /", "lamp-day.card")]
+    [InlineData("12:30", "cannot contain the character :", "12-30.card")]
+    [InlineData("ready?", "cannot contain the character ?", "ready.card")]
+    public async Task A_name_that_cannot_be_is_answered_with_one_that_can(string name, string reason, string instead)
+    {
+        await Button("Begin a new file…").ClickAsync();
+        await Page.GetByLabel("Name of the file").FillAsync(name);
+        await Button("Begin it").ClickAsync();
+        await Expect(Page.GetByRole(AriaRole.Alert)).ToContainTextAsync($"{reason}. Type \"{instead}\" instead.");
+        Assert.Empty(Directory.GetDirectories(Folder).Where(d => !d.EndsWith(".sketch", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public async Task A_saving_that_is_refused_is_told_in_a_sentence()
     {

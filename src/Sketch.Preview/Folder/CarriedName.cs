@@ -8,23 +8,38 @@ namespace Sketch.Preview.Folder;
 /// </summary>
 public static class CarriedName
 {
+    private const string Forbidden = "/\\:?*\"<>|";
+
     private static readonly FrozenSet<string> Reserved =
         new[] { "CON", "PRN", "AUX", "NUL" }.Concat(from device in new[] { "COM", "LPT" } from digit in "123456789¹²³" select $"{device}{digit}")
             .ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>Why a file of this name cannot be carried, and what to call it instead; empty when it can.</summary>
-    /// <param name="name">The name with its folders, parted by slashes.</param>
+    /// <summary>Why a file cannot be called this, and what to call it instead; empty when it can.</summary>
+    /// <param name="name">The name with its ending, without folders.</param>
     public static string Problem(string name)
     {
-        var steps = name.Split('/');
-        return name.IndexOfAny(['<', '>', '"', '|', '?', '*']) >= 0 ? $"Not every computer takes the name \"{name}\". Leave out < > \" | ? and *."
-            : steps.FirstOrDefault(s => s.EndsWith(' ') || s.EndsWith('.')) is { } open ? $"Not every computer takes the name \"{name}\". Leave out the blank or point at the end of \"{open}\"."
-            : steps.FirstOrDefault(IsReserved) is { } device ? $"Not every computer takes the name \"{name}\", since some keep \"{Stem(device)}\" for a device. Give it another, such as \"my-{device}\"."
+        var ending = Path.GetExtension(name);
+        var stem = name[..^ending.Length];
+        var instead = $"Type \"{Instead(stem)}{ending}\" instead.";
+        return name.FirstOrDefault(IsForbidden) is var forbidden and not '\0' ? $"A file name cannot contain {Said(forbidden)}. {instead}"
+            : name.StartsWith('.') ? $"A file name cannot begin with a period, which hides the file. {instead}"
+            : IsReserved(stem) ? $"Some computers keep the name \"{stem}\" for a device. Type \"my-{stem}{ending}\" instead."
             : "";
     }
 
     // With any ending: "aux.card" means the device too.
-    private static bool IsReserved(string step) => Reserved.Contains(Stem(step));
+    private static bool IsReserved(string stem) => Reserved.Contains(stem.Split('.')[0].TrimEnd(' '));
 
-    private static string Stem(string step) => step.Split('.')[0].TrimEnd(' ');
+    private static bool IsForbidden(char c) => Forbidden.Contains(c) || char.IsControl(c);
+
+    private static string Said(char forbidden) => char.IsControl(forbidden) ? "an invisible control character" : $"the character {forbidden}";
+
+    /// <summary>A stem with a hyphen in place of whatever it cannot contain, and none at its ends.</summary>
+    private static string Instead(string stem)
+    {
+        var parts = new string([.. stem.Select(c => IsForbidden(c) ? '/' : c)])
+            .Split('/', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        var joined = string.Join('-', parts).Trim(' ', '.', '-');
+        return joined.Length > 0 ? joined : "new";
+    }
 }

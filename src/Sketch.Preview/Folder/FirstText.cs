@@ -1,10 +1,22 @@
+using System.Globalization;
+
 namespace Sketch.Preview.Folder;
 
 /// <summary>What a new file begins with: something that can be seen at once and changed.</summary>
 public static class FirstText
 {
-    private const string Card = """
-        card "New card"
+    /// <summary>The text for a name: by its ending a card, a stash or a batch, titled after the name.</summary>
+    /// <param name="name">The file's name.</param>
+    /// <param name="others">The names of the files beside it, of which a batch takes the first stash and card.</param>
+    public static string For(string name, IReadOnlyList<string> others) => Path.GetExtension(name).ToLowerInvariant() switch
+    {
+        ".stash" => Stash(TitleOf(name, "My shelf")),
+        ".batch" => Batch(TitleOf(name, "New batch"), Beside(name, others, ".stash"), Beside(name, others, ".card")),
+        _ => Card(TitleOf(name, "New card")),
+    };
+
+    private static string Card(string title) => $"""
+        card "{title}"
         base A2, fold left, of white
         role ground: waves #d8e9ee #8fbccb
         role deep: navy
@@ -17,32 +29,29 @@ public static class FirstText
 
         """;
 
-    private const string Stash = """
-        stash "My shelf"
+    private static string Stash(string title) => $"""
+        stash "{title}"
         paper waves: 12 x 12, 2 sheets, front waves #d8e9ee #8fbccb, back plain #8fbccb
         cardstock white: letter, any sheets
         cardstock navy: letter, 10 sheets
 
         """;
 
-    private const string Batch = """
-        batch "New batch"
-        {0}for "Everybody", 12 cards
+    private static string Batch(string title, string? stash, string? card) => $"""
+        batch "{title}"
+        {(stash is null ? "" : $"stash \"{stash}\"\n")}for "Everybody", 12 cards
 
-        {1}
+        {(card is null ? "# make 12 of \"fair-winds.card\"\n" : $"make 12 of \"{card}\"\n")}
         """;
 
-    /// <summary>The text for a name: by its ending a card, a stash or a batch.</summary>
-    /// <param name="name">The file's name.</param>
-    /// <param name="others">The names of the files beside it, of which a batch takes the first stash and card.</param>
-    public static string For(string name, IReadOnlyList<string> others) => Path.GetExtension(name).ToLowerInvariant() switch
+    /// <summary>The words of a name, the first with a capital: <c>keepers-watch.card</c> is titled "Keepers watch".</summary>
+    private static string TitleOf(string name, string otherwise)
     {
-        ".stash" => Stash,
-        ".batch" => Batch
-            .Replace("{0}", Beside(name, others, ".stash") is { } stash ? $"stash \"{stash}\"\n" : "", StringComparison.Ordinal)
-            .Replace("{1}", Beside(name, others, ".card") is { } card ? $"make 12 of \"{card}\"\n" : "# make 12 of \"fair-winds.card\"\n", StringComparison.Ordinal),
-        _ => Card,
-    };
+        // Each of these quotes ends a title.
+        var words = Path.GetFileNameWithoutExtension(name).Split([' ', '-', '_', '"', '“', '”', '„'], StringSplitOptions.RemoveEmptyEntries);
+        var title = string.Join(' ', words);
+        return title.Length == 0 ? otherwise : char.ToUpper(title[0], CultureInfo.InvariantCulture) + title[1..];
+    }
 
     private static string? Beside(string name, IReadOnlyList<string> others, string ending)
     {

@@ -50,6 +50,9 @@ public sealed class OpenedFolder
         return isPlain && Holds(Root, name) ? Path.Combine([Root, .. steps]) : null;
     }
 
+    /// <summary>Whether the folder in which a file of this name would lie is there, in this folder.</summary>
+    public bool HoldsFolderOf(string name) => PathOf(name) is { } path && Directory.Exists(Path.GetDirectoryName(path));
+
     /// <summary>Whether a path from the folder is that of something hidden or in a hidden folder: one of its steps begins with a point.</summary>
     public static bool IsHidden(ReadOnlySpan<char> path) => path.StartsWith('.') || path.Contains("/.", StringComparison.Ordinal) || path.Contains("\\.", StringComparison.Ordinal);
 

@@ -136,14 +136,16 @@ internal static class FileRoutes
     private static Task Begin(HttpContext context, Workroom room, JsonElement asked)
     {
         var file = asked.Text("file");
+        // A file may begin in a folder that is there; no name makes a folder.
+        var name = file[(room.Folder.HoldsFolderOf(file) ? file.LastIndexOf('/') + 1 : 0)..];
+        if (CarriedName.Problem(name) is { Length: > 0 } problem)
+        {
+            return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem);
+        }
+
         if (room.Folder.PathOf(file) is not { } path)
         {
             return NoName(context, file);
-        }
-
-        if (CarriedName.Problem(file) is { Length: > 0 } problem)
-        {
-            return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem);
         }
 
         var result = room.Saving.Save(file, path, FirstText.For(file, room.Folder.List()), Saving.NoFile);

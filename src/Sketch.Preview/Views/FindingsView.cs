@@ -10,7 +10,7 @@ namespace Sketch.Preview.Views;
 /// <summary>Findings for the page: files called by their names in the opened folder, and a replacement where the hint is one.</summary>
 public static class FindingsView
 {
-    /// <summary>Writes the property <c>findings</c>; those of the text itself come first.</summary>
+    /// <summary>Writes the property <c>findings</c>; errors first, then warnings, then notes, each in the order of lines, those of the text itself first.</summary>
     /// <param name="json">Where to.</param>
     /// <param name="findings">What was found.</param>
     /// <param name="source">The text that the window shows.</param>
@@ -18,7 +18,12 @@ public static class FindingsView
     public static void Write(Utf8JsonWriter json, ImmutableArray<Finding> findings, SourceText source, OpenedFolder folder)
     {
         json.WriteStartArray("findings");
-        foreach (var finding in findings.OrderBy(f => f.Location.Source == source ? 0 : 1))
+        foreach (var finding in findings
+            .OrderByDescending(f => f.Severity)
+            .ThenBy(f => f.Location.Source == source ? 0 : 1)
+            .ThenBy(f => f.Location.Source.Path, StringComparer.Ordinal)
+            .ThenBy(f => f.Location.Start.Line)
+            .ThenBy(f => f.Location.Start.Column))
         {
             json.WriteStartObject();
             json.WriteBoolean("here", finding.Location.Source == source);

@@ -176,6 +176,7 @@ public sealed class FileNameTests : OnOpenedPage
 
     [Theory]
     [InlineData("what?.card")]
+    [InlineData("12:30.card")]
     [InlineData("a*b.card")]
     [InlineData("lamp|day.batch")]
     public async Task A_new_file_gets_no_name_that_some_systems_refuse(string name)
@@ -185,19 +186,56 @@ public sealed class FileNameTests : OnOpenedPage
     }
 
     [Theory]
-    [InlineData("what?.card", "[?]")]
-    [InlineData("day /lamp.card", "blank")]
-    [InlineData("day./lamp.card", "point")]
-    [InlineData("con.card", "\"con\" for a device")]
-    [InlineData("Lpt9.old.stash", "\"Lpt9\" for a device")]
-    [InlineData("COM¹.batch", "\"COM¹\" for a device")]
-    [InlineData("aux/lamp.card", "\"aux\" for a device")]
-    public async Task The_reason_that_is_told_is_the_true_one(string name, string reason)
+    [InlineData("what?.card", "the character ?", "what.card")]
+    [InlineData("12:30 lamp.card", "the character :", "12-30 lamp.card")]
+    [InlineData("lamp/day.card", "the character /", "lamp-day.card")]
+    [InlineData("day /lamp.batch", "the character /", "day-lamp.batch")]
+    [InlineData("/lamp.card", "the character /", "lamp.card")]
+    [InlineData("../lamp.card", "the character /", "lamp.card")]
+    [InlineData("lamp\\day.card", "the character \\", "lamp-day.card")]
+    [InlineData("\"Lamp\".stash", "the character \"", "Lamp.stash")]
+    [InlineData("?.card", "the character ?", "new.card")]
+    [InlineData("lamp\tday.card", "control character", "lamp-day.card")]
+    [InlineData(".lamp.card", "period", "lamp.card")]
+    [InlineData("con.card", "\"con\" for a device", "my-con.card")]
+    [InlineData("Lpt9.old.stash", "for a device", "my-Lpt9.old.stash")]
+    [InlineData("COM¹.batch", "\"COM¹\" for a device", "my-COM¹.batch")]
+    public async Task A_name_that_cannot_be_is_answered_with_the_reason_and_one_that_can(string name, string reason, string instead)
     {
         // Microsoft Learn, "Naming files, paths, and namespaces".
         var (status, json) = await Page.Ask(Page.Say("begin", new { file = name }));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, status);
-        Assert.Matches(reason, json.GetProperty("problem").GetString());
+        var problem = json.GetProperty("problem").GetString()!;
+        Assert.Contains(reason, problem, StringComparison.Ordinal);
+        Assert.EndsWith($"Type \"{instead}\" instead.", problem, StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.Say("begin", new { file = instead == "lamp.card" ? "lamp-2.card" : instead })));
+    }
+
+    [Fact]
+    public async Task A_new_file_makes_no_folder()
+    {
+        await Page.Status(Page.Say("begin", new { file = "lamp/day.card" }));
+        Assert.False(Directory.Exists(Page.At("lamp")));
+    }
+
+    [Fact]
+    public async Task A_new_file_is_begun_in_a_folder_that_is_there()
+    {
+        Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.Say("begin", new { file = "sub/second.card" })));
+        Assert.True(File.Exists(Page.At("sub/second.card")));
+    }
+
+    [Theory]
+    [InlineData("keepers-watch.card", "card \"Keepers watch\"")]
+    [InlineData("LAMP_day 2.batch", "batch \"LAMP day 2\"")]
+    [InlineData("sub/émile.stash", "stash \"Émile\"")]
+    [InlineData("keeper's “first” light.card", "card \"Keeper's first light\"")]
+    [InlineData("{0}.card", "card \"{0}\"")]
+    [InlineData("---.card", "card \"New card\"")]
+    public async Task A_new_file_is_titled_after_its_name(string name, string title)
+    {
+        await Page.Status(Page.Say("begin", new { file = name }));
+        Assert.Equal(title, (await File.ReadAllLinesAsync(Page.At(name), OpenedPage.Stop))[0]);
     }
 
     [Theory]
