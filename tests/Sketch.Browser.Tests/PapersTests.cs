@@ -175,4 +175,36 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
         await TypeAt(8, "\ncardstock kraft: letter, 3 sheets");
         await Expect(Page.Locator("#panel-shelf .swatch", new() { HasText = "kraft" })).ToContainTextAsync("3 sheets");
     }
+
+    [Fact]
+    public async Task A_folder_without_a_stash_offers_to_begin_one()
+    {
+        File.Delete(Path.Combine(Folder, "museum.stash"));
+        await Expect(Page.Locator("#file option[value='museum.stash']")).ToHaveCountAsync(0);
+        await Page.ReloadAsync();
+        await OpenTab("Papers");
+        await Expect(Page.Locator("#panel-papers")).ToContainTextAsync("role sky: waves");
+        await Button("Begin a stash").ClickAsync();
+        await Expect(Page.Locator("#stash")).ToHaveValueAsync("shelf.stash");
+        await Expect(Swatch("waves, front")).ToBeVisibleAsync();
+        await Expect(Button("Begin a stash")).ToBeHiddenAsync();
+        await Expect(Page.Locator(".notice")).ToContainTextAsync("shelf.stash");
+        await Button("Open it").ClickAsync();
+        Assert.StartsWith("stash \"Shelf\"", Read("shelf.stash"), StringComparison.Ordinal);
+        await Expect(Text).ToContainTextAsync("stash \"Shelf\"");
+    }
+
+    [Fact]
+    public async Task A_stash_that_is_begun_lies_beside_the_card()
+    {
+        File.Delete(Path.Combine(Folder, "museum.stash"));
+        Directory.CreateDirectory(Path.Combine(Folder, "ward"));
+        Write("ward/night.card", Card);
+        await Expect(Page.Locator("#file option[value='ward/night.card']")).ToHaveCountAsync(1);
+        await Expect(Page.Locator("#file option[value='museum.stash']")).ToHaveCountAsync(0);
+        await Page.Locator("#file").SelectOptionAsync("ward/night.card");
+        await OpenTab("Papers");
+        await Button("Begin a stash").ClickAsync();
+        await Expect(Page.Locator("#stash")).ToHaveValueAsync("ward/shelf.stash");
+    }
 }

@@ -74,6 +74,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
       written = kindOfFile;
       told = 1;
       view.setState(begin(value));
+      view.scrollDOM.scrollTo(0, 0);
     },
     replaceAll(value) {
       lineBreak = breakOf(value);

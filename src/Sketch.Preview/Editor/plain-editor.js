@@ -141,7 +141,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', change
       lineBreak = breakOf(value);
       area.value = value;
       area.setSelectionRange(0, 0);
-      area.scrollTop = 0;
+      area.scrollTo(0, 0);
       known = { text: area.value, start: 0, end: 0 };
       typing = '';
       told = 1;

@@ -11,7 +11,7 @@ import { makePapers, makeShelf } from './papers.js';
 import { makePicture } from './picture.js';
 import { makeSizes, makeTemplates } from './print.js';
 import { makeSeeing } from './seeing.js';
-import { get, Problem } from './server.js';
+import { get, post, Problem } from './server.js';
 import { makeSheets } from './sheets.js';
 import { makeTabs } from './tabs.js';
 import { papersTried, rememberTried } from './tried.js';
@@ -57,6 +57,7 @@ const panels = {
     chosen: () => { rememberTried(file.name(), work); return see(); },
     copyPicture: (figure) => picture.copyOfFirst(figure),
     stashes: () => files.filter((f) => f.endsWith('.stash')),
+    stashBegun: beginStash,
     tell: (sentence) => notice(sentence, ['Good', null]),
     textNow: () => editor.text(),
     textKept: (text) => { rememberTried(file.name(), work); file.replace(text); },
@@ -77,7 +78,8 @@ addEventListener('beforeunload', (event) => { if (isGone() && file.isChanged()) 
 function show(sight, text) {
   work.sight = sight;
   tabs.offer(tabsFor[sight.kind]);
-  if (sight.kind === 'card') picture.show(sight.pictures);
+  if (sight.kind === 'card') picture.show(sight.pictures, sight.title);
+  byId('printed').textContent = sight.title ?? file.name();
   findings.show(sight, text);
   document.title = `${file.isChanged() ? '• ' : ''}${sight.title ?? file.name()} – Sketch`;
   if (tabs.current() !== 'picture') refreshTab();
@@ -109,10 +111,11 @@ async function listFiles() {
   ], name);
 }
 
+const folderOf = (name) => name.slice(0, name.lastIndexOf('/') + 1);
+
 /** The stash beside a card, else any: a card is shown in the papers of the shelf unless another wish is said. */
 function nearestStash(card) {
   const stashes = files.filter((f) => f.endsWith('.stash'));
-  const folderOf = (f) => f.slice(0, f.lastIndexOf('/') + 1);
   return stashes.find((f) => folderOf(f) === folderOf(card)) ?? stashes[0] ?? '';
 }
 
@@ -129,6 +132,8 @@ function goTo(line, column = 1) {
 
 function opened() {
   const name = file.name();
+  scrollTo(0, 0);
+  for (const part of document.querySelectorAll('.words, .table, .plan')) part.scrollTo(0, 0);
   picture.clear();
   panels.sheets.clear();
   panels.papers.clear();
@@ -177,6 +182,20 @@ async function beginFile() {
   if (!name) return;
   await open(name);
   editor.focus();
+}
+
+/** Begins a stash beside the card and takes it as the card's shelf. */
+async function beginStash() {
+  const card = file.name();
+  const name = `${folderOf(card)}shelf.stash`;
+  await post('begin', { file: name });
+  await listFiles();
+  notice(`${name} holds a few papers to start from. Change them to what is on your shelf. A card names papers in its roles; a batch names the file.`,
+    ['Open it', () => open(name)], ['Stay here', null]);
+  if (card !== file.name()) return;
+  work.stash = name;
+  rememberTried(card, work);
+  await see();
 }
 
 async function tidyText() {

@@ -34,7 +34,7 @@ export function makeShelf(panel, { asked, goTo }) {
 }
 
 /** The papers of a card. */
-export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell, tellProblem, stashes, copyPicture }) {
+export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell, tellProblem, stashes, stashBegun, copyPicture }) {
   let role = '';
   let age = 0;
   let shelf = { stash: null, age, papers: [] };
@@ -58,13 +58,17 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
   } });
   const broken = element('p', { className: 'empty', hidden: true }, 'No paper can be shown: the stash has errors, or holds none. Open it, and mend what is told there.');
   const none = element('p', { className: 'empty', hidden: true });
+  const example = element('code');
+  const begin = element('div', { hidden: true },
+    element('p', {}, 'This folder has no stash yet. A stash lists the papers on your shelf, so that you can try them here. ',
+      'The card names one of them in a role, for example: ', example),
+    element('p', {}, button('Begin a stash', () => stashBegun().catch(tellProblem), { className: 'chief' })));
   const trial = element('figure', { className: 'trial' });
   panel.append(
-    element('div', {},
-      element('div', { className: 'choices' }, element('label', { htmlFor: 'stash' }, 'Shelf '), stash), broken, none,
-      roles, element('div', { className: 'choices' }, keepHere, inBatch, own), list),
     trial,
-    variants.part);
+    element('div', {},
+      element('div', { className: 'choices' }, element('label', { htmlFor: 'stash' }, 'Shelf '), stash), begin, broken, none,
+      roles, element('div', { className: 'choices' }, keepHere, inBatch, own), list, variants.part));
 
   function ifChosen(act) {
     return () => {
@@ -143,6 +147,8 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
       variants.clear();
     },
     async refresh() {
+      begin.hidden = stashes().length > 0;
+      example.textContent = `role ${work.sight?.roles?.[0]?.name ?? 'sky'}: waves`;
       offer(stash, [['', 'none: the colours that the card says'], ...stashes().map((s) => [s, s])], work.stash);
       if (shelf.stash !== work.stash || shelf.age !== age) {
         // The file may change again while this answer is on its way; then it is asked for once more.

@@ -11,37 +11,61 @@ look.replaceSync(`
   .marked.inner { stroke: #10243e; stroke-width: .6; stroke-dasharray: 2 1.2; }
 `);
 
-const millimetresToPixels = 96 / 25.4;
+// What a browser's paper leaves for a picture and its caption within the margins of page.css, on letter and on A4 alike, in millimetres.
+const upright = { width: 186, height: 235 };
+const lying = { width: 255, height: 178 };
 
 export function makePicture(panel, { picked, asked }) {
   const shown = new Map();
   let marked = 0;
-  let scale = 'fit';
 
   const size = element('select', { id: 'scale' },
     element('option', { value: 'fit' }, 'Fitted to the window'),
     element('option', { value: '1' }, 'True size'),
     element('option', { value: '2' }, 'Twice as large'));
-  size.addEventListener('change', () => { scale = size.value; shown.forEach(resize); });
+  size.addEventListener('change', scale);
   const unfolded = element('input', { type: 'checkbox', id: 'unfolded' });
   unfolded.addEventListener('change', asked);
-  const faces = element('div', { className: 'faces' });
+  const faces = element('div', { className: 'faces', role: 'group', 'aria-label': 'Pictures' });
   const empty = element('p', { className: 'empty', hidden: true },
     'There is no picture yet. It comes as soon as the text says a card, its base and what lies on its front.');
   const stale = element('p', { className: 'before', hidden: true }, 'As it was before the error');
-  panel.append(
-    element('div', { className: 'choices' },
-      element('label', { htmlFor: 'scale' }, 'Size '), size,
-      element('label', { className: 'check' }, unfolded, ' Unfolded, with the score line')),
-    empty, stale, faces);
+  const choices = element('div', { className: 'choices' },
+    element('label', { htmlFor: 'scale' }, 'Size '), size,
+    element('label', { className: 'check' }, unfolded, ' Unfolded, with the score line'));
+  panel.append(choices, empty, stale, faces);
 
-  // Fitted, the first picture is large and the others stand two by two.
-  function resize(face) {
-    const isFirst = face.figure === faces.firstElementChild;
-    face.figure.style.width = scale === 'fit'
-      ? `min(${isFirst ? '100%' : '47%'}, ${face.width * millimetresToPixels * 1.4}px)`
-      : `${face.width * millimetresToPixels * Number(scale)}px`;
-    face.figure.classList.toggle('large', scale !== 'fit');
+  // Above true size a picture is scrolled, so its pane takes the focus and can be scrolled by keys.
+  function scale() {
+    const isFitted = size.value === 'fit';
+    faces.classList.toggle('scaled', !isFitted);
+    faces.style.setProperty('--scale', isFitted ? 1 : size.value);
+    if (isFitted) faces.removeAttribute('tabindex');
+    else faces.tabIndex = 0;
+    faces.scrollTo(0, 0);
+  }
+
+  const pane = panel.closest('.shown');
+
+  // A fitted picture takes what the window leaves beneath the tabs and choices, which may go over several lines.
+  function measure() {
+    if (panel.hidden) return;
+    const above = faces.getBoundingClientRect().top - pane.getBoundingClientRect().top;
+    faces.style.setProperty('--above', `${above}px`);
+  }
+
+  const resized = new ResizeObserver(() => requestAnimationFrame(measure));
+  resized.observe(choices);
+  resized.observe(pane.querySelector('.tabs'));
+
+  /** Says how large a picture is in truth, in millimetres, for the screen and for print. */
+  function tellSize(figure, { width, height }) {
+    figure.style.setProperty('--width', `${width}mm`);
+    figure.style.setProperty('--ratio', width / height);
+    const fits = (page) => width <= page.width && height <= page.height;
+    const isBeyond = !fits(upright) && !fits(lying);
+    figure.classList.toggle('beyond', isBeyond);
+    figure.classList.toggle('lying', isBeyond ? width > height : !fits(upright));
   }
 
   function make(name) {
@@ -52,7 +76,7 @@ export function makePicture(panel, { picked, asked }) {
     const list = element('ol');
     const listed = element('details', { className: 'pieces' }, element('summary', {}, 'Pieces, from the bottom up'), list);
     const figure = element('figure', {}, host, caption, listed);
-    const face = { name, root, caption, list, listed, figure, stamp: '', pieces: [], width: 0 };
+    const face = { name, root, caption, list, listed, figure, stamp: '', pieces: [], size: null };
     listed.addEventListener('toggle', () => listPieces(face));
     host.addEventListener('click', (event) => {
       for (const at of event.composedPath()) {
@@ -123,7 +147,8 @@ export function makePicture(panel, { picked, asked }) {
       root.adoptedStyleSheets = [look];
       root.innerHTML = first?.root.querySelector('svg')?.outerHTML ?? '';
       root.querySelectorAll('.marked').forEach((m) => m.remove());
-      figure.replaceChildren(stale.cloneNode(true), host, element('figcaption', {}, first?.caption.textContent ?? ''));
+      figure.replaceChildren(stale.cloneNode(true), host, first?.caption.cloneNode(true) ?? '');
+      if (first) tellSize(figure, first.size);
       figure.classList.toggle('stale', !stale.hidden);
       figure.hidden = !first;
     },
@@ -134,8 +159,9 @@ export function makePicture(panel, { picked, asked }) {
       marked = 0;
       shown.clear();
       faces.replaceChildren();
+      faces.scrollTo(0, 0);
     },
-    show(pictures) {
+    show(pictures, title) {
       empty.hidden = Boolean(pictures?.length);
       // While a mistake leaves no card, the last picture stays, greyed, rather than jumping away with every key.
       stale.hidden = Boolean(pictures) || shown.size === 0;
@@ -162,10 +188,11 @@ export function makePicture(panel, { picked, asked }) {
         if (faces.children[at] !== face.figure) faces.insertBefore(face.figure, faces.children[at] ?? null);
         if (drawn[at] !== null) redraw(face.root, drawn[at], picture.title);
         else face.root.querySelector('svg')?.setAttribute('aria-label', picture.title);
-        Object.assign(face, { stamp: picture.stamp, pieces: picture.pieces, width: picture.width });
+        Object.assign(face, { stamp: picture.stamp, pieces: picture.pieces, size: picture });
         face.caption.textContent = picture.title;
+        face.caption.dataset.card = title;
         listPieces(face);
-        resize(face);
+        tellSize(face.figure, picture);
         mark(face);
       });
     },

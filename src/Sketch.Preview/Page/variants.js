@@ -53,7 +53,7 @@ export function makeVariants({ asked, chosen }) {
   }
 
   return {
-    part: element('div', { className: 'wide' }, element('h3', {}, 'The card in many papers'), element('p', {}, start), told, list),
+    part: element('div', { className: 'variants' }, element('h3', {}, 'The card in many papers'), element('p', {}, start), told, list),
     clear,
     /** Marks the pictures whose papers are those chosen now. */
     tellChosen(choices) {

@@ -53,6 +53,11 @@ internal static class ViewRoutes
         return Answer.Json(context, json =>
         {
             json.WriteString("kind", reading.Kind);
+            if (reading.Title is { } title)
+            {
+                json.WriteString("title", title);
+            }
+
             CardView.Write(json, reading, asked.Says("unfolded"), asked.Texts("known").ToHashSet());
             FindingsView.Write(json, BatchFindings.Of(reading, room.Files), reading.Source, room.Folder);
         });

@@ -11,7 +11,7 @@ namespace Sketch.Preview.Views;
 /// <summary>What the page shows of a card: a picture of every face, with the line of every piece in it, and the papers of its roles.</summary>
 public static class CardView
 {
-    /// <summary>Writes the properties <c>title</c>, <c>pictures</c> and <c>roles</c>. A picture that the page has already is written without its SVG.</summary>
+    /// <summary>Writes the properties <c>pictures</c> and <c>roles</c>. A picture that the page has already is written without its SVG.</summary>
     /// <param name="json">Where to.</param>
     /// <param name="reading">The card.</param>
     /// <param name="isUnfolded">Whether the base is shown unfolded in place of its faces.</param>
@@ -23,7 +23,6 @@ public static class CardView
             return;
         }
 
-        json.WriteString("title", card.Title);
         json.WriteStartArray("pictures");
         foreach (var (name, title, size, picture) in Pictures(card, isUnfolded))
         {
@@ -32,6 +31,7 @@ public static class CardView
             json.WriteString("name", name);
             json.WriteString("title", $"{title}, {PieceTitle.Size(size, card.Units)}");
             json.WriteNumber("width", size.Width.Millimetres);
+            json.WriteNumber("height", size.Height.Millimetres);
             json.WriteString("stamp", stamp);
             if (!known.Contains(stamp))
             {

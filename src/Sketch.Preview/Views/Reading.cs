@@ -21,6 +21,9 @@ public sealed record Reading(DeskSheet Sheet, SourceText Source, Compilation Com
     /// <summary>The card, if the sheet is one that can be laid out.</summary>
     public LaidOutCard? Card => Compilation.Card;
 
+    /// <summary>What the card, stash or batch is called; null where that cannot be read.</summary>
+    public string? Title => Card?.Title ?? Compilation.Stash?.Title ?? Compilation.Batch?.Title;
+
     /// <summary>What kind of file it is: card, stash or batch.</summary>
     public string Kind => Compilation.Stash is not null ? "stash" : Compilation.Batch is not null ? "batch" : Path.GetExtension(Source.Path).ToLowerInvariant()[1..];
 

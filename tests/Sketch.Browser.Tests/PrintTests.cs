@@ -1,0 +1,176 @@
+using Microsoft.Playwright;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+using Xunit;
+using static Microsoft.Playwright.Assertions;
+
+namespace Sketch.Browser.Tests;
+
+/// <summary>Each tab as the browser prints it.</summary>
+public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
+{
+    private const double PointsPerInch = 72;
+
+    /// <summary>What is printed, and on which paper.</summary>
+    public static TheoryData<string, string> Printed() =>
+        [.. from tab in (string[])["Picture", "Unfolded", "Papers", "Variants", "Sizes", "Templates", "Shelf", "Sheets"]
+            from paper in (string[])["Letter", "A4"]
+            select (tab, paper)];
+
+    [Theory]
+    [MemberData(nameof(Printed))]
+    public async Task No_page_is_blank_or_nearly_so(string tab, string paper)
+    {
+        await Show(tab);
+        using var pdf = await Print(paper);
+        // A twelfth of a page is three lines and a heading.
+        Assert.All(pdf.GetPages(), page => Assert.InRange(HeightOfInk(page) / page.Height, 1.0 / 12, 1));
+    }
+
+    [Theory]
+    [MemberData(nameof(Printed))]
+    public async Task No_control_is_printed(string tab, string paper)
+    {
+        await Show(tab);
+        var controls = await Page.EvaluateAsync<string[]>("""
+            () => [...document.querySelectorAll('button:not(.swatch, .variant), a[href], select, summary, .choices > label')]
+              .filter((c) => !c.closest('fieldset'))
+              .filter((c) => c.checkVisibility()).map((c) => c.matches('select') ? c.selectedOptions[0]?.text : c.textContent).filter(Boolean)
+            """);
+        using var pdf = await Print(paper);
+        var text = Squeezed(string.Concat(pdf.GetPages().Select(p => p.Text)));
+        // Which paper is in which role is worth printing. Short words, such as the names of tabs, stand in sentences too.
+        Assert.Empty(controls.Select(Squeezed).Where(c => c.Length > 6 && text.Contains(c, StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("Fitted to the window", 1280)]
+    [InlineData("Twice as large", 1280)]
+    [InlineData("Fitted to the window", 600)]
+    public async Task The_picture_is_printed_as_large_as_the_card_whatever_its_size_on_the_screen(string size, int width)
+    {
+        await Page.SetViewportSizeAsync(width, 900);
+        await Page.GetByLabel("Size", new() { Exact = true }).SelectOptionAsync(size);
+        using var pdf = await Print("Letter");
+        Assert.All(pdf.GetPages(), page => Assert.Contains(Drawn(page), d => IsOf(d, 4.25, 5.5)));
+    }
+
+    [Theory]
+    [InlineData("Letter", "A2", 8.5, 5.5)]
+    [InlineData("A4", "A2", 8.5, 5.5)]
+    [InlineData("Letter", "5 x 7", 10, 7)]
+    [InlineData("A4", "5 x 7", 10, 7)]
+    public async Task A_card_that_is_wider_than_the_paper_is_printed_across_it_one_face_a_page(string paper, string card, double width, double height)
+    {
+        await TypeAll(Card.Replace("base A2", $"base {card}", StringComparison.Ordinal));
+        await Page.GetByLabel("Unfolded, with the score line").CheckAsync();
+        await Expect(Page.Locator("figcaption").First).ToContainTextAsync("unfolded");
+        using var pdf = await Print(paper);
+        Assert.Equal(2, pdf.NumberOfPages);
+        Assert.All(pdf.GetPages(), page => Assert.Contains(Drawn(page), d => IsOf(d, width, height)));
+    }
+
+    [Fact]
+    public async Task A_card_that_no_page_holds_is_printed_smaller_and_says_so()
+    {
+        await TypeAll(Card.Replace("base A2", "base 9 x 10", StringComparison.Ordinal));
+        await Page.GetByLabel("Unfolded, with the score line").CheckAsync();
+        await Expect(Page.Locator("figcaption").First).ToContainTextAsync("18 x 10");
+        using var pdf = await Print("Letter");
+        Assert.Equal(2, pdf.NumberOfPages);
+        Assert.All(pdf.GetPages(), page => Assert.Contains("Smaller than true size", page.Text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_printed_picture_says_of_which_card_and_face_it_is()
+    {
+        using var pdf = await Print("Letter");
+        Assert.Contains(Squeezed("Keepers' watch: Front, 4 1/4 x 5 1/2 in"), Squeezed(pdf.GetPage(1).Text), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Shelf")]
+    [InlineData("Papers")]
+    public async Task Papers_are_printed_with_their_swatches_at_true_size_and_their_names(string tab)
+    {
+        await Show(tab);
+        using var pdf = await Print("Letter");
+        var text = Squeezed(string.Concat(pdf.GetPages().Select(p => p.Text)));
+        foreach (var name in (string[])["gulls, front", "gulls, back", "night, front", "picnic, back", "white", "navy", "brick", "cream"])
+        {
+            Assert.Contains(Squeezed(name), text, StringComparison.Ordinal);
+        }
+
+        // Each of the ten sides on an inch and a quarter.
+        Assert.InRange(pdf.GetPages().SelectMany(Drawn).Count(d => IsOf(d, 1.25, 1.25)), 10, int.MaxValue);
+    }
+
+    [Theory]
+    [InlineData("Papers", "Keepers' watch")]
+    [InlineData("Sizes", "Keepers' watch")]
+    [InlineData("Shelf", "Museum shelf")]
+    [InlineData("Sheets", "Lamp day")]
+    public async Task What_is_printed_says_what_it_is_of(string tab, string title)
+    {
+        await Show(tab);
+        using var pdf = await Print("Letter");
+        Assert.StartsWith(Squeezed(title), Squeezed(pdf.GetPage(1).Text), StringComparison.Ordinal);
+    }
+
+    private async Task Show(string tab)
+    {
+        switch (tab)
+        {
+            case "Unfolded":
+                await Page.GetByLabel("Unfolded, with the score line").CheckAsync();
+                await Expect(Page.Locator("figcaption").First).ToContainTextAsync("unfolded");
+                break;
+            case "Papers":
+                await OpenTab("Papers");
+                await Expect(Page.Locator("#panel-papers .swatch")).ToHaveCountAsync(10);
+                break;
+            case "Variants":
+                await OpenTab("Papers");
+                await Button("Show the card in many papers").ClickAsync();
+                await Expect(Page.Locator(".variant").First).ToBeVisibleAsync();
+                break;
+            case "Sizes":
+                await OpenTab("Sizes");
+                await Expect(Page.Locator("#panel-sizes table")).ToBeVisibleAsync();
+                break;
+            case "Shelf":
+                await Page.Locator("#file").SelectOptionAsync("museum.stash");
+                await Expect(Page.Locator("#panel-shelf .swatch")).ToHaveCountAsync(10);
+                break;
+            case "Sheets":
+                await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
+                await Button("Work out the sheets").ClickAsync();
+                await Expect(Page.Locator(".plan svg").First).ToBeVisibleAsync();
+                break;
+            default:
+                await OpenTab(tab);
+                break;
+        }
+    }
+
+    private async Task<PdfDocument> Print(string paper) => PdfDocument.Open(await Page.PdfAsync(new() { Format = paper }));
+
+    /// <summary>What is drawn on a page, each by its width and height in inches.</summary>
+    private static IEnumerable<(double Width, double Height)> Drawn(Page page) => page.Paths
+        .Select(p => p.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>()
+        .Select(b => (b.Width / PointsPerInch, b.Height / PointsPerInch));
+
+    private static bool IsOf((double Width, double Height) drawn, double width, double height) =>
+        Math.Abs(drawn.Width - width) < 0.01 && Math.Abs(drawn.Height - height) < 0.01;
+
+    /// <summary>How far apart the top of the highest and the bottom of the lowest letter or drawing are, in points.</summary>
+    private static double HeightOfInk(Page page)
+    {
+        var boxes = page.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)).Select(l => l.BoundingBox)
+            .Concat(page.Paths.Where(p => p.IsFilled || p.IsStroked).Select(p => p.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>())
+            .Where(b => b.Height < page.Height - 1).ToList();
+        return boxes.Count == 0 ? 0 : boxes.Max(b => b.Top) - boxes.Min(b => b.Bottom);
+    }
+
+    private static string Squeezed(string text) => string.Concat(text.Where(c => !char.IsWhiteSpace(c)));
+}
