@@ -19,7 +19,7 @@ public static class ExplanationText
             output.Write('\n');
         }
 
-        output.Write("sketch explain CODE tells what a finding means and how to fix it.\n");
+        output.Write("sketch explain CODE explains a finding and shows how to fix it.\n");
     }
 
     /// <summary>Writes what a finding means, with its example and the fix.</summary>
