@@ -6,7 +6,8 @@ namespace Sketch.Preview.Folder;
 /// <param name="Stamp">The stamp of what the file holds now.</param>
 /// <param name="Theirs">What somebody else wrote into the file meanwhile, when nothing was saved for its sake; else null.</param>
 /// <param name="Problem">Why it could not be saved, in a plain sentence; empty when it was.</param>
-public sealed record SaveResult(string Stamp, FileText? Theirs, string Problem);
+/// <param name="IsNameRefused">Whether the problem is the name of a new file, which only another name solves.</param>
+public sealed record SaveResult(string Stamp, FileText? Theirs, string Problem, bool IsNameRefused = false);
 
 /// <summary>Saves texts of the page: atomically, with the text before it kept, and never over what another program wrote meanwhile.</summary>
 /// <param name="folder">The opened folder.</param>
@@ -53,10 +54,16 @@ public sealed class Saving(OpenedFolder folder)
                 return new(there?.Stamp ?? NoFile, there ?? new("", NoFile, default), "");
             }
 
+            // A file that is there already came with its name from somewhere, so it is saved; a new one gets no such name.
+            if (there is null && CarriedName.Problem(name) is { Length: > 0 } refusal)
+            {
+                return new(NoFile, null, refusal, IsNameRefused: true);
+            }
+
             // Replacing a file asks for no leave to write into it, so its protection is looked at.
             if (there is not null && new FileInfo(path).IsReadOnly)
             {
-                return new(known, null, $"\"{name}\" is not saved: the file is protected against writing. Take that away where your files are shown (properties of the file, “read only”), then save again; what you typed is kept.");
+                return new(known, null, $"\"{name}\" is not saved: the file is protected against writing. Take that away where your files are shown (properties of the file, “read only”), then save again; what you typed stays here.");
             }
 
             var bytes = (there?.Form ?? default).Write(text);

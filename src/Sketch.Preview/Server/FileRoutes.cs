@@ -113,7 +113,7 @@ internal static class FileRoutes
         var result = room.Saving.Save(file, path, text, asked.Text("stamp"));
         if (result.Problem.Length > 0)
         {
-            return Answer.Problem(context, StatusCodes.Status500InternalServerError, result.Problem);
+            return NotSaved(context, result);
         }
 
         if (result.Theirs is { } theirs)
@@ -149,7 +149,7 @@ internal static class FileRoutes
         }
 
         var result = room.Saving.Save(file, path, FirstText.For(file, room.Folder.List()), Saving.NoFile);
-        return result.Problem.Length > 0 ? Answer.Problem(context, StatusCodes.Status500InternalServerError, result.Problem)
+        return result.Problem.Length > 0 ? NotSaved(context, result)
             : result.Theirs is not null ? Answer.Problem(context, StatusCodes.Status409Conflict, $"There is a file \"{file}\" already. Give the new one another name.")
             : Answer.Json(context, json => json.WriteString("stamp", result.Stamp));
     }
@@ -201,6 +201,12 @@ internal static class FileRoutes
             ? Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "The text has errors, so it cannot be tidied yet. Mend what is told beneath it first.")
             : Answer.Json(context, json => json.WriteString("text", tidy));
     }
+
+    /// <summary>Answers with the problem of a saving that failed.</summary>
+    internal static Task NotSaved(HttpContext context, SaveResult result) => Answer.Problem(
+        context,
+        result.IsNameRefused ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status500InternalServerError,
+        result.Problem);
 
     /// <summary>Answers that a name is none of a file in the opened folder.</summary>
     internal static Task NoName(HttpContext context, string file) => Answer.Problem(

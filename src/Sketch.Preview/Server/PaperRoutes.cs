@@ -99,7 +99,7 @@ internal static class PaperRoutes
 
         var kept = TextEdit.Apply(text.Text, KeptFillings.InBatch(new SourceText(path, text.Text), line, reading.Filling.Choices));
         var result = room.Saving.Save(name, path, kept, text.Stamp);
-        return result.Problem.Length > 0 ? Answer.Problem(context, StatusCodes.Status500InternalServerError, result.Problem)
+        return result.Problem.Length > 0 ? FileRoutes.NotSaved(context, result)
             : result.Theirs is not null ? Answer.Problem(context, StatusCodes.Status409Conflict, $"{name} was changed just now; try once more.")
             : Answer.Json(context, json => json.WriteString("stamp", result.Stamp));
     }

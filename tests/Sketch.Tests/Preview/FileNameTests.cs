@@ -239,6 +239,30 @@ public sealed class FileNameTests : OnOpenedPage
     }
 
     [Theory]
+    [InlineData("con.card")]
+    [InlineData("NUL.stash")]
+    [InlineData("day/aux.batch")]
+    [InlineData("what?.card")]
+    public async Task A_save_makes_no_file_of_a_name_that_begin_refuses(string name)
+    {
+        var (begun, reason) = await Page.Ask(Page.Say("begin", new { file = name }));
+        var (saved, same) = await Page.Save("changed", "", name);
+        Assert.Equal((HttpStatusCode.UnprocessableEntity, HttpStatusCode.UnprocessableEntity), (begun, saved));
+        Assert.Equal(reason.GetProperty("problem").GetString(), same.GetProperty("problem").GetString());
+        Assert.False(File.Exists(Page.At(name)));
+    }
+
+    [Fact]
+    public async Task A_file_that_already_has_such_a_name_can_be_saved()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no such files.");
+        Page.Write("con.card", OpenedPage.Card);
+        var (_, stamp) = await Page.Open("con.card");
+        Assert.Equal(HttpStatusCode.OK, (await Page.Save("changed", stamp, "con.card")).Status);
+        Assert.Equal("changed", await File.ReadAllTextAsync(Page.At("con.card"), OpenedPage.Stop));
+    }
+
+    [Theory]
     [InlineData("console.card")]
     [InlineData("com0.card")]
     [InlineData("lpt10.card")]
