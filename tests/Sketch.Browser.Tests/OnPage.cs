@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Diagnostics;
 using Microsoft.Playwright;
 using Sketch.Preview.Server;
 using Xunit;
@@ -53,6 +54,9 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
 
     protected string Folder { get; } = Directory.CreateTempSubdirectory("sketch-page-").FullName;
 
+    /// <summary>The address of the page.</summary>
+    protected Uri Address { get; private set; } = new("http://127.0.0.1");
+
     protected IBrowserContext Profile { get; private set; } = null!;
 
     /// <summary>The window, with <c>watch.card</c> open and its picture drawn.</summary>
@@ -80,10 +84,12 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
         }
 
         _server = await PageServer.Start(Folder, "watch.card", 0);
+        Address = _server.Address;
         Profile = await browser.NewContextAsync(Setup);
         Profile.Request += (_, request) =>
         {
-            if (!request.Url.StartsWith(_server.Address.GetLeftPart(UriPartial.Authority), StringComparison.Ordinal) && !request.Url.StartsWith("data:", StringComparison.Ordinal))
+            string[] own = [Address.GetLeftPart(UriPartial.Authority), "data:"];
+            if (!own.Any(o => request.Url.StartsWith(o, StringComparison.Ordinal)))
             {
                 _strangers.Enqueue(request.Url);
             }
@@ -102,10 +108,10 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
 
     public async ValueTask DisposeAsync()
     {
-        if (_server is not null)
+        if (Profile is not null)
         {
             await Profile.DisposeAsync();
-            await _server.DisposeAsync();
+            await EndServer();
             Assert.Empty(_strangers);
             Assert.Empty(_complaints);
         }
@@ -119,13 +125,46 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
     protected async Task<IPage> Window(string? file = null)
     {
         var page = await Profile.NewPageAsync();
-        await page.GotoAsync(file is null ? _server!.Address.AbsoluteUri : $"{_server!.Address.GetLeftPart(UriPartial.Path)}#{Uri.EscapeDataString(file)}");
+        await page.GotoAsync(file is null ? Address.AbsoluteUri : $"{Address.GetLeftPart(UriPartial.Path)}#{Uri.EscapeDataString(file)}");
         if (file is null || file.EndsWith(".card", StringComparison.Ordinal))
         {
             await Assertions.Expect(PictureOf(page).First).ToBeVisibleAsync();
         }
 
         return page;
+    }
+
+    /// <summary>Ends the server, as a program that is killed ends for its page.</summary>
+    protected async Task EndServer()
+    {
+        if (_server is not null)
+        {
+            await _server.DisposeAsync();
+            _server = null;
+        }
+    }
+
+    /// <summary>Starts a server that has the address of the one before.</summary>
+    protected async Task StartServerAgain() =>
+        _server = await PageServer.Start(Folder, "watch.card", Address.Port, Address.Segments[1].TrimEnd('/'));
+
+    /// <summary>Whether the page has the browser ask before it closes the window.</summary>
+    protected Task<bool> LeavingAsks() => Page.EvaluateAsync<bool>("() => !dispatchEvent(new Event('beforeunload', { cancelable: true }))");
+
+    /// <summary>The drafts on the disk.</summary>
+    protected string[] Drafts()
+    {
+        var drafts = Path.Combine(Folder, ".sketch", "drafts");
+        return Directory.Exists(drafts) ? [.. Directory.GetFiles(drafts, "*.json").Select(File.ReadAllText)] : [];
+    }
+
+    /// <summary>Waits until something is so, a minute at most.</summary>
+    protected static async Task Until(Func<bool> isSo)
+    {
+        for (var waited = Stopwatch.StartNew(); !isSo(); await Task.Delay(20, Stop))
+        {
+            Assert.True(waited.Elapsed < TimeSpan.FromMinutes(1), "It did not come to that within a minute.");
+        }
     }
 
     protected static ILocator PictureOf(IPage page) => page.Locator(".picture svg");

@@ -81,6 +81,12 @@ internal static class OpenVerb
             await Task.WhenAny(server.WaitForEnd(), Stopped(session.Cancellation)).ConfigureAwait(false);
         }
 
+        if (server.InMemoryOnly is { Count: > 0 } lost)
+        {
+            session.Tell($"Unsaved text of {string.Join(", ", lost)} could not be written to the disk. "
+                + "If a window of the page still shows it, copy it from there.");
+        }
+
         return ExitStatus.Stopped;
     }
 

@@ -9,10 +9,10 @@ namespace Sketch.Preview.Desk;
 /// <param name="drafts">Where unsaved typing is kept.</param>
 public sealed class OpenWindows(UnsavedTexts drafts)
 {
-    /// <summary>The most sheets that are held in memory; what is dropped is on the disk as a draft.</summary>
+    /// <summary>The most sheets that are held in memory; typing in those that are dropped is still kept as a draft.</summary>
     private const int SheetLimit = 200;
 
-    private readonly ConcurrentDictionary<(string Window, string File), DeskSheet> _sheets = new();
+    private readonly ConcurrentDictionary<(string Window, string File), Shown> _sheets = new();
     private readonly Lock _one = new();
     private readonly ConcurrentDictionary<string, int> _open = new(StringComparer.Ordinal);
 
@@ -28,8 +28,7 @@ public sealed class OpenWindows(UnsavedTexts drafts)
         // What is shown last is also what is kept last.
         lock (_one)
         {
-            var before = Hold(window, sheet);
-            if (before?.Text == sheet.Text && before.Base == sheet.Base)
+            if (!Hold(window, sheet, isSaved))
             {
                 return;
             }
@@ -56,7 +55,7 @@ public sealed class OpenWindows(UnsavedTexts drafts)
         {
             var sheet = Find(window, file) ?? Draft(window, file)?.Sheet ?? new(file, text, stamp, null, []);
             sheet = sheet with { Base = stamp };
-            Hold(window, sheet);
+            Hold(window, sheet, sheet.Text == text);
             if (sheet.Text == text)
             {
                 drafts.Forget(window, file);
@@ -68,7 +67,8 @@ public sealed class OpenWindows(UnsavedTexts drafts)
         }
     }
 
-    private DeskSheet? Hold(string window, DeskSheet sheet)
+    /// <summary>Holds what a window shows; false when nothing about its draft changes by that.</summary>
+    private bool Hold(string window, DeskSheet sheet, bool isSaved)
     {
         if (_sheets.Count >= SheetLimit)
         {
@@ -76,15 +76,16 @@ public sealed class OpenWindows(UnsavedTexts drafts)
         }
 
         var key = (window, sheet.File);
-        var before = _sheets.GetValueOrDefault(key);
-        _sheets[key] = sheet;
-        return before;
+        var isSame = _sheets.TryGetValue(key, out var before)
+            && (before.IsSaved, before.Sheet.Text, before.Sheet.Base) == (isSaved, sheet.Text, sheet.Base);
+        _sheets[key] = new(sheet, isSaved);
+        return !isSame;
     }
 
     private UnsavedText? Draft(string window, string file) => drafts.Of(file).FirstOrDefault(d => d.Window == window);
 
     /// <summary>What a window shows of a file, or null when it never said.</summary>
-    public DeskSheet? Find(string window, string file) => _sheets.GetValueOrDefault((window, file));
+    public DeskSheet? Find(string window, string file) => _sheets.GetValueOrDefault((window, file))?.Sheet;
 
     /// <summary>Typing in a file that is not saved: the window's own, else the latest of a window that is no longer open. Null when there is none.</summary>
     public UnsavedText? Unsaved(string window, string file)
@@ -92,6 +93,9 @@ public sealed class OpenWindows(UnsavedTexts drafts)
         var all = drafts.Of(file);
         return all.FirstOrDefault(d => d.Window == window) ?? all.FirstOrDefault(d => !_open.ContainsKey(d.Window));
     }
+
+    /// <summary>The files of a window with typing that is in memory only, since the disk refuses it.</summary>
+    public IReadOnlyList<string> InMemoryOnly(string window) => drafts.Refused(window);
 
     /// <summary>The names of the files with typing that is not saved, also of those that are no longer there.</summary>
     public IReadOnlyList<string> UnsavedFiles() => drafts.Files();
@@ -129,6 +133,9 @@ public sealed class OpenWindows(UnsavedTexts drafts)
         _open.AddOrUpdate(window, 1, (_, count) => count + 1);
         return new Opened(this, window);
     }
+
+    /// <summary>What a window shows, and whether the file holds that text.</summary>
+    private sealed record Shown(DeskSheet Sheet, bool IsSaved);
 
     private sealed class Opened(OpenWindows windows, string window) : IDisposable
     {

@@ -35,7 +35,8 @@ public sealed class OpenedFolder
     public bool IsThere => Directory.Exists(Root);
 
     /// <summary>What to tell while it is not there.</summary>
-    public string Gone => $"the folder \"{Root}\" is no longer there. Put it back where it was, under the same name; what you typed is kept until then.";
+    public string Gone => $"the folder \"{Root}\" is no longer there. Put it back where it was, under the same name. "
+        + "Until then what you typed is in memory only, so leave Sketch running.";
 
     /// <summary>What the tool itself keeps in the folder.</summary>
     public OwnFiles Own { get; }

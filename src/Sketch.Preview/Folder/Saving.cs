@@ -63,7 +63,8 @@ public sealed class Saving(OpenedFolder folder)
             // Replacing a file asks for no leave to write into it, so its protection is looked at.
             if (there is not null && new FileInfo(path).IsReadOnly)
             {
-                return new(known, null, $"\"{name}\" is not saved: the file is protected against writing. Take that away where your files are shown (properties of the file, “read only”), then save again; what you typed stays here.");
+                return new(known, null, $"\"{name}\" is not saved: the file is protected against writing. Take that away where your files are shown "
+                    + "(properties of the file, “read only”), then save again; what you typed stays here.");
             }
 
             var bytes = (there?.Form ?? default).Write(text);

@@ -49,5 +49,8 @@ function putAway(told) {
 /** Whether a sentence is being told. */
 export const isTold = (sentence) => [...place().children].some((told) => told.firstChild.textContent === sentence);
 
+/** Puts a sentence away that is no longer true. */
+export const noLongerTell = (sentence) => [...place().children].filter((told) => told.firstChild.textContent === sentence).forEach(putAway);
+
 /** Puts all notices away. */
 export const quiet = () => [...place().children].forEach(putAway);

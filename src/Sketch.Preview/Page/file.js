@@ -6,12 +6,13 @@ import { get, post } from './server.js';
 /**
  * @param editor Holds the text.
  * @param window The name of this window.
- * @param see Sends the text as it stands; settles when the program has it.
+ * @param see Sends the text as it stands; settles when the program has it, or it could not be sent.
+ * @param isHandedOver Whether the program has the text as it stands.
  * @param opened Called when another file is open, before its text is shown.
  * @param listChanged Called when files may have come or gone.
  * @param stateChanged Called when the text, or what is known of the disk, changed.
  */
-export function makeFile({ editor, window, see, opened, listChanged, stateChanged, tellProblem }) {
+export function makeFile({ editor, window, see, isHandedOver, opened, listChanged, stateChanged, tellProblem }) {
   let name = '';
   // What the disk holds of it; the stamp is that of the bytes, and empty when there is no file.
   let saved = '';
@@ -21,7 +22,12 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
   let forgetting = Promise.resolve();
   let answered = () => {};
 
-  const isChanged = () => Boolean(name) && editor.text() !== saved;
+  // Whether the file could be read when it was last looked at.
+  let isReadable = false;
+
+  // A file that is not there, or cannot be read, holds no text, not even an empty one.
+  const isChanged = () => Boolean(name) && (isTyped() || !stamp || !isReadable);
+  const isTyped = () => editor.text() !== saved;
 
   /** Asks or tells something of the file as it is on the disk; only the latest stands. */
   function tell(sentence, ...answers) {
@@ -40,11 +46,11 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
       tellProblem(problem);
       return false;
     }
-    // The last keys in the file that is left have to reach the program first.
+    // The last keys in the file that is left have to reach the program first; where they cannot, the file stays open.
     if (name) await see();
-    if (mine !== openings) return false;
+    if (mine !== openings || (isChanged() && !isHandedOver())) return false;
     quiet();
-    [name, saved, stamp] = [file, found.text, found.stamp];
+    [name, saved, stamp, isReadable] = [file, found.text, found.stamp, !found.problem];
     opened();
     editor.open(found.text, file.split('.').at(-1).toLowerCase());
     // What is there and cannot be read has no text; typing in it is shown all the same.
@@ -79,17 +85,17 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
       return forgetting;
     };
     notice(`There is typing of ${when} in this file that was never saved.`,
-      ['Take it up again', async () => { takeUp(unsaved); await see(); await forget(false); }],
+      ['Take it up again', async () => { takeUp(unsaved); await see(); if (isHandedOver()) await forget(false); }],
       ['Leave it aside', () => forget(true)]);
   }
 
   async function saveNow() {
     const [file, text] = [name, editor.text()];
-    if (!file || (text === saved && stamp)) return;
+    if (!isChanged()) return;
     try {
       const answer = await post('save', { file, window, text, stamp });
       if (file !== name) return;
-      [saved, stamp] = [text, answer.stamp];
+      [saved, stamp, isReadable] = [text, answer.stamp, true];
       answered();
       stateChanged();
       await see();
@@ -121,6 +127,7 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
       const file = name;
       // What is typed here goes among the earlier texts: Undo has it only as long as this window is open.
       await see();
+      if (!isHandedOver()) return;
       await post('forget', { file, window, keep: true });
       if (file !== name) return;
       know();
@@ -138,6 +145,8 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
     } catch (problem) {
       if (problem.status !== 404) {
         tellProblem(problem);
+        // While the program does not answer nothing is known of the file.
+        if (file === name && problem.status !== 0) await cannotBeRead();
         return;
       }
     }
@@ -153,13 +162,18 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
       await listChanged();
       return;
     }
-    if (there.stamp === stamp) return;
     if (there.problem) {
-      tell(there.problem, ['Put this away', null]);
+      if (there.stamp !== stamp) tell(there.problem, ['Put this away', null]);
+      await cannotBeRead();
       return;
     }
+    if (there.stamp === stamp) {
+      if (!isReadable) await canBeRead();
+      return;
+    }
+    isReadable = true;
     answered();
-    if (isChanged() && editor.text() !== there.text) {
+    if (isTyped() && editor.text() !== there.text) {
       askWhose(there, stamp);
       return;
     }
@@ -167,6 +181,19 @@ export function makeFile({ editor, window, see, opened, listChanged, stateChange
     if (editor.text() !== there.text) editor.replaceAll(there.text);
     stateChanged();
     await see();
+  }
+
+  /** The text is in this window, and whether the disk has it nobody can tell: it is kept until somebody can. */
+  function cannotBeRead() {
+    isReadable = false;
+    stateChanged();
+    return see();
+  }
+
+  function canBeRead() {
+    isReadable = true;
+    stateChanged();
+    return see();
   }
 
   return {

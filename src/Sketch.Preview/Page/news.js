@@ -1,33 +1,71 @@
-// What changes in the opened folder, as the program tells it while it runs.
+// What the program tells while it runs: that it is there, what changes in the opened folder, and which typing the disk refuses.
+import { isAnswering } from './server.js';
 
-const shortest = 1000;
-const longest = 10_000;
+// The program says something twice a second. Longer silence means that it has stopped or hangs.
+const longestSilence = 1500;
+const betweenTries = 500;
 
 // The code with which the program closes the socket of a window that is one too many.
 const tooMany = 4000;
 
+const pause = (time) => new Promise((settled) => { setTimeout(settled, time); });
+
 /**
- * Calls `told` with the name of each file that another program or window changed; with '' when any may have, first of all
- * whenever the program is found. Calls `refused` with a sentence when this window is one too many, and listens no more.
+ * @param changed Called with the name of each file that another program or window changed; with '' when any may have, first of all whenever
+ * the program is found.
+ * @param inMemoryOnly Called again and again with the files of this window whose typing the disk refuses.
+ * @param lost Called when the program no longer answers.
+ * @param stopped Called when it has closed the line and cannot be found.
+ * @param found Called when it answers again.
+ * @param refused Called with a sentence when this window is one too many; then it is told nothing more.
  */
-export function listen(window, told, refused) {
+export function listen(window, { changed, inMemoryOnly, lost, stopped, found, refused }) {
   const address = new URL(`news?${new URLSearchParams({ window })}`, location);
   address.protocol = 'ws:';
-  let pause = shortest;
+  let isLost = false;
+  let silence = 0;
+
+  function lose() {
+    clearTimeout(silence);
+    if (isLost) return;
+    isLost = true;
+    lost();
+  }
+
+  function hear() {
+    clearTimeout(silence);
+    silence = setTimeout(lose, longestSilence);
+    if (!isLost) return;
+    isLost = false;
+    found();
+  }
 
   function connect() {
     const socket = new WebSocket(address);
-    socket.addEventListener('open', () => { pause = shortest; });
-    socket.addEventListener('message', (event) => told(event.data));
-    socket.addEventListener('close', ({ code, reason }) => {
+    socket.addEventListener('message', ({ data }) => {
+      hear();
+      const told = JSON.parse(data);
+      if (told.inMemoryOnly) inMemoryOnly(told.inMemoryOnly);
+      else changed(told.changed);
+    });
+    socket.addEventListener('close', async ({ code, reason }) => {
       if (code === tooMany) {
+        hear();
+        clearTimeout(silence);
         refused(reason);
         return;
       }
-      setTimeout(connect, pause);
-      pause = Math.min(2 * pause, longest);
+      lose();
+      // A browser lets sockets that fail again and again wait longer and longer, so the program is first looked for without one.
+      for (let tries = 1; ; tries += 1) {
+        await pause(betweenTries);
+        if (await isAnswering()) break;
+        if (tries === 1) stopped();
+      }
+      connect();
     });
   }
 
+  silence = setTimeout(lose, longestSilence);
   connect();
 }

@@ -1,6 +1,6 @@
 // The page: a text, what was found in it, and what it comes to. Everything shown is worked out by the program; see server.js.
 import { begin, bringBack, tidy } from './commands.js';
-import { isTold, notice } from './dialog.js';
+import { isTold, noLongerTell, notice } from './dialog.js';
 import { createEditor } from './editor.js';
 import { offer } from './elements.js';
 import { makeFile } from './file.js';
@@ -11,8 +11,9 @@ import { makePapers, makeShelf } from './papers.js';
 import { makePicture } from './picture.js';
 import { makeSizes, makeTemplates } from './print.js';
 import { makeSeeing } from './seeing.js';
-import { get, post, Problem } from './server.js';
+import { get, gone, post, Problem } from './server.js';
 import { makeSheets } from './sheets.js';
+import { stateOf } from './state.js';
 import { makeTabs } from './tabs.js';
 import { papersTried, rememberTried } from './tried.js';
 import { windowName } from './window.js';
@@ -23,6 +24,9 @@ const thisWindow = await windowName();
 // What the panels show of the file: what the program last said of it, and the papers tried in it.
 const work = { sight: null, stash: '', choices: new Map() };
 let files = [];
+// Whether the program answers, and the files of this window whose typing the disk refuses.
+let isThere = true;
+let inMemoryOnly = [];
 
 const editor = createEditor(byId('editor'), {
   text: '',
@@ -32,7 +36,7 @@ const editor = createEditor(byId('editor'), {
   changed: () => { tellState(); panels.sheets.changed(); see(); keep(); },
   caretMoved: (line) => { editor.mark(0, 0); picture.mark(line); },
 });
-const { see, keep, isGone } = makeSeeing({
+const { see, keep, isHandedOver } = makeSeeing({
   sheet: () => ({
     ...asked(), text: editor.text(), stamp: file.stamp(), saved: !file.isChanged(), stash: work.stash,
     choices: [...work.choices].map(([role, paper]) => `${role}=${paper}`),
@@ -41,7 +45,9 @@ const { see, keep, isGone } = makeSeeing({
   shown: show,
   tellProblem,
 });
-const file = makeFile({ editor, window: thisWindow, see, opened, listChanged: listFiles, stateChanged: tellState, tellProblem });
+const file = makeFile({
+  editor, window: thisWindow, see, isHandedOver, opened, listChanged: listFiles, stateChanged: tellState, tellProblem,
+});
 
 const asked = () => ({ file: file.name(), window: thisWindow });
 const findings = makeFindings(byId('findings'), byId('summary'), { editor, see, fileName: () => file.name(), goTo, openFile: open });
@@ -73,7 +79,10 @@ function refreshTab() {
   if (file.name()) panels[tabs.current()]?.refresh()?.catch(tellProblem);
 }
 
-addEventListener('beforeunload', (event) => { if (isGone() && file.isChanged()) event.preventDefault(); });
+// What the disk has is offered again; anything else may be lost with this window or with the program.
+addEventListener('beforeunload', (event) => {
+  if (inMemoryOnly.length > 0 || (file.isChanged() && !(isThere && isHandedOver()))) event.preventDefault();
+});
 
 function show(sight, text) {
   work.sight = sight;
@@ -90,7 +99,9 @@ function tellState() {
   const isOpen = Boolean(file.name());
   byId('editor').inert = !isOpen;
   for (const id of ['undo', 'redo', 'tidy', 'back', 'save']) byId(id).disabled = !isOpen;
-  byId('state').textContent = !isOpen ? '' : file.isChanged() ? 'Not saved yet' : 'Saved';
+  const state = isOpen ? stateOf({ name: file.name(), isThere, isChanged: file.isChanged(), inMemoryOnly }) : '';
+  // What is read aloud is said once.
+  if (byId('state').textContent !== state) byId('state').textContent = state;
 }
 
 function tellProblem(problem) {
@@ -244,7 +255,14 @@ const top = document.querySelector('.top');
 new ResizeObserver(() => document.documentElement.style.setProperty('--top', `${top.offsetHeight}px`)).observe(top);
 tabs.offer(tabsFor.none);
 
-listen(thisWindow, (name) => changedOnDisk(name).catch(tellProblem), (sentence) => notice(sentence, ['Put this away', null]));
+listen(thisWindow, {
+  changed: (name) => changedOnDisk(name).catch(tellProblem),
+  inMemoryOnly: (names) => { inMemoryOnly = names; tellState(); },
+  lost: () => { isThere = false; tellState(); },
+  stopped: () => tellProblem(new Problem(gone, 0)),
+  found: () => { isThere = true; tellState(); noLongerTell(gone); see(); },
+  refused: (sentence) => notice(sentence, ['Put this away', null]),
+});
 await listFiles();
 const first = fileOfAddress() || files.find((f) => f.endsWith('.card')) || files[0];
 if (first) await open(first);

@@ -11,10 +11,12 @@ const betweenTries = 1000;
  * @param shown Called with each answer and the text that it is of.
  */
 export function makeSeeing({ sheet, wanted, shown, tellProblem }) {
-  // The text that the program has or is getting, null where that is not sure; and the handing over that is under way, which must not come after a later text.
+  // The text that the program has or is getting, null where that is not sure; and the handing over that is under way, which must not
+  // come after a later text.
   let sent = null;
   let handing = null;
-  let isGone = false;
+  // What the program is known to have.
+  let had = { file: '', text: '' };
 
   /** Sends the text as it stands; settles when the program has it and all that came after. */
   const see = latest(async () => {
@@ -37,13 +39,13 @@ export function makeSeeing({ sheet, wanted, shown, tellProblem }) {
     sent = said.text;
     try {
       const answer = await post(address, said);
-      isGone = false;
+      had = said;
       return answer;
     } catch (problem) {
       sent = null;
-      isGone = problem.status === 0;
       tellProblem(problem);
-      if (!isGone) setTimeout(keep, betweenTries);
+      // A program that has stopped is sent the text when it is found again.
+      if (problem.status !== 0) setTimeout(keep, betweenTries);
       return null;
     }
   }
@@ -51,7 +53,10 @@ export function makeSeeing({ sheet, wanted, shown, tellProblem }) {
   return {
     see,
     keep,
-    /** Whether the program has stopped: then typing is nowhere but in this window. */
-    isGone: () => isGone,
+    /** Whether the program has the text as it stands; else it is nowhere but in this window. */
+    isHandedOver() {
+      const now = sheet();
+      return !now.file || (had.file === now.file && had.text === now.text);
+    },
   };
 }

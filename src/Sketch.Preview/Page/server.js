@@ -9,7 +9,10 @@ export class Problem extends Error {
   }
 }
 
-const gone = 'The program has stopped, so nothing is drawn or saved any more, and what you type from now on is in this window alone. Start it again with sketch open: what you typed until then will be offered to you.';
+/** Told while the program does not answer. */
+export const gone = 'Sketch does not answer. Nothing is drawn or saved, and what you type is in this window only, so leave it open: '
+  + 'it goes on by itself when Sketch answers again. If Sketch has stopped, start it with sketch open, '
+  + 'and copy from here what the new page does not offer.';
 
 /** What went wrong, as a problem to tell: what is none comes of an answer that broke off. */
 export const asProblem = (reason) => (reason instanceof Problem ? reason : new Problem(gone, 0));
@@ -22,8 +25,10 @@ async function ask(address, options) {
     throw asProblem(reason);
   }
   if (response.ok) return response;
-  const answer = await response.json().catch(() => ({}));
-  throw new Problem(answer.problem ?? `The program could not answer (${response.status}).`, response.status, answer);
+  const answer = await response.json().catch(() => null);
+  // Whoever answers in another form is not the program that this page came from: it was started again, under another address.
+  if (!answer) throw new Problem(gone, 0);
+  throw new Problem(answer.problem ?? `Sketch could not answer (${response.status}).`, response.status, answer);
 }
 
 async function json(response) {
@@ -35,6 +40,9 @@ async function json(response) {
 }
 
 export const get = async (address, values = {}) => json(await ask(`${address}?${new URLSearchParams(values)}`));
+
+/** Whether the program answers; while it hangs, so does this. */
+export const isAnswering = () => get('answers').then(() => true, (problem) => problem.status !== 0);
 
 export const post = async (address, body) => json(await send(address, body));
 

@@ -1,5 +1,5 @@
 using System.Net.WebSockets;
-using System.Text;
+using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
@@ -8,8 +8,10 @@ using Sketch.Preview.Desk;
 namespace Sketch.Preview.Server;
 
 /// <summary>
-/// Tells each window, for as long as it is open, which files change: the name of one in each message, or nothing when any may have. It is a
-/// socket (RFC 6455) and not a stream of events, of which a browser allows six at a time to a server and so six windows at most.
+/// Tells each window, for as long as it is open, which files change: <c>{"changed":"lamp.card"}</c>, with an empty name when any may have.
+/// Twice a second it tells which files of the window have typing that the disk refuses, <c>{"inMemoryOnly":[]}</c>: a window that does not
+/// hear this knows that the program does not answer. It is a socket (RFC 6455) and not a stream of events, of which a browser allows six at
+/// a time to a server and so six windows at most.
 /// </summary>
 internal static class NewsRoutes
 {
@@ -23,8 +25,17 @@ internal static class NewsRoutes
 
     private static readonly TimeSpan Parting = TimeSpan.FromSeconds(5);
 
-    /// <summary>Maps the socket.</summary>
-    public static void Map(IEndpointRouteBuilder routes, Workroom room) => routes.MapGet("/news", context =>
+    // The page waits for three of them before it says that the program does not answer.
+    private static readonly TimeSpan Pulse = TimeSpan.FromMilliseconds(500);
+
+    /// <summary>Maps the socket, and what the page asks to find out whether the program is back before it opens one.</summary>
+    public static void Map(IEndpointRouteBuilder routes, Workroom room)
+    {
+        routes.MapGet("/news", context => Begin(context, room));
+        routes.MapGet("/answers", context => Answer.Json(context, _ => { }));
+    }
+
+    private static Task Begin(HttpContext context, Workroom room)
     {
         var window = context.Asked("window");
         if (!OpenWindows.IsName(window) || !context.WebSockets.IsWebSocketRequest)
@@ -35,7 +46,7 @@ internal static class NewsRoutes
         return room.Windows.Count < MostWindows
             ? Tell(context, room, window)
             : Refuse(context, room);
-    });
+    }
 
     private static async Task Refuse(HttpContext context, Workroom room)
     {
@@ -57,13 +68,11 @@ internal static class NewsRoutes
         using var open = room.Windows.Open(window);
         using var end = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted, room.Stopping);
         using var socket = await context.WebSockets.AcceptWebSocketAsync().ConfigureAwait(false);
+        using var speaking = new SemaphoreSlim(1);
         var closed = Closed(socket, end);
         try
         {
-            await foreach (var name in room.News.Listen(end.Token).ConfigureAwait(false))
-            {
-                await socket.SendAsync(Encoding.UTF8.GetBytes(name ?? ""), WebSocketMessageType.Text, true, end.Token).ConfigureAwait(false);
-            }
+            await Task.WhenAll(Changes(), Pulses()).ConfigureAwait(false);
         }
         catch (Exception ended) when (ended is OperationCanceledException or WebSocketException)
         {
@@ -71,6 +80,47 @@ internal static class NewsRoutes
         }
 
         await closed.ConfigureAwait(false);
+
+        async Task Changes()
+        {
+            await foreach (var name in room.News.Listen(end.Token).ConfigureAwait(false))
+            {
+                await Say(json => json.WriteString("changed", name ?? "")).ConfigureAwait(false);
+            }
+        }
+
+        async Task Pulses()
+        {
+            using var pulse = new PeriodicTimer(Pulse);
+            do
+            {
+                await Say(json =>
+                {
+                    json.WriteStartArray("inMemoryOnly");
+                    foreach (var file in room.Windows.InMemoryOnly(window))
+                    {
+                        json.WriteStringValue(file);
+                    }
+
+                    json.WriteEndArray();
+                }).ConfigureAwait(false);
+            }
+            while (await pulse.WaitForNextTickAsync(end.Token).ConfigureAwait(false));
+        }
+
+        // A socket takes one message at a time.
+        async Task Say(Action<Utf8JsonWriter> write)
+        {
+            await speaking.WaitAsync(end.Token).ConfigureAwait(false);
+            try
+            {
+                await socket.SendAsync(Answer.Object(write), WebSocketMessageType.Text, true, end.Token).ConfigureAwait(false);
+            }
+            finally
+            {
+                speaking.Release();
+            }
+        }
     }
 
     /// <summary>Waits until the window is closed, or says something, which it has no reason to; then it is told nothing more.</summary>

@@ -19,6 +19,7 @@ namespace Sketch.Preview.Server;
 public sealed class PageServer : IAsyncDisposable
 {
     private const int MostConnections = 200;
+
     private const int RequestsAtOnce = 300;
     private const int RequestsASecond = 150;
 
@@ -45,12 +46,18 @@ public sealed class PageServer : IAsyncDisposable
     /// <summary>Waits until the operating system asks the program to end.</summary>
     public Task WaitForEnd() => _app.WaitForShutdownAsync();
 
+    /// <summary>The files with typing that the disk refuses. After the end of the server it is lost.</summary>
+    public IReadOnlyList<string> InMemoryOnly => _drafts.Refused();
+
     /// <summary>Starts a server.</summary>
     /// <param name="folder">A folder that exists.</param>
     /// <param name="file">The name of the file to begin with, or null for the list of files.</param>
     /// <param name="port">The port, or 0 for any that is free.</param>
     /// <exception cref="IOException">The port is taken, or may not be used.</exception>
-    public static async Task<PageServer> Start(string folder, string? file, int port)
+    public static Task<PageServer> Start(string folder, string? file, int port) => Start(folder, file, port, Gate.NewWord());
+
+    /// <summary>Starts a server whose address begins with this word, as that of an earlier one did.</summary>
+    internal static async Task<PageServer> Start(string folder, string? file, int port, string word)
     {
         ThreadPool.GetMinThreads(out var threads, out var ports);
         ThreadPool.SetMinThreads(Math.Max(threads, ThreadsAtOnce), ports);
@@ -75,7 +82,7 @@ public sealed class PageServer : IAsyncDisposable
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
         var app = builder.Build();
         var room = new Workroom(opened, new(drafts), news, app.Lifetime.ApplicationStopping);
-        var (word, ticket) = (Gate.NewWord(), Gate.NewWord());
+        var ticket = Gate.NewWord();
         Gate? gate = null;
         var limiter = new TokenBucketRateLimiter(new()
         {
@@ -136,7 +143,7 @@ public sealed class PageServer : IAsyncDisposable
         return new(app, watch, drafts, limiter, new($"http://127.0.0.1:{bound.Port}/{word}/{start}"), new($"http://127.0.0.1:{bound.Port}/{ticket}/{start}"));
     }
 
-    /// <summary>Ends it; typing that was not saved is kept for the next time.</summary>
+    /// <summary>Ends it; typing that was not saved is kept for the next time, save <see cref="InMemoryOnly"/>.</summary>
     public async ValueTask DisposeAsync()
     {
         await _watch.DisposeAsync().ConfigureAwait(false);

@@ -157,12 +157,26 @@ internal sealed class OpenedPage : IAsyncDisposable
         return socket;
     }
 
-    /// <summary>The next message of a socket.</summary>
-    public static async Task<string> Told(ClientWebSocket socket)
+    /// <summary>The name of the next file that a socket tells of as changed.</summary>
+    public static async Task<string> Told(ClientWebSocket socket) => (await Next(socket, "changed")).GetString()!;
+
+    /// <summary>The files that a socket tells of next as being in memory only.</summary>
+    public static async Task<string[]> InMemoryOnly(ClientWebSocket socket) =>
+        [.. (await Next(socket, "inMemoryOnly")).EnumerateArray().Select(f => f.GetString()!)];
+
+    /// <summary>The next message of a kind.</summary>
+    private static async Task<JsonElement> Next(ClientWebSocket socket, string kind)
     {
-        var part = new byte[1024];
-        var received = await socket.ReceiveAsync(part, Stop);
-        return Encoding.UTF8.GetString(part, 0, received.Count);
+        while (true)
+        {
+            var part = new byte[1024];
+            var received = await socket.ReceiveAsync(part, Stop);
+            using var json = JsonDocument.Parse(part.AsMemory(0, received.Count));
+            if (json.RootElement.TryGetProperty(kind, out var value))
+            {
+                return value.Clone();
+            }
+        }
     }
 
     public async Task<Socket> Connect()

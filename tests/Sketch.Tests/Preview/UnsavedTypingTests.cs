@@ -153,9 +153,94 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     {
         Page.Write(".sketch", "");
         await Page.Status(Page.See(Typed));
-        Assert.Null(await Offered(Other));
         File.Delete(Page.At(".sketch"));
         await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+    }
+
+    [Theory]
+    [InlineData(OpenedPage.Window)]
+    [InlineData(Other)]
+    public async Task Typing_that_the_disk_refuses_is_offered_from_memory(string window)
+    {
+        Page.Write(".sketch", "");
+        await Page.Status(Page.See(Typed));
+        Assert.Equal(Typed, Text(await Offered(window)));
+        await Page.Status(Page.See(Typed + "# and on\n"));
+        Assert.Equal(Typed + "# and on\n", Text(await Offered(window)));
+    }
+
+    [Fact]
+    public async Task Typing_that_the_disk_refuses_comes_before_what_it_took_earlier()
+    {
+        await Page.Status(Page.See(Typed));
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+        // A folder in place of each draft: it can still be read elsewhere, and not be replaced.
+        var draft = Assert.Single(Directory.GetFiles(Page.At(".sketch/drafts")));
+        File.Move(draft, Page.At(".sketch/drafts/other.json"));
+        Directory.CreateDirectory(draft);
+        await Page.Status(Page.See(Typed + "# and on\n"));
+        Assert.Equal(Typed + "# and on\n", Text(await Offered(OpenedPage.Window)));
+    }
+
+    [Fact]
+    public async Task Typing_that_is_taken_up_elsewhere_stays_on_the_disk_until_the_disk_takes_the_new_text()
+    {
+        await Page.Status(Page.See(Typed, window: Other));
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+        var taker = Assert.Single(Directory.GetFiles(Page.At(".sketch/drafts")));
+        await Page.Status(Page.Say("forget", new { file = "lamp.card", window = Other, keep = false }));
+        await OpenedPage.Until(() => !File.Exists(taker));
+        Directory.CreateDirectory(taker);
+        await Page.Status(Page.See(Typed));
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+        await Page.Status(Page.See(Typed, window: Other));
+        await Page.Status(Page.Say("forget", new { file = "lamp.card", window = OpenedPage.Window, keep = false }));
+        Assert.Equal((Typed, Other), (Text(await Offered(Other)), (await Offered(Other))?.GetProperty("window").GetString()));
+        Assert.True(Page.Keeps(".json", Typed));
+        Directory.Delete(taker);
+        await OpenedPage.Until(() => File.Exists(taker) && Directory.GetFiles(Page.At(".sketch/drafts")).Length == 1);
+    }
+
+    [Fact]
+    public async Task Typing_that_the_disk_refuses_in_a_deleted_file_is_listed()
+    {
+        Page.Write(".sketch", "");
+        await Page.Status(Page.See(Typed));
+        File.Delete(Page.At("lamp.card"));
+        Assert.Equal(["lamp.card"], await Listed());
+    }
+
+    [Fact]
+    public async Task Typing_that_the_disk_refuses_is_no_longer_offered_once_it_is_saved()
+    {
+        var (_, stamp) = await Page.Open();
+        Page.Write(".sketch", "");
+        await Page.Status(Page.See(OpenedPage.Card, stamp: stamp));
+        await Page.Save(OpenedPage.Card, stamp);
+        Page.Write("lamp.card", "# later\n");
+        Assert.Null(await Offered(Other));
+    }
+
+    [Fact]
+    public async Task A_window_is_told_which_of_its_typing_is_in_memory_only()
+    {
+        Page.Write(".sketch", "");
+        using var window = await Page.Listen(OpenedPage.Window);
+        using var other = await Page.Listen(Other);
+        await Page.Status(Page.See(Typed));
+        while (await OpenedPage.InMemoryOnly(window) is not ["lamp.card"])
+        {
+            // Not yet refused.
+        }
+
+        Assert.Empty(await OpenedPage.InMemoryOnly(other));
+        File.Delete(Page.At(".sketch"));
+        while (await OpenedPage.InMemoryOnly(window) is not [])
+        {
+            // Not yet written.
+        }
+
+        Assert.True(Page.Keeps(".json", Typed));
     }
 
     [Fact]

@@ -1,0 +1,110 @@
+using Microsoft.Playwright;
+using Xunit;
+using static Microsoft.Playwright.Assertions;
+
+namespace Sketch.Browser.Tests;
+
+/// <summary>Where the disk refuses typing, it is kept in memory, and the page says so.</summary>
+public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
+{
+    private const string Refused = "Not saved, and not on the disk";
+
+    /// <summary>Types where the folder of drafts cannot be made, since a file is in its place.</summary>
+    private async Task TypeRefused()
+    {
+        Write(".sketch", "");
+        await TypeAt(1, " # mine");
+        await Expect(State).ToHaveTextAsync(Refused);
+    }
+
+    private async Task OpenFile(string name, string part)
+    {
+        await Page.Locator("#file").SelectOptionAsync(name);
+        await Expect(Text).ToContainTextAsync(part);
+    }
+
+    [Fact]
+    public async Task The_state_says_that_typing_is_not_on_the_disk_until_it_is()
+    {
+        await TypeRefused();
+        File.Delete(Path.Combine(Folder, ".sketch"));
+        await Expect(State).ToHaveTextAsync("Not saved yet");
+        Assert.Contains(Drafts(), d => d.Contains("# mine", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Another_file_and_back_loses_nothing()
+    {
+        await TypeRefused();
+        await OpenFile("museum.stash", "Museum shelf");
+        await Expect(State).ToHaveTextAsync("Saved; watch.card is not on the disk");
+        await OpenFile("watch.card", "# mine");
+        await Expect(State).ToHaveTextAsync(Refused);
+    }
+
+    [Fact]
+    public async Task Loading_the_page_again_loses_nothing()
+    {
+        await TypeRefused();
+        await Page.ReloadAsync();
+        await Expect(Text).ToContainTextAsync("# mine");
+        await Expect(State).ToHaveTextAsync(Refused);
+    }
+
+    [Fact]
+    public async Task What_a_closed_window_never_saved_is_offered()
+    {
+        await TypeRefused();
+        await Page.CloseAsync();
+        var next = await Window();
+        await next.GetByRole(AriaRole.Button, new() { Name = "Take it up again" }).ClickAsync();
+        await Expect(next.Locator(".cm-content")).ToContainTextAsync("# mine");
+    }
+
+    [Fact]
+    public async Task Leaving_asks()
+    {
+        await TypeRefused();
+        Assert.True(await LeavingAsks());
+    }
+
+    [Fact]
+    public async Task Leaving_asks_when_another_file_is_open()
+    {
+        await TypeRefused();
+        await OpenFile("museum.stash", "Museum shelf");
+        Assert.True(await LeavingAsks());
+    }
+
+    [Fact]
+    public async Task Leaving_does_not_ask_when_the_disk_has_what_is_typed()
+    {
+        await TypeAt(1, " # mine");
+        await Until(() => Drafts().Any(d => d.Contains("# mine", StringComparison.Ordinal)));
+        Assert.False(await LeavingAsks());
+    }
+
+    [Fact]
+    public async Task A_file_whose_folder_is_gone_is_not_called_saved()
+    {
+        var elsewhere = Folder + "-elsewhere";
+        await Expect(State).ToHaveTextAsync("Saved");
+        Directory.Move(Folder, elsewhere);
+        await Expect(State).ToHaveTextAsync(Refused);
+        Directory.Move(elsewhere, Folder);
+        await Expect(State).ToHaveTextAsync("Saved");
+    }
+
+    [Fact]
+    public async Task An_empty_file_that_is_deleted_is_not_called_saved()
+    {
+        await TypeAll("");
+        await Button("Save").ClickAsync();
+        await Expect(State).ToHaveTextAsync("Saved");
+        File.Delete(Path.Combine(Folder, "watch.card"));
+        await Expect(State).ToHaveTextAsync("Not saved yet");
+        await Button("Save").ClickAsync();
+        await Expect(State).ToHaveTextAsync("Saved");
+        Assert.Equal("", Read("watch.card"));
+    }
+}
