@@ -66,13 +66,18 @@ public sealed class PageServer : IAsyncDisposable
         var drafts = new UnsavedTexts(opened.Own);
         var news = new News();
         var watch = new FolderWatch(opened, news.Tell);
+        var strangers = new Strangers();
         var builder = WebApplication.CreateEmptyBuilder(new());
         builder.WebHost.UseKestrelCore().ConfigureKestrel(options =>
         {
             options.AddServerHeader = false;
-            options.Listen(IPAddress.Loopback, port, listen => listen.Protocols = HttpProtocols.Http1);
+            options.Listen(IPAddress.Loopback, port, listen =>
+            {
+                listen.Protocols = HttpProtocols.Http1;
+                listen.Use(strangers.Around);
+            });
             options.Limits.MaxRequestBodySize = TextContent.Limit * 2L;
-            options.Limits.MaxConcurrentConnections = MostConnections;
+            options.Limits.MaxConcurrentConnections = MostConnections + Strangers.Most;
             options.Limits.MaxConcurrentUpgradedConnections = MostConnections;
             options.Limits.MaxRequestHeadersTotalSize = 16 * 1024;
             options.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
@@ -105,6 +110,7 @@ public sealed class PageServer : IAsyncDisposable
             // Those who are not let in do not use up what the page may ask.
             return gate.Pass(context, async () =>
             {
+                Strangers.Know(context);
                 using var lease = limiter.AttemptAcquire();
                 if (!lease.IsAcquired)
                 {

@@ -1,0 +1,68 @@
+using Microsoft.AspNetCore.Connections;
+using Microsoft.AspNetCore.Http;
+
+namespace Sketch.Preview.Server;
+
+/// <summary>
+/// Connections that have not shown the secret word yet. Every program on the machine can open them, so they may not take the room of the
+/// page's own: there are at most <see cref="Most"/>, and one more closes the one that has waited longest. The page shows the word with its
+/// first request, a moment after it connects.
+/// </summary>
+internal sealed class Strangers
+{
+    /// <summary>The most that are open at once.</summary>
+    public const int Most = 100;
+
+    private readonly Lock _gate = new();
+    private readonly LinkedList<ConnectionContext> _all = [];
+
+    /// <summary>Takes each new connection for a stranger until it is known or closed.</summary>
+    public ConnectionDelegate Around(ConnectionDelegate next) => async connection =>
+    {
+        var entry = Add(connection);
+        try
+        {
+            connection.Features.Set(new Entry(() => Remove(entry)));
+            await next(connection).ConfigureAwait(false);
+        }
+        finally
+        {
+            Remove(entry);
+        }
+    };
+
+    /// <summary>Notes that the connection of a request has shown the word.</summary>
+    public static void Know(HttpContext context) => context.Features.Get<Entry>()?.Remove();
+
+    private LinkedListNode<ConnectionContext> Add(ConnectionContext connection)
+    {
+        ConnectionContext? longest = null;
+        LinkedListNode<ConnectionContext> entry;
+        lock (_gate)
+        {
+            entry = _all.AddLast(connection);
+            if (_all.Count > Most)
+            {
+                longest = _all.First!.Value;
+                _all.RemoveFirst();
+            }
+        }
+
+        longest?.Abort(new("Too many connections without the secret word are open."));
+        return entry;
+    }
+
+    private void Remove(LinkedListNode<ConnectionContext> entry)
+    {
+        lock (_gate)
+        {
+            if (entry.List is not null)
+            {
+                _all.Remove(entry);
+            }
+        }
+    }
+
+    /// <summary>The place of a connection among the strangers, which its requests find here.</summary>
+    private sealed record Entry(Action Remove);
+}
