@@ -55,7 +55,7 @@ public sealed class Saving(OpenedFolder folder)
             }
 
             // A file that is there already came with its name from somewhere, so it is saved; a new one gets no such name.
-            if (there is null && CarriedName.Problem(name) is { Length: > 0 } refusal)
+            if (there is null && NameProblem(name) is { Length: > 0 } refusal)
             {
                 return new(NoFile, null, refusal, IsNameRefused: true);
             }
@@ -92,6 +92,14 @@ public sealed class Saving(OpenedFolder folder)
                 return new(known, null, $"\"{name}\" is not saved, {reason}{refused.Message}");
             }
         }
+    }
+
+    // Folders that are there came with their names too.
+    private string NameProblem(string name)
+    {
+        var steps = name.Split('/');
+        var added = folder.HoldsFolderOf(name) ? steps[^1..] : steps;
+        return added.Select(CarriedName.Problem).FirstOrDefault(p => p.Length > 0) ?? "";
     }
 
     private static string StampAt(string path) => File.Exists(path) && FileContent.Read(path, TextContent.Limit, out _) is { } content ? FileText.StampOf(content) : NoFile;
