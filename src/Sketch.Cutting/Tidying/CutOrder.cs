@@ -5,7 +5,24 @@ namespace Sketch.Cutting.Tidying;
 /// <summary>One part in hand and what is done with it. Sides are in nanometres with one kerf added, as in <see cref="Kind"/>.</summary>
 /// <param name="Width">Across.</param>
 /// <param name="Height">Down.</param>
-internal abstract record Part(long Width, long Height);
+internal abstract record Part(long Width, long Height)
+{
+    /// <summary>The part and all that it is cut into, each before what it is cut into, the first half before the second.</summary>
+    public IEnumerable<Part> InOrder()
+    {
+        // A row of many pieces is cut many levels deep, too deep for calls within calls.
+        var waiting = new Stack<Part>([this]);
+        while (waiting.TryPop(out var part))
+        {
+            yield return part;
+            if (part is CutPart cut)
+            {
+                waiting.Push(cut.Second);
+                waiting.Push(cut.First);
+            }
+        }
+    }
+}
 
 /// <summary>It is a piece.</summary>
 internal sealed record PiecePart(PieceLeaf Leaf) : Part(Leaf.Width, Leaf.Height);
@@ -26,7 +43,7 @@ internal sealed class CutOrder
 {
     private readonly long _kerf;
     private readonly long _smallestUse;
-    private readonly Dictionary<(Row Row, int Start, long Width, long Height), Found> _known = [];
+    private readonly Dictionary<Job, Found> _known = [];
 
     private readonly IReadOnlySet<long> _settings;
 
@@ -40,58 +57,74 @@ internal sealed class CutOrder
     /// <param name="smallestUse">The shortest side of a leftover worth keeping.</param>
     /// <param name="settings">Settings of the trimmer in use: how far from the left or top edge of a part it is cut.</param>
     public static Part For(CutTree tree, long width, long height, long kerf, long smallestUse, IReadOnlySet<long> settings) =>
-        new CutOrder(kerf, smallestUse, settings).Cut(Row.From(tree), 0, width, height).Part;
+        new CutOrder(kerf, smallestUse, settings).Cut(Job.Of(Row.From(tree), 0, width, height)).Part;
 
-    private Found Cut(Row row, int start, long width, long height)
+    // What a job needs first is worked out before it on a stack of our own: rows can be longer than calls can go deep.
+    private Found Cut(Job whole)
     {
-        if (_known.TryGetValue((row, start, width, height), out var known))
+        var open = new Stack<Job>([whole]);
+        while (open.TryPeek(out var job))
         {
-            return known;
-        }
-
-        var only = row.Items.Length - start == 1 ? row.Items[start] : null;
-        if (only?.Inner is { } inner)
-        {
-            return Cut(inner, 0, width, height);
-        }
-
-        Found? best = null;
-        void Try(Found found)
-        {
-            if (best is null || found.IsBetterThan(best))
+            if (_known.ContainsKey(job))
             {
-                best = found;
+                open.Pop();
+                continue;
+            }
+
+            var ways = Ways(job);
+            var waiting = open.Count;
+            foreach (var part in ways.SelectMany(w => w.Parts).Where(p => !_known.ContainsKey(p)))
+            {
+                open.Push(part);
+            }
+
+            if (open.Count == waiting)
+            {
+                _known[open.Pop()] = ways.Select(Joined).Aggregate((best, found) => found.IsBetterThan(best) ? found : best);
             }
         }
 
+        return _known[whole];
+    }
+
+    private static List<Way> Ways(Job job)
+    {
+        var (row, start, width, height) = job;
+        var only = row.Items.Length - start == 1 ? row.Items[start] : null;
         var (needWidth, needHeight) = row.Needs(start);
         if (only?.Leaf is { } piece && needWidth == width && needHeight == height)
         {
-            Try(new(new PiecePart(piece), 0, 0, 0));
+            return [new(piece, false, [], default)];
         }
-        else
+
+        var ways = new List<Way>();
+        if (needHeight < height)
         {
-            if (needHeight < height)
-            {
-                Try(Joined(false, Cut(row, start, width, needHeight), Leftover(width, height - needHeight)));
-            }
-
-            if (needWidth < width)
-            {
-                Try(Joined(true, Cut(row, start, needWidth, height), Leftover(width - needWidth, height)));
-            }
-
-            if (only is null)
-            {
-                var first = row.Items[start];
-                Try(row.SideBySide
-                    ? Joined(true, Cut(first.Alone, 0, first.Width, height), Cut(row, start + 1, width - first.Width, height))
-                    : Joined(false, Cut(first.Alone, 0, width, first.Height), Cut(row, start + 1, width, height - first.Height)));
-            }
+            ways.Add(new(null, false, [Job.Of(row, start, width, needHeight)], (width, height - needHeight)));
         }
 
-        return _known[(row, start, width, height)] = best!;
+        if (needWidth < width)
+        {
+            ways.Add(new(null, true, [Job.Of(row, start, needWidth, height)], (width - needWidth, height)));
+        }
+
+        if (only is null)
+        {
+            var first = row.Items[start];
+            ways.Add(new(null, row.SideBySide, row.SideBySide
+                ? [Job.Of(first.Alone, 0, first.Width, height), Job.Of(row, start + 1, width - first.Width, height)]
+                : [Job.Of(first.Alone, 0, width, first.Height), Job.Of(row, start + 1, width, height - first.Height)], default));
+        }
+
+        return ways;
     }
+
+    private Found Joined(Way way) => way switch
+    {
+        { Piece: { } piece } => new(new PiecePart(piece), 0, 0, 0),
+        { Parts: [var first, var second] } => Joined(way.SideBySide, _known[first], _known[second]),
+        _ => Joined(way.SideBySide, _known[way.Parts[0]], Leftover(way.Rest.Width, way.Rest.Height)),
+    };
 
     private Found Joined(bool sideBySide, Found first, Found second)
     {
@@ -109,6 +142,24 @@ internal sealed class CutOrder
         var area = (width - _kerf) * (double)(height - _kerf);
         return new(new LeftoverPart(width, height), useful ? area * area : 0, 0, 0);
     }
+
+    /// <summary>A rectangle to cut the members of a row from, from one of them on.</summary>
+    private readonly record struct Job(Row Row, int Start, long Width, long Height)
+    {
+        /// <summary>The job; where a row is all that a member is, it is that row's.</summary>
+        public static Job Of(Row row, int start, long width, long height)
+        {
+            while (row.Items.Length - start == 1 && row.Items[start].Inner is { } inner)
+            {
+                (row, start) = (inner, 0);
+            }
+
+            return new(row, start, width, height);
+        }
+    }
+
+    /// <summary>One way to begin: the rectangle is the piece, or a cut parts it in two jobs, or in a job and a rest.</summary>
+    private sealed record Way(PieceLeaf? Piece, bool SideBySide, Job[] Parts, (long Width, long Height) Rest);
 
     /// <summary>An order of cuts and what speaks for it.</summary>
     private sealed record Found(Part Part, double Score, int Cuts, int NewSettings)
@@ -157,14 +208,18 @@ internal sealed class CutOrder
 
         private static void Collect(CutTree tree, bool sideBySide, List<Item> items)
         {
-            if (tree is Join join && join.SideBySide == sideBySide)
+            var waiting = new Stack<CutTree>([tree]);
+            while (waiting.TryPop(out var next))
             {
-                Collect(join.First, sideBySide, items);
-                Collect(join.Second, sideBySide, items);
-            }
-            else
-            {
-                items.Add(new(tree));
+                if (next is Join join && join.SideBySide == sideBySide)
+                {
+                    waiting.Push(join.Second);
+                    waiting.Push(join.First);
+                }
+                else
+                {
+                    items.Add(new(next));
+                }
             }
         }
     }

@@ -91,30 +91,36 @@ internal sealed class LayoutWriter
 
     private static Cut Level(Length top, Length left, Length right) => new(new(left, top), new(right, top));
 
-    private void Write(Part part, long left, long top, Queue<PieceDemand>[] names)
+    private void Write(Part whole, long wholeLeft, long wholeTop, Queue<PieceDemand>[] names)
     {
-        var (width, height) = (part.Width - _kerf, part.Height - _kerf);
-        switch (part)
+        // On a stack of our own: a row of many pieces is cut many levels deep.
+        var waiting = new Stack<(Part Part, long Left, long Top)>([(whole, wholeLeft, wholeTop)]);
+        while (waiting.TryPop(out var next))
         {
-            case PiecePart { Leaf: var leaf }:
-                var piece = names[leaf.Kind.Index].Dequeue();
-                _pieces.Add(new(piece.Id, new(new(left), new(top), new(width), new(height)), piece.Size.Width.Nanometres != width));
-                break;
-            case LeftoverPart when width > 0 && height > 0:
-                _leftovers.Add(new(new(left), new(top), new(width), new(height)));
-                break;
-            case CutPart { SideBySide: true } cut:
-                var x = left + cut.First.Width;
-                _cuts.Add(Upright(new(x - _kerf), new(top), new(top + height)));
-                Write(cut.First, left, top, names);
-                Write(cut.Second, x, top, names);
-                break;
-            case CutPart cut:
-                var y = top + cut.First.Height;
-                _cuts.Add(Level(new(y - _kerf), new(left), new(left + width)));
-                Write(cut.First, left, top, names);
-                Write(cut.Second, left, y, names);
-                break;
+            var (part, left, top) = next;
+            var (width, height) = (part.Width - _kerf, part.Height - _kerf);
+            switch (part)
+            {
+                case PiecePart { Leaf: var leaf }:
+                    var piece = names[leaf.Kind.Index].Dequeue();
+                    _pieces.Add(new(piece.Id, new(new(left), new(top), new(width), new(height)), piece.Size.Width.Nanometres != width));
+                    break;
+                case LeftoverPart when width > 0 && height > 0:
+                    _leftovers.Add(new(new(left), new(top), new(width), new(height)));
+                    break;
+                case CutPart { SideBySide: true } cut:
+                    var x = left + cut.First.Width;
+                    _cuts.Add(Upright(new(x - _kerf), new(top), new(top + height)));
+                    waiting.Push((cut.Second, x, top));
+                    waiting.Push((cut.First, left, top));
+                    break;
+                case CutPart cut:
+                    var y = top + cut.First.Height;
+                    _cuts.Add(Level(new(y - _kerf), new(left), new(left + width)));
+                    waiting.Push((cut.Second, left, y));
+                    waiting.Push((cut.First, left, top));
+                    break;
+            }
         }
     }
 }

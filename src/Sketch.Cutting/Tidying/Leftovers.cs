@@ -169,10 +169,7 @@ internal sealed class Leftovers
         return largest;
     }
 
-    private double Largest(Part part) => part switch
-    {
-        CutPart cut => Math.Max(Largest(cut.First), Largest(cut.Second)),
-        LeftoverPart when Math.Min(part.Width, part.Height) - _problem.Kerf.Nanometres >= _problem.SmallestUse.Nanometres => (double)part.Width * part.Height,
-        _ => 0,
-    };
+    private double Largest(Part part) => part.InOrder()
+        .Where(p => p is LeftoverPart && Math.Min(p.Width, p.Height) - _problem.Kerf.Nanometres >= _problem.SmallestUse.Nanometres)
+        .Select(p => (double)p.Width * p.Height).DefaultIfEmpty().Max();
 }

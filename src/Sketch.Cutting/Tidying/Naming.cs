@@ -24,7 +24,7 @@ internal sealed class Naming
         foreach (var (pattern, times) in uses.OrderBy(u => u.Pattern.Stock.IsSheet).ThenByDescending(u => u.Times).ThenBy(u => u.Pattern.Key, StringComparer.Ordinal))
         {
             var part = CutOrder.For(pattern.Tree, pattern.Stock.Width, pattern.Stock.Height, _problem.Kerf.Nanometres, _problem.SmallestUse.Nanometres, settings);
-            Collect(part, settings);
+            settings.UnionWith(part.InOrder().OfType<CutPart>().Select(c => c.SideBySide ? c.First.Width : c.First.Height));
             for (var left = times; left > 0;)
             {
                 var alike = Math.Min(left, Alike(pattern));
@@ -35,16 +35,6 @@ internal sealed class Naming
         }
 
         return layouts.ToImmutable();
-    }
-
-    private static void Collect(Part part, HashSet<long> settings)
-    {
-        if (part is CutPart cut)
-        {
-            settings.Add(cut.SideBySide ? cut.First.Width : cut.First.Height);
-            Collect(cut.First, settings);
-            Collect(cut.Second, settings);
-        }
     }
 
     /// <summary>What has not been given a place.</summary>

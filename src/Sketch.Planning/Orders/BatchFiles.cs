@@ -59,13 +59,14 @@ public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design
             }
 
             var stash = batch.Stash is { } named ? Open(named, "stash")?.Stash : null;
-            var designs = batch.Makes.Select(m => (Order: m, Design: DesignOf(m))).ToList();
+            var limits = new BatchLimits(batch, findings);
+            var designs = batch.Makes.Select(m => (Order: m, Design: DesignOf(m, limits))).ToList();
             return new(
-                batch, stash, [.. designs.Select(d => d.Design).OfType<Design>()], [.. designs.Where(d => d.Design is null).Select(d => d.Order)],
+                batch with { Cuts = [.. batch.Cuts.Where(limits.Allow)] }, stash, [.. designs.Select(d => d.Design).OfType<Design>()], [.. designs.Where(d => d.Design is null).Select(d => d.Order)],
                 [source, .. _read.Values.Select(c => c.Source)]);
         }
 
-        private Design? DesignOf(MakeOrder order)
+        private Design? DesignOf(MakeOrder order, BatchLimits limits)
         {
             if (Open(order.Card, "card") is not { } card || order.Count == 0)
             {
@@ -78,7 +79,7 @@ public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design
                 return null;
             }
 
-            return new(order, card.Card);
+            return limits.Allow(order, card.Card) ? new(order, card.Card) : null;
         }
 
         private Compilation? Open(NamedFile named, string what)

@@ -93,7 +93,7 @@ internal static class CutSequence
         public static Node Tree(SheetLayout layout)
         {
             var whole = new Node(new(Length.Zero, Length.Zero, layout.Stock.Width, layout.Stock.Height));
-            var ends = layout.Pieces.Select(p => p.Place).Concat(layout.Leftovers).Concat(layout.Trim).ToList();
+            var ends = new Ends([.. layout.Pieces.Select(p => p.Place).Concat(layout.Leftovers).Concat(layout.Trim)]);
             foreach (var cut in layout.Cuts)
             {
                 whole.Take(cut, ends);
@@ -110,48 +110,82 @@ internal static class CutSequence
             return parts;
         }
 
-        private static void Collect(Node node, bool upright, List<Node> parts)
+        // On a stack of our own: a row of many pieces is cut many levels deep.
+        private static void Collect(Node whole, bool upright, List<Node> parts)
         {
-            if (node.Cut is { } cut && cut.IsUpright == upright)
+            var waiting = new Stack<Node>([whole]);
+            while (waiting.TryPop(out var node))
             {
-                Collect(node.First!, upright, parts);
-                Collect(node.Second!, upright, parts);
-            }
-            else
-            {
-                node._upright = upright;
-                parts.Add(node);
+                if (node.Cut is { } cut && cut.IsUpright == upright)
+                {
+                    waiting.Push(node.Second!);
+                    waiting.Push(node.First!);
+                }
+                else
+                {
+                    node._upright = upright;
+                    parts.Add(node);
+                }
             }
         }
 
-        private bool Take(Cut cut, List<Rect> ends)
+        private void Take(Cut cut, Ends ends)
         {
-            if (Cut is not null)
+            var node = this;
+            while (node.Cut is not null)
             {
-                return First!.Take(cut, ends) || Second!.Take(cut, ends);
+                node = node.First!.Holds(cut) ? node.First : node.Second!;
             }
 
-            if (!Crosses(cut))
+            if (node.Crosses(cut))
             {
-                return false;
+                node.Part(cut, ends);
             }
+        }
 
+        private void Part(Cut cut, Ends ends)
+        {
             Cut = cut;
             var at = cut.IsUpright ? cut.From.Left : cut.From.Top;
             // The blade's dust lies between the cut and the nearest part after it.
-            var next = ends.Where(IsWithin).Select(e => cut.IsUpright ? e.Left : e.Top).Where(start => start >= at)
-                .DefaultIfEmpty(cut.IsUpright ? Place.Right : Place.Bottom).Min();
+            var next = ends.NextStart(cut.IsUpright, at, IsWithin) ?? (cut.IsUpright ? Place.Right : Place.Bottom);
             First = new(cut.IsUpright ? Place with { Width = at - Place.Left } : Place with { Height = at - Place.Top });
             Second = new(cut.IsUpright
                 ? new(next, Place.Top, Place.Right - next, Place.Height)
                 : new(Place.Left, next, Place.Width, Place.Bottom - next));
-            return true;
         }
+
+        private bool Holds(Cut cut) =>
+            cut.From.Left >= Place.Left && cut.To.Left <= Place.Right && cut.From.Top >= Place.Top && cut.To.Top <= Place.Bottom;
 
         private bool IsWithin(Rect end) => end.Left >= Place.Left && end.Right <= Place.Right && end.Top >= Place.Top && end.Bottom <= Place.Bottom;
 
         private bool Crosses(Cut cut) => cut.IsUpright
             ? cut.From.Top == Place.Top && cut.To.Top == Place.Bottom && cut.From.Left > Place.Left && cut.From.Left < Place.Right
             : cut.From.Left == Place.Left && cut.To.Left == Place.Right && cut.From.Top > Place.Top && cut.From.Top < Place.Bottom;
+    }
+
+    /// <summary>What remains at the end: pieces, leftovers and trim, to find the next one along.</summary>
+    private sealed class Ends(Rect[] places)
+    {
+        private readonly Rect[] _across = [.. places.OrderBy(p => p.Left)];
+        private readonly Rect[] _down = [.. places.OrderBy(p => p.Top)];
+
+        /// <summary>Where the first part among some begins at or after a place; null when there is none.</summary>
+        public Length? NextStart(bool across, Length from, Predicate<Rect> among)
+        {
+            var sorted = across ? _across : _down;
+            var (low, high) = (0, sorted.Length);
+            while (low < high)
+            {
+                var middle = (low + high) / 2;
+                (low, high) = StartOf(sorted[middle]) < from ? (middle + 1, high) : (low, middle);
+            }
+
+            var found = Array.FindIndex(sorted, low, among);
+            return found < 0 ? null : StartOf(sorted[found]);
+
+            Length StartOf(Rect place) => across ? place.Left : place.Top;
+        }
     }
 }

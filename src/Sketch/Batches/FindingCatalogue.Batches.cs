@@ -29,6 +29,12 @@ public static partial class FindingCatalogue
     /// <summary>Fewer things on the shelf than are needed.</summary>
     public static readonly FindingKind SupplyShort = Error("SK713", "supply runs short");
 
+    /// <summary>More pieces than one batch may ask for.</summary>
+    public static readonly FindingKind TooManyPieces = Error("SK714", "too many pieces");
+
+    /// <summary>A piece too small to be cut.</summary>
+    public static readonly FindingKind TooSmallToCut = Error("SK715", "piece too small to cut");
+
     /// <summary>Something that is needed and not on the shelf.</summary>
     public static readonly FindingKind SupplyMissing = Warning("SK720", "not on the shelf");
 

@@ -21,6 +21,13 @@ public class BatchPlanTests
     }
 
     [Fact]
+    public void A_row_of_as_many_pieces_as_a_batch_may_ask_for_is_cut()
+    {
+        var run = PlanRun.Of("batch \"Row\"\nstash \"long.stash\"\ncut 50000 of 1 mm x 1 mm from ribbon\n", ("long.stash", "stash \"Long\"\npaper ribbon: 60 m x 1 mm, 1 sheet\n"));
+        Assert.Equal(50_000, Assert.Single(run.Paper("ribbon").Plan.Layouts).Pieces.Length);
+    }
+
+    [Fact]
     public void Front_and_back_of_a_paper_share_its_sheets()
     {
         var run = PlanRun.Of($"{Top}cut 3 of 4 x 5 1/4 from gulls, front\ncut 3 of 4 x 5 1/4 from gulls, back\n");

@@ -23,10 +23,16 @@ public class BatchReadingTests
     [InlineData("for \"Cliff ward\"\ncut 1 of 1 x 1 from gulls\n", "SK112", 3, 1, "Write for \"Cliff ward\", 24 cards.")]
     [InlineData("base A2\ncut 1 of 1 x 1 from gulls\n", "SK115", 3, 1, "A batch has lines such as stash \"museum.stash\", for \"Cliff ward\", 24 cards, make 12 of \"fair-winds.card\" and cut 12 of 4 x 5 1/4 from gulls.")]
     [InlineData("makers 2\nmakers 3\ncut 1 of 1 x 1 from gulls\n", "SK117", 4, 1, "Take one of the two lines away.")]
+    [InlineData("cut 50001 of 1 x 1 from gulls\n", "SK714", 3, 1, "Write cut 50000 in place of cut 50001, and put the rest into another batch.")]
+    [InlineData("cut 50000 of 1 x 1 from gulls\ncut 1 of 1 x 1 from gulls\n", "SK714", 4, 1, "Put this line into another batch.")]
+    [InlineData("make 20000 of \"gull.card\"\n", "SK714", 3, 1, "Write make 16666 of \"gull.card\", and put the rest into another batch.")]
+    [InlineData("make 50000 of \"crowd.card\"\n", "SK703", 3, 15, "Make the piece larger in that file.")]
+    [InlineData("cut 100000 of 0.001 mm x 0.001 mm from gulls\n", "SK715", 3, 1, "Make each side at least 1/32.")]
     [InlineData("", "SK702", 1, 1, "Add a line make 12 of \"fair-winds.card\", or cut 12 of 4 x 5 1/4 from gulls.")]
     public void A_mistake_is_told_where_it_stands(string lines, string code, int line, int column, string hint)
     {
-        var finding = PlanRun.Of(Top + lines, ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n")).Single(code);
+        var finding = PlanRun.Of(Top + lines, ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n"),
+            ("crowd.card", "card \"Crowd\"\nbase A2, of white\nfront\n  9 panel 1/64 x 1/64, in a grid 3 across, gap 1/16, of blue\n")).Single(code);
         Assert.Equal(("day.batch", line, column, hint), (finding.Location.Source.Path, finding.Location.Start.Line, finding.Location.Start.Column, finding.Hint));
     }
 
@@ -128,5 +134,12 @@ public class BatchReadingTests
         Assert.Equal(
             (793_750L, "1 June", "dry\n", 4, 2, 1, 3, "navy", 2, true),
             (batch.Kerf.Nanometres, batch.Date, batch.Notes, batch.Recipients, batch.Makers, batch.Spare, batch.Needed, batch.Makes[0].Roles[0].Paper, batch.Makes[0].Messages.Length, batch.Cuts[0].Upright));
+    }
+
+    [Fact]
+    public void A_piece_too_small_to_cut_is_reported_in_its_card()
+    {
+        var finding = PlanRun.Of($"{Top}make 2 of \"dot.card\"\n", ("dot.card", "card \"Dot\"\nbase A2, of white\nfront\n  panel 1/64 x 1/64, of blue\n")).Single("SK715");
+        Assert.Equal(("dot.card", 4), (finding.Location.Source.Path, finding.Location.Start.Line));
     }
 }
