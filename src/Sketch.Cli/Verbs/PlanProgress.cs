@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Sketch.Planning;
 using Sketch.Reports;
+using Sketch.Text;
 
 namespace Sketch.Cli.Verbs;
 
@@ -31,7 +32,7 @@ internal sealed class PlanProgress : IProgress<BatchProgress>, IDisposable
             }
 
             _last.Restart();
-            _error.Write($"{ClearLine}{Printable.Line(value.Paper)}: {value.Sheets} sheets, at least {value.LowerBound}");
+            _error.Write($"{ClearLine}{Printable.Line(value.Paper)}: {Counted.Of(value.Sheets, "sheet")}, at least {value.LowerBound}");
         }
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Sketch.Colours;
 using Sketch.Panels;
 using Sketch.Reports;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Planning;
@@ -119,7 +120,7 @@ internal sealed class Suggestions
         var change = roles.Count == 0 || moved.Exists(p => p.Role is null)
             ? $"Cut the pieces of {design.Card.Title} from {other.Paper}"
             : $"Write {string.Join(" and ", roles.Select(r => $"role {r}: {other.Paper}"))} under {design.Card.Title} in line {design.Order.Location.Start.Line}";
-        return Saves(paper, sheets, $"{change}; {other.Paper} then takes {Sheets(otherSheets)}", ExchangeRank);
+        return Saves(paper, sheets, $"{change}; {other.Paper} then takes {Counted.Of(otherSheets, "sheet")}", ExchangeRank);
     }
 
     private Suggestion? Turned(PaperPlan paper)
@@ -151,7 +152,7 @@ internal sealed class Suggestions
 
     private static Suggestion Saves(PaperPlan paper, int sheets, string change, int rank) => new(
         paper.Order.Paper,
-        $"{change}: {Sheets(sheets)} of {paper.Order.Paper} instead of {paper.Plan.Sheets}.",
+        $"{change}: {Counted.Of(sheets, "sheet")} of {paper.Order.Paper} instead of {paper.Plan.Sheets}.",
         paper.Plan.Sheets,
         sheets,
         paper.Order.Sheet.OnHand is not { } onHand || sheets <= onHand,
@@ -159,6 +160,4 @@ internal sealed class Suggestions
 
     private static string NameOf(PieceOrder piece) => piece.Design is { } design
         ? $"{piece.Name} of {design.Card.Title}" : $"the pieces of line {piece.Location.Start.Line}";
-
-    private static string Sheets(int count) => count == 1 ? "1 sheet" : $"{count} sheets";
 }

@@ -58,7 +58,7 @@ internal sealed class BatchLimits(Batch batch, FindingBag findings)
 
         var room = (MostPieces - _pieces) / each;
         var total = string.Create(CultureInfo.InvariantCulture, $"This line brings the batch to {_pieces + asked:N0} pieces; at most {MostPieces:N0} are planned at once.");
-        findings.Add(FindingCatalogue.TooManyPieces, place, total,
+        findings.Add(FindingCatalogue.BatchTooLarge, place, total,
             room > 0 ? $"{fewer(room.ToString(CultureInfo.InvariantCulture))}, and put the rest into another batch." : "Put this line into another batch.");
         return false;
     }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Sketch.Cutting;
 using Sketch.Diagnostics;
 using Sketch.Reports;
@@ -50,8 +49,8 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
         var shared = batch.Makers > 1 ? $" shared by {batch.Makers} makers" : "";
         var spare = batch.Spare > 0 ? $" and {batch.Spare} spare" : "";
         var sum = batch is { Makers: <= 1, Spare: 0 }
-            ? $"{Cards(needed)} {(needed == 1 ? "is" : "are")} asked for"
-            : $"{Cards(recipients)}{shared}{spare} are {Cards(needed)}{(batch.Makers > 1 ? " for each" : "")}";
+            ? $"{Counted.Of(needed, "card")} {(needed == 1 ? "is" : "are")} asked for"
+            : $"{Counted.Of(recipients, "card")}{shared}{spare} are {Counted.Of(needed, "card")}{(batch.Makers > 1 ? " for each" : "")}";
         var place = batch.Makes.IsEmpty ? batch.Location : batch.Makes[^1].Location;
         var designs = batch.Makes.Length == 1 ? "the design makes" : "the designs make";
         if (plan.Cards < needed)
@@ -87,16 +86,16 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
         {
             if (!paper.Plan.IsProved)
             {
-                findings.Add(FindingCatalogue.NotProved, PlaceOf(paper.Order), $"{paper.Order.Paper} takes {Sheets(paper.Plan.Sheets)}; {paper.Plan.LowerBound} might do, which is not settled.", "Allow more time with --time.");
+                findings.Add(FindingCatalogue.NotProved, PlaceOf(paper.Order), $"{paper.Order.Paper} takes {Counted.Of(paper.Plan.Sheets, "sheet")}; {paper.Plan.LowerBound} might do, which is not settled.", "Allow more time with --time.");
             }
 
             return;
         }
 
-        var needed = $"{paper.Order.Paper}: {Sheets(paper.Plan.Sheets)} {(paper.Plan.Sheets == 1 ? "is" : "are")} needed";
+        var needed = $"{paper.Order.Paper}: {Counted.Of(paper.Plan.Sheets, "sheet")} {(paper.Plan.Sheets == 1 ? "is" : "are")} needed";
         if (paper.Order.Stock is { } stock)
         {
-            findings.Add(FindingCatalogue.PaperShort, PlaceOf(paper.Order), $"{needed} and {stock.Sheets} {(stock.Sheets == 1 ? "is" : "are")} on hand, so {paper.Short} {(paper.Short == 1 ? "is" : "are")} missing.", $"Buy {Sheets(paper.Short)}, or see in the plan what would help.");
+            findings.Add(FindingCatalogue.PaperShort, PlaceOf(paper.Order), $"{needed} and {stock.Sheets} {(stock.Sheets == 1 ? "is" : "are")} on hand, so {paper.Short} {(paper.Short == 1 ? "is" : "are")} missing.", $"Buy {Counted.Of(paper.Short, "sheet")}, or see in the plan what would help.");
         }
         else
         {
@@ -140,8 +139,4 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
         : paper.Pieces[0].Design is { } design ? design.Order.Location : paper.Pieces[0].Location;
 
     private static string Called(PieceOrder piece) => piece.Design is { } design ? $"{piece.Path} of \"{design.Card.Title}\"" : "This piece";
-
-    private static string Cards(long count) => count == 1 ? "1 card" : $"{count.ToString(CultureInfo.InvariantCulture)} cards";
-
-    private static string Sheets(long count) => count == 1 ? "1 sheet" : $"{count.ToString(CultureInfo.InvariantCulture)} sheets";
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Sketch.Reports;
 using Sketch.Stationery;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Planning;
@@ -44,14 +45,14 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
 
     private static ReportSection LeftOut(BatchPlan plan)
     {
-        var cards = plan.Files.LeftOut.Select(o => o.Count == 0 ? o.Card.Path : $"{o.Card.Path} ({(o.Count == 1 ? "1 card" : $"{Number(o.Count)} cards")})").ToList();
+        var cards = plan.Files.LeftOut.Select(o => o.Count == 0 ? o.Card.Path : $"{o.Card.Path} ({Counted.Of(o.Count, "card")})").ToList();
         return new("Not in this plan", [$"Left out, since {(cards.Count == 1 ? "the card or its line has" : "the cards or their lines have")} errors: {string.Join(", ", cards)}. Mend what is told of {(cards.Count == 1 ? "it" : "them")} and plan again."]);
     }
 
     private static ReportSection Missing(BatchPlan plan)
     {
         var sentences = ImmutableArray.CreateBuilder<string>();
-        sentences.AddRange(plan.Papers.Where(p => p.Short > 0).Select(p => $"To buy: {(p.Short == 1 ? "1 sheet" : $"{Number(p.Short)} sheets")} of {p.Order.Paper}."));
+        sentences.AddRange(plan.Papers.Where(p => p.Short > 0).Select(p => $"To buy: {Counted.Of(p.Short, "sheet")} of {p.Order.Paper}."));
         sentences.AddRange(plan.Advice.Suggestions.Select(s => s.Text + (s.IsEnough ? $" Then there is enough {s.Paper}." : "")));
         var makeable = plan.Advice.Makeable;
         if (!makeable.IsEmpty)
@@ -101,7 +102,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             p.Plan.IsProved ? "yes" : $"at least {p.Plan.LowerBound}"));
         return new(
             "Paper",
-            [plan.IsEnough ? $"The paper is enough{(plan.Files.LeftOut.IsEmpty ? "" : " for what is in this plan")}." : "There is not enough paper.", .. offcuts > 0 ? [$"{offcuts} offcut{(offcuts == 1 ? " is" : "s are")} used first."] : ImmutableArray<string>.Empty],
+            [plan.IsEnough ? $"The paper is enough{(plan.Files.LeftOut.IsEmpty ? "" : " for what is in this plan")}." : "There is not enough paper.", .. offcuts > 0 ? [$"{Counted.Of(offcuts, "offcut")} {(offcuts == 1 ? "is" : "are")} used first."] : ImmutableArray<string>.Empty],
             ReportTable.Of(["Paper", "Sheet", "Sheets", "On hand", "Missing", "Proved fewest"], cut));
     }
 

@@ -80,7 +80,7 @@ public static class ShelfAfter
                 }
                 else if (plan.Papers.FirstOrDefault(p => p.Order.Stock?.Location.Span == line.Span) is { Order.Stock.Sheets: { } sheets } paper)
                 {
-                    Lessen(line, Counted(Math.Max(0, sheets - paper.Plan.Sheets), "sheet"));
+                    Lessen(line, Counted.Of(Math.Max(0, sheets - paper.Plan.Sheets), "sheet"));
                 }
                 else if (plan.Supplies.FirstOrDefault(s => s.Stock.Any(x => x.Location.Span == line.Span)) is { } need)
                 {
@@ -125,7 +125,7 @@ public static class ShelfAfter
             }
             else if (!need.ByLength)
             {
-                Lessen(line, Counted(left, "piece"));
+                Lessen(line, Counted.Of(left, "piece"));
             }
         }
 
@@ -138,7 +138,5 @@ public static class ShelfAfter
                 _edits.Add(new(quantity.Span, count));
             }
         }
-
-        private static string Counted(long count, string noun) => string.Create(CultureInfo.InvariantCulture, $"{count} {noun}{(count == 1 ? "" : "s")}");
     }
 }

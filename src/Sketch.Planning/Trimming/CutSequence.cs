@@ -94,9 +94,22 @@ internal static class CutSequence
         {
             var whole = new Node(new(Length.Zero, Length.Zero, layout.Stock.Width, layout.Stock.Height));
             var ends = new Ends([.. layout.Pieces.Select(p => p.Place).Concat(layout.Leftovers).Concat(layout.Trim)]);
+            // Cuts mostly come in the order of the parts that they make, so the part to cut is among the last ones made.
+            var last = new Stack<Node>([whole]);
             foreach (var cut in layout.Cuts)
             {
-                whole.Take(cut, ends);
+                Node? part;
+                while (last.TryPop(out part) && !part.Crosses(cut))
+                {
+                }
+
+                part ??= whole.Find(cut);
+                if (part.Crosses(cut))
+                {
+                    part.Part(cut, ends);
+                    last.Push(part.Second!);
+                    last.Push(part.First!);
+                }
             }
 
             return whole;
@@ -129,7 +142,8 @@ internal static class CutSequence
             }
         }
 
-        private void Take(Cut cut, Ends ends)
+        // The part, not cut yet, in which a cut lies.
+        private Node Find(Cut cut)
         {
             var node = this;
             while (node.Cut is not null)
@@ -137,10 +151,7 @@ internal static class CutSequence
                 node = node.First!.Holds(cut) ? node.First : node.Second!;
             }
 
-            if (node.Crosses(cut))
-            {
-                node.Part(cut, ends);
-            }
+            return node;
         }
 
         private void Part(Cut cut, Ends ends)

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Sketch.Cutting;
 using Sketch.Reports;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Planning;
@@ -19,7 +19,6 @@ public sealed record CutStep(int Number, bool IsUpright, Length Setting, Immutab
     /// <summary>Such as <c>set 5 1/4: 2 cuts across</c>.</summary>
     public string Text(LengthStyle lengths)
     {
-        var count = Cuts.Length == 1 ? "1 cut" : $"{Cuts.Length.ToString(CultureInfo.InvariantCulture)} cuts";
-        return $"set {lengths.Text(Setting)}: {count} {(IsUpright ? "down" : "across")}{(IsTrim ? ", the trim is waste" : "")}";
+        return $"set {lengths.Text(Setting)}: {Counted.Of(Cuts.Length, "cut")} {(IsUpright ? "down" : "across")}{(IsTrim ? ", the trim is waste" : "")}";
     }
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Sketch.Panels;
 using Sketch.Reports;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Planning;
@@ -28,8 +29,7 @@ public sealed partial record SheetWork(
     /// <summary>Such as <c>gulls 1: 2 sheets of 12 x 12, cut alike</c>.</summary>
     public string Heading(LengthStyle lengths)
     {
-        var what = IsOffcut ? "offcut" : "sheet";
-        var count = Times == 1 ? $"1 {what}" : $"{Times.ToString(CultureInfo.InvariantCulture)} {what}s";
+        var count = Counted.Of(Times, IsOffcut ? "offcut" : "sheet");
         return $"{Paper} {Number.ToString(CultureInfo.InvariantCulture)}: {count} of {PlanSummary.SheetText(Layout.Stock, lengths)}{(Times > 1 ? ", cut alike" : "")}";
     }
 

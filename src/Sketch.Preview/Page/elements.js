@@ -13,6 +13,9 @@ export function element(name, properties = {}, ...children) {
 
 export const button = (text, click, properties = {}) => element('button', { type: 'button', click, ...properties }, text);
 
+/** A number of things in words: 1 sheet, 2 sheets. */
+export const counted = (number, noun) => `${number} ${noun}${number === 1 ? '' : 's'}`;
+
 /** Markup that the program made and has cleared of scripts and strange addresses. */
 export function markup(html) {
   const made = document.createElement('template');

@@ -1,5 +1,5 @@
 // The sheets of a batch: how far the search has come, then shortages and supplies, diagrams and cuts; and the same to print.
-import { button, element, markup } from './elements.js';
+import { button, counted, element, markup } from './elements.js';
 import { asProblem, post, send } from './server.js';
 
 export function makeSheets(panel, { asked, tellProblem, textNow, showFindings }) {
@@ -59,7 +59,7 @@ export function makeSheets(panel, { asked, tellProblem, textNow, showFindings })
       papers.set(paper, line);
       progress.append(line);
     }
-    papers.get(paper).textContent = sheets <= bound ? `${paper}: ${sheets} ${sheets === 1 ? 'sheet' : 'sheets'}, and no fewer will do` : `${paper}: ${sheets} sheets so far, at least ${bound}`;
+    papers.get(paper).textContent = sheets <= bound ? `${paper}: ${counted(sheets, 'sheet')}, and no fewer will do` : `${paper}: ${counted(sheets, 'sheet')} so far, at least ${bound}`;
   }
 
   function finish({ html, ...found }, { of, text }) {

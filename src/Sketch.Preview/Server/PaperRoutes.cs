@@ -45,7 +45,7 @@ internal static class PaperRoutes
                 json.WriteStartObject();
                 json.WriteString("batch", batch);
                 json.WriteNumber("line", order.Location.Start.Line);
-                json.WriteString("name", $"{title}, line {order.Location.Start.Line}: {order.Count} cards");
+                json.WriteString("name", $"{title}, line {order.Location.Start.Line}: {Counted.Of(order.Count, "card")}");
                 json.WriteEndObject();
             }
 

@@ -1,8 +1,8 @@
-using System.Globalization;
 using System.Text.Json;
 using Sketch.Drawing;
 using Sketch.Panels;
 using Sketch.Shelf;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Preview.Views;
@@ -46,12 +46,11 @@ public static class ShelfView
         var sheets = paper.Sheets switch
         {
             null => "any sheets",
-            1 => "1 sheet",
-            { } count => string.Create(CultureInfo.InvariantCulture, $"{count} sheets"),
+            { } count => Counted.Of(count, "sheet"),
         };
         var offcuts = stash.OffcutsOf(paper).Sum(o => o.Count);
         return $"{sheets}, {PieceTitle.Size(paper.Size, stash.Units)}"
-            + (offcuts > 0 ? string.Create(CultureInfo.InvariantCulture, $", {offcuts} {(offcuts == 1 ? "offcut" : "offcuts")}") : "")
+            + (offcuts > 0 ? $", {Counted.Of(offcuts, "offcut")}" : "")
             + (paper.Upright ? ", print stands upright" : "");
     }
 }

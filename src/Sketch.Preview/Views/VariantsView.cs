@@ -4,6 +4,7 @@ using Sketch.Drawing;
 using Sketch.Output.Rendering;
 using Sketch.Panels;
 using Sketch.Shelf;
+using Sketch.Text;
 using Sketch.Variants;
 
 namespace Sketch.Preview.Views;
@@ -41,7 +42,7 @@ public static class VariantsView
         }
 
         json.WriteEndArray();
-        json.WriteString("told", found.Best.IsEmpty ? found.WhyNone(card) : $"{found.Best.Length} of {found.Found} ways to make it, the most different and most legible first.");
+        json.WriteString("told", found.Best.IsEmpty ? found.WhyNone(card) : $"{found.Best.Length} of {Counted.Of(found.Found, "way")} to make it, the most different and most legible first.");
     }
 
     private static byte[][] Pictures(LaidOutCard card, RoleFilling shelf, ImmutableArray<PaperVariant> variants)

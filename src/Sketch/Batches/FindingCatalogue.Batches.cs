@@ -30,7 +30,7 @@ public static partial class FindingCatalogue
     public static readonly FindingKind SupplyShort = Error("SK713", "supply runs short");
 
     /// <summary>More pieces than one batch may ask for.</summary>
-    public static readonly FindingKind TooManyPieces = Error("SK714", "too many pieces");
+    public static readonly FindingKind BatchTooLarge = Error("SK714", "batch too large");
 
     /// <summary>A piece too small to be cut.</summary>
     public static readonly FindingKind TooSmallToCut = Error("SK715", "piece too small to cut");

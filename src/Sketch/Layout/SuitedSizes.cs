@@ -39,7 +39,7 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
     {
         if (node.Draft.All<QuantityClause>().FirstOrDefault(q => q.Noun == "points") is { Count: < ShapeStyle.FewestPoints or > ShapeStyle.MostPoints } points)
         {
-            Tell(node, FindingCatalogue.BadCount, points, $"A star of {points.Count} points cannot be cut.", $"Write a number from {ShapeStyle.FewestPoints} to {ShapeStyle.MostPoints}, such as star 2, 5 points.");
+            Tell(node, FindingCatalogue.BadCount, points, $"A star of {Counted.Of(points.Count, "point")} cannot be cut.", $"Write a number from {ShapeStyle.FewestPoints} to {ShapeStyle.MostPoints}, such as star 2, 5 points.");
         }
     }
 

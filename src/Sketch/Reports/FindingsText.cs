@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Sketch.Diagnostics;
+using Sketch.Text;
 
 namespace Sketch.Reports;
 
@@ -24,7 +25,7 @@ public static class FindingsText
     {
         Severity[] weights = [Severity.Error, Severity.Warning, Severity.Note];
         var counts = weights.Select(w => (Name: NameOf(w), Count: findings.Count(f => f.Severity == w))).Where(c => c.Count > 0).ToList();
-        return counts.Count == 0 ? "nothing to mend" : string.Join(", ", counts.Select(c => $"{c.Count} {c.Name}{(c.Count == 1 ? "" : "s")}"));
+        return counts.Count == 0 ? "nothing to mend" : string.Join(", ", counts.Select(c => Counted.Of(c.Count, c.Name)));
     }
 
     /// <summary>The severity's word: error, warning, note.</summary>

@@ -4,6 +4,7 @@ using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Shelf;
 using Sketch.Surroundings;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Variants;
@@ -76,7 +77,7 @@ public sealed class ContactSheet
 
     /// <summary>How many variants there are, and why not more.</summary>
     public string Count => string.Create(CultureInfo.InvariantCulture,
-        $"{_variants.Best.Length} of {_variants.Found} {(_variants.Found == 1 ? "way" : "ways")} to fill its roles, the most different first.{(_variants.Lacking > 0 ? $" {_variants.Lacking} more lack paper for even one card." : "")}");
+        $"{_variants.Best.Length} of {Counted.Of(_variants.Found, "way")} to fill its roles, the most different first.{(_variants.Lacking > 0 ? $" {_variants.Lacking} more lack paper for even one card." : "")}");
 
     /// <summary>The start of a drawing of strips, to be closed by <see cref="End"/>.</summary>
     /// <param name="height">Its height in millimetres.</param>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Panels;
 using Sketch.Shelf;
+using Sketch.Text;
 
 namespace Sketch.Variants;
 
@@ -27,7 +28,7 @@ public sealed record VariantList(ImmutableArray<PaperVariant> Best, int Found, i
 {
     /// <summary>Why a card has no variants, in a sentence that begins small.</summary>
     public string WhyNone(LaidOutCard card) =>
-        Lacking > 0 ? $"the papers are not enough for even one card in any of {Lacking} variants."
+        Lacking > 0 ? $"the papers are not enough for even one card in any of {Counted.Of(Lacking, "variant")}."
         : card.Roles.IsEmpty ? "the card declares no roles; write role sky: gulls above the faces and of sky on a piece."
         : "none of the papers stands out from what lies next to it; name other roles or papers.";
 }
