@@ -41,7 +41,7 @@ internal sealed class ShapeCollector
         }
 
         _sheet = StyleSheet.Parse(string.Concat(root.Descendants().Where(e => e.Name.LocalName == "style").Select(e => e.Value)));
-        Children(root, new(SvgLengths.Root(root), _sheet.StyleOf(root, ShapeStyle.Initial), null), 0);
+        Children(root, new(SvgLengths.Root(root), _sheet.StyleOf(root, FillStyle.Initial), null), 0);
     }
 
     private void Children(XElement parent, Context context, int depth)
@@ -112,7 +112,7 @@ internal sealed class ShapeCollector
             : throw new ArtworkException($"uses \"{link}\", which is not in the file.");
     }
 
-    private Context Clipped(Context context, ShapeStyle style, int depth)
+    private Context Clipped(Context context, FillStyle style, int depth)
     {
         if (style.Mask is not null)
         {
@@ -131,7 +131,7 @@ internal sealed class ShapeCollector
         }
 
         var place = SvgTransform.Parse(clipPath.Attribute("transform")?.Value).Then(context.Place);
-        inner.Children(clipPath, new(place, ShapeStyle.Initial, null), depth + 1);
+        inner.Children(clipPath, new(place, FillStyle.Initial, null), depth + 1);
         (_elements, _segments) = (inner._elements, inner._segments);
         Tangle.Refuse(inner._shapes);
         var clip = Outline.Union(inner._shapes);
@@ -161,5 +161,5 @@ internal sealed class ShapeCollector
         _shapes.Add(shape);
     }
 
-    private sealed record Context(Affine Place, ShapeStyle Style, Outline? Clip);
+    private sealed record Context(Affine Place, FillStyle Style, Outline? Clip);
 }

@@ -1,102 +1,63 @@
-using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using ExCSS;
 
 namespace Sketch.Output.Artwork;
 
-/// <summary>What decides whether and how a shape is filled; all of it but the clip and the mask is handed down.</summary>
-/// <param name="IsFilled">Whether it has a fill that can be seen.</param>
-/// <param name="IsEvenOdd">Whether every second layer of a path that overlaps itself is a hole.</param>
-/// <param name="IsDisplayed">Whether it and what is in it is there at all.</param>
-/// <param name="ClipPath">The id of its clip path, or null.</param>
-/// <param name="Mask">The id of its mask, or null.</param>
-internal sealed record ShapeStyle(bool IsFilled, bool IsEvenOdd, bool IsDisplayed, string? ClipPath, string? Mask)
-{
-    /// <summary>What holds where nothing is said: filled, as SVG has it.</summary>
-    public static readonly ShapeStyle Initial = new(true, false, true, null, null);
-}
-
 /// <summary>
-/// The style rules of an SVG file, as far as they decide about fills: rules for element names, classes and ids, as drawing programs
-/// write them. Rules for parts within parts and the like are passed over.
+/// The style rules of an SVG file. Selectors of element names, classes and ids count, alone or together (<c>rect.edge</c>), as drawing
+/// programs write them. Rules with any other selector, such as one for a part within a part, are ignored.
 /// </summary>
-internal sealed partial class StyleSheet
+internal sealed class StyleSheet
 {
-    private readonly List<(string Selector, string Declarations)> _rules;
+    private readonly List<(ISelector Selector, StyleDeclaration Style)> _rules;
 
-    private StyleSheet(List<(string Selector, string Declarations)> rules) => _rules = rules;
+    private StyleSheet(IEnumerable<(ISelector Selector, StyleDeclaration Style)> rules) => _rules = [.. rules.OrderBy(r => r.Selector.Specificity)];
 
     /// <summary>No rules.</summary>
     public static StyleSheet Empty { get; } = new([]);
 
-    /// <summary>Reads CSS; what cannot be read is passed over, as CSS has it.</summary>
-    public static StyleSheet Parse(string css) => new([.. Rule().Matches(Comment().Replace(css, ""))
-        .SelectMany(rule => rule.Groups[1].Value.Split(',').Select(selector => (selector.Trim(), rule.Groups[2].Value)))]);
+    /// <summary>Reads CSS. What cannot be read is ignored, as CSS demands (CSS Syntax Module Level 3, error handling).</summary>
+    public static StyleSheet Parse(string css) => new(
+        from rule in Parser().Parse(css).StyleRules
+        from selector in rule.Selector is ListSelector list ? list : [rule.Selector]
+        where selector is CompoundSelector compound ? compound.All(IsSimple) : IsSimple(selector)
+        select (selector, rule.Style));
 
-    /// <summary>An element's style, given that of its parent.</summary>
-    public ShapeStyle StyleOf(XElement element, ShapeStyle parent)
+    /// <summary>The style of an element whose parent has the given style.</summary>
+    public FillStyle StyleOf(XElement element, FillStyle parent)
     {
-        var said = new Dictionary<string, string>(StringComparer.Ordinal);
+        var properties = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var attribute in element.Attributes().Where(a => a.Name.Namespace == XNamespace.None))
         {
-            said[attribute.Name.LocalName] = attribute.Value.Trim();
+            properties[attribute.Name.LocalName] = attribute.Value.Trim();
         }
 
-        foreach (var (_, declarations) in _rules.Select(r => (Weight: Weight(r.Selector, element), r.Declarations)).Where(r => r.Weight > 0).OrderBy(r => r.Weight))
+        var declared = _rules.Where(r => Matches(r.Selector, element)).SelectMany(r => r.Style).Concat(Inline(element)).ToList();
+        foreach (var property in declared.Where(p => !p.IsImportant).Concat(declared.Where(p => p.IsImportant)))
         {
-            Declare(said, declarations);
+            properties[property.Name] = property.Original;
         }
 
-        Declare(said, element.Attribute("style")?.Value ?? "");
-        return Apply(said, parent);
+        return FillStyle.Of(properties, parent);
     }
 
-    private static ShapeStyle Apply(Dictionary<string, string> said, ShapeStyle parent)
+    // Values that CSS does not know, such as a gradient with a fallback colour, still are fills.
+    private static StylesheetParser Parser() => new(includeUnknownDeclarations: true, tolerateInvalidValues: true);
+
+    private static IEnumerable<IProperty> Inline(XElement element) =>
+        element.Attribute("style")?.Value is { } style
+            ? Parser().Parse($"x{{{style}}}").StyleRules.FirstOrDefault()?.Style ?? Enumerable.Empty<IProperty>()
+            : [];
+
+    private static bool IsSimple(ISelector selector) => selector is AllSelector or TypeSelector or ClassSelector or IdSelector;
+
+    private static bool Matches(ISelector selector, XElement element) => selector switch
     {
-        var filled = said.GetValueOrDefault("fill") switch
-        {
-            null or "inherit" or "" => parent.IsFilled,
-            "none" or "transparent" => false,
-            _ => true,
-        };
-        return new(
-            filled && said.GetValueOrDefault("fill-opacity") is not ("0" or "0%"),
-            (said.GetValueOrDefault("fill-rule") ?? said.GetValueOrDefault("clip-rule")) switch { "evenodd" => true, "nonzero" => false, _ => parent.IsEvenOdd },
-            said.GetValueOrDefault("display") != "none" && said.GetValueOrDefault("visibility") is not ("hidden" or "collapse") && said.GetValueOrDefault("opacity") is not ("0" or "0%"),
-            Reference(said.GetValueOrDefault("clip-path")),
-            Reference(said.GetValueOrDefault("mask")));
-    }
-
-    private static void Declare(Dictionary<string, string> said, string declarations)
-    {
-        foreach (var declaration in declarations.Split(';'))
-        {
-            if (declaration.Split(':', 2) is [var property, var value])
-            {
-                said[property.Trim()] = value.Replace("!important", "", StringComparison.Ordinal).Trim();
-            }
-        }
-    }
-
-    private static int Weight(string selector, XElement element)
-    {
-        var name = element.Name.LocalName;
-        if (selector == $"#{element.Attribute("id")?.Value}")
-        {
-            return 3;
-        }
-
-        var classes = element.Attribute("class")?.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries) ?? [];
-        return classes.Any(c => selector == $".{c}" || selector == $"{name}.{c}") ? 2 : selector == name || selector == "*" ? 1 : 0;
-    }
-
-    private static string? Reference(string? value) => value is not null && Link().Match(value) is { Success: true } link ? link.Groups[1].Value : null;
-
-    [GeneratedRegex(@"/\*.*?\*/", RegexOptions.Singleline)]
-    private static partial Regex Comment();
-
-    [GeneratedRegex(@"([^{}]+)\{([^{}]*)\}")]
-    private static partial Regex Rule();
-
-    [GeneratedRegex(@"url\(\s*['""]?#([^'"")\s]+)")]
-    private static partial Regex Link();
+        AllSelector => true,
+        TypeSelector type => type.Name == element.Name.LocalName,
+        ClassSelector named => (element.Attribute("class")?.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries) ?? []).Contains(named.Class),
+        IdSelector named => named.Id == element.Attribute("id")?.Value,
+        CompoundSelector compound => compound.All(part => Matches(part, element)),
+        _ => false,
+    };
 }
