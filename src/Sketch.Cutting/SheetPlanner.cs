@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sketch.Cutting.Sheets;
 using Sketch.Cutting.Tidying;
 
@@ -20,10 +21,10 @@ public static class SheetPlanner
     {
         problem.Validate();
         var reduced = Reduced.From(problem);
-        var misfits = reduced.Misfits.Select(i => new UnplacedPieces(problem.Pieces[i].Id, problem.Pieces[i].Count));
+        var misfits = MisfitsOf(problem, reduced);
         if (reduced.Kinds.Length == 0)
         {
-            return new(0, 0, [], [.. misfits]);
+            return new(0, 0, [], misfits);
         }
 
         using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
@@ -50,6 +51,18 @@ public static class SheetPlanner
     /// <exception cref="ArgumentException">The problem holds a size or count that no reader of files lets through.</exception>
     public static bool Suffice(CuttingProblem problem, int sheets, CancellationToken cancellation = default) =>
         Search(problem, reduced => SheetSearch.Within(reduced, sheets, cancellation), cancellation) <= sheets;
+
+    /// <summary>The pieces that fit on no sheet and no offcut, which no plan can place.</summary>
+    /// <param name="problem">What is to be cut from one paper.</param>
+    /// <exception cref="ArgumentException">The problem holds a size or count that no reader of files lets through.</exception>
+    public static ImmutableArray<UnplacedPieces> Misfits(CuttingProblem problem)
+    {
+        problem.Validate();
+        return MisfitsOf(problem, Reduced.From(problem));
+    }
+
+    private static ImmutableArray<UnplacedPieces> MisfitsOf(CuttingProblem problem, Reduced reduced) =>
+        [.. reduced.Misfits.Select(i => new UnplacedPieces(problem.Pieces[i].Id, problem.Pieces[i].Count))];
 
     private static int? Search(CuttingProblem problem, Func<Reduced, WholePlan> search, CancellationToken cancellation)
     {

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Sketch.Output.Files;
+using Sketch.Planning;
 using Sketch.Reports;
 
 namespace Sketch.Cli.Verbs;
@@ -13,7 +14,8 @@ internal static class CheckVerb
         var files = Options.Files();
         var json = Options.Json();
         var outside = ShelfOptions.CreateOutside();
-        var verb = new VerbCommand("check", "Reads files, checks that everything fits, and tells what it finds.", "sketch check fair-winds.card", "sketch check museum.stash")
+        var verb = new VerbCommand("check", "Reads files, checks that everything fits, and reports what it finds; for a batch also in the cards and the stash that it names.",
+            "sketch check fair-winds.card", "sketch check lamp-day.batch")
         {
             files, json, outside,
         };
@@ -23,7 +25,8 @@ internal static class CheckVerb
 
     private static int Run(Session session, string[] files, bool json, bool outside)
     {
-        var reading = Reading.Of(session, files, s => Compiler.Compile(s, new FolderFiles(outside)));
+        var surroundings = new FolderFiles(outside);
+        var reading = Reading.Of(session, files, s => BatchCheck.Of(Compiler.Compile(s, surroundings), surroundings));
         if (json)
         {
             ReportJson.WriteDocument(session.Output, document => document.WriteFiles(reading.Files, file =>

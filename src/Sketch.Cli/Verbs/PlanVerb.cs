@@ -1,9 +1,9 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using Sketch.Diagnostics;
 using Sketch.Output.Files;
 using Sketch.Planning;
 using Sketch.Reports;
+using Sketch.Text;
 
 namespace Sketch.Cli.Verbs;
 
@@ -55,7 +55,7 @@ internal static class PlanVerb
         var surroundings = new FolderFiles();
         var files = findings.HasErrors ? null : BatchFiles.Read(source, surroundings, findings);
         var plan = files is null ? null : Plan(session, files, timeLimit, findings);
-        Tell(session, files, plan, name, findings.ToImmutable(), json);
+        Tell(session, source, files, plan, findings, json);
         var status = findings.HasErrors ? ExitStatus.Errors : ExitStatus.Done;
         if (folder is not null && plan is not null && !Write(session, new(plan, name, folder), surroundings, json))
         {
@@ -71,16 +71,15 @@ internal static class PlanVerb
         return BatchPlanner.Plan(files, timeLimit, findings, progress, session.Cancellation);
     }
 
-    private static void Tell(Session session, BatchFiles? files, BatchPlan? plan, string name, ImmutableArray<Finding> findings, bool json)
+    private static void Tell(Session session, SourceText source, BatchFiles? files, BatchPlan? plan, FindingBag findings, bool json)
     {
         if (json)
         {
-            ReportJson.WriteDocument(session.Output, document => PlanJson.Write(document, files?.Batch, plan, findings));
+            ReportJson.WriteDocument(session.Output, document => PlanJson.Write(document, files?.Batch, plan, findings.ToImmutable()));
             return;
         }
 
-        // What is only worth knowing about a card was told when it was checked.
-        session.Tell([.. findings.Where(f => f.Severity != Severity.Note || f.Location.Source.Path == name)]);
+        session.Tell(BatchCheck.Shown(findings, source));
         if (plan is not null)
         {
             PlanText.Write(session.Output, plan);

@@ -28,26 +28,36 @@ public sealed record Design(MakeOrder Order, LaidOutCard Card)
 /// <param name="Files">All files that were read, the batch first.</param>
 public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design> Designs, ImmutableArray<MakeOrder> LeftOut, ImmutableArray<SourceText> Files)
 {
+    /// <summary>Cards that all lines together make, without those that are left out for their mistakes.</summary>
+    public long Cards => Designs.Sum(d => (long)d.Order.Count);
+
+    /// <summary>Whether the batch names a stash that cannot be read, so that nobody knows what it holds.</summary>
+    public bool IsShelfUnknown => Batch.Stash is not null && Stash is null;
+
     /// <summary>Whether there is anything to plan: a sound card, or pieces to cut that belong to none.</summary>
     public bool HasWork => !Designs.IsEmpty || !Batch.Cuts.IsEmpty;
 
     /// <summary>Reads a batch, its stash and its cards; every mistake is a finding in the file that holds it. Null when the text is no batch.</summary>
     public static BatchFiles? Read(SourceText source, ISurroundings surroundings, FindingBag findings) =>
-        new Reader(source, surroundings, findings).Read();
+        Read(Compiler.Compile(source, surroundings), surroundings, findings);
 
-    private sealed class Reader(SourceText source, ISurroundings surroundings, FindingBag findings)
+    /// <summary>The same for a file that has been compiled already.</summary>
+    public static BatchFiles? Read(Compilation file, ISurroundings surroundings, FindingBag findings) =>
+        new Reader(file, surroundings, findings).Read();
+
+    private sealed class Reader(Compilation own, ISurroundings surroundings, FindingBag findings)
     {
+        private readonly SourceText _source = own.Source;
         private readonly Dictionary<string, Compilation> _read = new(StringComparer.Ordinal);
 
         public BatchFiles? Read()
         {
-            var own = Compiler.Compile(source, surroundings);
             Pass(own.Findings);
             if (own.Batch is not { } batch)
             {
                 if (!own.HasErrors)
                 {
-                    findings.Add(FindingCatalogue.NoBatch, new(source, new(0, source.Line(0).Length)), "This file is no batch.", "Let its first line be batch \"Lamp day\".");
+                    findings.Add(FindingCatalogue.NoBatch, new(_source, new(0, _source.Line(0).Length)), "This file is no batch.", "Let its first line be batch \"Lamp day\".");
                 }
 
                 return null;
@@ -63,7 +73,7 @@ public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design
             var designs = batch.Makes.Select(m => (Order: m, Design: DesignOf(m, limits))).ToList();
             return new(
                 batch with { Cuts = [.. batch.Cuts.Where(limits.Allow)] }, stash, [.. designs.Select(d => d.Design).OfType<Design>()], [.. designs.Where(d => d.Design is null).Select(d => d.Order)],
-                [source, .. _read.Values.Select(c => c.Source)]);
+                [_source, .. _read.Values.Select(c => c.Source)]);
         }
 
         private Design? DesignOf(MakeOrder order, BatchLimits limits)
@@ -75,7 +85,8 @@ public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design
 
             if (card.HasErrors || card.Card is null)
             {
-                findings.Add(FindingCatalogue.CardWithMistakes, order.Card.Location, $"\"{order.Card.Path}\" has mistakes of its own, so it is left out of the plan.", "Mend what is told of that file.");
+                findings.Add(FindingCatalogue.CardWithMistakes, order.Card.Location, $"\"{order.Card.Path}\" has errors of its own, so its cards cannot be planned.",
+                    "Fix the errors in that file first.");
                 return null;
             }
 
@@ -84,14 +95,14 @@ public sealed record BatchFiles(Batch Batch, Stash? Stash, ImmutableArray<Design
 
         private Compilation? Open(NamedFile named, string what)
         {
-            if (surroundings.ReadText(named.Path, source.Path, out var problem) is not { } text)
+            if (surroundings.ReadText(named.Path, _source.Path, out var problem) is not { } text)
             {
-                var (hint, replacement) = NearestFile.Hint(NearestFile.Find(surroundings, named.Path, source.Path, $".{what}"), $"Write the name of a {what} file in the same folder.");
+                var (hint, replacement) = NearestFile.Hint(NearestFile.Find(surroundings, named.Path, _source.Path, $".{what}"), $"Write the name of a {what} file in the same folder.");
                 findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" cannot be read: {problem}", hint, replacement);
                 return null;
             }
 
-            if (text.Path == source.Path)
+            if (text.Path == _source.Path)
             {
                 findings.Add(FindingCatalogue.FileCircle, named.Location, $"\"{named.Path}\" is this batch itself.", $"Write the name of a {what} file.");
                 return null;

@@ -31,7 +31,7 @@ public sealed record BatchPlan(
     public Advice Advice { get; init; } = Advice.None;
 
     /// <summary>Cards that all lines together make, without those that are left out for their mistakes.</summary>
-    public long Cards => Files.Designs.Sum(d => (long)d.Order.Count);
+    public long Cards => Files.Cards;
 
     /// <summary>Whether all papers are enough.</summary>
     public bool IsEnough => Papers.All(p => p.Short == 0);

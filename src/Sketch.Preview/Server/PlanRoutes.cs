@@ -50,7 +50,7 @@ internal static class PlanRoutes
         {
             try
             {
-                return BatchFiles.Read(reading.Source, room.Files, findings) is { } files
+                return BatchFiles.Read(reading.Compilation, room.Files, findings) is { } files
                     ? BatchPlanner.Plan(files, TimeLimit, findings, new Teller(told.Writer), search.Token)
                     : null;
             }
@@ -87,7 +87,7 @@ internal static class PlanRoutes
     {
         json.WriteBoolean("done", true);
         json.WriteString("html", plan is null ? null : PlanHtml.Body(plan, new(plan, room.Files)));
-        FindingsView.Write(json, BatchFindings.Told(findings, reading.Source), reading.Source, room.Folder);
+        FindingsView.Write(json, BatchCheck.Shown(findings, reading.Source), reading.Source, room.Folder);
     }
 
     private static async Task Line(HttpContext context, Action<Utf8JsonWriter> write)

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Papers;
+using Sketch.Planning;
 using Sketch.Preview.Desk;
 using Sketch.Preview.Folder;
 using Sketch.Preview.Views;
@@ -59,7 +60,7 @@ internal static class ViewRoutes
             }
 
             CardView.Write(json, reading, asked.Says("unfolded"), asked.Texts("known").ToHashSet());
-            FindingsView.Write(json, BatchFindings.Of(reading, room.Files), reading.Source, room.Folder);
+            FindingsView.Write(json, BatchCheck.Of(reading.Compilation, room.Files).Findings, reading.Source, room.Folder);
         });
     });
 

@@ -45,6 +45,12 @@ public sealed record Batch(string Title, Location Location)
 
     /// <summary>Cards that each maker needs: the recipients' divided by the makers, rounded up, and the spare ones; null without recipients.</summary>
     public int? Needed => Recipients is { } cards ? (int)Math.Min(int.MaxValue, (cards + (long)Makers - 1) / Makers + Spare) : null;
+
+    /// <summary>Cards that all lines together make beyond those needed, negative where some are missing; null without recipients.</summary>
+    public long? Surplus => Needed is { } needed ? Makes.Sum(m => (long)m.Count) - needed : null;
+
+    /// <summary>Whether so many fewer cards would still be enough for all recipients; with none named, any number may be left out.</summary>
+    public bool CanSpare(int cards) => Surplus is not { } over || cards <= over;
 }
 
 /// <summary>A file as another names it.</summary>

@@ -16,7 +16,7 @@ public class BatchReadingTests
     [InlineData("cut 3 of 2 x 2 from any offcut\n", "SK115", 3, 21, "Name their paper, as in from gulls; its offcuts are cut before a new sheet.")]
     [InlineData("make 2 of \"shelf.stash\"\n", "SK206", 3, 11, "Write the name of a card file; it begins with card \"…\".")]
     [InlineData("make 2 of \"day.batch\"\n", "SK207", 3, 11, "Write the name of a card file.")]
-    [InlineData("make 2 of \"bad.card\"\n", "SK703", 3, 11, "Mend what is told of that file.")]
+    [InlineData("make 2 of \"bad.card\"\n", "SK703", 3, 11, "Fix the errors in that file first.")]
     [InlineData("make 0 of \"gull.card\"\n", "SK119", 3, 6, "Write make 12 of \"fair-winds.card\".")]
     [InlineData("make 99999999 of \"gull.card\"\n", "SK119", 3, 6, "Write make 12 of \"fair-winds.card\".")]
     [InlineData("cut 3 of 4 x full from gulls\n", "SK118", 3, 10, "Write cut 12 of 4 x 5 1/4 from gulls.")]

@@ -1,0 +1,136 @@
+using System.Collections.Immutable;
+using Sketch.Cutting;
+using Sketch.Diagnostics;
+using Sketch.Reports;
+using Sketch.Syntax;
+using Sketch.Text;
+
+namespace Sketch.Planning;
+
+/// <summary>Reports what is wrong with the orders of a batch, whichever way its sheets are cut.</summary>
+internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
+{
+    private readonly LengthStyle _lengths = LengthStyle.For(files.Batch.Units);
+
+    /// <summary>Adds all findings that need no plan.</summary>
+    public static void Tell(BatchFiles files, FindingBag findings)
+    {
+        var book = OrderBook.Of(files, findings);
+        var orders = new OrderFindings(files, findings);
+        orders.CardsAddUp();
+        foreach (var paper in book.Papers.Where(p => !p.Pieces.IsEmpty))
+        {
+            orders.Misfits(paper, SheetPlanner.Misfits(paper.Problem(files.Batch.Kerf)));
+            orders.Missing(paper);
+        }
+
+        orders.Shortages(SupplyList.Of(files, book));
+    }
+
+    /// <summary>Reports how the cards add up for those who receive them.</summary>
+    public void CardsAddUp()
+    {
+        var batch = files.Batch;
+        if (!files.LeftOut.IsEmpty)
+        {
+            // What is left out for its mistakes is told already, and that its cards are missing follows from it.
+            return;
+        }
+
+        if (batch.Recipients is not { } recipients || batch.Needed is not { } needed)
+        {
+            return;
+        }
+
+        var shared = batch.Makers > 1 ? $" shared by {batch.Makers} makers" : "";
+        var spare = batch.Spare > 0 ? $" and {batch.Spare} spare" : "";
+        var sum = batch is { Makers: <= 1, Spare: 0 }
+            ? $"{Counted.Of(needed, "card")} {(needed == 1 ? "is" : "are")} asked for"
+            : $"{Counted.Of(recipients, "card")}{shared}{spare} are {Counted.Of(needed, "card")}{(batch.Makers > 1 ? " for each" : "")}";
+        var place = batch.Makes.IsEmpty ? batch.Location : batch.Makes[^1].Location;
+        var designs = batch.Makes.Length == 1 ? "the design makes" : "the designs make";
+        var over = batch.Surplus!.Value;
+        if (over < 0)
+        {
+            findings.Add(FindingCatalogue.TooFewCards, place,
+                $"{sum}; {designs} {files.Cards}, so {-over} {(over == -1 ? "is" : "are")} missing.", $"Make {-over} more of one of them.");
+        }
+        else if (over == 0)
+        {
+            findings.Add(FindingCatalogue.CardsAddUp, place, $"{sum}; {designs} exactly {files.Cards}, with none over.",
+                batch.Spare == 0 ? "Write spare 1 to allow for a card that goes wrong." : "Nothing needs to change.");
+        }
+        else
+        {
+            findings.Add(FindingCatalogue.CardsAddUp, place,
+                $"{sum}; {designs} {files.Cards}, so {over} {(over == 1 ? "is" : "are")} over.", $"Make {over} fewer if paper is short.");
+        }
+    }
+
+    /// <summary>Reports pieces that fit on no sheet and no offcut of their paper.</summary>
+    public void Misfits(PaperOrder paper, ImmutableArray<UnplacedPieces> misfits)
+    {
+        foreach (var misfit in misfits)
+        {
+            var piece = paper.Pieces.First(p => p.Id == misfit.Id);
+            var turned = paper.Stock is { Upright: true } || piece.Upright ? ", which is not turned" : "";
+            findings.Add(FindingCatalogue.FitsNowhere, piece.Location,
+                $"{Called(piece)}, {_lengths.Text(piece.Size)}{turned}, is larger than a sheet of {paper.Paper}, "
+                + $"{_lengths.Text(paper.Sheet.Usable.Size)} without its trim; {misfit.Count} {(misfit.Count == 1 ? "is" : "are")} left out.",
+                "Make it smaller, join it from two pieces, or take a paper with larger sheets.");
+        }
+    }
+
+    // How many sheets to buy is for the plan to say.
+    private void Missing(PaperOrder paper)
+    {
+        if (paper.Stock is null && !files.IsShelfUnknown)
+        {
+            findings.Add(FindingCatalogue.PaperShort, PlaceOf(files, paper), $"The shelf has no paper called {paper.Paper}.",
+                MissingPaperHint(files, paper));
+        }
+    }
+
+    /// <summary>What to do about a paper that the shelf does not have.</summary>
+    public static string MissingPaperHint(BatchFiles files, PaperOrder paper) =>
+        files.Batch.Stash is null ? "Name the shelf: stash \"museum.stash\"."
+        : Nearest.Find(paper.Paper, files.Stash?.Papers.Select(p => p.Name) ?? []) is { } near ? $"Did you mean {near}?"
+        : paper.Pieces[0].Design is null ? "Put it into the stash, or name another paper."
+        : "Put it into the stash, or another paper into its role under the make line.";
+
+    /// <summary>Reports supplies that run short; nothing where the shelf cannot be read, for that is reported already.</summary>
+    public void Shortages(ImmutableArray<SupplyNeed> supplies)
+    {
+        foreach (var need in files.IsShelfUnknown ? [] : supplies)
+        {
+            Shortage(need);
+        }
+    }
+
+    private void Shortage(SupplyNeed need)
+    {
+        if (need.Short == 0)
+        {
+            return;
+        }
+
+        var place = need.Shares.IsEmpty ? files.Batch.Location : need.Shares[0].Design.Order.Location;
+        var what = $"{SupplyText.Named(need, _lengths)}: {SupplyText.Amount(need, need.Needed, _lengths)} {(need.IsEstimate ? "by estimate " : "")}needed";
+        if (need.Stock.IsEmpty)
+        {
+            findings.Add(FindingCatalogue.SupplyMissing, place, $"{what}, and the shelf has none.", "Put it into the stash, so that it can be counted.");
+            return;
+        }
+
+        findings.Add(need.IsEstimate ? FindingCatalogue.EstimateShort : FindingCatalogue.SupplyShort, place,
+            $"{what}, {SupplyText.Amount(need, need.OnHand!.Value, _lengths)} on hand, so {SupplyText.Amount(need, need.Short, _lengths)} missing.",
+            files.Batch.CanSpare(1) ? "Buy more, or make fewer of the cards that take it." : "Buy more.");
+    }
+
+    /// <summary>The line of the batch that first asks for something of this paper.</summary>
+    public static Location PlaceOf(BatchFiles files, PaperOrder paper) => paper.Pieces.IsEmpty ? files.Batch.Location
+        : paper.Pieces[0].Design is { } design ? design.Order.Location : paper.Pieces[0].Location;
+
+    /// <summary>A piece as findings call it.</summary>
+    public static string Called(PieceOrder piece) => piece.Design is { } design ? $"{piece.Path} of \"{design.Card.Title}\"" : "This piece";
+}
