@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Colours;
 using Sketch.Panels;
+using Sketch.Papers;
 using Sketch.Reports;
 using Sketch.Text;
 using Sketch.Units;
@@ -94,8 +95,7 @@ internal sealed class Suggestions
 
     private IEnumerable<PaperOrder> Others(PaperPlan paper, Design design)
     {
-        var look = paper.Order.Stock?.Front.Look ?? design.Card.Roles.FirstOrDefault(r => r.Name == paper.Order.Paper)?.Paint.Look
-            ?? design.Card.Pieces.FirstOrDefault(p => p.Paint.Role == paper.Order.Paper)?.Paint.Look;
+        var look = paper.Order.Pieces.First(p => p.Design == design).Look;
         return _plan.Papers.Select(p => (p.Order, Free: p.Order.Sheet.OnHand - p.Plan.Sheets ?? int.MaxValue))
             .Concat(_plan.Idle.Select(o => (Order: o, Free: o.Sheet.OnHand ?? int.MaxValue)))
             .Where(o => o.Free > 0 && o.Order.Stock is not null && o.Order.Paper != paper.Order.Paper)
@@ -109,7 +109,7 @@ internal sealed class Suggestions
     private Suggestion? Exchange(PaperPlan paper, Design design, PaperOrder other)
     {
         var moved = paper.Order.Pieces.Where(p => p.Design == design && p.Path != "base").ToList();
-        if (moved.Count == 0
+        if (moved.Count == 0 || !moved.TrueForAll(p => Suits(p, design, other))
             || _trial.SheetsUpTo(Trial.With(paper.Order, paper.Order.Pieces.Except(moved)), paper.Plan.Sheets - 1) is not { } sheets
             || _trial.SheetsUpTo(Trial.With(other, other.Pieces.Concat(moved)), other.Sheet.OnHand ?? int.MaxValue) is not { } otherSheets)
         {
@@ -123,6 +123,23 @@ internal sealed class Suggestions
         return Saves(paper, sheets, $"{change}; {other.Paper} then takes {Counted.Of(otherSheets, "sheet")}", ExchangeRank);
     }
 
+    /// <summary>
+    /// Whether a piece would still be what it is: a line is bought and not cut from a sheet, nothing else shines like foil or pearl, and what lies on
+    /// its own paper is not seen.
+    /// </summary>
+    private bool Suits(PieceOrder order, Design design, PaperOrder other)
+    {
+        var pieces = design.Card.Pieces;
+        var at = pieces.IndexOf(pieces.First(p => p.Path == order.Path));
+        var beneath = pieces[at].LiesOn is >= 0 and var ground ? pieces[ground].Paint : design.Card.Find(pieces[at].Face)?.Paint ?? design.Card.Base.Paint;
+        return pieces[at].Kind != "line"
+            && Sheen(order.Look) == Sheen(other.Stock!.Front.Look)
+            && pieces.Where(p => p.LiesOn == at).Select(p => p.Paint).Prepend(beneath)
+                .All(p => PaperUse.For(p, design.Order, _plan.Files.Stash).Name != other.Paper);
+    }
+
+    private static Pattern? Sheen(PaperLook? look) => look?.Pattern is Pattern.Foil or Pattern.Pearl ? look.Pattern : null;
+
     private Suggestion? Turned(PaperPlan paper)
     {
         if (paper.Order.Stock is not { Upright: true } stock)
@@ -134,8 +151,14 @@ internal sealed class Suggestions
         return _trial.SheetsUpTo(order, paper.Plan.Sheets - 1) is { } sheets ? Saves(paper, sheets, $"Let the print of {paper.Order.Paper} lie sideways on some pieces", TurnRank) : null;
     }
 
+    // Cards that somebody waits for are not left out.
     private Suggestion? Fewer(PaperPlan paper, Design design)
     {
+        if (!_plan.Files.Batch.CanSpare(1))
+        {
+            return null;
+        }
+
         var (none, fewest) = (0, design.Order.Count);
         while (fewest - none > 1)
         {
@@ -143,7 +166,7 @@ internal sealed class Suggestions
             (none, fewest) = _trial.Suffice(With(less), paper.Plan.Sheets - 1) ? (none, less) : (less, fewest);
         }
 
-        return fewest < design.Order.Count && _trial.SheetsUpTo(With(fewest), paper.Plan.Sheets - 1) is { } sheets
+        return fewest < design.Order.Count && _plan.Files.Batch.CanSpare(fewest) && _trial.SheetsUpTo(With(fewest), paper.Plan.Sheets - 1) is { } sheets
             ? Saves(paper, sheets, $"Make {fewest} fewer of {design.Card.Title} in line {design.Order.Location.Start.Line}", FewerRank)
             : null;
 

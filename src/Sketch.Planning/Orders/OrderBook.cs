@@ -97,7 +97,7 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
                     near is not null ? $"Did you mean {near}?" : $"Declare it in the card, role {use.Name}: #9fc9e8, or put paper {use.Name} into the stash.");
             }
 
-            _cut.Add((use, piece with { Side = use.Side, Role = paint.Role }));
+            _cut.Add((use, piece with { Side = use.Side, Role = paint.Role, Look = use.Look }));
         }
 
         private void Sort(CutOrder cut, int index)

@@ -24,6 +24,9 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
     /// </summary>
     public string Colours { get; init; } = "";
 
+    /// <summary>How it looks: as the shelf says, else as the batch or the card does; null where neither says.</summary>
+    public PaperLook? Look { get; init; }
+
     /// <summary>Another name under which the shelf may have a ready-made thing of this paint: its role, or the word for its colour.</summary>
     public string? OtherName { get; init; }
 
@@ -35,7 +38,7 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
         {
             return filling.AnyOffcut
                 ? new("any offcut", null, PaperSide.Front) { AnyOffcut = true }
-                : Named(filling.Paper ?? filling.Role, stash, filling.Side) with
+                : Named(filling.Paper ?? filling.Role, stash, filling.Side, LookOf(filling)) with
                 {
                     Colours = IsNameless(filling.Paper, filling.Role) ? string.Join(' ', filling.Colours) : "",
                     OtherName = filling.Role,
@@ -49,7 +52,7 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
 
         var look = paint.Look;
         var name = paint.Paper ?? paint.Role ?? (IsWhite(look) ? "white" : look.Ground.Hex);
-        var choice = Named(name, stash, paint.Side);
+        var choice = Named(name, stash, paint.Side, look);
         return choice with
         {
             IsUnknown = choice.Stock is null && look.Pattern == Pattern.Hatched,
@@ -58,8 +61,13 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
         };
     }
 
-    private static PaperUse Named(string name, Stash? stash, PaperSide side) =>
-        stash?.Find(name) is { } stock ? new(stock.Name, stock, side) : new(name, null, side);
+    private static PaperUse Named(string name, Stash? stash, PaperSide side, PaperLook? otherwise) => stash?.Find(name) is { } stock
+        ? new(stock.Name, stock, side) { Look = stock.Side(side) is { IsSaid: true, Look: var shown } ? shown : otherwise }
+        : new(name, null, side) { Look = otherwise };
+
+    private static PaperLook? LookOf(RoleChoice filling) => filling.Paper is { } paper ? BuiltIn.FromWords([paper, .. filling.Colours])
+        : filling.Colours is [['#', .. var digits], ..] ? new(Pattern.Cardstock, Rgb.FromHex(digits), [])
+        : null;
 
     // A pattern word or a role that only says a colour names no paper that could be bought; a colour word does.
     private static bool IsNameless(string? paper, string? role) => paper is null

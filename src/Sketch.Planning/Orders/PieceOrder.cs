@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Cutting;
 using Sketch.Panels;
+using Sketch.Papers;
 using Sketch.Shelf;
 using Sketch.Text;
 using Sketch.Units;
@@ -20,6 +21,9 @@ public sealed record PieceOrder(string Id, string Name, Design? Design, string? 
 {
     /// <summary>The role of its card that says what it is made of, or null.</summary>
     public string? Role { get; init; }
+
+    /// <summary>How the paper that it asks for looks, or null where nobody says.</summary>
+    public PaperLook? Look { get; init; }
 
     /// <summary>Whether it must not be turned on the sheet, as a loose piece may say.</summary>
     public bool Upright { get; init; }

@@ -90,4 +90,54 @@ public class AdviceTests
         var (costs, unpriced) = CardCost.Of(PlanRun.Of($"{Top}make 6 of \"gull.card\"\n", ("shelf.stash", shelf)).Plan!);
         Assert.Equal((0.25m, "navy"), (Math.Round(costs[0].Amount, 4), unpriced[0]));
     }
+
+    private static IEnumerable<string> Proposed(string lines, params (string, string)[] files) =>
+        PlanRun.Of(Top + lines, files).Plan!.Advice.Suggestions.Select(s => s.Text);
+
+    [Theory]
+    [InlineData("line 1/16, along top, of light")]
+    [InlineData("strip 1 x 1/16, of light")]
+    public void Nothing_but_foil_stands_in_for_foil(string piece)
+    {
+        var card = PlanRun.Card.Replace("role sky", "role light: glint\nrole sky", StringComparison.Ordinal) + $"    {piece}\n";
+        var shelf = PlanRun.Shelf + "cardstock glint: letter, 0 sheets, front foil #cfa646\n";
+        Assert.DoesNotContain(
+            Proposed("make 9 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", shelf)), t => t.Contains("role light", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Foil_that_no_shelf_has_is_not_replaced_by_cardstock()
+    {
+        var card = PlanRun.Card.Replace("role sky", "role light: foil gold\nrole sky", StringComparison.Ordinal) + "    strip 1 x 1/16, of light\n";
+        Assert.Empty(Proposed("make 9 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", PlanRun.Shelf)));
+    }
+
+    [Fact]
+    public void A_piece_is_not_cut_from_the_paper_that_it_lies_on()
+    {
+        var shelf = PlanRun.Shelf.Replace("navy: letter, 25 sheets", "navy: letter, 0 sheets", StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            Proposed("make 2 of \"gull.card\"\n", ("shelf.stash", shelf)), t => t.Contains("role deep: white", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(9, false)]
+    [InlineData(12, false)]
+    [InlineData(8, false)]
+    [InlineData(6, true)]
+    public void Fewer_cards_are_proposed_only_where_nobody_waits_for_them(int needed, bool proposed)
+    {
+        var texts = Proposed($"for \"Cliff ward\", {needed} cards\nmake 9 of \"gull.card\"\n", ("shelf.stash", OneSheet));
+        Assert.Equal(proposed, texts.Any(t => t.StartsWith("Make ", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData(12, "Buy more.")]
+    [InlineData(11, "Buy more, or make fewer of the cards that take it.")]
+    public void Supplies_are_to_be_bought_where_every_card_is_needed(int needed, string hint)
+    {
+        var shelf = PlanRun.Shelf + "envelope plain: US A2, 5\n";
+        var run = PlanRun.Of($"{Top}for \"Cliff ward\", {needed} cards\nmake 12 of \"gull.card\"\n", ("shelf.stash", shelf));
+        Assert.Equal(hint, run.Single("SK713").Hint);
+    }
 }
