@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Sketch.Diagnostics;
+using Sketch.Panels;
 using Sketch.Shelf;
 using Sketch.Syntax;
 using Sketch.Text;
@@ -10,7 +11,7 @@ namespace Sketch.Planning;
 
 /// <summary>
 /// Writes the stash that is left when a batch has been cut: the shelf's own file with its counts made smaller and its offcuts renewed,
-/// everything else as it was written. Sheets that are still to be bought count as bought and used.
+/// everything else as it was written. Sheets that are still to be bought leave nothing.
 /// </summary>
 public static class ShelfAfter
 {
@@ -33,30 +34,43 @@ public static class ShelfAfter
             text.Append('\n');
         }
 
-        foreach (var paper in plan.Papers.Where(p => Leftovers(p).Any() && IsName(p.Order.Paper)))
+        var lengths = LengthsOf(plan);
+        foreach (var paper in plan.Papers.Where(p => IsName(p.Order.Paper)))
         {
-            if (paper.Order.Stock is null)
+            foreach (var (size, count) in Leftovers(paper, lengths))
             {
-                text.Append(CultureInfo.InvariantCulture, $"cardstock {paper.Order.Paper}: {LengthSource.Of(paper.Order.Sheet.Size)}, 0 sheets\n");
-            }
-
-            foreach (var (size, count) in Leftovers(paper))
-            {
-                text.Append(CultureInfo.InvariantCulture, $"offcut {paper.Order.Paper}: {LengthSource.Of(size)}, {count}\n");
+                text.Append(CultureInfo.InvariantCulture, $"offcut {paper.Order.Paper}: {lengths.Text(size)}, {count}\n");
             }
         }
 
         return text.ToString();
     }
 
-    /// <summary>New leftovers of a paper that are worth keeping, largest first.</summary>
-    private static IEnumerable<(Size Size, int Count)> Leftovers(PaperPlan paper) =>
-        from layout in paper.Plan.Layouts
-        from leftover in layout.Leftovers
+    private static LengthSource LengthsOf(BatchPlan plan) => new(plan.Files.Batch.Units != UnitSystem.Inches);
+
+    /// <summary>New leftovers of a paper that are worth keeping, largest first, as large as they are written.</summary>
+    private static IEnumerable<(Size Size, int Count)> Leftovers(PaperPlan paper, LengthSource lengths) =>
+        from cut in OnHand(paper)
+        from leftover in cut.Layout.Leftovers
         where Length.Min(leftover.Width, leftover.Height) >= BatchPlan.SmallestUse
-        group layout.Times by leftover.Size into same
+        group cut.Times by lengths.Down(leftover.Size) into same
         orderby (Int128)same.Key.Width.Nanometres * same.Key.Height.Nanometres descending, same.Key.Width.Nanometres
         select (same.Key, same.Sum());
+
+    /// <summary>What is cut from the sheets and offcuts on hand: the last layouts of a plan are for the sheets still to be bought.</summary>
+    private static IEnumerable<(Cutting.Layout Layout, int Times)> OnHand(PaperPlan paper)
+    {
+        var sheets = paper.Order.Sheet.OnHand ?? int.MaxValue;
+        foreach (var layout in paper.Plan.Layouts)
+        {
+            var times = layout.IsOffcut ? layout.Times : Math.Min(layout.Times, sheets);
+            sheets -= layout.IsOffcut ? 0 : times;
+            if (times > 0)
+            {
+                yield return (layout, times);
+            }
+        }
+    }
 
     private static string OneLine(string words) => words.ReplaceLineEndings(" ");
 
@@ -121,7 +135,7 @@ public static class ShelfAfter
             var left = own - Math.Clamp(need.Needed - before, 0, own);
             if (need.ByLength && line.Clauses.OfType<LongClause>().FirstOrDefault() is { } length)
             {
-                _edits.Add(new(length.Span, LengthSource.Of(new Length(left)) + " long"));
+                _edits.Add(new(length.Span, LengthsOf(plan).Text(new Length(left)) + " long"));
             }
             else if (!need.ByLength)
             {
