@@ -41,7 +41,7 @@ public sealed record StackHeight(Length Front, Piece? Highest)
     {
         (PieceMatter.Paper, _) => piece.Paint.Look.Pattern switch
         {
-            Pattern.Plain or Pattern.Cardstock or Pattern.Kraft or Pattern.Foil or Pattern.Pearl => Cardstock,
+            Pattern.Plain or Pattern.Cardstock or Pattern.Kraft or Pattern.Foil or Pattern.Pearl or Pattern.Patches => Cardstock,
             _ => PatternedPaper,
         },
         (PieceMatter.Ready, "gem") => piece.Box.Width / 2,

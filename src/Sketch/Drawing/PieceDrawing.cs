@@ -65,6 +65,11 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double d
             svg.Open("clipPath").Attribute("id", clipId).Open("use").Attribute("href", cut).Close().Close();
             svg.Open("g").Attribute("clip-path", $"url(#{clipId})");
             Figures.Draw(new(svg, design.Look, design.Width, design.Height, design.Seed), dotsPerInch);
+            if (design.Look.Pattern == Pattern.Patches)
+            {
+                svg.Open("use").Attribute("href", cut).Attribute("fill", "none").Attribute("stroke", Patchwork.Seam.Hex).Attribute("stroke-width", 0.9).Close();
+            }
+
             svg.Close();
         }
 

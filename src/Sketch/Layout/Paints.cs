@@ -63,7 +63,7 @@ internal sealed class Paints
 
         return look is null && role.Paper is { } missing && _filling.Stash is not null
             ? Missing(role, missing, role.PaperSpan)
-            : new(role.Name, role.Paper, role.Side, look ?? White, role.AnyOffcut);
+            : new(role.Name, role.Paper, role.Side, look ?? (role.AnyOffcut ? BuiltIn.AnyOffcut : White), role.AnyOffcut);
     }
 
     /// <param name="role">The role.</param>
@@ -174,6 +174,12 @@ internal sealed class Paints
             }
         }
 
+        if (paint.IsAnyOffcut)
+        {
+            TellAnyOffcut(new(source, paint.Span));
+            return new(null, null, PaperSide.Front, BuiltIn.AnyOffcut, true);
+        }
+
         if (paint.IsHex)
         {
             return new(null, null, PaperSide.Front, new(Pattern.Cardstock, Rgb.FromHex(paint.Text), []));
@@ -203,6 +209,18 @@ internal sealed class Paints
         }
 
         return new(paint.Text, null, PaperSide.Front, Unknown);
+    }
+
+    // Only a role is any offcut, so that a batch can put a paper in its place.
+    private void TellAnyOffcut(Location place)
+    {
+        if (_told.Add((place.Source, place.Span)))
+        {
+            var role = Roles.FirstOrDefault(r => r.Paint.AnyOffcut)?.Name;
+            var free = _roles.ContainsKey("scrap") ? "leftover" : "scrap";
+            _findings.Add(FindingCatalogue.Misplaced, place, "Only a role can be any offcut.",
+                role is null ? $"Write role {free}: any offcut above the faces, and of {free} here." : $"Write of {role}.", role);
+        }
     }
 
     /// <summary>Tells the roles of this file that nothing has used.</summary>

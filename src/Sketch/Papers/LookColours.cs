@@ -19,6 +19,7 @@ public static class LookColours
             Pattern.Plaid => [0.25, 0.15],
             Pattern.Waves => [0.25, 0.1],
             Pattern.Stars => [0.05, 0.05],
+            Pattern.Patches => [0.25, 0.25, 0.25],
             _ => [],
         };
         var colours = ImmutableArray.CreateBuilder<(Rgb, double)>();
@@ -49,5 +50,5 @@ public static class LookColours
 
     /// <summary>Whether one sees a print on it, and not only a colour, a tooth or a sheen.</summary>
     public static bool IsPrinted(PaperLook look) =>
-        look.Pictured is not null || look.Pattern is not (Pattern.Plain or Pattern.Cardstock or Pattern.Kraft or Pattern.Foil or Pattern.Pearl);
+        look.Pictured is not null || look.Pattern is not (Pattern.Plain or Pattern.Cardstock or Pattern.Kraft or Pattern.Foil or Pattern.Pearl or Pattern.Patches);
 }

@@ -45,6 +45,9 @@ public enum Pattern
     /// <summary>Pearl: a soft sheen.</summary>
     Pearl,
 
+    /// <summary>Any leftover: patches of plain tints, for no paper in particular.</summary>
+    Patches,
+
     /// <summary>No paper known: hatched, so that it is seen to be missing.</summary>
     Hatched,
 }

@@ -63,7 +63,11 @@ public sealed record PathSyntax(ImmutableArray<NameSyntax> Names)
 /// <param name="Text">The name, or the hex digits.</param>
 /// <param name="IsHex">Whether these are hex digits.</param>
 /// <param name="Span">Where.</param>
-public sealed record PaintSyntax(string Text, bool IsHex, TextSpan Span);
+public sealed record PaintSyntax(string Text, bool IsHex, TextSpan Span)
+{
+    /// <summary>Whether <c>any offcut</c> is written, which only a role can be; the text is these words.</summary>
+    public bool IsAnyOffcut { get; init; }
+}
 
 /// <summary>One direction of a size.</summary>
 public abstract record ExtentSyntax(TextSpan Span);

@@ -196,6 +196,11 @@ public sealed partial class Parser
             return new(token.Text, true, token.Span);
         }
 
+        if (cursor.Current.Is("any") && cursor.Next.Is("offcut"))
+        {
+            return new("any offcut", false, TextSpan.Cover(cursor.Take().Span, cursor.Take().Span)) { IsAnyOffcut = true };
+        }
+
         return cursor.Name("a role or colour", "Write of navy, or of #16324f.") is { } name ? new(name.Text, false, name.Span) : null;
     }
 

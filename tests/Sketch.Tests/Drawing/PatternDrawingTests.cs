@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Sketch.Colours;
 using Sketch.Drawing;
 using Sketch.Panels;
 using Sketch.Papers;
@@ -181,4 +182,24 @@ public sealed partial class PatternDrawingTests
 
     [GeneratedRegex(@"-?[0-9]*\.?[0-9]+")]
     private static partial Regex NumberForm();
+
+    [Fact]
+    public void Any_offcut_is_drawn_in_patches_that_differ_from_their_neighbours_and_from_white()
+    {
+        Rgb[] tints = [BuiltIn.AnyOffcut.Ground, .. BuiltIn.AnyOffcut.Figures];
+
+        Assert.All(tints, t => Assert.InRange(ColourDifference.Between(t, new(255, 255, 255)), 8, 100));
+        Assert.All(tints.SelectMany((a, i) => tints.Skip(i + 1).Select(b => (a, b))), pair =>
+            Assert.InRange(ColourDifference.Between(pair.a, pair.b), 5, 100));
+    }
+
+    [Fact]
+    public void Any_offcut_has_an_edge_that_is_seen()
+    {
+        var piece = CardFixture.Make("front/sky", "panel", Shape.Rectangle, CardFixture.Box(0, 0, 50, 50), "white");
+        var patched = piece with { Paint = piece.Paint with { Look = BuiltIn.AnyOffcut } };
+        var drawn = XElement.Parse(CardDrawing.Draw(new CardFixture().Add(patched).Card(), FaceKind.Front)).Elements(Svg + "g").Last();
+
+        Assert.Contains(drawn.Descendants(Svg + "use"), u => (string?)u.Attribute("stroke") == "#8a8479");
+    }
 }

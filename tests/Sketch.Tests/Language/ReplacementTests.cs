@@ -64,6 +64,10 @@ public class ReplacementTests
     [InlineData("star 1/4, above sky/lmap by 1/8, of red", "lamp")]
     public void On_a_piece(string line, string replacement) => Mends(Front + "  " + line + "\n", replacement);
 
+    [Fact]
+    public void Any_offcut_gives_way_to_the_role_that_is_one() =>
+        Mends(Front.Replace("role sky: #9fc9e8", "role sky: #9fc9e8\nrole rest: any offcut", StringComparison.Ordinal) + "  star 1, of any offcut\n", "rest");
+
     [Theory]
     [InlineData("card 50 years\nbase A2, of white\n", "\"50 years\"")]
     [InlineData("card \"Test\"\nbase A2, top fold\n", "fold top")]

@@ -46,6 +46,20 @@ public class RuleTests
     public void A_paper_that_nobody_knows_is_told_of_a_piece_without_a_size_too(string pieces, string word) =>
         Assert.StartsWith($"'{word}' is neither", Assert.Single(Found.On(pieces), f => f.Code == "SK210").Message, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("base A2, of any offcut\nfront\n  star 1, of red")]
+    [InlineData("base A2, of white\nfront\n  star 1, of any offcut")]
+    [InlineData("base A2, of white\nfront\n  star, of any offcut")]
+    [InlineData("base A2, of white\nfront\n  2 star 1, in a row, of red and any offcut")]
+    [InlineData("base A2, of white\nfront\n  strip 2 x 1 \"ahoy\", of red, ink any offcut")]
+    [InlineData("base A2, of white\nfront\n  star 1, of red\nenvelope US A2, of any offcut")]
+    public void Any_offcut_on_a_piece_gets_the_lines_to_write(string lines)
+    {
+        var findings = Compiler.Compile(new("card.card", $"card \"Lamp day\"\n{lines}\n"), new TestSurroundings()).Findings;
+        var finding = Assert.Single(findings, f => f.Code == "SK115");
+        Assert.Equal("Write role scrap: any offcut above the faces, and of scrap here.", finding.Hint);
+    }
+
     [Fact]
     public void A_misspelt_pattern_gets_the_nearest_one() =>
         Assert.Equal("Did you mean plaid?", Assert.Single(Found.On("panel 3 x 3, of plaidd")).Hint);

@@ -50,6 +50,9 @@ internal static class Figures
             case Pattern.Woodgrain:
                 Boards.Draw(sheet);
                 break;
+            case Pattern.Patches:
+                Patchwork.Draw(sheet);
+                break;
             case Pattern.Hatched:
                 Hatching.Draw(sheet);
                 break;
