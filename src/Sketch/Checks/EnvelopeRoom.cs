@@ -9,7 +9,7 @@ namespace Sketch.Checks;
 /// <summary>
 /// Whether the closed card goes into the envelope that the file names, else into the usual one for its size. A front thicker than 1 mm
 /// takes up its thickness both ways (common practice, no source); as foam is pressed together and seldom reaches the edge, that alone is
-/// never more than a note.
+/// never more than a note, and nothing in the envelope that cards of this size usually go into, or where the card is handed over.
 /// </summary>
 internal sealed class EnvelopeRoom : IFitRule
 {
@@ -38,12 +38,16 @@ internal sealed class EnvelopeRoom : IFitRule
             room.Tell(FindingCatalogue.TightEnvelope,
                 $"The card, {view.Say.Size(card.Base.Closed)}, is tight in {room.Envelope}, which is only {view.Say.Length(Length.Min(flat.Long, flat.Short))} larger one way.");
         }
+        else if (face is null || card.IsHandedOver || (thickness > Length.Zero && envelope == usual?.Size))
+        {
+            return;
+        }
         else if (thick.Verdict == EnvelopeVerdict.TooLarge)
         {
             room.Tell(FindingCatalogue.CloseEnvelope,
                 $"With a front about {RulerText.Millimetres(thickness)} thick the card fills {room.Envelope}, which is only {view.Say.Length(Length.Min(flat.Long, flat.Short))} larger one way.");
         }
-        else if (face is not null && (thick.Verdict == EnvelopeVerdict.Tight || Length.Max(flat.Long, flat.Short) < EnvelopeFit.GoodFrom))
+        else if (thick.Verdict == EnvelopeVerdict.Tight || Length.Max(flat.Long, flat.Short) < EnvelopeFit.GoodFrom)
         {
             var beside = thickness > Length.Zero ? $" beside a front about {RulerText.Millimetres(thickness)} thick" : "";
             room.Tell(FindingCatalogue.CloseEnvelope,

@@ -3,11 +3,16 @@ using Sketch.Units;
 
 namespace Sketch.Checks;
 
-/// <summary>Cards thicker than the strictest known letter.</summary>
+/// <summary>Cards thicker than the strictest known letter; those that are handed over may be.</summary>
 internal sealed class TooThick : IFitRule
 {
     public void Check(FitView view, FindingBag findings)
     {
+        if (view.Card.IsHandedOver)
+        {
+            return;
+        }
+
         var height = StackHeight.Of(view.Card);
         var limits = PostalThickness.All;
         if (height.Highest is not { } highest || height.Front <= limits[0].Limit)

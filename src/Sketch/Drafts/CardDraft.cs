@@ -60,6 +60,8 @@ internal sealed record FaceDraft(FaceKind Kind, ImmutableArray<PieceDraft> Piece
 
     public Length? Flap { get; init; }
 
+    public bool ByHand { get; init; }
+
     public PaintSyntax? Paint { get; init; }
 }
 

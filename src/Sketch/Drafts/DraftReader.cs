@@ -349,6 +349,7 @@ internal sealed class DraftReader
             EnvelopeSize = old?.EnvelopeSize,
             EnvelopeName = old?.EnvelopeName,
             Flap = old?.Flap,
+            ByHand = old?.ByHand ?? false,
             Paint = old?.Paint,
         };
         var isEnvelope = kind is FaceKind.Envelope or FaceKind.EnvelopeBack;
@@ -372,7 +373,8 @@ internal sealed class DraftReader
             {
                 MeasureClause { Word: "flap" } flap when isEnvelope => face with { Flap = flap.Amount },
                 OfClause { Paints: [var paint] } when isEnvelope => face with { Paint = paint },
-                _ => Idle(face, clause, isEnvelope ? "an envelope" : "a face", isEnvelope ? "An envelope takes flap and of." : "Only an envelope takes clauses; write of after base."),
+                FlagClause { Word: "by hand" } when isEnvelope => face with { ByHand = true },
+                _ => Idle(face, clause, isEnvelope ? "an envelope" : "a face", isEnvelope ? "An envelope takes flap, of and by hand." : "Only an envelope takes clauses; write of after base."),
             };
         }
 

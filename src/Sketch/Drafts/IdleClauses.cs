@@ -66,6 +66,7 @@ internal static class IdleClauses
     private static string? BelongsElsewhere(Clause clause) => clause switch
     {
         FoldClause or FlagClause { Word: "landscape" } => "The base folds and lies landscape: write it on the base line.",
+        FlagClause { Word: "by hand" } => "Write it on the envelope line: envelope US A2, by hand.",
         MeasureClause { Word: "flap" } => "An envelope has a flap: envelope US A2, flap 2.",
         SideClause => "A side is chosen where the role is declared: role sky: gulls, back.",
         QuantityClause { Noun: not "points" } or LongClause or TrimClause or WeightClause or PriceClause or SpareClause or FlagClause

@@ -109,7 +109,7 @@ internal sealed class CardLayout
     {
         var isEnvelope = scope.Kind is FaceKind.Envelope or FaceKind.EnvelopeBack;
         var paint = isEnvelope ? EnvelopePaint(draft) : null;
-        return new(scope.Kind, scope.Size, paint, draft.EnvelopeName, scope.Flap, draft.Location);
+        return new(scope.Kind, scope.Size, paint, draft.EnvelopeName, scope.Flap, draft.Location) { ByHand = draft.ByHand };
     }
 
     private Paint EnvelopePaint(FaceDraft draft)

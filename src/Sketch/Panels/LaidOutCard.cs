@@ -33,6 +33,9 @@ public sealed record LaidOutCard(
 
     /// <summary>A face, or null when the file does not speak of it.</summary>
     public Face? Find(FaceKind face) => Faces.FirstOrDefault(f => f.Kind == face);
+
+    /// <summary>Whether it is handed over in its envelope, so that no post limits its thickness.</summary>
+    public bool IsHandedOver => Faces.Any(f => f.ByHand);
 }
 
 /// <summary>The units that bare numbers of a file are in.</summary>
@@ -111,6 +114,9 @@ public enum FaceKind
 /// <param name="Location">The line that opens the face.</param>
 public sealed record Face(FaceKind Kind, Size Size, Paint? Paint, string? SizeName, Length? Flap, Location Location)
 {
+    /// <summary>Whether the file says of this envelope that it is handed over and not posted.</summary>
+    public bool ByHand { get; init; }
+
     /// <summary>The face's name in paths and file names, such as <c>inside-left</c>.</summary>
     public string Name => NameOf(Kind);
 

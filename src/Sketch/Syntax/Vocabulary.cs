@@ -50,7 +50,7 @@ public static class Vocabulary
         Set("of", "ink", "alternating", "in", "with", "showing", "border", "left", "right", "top", "bottom", "upper", "lower", "centre", "shift",
             "above", "below", "measured", "over", "along", "around", "same", "gap", "spread", "lined", "step", "turn", "raised", "on", "wrap",
             "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font", "fold", "landscape", "flap", "front", "back",
-            "upright", "trim", "weight", "thick", "price", "any", "spare", "kerf");
+            "upright", "by", "trim", "weight", "thick", "price", "any", "spare", "kerf");
 
     /// <summary>Words that cannot be names, since a line or a relation could not be told from them.</summary>
     public static readonly FrozenSet<string> NotNames =

@@ -45,8 +45,26 @@ public sealed class EnvelopeRoomTests
     public void A_front_with_foam_takes_up_its_thickness()
     {
         // Two halves of the base at 0.25 mm, foam of 2 mm and a star of 0.25 mm.
-        var finding = Assert.Single(Card("A2", "envelope US A2, of white", "  star 1, on foam, of gold"));
+        var finding = Assert.Single(Card("A2", "envelope 5 3/4 x 4 7/16, of white", "  star 1, on foam, of gold"));
         Assert.Equal(FindingCatalogue.CloseEnvelope, finding.Kind);
         Assert.Contains("beside a front about 2.75 mm thick", finding.Message, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("A2", "")]
+    [InlineData("A2", "envelope US A2, of white")]
+    [InlineData("ISO A6", "envelope C6, of white")]
+    public void A_raised_front_fills_the_envelope_of_its_own_size_without_a_note(string size, string envelope) =>
+        Assert.Empty(Card(size, envelope, "  star 1, raised 3 mm, of gold"));
+
+    [Theory]
+    [InlineData("envelope 5 11/16 x 4 7/16, of white", "")]
+    [InlineData("envelope 5 11/16 x 4 7/16, of white", "  star 1, raised 3 mm, of gold")]
+    [InlineData("envelope US A2, of white", "  star 1, raised 6 mm, of gold")]
+    public void A_card_that_is_handed_over_may_be_thick_and_close_in_its_envelope(string envelope, string pieces) =>
+        Assert.Empty(Card("A2", envelope + ", by hand", pieces));
+
+    [Fact]
+    public void A_card_that_is_handed_over_still_has_to_go_in() =>
+        Card("US A7", "envelope US A2, of white, by hand").The(FindingCatalogue.TooLargeForEnvelope);
 }
