@@ -112,6 +112,8 @@ internal sealed class DraftReader
             card = new DraftChanges(_pieces, _findings, _source).Apply(card, line);
         }
 
+        RepeatedNames.Check(card, _source, _findings);
+
         // A line that was probably meant for the base is told already, so nothing is said of a base that is missing.
         var broken = rest.FirstOrDefault(l => l is BadLine { Meant: "base" });
         return card with { BrokenNames = _pieces.BrokenNames, Base = card.Base ?? (broken is null ? null : new(null, null, false, null, null, At(broken.Span))) };

@@ -15,7 +15,6 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
     public ImmutableArray<PieceDraft> ReadAll(ImmutableArray<LineSyntax> lines, ImmutableDictionary<string, PartDraft> parts)
     {
         var pieces = ImmutableArray.CreateBuilder<PieceDraft>();
-        var names = new Dictionary<string, int>(StringComparer.OrdinalIgnoreCase);
         foreach (var line in lines)
         {
             var piece = line switch
@@ -32,17 +31,10 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
                 BrokenNames.Add(broken.Text);
             }
 
-            if (piece is null)
+            if (piece is not null)
             {
-                continue;
+                pieces.Add(piece);
             }
-
-            if (piece.Name is { } name && !names.TryAdd(name, piece.Location.Start.Line))
-            {
-                findings.Add(FindingCatalogue.NameTwice, piece.Location, $"The name {name} is already taken by line {names[name]}.", $"Give one of them another name, such as {name}2.");
-            }
-
-            pieces.Add(piece);
         }
 
         return pieces.ToImmutable();

@@ -60,6 +60,8 @@ internal sealed class NodeBuilder(FindingBag findings)
         }
 
         var names = drafts.Select(d => d.Name).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var given = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        var mats = parent?.Draft.Mats.Length ?? 0;
         var numbers = new Dictionary<string, int>();
         var units = new List<Unit>(drafts.Length);
         foreach (var draft in drafts)
@@ -70,7 +72,9 @@ internal sealed class NodeBuilder(FindingBag findings)
                 break;
             }
 
-            units.Add(BuildUnit(draft, parent, face, draft.Name ?? NextKey(draft.Kind, numbers, names), depth));
+            // No two paths are the same, even where a name is given twice, which is reported.
+            var isOwn = draft.Name is { } name && !RepeatedNames.IsMat(name, mats) && given.Add(name);
+            units.Add(BuildUnit(draft, parent, face, isOwn ? draft.Name! : NextKey(draft.Name ?? draft.Kind, numbers, names), depth));
         }
 
         return units;
@@ -82,7 +86,7 @@ internal sealed class NodeBuilder(FindingBag findings)
         {
             var number = numbers[kind] = numbers.GetValueOrDefault(kind) + 1;
             var key = number == 1 ? kind : $"{kind}{number}";
-            if (!taken.Contains(key))
+            if (taken.Add(key))
             {
                 return key;
             }
