@@ -1,5 +1,7 @@
 using System.CommandLine;
+using Sketch.Panels;
 using Sketch.Reports;
+using Sketch.Units;
 
 namespace Sketch.Cli.Verbs;
 
@@ -77,7 +79,7 @@ internal static class SizesVerb
                 session.Tell($"{file.Source.Path}: has errors, so its list may lack pieces.");
             }
 
-            var lengths = metric ? new LengthStyle(true) : LengthStyle.For(card.Units, marks);
+            var lengths = metric ? new LengthFormat(true) : card.Units.Format(marks);
             var list = SizeList.Of(card);
             session.Output.Write(first || form == Form.Csv ? "" : "\n");
             first = false;
@@ -87,7 +89,7 @@ internal static class SizesVerb
         return reading.ExitStatusForCards;
     }
 
-    private static void Write(TextWriter output, SizeList list, string file, Form form, LengthStyle lengths)
+    private static void Write(TextWriter output, SizeList list, string file, Form form, LengthFormat lengths)
     {
         switch (form)
         {

@@ -113,7 +113,7 @@ public static class GalleryPage
     private static string Sizes(LaidOutCard card)
     {
         using var markdown = new StringWriter(CultureInfo.InvariantCulture);
-        SizeMarkdown.Write(markdown, SizeList.Of(card), LengthStyle.For(card.Units, 16));
+        SizeMarkdown.Write(markdown, SizeList.Of(card), card.Units.Format());
         var text = markdown.ToString();
         // The card's title stands above already.
         return text[(text.IndexOf("\n\n", StringComparison.Ordinal) + 2)..];

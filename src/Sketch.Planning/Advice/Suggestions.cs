@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Sketch.Colours;
 using Sketch.Panels;
 using Sketch.Papers;
-using Sketch.Reports;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -23,14 +22,14 @@ internal sealed class Suggestions
 
     private readonly BatchPlan _plan;
     private readonly Trial _trial;
-    private readonly LengthStyle _lengths;
+    private readonly LengthFormat _lengths;
     private readonly CancellationToken _stop;
 
     private Suggestions(BatchPlan plan, CancellationToken stop)
     {
         (_plan, _stop) = (plan, stop);
         _trial = new(plan.Files.Batch.Kerf, stop);
-        _lengths = LengthStyle.For(plan.Files.Batch.Units);
+        _lengths = plan.Files.Batch.Units.Format();
     }
 
     /// <summary>The best proposals for each paper that is short: first those after which it is enough, small changes before large ones.</summary>
@@ -68,7 +67,7 @@ internal sealed class Suggestions
     {
         Length[] steps = _lengths.Metric
             ? [Length.Millimetre(1), Length.Millimetre(2), Length.Millimetre(3), Length.Millimetre(5)]
-            : [Length.Inch(0, 1, 16), Length.Inch(0, 1, 8), Length.Inch(0, 1, 4)];
+            : [_lengths.Step, Length.Inch(0, 1, 8), Length.Inch(0, 1, 4)];
         for (var i = 0; i < steps.Length; i++)
         {
             var less = new Size(size.Width - steps[i], size.Height - steps[i]);

@@ -1,5 +1,4 @@
 using Sketch.Drawing;
-using Sketch.Reports;
 using Sketch.Shapes;
 using Sketch.Units;
 
@@ -10,7 +9,7 @@ namespace Sketch.Planning;
 /// <param name="lengths">How sizes are written.</param>
 /// <param name="lettering">The letters.</param>
 /// <param name="taken">What is written already; the labels are added.</param>
-internal sealed class PieceLabels(SheetWork work, LengthStyle lengths, Lettering lettering, List<Bounds> taken)
+internal sealed class PieceLabels(SheetWork work, LengthFormat lengths, Lettering lettering, List<Bounds> taken)
 {
     private const double LineSpacing = 5.2;
     private const string Quiet = "#5b5a57";

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Drawing;
 using Sketch.Panels;
-using Sketch.Reports;
 using Sketch.Stationery;
 using Sketch.Surroundings;
 using Sketch.Units;
@@ -17,7 +16,7 @@ public sealed class PlanPages
 
     private readonly BatchPlan _plan;
     private readonly Lettering _lettering;
-    private readonly LengthStyle _lengths;
+    private readonly LengthFormat _lengths;
     private readonly bool _inInches;
 
     /// <summary>Pages of a plan.</summary>
@@ -27,7 +26,7 @@ public sealed class PlanPages
     {
         (_plan, _lettering) = (plan, new(surroundings));
         _inInches = plan.Files.Batch.Units == UnitSystem.Inches;
-        _lengths = LengthStyle.For(plan.Files.Batch.Units);
+        _lengths = plan.Files.Batch.Units.Format();
         Work = [.. plan.Papers.SelectMany(p => SheetWork.Of(plan, p))];
     }
 

@@ -1,5 +1,4 @@
 using Sketch.Drawing;
-using Sketch.Reports;
 using Sketch.Shapes;
 using Sketch.Units;
 
@@ -22,14 +21,14 @@ internal sealed class SheetDrawing
     private static readonly string[] Tints = ["#ffffff", "#e3eef2", "#f6e7d0", "#d8e6d3", "#efd9d9", "#dcd7ea", "#fbf3c8", "#cfe0ea"];
 
     private readonly SheetWork _work;
-    private readonly LengthStyle _lengths;
+    private readonly LengthFormat _lengths;
     private readonly Lettering _lettering;
     private readonly SvgWriter _svg;
     private readonly DrawnScale _scale;
     private readonly Bounds _sheet;
     private readonly List<Bounds> _taken = [];
 
-    private SheetDrawing(SheetWork work, LengthStyle lengths, Lettering lettering, SvgWriter svg, DrawnScale scale) =>
+    private SheetDrawing(SheetWork work, LengthFormat lengths, Lettering lettering, SvgWriter svg, DrawnScale scale) =>
         (_work, _lengths, _lettering, _svg, _scale, _sheet) = (work, lengths, lettering, svg, scale, scale.Of(new Rect(default, default, work.Layout.Stock.Width, work.Layout.Stock.Height)));
 
     /// <summary>Draws into an open element, the sheet's upper left corner at 0, 0.</summary>
@@ -38,7 +37,7 @@ internal sealed class SheetDrawing
     /// <param name="lettering">The letters.</param>
     /// <param name="svg">Where to.</param>
     /// <param name="scale">Millimetres drawn for a millimetre of paper.</param>
-    public static void Draw(SheetWork work, LengthStyle lengths, Lettering lettering, SvgWriter svg, double scale) =>
+    public static void Draw(SheetWork work, LengthFormat lengths, Lettering lettering, SvgWriter svg, double scale) =>
         new SheetDrawing(work, lengths, lettering, svg, new(scale)).Draw();
 
     private void Draw()

@@ -73,7 +73,7 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
                 else if (piece.Cut is { } size)
                 {
                     var name = piece.Path[(piece.Path.IndexOf('/') + 1)..];
-                    Add(piece.Paint, design, new($"{id}/{piece.Path}", name, design, piece.Path, size, design.Order.Count, null, piece.Location));
+                    Add(piece.Paint, design, new($"{id}/{piece.Path}", name, design, piece.Path, size, design.Order.Count, null, piece.Location) { Parts = piece.CutParts });
                 }
             }
         }

@@ -25,6 +25,9 @@ public sealed record PieceOrder(string Id, string Name, Design? Design, string? 
     /// <summary>How the paper that it asks for looks, or null where nobody says.</summary>
     public PaperLook? Look { get; init; }
 
+    /// <summary>How many parts it falls into when it is cut out; all of them come from one rectangle.</summary>
+    public int Parts { get; init; } = 1;
+
     /// <summary>Whether it must not be turned on the sheet, as a loose piece may say.</summary>
     public bool Upright { get; init; }
 }

@@ -1,15 +1,16 @@
 using System.Collections.Immutable;
 using Sketch.Cutting;
 using Sketch.Diagnostics;
-using Sketch.Reports;
+using Sketch.Panels;
 using Sketch.Text;
+using Sketch.Units;
 
 namespace Sketch.Planning;
 
 /// <summary>Tells what a plan shows to be wrong or worth knowing.</summary>
 internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
 {
-    private readonly LengthStyle _lengths = LengthStyle.For(plan.Files.Batch.Units);
+    private readonly LengthFormat _lengths = plan.Files.Batch.Units.Format();
 
     /// <summary>Adds the findings of a plan.</summary>
     /// <param name="plan">The plan.</param>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
+using Sketch.Panels;
 using Sketch.Reports;
-using Sketch.Units;
 
 namespace Sketch.Planning;
 
@@ -11,7 +11,7 @@ public static class CutListCsv
     /// <summary>The text of the file.</summary>
     public static string Write(BatchPlan plan, PlanPages pages)
     {
-        var lengths = LengthStyle.For(plan.Files.Batch.Units);
+        var lengths = plan.Files.Batch.Units.Format();
         var text = new StringBuilder("paper,stack,sheets,offcut,step,direction,unit,setting,ruler,cuts\r\n");
         foreach (var work in pages.Work)
         {
@@ -20,7 +20,7 @@ public static class CutListCsv
                 text.Append(CsvText.Line(
                 [
                     CsvText.Words(work.Paper), Number(work.Number), Number(work.Times), work.IsOffcut ? "yes" : "no", Number(step.Number),
-                    step.IsUpright ? "down" : "across", lengths.Metric ? "mm" : "in", Number(step.Setting, lengths), lengths.Text(step.Setting),
+                    step.IsUpright ? "down" : "across", lengths.Unit, lengths.Number(step.Setting), lengths.Text(step.Setting),
                     Number(step.Cuts.Length),
                 ]));
             }
@@ -28,9 +28,6 @@ public static class CutListCsv
 
         return text.ToString();
     }
-
-    private static string Number(Length length, LengthStyle lengths) =>
-        Math.Round((decimal)length.Nanometres / (lengths.Metric ? Length.NanometresPerMillimetre : Length.NanometresPerInch), 6).ToString("0.######", CultureInfo.InvariantCulture);
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

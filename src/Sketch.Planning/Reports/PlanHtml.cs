@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Sketch.Panels;
 using Sketch.Reports;
 
 namespace Sketch.Planning;
@@ -33,7 +34,7 @@ public static class PlanHtml
     /// <param name="pages">Its drawings.</param>
     public static string Body(BatchPlan plan, PlanPages pages)
     {
-        var lengths = LengthStyle.For(plan.Files.Batch.Units);
+        var lengths = plan.Files.Batch.Units.Format();
         var html = new StringBuilder();
         foreach (var section in PlanSummary.Of(plan, lengths).Sections)
         {

@@ -142,6 +142,7 @@ public static class PlanJson
         json.WriteString("side", order.Side switch { PaperSide.Front => "front", PaperSide.Back => "back", _ => null });
         WriteRect(json, piece.Place);
         json.WriteBoolean("turned", piece.Turned);
+        json.WriteNumber("parts", order.Parts);
         json.WriteEndObject();
     }
 

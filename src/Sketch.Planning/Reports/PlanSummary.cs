@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Sketch.Reports;
 using Sketch.Stationery;
 using Sketch.Text;
 using Sketch.Units;
@@ -13,7 +12,7 @@ namespace Sketch.Planning;
 public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sections)
 {
     /// <summary>Works the summary out.</summary>
-    public static PlanSummary Of(BatchPlan plan, LengthStyle lengths)
+    public static PlanSummary Of(BatchPlan plan, LengthFormat lengths)
     {
         var sections = ImmutableArray.CreateBuilder<ReportSection>();
         if (!plan.Files.LeftOut.IsEmpty)
@@ -94,7 +93,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
         }
     }
 
-    private static ReportSection Papers(BatchPlan plan, LengthStyle lengths)
+    private static ReportSection Papers(BatchPlan plan, LengthFormat lengths)
     {
         var offcuts = plan.Papers.SelectMany(p => p.Plan.Layouts).Where(l => l.IsOffcut).Sum(l => l.Times);
         var cut = plan.Papers.Select(p => ImmutableArray.Create(
@@ -106,7 +105,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             ReportTable.Of(["Paper", "Sheet", "Sheets", "On hand", "Missing", "Proved fewest"], cut));
     }
 
-    private static ReportSection Supplies(BatchPlan plan, LengthStyle lengths) => new(
+    private static ReportSection Supplies(BatchPlan plan, LengthFormat lengths) => new(
         "Besides paper",
         plan.Supplies.Any(s => s.IsEstimate) ? [.. plan.Supplies.Where(s => s.Kind == NeedKind.Foam).Select(s => SupplyText.Strips(s, lengths)).Prepend("Foam and adhesive are estimates.")] : [],
         ReportTable.Of(["What", "Needed", "On hand", "Missing"], plan.Supplies.Select(s => ImmutableArray.Create(
@@ -114,7 +113,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             s.Short == 0 ? "" : SupplyText.Amount(s, s.Short, lengths)))));
 
     /// <summary>A sheet's size as the trade calls it.</summary>
-    internal static string SheetText(Size size, LengthStyle lengths) =>
+    internal static string SheetText(Size size, LengthFormat lengths) =>
         NamedSizes.Sheets.FirstOrDefault(s => s.Size == size || s.Size == size.Turned())?.Name is { } name && !name.Contains('x', StringComparison.Ordinal) ? name : lengths.Text(size);
 
     private static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Sketch.Panels;
 using Sketch.Reports;
 
 namespace Sketch.Planning;
@@ -9,7 +10,7 @@ public static class PlanText
     /// <summary>Writes the plan.</summary>
     public static void Write(TextWriter output, BatchPlan plan)
     {
-        var lengths = LengthStyle.For(plan.Files.Batch.Units);
+        var lengths = plan.Files.Batch.Units.Format();
         foreach (var line in PlanSummary.Of(plan, lengths).Lines())
         {
             output.Write(Printable.Line(line) + "\n");

@@ -39,17 +39,20 @@ public static class ShelfAfter
         {
             foreach (var (size, count) in Leftovers(paper, lengths))
             {
-                text.Append(CultureInfo.InvariantCulture, $"offcut {paper.Order.Paper}: {lengths.Text(size)}, {count}\n");
+                text.Append(CultureInfo.InvariantCulture, $"offcut {paper.Order.Paper}: {Text(size.Width, lengths)} x {Text(size.Height, lengths)}, {count}\n");
             }
         }
 
         return text.ToString();
     }
 
-    private static LengthSource LengthsOf(BatchPlan plan) => new(plan.Files.Batch.Units != UnitSystem.Inches);
+    private static LengthFormat LengthsOf(BatchPlan plan) => new(plan.Files.Batch.Units != UnitSystem.Inches);
+
+    // Rounded down, so that what is left is never overstated; with units, whatever the units of the stash are.
+    private static string Text(Length length, LengthFormat lengths) => lengths.WithUnit(lengths.Down(length));
 
     /// <summary>New leftovers of a paper that are worth keeping, largest first, as large as they are written.</summary>
-    private static IEnumerable<(Size Size, int Count)> Leftovers(PaperPlan paper, LengthSource lengths) =>
+    private static IEnumerable<(Size Size, int Count)> Leftovers(PaperPlan paper, LengthFormat lengths) =>
         from cut in OnHand(paper)
         from leftover in cut.Layout.Leftovers
         where Length.Min(leftover.Width, leftover.Height) >= BatchPlan.SmallestUse
@@ -135,7 +138,7 @@ public static class ShelfAfter
             var left = own - Math.Clamp(need.Needed - before, 0, own);
             if (need.ByLength && line.Clauses.OfType<LongClause>().FirstOrDefault() is { } length)
             {
-                _edits.Add(new(length.Span, LengthsOf(plan).Text(new Length(left)) + " long"));
+                _edits.Add(new(length.Span, Text(new Length(left), LengthsOf(plan)) + " long"));
             }
             else if (!need.ByLength)
             {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Sketch.Reports;
 using Sketch.Units;
 
 namespace Sketch.Planning;
@@ -11,22 +10,22 @@ internal static class SupplyText
     private const double SquareMillimetresInInch = 25.4 * 25.4;
 
     /// <summary>The kind, name and measure, such as <c>gem red 1/8</c>.</summary>
-    public static string Named(SupplyNeed need, LengthStyle lengths)
+    public static string Named(SupplyNeed need, LengthFormat lengths)
     {
         var kind = need.Kind.ToString().ToLowerInvariant();
         var name = need.Name == kind ? kind : $"{kind} {need.Name}";
-        return need.Measure is { } measure ? $"{name} {(need.Kind == NeedKind.Foam ? RulerText.Millimetres(measure) : lengths.Text(measure))}" : name;
+        return need.Measure is { } measure ? $"{name} {(need.Kind == NeedKind.Foam ? LengthFormat.Millimetres(measure) : lengths.Written(measure))}" : name;
     }
 
     /// <summary>How long and large all strips of a foam are.</summary>
-    public static string Strips(SupplyNeed need, LengthStyle lengths)
+    public static string Strips(SupplyNeed need, LengthFormat lengths)
     {
         var (area, unit) = lengths.Metric ? (need.StripArea / 100, "square cm") : (need.StripArea / SquareMillimetresInInch, "square inches");
         return $"Of {Named(need, lengths)}: {Amount(need with { ByLength = true }, need.Strips.Nanometres, lengths)} of strip {lengths.Text(Fastening.FoamStrip)} wide, {Math.Ceiling(area).ToString(CultureInfo.InvariantCulture)} {unit}.";
     }
 
     /// <summary>An amount with its unit: pieces, feet or metres; lengths rounded up to a tenth.</summary>
-    public static string Amount(SupplyNeed need, long amount, LengthStyle lengths)
+    public static string Amount(SupplyNeed need, long amount, LengthFormat lengths)
     {
         if (!need.ByLength)
         {

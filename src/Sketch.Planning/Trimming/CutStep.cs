@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Sketch.Cutting;
-using Sketch.Reports;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -17,7 +16,7 @@ public sealed record CutStep(int Number, bool IsUpright, Length Setting, Immutab
     public bool IsTrim { get; init; }
 
     /// <summary>Such as <c>set 5 1/4: 2 cuts across</c>.</summary>
-    public string Text(LengthStyle lengths)
+    public string Text(LengthFormat lengths)
     {
         return $"set {lengths.Text(Setting)}: {Counted.Of(Cuts.Length, "cut")} {(IsUpright ? "down" : "across")}{(IsTrim ? ", the trim is waste" : "")}";
     }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Sketch.Panels;
-using Sketch.Reports;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -27,7 +26,7 @@ public sealed partial record SheetWork(
     }
 
     /// <summary>Such as <c>gulls 1: 2 sheets of 12 x 12, cut alike</c>.</summary>
-    public string Heading(LengthStyle lengths)
+    public string Heading(LengthFormat lengths)
     {
         var count = Counted.Of(Times, IsOffcut ? "offcut" : "sheet");
         return $"{Paper} {Number.ToString(CultureInfo.InvariantCulture)}: {count} of {PlanSummary.SheetText(Layout.Stock, lengths)}{(Times > 1 ? ", cut alike" : "")}";
@@ -49,8 +48,8 @@ public sealed partial record SheetWork(
             KeyFor(i),
             size.First().Order.Size,
             alike[0].Pieces.Count(p => Normal(plan.Pieces[p.Id].Size) == size.Key),
-            [.. size.GroupBy(p => (p.Order.Design?.Card.Title, Name: CopyNumbers().Replace(p.Order.Name, ""), p.Order.Side))
-                .Select(u => new PieceUse(u.Key.Title, u.Key.Name, u.Key.Side, u.Sum(p => p.Times)))]));
+            [.. size.GroupBy(p => (p.Order.Design?.Card.Title, Name: CopyNumbers().Replace(p.Order.Name, ""), p.Order.Side, p.Order.Parts))
+                .Select(u => new PieceUse(u.Key.Title, u.Key.Name, u.Key.Side, u.Sum(p => p.Times)) { Parts = u.Key.Parts })]));
         return new(paper, number, alike[0].IsOffcut, alike.Sum(l => l.Times), alike[0], CutSequence.Of(alike[0]), [.. pieces]);
     }
 
@@ -71,7 +70,7 @@ public sealed partial record SheetWork(
 public sealed record CutPieces(string Key, Size Size, int PerSheet, ImmutableArray<PieceUse> Uses)
 {
     /// <summary>Such as <c>4 x 5 1/4, 6 a sheet: 12 Fair winds sky/mat</c>.</summary>
-    public string Text(LengthStyle lengths) =>
+    public string Text(LengthFormat lengths) =>
         $"{lengths.Text(Size)}, {PerSheet.ToString(CultureInfo.InvariantCulture)} a sheet: {string.Join("; ", Uses.Select(u => u.Text))}";
 }
 
@@ -82,6 +81,11 @@ public sealed record CutPieces(string Key, Size Size, int PerSheet, ImmutableArr
 /// <param name="Count">How many, all sheets of the stack together.</param>
 public sealed record PieceUse(string? Card, string Name, PaperSide? Side, int Count)
 {
+    /// <summary>How many parts each falls into when it is cut out.</summary>
+    public int Parts { get; init; } = 1;
+
     /// <summary>Such as <c>12 Fair winds sky/mat</c>.</summary>
-    public string Text => $"{Count.ToString(CultureInfo.InvariantCulture)} {(Card is null ? "" : Card + " ")}{Name}{(Side == PaperSide.Back ? ", back" : "")}";
+    public string Text =>
+        $"{Count.ToString(CultureInfo.InvariantCulture)} {(Card is null ? "" : Card + " ")}{Name}{(Side == PaperSide.Back ? ", back" : "")}"
+        + (Parts > 1 ? $", {Parts.ToString(CultureInfo.InvariantCulture)} parts each" : "");
 }

@@ -45,11 +45,11 @@ internal sealed class EnvelopeRoom : IFitRule
         else if (thick.Verdict == EnvelopeVerdict.TooLarge)
         {
             room.Tell(FindingCatalogue.CloseEnvelope,
-                $"With a front about {RulerText.Millimetres(thickness)} thick the card fills {room.Envelope}, which is only {view.Say.Length(Length.Min(flat.Long, flat.Short))} larger one way.");
+                $"With a front about {LengthFormat.Millimetres(thickness)} thick the card fills {room.Envelope}, which is only {view.Say.Length(Length.Min(flat.Long, flat.Short))} larger one way.");
         }
         else if (thick.Verdict == EnvelopeVerdict.Tight || Length.Max(flat.Long, flat.Short) < EnvelopeFit.GoodFrom)
         {
-            var beside = thickness > Length.Zero ? $" beside a front about {RulerText.Millimetres(thickness)} thick" : "";
+            var beside = thickness > Length.Zero ? $" beside a front about {LengthFormat.Millimetres(thickness)} thick" : "";
             room.Tell(FindingCatalogue.CloseEnvelope,
                 $"The card leaves {view.Say.Length(thick.Long)} along and {view.Say.Length(thick.Short)} across in {room.Envelope}{beside}.");
         }

@@ -29,6 +29,9 @@ public static partial class FindingCatalogue
     /// <summary>A size to cut that is on no sixteenth of an inch.</summary>
     public static readonly FindingKind OffTheRuler = Note("SK431", "cut size off the ruler");
 
+    /// <summary>Paper that comes in several parts once it is cut, such as letters that do not touch.</summary>
+    public static readonly FindingKind FallsApart = Note("SK432", "falls into parts");
+
     /// <summary>Words too large for their piece.</summary>
     public static readonly FindingKind WordsTooBig = Warning("SK441", "words do not fit");
 

@@ -9,7 +9,7 @@ public static class FitChecks
 {
     private static readonly ImmutableArray<IFitRule> Rules =
     [
-        new PastTheEdge(), new OverItsParent(), new HiddenCompletely(), new MatBorders(), new OffTheRuler(), new WordsTooBig(),
+        new PastTheEdge(), new OverItsParent(), new HiddenCompletely(), new MatBorders(), new OffTheRuler(), new FallsApart(), new WordsTooBig(),
         new WordsTooFaint(), new EnvelopeRoom(), new WrapTooLong(), new TooThick(),
     ];
 

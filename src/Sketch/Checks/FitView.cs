@@ -81,7 +81,7 @@ internal sealed class FitView
     /// of their own, so here their box counts.
     /// </summary>
     public static Rect Extent(Piece piece) =>
-        piece is { Kind: "text", Words.Fits: true } ? Drawn(piece.Outline) : piece.Box;
+        piece is { Kind: "text", Words.Fits: true } ? Drawn(piece.Outline) : piece.Finished;
 
     /// <summary>The box of a drawn outline; endless words are cut off at ten times the limit of lengths.</summary>
     public static Rect Drawn(Outline outline)

@@ -9,14 +9,12 @@ namespace Sketch.Checks;
 /// <summary>
 /// Sizes to cut that no ruler in sixteenths of an inch shows; in files in inches only, and not where the base
 /// is metric and the units have just not been said. Straight-edged pieces are cut by both measures; of
-/// a shape that is traced, one measure is chosen and the other follows, so one on the ruler is enough.
+/// a shape that is traced, one measure is chosen and the other follows, so one on the ruler is enough. The thickness of a foil line
+/// is bought and not cut.
 /// </summary>
 internal sealed class OffTheRuler : IFitRule
 {
-    private const int Marks = 16;
-
-    /// <summary>Crumbs of sharing into equal parts, in nanometres.</summary>
-    private const long Crumb = 10;
+    private static readonly LengthFormat Ruler = UnitSystem.Inches.Format();
 
     private static readonly FrozenSet<string> CutByRuler =
         FrozenSet.Create(StringComparer.Ordinal, "panel", "square", "strip", "line", "frame", "rounded", "banner");
@@ -32,7 +30,7 @@ internal sealed class OffTheRuler : IFitRule
         for (var i = 0; i < view.Pieces.Length; i++)
         {
             var piece = view.Pieces[i];
-            if (piece.Cut is not { } cut || IsOnRuler(cut, view.Pieces[view.OwnerOf(i)].Kind) || !told.Add(piece.Location))
+            if (piece.Cut is not { } cut || IsOnRuler(piece, cut, view.Pieces[view.OwnerOf(i)].Kind) || !told.Add(piece.Location))
             {
                 continue;
             }
@@ -46,23 +44,22 @@ internal sealed class OffTheRuler : IFitRule
     // Both measures written would give up the proportions of a shape.
     private static string HintFor(Piece piece, Size cut) => piece.Written switch
     {
+        _ when piece.IsReadyMade => $"The nearest length is {Nearest(Length.Max(cut.Width, cut.Height))}: write that, or change the piece along which it runs.",
         WrittenMeasure.Width => $"The nearest is {Nearest(cut.Width)} wide: write that, and its height follows.",
         WrittenMeasure.Height => $"The nearest is {Nearest(cut.Height)} high: write that, and its width follows.",
         _ => $"The nearest is {Nearest(cut.Width)} x {Nearest(cut.Height)}: write that, or change the border, gap or share from which the size follows.",
     };
 
-    private static bool IsOnRuler(Size cut, string kind) =>
-        CutByRuler.Contains(kind) ? IsOnMark(cut.Width) && IsOnMark(cut.Height) : IsOnMark(cut.Width) || IsOnMark(cut.Height);
+    private static bool IsOnRuler(Piece piece, Size cut, string kind) =>
+        piece.IsReadyMade ? IsOnMark(Length.Max(cut.Width, cut.Height))
+        : CutByRuler.Contains(kind) ? IsOnMark(cut.Width) && IsOnMark(cut.Height)
+        : IsOnMark(cut.Width) || IsOnMark(cut.Height);
 
     private static bool IsOnMark(Length length)
     {
-        var off = (long)((Int128)length.Nanometres * Marks % Length.NanometresPerInch);
-        return Math.Min(off, Length.NanometresPerInch - off) <= Crumb * Marks;
+        var off = new Length(length.Nanometres % Ruler.Step.Nanometres);
+        return Length.Min(off, Ruler.Step - off) <= LengthFormat.Crumb;
     }
 
-    private static string Nearest(Length length)
-    {
-        var text = RulerText.Inches(length, Marks);
-        return text[^1] is '+' or '-' ? text[..^2] : text;
-    }
+    private static string Nearest(Length length) => Ruler.Text(Ruler.Nearest(length));
 }

@@ -66,7 +66,7 @@ internal sealed class PastTheEdge : IFitRule
             if (piece.Raised > Length.Zero)
             {
                 findings.Add(FindingCatalogue.RaisedOverTheEdge, location,
-                    $"{subject} {(reach.Count == 1 ? "is" : "are")} raised {RulerText.Millimetres(piece.Raised)} and {past}", hint);
+                    $"{subject} {(reach.Count == 1 ? "is" : "are")} raised {LengthFormat.Millimetres(piece.Raised)} and {past}", hint);
             }
             else
             {

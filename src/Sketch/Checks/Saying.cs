@@ -1,4 +1,3 @@
-using System.Globalization;
 using Sketch.Panels;
 using Sketch.Syntax;
 using Sketch.Units;
@@ -8,71 +7,50 @@ namespace Sketch.Checks;
 /// <summary>Pieces and lengths in the words of the file that they come from.</summary>
 internal sealed class Saying(UnitSystem units)
 {
-    private const int FinestMarks = 64;
+    private readonly LengthFormat _lengths = units.Format(LengthFormat.FinestMarks);
+    private readonly bool _isInCentimetres = units == UnitSystem.Centimetres;
 
-    private bool IsMetric => units != UnitSystem.Inches;
+    /// <summary>From one mark to the next by which makers cut: 1/16 in or 1 mm.</summary>
+    public Length Step => _lengths.Step;
 
     /// <summary>A length for a sentence: "1/8 in", "about 2 53/64 in" where no ruler shows it, "3.2 mm".</summary>
-    public string Length(Length length)
-    {
-        if (IsMetric)
-        {
-            return RulerText.Millimetres(length);
-        }
-
-        var text = RulerText.Inches(length, FinestMarks);
-        return text is "0 +" ? "less than 1/64 in" : text[^1] is '+' or '-' ? $"about {text[..^2]} in" : text + " in";
-    }
+    public string Length(Length length) => _lengths.About(length);
 
     /// <summary>Width and height for a sentence.</summary>
-    public string Size(Size size) => IsMetric
-        ? $"{RulerText.MillimetreNumber(size.Width)} x {RulerText.Millimetres(size.Height)}"
-        : $"{Inches(size.Width)} x {Inches(size.Height)} in";
+    public string Size(Size size) => _lengths.About(size);
 
     /// <summary>A length as the file may write it, to be read back as the same where a ruler shows it.</summary>
-    public string Typed(Length length) => units switch
-    {
-        UnitSystem.Inches => RulerText.IsOnMark(length, FinestMarks) ? RulerText.Inches(length, FinestMarks) : Decimal(length),
-        UnitSystem.Centimetres => RulerText.Millimetres(length),
-        _ => RulerText.MillimetreNumber(length),
-    };
+    public string Typed(Length length) =>
+        _isInCentimetres ? _lengths.WithUnit(length) : _lengths.Written(length, decimals: 3);
 
     /// <summary>A width and height as the file may write them.</summary>
     public string Typed(Size size) => $"{Typed(size.Width)} x {Typed(size.Height)}";
 
     /// <summary>A length up to the next mark by which makers set things: 1/16 in or 1 mm, unless it is on a fine mark itself.</summary>
-    public Length UpToMark(Length length) => IsOnFineMark(length) ? length : ToMark(length, up: true);
+    public Length UpToMark(Length length) => IsOnFineMark(length) ? length : DownTo(_lengths.Step, length + _lengths.Step - new Length(1));
 
-    /// <summary>A length down to such a mark.</summary>
-    public Length DownToMark(Length length) => IsOnFineMark(length) ? length : ToMark(length, up: false);
+    /// <summary>A length down to such a mark; one that is shorter than the first mark stays as it is.</summary>
+    public Length DownToMark(Length length)
+    {
+        var mark = IsOnFineMark(length) ? length : DownTo(_lengths.Step, length);
+        return mark == Units.Length.Zero ? length : mark;
+    }
 
     /// <summary>Letters no taller than this, down to a 1/32 in or half a millimetre; none where that is too small to be read (1 mm).</summary>
     public Length LettersUpTo(Length height)
     {
-        var step = IsMetric ? Units.Length.NanometresPerMillimetre / 2 : Units.Length.NanometresPerInch / 32;
-        var letters = new Length(height.Nanometres / step * step);
+        var letters = DownTo(_lengths.Step / 2, height);
         return letters.Nanometres >= Units.Length.NanometresPerMillimetre ? letters : Units.Length.Zero;
     }
 
     /// <summary>What is usually wrapped round: 1/2 in, or 12 mm (common practice, no source).</summary>
-    public Length UsualWrap => IsMetric ? Units.Length.Millimetre(12) : Units.Length.Inch(0, 1, 2);
+    public Length UsualWrap => _lengths.Metric ? Units.Length.Millimetre(12) : Units.Length.Inch(0, 1, 2);
 
-    private bool IsOnFineMark(Length length) =>
-        IsMetric ? length.Nanometres % (Units.Length.NanometresPerMillimetre / 2) == 0 : RulerText.IsOnMark(length, FinestMarks);
+    private bool IsOnFineMark(Length length) => _lengths.Metric
+        ? length.Nanometres % (Units.Length.NanometresPerMillimetre / 2) == 0
+        : LengthFormat.IsOnMark(length, LengthFormat.FinestMarks);
 
-    private Length ToMark(Length length, bool up)
-    {
-        var step = IsMetric ? Units.Length.NanometresPerMillimetre : Units.Length.NanometresPerInch / 16;
-        return new((length.Nanometres + (up ? step - 1 : 0)) / step * step);
-    }
-
-    private static string Inches(Length length)
-    {
-        var text = RulerText.Inches(length, FinestMarks);
-        return text[^1] is '+' or '-' ? "about " + text[..^2] : text;
-    }
-
-    private static string Decimal(Length length) => Math.Round(length.Inches, 3).ToString("0.###", CultureInfo.InvariantCulture);
+    private static Length DownTo(Length step, Length length) => step * (length.Nanometres / step.Nanometres);
 
     /// <summary>A piece as its maker knows it: its names without the face, or "the strip of line 7" when it has none.</summary>
     public static string Called(Piece piece)

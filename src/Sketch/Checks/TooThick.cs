@@ -23,10 +23,10 @@ internal sealed class TooThick : IFitRule
         var said = Saying.List([.. limits.Select(l => $"{l.Said} for {l.Service}")]);
         var over = height.Front - limits[0].Limit;
         var foam = highest.Raised > over
-            ? $"Lift {Saying.Called(highest)} {RulerText.Millimetres(over)} less"
+            ? $"Lift {Saying.Called(highest)} {LengthFormat.Millimetres(over)} less"
             : "Leave out a layer";
         findings.Add(FindingCatalogue.TooThick, highest.Location,
-            $"The card is about {RulerText.Millimetres(height.Front)} thick at {Saying.Called(highest)}; a letter may be {said}.",
+            $"The card is about {LengthFormat.Millimetres(height.Front)} thick at {Saying.Called(highest)}; a letter may be {said}.",
             $"{foam}, or send it as a large letter or parcel; your post office's own limits hold.");
     }
 }

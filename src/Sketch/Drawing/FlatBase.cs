@@ -87,7 +87,7 @@ internal sealed class FlatBase
         var at = fold == Fold.Left ? _card.Base.Closed.Width : _card.Base.Closed.Height;
         var ground = _card.Base.Paint.Look.Ground;
         var (black, white) = (new Rgb(0, 0, 0), new Rgb(255, 255, 255));
-        Open("score", $"score {PieceTitle.Measure(at, _card.Units)} from the {(fold == Fold.Left ? "left" : "top")}");
+        Open("score", $"score {_card.Units.Format().About(at)} from the {(fold == Fold.Left ? "left" : "top")}");
         _body.Open("line")
             .Attribute("x1", fold == Fold.Left ? at.Millimetres : 0).Attribute("y1", fold == Fold.Left ? 0 : at.Millimetres)
             .Attribute("x2", fold == Fold.Left ? at.Millimetres : flat.Width.Millimetres).Attribute("y2", fold == Fold.Left ? flat.Height.Millimetres : at.Millimetres)

@@ -16,7 +16,7 @@ public static class PieceTitle
     /// <param name="units">Inches are told as on a ruler, anything else in millimetres.</param>
     public static string Of(Piece piece, UnitSystem units)
     {
-        List<string> parts = [Name(piece), SaidByWidth.Contains(piece.Kind) ? Wide(piece.Box.Width, units) : Size(piece.Box.Size, units)];
+        List<string> parts = [Name(piece), Measures(piece, units.Format())];
         if (piece.Words is { } words)
         {
             parts.Add($"“{words.Text}”");
@@ -31,16 +31,14 @@ public static class PieceTitle
 
         if (piece.Raised > Length.Zero)
         {
-            parts.Add("raised " + RulerText.Millimetres(piece.Raised));
+            parts.Add("raised " + LengthFormat.Millimetres(piece.Raised));
         }
 
         return string.Join(", ", parts);
     }
 
     /// <summary>Width by height, such as "4 1/4 x 5 1/2 in" or "105 x 148 mm".</summary>
-    public static string Size(Size size, UnitSystem units) => units == UnitSystem.Inches
-        ? $"{Inches(size.Width)} x {Inches(size.Height)} in"
-        : $"{RulerText.MillimetreNumber(size.Width)} x {RulerText.MillimetreNumber(size.Height)} mm";
+    public static string Size(Size size, UnitSystem units) => units.Format().About(size);
 
     /// <summary>What something is made of: the paper's name, else its role, else its colour.</summary>
     public static string Paint(Paint paint) => paint.Paper ?? paint.Role ?? Look(paint.Look);
@@ -49,16 +47,12 @@ public static class PieceTitle
         ? look.Ground.Hex
         : $"{look.Pattern.ToString().ToLowerInvariant()} {look.Ground.Hex}";
 
-    /// <summary>One length, such as "4 1/4 in" or "105 mm".</summary>
-    internal static string Measure(Length length, UnitSystem units) =>
-        units == UnitSystem.Inches ? $"{Inches(length)} in" : $"{RulerText.MillimetreNumber(length)} mm";
-
-    private static string Wide(Length width, UnitSystem units) => Measure(width, units) + " wide";
-
-    private static string Inches(Length length)
+    private static string Measures(Piece piece, LengthFormat lengths)
     {
-        var text = RulerText.Inches(length);
-        return text.Length > 2 && text[^1] is '+' or '-' ? "about " + text[..^2] : text;
+        var (box, isWidth) = (piece.Finished.Size, SaidByWidth.Contains(piece.Kind));
+        return piece.IsReadyMade ? isWidth ? lengths.WithUnit(box.Width) + " wide" : lengths.AboutReadyMade(box)
+            : isWidth ? lengths.About(box.Width) + " wide"
+            : lengths.About(box);
     }
 
     /// <summary>The last name of the path and the kind, said once where they are the same; a mat is told by what it lies behind.</summary>

@@ -88,6 +88,7 @@ internal sealed class CardLayout
         var writer = new PieceWriter(Sizes, Places, _paints, shapes, new(_draft.Units, _findings), _names, _findings);
         var written = writer.Write(Faces, f => faces.First(l => l.Kind == f.Kind).Paint ?? basePaint);
         var (pieces, front) = WindowCutting.Cut(written, writer.Windows, Outline.Rectangle(new(Length.Zero, Length.Zero, Closed.Width, Closed.Height)));
+        ReportCutAway(written, pieces);
         if (!_findings.HasErrors)
         {
             // A line that could not be read may be the one that uses the role.
@@ -103,6 +104,15 @@ internal sealed class CardLayout
             _draft.Units,
             _draft.Notes,
             _draft.Location);
+    }
+
+    /// <summary>Reports pieces of which windows leave nothing, once for all copies of a line.</summary>
+    private void ReportCutAway(ImmutableArray<Piece> written, ImmutableArray<Piece> cut)
+    {
+        foreach (var piece in written.Zip(cut).Where(p => p.Second.Outline.IsEmpty && !p.First.Outline.IsEmpty).Select(p => p.First).DistinctBy(p => p.Location))
+        {
+            _findings.Add(FindingCatalogue.NothingLeft, piece.Location, $"A window cuts away all of {piece.Path}.", "Make the window smaller than what it cuts.");
+        }
     }
 
     private Face FaceOf(FaceScope scope, FaceDraft draft)

@@ -27,6 +27,9 @@ internal static class Kinds
         _ => null,
     };
 
+    /// <summary>Whether a frame around it follows its outline; around groups, text and writing lines it is a rectangle.</summary>
+    public static bool HasOutlineToFrame(PieceDraft draft) => draft.Kind is not ("group" or "text" or "ruled");
+
     public static PieceMatter MatterOf(PieceDraft draft) => draft.Kind switch
     {
         "text" or "stamp" or "ruled" => PieceMatter.Ink,

@@ -26,7 +26,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         return draft.Kind switch
         {
             "group" => Outline.Empty,
-            "word" => words.Shape(node) is [var word] ? Stretch(word.Outline, Bounds.Of(box)) : Lines(node, box),
+            "word" => words.Shape(node) is { } shaped ? Stretch(Letters(shaped), Bounds.Of(box)) : Outline.Empty,
             "text" => Lines(node, box),
             "ruled" => Rules(draft, box),
             "frame" => Frame(node, box),
@@ -90,6 +90,13 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             ? SetLines(shaped, letters.Millimetres, Bounds.Of(box))
             : Outline.Empty;
 
+    /// <summary>All letters of a cut-out word, with capitals 1 high.</summary>
+    public static Outline Letters(ImmutableArray<ShapedWords> lines) =>
+        lines is [var only] ? only.Outline : SetLines(lines, 1, default);
+
+    /// <summary>The box of inked lines in millimetres, measured from the middle of the box in which they are centred.</summary>
+    public static Bounds Ink(ImmutableArray<ShapedWords> lines, double letters) => SetLines(lines, letters, default).Bounds;
+
     /// <summary>Lines centred in a box: across by their ink, down by the span from the first capital's top to the last baseline.</summary>
     private static Outline SetLines(ImmutableArray<ShapedWords> lines, double letters, Bounds box)
     {
@@ -145,9 +152,11 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         var thickness = draft.Size is SingleSize single ? single.Value : Length.Inch(0, 1, 8);
         if (draft.Find<AroundClause>() is { } around
             && names.Find(node.Unit, around.What, draft.LocationOf(around).Source) is { Copies: [var inner] }
-            && BoxOf(inner) is { } innerBox)
+            && Kinds.HasOutlineToFrame(inner.Draft)
+            && BoxOf(inner) is { } innerBox
+            && Own(inner, innerBox) is { IsEmpty: false } outline)
         {
-            return Own(inner, innerBox).Ring(thickness.Millimetres);
+            return outline.Ring(thickness.Millimetres);
         }
 
         var outer = Outline.Rectangle(box);

@@ -156,7 +156,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         if (unit.IsRepeat && sizes.Room(unit, axis) is { } room && room != size)
         {
             findings.Add(FindingCatalogue.SizesContradict, unit.Draft.LocationOf(unit.Draft.Find<ShowingClause>()),
-                $"The copies take {LengthText.Of(size, units)} {(axis == Axis.Across ? "across" : "down")}, but what shows leaves {LengthText.Of(room, units)}.",
+                $"The copies take {units.Format().WithUnit(size)} {(axis == Axis.Across ? "across" : "down")}, but what shows leaves {units.Format().WithUnit(room)}.",
                 "Write spread, or leave their size out so that they share the room, or place them by an edge in place of showing.");
         }
     }

@@ -31,7 +31,7 @@ internal sealed class Refit
         _newBase = newBase;
         _what = what;
         _units = units;
-        _step = units == UnitSystem.Inches ? Length.NanometresPerInch / 16 : Length.NanometresPerMillimetre;
+        _step = units.Format().Step.Nanometres;
         _location = location;
         _findings = findings;
     }
@@ -271,5 +271,5 @@ internal sealed class Refit
         _ => "",
     };
 
-    private string Text(Length length) => _units == UnitSystem.Inches ? RulerText.Inches(length, 64) : RulerText.Millimetres(length);
+    private string Text(Length length) => _units == UnitSystem.Inches ? LengthFormat.Ruler(length, LengthFormat.FinestMarks) : LengthFormat.Millimetres(length);
 }

@@ -128,7 +128,7 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         var free = room - taken;
         if (free < Length.Zero)
         {
-            findings.Add(FindingCatalogue.CopiesCrowd, unit.Draft.LocationOf(spread), $"{unit.Copies.Length} copies need {LengthText.Of(taken, units)}, but there are {LengthText.Of(room, units)}, so they overlap.", "Make them smaller, or fewer.");
+            findings.Add(FindingCatalogue.CopiesCrowd, unit.Draft.LocationOf(spread), $"{unit.Copies.Length} copies need {units.Format().WithUnit(taken)}, but there are {units.Format().WithUnit(room)}, so they overlap.", "Make them smaller, or fewer.");
         }
 
         var gaps = spread.EdgeToEdge ? cells.Length - 1 : cells.Length + 1;

@@ -12,7 +12,7 @@ internal sealed class SizeFindings(UnitSystem units, FindingBag findings)
     private readonly HashSet<Location> _unsized = [];
 
     /// <summary>A length as the file's readers know it.</summary>
-    public string Text(Length length) => LengthText.Of(length, units);
+    public string Text(Length length) => units.Format().WithUnit(length);
 
     /// <summary>Tells of a size that its kind cannot have; always false, for the caller to hand on.</summary>
     public bool Refuse(Node node, TextSpan? span, string message, string hint)

@@ -115,8 +115,8 @@ internal sealed class StackPins(
 
         if (!Proportions.HasProportion(node))
         {
-            var value = units == UnitSystem.Inches && RulerText.IsOnMark(single.Value, 64)
-                ? RulerText.Inches(single.Value, 64) : RulerText.Millimetres(single.Value);
+            var value = units == UnitSystem.Inches && LengthFormat.IsOnMark(single.Value, LengthFormat.FinestMarks)
+                ? LengthFormat.Ruler(single.Value, LengthFormat.FinestMarks) : LengthFormat.Millimetres(single.Value);
             return findings.Refuse(node, single.Span, $"A {draft.Kind} needs width x height; one number does not say which.",
                 draft.Kind == "panel" ? $"Write panel {value} x {value}, or square {value}." : $"Write {draft.Kind} full x {value}, or {draft.Kind} {value} x full.");
         }
@@ -134,6 +134,11 @@ internal sealed class StackPins(
     private bool AddFramePin(Node node, Axis axis, SingleSize thickness, List<Pin> pins)
     {
         var draft = node.Draft;
+        if (thickness.Value == Length.Zero)
+        {
+            return findings.Refuse(node, thickness.Span, "A frame of no thickness cannot be cut.", "Write its thickness, such as frame 1/8.");
+        }
+
         if (draft.Find<AroundClause>() is { } around)
         {
             if (names.Find(node.Unit, around.What, draft.LocationOf(around).Source) is not { } inner || sizes.OwnSize(inner, axis) is not { } size)
@@ -141,7 +146,8 @@ internal sealed class StackPins(
                 return false;
             }
 
-            pins.Add(new(0, size + thickness.Value * 2, draft.LocationOf(around)));
+            var overhang = inner.Copies is [{ Draft.Kind: "text" } text] ? wordSizes.Overhang(text, axis) : Length.Zero;
+            pins.Add(new(0, size + (overhang + thickness.Value) * 2, draft.LocationOf(around)));
             return true;
         }
 

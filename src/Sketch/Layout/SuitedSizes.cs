@@ -61,5 +61,5 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
         }
     }
 
-    private string Text(Length length) => LengthText.Of(length, units);
+    private string Text(Length length) => units.Format().WithUnit(length);
 }

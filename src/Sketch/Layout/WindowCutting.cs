@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Panels;
 using Sketch.Shapes;
+using Sketch.Units;
 
 namespace Sketch.Layout;
 
@@ -11,6 +12,9 @@ namespace Sketch.Layout;
 internal static class WindowCutting
 {
     private const int OneByOne = 16;
+
+    /// <summary>Millimetres by which an edge may move unnoticed.</summary>
+    private const double Unseen = 0.01;
 
     /// <summary>The pieces with their windows cut, and the front's outline of the base.</summary>
     public static (ImmutableArray<Piece> Pieces, Outline Base) Cut(
@@ -42,7 +46,8 @@ internal static class WindowCutting
         var cut = pieces.ToBuilder();
         foreach (var (index, list) in holes)
         {
-            cut[index] = cut[index] with { Outline = CutOut(cut[index].Outline, list) };
+            var outline = CutOut(cut[index].Outline, list);
+            cut[index] = cut[index] with { Outline = outline, Finished = Remaining(cut[index], outline) };
         }
 
         return (cut.ToImmutable(), CutOut(front, frontHoles));
@@ -58,6 +63,23 @@ internal static class WindowCutting
             var turning = pieces[index].Turning;
             list.Add(turning.IsIdentity ? hole : hole.Transform(turning.Inverse()));
         }
+    }
+
+    /// <summary>The box of what the holes leave: the exact sides of the piece where they leave some of its edge.</summary>
+    private static Rect Remaining(Piece piece, Outline left)
+    {
+        if (left.IsEmpty)
+        {
+            return piece.Box;
+        }
+
+        var (before, after, box) = (piece.Outline.Bounds, left.Bounds, piece.Box);
+        var (newLeft, newTop) = (Side(before.Left, after.Left, box.Left), Side(before.Top, after.Top, box.Top));
+        return new(
+            newLeft, newTop, Side(before.Right, after.Right, box.Right) - newLeft, Side(before.Bottom, after.Bottom, box.Bottom) - newTop);
+
+        static Length Side(double before, double after, Length exact) =>
+            Math.Abs(before - after) <= Unseen ? exact : Length.NearestMillimetres(after);
     }
 
     /// <summary>A few holes are cut one by one, which keeps the curves of those wholly inside; many are united first, which is faster.</summary>

@@ -29,7 +29,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
 
         var caps = axis == Axis.Across ? Words.WidthInCaps(shaped) : Words.HeightInCaps(shaped.Length);
         var ink = Length.NearestMillimetres(letters.Millimetres * caps);
-        var step = units == UnitSystem.Inches ? Length.NanometresPerInch / 16 : Length.NanometresPerMillimetre;
+        var step = units.Format().Step.Nanometres;
         var needed = (ink + Words.EndRoom * 2).Nanometres;
         return new((needed + step - 1) / step * step);
     }
@@ -75,9 +75,22 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     public static (double Width, double Height) Ink(Node node, ImmutableArray<ShapedWords> shaped)
     {
         var width = Words.WidthInCaps(shaped);
-        return node.Draft.Kind == "word" && shaped is [{ Outline.IsEmpty: false } word]
-            ? (width, word.Outline.Bounds.Height)
+        return node.Draft.Kind == "word" && PieceShapes.Letters(shaped) is { IsEmpty: false } letters
+            ? (width, letters.Bounds.Height)
             : (width, Words.HeightInCaps(shaped.Length));
+    }
+
+    /// <summary>How far the ink of text reaches beyond its box at most, for the box ends at the baseline and letters may have tails.</summary>
+    public Length Overhang(Node node, Axis axis)
+    {
+        if (words.Shape(node) is not { } shaped || LetterHeight(node) is not { } letters || sizes.Of(node, axis) is not { } box)
+        {
+            return Length.Zero;
+        }
+
+        var ink = PieceShapes.Ink(shaped, letters.Millimetres);
+        var reach = axis == Axis.Across ? Math.Max(-ink.Left, ink.Right) : Math.Max(-ink.Top, ink.Bottom);
+        return Length.Max(Length.Zero, Length.NearestMillimetres(reach - box.Own.Millimetres / 2));
     }
 
     /// <summary>The size of text or of a cut-out word whose size is not written.</summary>

@@ -38,19 +38,6 @@ public sealed record LaidOutCard(
     public bool IsHandedOver => Faces.Any(f => f.ByHand);
 }
 
-/// <summary>The units that bare numbers of a file are in.</summary>
-public enum UnitSystem
-{
-    /// <summary>Inches.</summary>
-    Inches,
-
-    /// <summary>Millimetres.</summary>
-    Millimetres,
-
-    /// <summary>Centimetres.</summary>
-    Centimetres,
-}
-
 /// <summary>Where the fold lies, looking at the front.</summary>
 public enum Fold
 {

@@ -29,7 +29,7 @@ public enum PieceMatter
 /// <param name="Kind">The kind's word in the language, such as <c>panel</c>, <c>mat</c>, <c>star</c>.</param>
 /// <param name="Matter">How it comes about.</param>
 /// <param name="Paint">What it is made of, or the ink.</param>
-/// <param name="Box">The finished box on its face: without wraps, windows or mats.</param>
+/// <param name="Box">Its own box on its face, by which it and what lies on it are placed: without wraps, windows or mats.</param>
 /// <param name="Outline">
 /// The finished outline on its face in millimetres, windows cut out. For ink the inked outline. Empty for a group.
 /// </param>
@@ -80,8 +80,19 @@ public sealed record Piece(
     /// <summary>Depth of a swallowtail's notch at the left and right end; none where straight.</summary>
     public (Length Left, Length Right) Notches { get; init; }
 
-    /// <summary>The box of what is cut: the finished box with its wraps; null for what is not cut from paper.</summary>
-    public Size? Cut => Matter == PieceMatter.Paper ? Box.Grow(Wrap).Size : null;
+    /// <summary>Whether it is bought by its thickness and only cut to length, if at all: foil lines, gems, tape.</summary>
+    public bool IsReadyMade => Matter == PieceMatter.Ready || Kind == "line";
+
+    /// <summary>The box of its finished outline: its own box, unless a window takes a whole edge away.</summary>
+    public Rect Finished { get => _finished ?? Box; init => _finished = value; }
+
+    private readonly Rect? _finished;
+
+    /// <summary>The box of what is cut: that of the finished outline with its wraps; null for what is not cut from paper.</summary>
+    public Size? Cut => Matter == PieceMatter.Paper ? Finished.Grow(Wrap).Size : null;
+
+    /// <summary>How many parts it falls into when it is cut, such as letters that do not touch; 1 for what is not cut from paper.</summary>
+    public int CutParts => Matter == PieceMatter.Paper ? Math.Max(1, Outline.Parts) : 1;
 
     /// <summary>The finished outline where it really lies, with all turns.</summary>
     public Outline TurnedOutline => Turning.IsIdentity ? Outline : Outline.Transform(Turning);

@@ -42,9 +42,9 @@ public static class ReportJson
         }
 
         json.WriteStartObject(name);
-        json.WriteNumberText("mm", ExactNumber.Millimetres(known));
-        json.WriteNumberText("in", ExactNumber.Inches(known));
-        json.WriteString("ruler", RulerText.Inches(known, marks));
+        json.WriteNumberText("mm", LengthFormat.MillimetreNumber(known, 6));
+        json.WriteNumberText("in", LengthFormat.InchNumber(known));
+        json.WriteString("ruler", LengthFormat.Ruler(known, marks));
         json.WriteEndObject();
     }
 

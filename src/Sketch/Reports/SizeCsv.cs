@@ -20,7 +20,7 @@ public static class SizeCsv
     /// <param name="list">The card's pieces.</param>
     /// <param name="file">The name of its file.</param>
     /// <param name="lengths">Inches to 6 decimals, or millimetres.</param>
-    public static void Write(TextWriter output, SizeList list, string file, LengthStyle lengths)
+    public static void Write(TextWriter output, SizeList list, string file, LengthFormat lengths)
     {
         foreach (var row in SizeRow.Of(list, lengths))
         {
@@ -28,7 +28,7 @@ public static class SizeCsv
             string[] cells =
             [
                 CsvText.Words(file), CsvText.Words(list.Card.Title), Face.NameOf(entry.Face), CsvText.Words(row.Path), entry.Kind, row.Count.ToString(CultureInfo.InvariantCulture),
-                lengths.Metric ? "mm" : "in",
+                lengths.Unit,
                 Number(entry.Cut?.Width), Number(entry.Cut?.Height), Number(entry.Finished.Width), Number(entry.Finished.Height),
                 Number(entry.Border?.Left), Number(entry.Border?.Right), Number(entry.Border?.Top), Number(entry.Border?.Bottom),
                 CsvText.Words(row.Role), CsvText.Words(row.Paper),
@@ -36,6 +36,6 @@ public static class SizeCsv
             output.Write(CsvText.Line(cells));
         }
 
-        string Number(Length? length) => length is { } known ? lengths.Metric ? ExactNumber.Millimetres(known) : ExactNumber.Inches(known) : "";
+        string Number(Length? length) => length is { } known ? lengths.Number(known) : "";
     }
 }

@@ -1,4 +1,5 @@
 using Sketch.Panels;
+using Sketch.Units;
 
 namespace Sketch.Reports;
 
@@ -6,7 +7,7 @@ namespace Sketch.Reports;
 internal static class SizeIntroduction
 {
     /// <summary>What the base is, how to score it, and the unit of all sizes.</summary>
-    public static string Of(LaidOutCard card, LengthStyle lengths)
+    public static string Of(LaidOutCard card, LengthFormat lengths)
     {
         var name = card.Base.SizeName is { } size ? $"{size}, " : "";
         var (side, score, from) = card.Base.Fold == Fold.Left
@@ -17,7 +18,7 @@ internal static class SizeIntroduction
     }
 
     /// <summary>The face's name; for an envelope with its size.</summary>
-    public static string Of(LaidOutCard card, FaceKind kind, LengthStyle lengths)
+    public static string Of(LaidOutCard card, FaceKind kind, LengthFormat lengths)
     {
         var envelope = kind is FaceKind.Envelope or FaceKind.EnvelopeBack ? card.Find(kind) : null;
         return envelope is null

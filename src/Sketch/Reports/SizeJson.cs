@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Sketch.Panels;
 
@@ -47,6 +48,9 @@ public static class SizeJson
         json.WriteEndObject();
     }
 
+    /// <summary>A value too small to show is 0 without a sign.</summary>
+    private static string Degrees(double degrees) => ((decimal)Math.Round(degrees, 6)).ToString("0.######", CultureInfo.InvariantCulture);
+
     private static void WriteEntry(Utf8JsonWriter json, SizeEntry entry, int marks)
     {
         json.WriteStartObject();
@@ -56,6 +60,7 @@ public static class SizeJson
         json.WriteString("role", entry.Paint.Role);
         json.WriteString("paper", PaperText.Of(entry.Paint));
         json.WriteNumber("count", 1);
+        json.WriteNumber("parts", entry.Parts);
         json.WriteSize("cut", entry.Cut, marks);
         json.WriteSize("finished", entry.Finished, marks);
         if (entry.Border is { } border)
@@ -76,7 +81,7 @@ public static class SizeJson
         json.WriteLength("left", entry.Place.Left, marks);
         json.WriteLength("top", entry.Place.Top, marks);
         json.WriteEndObject();
-        json.WriteNumberText("turn", ExactNumber.Degrees(entry.Turn));
+        json.WriteNumberText("turn", Degrees(entry.Turn));
         json.WriteLength("raised", entry.Raised.Nanometres == 0 ? null : entry.Raised, marks);
         json.WriteEndObject();
     }

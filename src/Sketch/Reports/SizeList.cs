@@ -27,7 +27,14 @@ public sealed record SizeEntry(
     Insets? Border,
     Place Place,
     double Turn,
-    Length Raised);
+    Length Raised)
+{
+    /// <summary>Whether it is bought by its thickness, which is then named as written.</summary>
+    public bool IsReadyMade { get; init; }
+
+    /// <summary>How many parts its outline falls into when it is cut; 1 for what is not cut.</summary>
+    public int Parts { get; init; } = 1;
+}
 
 /// <summary>The cut size of every piece of a card.</summary>
 /// <param name="Card">The card.</param>
@@ -51,9 +58,13 @@ public sealed record SizeList(LaidOutCard Card, ImmutableArray<SizeEntry> Entrie
         piece.Words?.Text,
         piece.Paint,
         piece.Cut,
-        piece.Box.Size,
+        piece.Finished.Size,
         piece.Border,
-        new(piece.Box.Left, piece.Box.Top),
+        new(piece.Finished.Left, piece.Finished.Top),
         piece.Turn,
-        piece.Raised);
+        piece.Raised)
+    {
+        IsReadyMade = piece.IsReadyMade,
+        Parts = piece.CutParts,
+    };
 }

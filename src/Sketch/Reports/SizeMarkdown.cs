@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Sketch.Units;
 
 namespace Sketch.Reports;
 
@@ -11,7 +12,7 @@ public static class SizeMarkdown
     private static readonly string[] Columns = ["Piece", "What", "Cut", "Finished", "Border", "Role", "Paper", "Count"];
 
     /// <summary>Writes a heading, a sentence on the base and the table, without the columns that are empty in all rows.</summary>
-    public static void Write(TextWriter output, SizeList list, LengthStyle lengths)
+    public static void Write(TextWriter output, SizeList list, LengthFormat lengths)
     {
         output.Write($"## {Escape(list.Card.Title)}\n\n{Escape(SizeIntroduction.Of(list.Card, lengths))}\n\n");
         var rows = SizeRow.Of(list, lengths).Select(Cells).ToList();

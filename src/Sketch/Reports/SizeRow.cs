@@ -1,13 +1,15 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Sketch.Panels;
+using Sketch.Units;
 
 namespace Sketch.Reports;
 
 /// <summary>One line of a size table: pieces that read alike, counted.</summary>
 /// <param name="Path">The path without the numbers of copies, such as <c>front/gem</c>.</param>
 /// <param name="Face">The face; the front for the base.</param>
-/// <param name="What">The kind, with the words on it in quotes.</param>
+/// <param name="What">The kind, with the words on it in quotes, and the number of parts it falls into if there are several.</param>
 /// <param name="Cut">The cut size, or empty for what is not cut from paper.</param>
 /// <param name="Finished">The finished size where it is not the cut size, else empty.</param>
 /// <param name="Border">What a mat shows, else empty.</param>
@@ -31,7 +33,7 @@ internal sealed partial record SizeRow(
     /// The rows of a list, in its order. Copies of one line are one row if they read alike, so equal parts that differ by a nanometre do not
     /// fall apart. Groups are left out: there is nothing to cut or stick.
     /// </summary>
-    public static ImmutableArray<SizeRow> Of(SizeList list, LengthStyle lengths)
+    public static ImmutableArray<SizeRow> Of(SizeList list, LengthFormat lengths)
     {
         var rows = new List<SizeRow>();
         var places = new Dictionary<SizeRow, int>();
@@ -53,14 +55,15 @@ internal sealed partial record SizeRow(
         return [.. rows];
     }
 
-    private static SizeRow RowOf(SizeEntry entry, LengthStyle lengths)
+    private static SizeRow RowOf(SizeEntry entry, LengthFormat lengths)
     {
-        var cut = entry.Cut is { } size ? lengths.Text(size) : "";
-        var finished = lengths.Text(entry.Finished);
+        var cut = entry.Cut is { } size ? Text(size) : "";
+        var finished = Text(entry.Finished);
         return new(
             CopyNumbers().Replace(entry.Path, ""),
             entry.Face,
-            entry.Words is { } words ? $"{entry.Kind} \"{words.ReplaceLineEndings(" / ")}\"" : entry.Kind,
+            (entry.Words is { } words ? $"{entry.Kind} \"{words.ReplaceLineEndings(" / ")}\"" : entry.Kind)
+                + (entry.Parts > 1 ? $", {entry.Parts.ToString(CultureInfo.InvariantCulture)} parts" : ""),
             cut,
             finished == cut ? "" : finished,
             entry.Border is { } border ? lengths.Text(border) : "",
@@ -68,6 +71,8 @@ internal sealed partial record SizeRow(
             PaperOf(entry.Paint),
             entry,
             1);
+
+        string Text(Size size) => entry.IsReadyMade ? lengths.ReadyMade(size) : lengths.Text(size);
     }
 
     /// <summary>Most papers are used front side up, so only the back is named.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Sketch.Panels;
+using Sketch.Units;
 
 namespace Sketch.Reports;
 
@@ -9,7 +10,7 @@ public static class SizeText
     private const int WidestLine = 110;
 
     /// <summary>Writes the table: the base first, then face by face what to cut, from the lowest layer up.</summary>
-    public static void Write(TextWriter output, SizeList list, LengthStyle lengths)
+    public static void Write(TextWriter output, SizeList list, LengthFormat lengths)
     {
         var rows = SizeRow.Of(list, lengths);
         output.Write($"{Printable.Line(list.Card.Title)}\n{Printable.Line(SizeIntroduction.Of(list.Card, lengths))}\n\n");

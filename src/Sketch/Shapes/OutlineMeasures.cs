@@ -50,6 +50,17 @@ public sealed partial record Outline
         }
     }
 
+    /// <summary>How many separate areas it consists of, such as letters that do not touch; none when it is empty.</summary>
+    public int Parts
+    {
+        get
+        {
+            var forwards = SignedArea >= 0;
+            var outer = Contours.Count(c => c.SignedArea >= 0 == forwards);
+            return outer <= 1 ? outer : Polygons.CountOf(this);
+        }
+    }
+
     /// <summary>An upright rectangle on a face.</summary>
     public static Outline Rectangle(Rect rect) => ShapeOutline.Build(Shape.Rectangle, ShapeStyle.Plain, rect);
 

@@ -41,6 +41,13 @@ internal static class Polygons
         return (polygons.TrueForAll(p => p.IsValid) ? United(polygons) : ByWinding(rings), false);
     }
 
+    /// <summary>How many polygons lie inside the outline by the winding rule once those that overlap or share an edge are one.</summary>
+    public static int CountOf(Outline outline)
+    {
+        var area = United([Of(outline)]);
+        return Enumerable.Range(0, area.NumGeometries).Count(i => area.GetGeometryN(i) is Polygon { IsEmpty: false });
+    }
+
     /// <summary>The parts of both as one area.</summary>
     public static Geometry United(IReadOnlyCollection<Geometry> parts) => parts.Count == 0
         ? Factory.CreatePolygon()

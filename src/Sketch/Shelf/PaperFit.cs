@@ -41,7 +41,5 @@ public static class PaperFit
 
     private static bool Fits(Size cut, Size sheet) => cut.Width <= sheet.Width && cut.Height <= sheet.Height;
 
-    private static string Text(Size size, UnitSystem units) => units == UnitSystem.Inches
-        ? $"{RulerText.Inches(size.Width)} x {RulerText.Inches(size.Height)} in"
-        : $"{RulerText.MillimetreNumber(size.Width)} x {RulerText.MillimetreNumber(size.Height)} mm";
+    private static string Text(Size size, UnitSystem units) => $"{units.Format().Text(size)} {units.Format().Unit}";
 }

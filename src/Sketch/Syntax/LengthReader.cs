@@ -63,9 +63,9 @@ internal static class LengthReader
     private static (string Text, string Mark) NearestMark(Numeral number)
     {
         var inches = (decimal)number.Numerator / number.Denominator;
-        var marks = Math.Abs(inches) * 32 < 1 ? 64 : 16;
+        var marks = Math.Abs(inches) * 2 * LengthFormat.RulerMarks < 1 ? LengthFormat.FinestMarks : LengthFormat.RulerMarks;
         var mark = (long)Math.Round(inches * marks, MidpointRounding.AwayFromZero);
-        var text = RulerText.Inches(new(Math.Max(1, Math.Abs(mark)) * (Length.NanometresPerInch / marks)), marks);
-        return ((mark < 0 ? "-" : "") + text, marks == 16 ? "sixteenth" : "sixty-fourth");
+        var text = LengthFormat.Ruler(new(Math.Max(1, Math.Abs(mark)) * (Length.NanometresPerInch / marks)), marks);
+        return ((mark < 0 ? "-" : "") + text, marks == LengthFormat.RulerMarks ? "sixteenth" : "sixty-fourth");
     }
 }

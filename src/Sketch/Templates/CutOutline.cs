@@ -18,7 +18,7 @@ internal static class CutOutline
 
         if (piece.Outline.WithoutHoles().AsRectangle() is not null)
         {
-            return new([.. Outline.Rectangle(piece.Box.Grow(piece.Wrap)).Contours, .. piece.Outline.Contours[1..]]);
+            return new([.. Outline.Rectangle(piece.Finished.Grow(piece.Wrap)).Contours, .. piece.Outline.Contours[1..]]);
         }
 
         return Outline.Union([piece.Outline, .. Ends(piece).Select(Outline.Rectangle)]);
@@ -27,7 +27,7 @@ internal static class CutOutline
     /// <summary>The folds between what is seen and what goes round to the back.</summary>
     public static ImmutableArray<(Point From, Point To)> Folds(Piece piece)
     {
-        var box = Bounds.Of(piece.Box);
+        var box = Bounds.Of(piece.Finished);
         var folds = ImmutableArray.CreateBuilder<(Point, Point)>();
         Add(piece.Wrap.Left, new(box.Left, box.Top), new(box.Left, box.Bottom));
         Add(piece.Wrap.Right, new(box.Right, box.Top), new(box.Right, box.Bottom));
@@ -46,7 +46,7 @@ internal static class CutOutline
 
     private static IEnumerable<Rect> Ends(Piece piece)
     {
-        var (box, wrap) = (piece.Box, piece.Wrap);
+        var (box, wrap) = (piece.Finished, piece.Wrap);
         return new[]
         {
             new Rect(box.Left - wrap.Left, box.Top, wrap.Left, box.Height),

@@ -25,7 +25,7 @@ internal sealed partial record GuideStep(int Number, string Words, ImmutableArra
         var first = copies[0];
         var words = first.Words is { } written && first.Kind != "word" ? $" “{written.Text.ReplaceLineEndings(" ")}”" : "";
         var count = copies.Length > 1 ? string.Create(CultureInfo.InvariantCulture, $", {copies.Length} times") : "";
-        var foam = first.Foam > Length.Zero ? $", on {RulerText.Millimetres(first.Foam)} foam" : "";
+        var foam = first.Foam > Length.Zero ? $", on {LengthFormat.Millimetres(first.Foam)} foam" : "";
         return $"{TemplatePieces.NameOf(first)}{words}{count}{foam}";
     }
 

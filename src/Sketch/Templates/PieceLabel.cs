@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Sketch.Drawing;
-using Sketch.Panels;
 using Sketch.Units;
 
 namespace Sketch.Templates;
@@ -18,8 +16,8 @@ internal sealed class PieceLabel(TemplateLettering lettering)
     /// <summary>The label in several forms, from narrow and tall to wide and flat.</summary>
     public ImmutableArray<TemplateText> Forms(TemplatePiece piece)
     {
-        var (first, second) = Sizes(piece.Cut, piece.IsMetric);
-        var count = $"cut {piece.Count}";
+        var (first, second) = Sizes(piece);
+        var count = piece.CutCount;
         var freed = Freed(piece).ToArray();
         return
         [
@@ -33,19 +31,19 @@ internal sealed class PieceLabel(TemplateLettering lettering)
     /// <summary>The label of a tile; as many lines as it takes in the width.</summary>
     public TemplateText OfTile(TemplatePiece piece, string tile, double width)
     {
-        var (first, second) = Sizes(piece.Cut, piece.IsMetric);
+        var (first, second) = Sizes(piece);
         var freed = Freed(piece).Select(f => $", {f}");
-        return lettering.Set(lettering.Wrap($"{piece.Name}, {tile}, {piece.Material}, {first} ({second}), cut {piece.Count}{string.Concat(freed)}", width));
+        return lettering.Set(lettering.Wrap($"{piece.Name}, {tile}, {piece.Material}, {first} ({second}), {piece.CutCount}{string.Concat(freed)}", width));
     }
 
     private static IEnumerable<string> Freed(TemplatePiece piece) => piece.Freed.GroupBy(f => f.Words(piece.IsMetric))
         .Select(g => g.Count() == 1 ? $"middle frees {g.Key}" : string.Create(CultureInfo.InvariantCulture, $"middle frees {g.Count()} of {g.Key}"));
 
     /// <summary>A size in both units, that of the file first.</summary>
-    public static (string First, string Second) Sizes(Size size, bool isMetric)
+    public static (string First, string Second) Sizes(TemplatePiece piece)
     {
-        var inches = PieceTitle.Size(size, UnitSystem.Inches);
-        var metric = PieceTitle.Size(size, UnitSystem.Millimetres);
-        return isMetric ? (metric, inches) : (inches, metric);
+        return (In(piece.IsMetric), In(!piece.IsMetric));
+
+        string In(bool metric) => piece.IsReadyMade ? new LengthFormat(metric).AboutReadyMade(piece.Cut) : new LengthFormat(metric).About(piece.Cut);
     }
 }

@@ -36,7 +36,7 @@ internal sealed class PieceSheets(double width, double height, TemplateLettering
         var labelHeight = PieceLabel.Room + 4 * TemplateLettering.LineHeight;
         if (Tiles.Of(bare, width, height - labelHeight) is not { } tiles)
         {
-            var (first, second) = PieceLabel.Sizes(piece.Cut, piece.IsMetric);
+            var (first, second) = PieceLabel.Sizes(piece);
             findings.Add(FindingCatalogue.TooLargeForTemplates, piece.Place, $"{piece.Name} is {first} ({second}): that would be more than ten pages in a row to join.", "Make it smaller, or cut it with a ruler by the sizes that \"sizes\" lists.");
             return [];
         }

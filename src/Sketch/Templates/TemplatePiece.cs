@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using Sketch.Drawing;
-using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Units;
 
@@ -29,6 +27,15 @@ public sealed record TemplatePiece(
     bool IsMetric,
     Text.Location Place)
 {
+    /// <summary>Whether it is bought by its thickness, which is then named as written.</summary>
+    public bool IsReadyMade { get; init; }
+
+    /// <summary>How many parts it falls into when it is cut.</summary>
+    public int Parts { get; init; } = 1;
+
+    /// <summary>How many to cut, such as "cut 2, 5 parts each".</summary>
+    public string CutCount => Parts == 1 ? $"cut {Count}" : Count == 1 ? $"cut 1, {Parts} parts" : $"cut {Count}, {Parts} parts each";
+
     /// <summary>The inner cuts together; empty for none.</summary>
     public Outline Hollow => new([.. Freed.SelectMany(f => f.Outline.Contours)]);
 
@@ -51,8 +58,8 @@ public sealed record FreedPart(Outline Outline, Bounds Reusable)
     /// <summary>The size for people, cut off to whole sixteenths of an inch or millimetres, so that it can be cut from the part.</summary>
     public string Words(bool isMetric)
     {
-        var step = isMetric ? Length.NanometresPerMillimetre : Length.NanometresPerInch / 16;
-        return PieceTitle.Size(new(Down(Reusable.Width, step), Down(Reusable.Height, step)), isMetric ? UnitSystem.Millimetres : UnitSystem.Inches);
+        var lengths = new LengthFormat(isMetric);
+        return lengths.About(new Size(Down(Reusable.Width, lengths.Step.Nanometres), Down(Reusable.Height, lengths.Step.Nanometres)));
     }
 
     /// <summary>Cut off to whole steps; what misses a step by less than the search for the rectangle strays counts as that step.</summary>

@@ -71,7 +71,11 @@ internal static partial class TemplatePieces
                 null,
                 freed,
                 isMetric,
-                piece.Location);
+                piece.Location)
+            {
+                IsReadyMade = piece.IsReadyMade,
+                Parts = piece.CutParts,
+            };
         }
     }
 

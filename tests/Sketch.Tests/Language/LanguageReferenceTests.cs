@@ -47,8 +47,8 @@ public class LanguageReferenceTests
         {
             var path = written.Split("  ")[0];
             var piece = card.Pieces.Single(p => p.Path == path);
-            Assert.Equal(written, $"{path}  {Text(piece.Box.Width, card)} x {Text(piece.Box.Height, card)}"
-                + (written.Contains(" at ", StringComparison.Ordinal) ? $" at {Text(piece.Box.Left, card)}, {Text(piece.Box.Top, card)}" : ""));
+            Assert.Equal(written, $"{path}  {Text(piece.Finished.Width, card)} x {Text(piece.Finished.Height, card)}"
+                + (written.Contains(" at ", StringComparison.Ordinal) ? $" at {Text(piece.Finished.Left, card)}, {Text(piece.Finished.Top, card)}" : ""));
         }
     }
 
@@ -129,5 +129,5 @@ public class LanguageReferenceTests
     private static string Format(string content) => Formatter.Format(new SourceText("example.card", content), new FindingBag())!;
 
     private static string Text(Length length, LaidOutCard card) =>
-        card.Units == UnitSystem.Inches ? RulerText.Inches(length, 64) : RulerText.Millimetres(length);
+        card.Units == UnitSystem.Inches ? LengthFormat.Ruler(length, 64) : LengthFormat.Millimetres(length);
 }

@@ -97,7 +97,7 @@ public class RuleTests
     public void A_row_that_steps_down_goes_down_each_time()
     {
         var card = Laid.OnA2("  3 square 1, in a row, step down 1/4, left 0, top 0, of red");
-        Assert.Equal(["0", "1/4", "1/2"], Enumerable.Range(1, 3).Select(i => RulerText.Inches(card.Piece($"front/square[{i}]").Box.Top)));
+        Assert.Equal(["0", "1/4", "1/2"], Enumerable.Range(1, 3).Select(i => LengthFormat.Ruler(card.Piece($"front/square[{i}]").Box.Top)));
     }
 
     [Fact]

@@ -84,7 +84,7 @@ public class LayoutPropertyTests
 
     private static string Mats(int[] borders) => string.Concat(borders.Select(b => $"    mat, border {In(b)}, of navy\n"));
 
-    private static string In(int sixteenths) => RulerText.Inches(Sixteenths(sixteenths));
+    private static string In(int sixteenths) => LengthFormat.Ruler(Sixteenths(sixteenths));
 
     private static string Mm(int sixteenths) => (sixteenths * 25.4m / 16).ToString(CultureInfo.InvariantCulture);
 

@@ -1,6 +1,6 @@
 using Sketch.Drawing;
+using Sketch.Panels;
 using Sketch.Planning;
-using Sketch.Reports;
 using Sketch.Units;
 using Xunit;
 
@@ -12,7 +12,7 @@ public sealed class PieceLabelsTests
     public void The_name_stands_on_the_first_piece_that_holds_it()
     {
         var (plan, world) = (PlanRun.Of("batch \"Cut\"\nstash \"shelf.stash\"\ncut 2 of 4 x 4 from gulls\n").Plan!, new TestSurroundings());
-        var labels = new PieceLabels(new PlanPages(plan, world).Work[0], LengthStyle.For(Panels.UnitSystem.Inches), new(world), []);
+        var labels = new PieceLabels(new PlanPages(plan, world).Work[0], UnitSystem.Inches.Format(), new(world), []);
         Assert.False(labels.AddPiece("A", new(0, 0, 1, 1)));
 
         labels.AddPiece("A", new(10, 10, 110, 110));

@@ -26,6 +26,7 @@ public class SizeJsonTests
     [InlineData(69_850_000, "{\"l\":{\"mm\":69.85,\"in\":2.75,\"ruler\":\"23/4\"}}")]
     [InlineData(1_587_500, "{\"l\":{\"mm\":1.5875,\"in\":0.0625,\"ruler\":\"1/16\"}}")]
     [InlineData(33_866_667, "{\"l\":{\"mm\":33.866667,\"in\":1.333333,\"ruler\":\"15/16+\"}}")]
+    [InlineData(793_750, "{\"l\":{\"mm\":0.79375,\"in\":0.03125,\"ruler\":\"1/32\"}}")]
     [InlineData(0, "{\"l\":{\"mm\":0,\"in\":0,\"ruler\":\"0\"}}")]
     [InlineData(-1_587_500, "{\"l\":{\"mm\":-1.5875,\"in\":-0.0625,\"ruler\":\"-1/16\"}}")]
     public void Lengths_are_exact_decimals(long nanometres, string json) => Assert.Equal(json, LengthJson(new(nanometres)));
@@ -40,7 +41,7 @@ public class SizeJsonTests
 
     [Fact]
     public void A_piece_tells_all_that_is_to_be_told() => Assert.Equal(
-        ["path", "face", "kind", "role", "paper", "count", "cut", "finished", "border", "place", "turn", "raised"],
+        ["path", "face", "kind", "role", "paper", "count", "parts", "cut", "finished", "border", "place", "turn", "raised"],
         Piece("front/sky").EnumerateObject().Select(p => p.Name));
 
     [Fact]

@@ -9,8 +9,8 @@ namespace Sketch.Tests.Reports;
 
 public class SizeTextTests
 {
-    private static string Table(LaidOutCard card, LengthStyle? lengths = null) =>
-        Written(o => SizeText.Write(o, SizeList.Of(card), lengths ?? LengthStyle.For(card.Units)));
+    private static string Table(LaidOutCard card, LengthFormat? lengths = null) =>
+        Written(o => SizeText.Write(o, SizeList.Of(card), lengths ?? card.Units.Format()));
 
     [Fact]
     public void The_table_reads_as_a_maker_writes_a_cutting_list() => Assert.Equal(

@@ -18,41 +18,74 @@ public class LengthTests
     [InlineData(32 * Sixteenth, "2")]
     [InlineData(Sixteenth + 1, "1/16 +")]
     [InlineData(Sixteenth - 1, "1/16 -")]
-    [InlineData(Sixteenth / 2, "0 +")]
     [InlineData(3 * Sixteenth / 2, "1/16 +")]
     [InlineData(3 * Sixteenth / 2 + 1, "1/8 -")]
     [InlineData(-42 * Sixteenth, "-2 5/8")]
     [InlineData(-Sixteenth - 1, "-1/16 -")]
     public void The_nearest_mark_is_named_and_ties_go_to_the_smaller(long nanometres, string text) =>
-        Assert.Equal(text, RulerText.Inches(new(nanometres)));
+        Assert.Equal(text, LengthFormat.Ruler(new(nanometres)));
+
+    [Theory]
+    [InlineData(Sixteenth / 2, 16, "1/32")]
+    [InlineData(Sixteenth / 4, 16, "1/64")]
+    [InlineData(Sixteenth / 4, 32, "1/64")]
+    [InlineData(Sixteenth / 2 - 1, 16, "1/16 -")]
+    [InlineData(11, 64, "1/64 -")]
+    [InlineData(-Sixteenth / 2, 16, "-1/32")]
+    [InlineData(-11, 16, "-1/16 +")]
+    public void What_would_come_to_no_mark_is_named_exactly_or_as_less_than_the_first(long nanometres, int marks, string text) =>
+        Assert.Equal(text, LengthFormat.Ruler(new(nanometres), marks));
+
+    [Fact]
+    public void Crumbs_of_sharing_are_nothing_and_a_bit() => Assert.Equal(("0 +", "0"), (LengthFormat.Ruler(new(1)), LengthFormat.MillimetreNumber(new(1))));
+
+    [Fact]
+    public void No_size_is_written_as_nothing() =>
+        Gen.Select(Gen.OneOf(Gen.Long[11, 2_000_000], Gen.Long[11, 20_000]), Gen.Bool, Gen.OneOf(16, 32, 64)).Sample(
+            (nanometres, metric, marks) =>
+            {
+                var (lengths, length) = (new LengthFormat(metric, marks), new Length(nanometres));
+                string[] written = [lengths.Text(length), lengths.Written(length), lengths.About(length), LengthFormat.Exact(length), lengths.Text(lengths.Nearest(length))];
+                return written.All(w => w.TrimEnd(' ', '+', '-') is not ("0" or "0 in" or "0 mm" or "about 0 in"));
+            },
+            iter: 300);
+
+    [Theory]
+    [InlineData(false, Sixteenth / 3, Sixteenth)]
+    [InlineData(false, 3 * Sixteenth / 2, Sixteenth)]
+    [InlineData(false, 3 * Sixteenth / 2 + 1, 2 * Sixteenth)]
+    [InlineData(true, 1_500_000, 1_000_000)]
+    [InlineData(true, 400_000, 1_000_000)]
+    public void The_nearest_step_is_never_none(bool metric, long nanometres, long nearest) =>
+        Assert.Equal(nearest, new LengthFormat(metric).Nearest(new(nanometres)).Nanometres);
 
     [Theory]
     [InlineData(16, "1/16 +")]
     [InlineData(32, "3/32")]
     [InlineData(64, "3/32")]
-    public void Finer_rulers_have_more_marks(int marks, string text) => Assert.Equal(text, RulerText.Inches(Length.Inch(0, 3, 32), marks));
+    public void Finer_rulers_have_more_marks(int marks, string text) => Assert.Equal(text, LengthFormat.Ruler(Length.Inch(0, 3, 32), marks));
 
     [Theory]
     [InlineData(69_850_000, "69.85 mm")]
     [InlineData(1, "0 mm")]
     [InlineData(5_000, "0.01 mm")]
     [InlineData(-1_500_000, "-1.5 mm")]
-    public void Millimetres_have_two_decimals_at_most(long nanometres, string text) => Assert.Equal(text, RulerText.Millimetres(new(nanometres)));
+    public void Millimetres_have_two_decimals_at_most(long nanometres, string text) => Assert.Equal(text, LengthFormat.Millimetres(new(nanometres)));
 
     [Fact]
     public void What_is_printed_in_64ths_reads_as_the_same_length() =>
-        SixtyFourths.Where(l => l > Length.Zero).Sample(l => Assert.Equal(l, Reading.Length(RulerText.Inches(l, 64))), iter: 300);
+        SixtyFourths.Where(l => l > Length.Zero).Sample(l => Assert.Equal(l, Reading.Length(LengthFormat.Ruler(l, 64))), iter: 300);
 
     [Fact]
     public void What_is_printed_in_millimetres_reads_as_the_same_length() =>
-        Gen.Long[1, 10_000_000_000].Sample(n => Assert.Equal(new(n), Reading.Length(RulerText.MillimetreNumber(new(n), 6), "mm")), iter: 300);
+        Gen.Long[1, 10_000_000_000].Sample(n => Assert.Equal(new(n), Reading.Length(LengthFormat.MillimetreNumber(new(n), 6), "mm")), iter: 300);
 
     [Fact]
     public void The_named_mark_is_within_half_a_mark() => Gen.Long[0, 1_000_000_000].Sample(
         n =>
         {
-            var mark = Mark(RulerText.Inches(new(n)));
-            return (mark - new Length(n)).Abs().Nanometres * 2 <= Sixteenth;
+            var mark = Mark(LengthFormat.Ruler(new(n)));
+            return n * 2 <= Sixteenth || (mark - new Length(n)).Abs().Nanometres * 2 <= Sixteenth;
         },
         iter: 300);
 

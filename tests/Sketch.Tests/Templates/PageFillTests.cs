@@ -35,7 +35,7 @@ public sealed class PageFillTests
 
         return Laid.Out(text.ToString());
 
-        static string Sixteenths(int count) => RulerText.Inches(Length.Inch(0, count, 16));
+        static string Sixteenths(int count) => LengthFormat.Ruler(Length.Inch(0, count, 16));
     }
 
     private static void HasFewPages(CardTemplates templates)

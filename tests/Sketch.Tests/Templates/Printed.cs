@@ -23,7 +23,10 @@ internal static class Printed
     public const string Shapes =
         "card \"Test\"\nbase 3 x 4, fold left, of white\nfront\n  field: panel 2 x 3, of blue\n    disc: circle 1 1/2, of red\n  band: strip 2 1/2 x 1/4, bottom 0, of cream, wrap 1/4\n";
 
-    public static CardTemplates Of(string text, TemplateOptions? options = null) => Of([Laid.Out(text, Surroundings)], options);
+    /// <summary>A card whose words are set in the tool's own font.</summary>
+    public static LaidOutCard Lay(string text) => Laid.Out(text, Surroundings);
+
+    public static CardTemplates Of(string text, TemplateOptions? options = null) => Of([Lay(text)], options);
 
     public static CardTemplates Of(IReadOnlyList<LaidOutCard> cards, TemplateOptions? options = null)
     {
