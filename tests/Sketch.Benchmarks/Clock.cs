@@ -54,7 +54,8 @@ internal static class Clock
         return sorted[(int)Math.Round(share * (sorted.Length - 1))];
     }
 
-    private static double ProcessorOfChildren()
+    /// <summary>Milliseconds of processor, user and system, of all programs started here that have ended.</summary>
+    public static double ProcessorOfChildren()
     {
         var usage = new long[UsageLength];
         return getrusage(FinishedChildren, usage) == 0

@@ -25,7 +25,7 @@ public class Growth
     private LaidOutCard? _card;
     private string _svg = "";
 
-    [Params(1_000, 10_000, 100_000)]
+    [Params(20, 200, 2_000)]
     public int Pieces { get; set; }
 
     [GlobalSetup]

@@ -15,7 +15,7 @@ internal static class Program
         ["variants", var tool, var stash, .. var rest] => VariantSheets.Run(tool, stash, Number(rest, 3)),
         ["typing", .. var rest] => Typing.Run(Number(rest, 200)),
         ["planning", var batch, .. var rest] => PlanningTimes.Run(batch, Number(rest, 200)),
-        ["hostile", var tool] => HostileRuns.Run(tool),
+        ["hostile", var tool, .. var names] => HostileRuns.Run(tool, names),
         _ => Benchmarks(args),
     };
 

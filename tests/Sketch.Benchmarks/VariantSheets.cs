@@ -36,7 +36,7 @@ internal static class VariantSheets
                 var (ours, peers, peak) = (new List<double>(), new List<double>(), 0.0);
                 for (var i = 0; i < times; i++)
                 {
-                    var (_, seconds, most) = HostileRuns.Measure(
+                    var (_, seconds, _, most) = HostileRuns.Measure(
                         tool, "variants", card, "--stash", stash, "--out", folder, "--as", "png", "--dpi", $"{Dpi}", "--limit", $"{limit}");
                     ours.Add(seconds * 1000);
                     peak = Math.Max(peak, most);

@@ -1,13 +1,14 @@
 using System.Text;
 using System.Text.Unicode;
+using Sketch.Syntax;
 
 namespace Sketch.Output.Files;
 
 /// <summary>Tells text from other content.</summary>
 public static class TextContent
 {
-    /// <summary>Largest text file that is read.</summary>
-    public const int Limit = 10_000_000;
+    /// <summary>Bytes of the largest text file that is read: a character takes at most four in UTF-8.</summary>
+    public const int Limit = 4 * Limits.Characters;
 
     private static ReadOnlySpan<byte> Utf8Mark => [0xEF, 0xBB, 0xBF];
 

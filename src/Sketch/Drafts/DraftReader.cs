@@ -18,12 +18,6 @@ internal delegate CardDraft RefitCard(CardDraft card, CardDraft other, RefitWhat
 /// <summary>Reads the outline of a card file into a draft.</summary>
 internal sealed class DraftReader
 {
-    /// <summary>How many cards may be like one another in a chain.</summary>
-    private const int LikeLimit = 20;
-
-    /// <summary>How many lines a card may have besides those that lie on others. No card needs a twentieth of it.</summary>
-    private const int LineLimit = 2_000;
-
     private readonly SourceText _source;
     private readonly ISurroundings _surroundings;
     private readonly FindingBag _findings;
@@ -54,13 +48,13 @@ internal sealed class DraftReader
         RefitLine? refit = null;
         LikeDraft? like = null;
         // Lines indented under the title say the same as lines below it.
-        if (title.Children.Length + file.Lines.Length > LineLimit)
+        if (title.Children.Length + file.Lines.Length > Limits.Lines)
         {
             var lines = title.Children.Length + file.Lines.Length;
-            Report(FindingCatalogue.BadCount, title.Span, $"The card has {lines:N0} lines without indentation, but at most {LineLimit:N0} are read.", "Is this the right file? Pieces are indented under their face.");
+            Report(FindingCatalogue.BadCount, title.Span, $"The card has {lines:N0} lines without indentation, but at most {Limits.Lines:N0} are read.", "Is this the right file? Pieces are indented under their face.");
         }
 
-        foreach (var line in title.Children.Concat(file.Lines.Skip(1)).Take(LineLimit))
+        foreach (var line in title.Children.Concat(file.Lines.Skip(1)).Take(Limits.Lines))
         {
             switch (line)
             {
@@ -143,9 +137,9 @@ internal sealed class DraftReader
             return new(null);
         }
 
-        if (_chain.Length > LikeLimit)
+        if (_chain.Length > Limits.LikeCards)
         {
-            Report(FindingCatalogue.FileCircle, line.Words.Span, $"More than {LikeLimit} cards are each like the next.", "Let this card be like one nearer to the first.");
+            Report(FindingCatalogue.FileCircle, line.Words.Span, $"More than {Limits.LikeCards} cards are each like the next.", "Let this card be like one nearer to the first.");
             return new(null);
         }
 

@@ -20,13 +20,20 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
             var piece = line switch
             {
                 PieceLine { Head.Kind: "mat" } => Misplaced(line, "A mat lies beneath a piece, but here is none.", "Indent it under its piece."),
+                PieceLine { Head.Count: { IsMended: true } } p => ReadUncounted(p, parts),
                 PieceLine p => ReadPiece(p, parts),
                 UseLine use => ReadUse(use, parts),
                 BadLine bad => Damaged(bad),
                 ItemLine => Misplaced(line, "An item line changes a copy, but there are no copies above it.", "Indent it under a line with a count, such as 3 gem 1/8."),
                 _ => Misplaced(line, "This line cannot lie on a face or piece.", "Only pieces go here: panel, strip, star, text …"),
             };
-            if (line is BadLine { Name: { } broken })
+            var broken = line switch
+            {
+                BadLine bad => bad.Name,
+                PieceLine { Head.Count: { IsMended: true } } uncounted => uncounted.Name,
+                _ => null,
+            };
+            if (broken is not null)
             {
                 BrokenNames.Add(broken.Text);
             }
@@ -60,9 +67,16 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
     };
 
     /// <summary>A piece of which only the name could be read, kept so that lines that speak of it are not told for nothing.</summary>
-    private PieceDraft? Damaged(BadLine line) => line.Tokens.Tokens is [{ Kind: TokenKind.Word } name, { Kind: TokenKind.Colon }, ..]
+    private PieceDraft? Damaged(LineSyntax line) => line.Tokens.Tokens is [{ Kind: TokenKind.Word } name, { Kind: TokenKind.Colon }, ..]
         ? new() { Name = name.Text, Kind = "group", IsDamaged = true, Location = At(line.Span) }
         : null;
+
+    /// <summary>A line whose count is out of range is read for its other mistakes, but no copy of it is laid out.</summary>
+    private PieceDraft? ReadUncounted(PieceLine line, ImmutableDictionary<string, PartDraft> parts)
+    {
+        ReadPiece(line, parts);
+        return Damaged(line);
+    }
 
     public ImmutableArray<DraftClause> ReadClauses(LineSyntax line)
     {
@@ -157,6 +171,10 @@ internal sealed class PieceReader(SourceText source, FindingBag findings)
                 case PieceLine { Head.Kind: "mat" } mat when IdleClauses.IsInkOrHole(draft.Kind) || draft.Kind == "group":
                     findings.Add(FindingCatalogue.Misplaced, At(mat.Span), $"A mat lies beneath paper, but {Article(draft.Kind)} {draft.Kind} is none.",
                         draft.Kind == "window" ? "For a border round a window write frame 1/8, around it." : "Put it on a panel, and the mat beneath that.");
+                    break;
+                case PieceLine { Head.Kind: "mat" } mat when draft.Mats.Length + mats.Count >= Limits.Mats:
+                    findings.Add(FindingCatalogue.TooManyPieces, At(mat.Span), $"This piece has more than {Limits.Mats} mats; this one is left out.",
+                        "Take mats away, or put the piece and some of its mats on a panel.");
                     break;
                 case PieceLine { Head.Kind: "mat" } mat:
                     mats.Add(ReadMat(mat, IdleClauses.Repeats(draft)));

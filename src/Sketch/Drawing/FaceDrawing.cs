@@ -18,6 +18,9 @@ internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions d
     /// <summary>Characters after which further pieces show no figures, so that a picture stays of a size that can be opened.</summary>
     private const int FigureLimit = 24_000_000;
 
+    /// <summary>Pieces on foam from which a face is crowded; each of their soft shadows is painted many times over.</summary>
+    private const int CrowdedFrom = 400;
+
     private readonly PieceDrawing _drawing = new(definitions, ids, dotsPerInch);
 
     /// <summary>The envelope that a side belongs to: as the file speaks of that side, else of the other; null when of neither.</summary>
@@ -136,6 +139,7 @@ internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions d
             seen.Add((piece, design));
         }
 
+        _drawing.IsCrowded = seen.Count(s => s.Design.Lift > Shadow.FlatHeight) >= CrowdedFrom;
         var shared = new Dictionary<PieceDesign, string>();
         foreach (var (piece, design) in seen)
         {

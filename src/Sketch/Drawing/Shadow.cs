@@ -16,16 +16,20 @@ internal static class Shadow
 
     private const int MostLayers = 11;
 
+    /// <summary>What is left of a soft shadow on a crowded face.</summary>
+    private const int FewestLayers = 3;
+
     /// <summary>Draws the shadow of an outline.</summary>
     /// <param name="svg">Where it goes.</param>
     /// <param name="cutId">The id of the outline's path.</param>
     /// <param name="height">Millimetres above what it falls on.</param>
     /// <param name="degrees">The clockwise turn of the piece: the shadow falls to the lower right of the face all the same.</param>
-    internal static void Draw(SvgWriter svg, string cutId, double height, double degrees)
+    /// <param name="isCrowded">Whether the face has so many raised pieces that their shadows are kept simple.</param>
+    internal static void Draw(SvgWriter svg, string cutId, double height, double degrees, bool isCrowded)
     {
         var fall = Affine.Turn(-degrees, default).Apply(new(height * 0.34, height * 0.46));
         var softness = 0.25 + 0.62 * height;
-        var layers = Math.Clamp((int)Math.Ceiling(softness / 0.15), 3, MostLayers);
+        var layers = Math.Clamp((int)Math.Ceiling(softness / 0.15), FewestLayers, isCrowded ? FewestLayers : MostLayers);
         var darkness = 0.2 + 0.1 * Math.Min(1, height / 2);
         var opacity = 1 - Math.Pow(1 - darkness, 1.0 / layers);
 

@@ -10,18 +10,8 @@ namespace Sketch.Layout;
 /// <summary>Makes a node for every piece of a draft: parts, repeats and items are spelt out.</summary>
 internal sealed class NodeBuilder(FindingBag findings)
 {
-    /// <summary>The most pieces with mats that a card is laid out with.</summary>
-    public const int PieceLimit = 200_000;
-
-    /// <summary>The most letters, counted on every copy: each is drawn by its outline.</summary>
-    public const long LetterLimit = 100_000;
-
-    /// <summary>How deep pieces may lie on pieces once the parts are spelt out.</summary>
-    private const int DepthLimit = 2 * Parser.DepthLimit;
-
-    private readonly PieceCount _count = new(DepthLimit);
-    private long _pieces;
-    private long _letters;
+    private readonly PieceCount _count = new(Limits.DepthWithParts);
+    private Amount _amount;
     private bool _full;
     private bool _deep;
 
@@ -48,12 +38,12 @@ internal sealed class NodeBuilder(FindingBag findings)
 
     private List<Unit> BuildUnits(ImmutableArray<PieceDraft> drafts, Node? parent, FaceScope face, int depth)
     {
-        if (depth >= DepthLimit && drafts is [var deep, ..])
+        if (depth >= Limits.DepthWithParts && drafts is [var deep, ..])
         {
             if (!_deep)
             {
                 _deep = true;
-                findings.Add(FindingCatalogue.TooDeep, deep.Location, $"With its parts spelt out, the card has pieces more than {DepthLimit} deep here.", "Let parts use fewer parts.");
+                findings.Add(FindingCatalogue.TooDeep, deep.Location, $"With its parts spelt out, the card has pieces more than {Limits.DepthWithParts} deep here.", "Let parts use fewer parts.");
             }
 
             return [];
@@ -66,8 +56,8 @@ internal sealed class NodeBuilder(FindingBag findings)
         var units = new List<Unit>(drafts.Length);
         foreach (var draft in drafts)
         {
-            // A part of parts that has too many pieces is left out as a whole, which is known before it is spelt out.
-            if (_full || (depth == 0 && draft.Children.Length > 0 && !HasRoomFor(draft, _count.Of(draft))))
+            // A line that makes too many pieces is left out as a whole, which is known before they are spelt out.
+            if (_full || (depth == 0 && !HasRoomFor(draft, _count.Of(draft))))
             {
                 break;
             }
@@ -132,16 +122,21 @@ internal sealed class NodeBuilder(FindingBag findings)
 
     private bool Take(PieceDraft draft)
     {
-        var (pieces, letters) = (PieceCount.OneCopy(draft), PieceCount.LettersOf(draft));
-        var fits = HasRoomFor(draft, (pieces, letters));
-        _pieces += pieces;
-        _letters += letters;
+        var one = PieceCount.OneCopy(draft);
+        var fits = HasRoomFor(draft, one);
+        _amount += one;
         return fits;
     }
 
-    private bool HasRoomFor(PieceDraft draft, (long Pieces, long Letters) more)
+    private bool HasRoomFor(PieceDraft draft, Amount more)
     {
-        if (_pieces + more.Pieces <= PieceLimit && _letters + more.Letters <= LetterLimit)
+        var (total, here) = (_amount + more, more);
+        var (limit, all, added, what) =
+            total.Pieces > Limits.Pieces ? (Limits.Pieces, total.Pieces, here.Pieces, "pieces with mats")
+            : total.Letters > Limits.Letters ? (Limits.Letters, total.Letters, here.Letters, "letters")
+            : total.CutOut > Limits.CutOutLetters ? (Limits.CutOutLetters, total.CutOut, here.CutOut, "letters cut out as words")
+            : default;
+        if (what is null)
         {
             return true;
         }
@@ -149,8 +144,12 @@ internal sealed class NodeBuilder(FindingBag findings)
         if (!_full)
         {
             _full = true;
-            var most = _pieces + more.Pieces > PieceLimit ? $"{PieceLimit:N0} pieces" : $"{LetterLimit:N0} letters";
-            findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {most}; the rest is left out.", "Make fewer copies.");
+            var fitting = (limit - (all - added)) * PieceCount.CopiesOf(draft) / added;
+            findings.Add(FindingCatalogue.TooManyPieces, draft.Location,
+                $"Here the card has more than {limit:N0} {what}; this line and the rest are left out.",
+                draft.Count > 1 && fitting > 1 ? $"Make at most {fitting:N0} copies."
+                : what == "pieces with mats" ? "Make fewer copies, or divide the pieces between several cards."
+                : "Write fewer words, or make fewer copies.");
         }
 
         return false;
@@ -178,10 +177,10 @@ internal sealed class NodeBuilder(FindingBag findings)
         var draft = unit.Draft;
         var clause = draft.Find<ArrangeClause>();
         var count = PieceCount.CopiesOf(draft);
-        if (count > Parser.CountLimit)
+        if (count > Limits.Copies)
         {
-            findings.Add(FindingCatalogue.BadCount, draft.LocationOf(clause), $"A grid of {clause!.Across} x {clause.Down} is more than {Parser.CountLimit:N0} copies.", "Make fewer copies.");
-            count = Parser.CountLimit;
+            findings.Add(FindingCatalogue.BadCount, draft.LocationOf(clause), $"A grid of {clause!.Across} x {clause.Down} is more than {Limits.Copies:N0} copies, so none is made.", $"Write a grid of at most {Limits.Copies:N0}, such as 40 x 50.");
+            count = 0;
         }
 
         if (clause is { Down: { } down } && (long)clause.Across * down < count)

@@ -4,7 +4,7 @@ using Sketch.Syntax;
 namespace Sketch.Layout;
 
 /// <summary>
-/// How many pieces and letters a draft comes to once copies and parts are spelt out, found without spelling them out: what parts use in
+/// How much a draft comes to once copies and parts are spelt out, found without spelling them out: what parts use in
 /// common is counted once and multiplied.
 /// </summary>
 /// <param name="deepest">The depth below which nothing is laid out.</param>
@@ -13,10 +13,10 @@ internal sealed class PieceCount(int deepest)
     // Far above every limit, and far enough below the largest number to be multiplied by any count of copies.
     private const long Most = 1L << 40;
 
-    private readonly Dictionary<PieceDraft, (long Pieces, long Letters)> _known = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<PieceDraft, Amount> _known = new(ReferenceEqualityComparer.Instance);
 
-    /// <summary>Pieces with their mats, and letters, of all copies of a draft and of what lies on them.</summary>
-    public (long Pieces, long Letters) Of(PieceDraft draft, int depth = 0)
+    /// <summary>What all copies of a draft and what lies on them come to.</summary>
+    public Amount Of(PieceDraft draft, int depth = 0)
     {
         if (depth >= deepest)
         {
@@ -29,34 +29,45 @@ internal sealed class PieceCount(int deepest)
         }
 
         var copies = CopiesOf(draft);
-        var (pieces, letters) = (copies * OneCopy(draft), copies * LettersOf(draft));
+        var amount = OneCopy(draft) * copies;
         foreach (var child in draft.Children)
         {
-            var on = Of(child, depth + 1);
-            (pieces, letters) = (pieces + copies * on.Pieces, letters + copies * on.Letters);
+            amount += Of(child, depth + 1) * copies;
         }
 
         foreach (var item in draft.Items)
         {
             foreach (var child in item.Children)
             {
-                var on = Of(child, depth + 1);
-                var changed = Math.Min(item.Items.Length, copies);
-                (pieces, letters) = (pieces + changed * on.Pieces, letters + changed * on.Letters);
+                amount += Of(child, depth + 1) * Math.Min(item.Items.Length, copies);
             }
         }
 
-        return _known[draft] = (Math.Min(pieces, Most), Math.Min(letters, Most));
+        return _known[draft] = amount.AtMost(Most);
     }
 
-    /// <summary>A piece with its mats.</summary>
-    public static int OneCopy(PieceDraft draft) => 1 + draft.Mats.Length;
-
-    /// <summary>The letters of one copy: one text where there are as many texts as copies, else all of them.</summary>
-    public static long LettersOf(PieceDraft draft) =>
-        draft.Texts.Length == draft.Count ? draft.Texts.Max(t => (long)t.Text.Length) : draft.Texts.Sum(t => (long)t.Text.Length);
+    /// <summary>A piece with its mats. Its letters are those of one text where there are as many texts as copies, else of all of them.</summary>
+    public static Amount OneCopy(PieceDraft draft)
+    {
+        var letters = draft.Texts.Length == draft.Count ? draft.Texts.Max(t => (long)t.Text.Length) : draft.Texts.Sum(t => (long)t.Text.Length);
+        return new(1 + draft.Mats.Length, letters, draft.Kind == "word" ? letters : 0);
+    }
 
     /// <summary>How many copies a line asks for, up to one more than a line may have.</summary>
     public static long CopiesOf(PieceDraft draft) =>
-        draft.Count ?? (draft.Find<ArrangeClause>() is { Down: { } rows } grid ? Math.Min((long)grid.Across * rows, Parser.CountLimit + 1) : 1);
+        draft.Count ?? (draft.Find<ArrangeClause>() is { Down: { } rows } grid ? Math.Min((long)grid.Across * rows, Limits.Copies + 1) : 1);
+}
+
+/// <summary>What counts against the limits of a card.</summary>
+/// <param name="Pieces">Pieces with their mats.</param>
+/// <param name="Letters">Letters, inked or cut out.</param>
+/// <param name="CutOut">Letters that are cut out as words.</param>
+internal readonly record struct Amount(long Pieces, long Letters, long CutOut)
+{
+    public static Amount operator +(Amount a, Amount b) => new(a.Pieces + b.Pieces, a.Letters + b.Letters, a.CutOut + b.CutOut);
+
+    public static Amount operator *(Amount amount, long times) => new(amount.Pieces * times, amount.Letters * times, amount.CutOut * times);
+
+    /// <summary>The same, each number cut off at a most.</summary>
+    public Amount AtMost(long most) => new(Math.Min(Pieces, most), Math.Min(Letters, most), Math.Min(CutOut, most));
 }

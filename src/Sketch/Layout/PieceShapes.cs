@@ -14,6 +14,9 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     /// <summary>Thickness of a writing line in millimetres.</summary>
     private const double RuleThickness = 0.3;
 
+    /// <summary>Corners and curves from which an outline is long: a word of eighty letters.</summary>
+    private const int LongOutline = 2_000;
+
     /// <summary>A piece's own outline; empty where there is nothing to draw.</summary>
     public Outline Own(Node node, Rect box)
     {
@@ -35,17 +38,47 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     }
 
     /// <summary>
-    /// A mat's outline: rectangles keep sharp corners; every other outline is grown by the border with round joins, holes closed.
-    /// A mat of a plain size, or with borders that differ, is the same shape at that size.
+    /// The outlines of a piece (0) and its mats outwards: rectangles keep sharp corners; every other outline is grown by the border with round
+    /// joins, holes closed. A mat of a plain size, or with borders that differ, is the same shape at that size.
     /// </summary>
-    public static Outline Mat(Node node, int layer, Outline own, Rect ownBox, Rect box)
+    public static Outline[] WithMats(Node node, Outline own, Rect[] boxes)
+    {
+        var layers = new Outline[boxes.Length];
+        layers[0] = own;
+
+        // A mat is plainer than what it lies behind, so that growing it further takes less work than growing a long outline again.
+        var isLong = own.Corners > LongOutline;
+        var (from, fromBox) = (isLong ? own.WithoutHoles() : own, boxes[0]);
+        for (var layer = 1; layer < layers.Length; layer++)
+        {
+            var box = boxes[layer];
+            if (EvenBorder(node, layer, boxes[0], box) is null || !isLong || EvenBorder(node, layer, fromBox, box) is not { } grown)
+            {
+                layers[layer] = Mat(node, layer, own, boxes[0], box);
+                continue;
+            }
+
+            layers[layer] = from.Grow(grown.Millimetres);
+            (from, fromBox) = (layers[layer], box);
+        }
+
+        return layers;
+    }
+
+    /// <summary>How far a mat's outline is grown from one inside it; null where it is the same shape at a size of its own.</summary>
+    private static Length? EvenBorder(Node node, int layer, Rect innerBox, Rect box)
+    {
+        var mat = node.Draft.Mats[layer - 1];
+        var grown = box.Left < innerBox.Left ? (innerBox.Left - box.Left) : Length.Zero;
+        var even = innerBox.Grow(Insets.All(grown)) == box;
+        var isPlainSize = mat.Size is SingleSize or BoxSize && mat.Find<BorderClause>() is null;
+        return even && !isPlainSize ? grown : null;
+    }
+
+    private static Outline Mat(Node node, int layer, Outline own, Rect ownBox, Rect box)
     {
         var draft = node.Draft;
-        var mat = draft.Mats[layer - 1];
-        var grown = box.Left < ownBox.Left ? (ownBox.Left - box.Left) : Length.Zero;
-        var even = ownBox.Grow(Insets.All(grown)) == box;
-        var isPlainSize = mat.Size is SingleSize or BoxSize && mat.Find<BorderClause>() is null;
-        if (even && !isPlainSize)
+        if (EvenBorder(node, layer, ownBox, box) is { } grown)
         {
             return own.Grow(grown.Millimetres, closeHoles: true);
         }

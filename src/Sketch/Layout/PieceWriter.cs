@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
+using Sketch.Drafts;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
@@ -17,13 +18,10 @@ internal sealed class PieceWriter(
     /// <summary>The usual height of foam (common practice, no source).</summary>
     public static readonly Length UsualFoam = Length.Millimetre(2);
 
-    /// <summary>The most windows that a card is cut with; each is cut out of all that it goes through.</summary>
-    private const int WindowLimit = 200;
-
-    /// <summary>The most siblings under which others are tucked.</summary>
-    private const int TuckLimit = 500;
-
     private readonly ImmutableArray<Piece>.Builder _pieces = ImmutableArray.CreateBuilder<Piece>();
+    private long _corners;
+    private int _holes;
+    private bool _isFull;
 
     /// <summary>Windows in the order met, with the index of the piece they cut; -1 for the face.</summary>
     public List<WindowCut> Windows { get; } = [];
@@ -58,9 +56,9 @@ internal sealed class PieceWriter(
             }
             else if (tucked.Under is { } path && !IsParent(parent, path))
             {
-                if (under.Count >= TuckLimit)
+                if (under.Count >= Limits.Tucked)
                 {
-                    findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.LocationOf(tucked), $"Pieces are tucked under more than {TuckLimit} others; {unit.Called} stays on top.", "Put what lies beneath in the lines above.");
+                    findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.LocationOf(tucked), $"Pieces are tucked under more than {Limits.Tucked} others; {unit.Called} stays on top.", "Put what lies beneath in the lines above.");
                     first.Add(unit);
                     continue;
                 }
@@ -123,7 +121,7 @@ internal sealed class PieceWriter(
 
     private void WriteNode(Node node, Ground ground)
     {
-        if (Boxes(node) is not { } boxes)
+        if (Boxes(node) is not { } boxes || _isFull)
         {
             paints.TellUnknown(node);
             return;
@@ -149,11 +147,17 @@ internal sealed class PieceWriter(
         var stackStart = _pieces.Count;
         var raised = ground.Raised;
         var own = shapes.Own(node, boxes[0]);
+        if (draft.Kind != "text" && !HasRoomFor(draft, own.Corners * (1L + draft.Mats.Length)))
+        {
+            return;
+        }
+
+        var outlines = PieceShapes.WithMats(node, own, boxes);
         for (var layer = draft.Mats.Length; layer >= 0; layer--)
         {
             var foam = FoamUnder(node, layer);
             raised += foam;
-            var piece = layer == 0 ? OwnPiece(node, boxes[0], own, style, ground) : MatPiece(node, layer, boxes, own);
+            var piece = layer == 0 ? OwnPiece(node, boxes[0], own, style, ground) : MatPiece(node, layer, boxes[layer], outlines[layer]);
             _pieces.Add(piece with
             {
                 Turn = turn,
@@ -166,17 +170,46 @@ internal sealed class PieceWriter(
         }
 
         var index = _pieces.Count - 1;
-        if (draft.Kind == "window" && Windows.Count == WindowLimit)
+        if (draft.Kind == "window")
         {
-            findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {WindowLimit} windows; the rest is not cut.", "Cut fewer windows.");
-        }
-        else if (draft.Kind == "window")
-        {
-            Windows.Add(new(node.Unit.Face.Kind, ground.Index, ground.Stack, _pieces[index].TurnedOutline, draft.Find<ThroughClause>() is not null));
+            AddWindow(draft, new(node.Unit.Face.Kind, ground.Index, ground.Stack, _pieces[index].TurnedOutline, draft.Find<ThroughClause>() is not null));
         }
 
         var children = tucked.Count == 0 ? node.Children : [.. node.Children.Except(tucked)];
         WriteUnits(children, new(draft.Kind == "group" ? ground.Index : index, draft.Kind == "group" ? ground.Stack : stackStart, raised, turning, _pieces[index].Paint), node);
+    }
+
+    /// <summary>Whether a line's outlines may still be drawn; where they may not, the rest of the card is left out and that is reported.</summary>
+    private bool HasRoomFor(PieceDraft draft, long corners)
+    {
+        _corners += corners;
+        if (_corners > Limits.Corners && !_isFull)
+        {
+            _isFull = true;
+            findings.Add(FindingCatalogue.TooManyPieces, draft.Location,
+                $"Here the outlines of the card have more than {Limits.Corners:N0} corners and curves, with mats and windows; this line and the rest are left out.",
+                "Make fewer copies, or take a simpler shape or drawing.");
+        }
+
+        return !_isFull;
+    }
+
+    /// <summary>Takes down a window, unless it is one too many.</summary>
+    private void AddWindow(PieceDraft draft, WindowCut window)
+    {
+        var layers = WindowCutting.LayersOf(window, _pieces).Count();
+        var over = Windows.Count >= Limits.Windows ? $"{Limits.Windows} windows"
+            : _holes + layers > Limits.Holes ? $"{Limits.Holes:N0} holes, counted in every layer that a window goes through"
+            : null;
+        if (over is not null)
+        {
+            findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {over}; the rest are not cut.", "Cut fewer windows, or take through away.");
+        }
+        else if (HasRoomFor(draft, window.Hole.Corners * (long)layers))
+        {
+            _holes += layers;
+            Windows.Add(window);
+        }
     }
 
     private static bool IsTuckedUnderParent(Unit unit, Node parent) =>
@@ -244,18 +277,17 @@ internal sealed class PieceWriter(
         return piece with { Paint = ink, Words = piece.Words! with { InkPaint = ink } };
     }
 
-    private Piece MatPiece(Node node, int layer, Rect[] boxes, Outline own)
+    private Piece MatPiece(Node node, int layer, Rect box, Outline outline)
     {
         var mat = node.Draft.Mats[layer - 1];
         var across = sizes.Of(node, Axis.Across)!;
         var down = sizes.Of(node, Axis.Down)!;
         var suffix = layer == 1 ? "/mat" : $"/mat{layer}";
-        return new(node.Path + suffix, node.Unit.Face.Kind, "mat", PieceMatter.Paper, paints.Of(node, layer), boxes[layer],
-            PieceShapes.Mat(node, layer, own, boxes[0], boxes[layer]), mat.Location)
+        return new(node.Path + suffix, node.Unit.Face.Kind, "mat", PieceMatter.Paper, paints.Of(node, layer), box, outline, mat.Location)
         {
             Border = new Insets(across.Low[layer], down.Low[layer], across.High[layer], down.High[layer]),
             UnevenAsWritten = IsUnevenAsWritten(node, layer),
-            Wrap = WrapOf(mat, boxes[layer]),
+            Wrap = WrapOf(mat, box),
         };
     }
 
@@ -268,7 +300,7 @@ internal sealed class PieceWriter(
     }
 
     /// <summary>A wrap adds at both ends of the longer direction, or of the one that runs the full way.</summary>
-    private static Insets WrapOf(Drafts.PieceDraft draft, Rect box)
+    private static Insets WrapOf(PieceDraft draft, Rect box)
     {
         if (draft.Find<WrapClause>() is not { } wrap)
         {

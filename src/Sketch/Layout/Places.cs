@@ -32,9 +32,9 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             return null;
         }
 
-        if (_open.Count >= StackSizes.ChainLimit)
+        if (_open.Count >= Limits.Chain)
         {
-            findings.Add(FindingCatalogue.LongChain, unit.Draft.Location, $"The place of {unit.Called} is reached through more than {StackSizes.ChainLimit} other pieces.", "Place some of these pieces by a distance from an edge.");
+            findings.Add(FindingCatalogue.LongChain, unit.Draft.Location, $"The place of {unit.Called} is reached through more than {Limits.Chain} other pieces.", "Place some of these pieces by a distance from an edge.");
             return null;
         }
 

@@ -51,7 +51,7 @@ internal sealed class Refit
     private CardDraft Apply(CardDraft card, CardDraft other, ISurroundings surroundings)
     {
         // A distance follows the new size of what it is measured on, so the outer pieces are refitted before those that lie on them.
-        for (var depth = 0; depth <= Parser.DepthLimit; depth++)
+        for (var depth = 0; depth <= Limits.Depth; depth++)
         {
             var layout = CardLayout.Prepare(card, RoleFilling.None, surroundings, new FindingBag());
             if (layout is null)

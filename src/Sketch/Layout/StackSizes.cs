@@ -11,9 +11,6 @@ namespace Sketch.Layout;
 /// </summary>
 internal sealed class StackSizes
 {
-    /// <summary>How many pieces a size or place may depend on, one through the other. No card needs a tenth of it.</summary>
-    public const int ChainLimit = 500;
-
     private readonly List<(Node Node, Axis Axis)> _open = [];
     private readonly NameLookup _names;
     private readonly SizeFindings _told;
@@ -51,9 +48,9 @@ internal sealed class StackSizes
             return null;
         }
 
-        if (_open.Count >= ChainLimit)
+        if (_open.Count >= Limits.Chain)
         {
-            _findings.Add(FindingCatalogue.LongChain, node.Draft.Location, $"The size of {node.Unit.Called} is reached through more than {ChainLimit} other pieces.", "Write some of these sizes in numbers.");
+            _findings.Add(FindingCatalogue.LongChain, node.Draft.Location, $"The size of {node.Unit.Called} is reached through more than {Limits.Chain} other pieces.", "Write some of these sizes in numbers.");
             return null;
         }
 

@@ -24,17 +24,9 @@ internal static class WindowCutting
         var frontHoles = new List<Outline>();
         foreach (var window in windows)
         {
-            for (var i = window.ParentStack; i <= window.Parent && window.Parent >= 0; i++)
+            foreach (var layer in LayersOf(window, pieces))
             {
-                Add(i, window.Hole);
-            }
-
-            if (window.Through && window.Parent >= 0)
-            {
-                for (var below = pieces[window.ParentStack].LiesOn; below >= 0; below = pieces[below].LiesOn)
-                {
-                    Add(below, window.Hole);
-                }
+                Add(layer, window.Hole);
             }
 
             if (window.Face == FaceKind.Front && (window.Through || window.Parent < 0))
@@ -80,6 +72,22 @@ internal static class WindowCutting
 
         static Length Side(double before, double after, Length exact) =>
             Math.Abs(before - after) <= Unseen ? exact : Length.NearestMillimetres(after);
+    }
+
+    /// <summary>The pieces that a window is cut out of.</summary>
+    /// <param name="window">The window.</param>
+    /// <param name="pieces">The pieces, at least up to the window's parent.</param>
+    public static IEnumerable<int> LayersOf(PieceWriter.WindowCut window, IReadOnlyList<Piece> pieces)
+    {
+        for (var i = window.ParentStack; i <= window.Parent && window.Parent >= 0; i++)
+        {
+            yield return i;
+        }
+
+        for (var below = window.Through && window.Parent >= 0 ? pieces[window.ParentStack].LiesOn : -1; below >= 0; below = pieces[below].LiesOn)
+        {
+            yield return below;
+        }
     }
 
     /// <summary>A few holes are cut one by one, which keeps the curves of those wholly inside; many are united first, which is faster.</summary>

@@ -36,7 +36,7 @@ internal sealed class Cover
     public bool IsRectangle => _rectangle is not null;
 
     /// <summary>How many ends of lines and curves there are: what it costs to reckon with it.</summary>
-    public int Corners => _outline.Contours.Sum(c => c.Segments.Length);
+    public int Corners => _outline.Corners;
 
     private Geometry Area => _area ??= Polygons.Of(_rectangle is { } box ? Outline.Rectangle(box.ToRect()) : _outline.Grow(Slack));
 

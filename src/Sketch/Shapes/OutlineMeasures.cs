@@ -7,6 +7,9 @@ public sealed partial record Outline
     /// <summary>Whether it has no contours.</summary>
     public bool IsEmpty => Contours.IsEmpty;
 
+    /// <summary>How many ends of lines and curves there are: what it costs to reckon with it.</summary>
+    internal int Corners => Contours.Sum(c => c.Segments.Length);
+
     /// <summary>
     /// The smallest upright box around the outline itself, not around the control points of its curves; all zero when there are no contours.
     /// </summary>

@@ -11,6 +11,12 @@ public sealed partial record Outline
     private const int MostSegments = 500;
 
     /// <summary>
+    /// Contours up to which an outline is grown as a whole. More are grown one by one and then united: the same area, but their lines, which
+    /// may each cross most of the others, never meet all at once.
+    /// </summary>
+    private const int MostContours = 100;
+
+    /// <summary>
     /// The outline moved outwards everywhere by a distance in millimetres; a negative one moves it inwards, until nothing is left.
     /// An upright rectangle keeps its sharp corners exactly; on any other outline the corners that point outwards become round, as every
     /// point of the new edge lies at that distance from the old one. The result is true to less than 0.01 mm.
@@ -39,7 +45,7 @@ public sealed partial record Outline
     /// <summary>Keeps lines and curves; null for very long outlines and where contours cross themselves or each other on the way.</summary>
     private static Outline? ByCurves(Outline outline, double distance)
     {
-        if (outline.Contours.Sum(c => c.Segments.Length) > MostSegments)
+        if (outline.Corners > MostSegments)
         {
             return null;
         }
@@ -62,6 +68,13 @@ public sealed partial record Outline
         var half = Math.Acos(Math.Max(0, 1 - strays));
         var perQuarter = (int)Math.Clamp(Math.Ceiling(Math.PI / 4 / half), 2, 600);
         var parameters = new BufferParameters(perQuarter, EndCapStyle.Round, JoinStyle.Round, 1) { SimplifyFactor = Smoothing };
-        return Polygons.ToOutline(BufferOp.Buffer(Polygons.Of(outline), distance, parameters));
+        var area = Polygons.Of(outline);
+        if (distance < 0 || outline.Contours.Length <= MostContours)
+        {
+            return Polygons.ToOutline(BufferOp.Buffer(area, distance, parameters));
+        }
+
+        var parts = Enumerable.Range(0, area.NumGeometries).Select(i => BufferOp.Buffer(area.GetGeometryN(i), distance, parameters));
+        return Polygons.ToOutline(Polygons.United([.. parts]));
     }
 }

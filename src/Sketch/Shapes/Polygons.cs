@@ -96,9 +96,10 @@ internal static class Polygons
             return false;
         }
 
+        var stretches = oldRings.SelectMany(Stretches).ToList();
         foreach (var point in moved.Contours.Where(c => c.AsRectangle() is null).SelectMany(c => c.Samples()))
         {
-            if (Math.Abs(DistanceTo(oldRings, point) - distance) > 3 * Tolerance)
+            if (Math.Abs(DistanceTo(stretches, point) - distance) > 3 * Tolerance)
             {
                 return false;
             }
@@ -210,12 +211,28 @@ internal static class Polygons
         return winding;
     }
 
-    private static double DistanceTo(List<Ring> rings, Point point)
+    /// <summary>A few chords of a ring and the box around them, so that those far away need not be looked at one by one.</summary>
+    private static IEnumerable<(Coordinate[] Chords, Envelope Box)> Stretches(Ring ring)
+    {
+        const int chords = 16;
+        var line = ring.Line.Coordinates;
+        for (var from = 0; from + 1 < line.Length; from += chords)
+        {
+            var part = line[from..Math.Min(line.Length, from + chords + 1)];
+            yield return (part, new Envelope(part));
+        }
+    }
+
+    private static double DistanceTo(List<(Coordinate[] Chords, Envelope Box)> stretches, Point point)
     {
         var least = double.MaxValue;
-        foreach (var ring in rings)
+        foreach (var (line, box) in stretches)
         {
-            var line = ring.Line.Coordinates;
+            if (Squared(box, point) >= least)
+            {
+                continue;
+            }
+
             for (var i = 1; i < line.Length; i++)
             {
                 var (a, b) = (line[i - 1], line[i]);
@@ -227,5 +244,11 @@ internal static class Polygons
         }
 
         return Math.Sqrt(least);
+
+        static double Squared(Envelope box, Point point)
+        {
+            var (x, y) = (Math.Max(0, Math.Max(box.MinX - point.X, point.X - box.MaxX)), Math.Max(0, Math.Max(box.MinY - point.Y, point.Y - box.MaxY)));
+            return x * x + y * y;
+        }
     }
 }

@@ -152,7 +152,7 @@ public sealed partial class Parser
             "price" => ReadPrice(cursor),
             "by" => Word(cursor, "hand", "by hand") ? new FlagClause("by hand", default) : null,
             "any" => Word(cursor, "sheets", "any sheets") ? new FlagClause("any sheets", default) : null,
-            "spare" => cursor.Count("a count", "Write spare 1.", CountLimit) is { } spare ? new SpareClause(spare.Value, default) : null,
+            "spare" => cursor.Count("a count", "Write spare 1.", Limits.Copies) is { } spare ? new SpareClause(spare.Value, default) : null,
             _ => UnknownClause(cursor, token, head),
         };
     }

@@ -171,7 +171,7 @@ public sealed partial class Parser
         var items = ImmutableArray.CreateBuilder<CountSyntax>();
         do
         {
-            if (cursor.Count("the number of a copy", hint, CountLimit) is not { } item)
+            if (cursor.Count("the number of a copy", hint, Limits.Copies) is not { } item)
             {
                 return new BadLine(tokens);
             }

@@ -45,7 +45,7 @@ public sealed partial class Parser
         CountSyntax? count = null;
         if (cursor.Current.Kind == TokenKind.Number)
         {
-            count = cursor.Count("a count", "Write the count before the kind, as in 3 gem 1/8.", CountLimit);
+            count = cursor.Count("a count", "Write the count before the kind, as in 3 gem 1/8.", Limits.Copies);
             if (count is null)
             {
                 return null;

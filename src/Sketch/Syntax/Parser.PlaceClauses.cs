@@ -42,14 +42,14 @@ public sealed partial class Parser
             return null;
         }
 
-        if (cursor.Count("how many across", "Write in a grid 2 across, or in a grid 2 x 3.", CountLimit) is not { } across)
+        if (cursor.Count("how many across", "Write in a grid 2 across, or in a grid 2 x 3.", Limits.Copies) is not { IsMended: false } across)
         {
             return null;
         }
 
         if (cursor.TakeTimes())
         {
-            return cursor.Count("how many down", "Write in a grid 2 x 3: across and down.", CountLimit) is { } down
+            return cursor.Count("how many down", "Write in a grid 2 x 3: across and down.", Limits.Copies) is { IsMended: false } down
                 ? new ArrangeClause(Arrangement.Grid, across.Value, down.Value, default) : null;
         }
 

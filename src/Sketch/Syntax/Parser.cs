@@ -10,15 +10,6 @@ namespace Sketch.Syntax;
 /// </summary>
 public sealed partial class Parser
 {
-    /// <summary>How deep lines may lie on lines. No card needs a tenth of it.</summary>
-    public const int DepthLimit = 64;
-
-    /// <summary>The largest file that is read, in characters.</summary>
-    public const int SizeLimit = 10_000_000;
-
-    /// <summary>The largest count of copies that a line may ask for.</summary>
-    public const int CountLimit = 100_000;
-
     private readonly SourceText _source;
     private readonly FindingBag _findings;
     private IReadOnlyList<LogicalLine> _lines = [];
@@ -38,9 +29,9 @@ public sealed partial class Parser
     /// <summary>Reads a text. Mistakes go to <paramref name="findings"/>; the outline holds what could be read.</summary>
     public static FileSyntax Parse(SourceText source, FindingBag findings)
     {
-        if (source.Content.Length > SizeLimit)
+        if (source.Content.Length > Limits.Characters)
         {
-            findings.Add(FindingCatalogue.Unreadable, new(source, new(0, 0)), $"The file has more than {SizeLimit / 1_000_000} million characters.",
+            findings.Add(FindingCatalogue.Unreadable, new(source, new(0, 0)), $"The file has {source.Content.Length:N0} characters, more than {Limits.Characters:N0}.",
                 "A card is some dozens of lines; is this the right file?");
             return new(source, [], []);
         }
@@ -72,7 +63,7 @@ public sealed partial class Parser
         while (_next < _lines.Count && _lines[_next].Indent >= indent)
         {
             var tokens = _lines[_next++];
-            if (tokens.Indent > indent && depth < DepthLimit)
+            if (tokens.Indent > indent && depth < Limits.Depth)
             {
                 Report(FindingCatalogue.BadIndent, tokens.Tokens[0].Span, "This line is indented like no line above it.",
                     "Put it under the line on which it lies, or in line with its neighbours.");
@@ -92,7 +83,7 @@ public sealed partial class Parser
 
     private bool IsTooDeep(int depth)
     {
-        if (depth < DepthLimit)
+        if (depth < Limits.Depth)
         {
             return false;
         }
@@ -100,7 +91,7 @@ public sealed partial class Parser
         if (!_depthReported)
         {
             _depthReported = true;
-            Report(FindingCatalogue.TooDeep, _lines[_next].Tokens[0].Span, $"Lines lie on lines more than {DepthLimit} deep here.",
+            Report(FindingCatalogue.TooDeep, _lines[_next].Tokens[0].Span, $"Lines lie on lines more than {Limits.Depth} deep here.",
                 "Begin again from a piece that lies directly on a face.");
         }
 

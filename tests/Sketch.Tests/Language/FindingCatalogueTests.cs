@@ -3,6 +3,7 @@ using Sketch.Diagnostics;
 using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Surroundings;
+using Sketch.Syntax;
 using Sketch.Text;
 using Sketch.Units;
 using Xunit;
@@ -16,7 +17,7 @@ public class FindingCatalogueTests
 
     private static readonly Dictionary<string, string> Causes = new()
     {
-        ["SK001"] = new string(' ', 10_000_001),
+        ["SK001"] = new string(' ', Limits.Characters + 1),
         ["SK002"] = "# nothing yet\n",
         ["SK101"] = Head + "front\n  star 1; of red\n",
         ["SK102"] = Head + "front\n  star 1/7, of red\n",

@@ -142,7 +142,7 @@ public class NumberTests
 
     [Theory]
     [InlineData("0 gem 1/8")]
-    [InlineData("100001 gem 1/8")]
+    [InlineData("2001 gem 1/8")]
     [InlineData("gem 1/8, in a grid 0 x 2")]
-    public void A_count_is_from_1_to_100000(string line) => Assert.Equal(["SK119"], Reading.Mistakes(line).Select(m => m.Code));
+    public void A_count_is_from_1_to_2000(string line) => Assert.Equal(["SK119"], Reading.Mistakes(line).Select(m => m.Code));
 }
