@@ -83,9 +83,11 @@ internal sealed class EnvelopeRoom : IFitRule
     {
         public void Tell(FindingKind kind, string message)
         {
-            var needed = EnvelopeFit.TightBelow + Thickness;
+            // What this rule finds nothing wrong with when the file names it.
+            var needed = Length.Max(EnvelopeFit.TightBelow + Thickness, EnvelopeFit.GoodFrom);
             var larger = NamedSizes.Envelopes
-                .Where(e => EnvelopeFit.Of(View.Card.Base.Closed, e.Size) is var fit && fit.Long >= needed && fit.Short >= needed)
+                .Where(e => EnvelopeFit.Of(View.Card.Base.Closed, e.Size) is var fit
+                    && Length.Min(fit.Long, fit.Short) >= EnvelopeFit.TightBelow + Thickness && Length.Max(fit.Long, fit.Short) >= EnvelopeFit.GoodFrom)
                 .MinBy(e => (Int128)e.Size.Width.Nanometres * e.Size.Height.Nanometres);
             var least = new Size(
                 View.Say.UpToMark(View.Card.Base.Closed.Width + needed), View.Say.UpToMark(View.Card.Base.Closed.Height + needed));

@@ -38,6 +38,9 @@ public static partial class FindingCatalogue
     /// <summary>Words too much like what they lie on.</summary>
     public static readonly FindingKind WordsTooFaint = Warning("SK442", "words too faint");
 
+    /// <summary>Light words on a paper that shimmers.</summary>
+    public static readonly FindingKind WordsShimmer = Note("SK443", "light words on a shimmering paper");
+
     /// <summary>A card that does not go into its envelope.</summary>
     public static readonly FindingKind TooLargeForEnvelope = Warning("SK451", "too large for its envelope");
 

@@ -16,6 +16,8 @@ internal sealed class OffTheRuler : IFitRule
 {
     private static readonly LengthFormat Ruler = UnitSystem.Inches.Format();
 
+    private static readonly Length Least = Length.Inch(0, 1, LengthFormat.RulerMarks);
+
     private static readonly FrozenSet<string> CutByRuler =
         FrozenSet.Create(StringComparer.Ordinal, "panel", "square", "strip", "line", "frame", "rounded", "banner");
 
@@ -41,13 +43,15 @@ internal sealed class OffTheRuler : IFitRule
         }
     }
 
-    // Both measures written would give up the proportions of a shape.
-    private static string HintFor(Piece piece, Size cut) => piece.Written switch
+    // Both measures written would give up the proportions of a shape; a size that follows from another is not to be written as well.
+    private static string HintFor(Piece piece, Size cut) => (piece.Written, piece.Sizing, piece.Wrap == default) switch
     {
         _ when piece.IsReadyMade => $"The nearest length is {Nearest(Length.Max(cut.Width, cut.Height))}: write that, or change the piece along which it runs.",
-        WrittenMeasure.Width => $"The nearest is {Nearest(cut.Width)} wide: write that, and its height follows.",
-        WrittenMeasure.Height => $"The nearest is {Nearest(cut.Height)} high: write that, and its width follows.",
-        _ => $"The nearest is {Nearest(cut.Width)} x {Nearest(cut.Height)}: write that, or change the border, gap or share from which the size follows.",
+        _ when Length.Min(cut.Width, cut.Height) < Least => "No ruler in sixteenths shows so little: make it larger.",
+        (WrittenMeasure.Width, _, _) => $"The nearest is {Nearest(cut.Width)} wide: write that, and its height follows.",
+        (WrittenMeasure.Height, _, _) => $"The nearest is {Nearest(cut.Height)} high: write that, and its width follows.",
+        (_, (Sizing.Written, Sizing.Written), true) => $"The nearest is {Nearest(cut.Width)} x {Nearest(cut.Height)}: write that.",
+        _ => $"The nearest is {Nearest(cut.Width)} x {Nearest(cut.Height)}: change the border, gap, share or distance from which the size follows.",
     };
 
     private static bool IsOnRuler(Piece piece, Size cut, string kind) =>

@@ -11,12 +11,16 @@ namespace Sketch.Checks;
 /// </summary>
 internal sealed class PastTheEdge : IFitRule
 {
-    /// <summary>What is found of one line: the first such piece, how many, and the farthest reach on each side.</summary>
-    private sealed record Reach(int First, int Count, Insets Past, Size Largest);
+    /// <summary>
+    /// What is found of one line: the first such piece, how many, the farthest reach on each side, and how far all copies of the line can be
+    /// moved towards each side.
+    /// </summary>
+    private sealed record Reach(int First, int Count, Insets Past, Insets Room);
 
     public void Check(FitView view, FindingBag findings)
     {
         var lines = new Dictionary<Location, Reach>();
+        var rooms = new Dictionary<Location, Insets>();
         for (var i = 0; i < view.Pieces.Length; i++)
         {
             if (view.OwnerOf(i) != i)
@@ -26,24 +30,21 @@ internal sealed class PastTheEdge : IFitRule
 
             var stack = view.StackOf(i).ToList();
             var ground = view.GroundOf(i) is var g and >= 0 ? view.PastFace(g) : default;
+            var (face, box, location) = (view.SizeOf(view.Pieces[i].Face), view.Pieces[stack[0]].Box, view.Pieces[i].Location);
+            var room = new Insets(box.Left, box.Top, face.Width - box.Right, face.Height - box.Bottom);
+            rooms[location] = rooms.TryGetValue(location, out var least) ? Sides.Of(s => Length.Min(least.On(s), room.On(s))) : room;
             var reach = stack.Select(view.PastFace).Aggregate(Sides.Larger);
             var past = Sides.Of(s => reach.On(s) > ground.On(s) + FitView.Tolerance ? reach.On(s) : Length.Zero);
             if (past != default)
             {
-                var size = view.Pieces[stack[0]].Box.Size;
-                var known = lines.GetValueOrDefault(view.Pieces[i].Location) ?? new(i, 0, default, size);
-                lines[view.Pieces[i].Location] = known with
-                {
-                    Count = known.Count + 1,
-                    Past = Sides.Larger(known.Past, past),
-                    Largest = new(Length.Max(known.Largest.Width, size.Width), Length.Max(known.Largest.Height, size.Height)),
-                };
+                var known = lines.GetValueOrDefault(location) ?? new(i, 0, default, default);
+                lines[location] = known with { Count = known.Count + 1, Past = Sides.Larger(known.Past, past) };
             }
         }
 
         foreach (var (location, reach) in lines)
         {
-            Tell(view, findings, location, reach);
+            Tell(view, findings, location, reach with { Room = rooms[location] });
         }
     }
 
@@ -83,8 +84,8 @@ internal sealed class PastTheEdge : IFitRule
 
     private static string Hint(FitView view, Reach reach, Piece piece)
     {
-        var size = view.SizeOf(piece.Face);
-        if (piece.Turn != 0 && reach.Largest.Width <= size.Width && reach.Largest.Height <= size.Height)
+        var (size, own) = (view.SizeOf(piece.Face), view.Pieces[view.StackOf(reach.First).First()].Box.Size);
+        if (piece.Turn != 0 && own.Width <= size.Width && own.Height <= size.Height)
         {
             return "Turn it less, make it smaller, or move it in.";
         }
@@ -94,23 +95,39 @@ internal sealed class PastTheEdge : IFitRule
             return "Make the copies fewer or smaller, or the gap between them.";
         }
 
-        var changes = new List<string>();
-        Along(Edge.Left, Edge.Right, reach.Largest.Width, size.Width, "wide");
-        Along(Edge.Top, Edge.Bottom, reach.Largest.Height, size.Height, "high");
-        return piece.Turning.IsIdentity ? string.Join(" ", changes) : "Make it smaller, or move what it lies on in.";
+        if (!piece.Turning.IsIdentity)
+        {
+            return "Make it smaller, or move what it lies on in.";
+        }
 
-        void Along(Edge low, Edge high, Length own, Length room, string measure)
+        return Shifts(view, reach, piece) ?? (view.CopiesOf(piece) == 1 ? SmallerPiece.Hint(view, reach.First) : null) ?? "Make it smaller, or move it in.";
+    }
+
+    /// <summary>The shifts that bring a piece back onto a face that is large enough for it and all its copies; null where it is not or where its line shifts it already.</summary>
+    private static string? Shifts(FitView view, Reach reach, Piece piece)
+    {
+        var across = Along(Edge.Left, Edge.Right);
+        var down = Along(Edge.Top, Edge.Bottom);
+        if (across is null || down is null || (across.Length > 0 && piece.IsShifted.Across) || (down.Length > 0 && piece.IsShifted.Down))
+        {
+            return null;
+        }
+
+        return $"Add {string.Join(", ", new[] { across, down }.Where(s => s.Length > 0))}, or make it smaller.";
+
+        string? Along(Edge low, Edge high)
         {
             var (over, under) = (reach.Past.On(low), reach.Past.On(high));
             if (over == Length.Zero && under == Length.Zero)
             {
-                return;
+                return "";
             }
 
+            // Rounded up to a mark it must not reach over the other edge.
             var (side, by) = over > Length.Zero ? (high, over) : (low, under);
-            changes.Add(own > room || (over > Length.Zero && under > Length.Zero)
-                ? $"Make it at most {view.Say.Typed(view.Say.DownToMark(Length.Min(room, own - over - under)))} {measure}."
-                : $"Add shift {Direction(side)} {view.Say.Typed(view.Say.UpToMark(by))}, or make it smaller.");
+            var shift = view.Say.UpToMark(by);
+            return (over > Length.Zero && under > Length.Zero) || shift > reach.Room.On(side) ? null
+                : $"shift {Direction(side)} {view.Say.Typed(shift)}";
         }
     }
 

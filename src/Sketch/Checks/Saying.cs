@@ -36,11 +36,27 @@ internal sealed class Saying(UnitSystem units)
         return mark == Units.Length.Zero ? length : mark;
     }
 
-    /// <summary>Letters no taller than this, down to a 1/32 in or half a millimetre; none where that is too small to be read (1 mm).</summary>
-    public Length LettersUpTo(Length height)
+    /// <summary>
+    /// The tallest letters below a height, in steps of 1/32 in or half a millimetre, that are accepted; none where those would be too small to be
+    /// read (1 mm). What accepts a height is taken to accept every smaller one.
+    /// </summary>
+    public Length LargestLetters(Length below, Func<Length, bool> accepts)
     {
-        var letters = DownTo(_lengths.Step / 2, height);
-        return letters.Nanometres >= Units.Length.NanometresPerMillimetre ? letters : Units.Length.Zero;
+        var step = (_lengths.Step / 2).Nanometres;
+        var (least, most) = (Units.Length.NanometresPerMillimetre / step, (below.Nanometres - 1) / step);
+        least += least * step < Units.Length.NanometresPerMillimetre ? 1 : 0;
+        if (most < least || !accepts(new(least * step)))
+        {
+            return Units.Length.Zero;
+        }
+
+        while (least < most)
+        {
+            var middle = (least + most + 1) / 2;
+            (least, most) = accepts(new(middle * step)) ? (middle, most) : (least, middle - 1);
+        }
+
+        return new(least * step);
     }
 
     /// <summary>What is usually wrapped round: 1/2 in, or 12 mm (common practice, no source).</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Shapes;
@@ -6,63 +7,112 @@ using Sketch.Units;
 
 namespace Sketch.Checks;
 
-/// <summary>Words too large for the piece or the box that they are written in, or that run over the edge of a piece that is no rectangle.</summary>
+/// <summary>
+/// Words too large for the piece or the box that they are written in, or that run over the edge of a piece that is no rectangle. The letters
+/// proposed are the largest that this check accepts on all copies of the line.
+/// </summary>
 internal sealed class WordsTooBig : IFitRule
 {
     public void Check(FitView view, FindingBag findings)
     {
-        var told = new HashSet<Location>();
-        var asked = new Dictionary<(Location, string, Size), bool>();
-        foreach (var piece in view.Pieces)
+        // A cut-out word is its own piece, so it cannot be too large for it.
+        foreach (var line in view.Pieces.Where(p => p is { Words.Ink.IsEmpty: false, Kind: not "word" }).GroupBy(p => p.Location))
         {
-            // A cut-out word is its own piece, so it cannot be too large for it.
-            if (piece.Words is not { } words || piece.Kind == "word" || words.Ink.IsEmpty || told.Contains(piece.Location))
+            var written = line.DistinctBy(p => (p.Words!.Text, p.Box.Size, p.Words.LetterHeight)).Select(p => new Written(p, p.Words!)).ToImmutableArray();
+            if (written.FirstOrDefault(w => !w.Accepts(w.Words.LetterHeight)) is { } first)
             {
-                continue;
-            }
-
-            if (!words.Fits)
-            {
-                told.Add(piece.Location);
-                TellSize(view, findings, piece, words);
-                continue;
-            }
-
-            var key = (piece.Location, words.Text, piece.Box.Size);
-            if (piece.Matter == PieceMatter.Paper && !asked.ContainsKey(key)
-                && !(asked[key] = new Cover(piece.Outline.Grow(FitView.Tolerance.Millimetres)).Covers(words.Ink)))
-            {
-                told.Add(piece.Location);
-                findings.Add(FindingCatalogue.WordsTooBig, piece.Location,
-                    $"“{OneLine(words)}” runs over the edge of {Saying.Called(piece)} with letters {view.Say.Length(words.LetterHeight)} high.",
-                    "Write smaller letters, or make the piece larger.");
+                Tell(view, findings, first, written);
             }
         }
     }
 
-    private static void TellSize(FitView view, FindingBag findings, Piece piece, PieceWords words)
+    private static void Tell(FitView view, FindingBag findings, Written first, ImmutableArray<Written> line)
     {
-        var lines = words.Text.Count(c => c == '\n') + 1;
-        var (width, height) = (words.Ink.Bounds.Width, words.LetterHeight.Millimetres * Layout.Words.HeightInCaps(lines));
-        var (roomAcross, roomDown) = (piece.Box.Width.Millimetres, piece.Box.Height.Millimetres);
-        var share = Math.Min(roomAcross / width, piece.Kind == "text" ? 1 : roomDown / height);
-        var excess = width > roomAcross
-            ? $"{view.Say.Length(Length.NearestMillimetres(width - roomAcross))} too wide"
-            : $"{view.Say.Length(Length.NearestMillimetres(height - roomDown))} too high";
-        var smaller = view.Say.LettersUpTo(Length.NearestMillimetres(words.LetterHeight.Millimetres * share));
-        var face = view.SizeOf(piece.Face);
-        var (needed, room, measure) = width > roomAcross ? (width, face.Width, "wide") : (height, face.Height, "high");
-        var larger = view.Say.UpToMark(Length.NearestMillimetres(needed));
-        string[] ways =
-        [
-            smaller > Length.Zero ? $"letters {view.Say.Typed(smaller)}" : "fewer words",
-            .. larger <= room ? [$"make it {view.Say.Typed(larger)} {measure}"] : Array.Empty<string>(),
-            .. width > roomAcross && roomDown >= width ? ["write it lying, and turn it: turn left 90"] : Array.Empty<string>(),
-        ];
+        var (piece, words) = (first.Piece, first.Words);
+        var letters = $"with letters {view.Say.Length(words.LetterHeight)} high";
+        var quoted = $"“{words.Text.Replace('\n', ' ')}”";
         findings.Add(FindingCatalogue.WordsTooBig, piece.Location,
-            $"“{OneLine(words)}” is {excess} for {Saying.Called(piece)} with letters {view.Say.Length(words.LetterHeight)} high.",
-            $"Write {string.Join(", or ", ways)}.");
+            first.TooWide(words.LetterHeight) ? $"{quoted} is {view.Say.Length(Length.NearestMillimetres(first.Width - first.RoomAcross))} too wide for {Saying.Called(piece)} {letters}."
+            : first.TooHigh(words.LetterHeight) ? $"{quoted} is {view.Say.Length(Length.NearestMillimetres(first.Height - first.RoomDown))} too high for {Saying.Called(piece)} {letters}."
+            : $"{quoted} runs over the edge of {Saying.Called(piece)} {letters}.",
+            Hint(view, first, line));
     }
 
-    private static string OneLine(PieceWords words) => words.Text.Replace('\n', ' ');
+    private static string Hint(FitView view, Written first, ImmutableArray<Written> line)
+    {
+        var face = view.SizeOf(first.Piece.Face);
+        var ways = new List<string>();
+        var smaller = line.All(w => w.KeepsItsBox)
+            ? view.Say.LargestLetters(line.Max(w => w.Words.LetterHeight), height => line.All(w => w.Accepts(height)))
+            : Length.Zero;
+        ways.Add(smaller > Length.Zero ? $"letters {view.Say.Typed(smaller)}" : line.All(w => w.KeepsItsBox) ? "fewer words" : "fewer words or smaller letters");
+        if (line.Length == 1 && first.IsStraight && first.Piece.Written is null)
+        {
+            var (tooWide, tooHigh) = (first.TooWide(first.Words.LetterHeight), first.TooHigh(first.Words.LetterHeight));
+            var (notches, sizing) = (first.Piece.Notches.Left + first.Piece.Notches.Right, first.Piece.Sizing);
+            var wide = view.Say.UpToMark(Length.NearestMillimetres(first.Width) + notches);
+            var high = view.Say.UpToMark(Length.NearestMillimetres(Math.Max(first.Height, first.HeightWithTails)));
+            if (tooWide && first.HeightWithTails <= first.RoomDown && sizing.Width == Sizing.Written && first.RoomAcross > 0 && wide <= face.Width)
+            {
+                ways.Add($"make it {view.Say.Typed(wide)} wide");
+            }
+
+            if (tooHigh && !tooWide && sizing.Height == Sizing.Written && notches == Length.Zero && high <= face.Height)
+            {
+                ways.Add($"make it {view.Say.Typed(high)} high");
+            }
+
+            if (tooWide && sizing == (Sizing.Written, Sizing.Written) && notches == Length.Zero && first.Piece.Turn == 0
+                && first.Width <= first.RoomDown && Math.Max(first.Height, first.HeightWithTails) <= first.RoomAcross)
+            {
+                ways.Add($"write it lying and turn it: {view.Say.Typed(first.Piece.Box.Size.Turned())}, turn left 90");
+            }
+        }
+        else if (!first.IsStraight)
+        {
+            ways.Add("make the piece larger");
+        }
+
+        return $"Write {string.Join(", or ", ways)}.";
+    }
+
+    /// <summary>The words of one copy of a line in the room that they have there.</summary>
+    private sealed record Written(Piece Piece, PieceWords Words)
+    {
+        private Cover? _cover;
+
+        public double Width => Words.Ink.Bounds.Width;
+
+        public double Height => Words.LetterHeight.Millimetres * Layout.Words.HeightInCaps(Words.Text.Count(c => c == '\n') + 1);
+
+        /// <summary>The height of the lowest room in which also what hangs below the last line, or stands above the first, is on the paper.</summary>
+        public double HeightWithTails =>
+            2 * Math.Max(Words.Ink.Bounds.Bottom - Bounds.Of(Words.Room).Centre.Y, Bounds.Of(Words.Room).Centre.Y - Words.Ink.Bounds.Top);
+
+        public double RoomAcross => Words.Room.Width.Millimetres;
+
+        public double RoomDown => Words.Room.Height.Millimetres;
+
+        /// <summary>Whether what is cut is a rectangle, or a banner, whose words stand in a rectangle.</summary>
+        public bool IsStraight => Piece.Matter != PieceMatter.Paper || Piece.Kind == "banner" || Edge.IsRectangle;
+
+        /// <summary>Whether the piece stays as it is when its letters change; a banner and a rectangle that fit their words always hold them.</summary>
+        public bool KeepsItsBox => IsStraight || Piece.Sizing is { Width: not Sizing.Words, Height: not Sizing.Words };
+
+        private Cover Edge => _cover ??= new(Piece.Outline.Grow(FitView.Tolerance.Millimetres));
+
+        public bool TooWide(Length letters) => Width * Share(letters) > RoomAcross + Layout.Words.Slack;
+
+        /// <summary>Text hangs freely over the foot of its box.</summary>
+        public bool TooHigh(Length letters) => Piece.Kind != "text" && Height * Share(letters) > RoomDown + Layout.Words.Slack;
+
+        /// <summary>Whether words with capitals of that height are in their room and on their paper.</summary>
+        public bool Accepts(Length letters) => !TooWide(letters) && !TooHigh(letters)
+            && (Piece.Matter != PieceMatter.Paper || Edge.Covers(Words.Ink.Transform(About(Bounds.Of(Words.Room).Centre, Share(letters)))));
+
+        private double Share(Length letters) => letters.Millimetres / Words.LetterHeight.Millimetres;
+
+        private static Affine About(Point middle, double by) => by == 1 ? Affine.Identity
+            : Affine.Shift(-middle.X, -middle.Y).Then(Affine.Scale(by, by)).Then(Affine.Shift(middle.X, middle.Y));
+    }
 }

@@ -1,17 +1,18 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Sketch.Colours;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Papers;
-using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Checks;
 
 /// <summary>
 /// Words that stand out too little from what they lie on, by the contrast of the Web Content Accessibility Guidelines 2.2: at least 3 for
-/// large letters and cut-out words, 4.5 for smaller ones. On a patterned paper the colour that is nearest to the ink counts. Made for
-/// screens, so a guide only on paper.
+/// large letters and cut-out words, 4.5 for smaller ones. On a patterned paper the colour that is nearest to the ink counts. The guidelines
+/// are made for screens, so on paper they are a guide only; and light words on a paper that shimmers, which depend on how the light falls,
+/// are a note.
 /// </summary>
 internal sealed class WordsTooFaint : IFitRule
 {
@@ -21,46 +22,52 @@ internal sealed class WordsTooFaint : IFitRule
     /// </summary>
     public static readonly Length LargeFrom = Length.NearestMillimetres(18 * 25.4 / 72 * 0.727);
 
-    private static readonly Rgb Black = new(0, 0, 0);
-    private static readonly Rgb White = new(255, 255, 255);
+    /// <summary>Words of one copy of a line and what they lie on.</summary>
+    private sealed record Written(Piece Piece, PieceWords Words, Paint Ink, Paint Ground)
+    {
+        public double Least => Piece.Kind == "word" || Words.LetterHeight >= LargeFrom ? Contrast.LeastForLargeText : Contrast.LeastForText;
+
+        public Rgb Nearest => ColoursOf(Ground.Look).MinBy(c => Contrast.Ratio(Ink.Look.Ground, c));
+
+        public double Ratio => Contrast.Ratio(Ink.Look.Ground, Nearest);
+
+        public bool IsChosenForItsShimmer =>
+            Words.NamedInk is not null && Ground.Look.Pattern is Pattern.Foil or Pattern.Pearl
+            && Contrast.RelativeLuminance(Ink.Look.Ground) > Contrast.RelativeLuminance(Ground.Look.Ground);
+    }
 
     public void Check(FitView view, FindingBag findings)
     {
-        var asked = new HashSet<(Location, string?, string?, Rgb, Rgb)>();
-        var told = new HashSet<Location>();
-        foreach (var piece in view.Pieces)
+        foreach (var line in view.Pieces.Where(p => p.Words is not null).GroupBy(p => p.Location))
         {
-            if (piece.Words is not { } words)
+            // Copies alike are judged once. A paper that is not known is told elsewhere; its stand-in says nothing of contrast.
+            var written = line.Select(p => Of(view, p)).DistinctBy(w => (w.Ink, w.Ground, w.Least))
+                .Where(w => w.Ink.Look.Pattern != Pattern.Hatched && w.Ground.Look.Pattern != Pattern.Hatched).ToImmutableArray();
+            var faint = written.Where(w => w.Ratio < w.Least).ToImmutableArray();
+            if (faint.FirstOrDefault(w => !w.IsChosenForItsShimmer) is { } first)
             {
-                continue;
+                findings.Add(FindingCatalogue.WordsTooFaint, line.Key,
+                    $"“{OneLine(first.Words)}” in {NamedInk(first)} on {Named(first.Ground, first.Nearest)} has a contrast of {Number(first.Ratio)} to 1; {Subject(view, first)} need {Number(first.Least)}.",
+                    Hint(view, first, written));
             }
-
-            var (ink, ground) = piece.Kind switch
+            else if (faint is [var shimmering, ..])
             {
-                "word" => (piece.Paint, view.GroundPaint(piece)),
-                "text" => (words.InkPaint, view.GroundPaint(piece)),
-                _ => (words.InkPaint, piece.Paint),
-            };
-
-            // A paper that is not known is told elsewhere; its stand-in says nothing of contrast.
-            if (ink.Look.Pattern == Pattern.Hatched || ground.Look.Pattern == Pattern.Hatched
-                || told.Contains(piece.Location) || !asked.Add((piece.Location, ink.Role, ground.Role, ink.Look.Ground, ground.Look.Ground)))
-            {
-                continue;
-            }
-
-            var against = ColoursOf(ground.Look).MinBy(c => Contrast.Ratio(ink.Look.Ground, c));
-            var ratio = Contrast.Ratio(ink.Look.Ground, against);
-            var isLarge = piece.Kind == "word" || words.LetterHeight >= LargeFrom;
-            var least = isLarge ? Contrast.LeastForLargeText : Contrast.LeastForText;
-            if (ratio < least)
-            {
-                told.Add(piece.Location);
-                findings.Add(FindingCatalogue.WordsTooFaint, piece.Location,
-                    $"“{words.Text.Replace('\n', ' ')}” in {Named(ink, ink.Look.Ground)} on {Named(ground, against)} has a contrast of {Number(ratio)} to 1; {(piece.Kind == "word" ? "cut-out words" : $"letters {view.Say.Length(words.LetterHeight)} high")} need {Number(least)}.",
-                    Hint(piece, ground.Look, least));
+                findings.Add(FindingCatalogue.WordsShimmer, line.Key,
+                    $"“{OneLine(shimmering.Words)}” in {NamedInk(shimmering)} on {Named(shimmering.Ground, shimmering.Nearest)}, which shimmers, is read only where the light falls well.",
+                    "This is fine if you want it so. Try it on a scrap of that paper first.");
             }
         }
+    }
+
+    private static Written Of(FitView view, Piece piece)
+    {
+        var words = piece.Words!;
+        return piece.Kind switch
+        {
+            "word" => new(piece, words, piece.Paint, view.GroundPaint(piece)),
+            "text" => new(piece, words, words.InkPaint, view.GroundPaint(piece)),
+            _ => new(piece, words, words.InkPaint, piece.Paint),
+        };
     }
 
     /// <summary>The colours that letters may come to lie on. Sheens, teeth and fibres are faint and do not count.</summary>
@@ -78,22 +85,57 @@ internal sealed class WordsTooFaint : IFitRule
         }
     }
 
-    private static string Hint(Piece piece, PaperLook ground, double least)
+    /// <summary>
+    /// What makes all copies of the line legible: black where that does; else white, which no printer prints, so by hand, or a light label
+    /// with the same words.
+    /// </summary>
+    private static string Hint(FitView view, Written first, ImmutableArray<Written> line)
     {
-        var clause = piece.Kind is "word" or "text" ? "of" : "ink";
-        var (black, white) = (Worst(Black, ground), Worst(White, ground));
-        return Math.Max(black, white) >= least
-            ? $"Write {clause} {(black >= white ? "black" : "white")}."
-            : "No one ink stands out from all colours of this paper: put the words on a plain piece, such as a strip of white.";
+        var clause = first.Words.InkClause;
+        if ((Cures("black") ?? Cures("#000000")) is { } black)
+        {
+            return $"Write {clause} {black}.";
+        }
+
+        var white = Cures("white");
+        if (first.Piece.Kind == "word")
+        {
+            return white is not null ? $"Write {clause} {white}." : "Neither black nor white stands out from every colour of this paper. Put a plain mat beneath the word.";
+        }
+
+        // A piece that fits its words would have no size without them.
+        if (first.Piece.Sizing.Width == Sizing.Words || first.Piece.Sizing.Height == Sizing.Words)
+        {
+            return white is not null
+                ? $"Write {clause} {white} and letter it by hand, for example with a white gel pen; or take a light paper."
+                : "Neither black nor white stands out from every colour of this paper: take a plain, light one.";
+        }
+
+        var label = first.Piece.Kind == "text" ? "print the words on a light label in place of the text" : "print the words on a light label that lies on it";
+        var quoted = string.Join(' ', first.Words.Text.Split('\n').Select(t => $"\"{t.Replace("\"", "\"\"", StringComparison.Ordinal)}\""));
+        var typed = $"{label}: strip fit x fit {quoted}, letters {view.Say.Typed(first.Words.LetterHeight)}, of white";
+        return white is not null
+            ? $"Write {clause} {white} and letter it by hand, for example with a white gel pen; or {typed}."
+            : $"Neither black nor white stands out from every colour of this paper, so {typed}.";
+
+        string? Cures(string word)
+        {
+            var colour = ColourWords.TryGet(word, out var look) ? look.Ground : Rgb.FromHex(word[1..]);
+            return !line.All(w => ColoursOf(w.Ground.Look).All(c => Contrast.Ratio(colour, c) >= w.Least)) ? null
+                : view.Card.Roles.Any(r => r.Name.Equals(word, StringComparison.OrdinalIgnoreCase)) ? colour.Hex : word;
+        }
     }
 
-    private static double Worst(Rgb ink, PaperLook ground) => ColoursOf(ground).Min(c => Contrast.Ratio(ink, c));
+    private static string OneLine(PieceWords words) => words.Text.Replace('\n', ' ');
 
-    private static string Named(Paint paint, Rgb colour)
-    {
-        var name = paint.Role ?? paint.Paper;
-        return name is not null ? $"{name} ({colour.Hex})" : colour == Black ? "black" : colour == White ? "white" : colour.Hex;
-    }
+    private static string Subject(FitView view, Written written) =>
+        written.Piece.Kind == "word" ? "cut-out words" : $"letters {view.Say.Length(written.Words.LetterHeight)} high";
+
+    private static string NamedInk(Written written) =>
+        written.Words.NamedInk is null ? "black, as no ink is named," : Named(written.Ink, written.Ink.Look.Ground);
+
+    private static string Named(Paint paint, Rgb colour) =>
+        (paint.Role ?? paint.Paper) is { } name ? $"{name} ({colour.Hex})" : colour == Paint.BlackInk.Look.Ground ? "black" : colour.Hex;
 
     /// <summary>Cut off, not rounded, so that a ratio below the limit never reads as the limit.</summary>
     private static string Number(double ratio) => (Math.Floor(ratio * 100) / 100).ToString("0.##", CultureInfo.InvariantCulture);

@@ -26,9 +26,10 @@ internal sealed class WrapTooLong : IFitRule
             {
                 told.Add(piece.Location);
                 var parent = ground >= 0 ? Saying.Called(view.Pieces[ground]) : "the card";
+                var shorter = view.Say.DownToMark(Length.Min(round / 2, view.Say.UsualWrap));
                 findings.Add(FindingCatalogue.WrapTooLong, piece.Location,
                     $"{Saying.Begin(Saying.Called(piece))} wraps {view.Say.Length(wrap)} round each side of {parent}, which is only {view.Say.Length(round)} there, so the ends overlap behind it.",
-                    $"Write wrap {view.Say.Typed(view.Say.DownToMark(Length.Min(round / 2, view.Say.UsualWrap)))}.");
+                    shorter > Length.Zero ? $"Write wrap {view.Say.Typed(shorter)}." : "Leave the wrap out.");
             }
         }
     }

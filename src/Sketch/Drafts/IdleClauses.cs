@@ -37,6 +37,8 @@ internal static class IdleClauses
             ArrangeClause or GapClause or SpreadClause or StepClause or LinedUpClause or TakeTurnsClause when !repeats =>
                 "There is one piece here; write how many before its kind, as in 3 gem 1/8, in a row.",
             InkClause or FontClause or MeasureClause { Word: "letters" } when !HoldsWords(piece.Kind) => $"A {piece.Kind} holds no words; write them on a panel, or as text.",
+            InkClause when piece.Kind == "word" => "Cut-out words have the colour of their paper: write of navy.",
+            InkClause when piece.Kind == "text" && piece.Find<OfClause>() is not null => "The clause with of names the ink of text; write only one of the two.",
             ShowingClause when piece.Kind == "word" => "Cut-out words keep their proportions: write word 2 wide.",
             ThroughClause when piece.Kind != "window" => "Only a window is cut through: window circle 2, through.",
             FileClause when shape is not ("outline" or "stamp") => "A file gives the shape of an outline or a stamp: outline 2 wide, file \"boat.svg\".",

@@ -36,12 +36,6 @@ internal sealed class Paints
 
     public ImmutableArray<Role> Roles { get; }
 
-    /// <summary>Black ink.</summary>
-    public static Paint Black { get; } = new(null, null, PaperSide.Front, PaperLook.Plain(new(0, 0, 0)));
-
-    /// <summary>White ink.</summary>
-    public static Paint WhiteInk { get; } = new(null, null, PaperSide.Front, PaperLook.Plain(new(255, 255, 255)));
-
     /// <summary>White cardstock that no role names.</summary>
     public static Paint Plain { get; } = new(null, null, PaperSide.Front, White);
 
@@ -101,7 +95,7 @@ internal sealed class Paints
         var matter = Kinds.MatterOf(draft);
         if (matter == PieceMatter.Ink)
         {
-            return Black;
+            return Paint.BlackInk;
         }
 
         if (matter is PieceMatter.Paper or PieceMatter.Ready && !draft.IsDamaged && _told.Add((draft.Location.Source, draft.Location.Span)))
@@ -115,23 +109,21 @@ internal sealed class Paints
     /// <summary>A paint as the base or an envelope names it.</summary>
     public Paint Of(PaintSyntax? paint, SourceText source) => paint is null ? Plain : Resolve(paint, source, null);
 
-    /// <summary>The ink of the words on a paper piece: as written, else black, or white where black would be too faint.</summary>
-    public Paint InkOn(Node node, Rgb ground)
+    /// <summary>
+    /// The ink that the file names for the words of a piece, or null where it names none. Text may name it like a paper (<c>of navy</c>, or a
+    /// role as its own name); a cut-out word is its paper.
+    /// </summary>
+    public Paint? NamedInk(Node node)
     {
-        if (node.Draft.Find<InkClause>() is { } ink)
+        var draft = node.Draft;
+        if (draft.Find<InkClause>() is { } ink)
         {
-            return Resolve(ink.Paint, node.Draft.LocationOf(ink).Source, node);
+            return Resolve(ink.Paint, draft.LocationOf(ink).Source, node);
         }
 
-        return ReadableOn(ground);
+        var isNamed = draft.Find<OfClause>() is not null || (draft.Name is { } name && _roles.ContainsKey(name));
+        return draft.Kind == "word" || (draft.Kind == "text" && isNamed) ? Of(node, 0) : null;
     }
-
-    /// <summary>Black, or white where black would be too faint.</summary>
-    public static Paint ReadableOn(Rgb ground) =>
-        Contrast.Ratio(new(0, 0, 0), ground) >= Contrast.Ratio(new(255, 255, 255), ground) ? Black : WhiteInk;
-
-    /// <summary>Whether an ink is one that no file says: those that a file says name a role or are cut from something.</summary>
-    public static bool IsUnsaidInk(Paint ink) => ink == Black || ink == WhiteInk;
 
     /// <summary>
     /// Tells the unknown papers and inks of a piece that is not laid out and of all that lies on it: they are mistakes of their own, which

@@ -89,7 +89,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     }
 
     /// <summary>The words inked on a paper piece, centred, or null when it has none.</summary>
-    public PieceWords? InkedWords(Node node, Rect box, Paint ink)
+    public PieceWords? InkedWords(Node node, Rect box, Paint? ink)
     {
         var draft = node.Draft;
         if (draft.Kind is "word" or "text" || words.Shape(node) is not { } shaped || sizes.WordSizes.LetterHeight(node) is not { } letters)
@@ -97,23 +97,25 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             return null;
         }
 
-        var outline = SetLines(shaped, letters.Millimetres, Bounds.Of(box));
+        var room = Words.Room(draft, box);
+        var outline = SetLines(shaped, letters.Millimetres, Bounds.Of(room));
         var width = Words.WidthInCaps(shaped) * letters.Millimetres;
         var height = Words.HeightInCaps(shaped.Length) * letters.Millimetres;
-        var fits = width <= box.Width.Millimetres + 0.001 && height <= box.Height.Millimetres + 0.001;
-        return new(TextOf(node), outline, ink, letters, fits);
+        var fits = width <= room.Width.Millimetres + Words.Slack && height <= room.Height.Millimetres + Words.Slack;
+        return new(TextOf(node), outline, ink, letters, fits) { Room = room };
     }
 
     /// <summary>The words of a text or cut-out word as a record.</summary>
-    public PieceWords? OwnWords(Node node, Paint ink, Outline inked, Rect box)
+    public PieceWords? OwnWords(Node node, Paint? ink, Outline inked, Rect box)
     {
         if (words.Shape(node) is not { } shaped || sizes.WordSizes.LetterHeight(node) is not { } letters)
         {
             return null;
         }
 
-        var fits = Words.WidthInCaps(shaped) * letters.Millimetres <= box.Width.Millimetres + 0.01;
-        return new(TextOf(node), node.Draft.Kind == "word" ? Outline.Empty : inked, ink, letters, fits);
+        var fits = Words.WidthInCaps(shaped) * letters.Millimetres <= box.Width.Millimetres + Words.Slack;
+        var clause = node.Draft.Kind == "word" || (ink is not null && node.Draft.Find<InkClause>() is null) ? "of" : "ink";
+        return new(TextOf(node), node.Draft.Kind == "word" ? Outline.Empty : inked, ink, letters, fits) { InkClause = clause, Room = box };
     }
 
     private static string TextOf(Node node) => string.Join('\n', Words.LinesOf(node).Select(t => t.Text));

@@ -252,29 +252,41 @@ internal sealed class PieceWriter(
     private Piece OwnPiece(Node node, Rect box, Outline own, ShapeStyle style, Ground ground)
     {
         var draft = node.Draft;
-        var paint = paints.Of(node, 0);
-        var piece = new Piece(node.Path, node.Unit.Face.Kind, draft.Kind, Kinds.MatterOf(draft), paint, box, own, draft.Location)
+        var ink = draft.Texts.IsEmpty ? null : paints.NamedInk(node);
+        var paint = draft.Kind == "text" && ink is not null ? ink : paints.Of(node, 0);
+        return new(node.Path, node.Unit.Face.Kind, draft.Kind, Kinds.MatterOf(draft), paint, box, own, draft.Location)
         {
             Wrap = WrapOf(draft, box),
             Written = Proportions.HasProportion(node) && draft.Size is SingleSize single && draft.Find<WrapClause>() is null
                 ? single.Measure == SingleMeasure.High ? WrittenMeasure.Height : WrittenMeasure.Width : null,
+            Sizing = SizingOf(draft, Proportions.HasProportion(node)),
+            Anchor = !node.Unit.IsRepeat && places.Anchor(node, Axis.Across) is { } x && places.Anchor(node, Axis.Down) is { } y ? new(x, y) : null,
+            IsShifted = (
+                draft.All<ShiftClause>().Any(s => s.Direction is Direction.Left or Direction.Right),
+                draft.All<ShiftClause>().Any(s => s.Direction is Direction.Up or Direction.Down)),
             Words = draft.Kind is "word" or "text"
-                ? shapes.OwnWords(node, paint, own, box)
-                : shapes.InkedWords(node, box, paints.InkOn(node, paint.Look.Ground)),
-            Notches = draft.Kind == "banner" ? style.Notches(box.Size) : default,
+                ? shapes.OwnWords(node, ink, own, box)
+                : shapes.InkedWords(node, box, ink),
+            Notches = Words.Notches(draft, box.Size),
         };
-        return draft.Kind == "text" && draft.Find<OfClause>() is null && !IsRole(draft.Name) && piece.Words is not null
-            ? WithReadableInk(node, piece, ground)
-            : piece;
     }
 
-    private bool IsRole(string? name) => name is not null && paints.Roles.Any(r => r.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
-
-    /// <summary>Text whose ink is not said is black, or white on dark paper.</summary>
-    private Piece WithReadableInk(Node node, Piece piece, Ground ground)
+    private static (Sizing Width, Sizing Height) SizingOf(Drafts.PieceDraft draft, bool hasProportion)
     {
-        var ink = paints.InkOn(node, ground.Paint.Look.Ground);
-        return piece with { Paint = ink, Words = piece.Words! with { InkPaint = ink } };
+        return draft.Size switch
+        {
+            BoxSize box => (Of(box.Width), Of(box.Height)),
+            SingleSize single when hasProportion =>
+                single.Measure == SingleMeasure.High ? (Sizing.Follows, Sizing.Written) : (Sizing.Written, Sizing.Follows),
+            _ => default,
+        };
+
+        static Sizing Of(ExtentSyntax extent) => extent switch
+        {
+            LengthExtent => Sizing.Written,
+            FitExtent => Sizing.Words,
+            _ => Sizing.Follows,
+        };
     }
 
     private Piece MatPiece(Node node, int layer, Rect box, Outline outline)
@@ -286,6 +298,7 @@ internal sealed class PieceWriter(
         return new(node.Path + suffix, node.Unit.Face.Kind, "mat", PieceMatter.Paper, paints.Of(node, layer), box, outline, mat.Location)
         {
             Border = new Insets(across.Low[layer], down.Low[layer], across.High[layer], down.High[layer]),
+            Sizing = SizingOf(mat, Proportions.HasProportion(node)),
             UnevenAsWritten = IsUnevenAsWritten(node, layer),
             Wrap = WrapOf(mat, box),
         };

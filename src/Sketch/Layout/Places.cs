@@ -150,6 +150,23 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         return ByOther(unit, axis, size, ownCentre, reference);
     }
 
+    /// <summary>The line across an axis that stays where it is when the one piece of a unit is made larger or smaller; null if it has no place.</summary>
+    public Length? Anchor(Node node, Axis axis)
+    {
+        var draft = node.Draft;
+        if (Of(node, draft.Mats.Length, axis) is not { } low || Of(node, 0, axis) is not { } own || sizes.Of(node, axis) is not { } stack)
+        {
+            return null;
+        }
+
+        var (lowEdge, highEdge) = axis == Axis.Across ? (Edge.Left, Edge.Right) : (Edge.Top, Edge.Bottom);
+        var beside = draft.All<BesideClause>().FirstOrDefault(b => AxisOf(b.Side) == axis);
+        var along = draft.Find<AlongClause>() is { } a && AxisOf(a.Edge) == axis ? a.Edge : (Edge?)null;
+        var isLow = beside?.Side is Side.Below or Side.RightOf || Distances.Written(draft, lowEdge) is not null || along == lowEdge;
+        var isHigh = beside?.Side is Side.Above or Side.LeftOf || Distances.Written(draft, highEdge) is not null || along == highEdge;
+        return isLow ? low : isHigh ? low + stack.Sizes[^1] : own + OwnCentre(node, axis, stack.Own);
+    }
+
     /// <summary>Copies with a size of their own rarely fill exactly what a <c>showing</c> leaves.</summary>
     private void TellLooseRepeat(Unit unit, Axis axis, Length size)
     {

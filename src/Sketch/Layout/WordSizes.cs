@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Panels;
+using Sketch.Shapes;
 using Sketch.Surroundings;
 using Sketch.Syntax;
 using Sketch.Units;
@@ -9,7 +10,9 @@ namespace Sketch.Layout;
 /// <summary>Sizes that follow from words, and letter heights that follow from sizes.</summary>
 internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units, SizeFindings findings)
 {
-    /// <summary>Room for the words at their letter height and an eighth at each end, rounded up to a ruler's mark.</summary>
+    /// <summary>
+    /// Room for the words at their letter height and an eighth at each end, between the notches of a banner, rounded up to a ruler's mark.
+    /// </summary>
     public Length? FitWords(Node node, Axis axis)
     {
         if (words.Shape(node) is not { } shaped)
@@ -29,9 +32,25 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
 
         var caps = axis == Axis.Across ? Words.WidthInCaps(shaped) : Words.HeightInCaps(shaped.Length);
         var ink = Length.NearestMillimetres(letters.Millimetres * caps);
+        if (NotchesAlong(node, axis) is not { } notches)
+        {
+            return null;
+        }
+
         var step = units.Format().Step.Nanometres;
-        var needed = (ink + Words.EndRoom * 2).Nanometres;
+        var needed = (ink + Words.EndRoom * 2 + notches).Nanometres;
         return new((needed + step - 1) / step * step);
+    }
+
+    /// <summary>How much the notches of a banner take of its length, which is not known yet; null where its height cannot be worked out.</summary>
+    private Length? NotchesAlong(Node node, Axis axis)
+    {
+        if (axis == Axis.Down || Kinds.StyleOf(node.Draft).Swallowtail == Swallowtail.None)
+        {
+            return Length.Zero;
+        }
+
+        return sizes.Of(node, Axis.Down) is { } height && Words.Notches(node.Draft, new(Length.Limit, height.Own)) is var (left, right) ? left + right : null;
     }
 
     /// <summary>

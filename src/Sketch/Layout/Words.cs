@@ -16,8 +16,22 @@ internal sealed class Words(ISurroundings surroundings, string? cardFont, Findin
     /// <summary>Room at each end of a piece that fits its words.</summary>
     public static readonly Length EndRoom = Length.Inch(0, 1, 8);
 
+    /// <summary>Millimetres by which words may be larger than their room and still fit.</summary>
+    public const double Slack = 0.01;
+
     private readonly Dictionary<(string Words, string? Font), ShapedWords?> _shaped = [];
     private readonly HashSet<string> _badFonts = [];
+
+    /// <summary>The part of a piece's box in whose middle its words stand: of a banner what lies between its notches.</summary>
+    public static Rect Room(PieceDraft draft, Rect box)
+    {
+        var (left, right) = Notches(draft, box.Size);
+        return box.Grow(new(-left, Length.Zero, -right, Length.Zero));
+    }
+
+    /// <summary>How deep a banner of that size is notched at its left and right end; nothing for other pieces.</summary>
+    public static (Length Left, Length Right) Notches(PieceDraft draft, Size size) =>
+        draft.Kind == "banner" ? Kinds.StyleOf(draft).Notches(size) : default;
 
     /// <summary>The lines of words of one copy: all texts of a line without a count, else its own.</summary>
     public static ImmutableArray<QuotedSyntax> LinesOf(Node node)

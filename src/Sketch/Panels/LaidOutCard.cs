@@ -127,7 +127,11 @@ public sealed record Face(FaceKind Kind, Size Size, Paint? Paint, string? SizeNa
 /// <param name="Side">Which side of the paper shows.</param>
 /// <param name="Look">How it looks.</param>
 /// <param name="AnyOffcut">Whether any leftover will do.</param>
-public sealed record Paint(string? Role, string? Paper, PaperSide Side, PaperLook Look, bool AnyOffcut = false);
+public sealed record Paint(string? Role, string? Paper, PaperSide Side, PaperLook Look, bool AnyOffcut = false)
+{
+    /// <summary>The ink that a printer prints and a stamp stamps where the file names none, whatever it is printed on.</summary>
+    public static Paint BlackInk { get; } = new(null, null, PaperSide.Front, PaperLook.Plain(new(0, 0, 0)));
+}
 
 /// <summary>A side of a double-sided paper.</summary>
 public enum PaperSide

@@ -56,6 +56,18 @@ public sealed record Piece(
     /// <summary>Which of its measures the file writes where the other follows from the shape's proportions; null where both are said or both follow.</summary>
     public WrittenMeasure? Written { get; init; }
 
+    /// <summary>What settles the width and the height of the piece itself.</summary>
+    public (Sizing Width, Sizing Height) Sizing { get; init; }
+
+    /// <summary>
+    /// The point that keeps its place when the piece is made larger or smaller: an edge of its outermost mat, or its own middle. Null for copies,
+    /// whose places depend on each other's sizes.
+    /// </summary>
+    public Place? Anchor { get; init; }
+
+    /// <summary>Whether its line shifts it across and down.</summary>
+    public (bool Across, bool Down) IsShifted { get; init; }
+
     /// <summary>Degrees clockwise by which its stack is turned about its centre, not counting what it lies on.</summary>
     public double Turn { get; init; }
 
@@ -108,10 +120,33 @@ public enum WrittenMeasure
     Height,
 }
 
+/// <summary>What settles a measure of a piece.</summary>
+public enum Sizing
+{
+    /// <summary>Something else: what it lies on, its mats, its neighbours or its proportions.</summary>
+    Follows,
+
+    /// <summary>A length written on its line.</summary>
+    Written,
+
+    /// <summary>The words that it is to fit.</summary>
+    Words,
+}
+
 /// <summary>Words on or of a piece.</summary>
 /// <param name="Text">The words.</param>
 /// <param name="Ink">The inked outline on the face, unturned, in millimetres; empty for a cut-out word, whose outline is the piece's own.</param>
-/// <param name="InkPaint">The ink.</param>
+/// <param name="NamedInk">The ink that the file names, for a cut-out word its paper; null where the file names none.</param>
 /// <param name="LetterHeight">Height of a capital.</param>
 /// <param name="Fits">Whether the words fit their piece at that height.</param>
-public sealed record PieceWords(string Text, Outline Ink, Paint InkPaint, Length LetterHeight, bool Fits);
+public sealed record PieceWords(string Text, Outline Ink, Paint? NamedInk, Length LetterHeight, bool Fits)
+{
+    /// <summary>The part of the piece's box in whose middle the words stand: all of it, but of a banner only what lies between its notches.</summary>
+    public required Rect Room { get; init; }
+
+    /// <summary>The ink that the words are drawn in: the one named, else black.</summary>
+    public Paint InkPaint => NamedInk ?? Paint.BlackInk;
+
+    /// <summary>The word of the clause that names the ink or would: <c>ink</c>, or <c>of</c> for cut-out words and text that is written so.</summary>
+    public string InkClause { get; init; } = "ink";
+}

@@ -28,6 +28,13 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
     /// <summary>Set once a clause has gone wrong; silences everything until the next comma.</summary>
     public bool Failed { get; private set; }
 
+    /// <summary>
+    /// Whether the line may say what something is made of and does not yet. The <c>of</c> in <c>left of lamp</c> says nothing of it.
+    /// </summary>
+    public bool LacksPaper => !line.Tokens.Any(t => t.Is("part") || t.Is("use") || t.Is("role") || t.Is("window") || t.Is("group"))
+        && !line.Tokens.Zip(line.Tokens.Skip(1)).Any(pair =>
+            pair.Second.Is("of") && !(pair.First.Is("left") || pair.First.Is("right") || pair.First.Is("top") || pair.First.Is("bottom")));
+
     /// <summary>Whether anything on the line has gone wrong.</summary>
     public bool EverFailed { get; private set; }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Sketch.Units;
 
 namespace Sketch.Syntax;
@@ -14,12 +15,14 @@ internal static class LengthReader
         if (number.IsFraction && number.Unit is null && units is Unit.Millimetre or Unit.Centimetre)
         {
             var nearest = Math.Max(1, (long)Math.Round(25.4m * Math.Abs(number.Numerator) / number.Denominator / (units == Unit.Centimetre ? 10 : 1)));
-            problem = new($"This file is in {(units == Unit.Centimetre ? "cm" : "mm")}, so the fraction {token.Text} needs its unit.",
-                $"Write {token.Text} in, or {nearest}.", $"{token.Text} in");
+            var text = signed ? token.Text : token.Text.TrimStart('-', '−');
+            var message = $"This file is in {(units == Unit.Centimetre ? "cm" : "mm")}, so the fraction {token.Text} needs its unit.";
+            problem = IsOnRuler(number) ? new(message, $"Write {text} in, or {nearest}.", $"{text} in")
+                : new(message, string.Create(CultureInfo.InvariantCulture, $"Write {nearest}."), nearest.ToString(CultureInfo.InvariantCulture));
             return null;
         }
 
-        if (number.IsFraction && unit == Unit.Inch && number.Denominator is not (2 or 4 or 8 or 16 or 32 or 64))
+        if (number.IsFraction && unit == Unit.Inch && !IsOnRuler(number))
         {
             var (mended, mark) = NearestMark(number);
             problem = new($"{token.Text} is no fraction of a ruler: those have 2, 4, 8, 16, 32 or 64 below the line.", $"Write {mended}, the nearest {mark}.", mended);
@@ -48,6 +51,8 @@ internal static class LengthReader
 
         return new((long)nanometres);
     }
+
+    private static bool IsOnRuler(Numeral number) => number.Denominator is 2 or 4 or 8 or 16 or 32 or 64;
 
     private static long Factor(Unit unit) => unit switch
     {

@@ -90,7 +90,7 @@ public sealed partial class Parser
 
         if (token.Kind != TokenKind.Word)
         {
-            var colour = token.Kind == TokenKind.Colour && _opening == "card" ? $"of #{token.Text}" : null;
+            var colour = token.Kind == TokenKind.Colour && _opening == "card" && cursor.LacksPaper ? $"of #{token.Text}" : null;
             cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"A clause cannot begin with {cursor.Here}.", colour is null ? ClauseHint(head) : $"Write {colour}.", colour);
             return null;
         }
@@ -163,7 +163,7 @@ public sealed partial class Parser
             : token.Is("foam") || token.Is("popped") ? ("Write on foam.", "on foam")
             : head is not null && Vocabulary.Kinds.Contains(token.Text) ? ($"Put the {token.Text.ToLowerInvariant()} on a line of its own, indented beneath what it lies on.", (string?)null)
             // A word alone is what people say for a colour.
-            : _opening == "card" && cursor.Current.Kind is TokenKind.Comma or TokenKind.End ? ($"Write of {token.Text} if that is its paper or colour.", $"of {token.Text}")
+            : _opening == "card" && cursor.Current.Kind is TokenKind.Comma or TokenKind.End && cursor.LacksPaper ? ($"Write of {token.Text} if that is its paper or colour.", $"of {token.Text}")
             : (ClauseHint(head), (string?)null);
         cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' begins no clause.", hint, replacement);
         return null;

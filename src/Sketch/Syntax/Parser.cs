@@ -134,7 +134,8 @@ public sealed partial class Parser
                 return ReadStock(cursor, tokens);
             }
 
-            if (!Vocabulary.Kinds.Contains(first.Text) && !Vocabulary.Openers.Contains(first.Text) && _opening == "card" && IsPiece(cursor, 3))
+            if (!Vocabulary.Kinds.Contains(first.Text) && !Vocabulary.Openers.Contains(first.Text) && _opening == "card" && IsPiece(cursor, 3)
+                && !IsRole(cursor))
             {
                 return TellTwoWords(cursor, tokens, first, cursor.Next);
             }
@@ -164,6 +165,10 @@ public sealed partial class Parser
 
         return Vocabulary.Kinds.Contains(word) ? ReadPiece(cursor, tokens, null) : ReadOpener(cursor, tokens, word);
     }
+
+    /// <summary>Whether a line means to declare a role: its first word is nearly that, and no kind of piece follows (<c>rloe sky: stripes</c>).</summary>
+    private static bool IsRole(Cursor cursor) =>
+        Syntax.Nearest.Find(cursor.Current.Text, ["role"]) is not null && !Vocabulary.Kinds.Contains(cursor.Peek(3).Text);
 
     private BadLine Unknown(Cursor cursor, LogicalLine tokens)
     {

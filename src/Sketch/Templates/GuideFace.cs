@@ -26,7 +26,8 @@ internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<Guid
         var outlines = steps.Select(s => (Step: s, Outlines: s.Outlines.Select(o => o.Transform(placement)).ToImmutableArray())).ToImmutableArray();
         var face = edge.Transform(placement);
         var box = outlines.SelectMany(o => o.Outlines).Aggregate(face.Bounds, (all, one) => all.With(one.Bounds));
-        var map = new RoomMap([.. outlines.SelectMany(o => o.Outlines)], [face], Square);
+        var written = steps.Select(s => (s.Number, Boxes: s.Written.Select(o => o.Transform(placement)).ToImmutableArray())).ToImmutableArray();
+        var map = new RoomMap([.. outlines.SelectMany(o => o.Outlines)], [face, .. written.SelectMany(w => w.Boxes)], Square);
         var lines = ImmutableArray.CreateBuilder<TemplateLine>();
         var texts = ImmutableArray.CreateBuilder<TemplateText>();
         var callouts = new List<Callout>();
@@ -56,6 +57,7 @@ internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<Guid
             }
         }
 
+        lines.AddRange(written.SelectMany(w => w.Boxes.Select(b => TemplateLine.Around(LineKind.Place, $"words on {w.Number}", b))));
         AddCallouts(callouts, box, lines, texts);
         return Boxed(box, lines.ToImmutable(), texts.ToImmutable());
     }

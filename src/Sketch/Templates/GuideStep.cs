@@ -11,14 +11,16 @@ namespace Sketch.Templates;
 /// <param name="Number">Counted from 1 on each face, what lies beneath first.</param>
 /// <param name="Words">What goes on.</param>
 /// <param name="Outlines">Where each copy goes on the face, in millimetres, turned as it lies; for ink the box around it.</param>
-internal sealed partial record GuideStep(int Number, string Words, ImmutableArray<Outline> Outlines)
+/// <param name="Written">The box around the words on each copy of a piece of paper, likewise.</param>
+internal sealed partial record GuideStep(int Number, string Words, ImmutableArray<Outline> Outlines, ImmutableArray<Outline> Written)
 {
     /// <summary>The steps of a face, in drawing order.</summary>
     public static ImmutableArray<GuideStep> Of(LaidOutCard card, FaceKind face) =>
         [.. card.On(face)
             .Where(p => p.Matter is not (PieceMatter.Hole or PieceMatter.Unseen) && !p.Outline.IsEmpty)
             .GroupBy(p => CopyNumbers().Replace(p.Path, ""))
-            .Select((copies, i) => new GuideStep(i + 1, Told([.. copies]), [.. copies.Select(Placed)]))];
+            .Select((copies, i) => new GuideStep(i + 1, Told([.. copies]), [.. copies.Select(Placed)],
+                [.. copies.Where(c => c.Matter == PieceMatter.Paper).Select(c => (c.Words, c.Turning)).Where(c => c.Words is { Ink.IsEmpty: false }).Select(c => BoxAround(c.Words!.Ink, c.Turning))]))];
 
     private static string Told(ImmutableArray<Piece> copies)
     {
@@ -30,8 +32,10 @@ internal sealed partial record GuideStep(int Number, string Words, ImmutableArra
     }
 
     private static Outline Placed(Piece piece) => piece.Matter == PieceMatter.Ink
-        ? Outline.Rectangle(piece.Outline.Bounds.ToRect()).Transform(piece.Turning)
+        ? BoxAround(piece.Outline, piece.Turning)
         : piece.TurnedOutline;
+
+    private static Outline BoxAround(Outline ink, Affine turning) => Outline.Rectangle(ink.Bounds.ToRect()).Transform(turning);
 
     [GeneratedRegex(@"\[\d+\]")]
     private static partial Regex CopyNumbers();

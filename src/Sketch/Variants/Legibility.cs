@@ -31,12 +31,8 @@ internal static class Legibility
     /// <summary>
     /// Words on a paper: the contrast with each of its colours, weighed by how much of it there is, 1 from the ratio that small words need.
     /// </summary>
-    /// <param name="ink">The ink, or null for black or white, whichever is read better on the ground.</param>
+    /// <param name="ink">The ink.</param>
     /// <param name="paper">The paper.</param>
-    public static double OfWords(PaperLook? ink, PaperLook paper)
-    {
-        var (black, white) = (new Rgb(0, 0, 0), new Rgb(255, 255, 255));
-        var colour = ink?.Ground ?? (Contrast.Ratio(black, paper.Ground) >= Contrast.Ratio(white, paper.Ground) ? black : white);
-        return LookColours.Of(paper).Sum(c => c.Share * Math.Min(1, Contrast.Ratio(colour, c.Colour) / Contrast.LeastForText));
-    }
+    public static double OfWords(PaperLook ink, PaperLook paper) =>
+        LookColours.Of(paper).Sum(c => c.Share * Math.Min(1, Contrast.Ratio(ink.Ground, c.Colour) / Contrast.LeastForText));
 }

@@ -11,8 +11,8 @@ internal readonly record struct Surface(int Role, Paint Fixed);
 
 /// <summary>What lies on what in a card, and which words stand on what; each pair once.</summary>
 /// <param name="Layers">Pairs of a layer and what it lies on.</param>
-/// <param name="Words">Pairs of an ink and what it is written on; the ink is null where the file does not say it.</param>
-internal sealed record Neighbours(ImmutableArray<(Surface Upper, Surface Lower)> Layers, ImmutableArray<(Surface? Ink, Surface Paper)> Words)
+/// <param name="Words">Pairs of an ink and what it is written on.</param>
+internal sealed record Neighbours(ImmutableArray<(Surface Upper, Surface Lower)> Layers, ImmutableArray<(Surface Ink, Surface Paper)> Words)
 {
     /// <summary>The neighbours of a card.</summary>
     /// <param name="card">The card.</param>
@@ -20,7 +20,7 @@ internal sealed record Neighbours(ImmutableArray<(Surface Upper, Surface Lower)>
     public static Neighbours Of(LaidOutCard card, IReadOnlyList<string> roles)
     {
         var layers = new List<(Surface, Surface)>();
-        var words = new List<(Surface?, Surface)>();
+        var words = new List<(Surface, Surface)>();
         foreach (var piece in card.Pieces.Where(p => p.Matter is PieceMatter.Paper or PieceMatter.Ink or PieceMatter.Ready))
         {
             var beneath = SurfaceOf(piece.LiesOn >= 0 ? card.Pieces[piece.LiesOn].Paint : card.Find(piece.Face)?.Paint ?? card.Base.Paint);
@@ -32,7 +32,7 @@ internal sealed record Neighbours(ImmutableArray<(Surface Upper, Surface Lower)>
             if (piece.Words is { } said && (piece.Matter == PieceMatter.Ink || !said.Ink.IsEmpty))
             {
                 var paper = piece.Matter == PieceMatter.Ink ? beneath : SurfaceOf(piece.Paint);
-                words.Add((Paints.IsUnsaidInk(said.InkPaint) ? null : SurfaceOf(said.InkPaint), paper));
+                words.Add((SurfaceOf(said.InkPaint), paper));
             }
         }
 

@@ -29,11 +29,11 @@ internal sealed class VariantWorth
         _largest = largest;
         _isPrinted = [.. candidates[largest].Select(c => LookColours.IsPrinted(c.Look))];
         _layers = [.. neighbours.Layers.Where(l => l.Upper.Role >= 0 || l.Lower.Role >= 0).Select(l =>
-            Pair.Of(l.Upper.Role, l.Lower.Role, LooksOf(l.Upper), LooksOf(l.Lower), (upper, lower) => Legibility.OfLayers(upper!, lower)))];
+            Pair.Of(l.Upper.Role, l.Lower.Role, LooksOf(l.Upper), LooksOf(l.Lower), Legibility.OfLayers))];
         _words = [.. neighbours.Words.Select(w =>
-            Pair.Of(w.Ink?.Role ?? -1, w.Paper.Role, w.Ink is { } ink ? LooksOf(ink) : [null], LooksOf(w.Paper), Legibility.OfWords))];
+            Pair.Of(w.Ink.Role, w.Paper.Role, LooksOf(w.Ink), LooksOf(w.Paper), Legibility.OfWords))];
 
-        ImmutableArray<PaperLook?> LooksOf(Surface surface) => surface.Role < 0 ? [surface.Fixed.Look] : [.. candidates[surface.Role].Select(c => c.Look)];
+        ImmutableArray<PaperLook> LooksOf(Surface surface) => surface.Role < 0 ? [surface.Fixed.Look] : [.. candidates[surface.Role].Select(c => c.Look)];
     }
 
     /// <summary>0 when a layer vanishes; else half the worst and half the mean of the layers, less what the words lack.</summary>
@@ -65,14 +65,14 @@ internal sealed class VariantWorth
 
     private sealed record Pair(int Upper, int Lower, double[,] Worth)
     {
-        public static Pair Of(int upper, int lower, ImmutableArray<PaperLook?> uppers, ImmutableArray<PaperLook?> lowers, Func<PaperLook?, PaperLook, double> judge)
+        public static Pair Of(int upper, int lower, ImmutableArray<PaperLook> uppers, ImmutableArray<PaperLook> lowers, Func<PaperLook, PaperLook, double> judge)
         {
             var worth = new double[uppers.Length, lowers.Length];
             for (var u = 0; u < uppers.Length; u++)
             {
                 for (var l = 0; l < lowers.Length; l++)
                 {
-                    worth[u, l] = judge(uppers[u], lowers[l]!);
+                    worth[u, l] = judge(uppers[u], lowers[l]);
                 }
             }
 

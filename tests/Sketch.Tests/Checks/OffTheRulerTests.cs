@@ -18,7 +18,7 @@ public sealed class OffTheRulerTests
     [Theory]
     [InlineData("star 1 21/64", "The nearest is 1 5/16 wide: write that, and its height follows.")]
     [InlineData("star 1 21/64 high", "The nearest is 1 5/16 high: write that, and its width follows.")]
-    [InlineData("star 1 21/64 x 1 21/64", "The nearest is 1 5/16 x 1 5/16: write that, or change the border, gap or share from which the size follows.")]
+    [InlineData("star 1 21/64 x 1 21/64", "The nearest is 1 5/16 x 1 5/16: write that.")]
     public void Of_a_shape_only_the_measure_that_is_written_is_offered(string star, string hint) =>
         Assert.Equal(hint, Fit.OnA2($"  {star}, of gold").The(FindingCatalogue.OffTheRuler).Hint);
 

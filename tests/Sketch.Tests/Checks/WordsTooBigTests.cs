@@ -40,13 +40,63 @@ public sealed class WordsTooBigTests
 
     [Fact]
     public void Words_on_an_upright_strip_are_to_be_written_lying() => Assert.EndsWith(
-        ", or write it lying, and turn it: turn left 90.",
+        ", or write it lying and turn it: 5 x 1/2, turn left 90.",
         Fit.OnA2("  strip 1/2 x 5 \"Fair winds\", letters 3/8, of white").The(FindingCatalogue.WordsTooBig).Hint, StringComparison.Ordinal);
 
     [Fact]
     public void Words_in_the_box_of_a_star_may_still_run_over_its_edge() => Assert.Equal(
         "“Fair” runs over the edge of lamp with letters 10 mm high.",
         Fit.InMillimetres("  lamp: star 40 \"Fair\", letters 10, of white").The(FindingCatalogue.WordsTooBig).Message);
+
+    /// <summary>A banner of 60 x 10 mm has notches of 5 mm: 45 mm are left between one of them at the left end and one at the right at 55.</summary>
+    [Theory]
+    [InlineData("left", 32.5)]
+    [InlineData("right", 27.5)]
+    [InlineData("both", 30)]
+    public void Words_stand_in_the_middle_of_what_the_notches_of_a_banner_leave(string swallowtail, double middle)
+    {
+        var card = Compiler.Compile(
+            new("a.card", $"card \"Lamp day\"\nunits mm\nbase 100 x 150, of white\nfront\n  banner 60 x 10 \"Fair\", left 0, swallowtail {swallowtail}, letters 5, of white\n"),
+            new TestSurroundings()).Card!;
+        Assert.Equal(middle, card.Pieces[0].Words!.Ink.Bounds.Centre.X, 6);
+    }
+
+    /// <summary>16 mm of words have room on 30 mm, but not on the 10 mm between two notches of 10 mm.</summary>
+    [Fact]
+    public void Words_that_would_lie_over_a_notch_are_told() => Assert.Equal(
+        "“Fair” is 6 mm too wide for words with letters 5 mm high.",
+        Fit.InMillimetres("  words: banner 30 x 10 \"Fair\", swallowtail both, notch 10, letters 5, of white").The(FindingCatalogue.WordsTooBig).Message);
+
+    /// <summary>16 mm of words, 3.175 mm at each end, two notches of 5 mm: 32.35 mm, up to 33.</summary>
+    [Fact]
+    public void A_banner_that_fits_its_words_is_longer_by_its_notches()
+    {
+        var card = Compiler.Compile(
+            new("a.card", "card \"Lamp day\"\nunits mm\nbase 100 x 150, of white\nfront\n  banner fit x 10 \"Fair\", swallowtail both, letters 5, of white\n"),
+            new TestSurroundings());
+        Assert.Equal(Fit.Mm(33), card.Card!.Pieces[0].Box.Width);
+        Assert.DoesNotContain(card.Findings, f => f.Kind == FindingCatalogue.WordsTooBig);
+    }
+
+    [Theory]
+    [InlineData("strip 60 x 20 \"Fair winds\"", "7.5")]
+    [InlineData("star 40 \"Fair\"", "6.5")]
+    [InlineData("heart 40 \"Fair\"", null)]
+    [InlineData("circle 20 \"Fair\"", null)]
+    [InlineData("tag 20 \"a\" \"good\" \"light\"", null)]
+    [InlineData("banner 40 x 12 \"Fair winds\", swallowtail both", null)]
+    [InlineData("3 strip 20 x 8 \"I\" \"Ahoy there\" \"Ahoy\", in a column, gap 5", "2.5")]
+    public void The_letters_proposed_are_the_largest_that_are_accepted(string piece, string? expected)
+    {
+        var hint = Fit.InMillimetres($"  {piece}, letters 15, of white").The(FindingCatalogue.WordsTooBig).Hint;
+        var proposed = decimal.Parse(hint.Split("letters ")[1].Split([',', ' '])[0].TrimEnd('.'), System.Globalization.CultureInfo.InvariantCulture);
+        Assert.True(expected is null || hint.StartsWith($"Write letters {expected}", StringComparison.Ordinal), hint);
+        Assert.Empty(With(proposed));
+        Assert.NotEmpty(With(proposed + 0.5m));
+
+        IReadOnlyList<Finding> With(decimal letters) =>
+            Fit.InMillimetres(System.FormattableString.Invariant($"  {piece}, letters {letters}, of white")).Of(FindingCatalogue.WordsTooBig);
+    }
 
     [Fact]
     public void Copies_are_one_finding() =>

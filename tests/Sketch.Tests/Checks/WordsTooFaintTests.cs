@@ -36,8 +36,42 @@ public sealed class WordsTooFaintTests
 
     [Fact]
     public void Words_on_a_piece_are_seen_against_that_piece() => Assert.Equal(
-        "Write ink white.",
+        "Write ink white and letter it by hand, for example with a white gel pen; or print the words on a light label that lies on it: "
+        + "strip fit x fit \"Fair\", letters 1/4, of white.",
         Fit.OnA2("  strip 3 x 1/2 \"Fair\", ink black, of #000080").The(FindingCatalogue.WordsTooFaint).Hint);
+
+    [Theory]
+    [InlineData("  strip 3 x 1/2 \"Fair\", ink white, of #000080")]
+    [InlineData("  strip 3 x 1/2, of #000080\n    strip fit x fit \"Fair\", letters 1/4, of white")]
+    [InlineData("  panel 3 x 2, of #000080\n    text \"Fair\", ink white")]
+    [InlineData("  panel 3 x 2, of #000080\n    strip fit x fit \"Fair\", letters 3/16, of white")]
+    public void What_is_proposed_for_dark_paper_is_legible(string pieces) => Assert.Empty(Fit.OnA2(pieces).Of(FindingCatalogue.WordsTooFaint));
+
+    [Fact]
+    public void Copies_of_a_line_get_one_ink_that_suits_them_all() => Assert.StartsWith(
+        "Neither black nor white stands out",
+        Fit.OnA2("  2 strip 2 x 1/2 \"Fair\", in a column, gap 1/4, of #000080 and #ffffff, in turn").The(FindingCatalogue.WordsTooFaint).Hint, StringComparison.Ordinal);
+
+    /// <summary>The colour word black is a dark grey, with a contrast of 2.9 on this ground; true black has 3.65.</summary>
+    [Fact]
+    public void Where_only_true_black_is_enough_it_is_proposed()
+    {
+        const string line = "  strip 3 x 1/2 \"Fair\", of #666666, ink ";
+        Assert.Equal("Write ink #000000.", Fit.OnA2(line + "#444444").The(FindingCatalogue.WordsTooFaint).Hint);
+        Assert.Empty(Fit.OnA2(line + "#000000").Of(FindingCatalogue.WordsTooFaint));
+    }
+
+    [Theory]
+    [InlineData("  strip 3 x 1/2 \"Fair\", of gold, ink white")]
+    [InlineData("  panel 3 x 2, of pearl\n    text \"Fair\", of white")]
+    [InlineData("  panel 3 x 2, of silver\n    word 2 wide \"Fair\", of white")]
+    public void Light_words_chosen_for_a_paper_that_shimmers_are_a_note(string pieces)
+    {
+        var finding = Fit.OnA2(pieces).The(FindingCatalogue.WordsShimmer);
+        Assert.Equal(Severity.Note, finding.Severity);
+        Assert.DoesNotContain("black", finding.Hint, StringComparison.Ordinal);
+        Assert.Empty(Fit.OnA2(pieces).Of(FindingCatalogue.WordsTooFaint));
+    }
 
     [Fact]
     public void Text_is_seen_against_what_it_lies_on() =>
@@ -62,6 +96,22 @@ public sealed class WordsTooFaintTests
         Fit.In("card \"Lamp day\"\nbase A2, fold left, of white\nrole sky: dots #ffffff #222222\nfront\n  panel 3 x 2, of sky\n    text \"Fair\", letters 1/4, of #000000")
             .The(FindingCatalogue.WordsTooFaint).Message);
 
+    [Theory]
+    [InlineData("  strip 3 x 1/2 \"Fair\", of #000080")]
+    [InlineData("  strip 3 x 1/2 \"Fair\", turn left 5, of #000080")]
+    [InlineData("  panel 3 x 2, of #000080\n    text \"Fair\"")]
+    [InlineData("  panel 3 x 2, of #000080\n    window circle 1, top 1/8\n    text \"Fair\", bottom 1/4")]
+    public void Words_without_an_ink_are_printed_in_black_and_told_where_that_is_too_faint(string pieces) => Assert.StartsWith(
+        "“Fair” in black, as no ink is named, on #000080 has a contrast of 1.31 to 1;",
+        Fit.OnA2(pieces).The(FindingCatalogue.WordsTooFaint).Message, StringComparison.Ordinal);
+
     [Fact]
-    public void Ink_that_is_not_said_is_chosen_to_be_read() => Assert.Empty(Fit.OnA2("  strip 3 x 1/2 \"Fair\", of #000080"));
+    public void Black_ink_that_is_not_named_differs_from_black_ink_that_is()
+    {
+        Assert.Null(Ink(""));
+        Assert.Equal(Ink(", ink #000000")!.Look.Ground, Sketch.Panels.Paint.BlackInk.Look.Ground);
+
+        static Sketch.Panels.Paint? Ink(string clause) => Compiler.Compile(
+            new($"a.card", $"card \"Lamp day\"\nbase A2, of white\nfront\n  strip 3 x 1/2 \"Fair\", of white{clause}\n"), new TestSurroundings()).Card!.Pieces[0].Words!.NamedInk;
+    }
 }

@@ -204,7 +204,7 @@ public sealed class CardDrawingTests
     {
         var piece = CardFixture.Make("front/words", "strip", Shape.Rectangle, CardFixture.Box(10, 10, 60, 12), "kraft") with
         {
-            Words = new("Fair winds", Outline.Rectangle(CardFixture.Box(14, 13, 50, 6)), CardFixture.Of("navy"), CardFixture.Mm(6), true),
+            Words = new("Fair winds", Outline.Rectangle(CardFixture.Box(14, 13, 50, 6)), CardFixture.Of("navy"), CardFixture.Mm(6), true) { Room = CardFixture.Box(10, 10, 60, 12) },
         };
 
         var ink = Groups(Front(new CardFixture().Add(piece).Card()))[^1].Elements().Last();

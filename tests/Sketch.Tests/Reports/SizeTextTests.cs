@@ -86,7 +86,7 @@ public class SizeTextTests
         var mat = Paper("front/lighthouse/keepers/lamp/mat", "mat", Sixteenths(1, 1, 61, 61), White with { Role = "woodgrain", Paper = "harbour-boards" }) with
         {
             Border = new(Length.Inch(0, 1, 8), Length.Inch(0, 3, 8), Length.Inch(0, 1, 16), Length.Inch(0, 7, 16)),
-            Words = new("May every light you see lead you home", Sketch.Shapes.Outline.Empty, White, Length.Inch(1), true),
+            Words = new("May every light you see lead you home", Sketch.Shapes.Outline.Empty, White, Length.Inch(1), true) { Room = Sixteenths(1, 1, 8, 8) },
             Wrap = Insets.All(Length.Inch(0, 1, 16)),
         };
         var table = Table(With(mat));
@@ -98,7 +98,7 @@ public class SizeTextTests
     {
         var banner = Paper("front/banner", "banner", Sixteenths(1, 1, 8, 8)) with
         {
-            Words = new("\u001b[2J", Outline.Empty, White, Length.Inch(1), true),
+            Words = new("\u001b[2J", Outline.Empty, White, Length.Inch(1), true) { Room = Sixteenths(1, 1, 8, 8) },
         };
         Assert.DoesNotContain('\u001b', Table(With(banner)));
     }

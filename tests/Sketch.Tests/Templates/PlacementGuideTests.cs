@@ -44,6 +44,17 @@ public sealed class PlacementGuideTests
         Assert.Equal(12.7 + 1.5875, places[1].Left, 6);
     }
 
+    /// <summary>A banner of 3 x 1/2 in with a notch of 1/4 in at its left end: the middle of what is left lies 1/8 in right of its own.</summary>
+    [Fact]
+    public void Words_on_paper_are_marked_where_they_stand()
+    {
+        const string banner = "card \"Harbour\"\nbase A2, fold left, of white\nfront\n  banner 3 x 1/2 \"ahoy\", left 0, swallowtail left, letters 3/16, of cream\n";
+        var line = Assert.Single(Picture(Guides(text: banner)[0]).Lines, l => l.Name == "words on 1");
+        var edge = Picture(Guides(text: banner)[0]).Lines.Single(l => l.Kind == LineKind.Edge).Bounds;
+        Assert.Equal(LineKind.Place, line.Kind);
+        Assert.Equal(1.625 * 25.4, line.Bounds.Centre.X - edge.Left, 6);
+    }
+
     [Fact]
     public void The_mirrored_page_shows_the_same_from_the_back()
     {
