@@ -51,7 +51,8 @@ internal sealed class OffTheRuler : IFitRule
         (WrittenMeasure.Width, _, _) => $"The nearest is {Nearest(cut.Width)} wide: write that, and its height follows.",
         (WrittenMeasure.Height, _, _) => $"The nearest is {Nearest(cut.Height)} high: write that, and its width follows.",
         (_, (Sizing.Written, Sizing.Written), true) => $"The nearest is {Nearest(cut.Width)} x {Nearest(cut.Height)}: write that.",
-        _ => $"The nearest is {Nearest(cut.Width)} x {Nearest(cut.Height)}: change the border, gap, share or distance from which the size follows.",
+        _ => $"The nearest is {Nearest(cut.Width)} x {Nearest(cut.Height)}: "
+            + "change the border, gap, share or distance from which the size follows.",
     };
 
     private static bool IsOnRuler(Piece piece, Size cut, string kind) =>

@@ -90,7 +90,8 @@ internal sealed class PastTheEdge : IFitRule
             return "Turn it less, make it smaller, or move it in.";
         }
 
-        if (reach.Count > 1 && ((reach.Past.Left > Length.Zero && reach.Past.Right > Length.Zero) || (reach.Past.Top > Length.Zero && reach.Past.Bottom > Length.Zero)))
+        if (reach.Count > 1 && ((reach.Past.Left > Length.Zero && reach.Past.Right > Length.Zero)
+            || (reach.Past.Top > Length.Zero && reach.Past.Bottom > Length.Zero)))
         {
             return "Make the copies fewer or smaller, or the gap between them.";
         }
@@ -100,15 +101,21 @@ internal sealed class PastTheEdge : IFitRule
             return "Make it smaller, or move what it lies on in.";
         }
 
-        return Shifts(view, reach, piece) ?? (view.CopiesOf(piece) == 1 ? SmallerPiece.Hint(view, reach.First) : null) ?? "Make it smaller, or move it in.";
+        return Shifts(view, reach, piece)
+            ?? (view.CopiesOf(piece) == 1 ? SmallerPiece.Hint(view, reach.First) : null)
+            ?? "Make it smaller, or move it in.";
     }
 
-    /// <summary>The shifts that bring a piece back onto a face that is large enough for it and all its copies; null where it is not or where its line shifts it already.</summary>
+    /// <summary>
+    /// The shifts that bring a piece back onto a face that is large enough for it and all its copies; null where it is not or where its line
+    /// shifts it already.
+    /// </summary>
     private static string? Shifts(FitView view, Reach reach, Piece piece)
     {
         var across = Along(Edge.Left, Edge.Right);
         var down = Along(Edge.Top, Edge.Bottom);
-        if (across is null || down is null || (across.Length > 0 && piece.IsShifted.Across) || (down.Length > 0 && piece.IsShifted.Down))
+        var isAgain = (across is { Length: > 0 } && piece.IsShifted.Across) || (down is { Length: > 0 } && piece.IsShifted.Down);
+        if (across is null || down is null || isAgain)
         {
             return null;
         }

@@ -37,8 +37,8 @@ internal sealed class Saying(UnitSystem units)
     }
 
     /// <summary>
-    /// The tallest letters below a height, in steps of 1/32 in or half a millimetre, that are accepted; none where those would be too small to be
-    /// read (1 mm). What accepts a height is taken to accept every smaller one.
+    /// The tallest letters below a height, in steps of 1/32 in or half a millimetre, that are accepted; none where those would be too small
+    /// to be read (1 mm). What accepts a height is taken to accept every smaller one.
     /// </summary>
     public Length LargestLetters(Length below, Func<Length, bool> accepts)
     {

@@ -47,7 +47,8 @@ internal static class SmallerPiece
     }
 
     /// <summary>
-    /// The largest size along one axis at which a box that grows and shrinks about an anchor stays between 0 and the edge; its own where it does.
+    /// The largest size along one axis at which a box that grows and shrinks about an anchor stays between 0 and the edge; its own where it
+    /// does.
     /// </summary>
     private static Length? Largest(Length low, Length size, Length anchor, Length room)
     {

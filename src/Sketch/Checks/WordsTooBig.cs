@@ -8,8 +8,8 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// Words too large for the piece or the box that they are written in, or that run over the edge of a piece that is no rectangle. The letters
-/// proposed are the largest that this check accepts on all copies of the line.
+/// Words too large for the piece or the box that they are written in, or that run over the edge of a piece that is no rectangle. The
+/// letters proposed are the largest that this check accepts on all copies of the line.
 /// </summary>
 internal sealed class WordsTooBig : IFitRule
 {
@@ -18,7 +18,8 @@ internal sealed class WordsTooBig : IFitRule
         // A cut-out word is its own piece, so it cannot be too large for it.
         foreach (var line in view.Pieces.Where(p => p is { Words.Ink.IsEmpty: false, Kind: not "word" }).GroupBy(p => p.Location))
         {
-            var written = line.DistinctBy(p => (p.Words!.Text, p.Box.Size, p.Words.LetterHeight)).Select(p => new Written(p, p.Words!)).ToImmutableArray();
+            var written = line.DistinctBy(p => (p.Words!.Text, p.Box.Size, p.Words.LetterHeight))
+                .Select(p => new Written(p, p.Words!)).ToImmutableArray();
             if (written.FirstOrDefault(w => !w.Accepts(w.Words.LetterHeight)) is { } first)
             {
                 Tell(view, findings, first, written);
@@ -29,13 +30,16 @@ internal sealed class WordsTooBig : IFitRule
     private static void Tell(FitView view, FindingBag findings, Written first, ImmutableArray<Written> line)
     {
         var (piece, words) = (first.Piece, first.Words);
+        var called = Saying.Called(piece);
         var letters = $"with letters {view.Say.Length(words.LetterHeight)} high";
         var quoted = $"“{words.Text.Replace('\n', ' ')}”";
         findings.Add(FindingCatalogue.WordsTooBig, piece.Location,
-            first.TooWide(words.LetterHeight) ? $"{quoted} is {view.Say.Length(Length.NearestMillimetres(first.Width - first.RoomAcross))} too wide for {Saying.Called(piece)} {letters}."
-            : first.TooHigh(words.LetterHeight) ? $"{quoted} is {view.Say.Length(Length.NearestMillimetres(first.Height - first.RoomDown))} too high for {Saying.Called(piece)} {letters}."
-            : $"{quoted} runs over the edge of {Saying.Called(piece)} {letters}.",
+            first.TooWide(words.LetterHeight) ? $"{quoted} is {Excess(first.Width - first.RoomAcross)} too wide for {called} {letters}."
+            : first.TooHigh(words.LetterHeight) ? $"{quoted} is {Excess(first.Height - first.RoomDown)} too high for {called} {letters}."
+            : $"{quoted} runs over the edge of {called} {letters}.",
             Hint(view, first, line));
+
+        string Excess(double millimetres) => view.Say.Length(Length.NearestMillimetres(millimetres));
     }
 
     private static string Hint(FitView view, Written first, ImmutableArray<Written> line)
@@ -45,14 +49,16 @@ internal sealed class WordsTooBig : IFitRule
         var smaller = line.All(w => w.KeepsItsBox)
             ? view.Say.LargestLetters(line.Max(w => w.Words.LetterHeight), height => line.All(w => w.Accepts(height)))
             : Length.Zero;
-        ways.Add(smaller > Length.Zero ? $"letters {view.Say.Typed(smaller)}" : line.All(w => w.KeepsItsBox) ? "fewer words" : "fewer words or smaller letters");
+        ways.Add(smaller > Length.Zero ? $"letters {view.Say.Typed(smaller)}"
+            : line.All(w => w.KeepsItsBox) ? "fewer words" : "fewer words or smaller letters");
         if (line.Length == 1 && first.IsStraight && first.Piece.Written is null)
         {
             var (tooWide, tooHigh) = (first.TooWide(first.Words.LetterHeight), first.TooHigh(first.Words.LetterHeight));
             var (notches, sizing) = (first.Piece.Notches.Left + first.Piece.Notches.Right, first.Piece.Sizing);
             var wide = view.Say.UpToMark(Length.NearestMillimetres(first.Width) + notches);
             var high = view.Say.UpToMark(Length.NearestMillimetres(Math.Max(first.Height, first.HeightWithTails)));
-            if (tooWide && first.HeightWithTails <= first.RoomDown && sizing.Width == Sizing.Written && first.RoomAcross > 0 && wide <= face.Width)
+            if (tooWide && first.HeightWithTails <= first.RoomDown && sizing.Width == Sizing.Written
+                && first.RoomAcross > 0 && wide <= face.Width)
             {
                 ways.Add($"make it {view.Say.Typed(wide)} wide");
             }
@@ -85,7 +91,7 @@ internal sealed class WordsTooBig : IFitRule
 
         public double Height => Words.LetterHeight.Millimetres * Layout.Words.HeightInCaps(Words.Text.Count(c => c == '\n') + 1);
 
-        /// <summary>The height of the lowest room in which also what hangs below the last line, or stands above the first, is on the paper.</summary>
+        /// <summary>The height of the lowest room that also holds what hangs below the last line or stands above the first.</summary>
         public double HeightWithTails =>
             2 * Math.Max(Words.Ink.Bounds.Bottom - Bounds.Of(Words.Room).Centre.Y, Bounds.Of(Words.Room).Centre.Y - Words.Ink.Bounds.Top);
 
@@ -96,7 +102,7 @@ internal sealed class WordsTooBig : IFitRule
         /// <summary>Whether what is cut is a rectangle, or a banner, whose words stand in a rectangle.</summary>
         public bool IsStraight => Piece.Matter != PieceMatter.Paper || Piece.Kind == "banner" || Edge.IsRectangle;
 
-        /// <summary>Whether the piece stays as it is when its letters change; a banner and a rectangle that fit their words always hold them.</summary>
+        /// <summary>Whether smaller letters leave the piece as it is; a banner or rectangle that fits its words holds them anyway.</summary>
         public bool KeepsItsBox => IsStraight || Piece.Sizing is { Width: not Sizing.Words, Height: not Sizing.Words };
 
         private Cover Edge => _cover ??= new(Piece.Outline.Grow(FitView.Tolerance.Millimetres));
@@ -108,7 +114,8 @@ internal sealed class WordsTooBig : IFitRule
 
         /// <summary>Whether words with capitals of that height are in their room and on their paper.</summary>
         public bool Accepts(Length letters) => !TooWide(letters) && !TooHigh(letters)
-            && (Piece.Matter != PieceMatter.Paper || Edge.Covers(Words.Ink.Transform(About(Bounds.Of(Words.Room).Centre, Share(letters)))));
+            && (Piece.Matter != PieceMatter.Paper
+                || Edge.Covers(Words.Ink.Transform(About(Bounds.Of(Words.Room).Centre, Share(letters)))));
 
         private double Share(Length letters) => letters.Millimetres / Words.LetterHeight.Millimetres;
 

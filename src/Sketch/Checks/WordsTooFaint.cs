@@ -47,13 +47,15 @@ internal sealed class WordsTooFaint : IFitRule
             if (faint.FirstOrDefault(w => !w.IsChosenForItsShimmer) is { } first)
             {
                 findings.Add(FindingCatalogue.WordsTooFaint, line.Key,
-                    $"“{OneLine(first.Words)}” in {NamedInk(first)} on {Named(first.Ground, first.Nearest)} has a contrast of {Number(first.Ratio)} to 1; {Subject(view, first)} need {Number(first.Least)}.",
+                    $"“{OneLine(first.Words)}” in {NamedInk(first)} on {Named(first.Ground, first.Nearest)} has a contrast of "
+                    + $"{Number(first.Ratio)} to 1; {Subject(view, first)} need {Number(first.Least)}.",
                     Hint(view, first, written));
             }
             else if (faint is [var shimmering, ..])
             {
                 findings.Add(FindingCatalogue.WordsShimmer, line.Key,
-                    $"“{OneLine(shimmering.Words)}” in {NamedInk(shimmering)} on {Named(shimmering.Ground, shimmering.Nearest)}, which shimmers, is read only where the light falls well.",
+                    $"“{OneLine(shimmering.Words)}” in {NamedInk(shimmering)} on {Named(shimmering.Ground, shimmering.Nearest)}, "
+                    + "which shimmers, is read only where the light falls well.",
                     "This is fine if you want it so. Try it on a scrap of that paper first.");
             }
         }
@@ -100,7 +102,8 @@ internal sealed class WordsTooFaint : IFitRule
         var white = Cures("white");
         if (first.Piece.Kind == "word")
         {
-            return white is not null ? $"Write {clause} {white}." : "Neither black nor white stands out from every colour of this paper. Put a plain mat beneath the word.";
+            return white is not null ? $"Write {clause} {white}."
+                : "Neither black nor white stands out from every colour of this paper. Put a plain mat beneath the word.";
         }
 
         // A piece that fits its words would have no size without them.
@@ -111,9 +114,10 @@ internal sealed class WordsTooFaint : IFitRule
                 : "Neither black nor white stands out from every colour of this paper: take a plain, light one.";
         }
 
-        var label = first.Piece.Kind == "text" ? "print the words on a light label in place of the text" : "print the words on a light label that lies on it";
+        var label = first.Piece.Kind == "text" ? "in place of the text" : "that lies on it";
         var quoted = string.Join(' ', first.Words.Text.Split('\n').Select(t => $"\"{t.Replace("\"", "\"\"", StringComparison.Ordinal)}\""));
-        var typed = $"{label}: strip fit x fit {quoted}, letters {view.Say.Typed(first.Words.LetterHeight)}, of white";
+        var letters = view.Say.Typed(first.Words.LetterHeight);
+        var typed = $"print the words on a light label {label}: strip fit x fit {quoted}, letters {letters}, of white";
         return white is not null
             ? $"Write {clause} {white} and letter it by hand, for example with a white gel pen; or {typed}."
             : $"Neither black nor white stands out from every colour of this paper, so {typed}.";
@@ -121,8 +125,8 @@ internal sealed class WordsTooFaint : IFitRule
         string? Cures(string word)
         {
             var colour = ColourWords.TryGet(word, out var look) ? look.Ground : Rgb.FromHex(word[1..]);
-            return !line.All(w => ColoursOf(w.Ground.Look).All(c => Contrast.Ratio(colour, c) >= w.Least)) ? null
-                : view.Card.Roles.Any(r => r.Name.Equals(word, StringComparison.OrdinalIgnoreCase)) ? colour.Hex : word;
+            var cures = line.All(w => ColoursOf(w.Ground.Look).All(c => Contrast.Ratio(colour, c) >= w.Least));
+            return !cures ? null : view.Card.Roles.Any(r => r.Name.Equals(word, StringComparison.OrdinalIgnoreCase)) ? colour.Hex : word;
         }
     }
 

@@ -50,7 +50,8 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
             return Length.Zero;
         }
 
-        return sizes.Of(node, Axis.Down) is { } height && Words.Notches(node.Draft, new(Length.Limit, height.Own)) is var (left, right) ? left + right : null;
+        return sizes.Of(node, Axis.Down) is { } height
+            && Words.Notches(node.Draft, new(Length.Limit, height.Own)) is var (left, right) ? left + right : null;
     }
 
     /// <summary>

@@ -60,8 +60,8 @@ public sealed record Piece(
     public (Sizing Width, Sizing Height) Sizing { get; init; }
 
     /// <summary>
-    /// The point that keeps its place when the piece is made larger or smaller: an edge of its outermost mat, or its own middle. Null for copies,
-    /// whose places depend on each other's sizes.
+    /// The point that keeps its place when the piece is made larger or smaller: an edge of its outermost mat, or its own middle. Null for
+    /// copies, whose places depend on each other's sizes.
     /// </summary>
     public Place? Anchor { get; init; }
 
@@ -141,7 +141,7 @@ public enum Sizing
 /// <param name="Fits">Whether the words fit their piece at that height.</param>
 public sealed record PieceWords(string Text, Outline Ink, Paint? NamedInk, Length LetterHeight, bool Fits)
 {
-    /// <summary>The part of the piece's box in whose middle the words stand: all of it, but of a banner only what lies between its notches.</summary>
+    /// <summary>The part of the piece's box in whose middle the words stand: all of it, but of a banner what lies between its notches.</summary>
     public required Rect Room { get; init; }
 
     /// <summary>The ink that the words are drawn in: the one named, else black.</summary>

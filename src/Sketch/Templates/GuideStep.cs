@@ -20,7 +20,7 @@ internal sealed partial record GuideStep(int Number, string Words, ImmutableArra
             .Where(p => p.Matter is not (PieceMatter.Hole or PieceMatter.Unseen) && !p.Outline.IsEmpty)
             .GroupBy(p => CopyNumbers().Replace(p.Path, ""))
             .Select((copies, i) => new GuideStep(i + 1, Told([.. copies]), [.. copies.Select(Placed)],
-                [.. copies.Where(c => c.Matter == PieceMatter.Paper).Select(c => (c.Words, c.Turning)).Where(c => c.Words is { Ink.IsEmpty: false }).Select(c => BoxAround(c.Words!.Ink, c.Turning))]))];
+                [.. copies.Where(c => c is { Matter: PieceMatter.Paper, Words.Ink.IsEmpty: false }).Select(c => BoxAround(c.Words!.Ink, c.Turning))]))];
 
     private static string Told(ImmutableArray<Piece> copies)
     {

@@ -125,10 +125,12 @@ internal static partial class Cures
     [GeneratedRegex(@"^envelope( back)?( [^,]+)?")]
     private static partial Regex Named();
 
-    [GeneratedRegex(@"(" + @"\d[\d /.]*?(?: mm| cm| in)?|full|fit|share \d+/\d+) x (\d+(?: \d+/\d+|/\d+|\.\d+)?(?: mm| cm| in)?|full|fit|share \d+/\d+)")]
+    [GeneratedRegex(@"(\d[\d /.]*?(?: mm| cm| in)?|full|fit|share \d+/\d+) x "
+        + @"(\d+(?: \d+/\d+|/\d+|\.\d+)?(?: mm| cm| in)?|full|fit|share \d+/\d+)")]
     private static partial Regex Box();
 
-    [GeneratedRegex(@"\b(square|circle|star|heart|hexagon|scallop|arch|tag|outline|word|gem|text|stamp) " + @"\d+(?: \d+/\d+|/\d+|\.\d+)?(?: mm| cm| in)?( wide| high)?")]
+    [GeneratedRegex(@"\b(square|circle|star|heart|hexagon|scallop|arch|tag|outline|word|gem|text|stamp) "
+        + @"\d+(?: \d+/\d+|/\d+|\.\d+)?(?: mm| cm| in)?( wide| high)?")]
     private static partial Regex Single();
 
     [GeneratedRegex(@"mat( [+\d][^,]*| border [^,]*)?(?=,|$)")]

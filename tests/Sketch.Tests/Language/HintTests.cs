@@ -53,7 +53,8 @@ public class HintTests
 
     /// <summary>Whether a line holds an error too, so that what else is found of it speaks of half a line.</summary>
     private static bool IsMisspelt(Finding finding, ImmutableArray<Finding> found) =>
-        finding.Severity < Severity.Error && found.Any(f => f.Severity == Severity.Error && f.Location.Start.Line == finding.Location.Start.Line);
+        finding.Severity < Severity.Error
+        && found.Any(f => f.Severity == Severity.Error && f.Location.Start.Line == finding.Location.Start.Line);
 
     private static ImmutableArray<Finding> Compile(string path, string text) => Compiler.Compile(new SourceText(path, text), World).Findings;
 }

@@ -6,7 +6,7 @@ internal static partial class Slips
 {
     private static readonly string[] OtherNumbers = ["9", "1/32", "0.3"];
 
-    /// <summary>The file with one slip each: letters exchanged, numbers changed, commas lost, clauses lost or moved, lines lost or indented.</summary>
+    /// <summary>The file with one slip each: letters exchanged, numbers changed, commas and clauses lost, lines lost or indented.</summary>
     public static IEnumerable<string> In(string text)
     {
         foreach (Match word in Word().Matches(text))
@@ -60,7 +60,8 @@ internal static partial class Slips
     }
 
     /// <summary>A line and the next, in which it may go on.</summary>
-    private static string LineAt(string text, int index) => text[(text.LastIndexOf('\n', index) + 1)..text.IndexOf('\n', Math.Min(text.Length - 1, text.IndexOf('\n', index) + 1))];
+    private static string LineAt(string text, int index) =>
+        text[(text.LastIndexOf('\n', index) + 1)..text.IndexOf('\n', Math.Min(text.Length - 1, text.IndexOf('\n', index) + 1))];
 
     private static string With(string text, Match part, string other) => text[..part.Index] + other + text[(part.Index + part.Length)..];
 
