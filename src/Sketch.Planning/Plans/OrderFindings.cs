@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Cutting;
 using Sketch.Diagnostics;
-using Sketch.Reports;
+using Sketch.Units;
 using Sketch.Syntax;
 using Sketch.Text;
 
@@ -10,7 +10,7 @@ namespace Sketch.Planning;
 /// <summary>Reports what is wrong with the orders of a batch, whichever way its sheets are cut.</summary>
 internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
 {
-    private readonly LengthStyle _lengths = LengthStyle.For(files.Batch.Units);
+    private readonly LengthFormat _lengths = files.Batch.Units.Format();
 
     /// <summary>Adds all findings that need no plan.</summary>
     public static void Tell(BatchFiles files, FindingBag findings)
