@@ -177,12 +177,6 @@ internal sealed class NodeBuilder(FindingBag findings)
         var draft = unit.Draft;
         var clause = draft.Find<ArrangeClause>();
         var count = PieceCount.CopiesOf(draft);
-        if (count > Limits.Copies)
-        {
-            findings.Add(FindingCatalogue.BadCount, draft.LocationOf(clause), $"A grid of {clause!.Across} x {clause.Down} is more than {Limits.Copies:N0} copies, so none is made.", $"Write a grid of at most {Limits.Copies:N0}, such as 40 x 50.");
-            count = 0;
-        }
-
         if (clause is { Down: { } down } && (long)clause.Across * down < count)
         {
             findings.Add(FindingCatalogue.GridTooSmall, draft.LocationOf(clause), $"A grid of {clause.Across} x {down} does not hold {count} copies.", $"Write in a grid {clause.Across} across, and it takes as many rows as it needs.");

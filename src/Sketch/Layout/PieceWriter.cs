@@ -22,6 +22,7 @@ internal sealed class PieceWriter(
     private long _corners;
     private int _holes;
     private bool _isFull;
+    private bool _hasAllWindows;
 
     /// <summary>Windows in the order met, with the index of the piece they cut; -1 for the face.</summary>
     public List<WindowCut> Windows { get; } = [];
@@ -201,11 +202,12 @@ internal sealed class PieceWriter(
         var over = Windows.Count >= Limits.Windows ? $"{Limits.Windows} windows"
             : _holes + layers > Limits.Holes ? $"{Limits.Holes:N0} holes, counted in every layer that a window goes through"
             : null;
-        if (over is not null)
+        if (over is not null && !_hasAllWindows)
         {
+            _hasAllWindows = true;
             findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {over}; the rest are not cut.", "Cut fewer windows, or take through away.");
         }
-        else if (HasRoomFor(draft, window.Hole.Corners * (long)layers))
+        else if (!_hasAllWindows && HasRoomFor(draft, window.Hole.Corners * (long)layers))
         {
             _holes += layers;
             Windows.Add(window);

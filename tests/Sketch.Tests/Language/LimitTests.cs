@@ -46,9 +46,8 @@ public class LimitTests
     [InlineData("2001 gem 1/8, of red", 4, 3)]
     [InlineData("999999999 gem 1/8, in a row, of red", 4, 3)]
     [InlineData("0 gem 1/8, of red", 4, 3)]
-    [InlineData("gem 1/8, in a grid 2001 x 2, of red", 4, 23)]
-    [InlineData("gem 1/8, in a grid 2 x 2001, of red", 4, 27)]
-    [InlineData("gem 1/8, in a grid 50 x 50, of red", 4, 12)]
+    [InlineData("gem 1/8, in a grid 2001 x 2, of red", 4, 22)]
+    [InlineData("gem 1/8, in a grid 2 x 2001, of red", 4, 26)]
     public void A_count_out_of_range_is_reported_where_it_stands_and_no_copy_is_laid_out(string line, int row, int column)
     {
         var compilation = Compile(line + "\n  star 1, of blue\n");
@@ -60,10 +59,11 @@ public class LimitTests
 
     [Fact]
     public void Nothing_more_is_said_of_a_line_whose_count_is_out_of_range() => Assert.Equal(
-        FindingCatalogue.BadCount, Assert.Single(Compile("lamps: 2001 star 1, of red\n    item 2001: of blue\n  gem 1/8, above lamps, of red").Findings).Kind);
+        FindingCatalogue.BadCount, Assert.Single(Compile("lamps: 2001 star 1, of red\n    item 3: of blue\n  gem 1/8, above lamps, of red").Findings).Kind);
 
     [Theory]
     [InlineData("1001 panel 1/8 x 1/8, in a grid 50 across, of red\n    mat +1/16, of navy", "Make at most 1,000 copies.")]
+    [InlineData("gem 1/8, in a grid 50 x 50, of red", "Make fewer copies, or divide the pieces between several cards.")]
     [InlineData("10 panel 1 x 1, of red\n    10 panel 1 x 1, of red\n      10 star 1, of red\n        10 gem 1/8, of red", "Make fewer copies, or divide the pieces between several cards.")]
     public void More_pieces_are_reported_with_the_copies_that_there_is_room_for(string lines, string hint)
     {
@@ -98,9 +98,9 @@ public class LimitTests
     [Fact]
     public void Corners_are_counted_on_every_copy_and_mat()
     {
-        // A star of 60 points has 120 corners.
+        // A star of 60 points has 119 corners besides the one at which it begins.
         Assert.Empty(Beyond("400 star 1, 60 points, of red\n    mat +1/8, of navy"));
-        var finding = Assert.Single(Beyond("420 star 1, 60 points, of red\n    mat +1/8, of navy"));
+        var finding = Assert.Single(Beyond("430 star 1, 60 points, of red\n    mat +1/8, of navy"));
         Assert.Contains("100,000 corners", finding.Message, StringComparison.Ordinal);
         Assert.Equal((4, 3), (finding.Location.Start.Line, finding.Location.Start.Column));
     }
