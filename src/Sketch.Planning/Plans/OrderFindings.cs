@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using Sketch.Cutting;
 using Sketch.Diagnostics;
-using Sketch.Units;
+using Sketch.Panels;
 using Sketch.Syntax;
 using Sketch.Text;
+using Sketch.Units;
 
 namespace Sketch.Planning;
 
