@@ -70,7 +70,9 @@ internal static partial class Cures
 
         if (Border().Match(finding.Hint) is { Success: true } border)
         {
-            yield return Put(MatSize().Replace(line, "mat border " + border.Groups[1].Value, 1));
+            yield return Put(finding.Hint.Contains("beneath it", StringComparison.Ordinal)
+                ? $"{line}\n{IndentBeneath(text, finding)}{border.Value}"
+                : MatSize().Replace(line, border.Value, 1));
         }
 
         if (Envelope().Match(finding.Hint) is { Success: true } envelope)
@@ -79,6 +81,14 @@ internal static partial class Cures
                 ? Put(Named().Replace(line, m => "envelope" + m.Groups[1].Value + envelope.Value["envelope".Length..], 1))
                 : text + envelope.Value + "\n";
         }
+    }
+
+    /// <summary>The indentation of what lies on a line already, else a step more than its own.</summary>
+    private static string IndentBeneath(string text, Finding finding)
+    {
+        var own = finding.Location.Start.Column - 1;
+        var next = text[finding.Location.Span.End..].Split('\n').ElementAtOrDefault(1) ?? "";
+        return new string(' ', Math.Max(own + 2, next.Length - next.TrimStart().Length > own ? next.Length - next.TrimStart().Length : 0));
     }
 
     private static string WithClause(string line, string word, string clause)
