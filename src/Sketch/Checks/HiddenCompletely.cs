@@ -19,7 +19,7 @@ internal sealed class HiddenCompletely : IFitRule
     private const int LookLimit = 20_000_000;
 
     /// <summary>Corners of outlines that are united on one card, in all, to see whether they hide something together.</summary>
-    private const int UnionLimit = 100_000;
+    private const int UnionLimit = 20_000;
 
     /// <summary>A sheet of paper above, with the piece that it is.</summary>
     private readonly record struct Sheet(int Index, Cover Cover);

@@ -16,8 +16,6 @@ internal sealed class OffTheRuler : IFitRule
 {
     private static readonly LengthFormat Ruler = UnitSystem.Inches.Format();
 
-    private static readonly Length Least = Length.Inch(0, 1, LengthFormat.RulerMarks);
-
     private static readonly FrozenSet<string> CutByRuler =
         FrozenSet.Create(StringComparer.Ordinal, "panel", "square", "strip", "line", "frame", "rounded", "banner");
 
@@ -47,7 +45,6 @@ internal sealed class OffTheRuler : IFitRule
     private static string HintFor(Piece piece, Size cut) => (piece.Written, piece.Sizing, piece.Wrap == default) switch
     {
         _ when piece.IsReadyMade => $"The nearest length is {Nearest(Length.Max(cut.Width, cut.Height))}: write that, or change the piece along which it runs.",
-        _ when Length.Min(cut.Width, cut.Height) < Least => "No ruler in sixteenths shows so little: make it larger.",
         (WrittenMeasure.Width, _, _) => $"The nearest is {Nearest(cut.Width)} wide: write that, and its height follows.",
         (WrittenMeasure.Height, _, _) => $"The nearest is {Nearest(cut.Height)} high: write that, and its width follows.",
         (_, (Sizing.Written, Sizing.Written), true) => $"The nearest is {Nearest(cut.Width)} x {Nearest(cut.Height)}: write that.",

@@ -120,8 +120,10 @@ public sealed class HiddenCompletelyTests
     [Fact]
     public void A_crowd_too_large_to_look_through_is_said_to_be_left_out()
     {
-        // Forty thousand squares edge to edge on one panel are more than are united.
-        var findings = Fit.In("card \"Lamp day\"\nunits mm\nbase 400 x 100, fold left, of white\nfront\n  panel full x full, of navy\n    40000 square 1, in a grid 400 across, gap 0, of red");
+        // The outlines of so many overlapping shapes have more corners than are united.
+        var findings = Fit.In(
+            "card \"Lamp day\"\nunits mm\nbase 400 x 100, fold left, of white\nfront\n  panel 360 x 60, of navy\n"
+            + "  1800 scallop 8, in a grid 90 across, gap -4, of red");
         var finding = findings.The(FindingCatalogue.HidingNotExamined);
         Assert.Equal("The card is so crowded that one of its pieces was not examined for being hidden completely, beginning on this line.", finding.Message);
     }
