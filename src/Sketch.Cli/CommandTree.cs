@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
-using System.CommandLine.Invocation;
-using System.Reflection;
+using Sketch.Cli.Commands;
 using Sketch.Cli.Verbs;
 
 namespace Sketch.Cli;
@@ -27,18 +26,7 @@ internal static class CommandTree
         };
         root.Subcommands.Add(HelpVerb.Create(session, root));
         root.Options.OfType<HelpOption>().Single().Action = new HelpWithExamples();
-        root.Options.OfType<VersionOption>().Single().Action = new TellVersion();
+        root.Options.OfType<VersionOption>().Single().Action = new ReportVersion();
         return root;
-    }
-
-    /// <summary>Tells the tool's version.</summary>
-    internal sealed class TellVersion : SynchronousCommandLineAction
-    {
-        public override int Invoke(ParseResult parseResult)
-        {
-            var version = typeof(Program).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
-            parseResult.InvocationConfiguration.Output.Write($"sketch {version}\n");
-            return ExitStatus.Done;
-        }
     }
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Sketch.Cli.Commands;
 using Sketch.Output.Files;
 
 namespace Sketch.Cli;
@@ -60,12 +61,18 @@ public static class Program
             var parsed = CommandTree.Build(session).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
             var problems = UsageProblems.Of(parsed);
             return problems.Count > 0
-                ? UsageProblems.Tell(problems, parsed, error)
-                : parsed.Invoke(new() { Output = output, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null });
+                ? UsageProblems.Report(problems, parsed, error)
+                : parsed.Invoke(new()
+                {
+                    Output = output,
+                    Error = error,
+                    EnableDefaultExceptionHandler = false,
+                    ProcessTerminationTimeout = null
+                });
         }
         catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
         {
-            session.Tell("Stopped.");
+            session.Report("Stopped.");
             return ExitStatus.Stopped;
         }
     }

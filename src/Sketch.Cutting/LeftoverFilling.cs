@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Cutting.Layouts;
-using Sketch.Cutting.Tidying;
+using Sketch.Cutting.Model;
+using Sketch.Cutting.PostProcessing;
 using Sketch.Units;
 
 namespace Sketch.Cutting;
@@ -9,8 +10,8 @@ namespace Sketch.Cutting;
 public static class LeftoverFilling
 {
     /// <summary>
-    /// Places the largest pieces first, each in the smallest leftover or unused offcut that it fits, as many at once as fit there. What is cut
-    /// already stays where it is; sheets that were cut alike may part into layouts of their own.
+    /// Places the largest pieces first, each in the smallest leftover or unused offcut that it fits, as many at once as fit there. What is
+    /// cut already stays where it is; sheets that were cut alike may part into layouts of their own.
     /// </summary>
     /// <param name="planned">The plans with their problems, one for each paper.</param>
     /// <param name="pieces">The pieces; their ids are in none of the problems.</param>
@@ -45,18 +46,19 @@ public static class LeftoverFilling
             }
         }
 
-        var plans = planned.Zip(layouts, (p, l) => p.Plan with { Layouts = [.. l.Where(x => !x.Pieces.IsEmpty).OrderByDescending(x => x.IsOffcut)] });
+        var plans = planned.Zip(layouts, (p, l) =>
+            p.Plan with { Layouts = [.. l.Where(x => !x.Pieces.IsEmpty).OrderByDescending(x => x.IsOffcut)] });
         return ([.. plans], unplaced.ToImmutable());
     }
 
-    private static IEnumerable<Layout> UnusedOffcuts(CuttingProblem problem, CuttingPlan plan) =>
+    private static IEnumerable<SheetLayout> UnusedOffcuts(CuttingProblem problem, CuttingPlan plan) =>
         from same in problem.Offcuts.GroupBy(o => o.Size)
         let unused = same.Sum(o => o.Count) - plan.Layouts.Where(l => l.IsOffcut && l.Stock == same.Key).Sum(l => l.Times)
         where unused > 0
-        select new Layout(same.Key, true, unused, [], [], [new(Length.Zero, Length.Zero, same.Key.Width, same.Key.Height)], []);
+        select new SheetLayout(same.Key, true, unused, [], [], [new(Length.Zero, Length.Zero, same.Key.Width, same.Key.Height)], []);
 
     private static (int Paper, int Layout, Rect Room)? SmallestRoom(
-        ImmutableArray<(CuttingProblem Problem, CuttingPlan Plan)> planned, List<Layout>[] layouts, PieceDemand piece)
+        ImmutableArray<(CuttingProblem Problem, CuttingPlan Plan)> planned, List<SheetLayout>[] layouts, PieceDemand piece)
     {
         (int, int, Rect)? best = null;
         var smallest = Int128.MaxValue;
@@ -66,7 +68,8 @@ public static class LeftoverFilling
             {
                 foreach (var room in layouts[paper][layout].Leftovers)
                 {
-                    if (Area(room.Size) < smallest && (Holds(room.Size, piece.Size) || (piece.MayTurn && Holds(room.Size, piece.Size.Turned()))))
+                    if (Area(room.Size) < smallest
+                        && (Holds(room.Size, piece.Size) || (piece.MayTurn && Holds(room.Size, piece.Size.Turned()))))
                     {
                         (best, smallest) = ((paper, layout, room), Area(room.Size));
                     }
@@ -84,7 +87,8 @@ public static class LeftoverFilling
     // Rows of the piece lying one way: the way of which more fit.
     private static (Size Lying, int Across, int Down) Grid(PieceDemand piece, Rect room, Length kerf, int wanted) =>
         (piece.MayTurn ? new[] { piece.Size, piece.Size.Turned() } : [piece.Size])
-            .Select(way => (Lying: way, Across: Fitting(room.Width, way.Width, kerf, wanted), Down: Fitting(room.Height, way.Height, kerf, wanted)))
+            .Select(way => (Lying: way, Across: Fitting(room.Width, way.Width, kerf, wanted),
+                Down: Fitting(room.Height, way.Height, kerf, wanted)))
             .MaxBy(grid => Math.Min(wanted, (long)grid.Across * grid.Down)) switch
         {
             var (lying, across, down) => (lying, across, (int)Math.Min(down, ((long)wanted + across - 1) / across)),
@@ -93,7 +97,8 @@ public static class LeftoverFilling
     private static int Fitting(Length room, Length side, Length kerf, int wanted) =>
         (int)Math.Min(wanted, (room + kerf).Nanometres / (side + kerf).Nanometres);
 
-    private static Layout Cut(CuttingProblem problem, Layout layout, Rect room, PieceDemand piece, (Size Lying, int Across, int Down) grid, int count)
+    private static SheetLayout Cut(
+        CuttingProblem problem, SheetLayout layout, Rect room, PieceDemand piece, (Size Lying, int Across, int Down) grid, int count)
     {
         var kerf = problem.Kerf.Nanometres;
         var (width, height) = (grid.Lying.Width.Nanometres + kerf, grid.Lying.Height.Nanometres + kerf);
@@ -110,7 +115,8 @@ public static class LeftoverFilling
             tree = tree is null ? row : new Join(false, tree, row);
         }
 
-        var part = CutOrder.For(tree!, room.Width.Nanometres + kerf, room.Height.Nanometres + kerf, kerf, problem.SmallestUse.Nanometres, new HashSet<long> { width, height });
+        var part = CutOrder.For(tree!, room.Width.Nanometres + kerf, room.Height.Nanometres + kerf, kerf, problem.SmallestUse.Nanometres,
+            new HashSet<long> { width, height });
         return LayoutWriter.Further(layout, room, part, problem.Kerf, [new(Enumerable.Repeat(piece, count))]);
     }
 }

@@ -1,23 +1,27 @@
 using System.Collections.Immutable;
+using Sketch.Cutting.Model;
+using Sketch.Cutting.PostProcessing;
 using Sketch.Cutting.Sheets;
-using Sketch.Cutting.Tidying;
 
 namespace Sketch.Cutting;
 
 /// <summary>
-/// Plans how to cut rectangles from sheets by cuts from edge to edge, any number of stages deep: first the fewest sheets, then leftovers as large
-/// as may be kept whole, then few different settings of the trimmer. It keeps nothing between calls.
+/// Plans how to cut rectangles from sheets by cuts from edge to edge, any number of stages deep: first the fewest sheets, then leftovers as
+/// large as may be kept whole, then few different settings of the trimmer. It keeps nothing between calls.
 /// </summary>
 public static class SheetPlanner
 {
-    /// <summary>Makes a plan; the same problem always gives the same plan, unless the time limit or a cancellation cuts the search short.</summary>
+    /// <summary>
+    /// Makes a plan; the same problem always gives the same plan, unless the time limit or a cancellation cuts the search short.
+    /// </summary>
     /// <param name="problem">What is to be cut from one paper.</param>
     /// <param name="options">How long to look; <see cref="PlanOptions.Default"/> if null.</param>
-    /// <param name="progress">Told whenever the plan or the bound gets better.</param>
+    /// <param name="progress">Reported whenever the plan or the bound gets better.</param>
     /// <param name="cancellation">Ends the search; the best plan so far is given, there is always one.</param>
     /// <exception cref="ArgumentException">The problem holds a size or count that no reader of files lets through.</exception>
     public static CuttingPlan Plan(
-        CuttingProblem problem, PlanOptions? options = null, IProgress<PlanProgress>? progress = null, CancellationToken cancellation = default)
+        CuttingProblem problem, PlanOptions? options = null, IProgress<PlanProgress>? progress = null,
+            CancellationToken cancellation = default)
     {
         problem.Validate();
         var reduced = Reduced.From(problem);
@@ -37,7 +41,9 @@ public static class SheetPlanner
         return new(sheets, Math.Min(found.LowerBound, sheets), layouts, [.. misfits, .. naming.LeftOver()]);
     }
 
-    /// <summary>The sheets that a plan would take, without arranging it; null when a piece finds no place, or the search is stopped.</summary>
+    /// <summary>
+    /// The sheets that a plan would take, without arranging it; null when a piece finds no place, or the search is stopped.
+    /// </summary>
     /// <param name="problem">What is to be cut from one paper.</param>
     /// <param name="cancellation">Ends the search.</param>
     /// <exception cref="ArgumentException">The problem holds a size or count that no reader of files lets through.</exception>
@@ -73,6 +79,7 @@ public static class SheetPlanner
             return null;
         }
 
-        return reduced.Kinds.Length == 0 ? 0 : search(reduced) is { LeftOut: 0 } plan && !cancellation.IsCancellationRequested ? plan.Sheets : null;
+        return reduced.Kinds.Length == 0
+            ? 0 : search(reduced) is { LeftOut: 0 } plan && !cancellation.IsCancellationRequested ? plan.Sheets : null;
     }
 }

@@ -1,14 +1,14 @@
 using System.Collections.Immutable;
 using Sketch.Batches;
+using Sketch.Binding;
 using Sketch.Checks;
 using Sketch.Diagnostics;
-using Sketch.Drafts;
 using Sketch.Layout;
 using Sketch.Panels;
-using Sketch.Shelf;
-using Sketch.Surroundings;
+using Sketch.Stashes;
 using Sketch.Syntax;
 using Sketch.Text;
+using Sketch.World;
 
 namespace Sketch;
 
@@ -32,19 +32,19 @@ public sealed record Compilation(SourceText Source, LaidOutCard? Card, Immutable
 public static class Compiler
 {
     /// <summary>Reads, lays out and checks a file. Never throws for what a file says: every mistake is a finding.</summary>
-    public static Compilation Compile(SourceText source, ISurroundings surroundings) => Compile(source, surroundings, RoleFilling.None);
+    public static Compilation Compile(SourceText source, IWorld world) => Compile(source, world, RoleFilling.None);
 
     /// <summary>The same with papers from a shelf in the card's roles.</summary>
     /// <param name="source">The file.</param>
-    /// <param name="surroundings">What lies round about it.</param>
+    /// <param name="world">What lies round about it.</param>
     /// <param name="filling">The shelf and the papers chosen; choices for roles that the card does not declare do nothing.</param>
-    public static Compilation Compile(SourceText source, ISurroundings surroundings, RoleFilling filling)
+    public static Compilation Compile(SourceText source, IWorld world, RoleFilling filling)
     {
         var findings = new FindingBag();
         var file = Parser.Parse(source, findings);
         if (file.Lines is [TitleLine { Word: "stash" }, ..])
         {
-            var stash = StashReader.Read(file, surroundings, findings);
+            var stash = StashReader.Read(file, world, findings);
             return new(source, null, findings.ToImmutable()) { Stash = stash };
         }
 
@@ -56,17 +56,17 @@ public static class Compiler
         var card = file.Lines switch
         {
             [] when !findings.HasErrors => Nothing(source, findings),
-            [TitleLine { Word: "card" }, ..] => Lay(file, surroundings, filling, findings),
+            [TitleLine { Word: "card" }, ..] => Lay(file, world, filling, findings),
             [TitleLine { Word: "like" }, ..] or [not (TitleLine or BadLine), ..] => NoTitle(file, findings),
             _ => null,
         };
         return new(source, card, findings.ToImmutable());
     }
 
-    private static LaidOutCard? Lay(FileSyntax file, ISurroundings surroundings, RoleFilling filling, FindingBag findings)
+    private static LaidOutCard? Lay(FileSyntax file, IWorld world, RoleFilling filling, FindingBag findings)
     {
-        var draft = DraftReader.Read(file, surroundings, findings, Refit.With(surroundings));
-        var card = draft is null ? null : CardLayout.Lay(draft, filling, surroundings, findings);
+        var draft = CardBinder.Read(file, world, findings, Refit.With(world));
+        var card = draft is null ? null : CardLayout.Lay(draft, filling, world, findings);
         if (card is not null)
         {
             FitChecks.Run(card, findings);
@@ -82,13 +82,15 @@ public static class Compiler
 
     private static LaidOutCard? Nothing(SourceText source, FindingBag findings)
     {
-        findings.Add(FindingCatalogue.NothingToMake, new(source, new(0, 0)), "There is nothing in this file.", "Begin with card \"Fair winds\", then base A2, fold left, of white.");
+        findings.Add(FindingCatalogue.NothingToMake, new(source, new(0, 0)), "There is nothing in this file.",
+            "Begin with card \"Fair winds\", then base A2, fold left, of white.");
         return null;
     }
 
     private static LaidOutCard? NoTitle(FileSyntax file, FindingBag findings)
     {
-        findings.Add(FindingCatalogue.Expected, new(file.Source, file.Lines[0].Span), "The file does not say what it is.", "Let its first line be card \"…\", batch \"…\" or stash \"…\".");
+        findings.Add(FindingCatalogue.Expected, new(file.Source, file.Lines[0].Span), "The file does not say what it is.",
+            "Let its first line be card \"…\", batch \"…\" or stash \"…\".");
         return null;
     }
 }

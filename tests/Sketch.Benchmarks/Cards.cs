@@ -1,5 +1,5 @@
 using Sketch.Drawing;
-using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
 using Sketch.Panels;
 
@@ -45,7 +45,8 @@ internal static class Cards
     /// <summary>The whole way from a text to the SVG of every face, as the command line goes it.</summary>
     /// <param name="text">A card without errors.</param>
     /// <param name="fonts">Fonts with the words they remember; null for fonts that have shaped none yet.</param>
-    public static string[] Draw(string text, FontShelf? fonts) => [.. Lay(text, fonts) is var card ? card.Faces.Select(f => CardDrawing.Draw(card, f.Kind)) : []];
+    public static string[] Draw(string text, FontShelf? fonts) =>
+        [.. Lay(text, fonts) is var card ? card.Faces.Select(f => CardDrawing.Draw(card, f.Kind)) : []];
 
     /// <summary>A text laid out and checked.</summary>
     public static LaidOutCard Lay(string text, FontShelf? fonts)

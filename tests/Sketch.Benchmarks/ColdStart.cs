@@ -16,7 +16,8 @@ internal static class ColdStart
         var folder = Directory.CreateTempSubdirectory("sketch-cold-").FullName;
         try
         {
-            Clock.Print($"| median of {times} | sketch draw: ms, ms of processor | rsvg-convert: ms, ms of processor | ratio | ratio of processor |");
+            Clock.Print($"| median of {times} | sketch draw: ms, ms of processor | rsvg-convert: ms, ms of processor | ratio | ratio "
+                + "of processor |");
             Clock.Print($"| --- | ---: | ---: | ---: | ---: |");
             foreach (var dpi in (string[])["150", "300"])
             {
@@ -40,7 +41,8 @@ internal static class ColdStart
 
     private static void Compare(string tool, int times, string folder, string name, string text, string dpi)
     {
-        var (card, svg, png) = (Path.Combine(folder, Card + ".card"), Path.Combine(folder, Card + "-front.svg"), Path.Combine(folder, "peer.png"));
+        var (card, svg, png) = (Path.Combine(folder, Card + ".card"), Path.Combine(folder, Card + "-front.svg"),
+            Path.Combine(folder, "peer.png"));
         File.WriteAllText(card, text);
         Clock.TimeProgram(tool, "draw", card, "--face", "front", "--out", folder);
         var (ours, peers) = (new List<Spent>(), new List<Spent>());
@@ -51,7 +53,8 @@ internal static class ColdStart
         }
 
         var (our, peer) = (Median(ours), Median(peers));
-        Clock.Print($"| {name}, {dpi} dpi | {our.Wall:0}, {our.Processor:0} | {peer.Wall:0}, {peer.Processor:0} | {our.Wall / peer.Wall:0.00} | {our.Processor / peer.Processor:0.00} |");
+        Clock.Print($"| {name}, {dpi} dpi | {our.Wall:0}, {our.Processor:0} | {peer.Wall:0}, {peer.Processor:0} | "
+            + $"{our.Wall / peer.Wall:0.00} | {our.Processor / peer.Processor:0.00} |");
     }
 
     private static Spent Median(List<Spent> times) =>

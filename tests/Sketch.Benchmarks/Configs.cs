@@ -24,7 +24,8 @@ public sealed class BesideFrame : InProcess
 
     public BesideFrame()
         : base(Job.Default.WithWarmupCount(5).WithIterationCount(15)) => AddColumn(new Worked(
-            "Of a frame", "Share of 16 ms", (nanoseconds, _) => (nanoseconds / FrameNanoseconds).ToString("P1", CultureInfo.InvariantCulture)));
+            "Of a frame", "Share of 16 ms", (nanoseconds, _) =>
+                (nanoseconds / FrameNanoseconds).ToString("P1", CultureInfo.InvariantCulture)));
 }
 
 /// <summary>For what takes a good part of a second.</summary>

@@ -5,7 +5,7 @@ using BenchmarkDotNet.Attributes;
 using Sketch.Checks;
 using Sketch.Diagnostics;
 using Sketch.Drawing;
-using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Panels;
 using Sketch.Syntax;
 using Sketch.Text;
@@ -64,7 +64,8 @@ public class Growth
     /// <summary>Small pieces side by side on a base that they fill, a hundred a row, every tenth a star.</summary>
     private static string Text(int pieces)
     {
-        var text = new StringBuilder("card \"Many\"\nunits mm\nbase 1000 x 4000, fold left, of white\nrole a: dots #9fc4d8 #ffffff\nrole b: navy\nfront\n");
+        var text = new StringBuilder(
+            "card \"Many\"\nunits mm\nbase 1000 x 4000, fold left, of white\nrole a: dots #9fc4d8 #ffffff\nrole b: navy\nfront\n");
         for (var i = 0; i < pieces; i++)
         {
             var (left, top) = (i % 100 * 9, i / 100 * 3.5);

@@ -49,7 +49,8 @@ internal static class HostileRuns
                 var runs = verbs.Select(v => Measure(tool, v)).ToList();
                 var isMissed = runs.Exists(r => r.Processor > MostSeconds || r.Peak > MostMegabytes);
                 missed += isMissed ? 1 : 0;
-                var (exits, seconds, peaks) = (List(runs, r => $"{r.Status}"), List(runs, r => $"{r.Processor:0.0}"), List(runs, r => $"{r.Peak:0}"));
+                var (exits, seconds, peaks) =
+                    (List(runs, r => $"{r.Status}"), List(runs, r => $"{r.Processor:0.0}"), List(runs, r => $"{r.Peak:0}"));
                 Clock.Print($"| {name}{(isMissed ? " (missed)" : "")} | {exits} | {seconds} | {peaks} |");
             }
         }
@@ -62,7 +63,9 @@ internal static class HostileRuns
         return missed == 0 ? 0 : 1;
     }
 
-    /// <summary>One run: exit status (-1 when stopped), seconds by the clock, seconds of processor and the most memory it held in MB.</summary>
+    /// <summary>
+    /// One run: exit status (-1 when stopped), seconds by the clock, seconds of processor and the most memory it held in MB.
+    /// </summary>
     internal static (int Status, double Seconds, double Processor, double Peak) Measure(string tool, params string[] arguments)
     {
         var (watch, before) = (Stopwatch.StartNew(), Clock.ProcessorOfChildren());

@@ -1,16 +1,19 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Sketch.Cutting;
+using Sketch.Cutting.Model;
 using Sketch.Diagnostics;
-using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Planning;
+using Sketch.Planning.Advice;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Plans;
 using Sketch.Tests.Cutting;
 
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// How long plans take, how many sheets they need and whether that is proved, beside the bound by area and plain shelves. Goals: a batch of 54 cards
-/// proved in under 2 s, sixty kinds of piece in seconds, as quick for 5,000 cards as for 500.
+/// How long plans take, how many sheets they need and whether that is proved, beside the bound by area and plain shelves. Goals: a batch of
+/// 54 cards proved in under 2 s, sixty kinds of piece in seconds, as quick for 5,000 cards as for 500.
 /// </summary>
 internal static class PlanningTimes
 {
@@ -33,19 +36,31 @@ internal static class PlanningTimes
 
     private static void Sample(string path)
     {
-        var files = BatchFiles.Read(FolderFiles.ReadFile(path).Source!, new FolderFiles(), new FindingBag()) ?? throw new InvalidOperationException($"{path} is no batch");
+        var files = BatchFiles.Read(FolderFiles.ReadFile(path).Source!, new FolderFiles(), new FindingBag())
+            ?? throw new InvalidOperationException($"{path} is no batch");
         var (papers, first) = Cut(files);
         var again = Enumerable.Range(0, Repeats).Select(_ => Cut(files).Spent).ToList();
-        Clock.Print($"{papers.Length} papers, {RandomBatches.Kinds(papers.Select(p => p.Order))} kinds of piece. Sheets, ms (of processor): the first time {Told(first)}, then median of {Repeats} {Told(Median(again))}");
-        var scarce = files with { Stash = files.Stash! with { Papers = [.. files.Stash.Papers.Select(p => p with { Sheets = p.Sheets / 4 })] } };
+        Clock.Print($"{papers.Length} papers, {RandomBatches.Kinds(papers.Select(p => p.Order))} kinds of piece. Sheets, ms (of "
+            + $"processor): the first time {Reported(first)}, then median of {Repeats} {Reported(Median(again))}");
+        var scarce = files with
+        {
+            Stash = files.Stash! with
+            {
+                Papers = [.. files.Stash.Papers.Select(
+            p => p with { Sheets = p.Sheets / 4 })]
+            }
+        };
         var plan = BatchPlanner.Plan(scarce, TimeLimit, new FindingBag())!;
-        var advice = Enumerable.Range(0, Repeats).Select(_ => Clock.Time(() => Advice.For(plan, TimeLimit, default))).ToList();
-        Clock.Print($"Advice with a quarter of the paper on the shelf, {plan.Papers.Count(p => p.Short > 0)} papers short, {plan.Advice.Suggestions.Length} suggestions: median of {Repeats} {Told(Median(advice))}\n");
+        var advice = Enumerable.Range(0, Repeats).Select(_ => Clock.Time(() => Advisor.Advise(plan, TimeLimit, default))).ToList();
+        Clock.Print($"Advice with a quarter of the paper in the stash, {plan.Papers.Count(p => p.Short > 0)} papers short, "
+            + $"{plan.Advice.Suggestions.Length} suggestions: median of {Repeats} {Reported(Median(advice))}\n");
         Clock.Print($"| paper | kinds | pieces | area bound | bound | sheets | shelves | proved |");
         Clock.Print($"| --- | ---: | ---: | ---: | ---: | ---: | ---: | --- |");
         foreach (var p in papers)
         {
-            Clock.Print($"| {p.Order.Paper} | {RandomBatches.Kinds([p.Order])} | {p.Order.Pieces.Sum(x => x.Count)} | {ByArea(p.Problem)} | {p.Plan.LowerBound} | {p.Plan.Sheets} | {ShelfFirstFit.Sheets(p.Problem)} | {(p.Plan.IsProved ? "yes" : "no")} |");
+            Clock.Print($"| {p.Order.Paper} | {RandomBatches.Kinds([p.Order])} | {p.Order.Pieces.Sum(x => x.Count)} | "
+                + $"{ByArea(p.Problem)} | {p.Plan.LowerBound} | {p.Plan.Sheets} | {ShelfFirstFit.Sheets(p.Problem)} | "
+                + $"{(p.Plan.IsProved ? "yes" : "no")} |");
         }
 
         Clock.Print($"");
@@ -56,7 +71,11 @@ internal static class PlanningTimes
         var runs = Enumerable.Range(1, count).Select(i => (Number: i, Run: Cut(RandomBatches.OfFiveDesigns(i)))).ToList();
         var papers = runs.SelectMany(r => r.Run.Papers).ToList();
         var proved = runs.Count(r => r.Run.Papers.All(p => p.Plan.IsProved));
-        Clock.Print($"{count} batches of 54 cards, {papers.Count} papers, {RandomBatches.Kinds(papers.Select(p => p.Order)) / (double)count:0.0} kinds of piece each; proved: {proved} batches, {papers.Count(p => p.Plan.IsProved)} papers; not proved: {string.Join(", ", runs.SelectMany(r => r.Run.Papers.Where(p => !p.Plan.IsProved).Select(p => $"{r.Number} {p.Order.Paper} {p.Plan.LowerBound}/{p.Plan.Sheets}")))}");
+        Clock.Print($"{count} batches of 54 cards, {papers.Count} papers, "
+            + $"{RandomBatches.Kinds(papers.Select(p => p.Order)) / (double)count:0.0} kinds of piece each; proved: {proved} batches, "
+            + $"{papers.Count(p => p.Plan.IsProved)} papers; not proved: "
+            + $"{string.Join(", ", runs.SelectMany(r => r.Run.Papers.Where(p => !p.Plan.IsProved)
+                .Select(p => $"{r.Number} {p.Order.Paper} {p.Plan.LowerBound}/{p.Plan.Sheets}")))}");
         Clock.Print($"slowest: {string.Join(", ", runs.OrderByDescending(r => r.Run.Spent.Processor).Take(5).Select(r => r.Number))}\n");
         Clock.Print($"| each batch | median | 95 % below | most |");
         Clock.Print($"| --- | ---: | ---: | ---: |");
@@ -68,14 +87,18 @@ internal static class PlanningTimes
 
     private static void Large()
     {
-        Clock.Print($"| batch | cards | pieces | ms by the clock | ms of processor | area bound | bound | sheets | shelves | papers proved | largest gap |");
+        Clock.Print("| batch | cards | pieces | ms by the clock | ms of processor | area bound | bound | sheets | shelves | papers "
+            + "proved | largest gap |");
         Clock.Print($"| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
         for (var batch = 1; batch <= SixtyKindsBatches; batch++)
         {
             foreach (var cards in (int[])[500, 5000])
             {
                 var (papers, spent) = Cut(RandomBatches.OfSixtyKinds(batch, cards));
-                Clock.Print($"| {batch} | {cards} | {papers.Sum(p => p.Order.Pieces.Sum(x => x.Count))} | {spent.Wall:0} | {spent.Processor:0} | {papers.Sum(p => ByArea(p.Problem))} | {papers.Sum(p => p.Plan.LowerBound)} | {papers.Sum(p => p.Plan.Sheets)} | {papers.Sum(p => ShelfFirstFit.Sheets(p.Problem))} | {papers.Count(p => p.Plan.IsProved)} of {papers.Length} | {papers.Max(p => p.Plan.Sheets - p.Plan.LowerBound)} |");
+                Clock.Print($"| {batch} | {cards} | {papers.Sum(p => p.Order.Pieces.Sum(x => x.Count))} | {spent.Wall:0} | "
+                    + $"{spent.Processor:0} | {papers.Sum(p => ByArea(p.Problem))} | {papers.Sum(p => p.Plan.LowerBound)} | "
+                    + $"{papers.Sum(p => p.Plan.Sheets)} | {papers.Sum(p => ShelfFirstFit.Sheets(p.Problem))} | "
+                    + $"{papers.Count(p => p.Plan.IsProved)} of {papers.Length} | {papers.Max(p => p.Plan.Sheets - p.Plan.LowerBound)} |");
             }
         }
     }
@@ -83,7 +106,10 @@ internal static class PlanningTimes
     private static (ImmutableArray<PaperPlan> Papers, Spent Spent) Cut(BatchFiles files)
     {
         var papers = ImmutableArray<PaperPlan>.Empty;
-        var spent = Clock.Time(() => papers = BatchPlanner.Cut([.. OrderBook.Of(files, new FindingBag()).Papers.Where(p => !p.Pieces.IsEmpty)], files.Batch.Kerf, TimeLimit, null, default));
+        var spent = Clock.Time(() =>
+            papers = BatchPlanner.Cut(
+                [.. OrderBook.Of(files, new FindingBag()).Papers.Where(p => !p.Pieces.IsEmpty)], files.Batch.Kerf, TimeLimit, null,
+                    default));
         return (papers, spent);
     }
 
@@ -91,7 +117,8 @@ internal static class PlanningTimes
     {
         Clock.Print($"| sheets in all | area bound | bound | sheets | shelves |");
         Clock.Print($"| --- | ---: | ---: | ---: | ---: |");
-        Clock.Print($"| | {papers.Sum(p => ByArea(p.Problem))} | {papers.Sum(p => p.Plan.LowerBound)} | {papers.Sum(p => p.Plan.Sheets)} | {papers.Sum(p => ShelfFirstFit.Sheets(p.Problem))} |\n");
+        Clock.Print($"| | {papers.Sum(p => ByArea(p.Problem))} | {papers.Sum(p => p.Plan.LowerBound)} | "
+            + $"{papers.Sum(p => p.Plan.Sheets)} | {papers.Sum(p => ShelfFirstFit.Sheets(p.Problem))} |\n");
     }
 
     // What fits only offcuts is counted nowhere.
@@ -104,9 +131,10 @@ internal static class PlanningTimes
 
     private static double Area(Units.Size size) => size.Width.Millimetres * size.Height.Millimetres;
 
-    private static Spent Median(List<Spent> spent) => new(Clock.Quantile(spent.Select(s => s.Wall), 0.5), Clock.Quantile(spent.Select(s => s.Processor), 0.5));
+    private static Spent Median(List<Spent> spent) =>
+        new(Clock.Quantile(spent.Select(s => s.Wall), 0.5), Clock.Quantile(spent.Select(s => s.Processor), 0.5));
 
-    private static string Told(Spent spent) => string.Create(CultureInfo.InvariantCulture, $"{spent.Wall:0} ({spent.Processor:0})");
+    private static string Reported(Spent spent) => string.Create(CultureInfo.InvariantCulture, $"{spent.Wall:0} ({spent.Processor:0})");
 
     private static void Quantiles(string what, double[] values) => Clock.Print(
         $"| {what} | {Clock.Quantile(values, 0.5):0} | {Clock.Quantile(values, 0.95):0} | {values.Max():0} |");

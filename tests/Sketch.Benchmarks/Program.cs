@@ -3,8 +3,8 @@ using BenchmarkDotNet.Running;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>planning</c> and <c>hostile</c> measure what a benchmark inside one process cannot; anything else goes to
-/// BenchmarkDotNet, such as <c>--filter '*TextToSvg*'</c>.
+/// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>planning</c> and <c>hostile</c> measure what a
+/// benchmark inside one process cannot; anything else goes to BenchmarkDotNet, such as <c>--filter '*TextToSvg*'</c>.
 /// </summary>
 internal static class Program
 {
@@ -19,7 +19,9 @@ internal static class Program
         _ => Benchmarks(args),
     };
 
-    private static int Benchmarks(string[] args) => BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args).Any(s => s.HasCriticalValidationErrors) ? 1 : 0;
+    private static int Benchmarks(string[] args) =>
+        BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args).Any(s => s.HasCriticalValidationErrors) ? 1 : 0;
 
-    private static int Number(string[] args, int usual) => args is [var number, ..] ? int.Parse(number, System.Globalization.CultureInfo.InvariantCulture) : usual;
+    private static int Number(string[] args, int usual) =>
+        args is [var number, ..] ? int.Parse(number, System.Globalization.CultureInfo.InvariantCulture) : usual;
 }

@@ -1,20 +1,23 @@
-using System.Globalization;
 using System.Text;
 using Sketch.Diagnostics;
-using Sketch.Planning;
+using Sketch.Planning.Demand;
 using Sketch.Tests;
 using Sketch.Text;
 
 namespace Sketch.Benchmarks;
 
-/// <summary>Batches such as makers plan, put together at random as texts and read like any other. The same number gives the same batch everywhere.</summary>
+/// <summary>
+/// Batches such as makers plan, put together at random as texts and read like any other. The same number gives the same batch everywhere.
+/// </summary>
 internal static class RandomBatches
 {
     private const int Designs = 5;
     private const int LeastKinds = 15;
     private const int MostKinds = 25;
 
-    private static readonly string[] Bases = ["A2, fold left", "A2, landscape, fold top", "US A6, fold left", "5 x 7, fold left", "5 x 5, fold left", "slimline, landscape, fold top"];
+    private static readonly string[] Bases =
+        ["A2, fold left", "A2, landscape, fold top", "US A6, fold left", "5 x 7, fold left", "5 x 5, fold left",
+            "slimline, landscape, fold top"];
 
     private static readonly string[] Trims = ["", ", trim 1/4 bottom", ", trim 1/4 bottom, upright", ", upright"];
 
@@ -43,7 +46,8 @@ internal static class RandomBatches
         for (var kind = 0; kind < kinds; kind++)
         {
             var count = cards / designs * draws.From(1, 3);
-            Line(batch, $"cut {count} of {draws.Sixteenths(10, 90)} x {draws.Sixteenths(24, 112)} from paper{(kind < papers ? kind : draws.Below(papers))}");
+            Line(batch, $"cut {count} of {draws.Sixteenths(10, 90)} x {draws.Sixteenths(24, 112)} from "
+                + $"paper{(kind < papers ? kind : draws.Below(papers))}");
         }
 
         return Read(batch.ToString(), new TestSurroundings(), Shelf(draws, papers));
@@ -107,7 +111,9 @@ internal static class RandomBatches
         var stash = new StringBuilder("stash \"Shelf\"\ncardstock white: letter, any sheets\n");
         for (var paper = 0; paper < papers; paper++)
         {
-            Line(stash, paper % 3 == 2 ? $"cardstock paper{paper}: letter, any sheets" : (FormattableString)$"paper paper{paper}: 12 x 12, any sheets{draws.Any(Trims)}");
+            Line(stash, paper % 3 == 2
+                ? $"cardstock paper{paper}: letter, any sheets"
+                : $"paper paper{paper}: 12 x 12, any sheets{draws.Any(Trims)}");
             if (draws.Below(4) == 0)
             {
                 Line(stash, $"offcut paper{paper}: {draws.Sixteenths(48, 96)} x {draws.Sixteenths(60, 176)}, {draws.From(1, 3)}");
@@ -121,10 +127,13 @@ internal static class RandomBatches
     {
         var findings = new FindingBag();
         var files = BatchFiles.Read(new SourceText("random.batch", batch), world.WithText("shelf.stash", shelf), findings);
-        return findings.ToImmutable().FirstOrDefault(f => f.Severity == Severity.Error && f.Location.Source.Path.EndsWith(".batch", StringComparison.Ordinal)) is { } error
+        return findings.ToImmutable()
+            .FirstOrDefault(f => f.Severity == Severity.Error
+            && f.Location.Source.Path.EndsWith(".batch", StringComparison.Ordinal)) is { } error
             ? throw new InvalidOperationException(error.Message)
             : files!;
     }
 
-    private static void Line(StringBuilder text, FormattableString line) => text.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');
+    private static void Line(StringBuilder text, string line) =>
+        text.Append(line).Append('\n');
 }

@@ -5,7 +5,10 @@ using Sketch.Panels;
 
 namespace Sketch.Benchmarks;
 
-/// <summary>How times spread over random cards: each from its text to the SVG of all faces, and its front from SVG to PNG at 300 dpi beside bare SkiaSharp.</summary>
+/// <summary>
+/// How times spread over random cards: each from its text to the SVG of all faces, and its front from SVG to PNG at 300 dpi beside bare
+/// SkiaSharp.
+/// </summary>
 internal static class RandomCardTimes
 {
     private const int Repeats = 5;
@@ -20,7 +23,8 @@ internal static class RandomCardTimes
         Array.ForEach(texts, text => Cards.Draw(text, fonts));
         var svg = texts.Select(text => Each(Repeats, () => Cards.Draw(text, fonts))).ToArray();
         var pieces = texts.Select(t => (double)Cards.Lay(t, fonts).Pieces.Length + 1).ToArray();
-        Clock.Print($"pieces: median {Clock.Quantile(pieces, 0.5):0}, most {pieces.Max():0}; cards that take more than {FrameMilliseconds} ms of processor to SVG: {svg.Count(t => t.Processor > FrameMilliseconds)} of {count}");
+        Clock.Print($"pieces: median {Clock.Quantile(pieces, 0.5):0}, most {pieces.Max():0}; cards that take more than "
+            + $"{FrameMilliseconds} ms of processor to SVG: {svg.Count(t => t.Processor > FrameMilliseconds)} of {count}");
         Clock.Print($"| each card | median | 95 % below | most |");
         Clock.Print($"| --- | ---: | ---: | ---: |");
         Print("text to SVG of all faces, ms of processor", [.. svg.Select(t => t.Processor)]);

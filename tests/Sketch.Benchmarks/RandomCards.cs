@@ -9,12 +9,15 @@ namespace Sketch.Benchmarks;
 internal sealed class RandomCards
 {
     private static readonly string[] Bases =
-        ["A2, fold left", "A2, landscape, fold top", "US A6, fold left", "5 x 7, fold left", "5 x 5, fold left", "slimline, landscape, fold top"];
+        ["A2, fold left", "A2, landscape, fold top", "US A6, fold left", "5 x 7, fold left", "5 x 5, fold left",
+            "slimline, landscape, fold top"];
 
     private static readonly string[] Papers =
     [
-        "dots #9fc4d8 #ffffff", "stripes #f3e7cf #c9a06a", "gingham #eef3e2 #7f9f63", "plaid #e9dfca #3f6a7d #b5523f", "chevron #e4eef0 #7fb0bf",
-        "waves #d8e9ee #8fbccb", "stars #22375c #f4e3b0 #ffffff", "woodgrain #d9b98c", "pearl #eef4f7", "kraft", "cardstock #f2ead8", "coral #d9644f",
+        "dots #9fc4d8 #ffffff", "stripes #f3e7cf #c9a06a", "gingham #eef3e2 #7f9f63", "plaid #e9dfca #3f6a7d #b5523f",
+            "chevron #e4eef0 #7fb0bf",
+        "waves #d8e9ee #8fbccb", "stars #22375c #f4e3b0 #ffffff", "woodgrain #d9b98c", "pearl #eef4f7", "kraft", "cardstock #f2ead8",
+            "coral #d9644f",
     ];
 
     private static readonly string[] Shapes = ["star", "heart", "circle", "tag", "hexagon", "scallop", "square", "arch"];
@@ -46,7 +49,8 @@ internal sealed class RandomCards
 
         Strip();
         Group();
-        Line($"    words: banner fit x 5/8 \"{Any(Words)}\", bottom {Sixteenths(4, 20)}, left {Sixteenths(2, 6)}, swallowtail right, of kraft, letters 3/16, raised {Below(3)} mm")
+        Line($"    words: banner fit x 5/8 \"{Any(Words)}\", bottom {Sixteenths(4, 20)}, left {Sixteenths(2, 6)}, swallowtail right, "
+            + $"of kraft, letters 3/16, raised {Below(3)} mm")
             .Line("      mat +1/8, of deep")
             .Line($"    {2 + Below(4)} gem 1/8, in a row, gap 1/16, right 1/4, top {Sixteenths(2, 8)}, of red")
             .Line("inside")
@@ -69,7 +73,9 @@ internal sealed class RandomCards
     {
         var count = 1 + Below(4);
         var width = Sixteenths(10, 16);
-        Line($"    {count} {Any(Shapes)} {width}{(count == 1 ? "" : Below(2) == 0 ? ", in a row, gap 1/8" : ", in a column, gap 1/8")}, of shape{(Below(2) == 0 ? ", on foam" : "")}")
+        Line($"    {count} {Any(Shapes)} "
+            + $"{width}{(count == 1 ? "" : Below(2) == 0 ? ", in a row, gap 1/8" : ", in a column, gap 1/8")}, of "
+            + $"shape{(Below(2) == 0 ? ", on foam" : "")}")
             .Line($"      mat border 1/16, of {(Below(2) == 0 ? "deep" : "light")}")
             .Line("      star 3/8, of light");
     }

@@ -3,7 +3,10 @@ using Sketch.Output.Rendering;
 
 namespace Sketch.Benchmarks;
 
-/// <summary>A front in pixels at 300 dpi, from its SVG, against SkiaSharp that replays and writes the picture already recorded: at most 1.2 times as long.</summary>
+/// <summary>
+/// A front in pixels at 300 dpi, from its SVG, against SkiaSharp that replays and writes the picture already recorded: at most 1.2 times as
+/// long.
+/// </summary>
 [MemoryDiagnoser]
 [Config(typeof(Pictures))]
 public class SvgToPng

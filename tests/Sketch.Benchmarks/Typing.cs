@@ -5,9 +5,9 @@ namespace Sketch.Benchmarks;
 
 /// <summary>
 /// From a key on the page to the new picture on the screen, in Chromium: the time from the key's event to the frame after the picture's SVG
-/// was exchanged. Beside it the same keys in a bare text area of the same browser, from the key to the frame after it: less is not to be had.
-/// Goal: 50 ms for 95 of 100 keys on a card of 15 pieces. Then the time from another program's saving of the file to the new picture on the
-/// screen; goal: a tenth of a second.
+/// was exchanged. Beside it the same keys in a bare text area of the same browser, from the key to the frame after it: less is not to be
+/// had. Goal: 50 ms for 95 of 100 keys on a card of 15 pieces. Then the time from another program's saving of the file to the new picture
+/// on the screen; goal: a tenth of a second.
 /// </summary>
 internal static class Typing
 {
@@ -20,12 +20,15 @@ internal static class Typing
           let pressed = 0;
           const framed = () => requestAnimationFrame(() => {
             const { port1, port2 } = new MessageChannel();
-            port1.onmessage = () => { window.shownAt = performance.timeOrigin + performance.now(); if (pressed) { window.times.push(performance.now() - pressed); pressed = 0; } };
+            port1.onmessage = () => { window.shownAt = performance.timeOrigin + performance.now();
+                if (pressed) { window.times.push(performance.now() - pressed); pressed = 0; } };
             port2.postMessage(0);
           });
           addEventListener('keydown', (event) => { pressed = event.timeStamp; if (window.bare) framed(); }, true);
           for (const host of document.querySelectorAll('.faces .picture'))
-            new MutationObserver((all) => { if (all.some((m) => [...m.addedNodes].some((n) => !n.classList?.contains('marked')))) framed(); }).observe(host.shadowRoot, { childList: true, subtree: true });
+            new MutationObserver((all) => {
+              if (all.some((m) => [...m.addedNodes].some((n) => !n.classList?.contains('marked')))) framed(); })
+                .observe(host.shadowRoot, { childList: true, subtree: true });
         }
         """;
 
@@ -33,7 +36,8 @@ internal static class Typing
     /// <param name="keys">How many keys are typed on each card.</param>
     public static int Run(int keys)
     {
-        Clock.Print($"| card | keys | median ms | 95 of 100 below ms | most ms | bare text area: median, 95 of 100 | saved by another program: median, 95 of 100 |");
+        Clock.Print("| card | keys | median ms | 95 of 100 below ms | most ms | bare text area: median, 95 of 100 | saved by another "
+            + "program: median, 95 of 100 |");
         Clock.Print($"| --- | ---: | ---: | ---: | ---: | ---: | ---: |");
         Measure("15 pieces", Cards.FifteenPieces, keys).GetAwaiter().GetResult();
         Measure("200 pieces", Cards.TwoHundredPieces, keys).GetAwaiter().GetResult();
@@ -48,7 +52,8 @@ internal static class Typing
             await File.WriteAllTextAsync(Path.Combine(folder, "measured.card"), card).ConfigureAwait(false);
             await using var server = await PageServer.Start(folder, "measured.card", 0).ConfigureAwait(false);
             using var playwright = await Playwright.CreateAsync().ConfigureAwait(false);
-            await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox"] }).ConfigureAwait(false);
+            await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox"] })
+                .ConfigureAwait(false);
             var page = await browser.NewPageAsync().ConfigureAwait(false);
             await page.GotoAsync(server.Address.AbsoluteUri).ConfigureAwait(false);
             await page.Locator(".faces .picture svg").First.WaitForAsync().ConfigureAwait(false);
@@ -60,7 +65,9 @@ internal static class Typing
             await bare.FocusAsync("textarea").ConfigureAwait(false);
             await bare.EvaluateAsync("() => { window.bare = true; }").ConfigureAwait(false);
             var least = await Type(bare, keys, "").ConfigureAwait(false);
-            Clock.Print($"| {name} | {times.Length} | {Clock.Quantile(times, 0.5):0.0} | {Clock.Quantile(times, 0.95):0.0} | {times.Max():0.0} | {Clock.Quantile(least, 0.5):0.0}, {Clock.Quantile(least, 0.95):0.0} | {Clock.Quantile(saved, 0.5):0}, {Clock.Quantile(saved, 0.95):0} |");
+            Clock.Print($"| {name} | {times.Length} | {Clock.Quantile(times, 0.5):0.0} | {Clock.Quantile(times, 0.95):0.0} | "
+                + $"{times.Max():0.0} | {Clock.Quantile(least, 0.5):0.0}, {Clock.Quantile(least, 0.95):0.0} | "
+                + $"{Clock.Quantile(saved, 0.5):0}, {Clock.Quantile(saved, 0.95):0} |");
         }
         finally
         {
@@ -81,7 +88,8 @@ internal static class Typing
             var text = card.Replace("\"Fair winds\", left", $"\"Fair winds {i % 2}\", left", StringComparison.Ordinal);
             var before = (DateTime.UtcNow - DateTime.UnixEpoch).TotalMilliseconds;
             await File.WriteAllTextAsync(path, text).ConfigureAwait(false);
-            await page.WaitForFunctionAsync($"() => window.shownAt > {before.ToString(System.Globalization.CultureInfo.InvariantCulture)}").ConfigureAwait(false);
+            await page.WaitForFunctionAsync($"() => window.shownAt > {before.ToString(System.Globalization.CultureInfo.InvariantCulture)}")
+                .ConfigureAwait(false);
             times[i] = await page.EvaluateAsync<double>("() => window.shownAt").ConfigureAwait(false) - before;
         }
 
@@ -95,7 +103,8 @@ internal static class Typing
         {
             // Into the words: the caret goes behind their first quote.
             await page.Keyboard.PressAsync("Home").ConfigureAwait(false);
-            var line = await page.EvaluateAsync<string>("() => getSelection().anchorNode.parentElement.closest('.cm-line').textContent").ConfigureAwait(false);
+            var line = await page.EvaluateAsync<string>("() => getSelection().anchorNode.parentElement.closest('.cm-line').textContent")
+                .ConfigureAwait(false);
             for (var i = line.TrimStart().IndexOf('"') + 1; i > 0; i--)
             {
                 await page.Keyboard.PressAsync("ArrowRight").ConfigureAwait(false);

@@ -1,5 +1,5 @@
 using Sketch.Drawing;
-using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Panels;
 using Sketch.Variants;
 
@@ -40,7 +40,9 @@ internal static class VariantSheets
                         tool, "variants", card, "--stash", stash, "--out", folder, "--as", "png", "--dpi", $"{Dpi}", "--limit", $"{limit}");
                     ours.Add(seconds * 1000);
                     peak = Math.Max(peak, most);
-                    peers.Add(svgs.Sum(svg => Clock.TimeProgram("rsvg-convert", "--width", $"{TilePixels}", "--keep-aspect-ratio", "--output", svg + ".png", svg).Wall));
+                    peers.Add(svgs.Sum(svg =>
+                        Clock.TimeProgram("rsvg-convert", "--width", $"{TilePixels}", "--keep-aspect-ratio", "--output", svg + ".png", svg)
+                            .Wall));
                 }
 
                 var (our, peer) = (Clock.Quantile(ours, 0.5), Clock.Quantile(peers, 0.5));

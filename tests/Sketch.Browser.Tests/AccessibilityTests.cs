@@ -23,17 +23,18 @@ public sealed class AccessibilityTests(Browsers browsers) : OnEachState(browsers
     }
 
     [Fact]
-    public async Task The_severity_of_a_finding_is_told_in_words()
+    public async Task The_severity_of_a_finding_is_reported_in_words()
     {
         await TypeAt(9, ", rigth 1/4");
         await Expect(Findings.First).ToContainTextAsync("Error");
     }
 
     [Fact]
-    public async Task Each_picture_says_what_it_shows() => await Expect(Page.GetByRole(AriaRole.Img, new() { Name = "Front, 4 1/4 x 5 1/2 in" })).ToBeVisibleAsync();
+    public async Task Each_picture_says_what_it_shows() =>
+        await Expect(Page.GetByRole(AriaRole.Img, new() { Name = "Front, 4 1/4 x 5 1/2 in" })).ToBeVisibleAsync();
 
     [Fact]
-    public async Task What_was_found_is_told_to_screen_readers()
+    public async Task What_was_found_is_reported_to_screen_readers()
     {
         await Expect(Page.Locator("#summary")).ToHaveAttributeAsync("role", "status");
         await TypeAt(9, ", rigth 1/4");

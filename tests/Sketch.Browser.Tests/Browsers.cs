@@ -19,7 +19,8 @@ public sealed class Browsers : IAsyncLifetime
     {
         get
         {
-            Assert.SkipUnless(File.Exists(Chromium), $"There is no {Chromium}, so nothing in a browser is tested. Debian and Ubuntu: apt-get install chromium.");
+            Assert.SkipUnless(File.Exists(Chromium),
+                $"There is no {Chromium}, so nothing in a browser is tested. Debian and Ubuntu: apt-get install chromium.");
             return _browser!;
         }
     }

@@ -10,7 +10,8 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     private const string Describe = """
         () => {
           const at = document.activeElement;
-          return at === document.body ? '' : at.id || at.getAttribute('aria-label') || at.textContent.trim().slice(0, 40) || at.value || at.tagName;
+          return at === document.body ? '' : at.id || at.getAttribute('aria-label')
+              || at.textContent.trim().slice(0, 40) || at.value || at.tagName;
         }
         """;
 
@@ -96,7 +97,8 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
                       && box.width > 0 && box.bottom > 0 && box.top < innerHeight && box.right > 0;
                   };
                   // The editor draws its frame a moment later.
-                  for (const until = performance.now() + 2000; !isSeen() && performance.now() < until;) await new Promise(requestAnimationFrame);
+                  for (const until = performance.now() + 2000; !isSeen() && performance.now() < until;)
+                      await new Promise(requestAnimationFrame);
                   return isSeen();
                 }
                 """);
@@ -151,7 +153,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_mended_finding_does_not_lose_the_focus()
+    public async Task A_fixed_finding_does_not_lose_the_focus()
     {
         await TypeAt(9, ", rigth 1/4");
         await Expect(Findings.First).ToContainTextAsync("rigth");
@@ -171,7 +173,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task What_is_told_at_a_finding_is_put_away_behind_the_text()
+    public async Task What_is_reported_at_a_finding_is_put_away_behind_the_text()
     {
         await TypeAt(9, ", rigth 1/4");
         await Expect(Findings.First).ToContainTextAsync("rigth");
@@ -197,7 +199,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     [InlineData("Show the card in many papers")]
     [InlineData("Keep these papers in the card")]
     [InlineData("Keep them in the batch")]
-    [InlineData("Back to the card’s own papers")]
+    [InlineData("Reset to the card’s own papers")]
     public async Task A_button_of_the_papers_does_not_lose_the_focus(string name)
     {
         await OpenTab("Papers");
@@ -205,7 +207,8 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
         await Expect(Button("Keep these papers in the card")).ToBeEnabledAsync();
         await Button(name).FocusAsync();
         await Page.Keyboard.PressAsync("Enter");
-        await Expect(name.StartsWith("Show", StringComparison.Ordinal) ? Page.Locator(".variant").First : Button("Keep these papers in the card")).ToBeVisibleAsync();
+        await Expect(name.StartsWith("Show", StringComparison.Ordinal)
+            ? Page.Locator(".variant").First : Button("Keep these papers in the card")).ToBeVisibleAsync();
         await Expect(Button(name)).ToBeFocusedAsync();
     }
 
@@ -213,10 +216,10 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     public async Task Working_out_the_sheets_does_not_lose_the_focus()
     {
         await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
-        await Button("Work out the sheets").FocusAsync();
+        await Button("Plan the sheets").FocusAsync();
         await Page.Keyboard.PressAsync("Enter");
-        await Expect(Page.GetByText("Ready.")).ToBeVisibleAsync();
-        await Expect(Button("Work out the sheets")).ToBeFocusedAsync();
+        await Expect(Page.GetByText("Done.")).ToBeVisibleAsync();
+        await Expect(Button("Plan the sheets")).ToBeFocusedAsync();
     }
 
     [Fact]
@@ -252,22 +255,23 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     [Fact]
     public async Task A_dialog_takes_the_focus_keeps_it_and_gives_it_back()
     {
-        await Button("Begin a new file…").FocusAsync();
+        await Button("New file…").FocusAsync();
         await Page.Keyboard.PressAsync("Enter");
         for (var i = 0; i < 8; i++)
         {
-            Assert.True(await Page.EvaluateAsync<bool>("() => document.activeElement === document.body || document.activeElement.closest('dialog') !== null"));
+            Assert.True(await Page.EvaluateAsync<bool>(
+                "() => document.activeElement === document.body || document.activeElement.closest('dialog') !== null"));
             await Page.Keyboard.PressAsync("Tab");
         }
 
         await Page.Keyboard.PressAsync("Escape");
-        await Expect(Button("Begin a new file…")).ToBeFocusedAsync();
+        await Expect(Button("New file…")).ToBeFocusedAsync();
     }
 
     [Fact]
     public async Task A_new_file_is_begun_by_Enter()
     {
-        await Button("Begin a new file…").FocusAsync();
+        await Button("New file…").FocusAsync();
         await Page.Keyboard.PressAsync("Enter");
         await Page.Keyboard.PressAsync("Control+A");
         await Page.Keyboard.TypeAsync("porthole.card");

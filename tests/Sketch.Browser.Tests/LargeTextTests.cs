@@ -9,7 +9,8 @@ public sealed class LargeTextTests(Browsers browsers) : OnEachState(browsers)
     private static readonly (int Width, int Percent)[] Sizes = [(1280, 200), (640, 200), (768, 100), (600, 100), (320, 100)];
 
     /// <summary>Each state in each window.</summary>
-    public static TheoryData<int, int, string> Windows() => [.. from size in Sizes from state in States() select (size.Width, size.Percent, state.Data)];
+    public static TheoryData<int, int, string> Windows() =>
+        [.. from size in Sizes from state in States() select (size.Width, size.Percent, state.Data)];
 
     [Theory]
     [MemberData(nameof(Windows))]
@@ -21,14 +22,17 @@ public sealed class LargeTextTests(Browsers browsers) : OnEachState(browsers)
         Assert.Empty(await Page.EvaluateAsync<string[]>(Faults));
     }
 
-    /// <summary>Looks at every control, of the question where one is asked: within the window, its words within itself, and none upon another.</summary>
+    /// <summary>
+    /// Looks at every control, of the question where one is asked: within the window, its words within itself, and none upon another.
+    /// </summary>
     private const string Faults = """
         () => {
           // What is scrolled goes beneath the bar.
           scrollTo(0, 0);
           const faults = [];
           const page = document.documentElement;
-          if (page.scrollWidth > page.clientWidth) faults.push(`the page is ${page.scrollWidth} px wide in a window of ${page.clientWidth}`);
+          if (page.scrollWidth > page.clientWidth)
+              faults.push(`the page is ${page.scrollWidth} px wide in a window of ${page.clientWidth}`);
           const name = (c) => `${c.tagName} ${c.id || c.textContent.trim().slice(0, 30)}`;
           const asked = document.querySelector('dialog[open]') ?? document;
           const controls = [...asked.querySelectorAll('a[href], button, select, input, summary, legend, h1, h2, h3, label')]
@@ -36,14 +40,17 @@ public sealed class LargeTextTests(Browsers browsers) : OnEachState(browsers)
           const boxes = controls.map((c) => c.getBoundingClientRect());
           controls.forEach((c, i) => {
             const scrolls = c.closest('.table, figure.large');
-            if (!scrolls && (boxes[i].left < -.5 || boxes[i].right > page.clientWidth + .5)) faults.push(`${name(c)} is cut off at the side`);
-            if (c.tagName === 'BUTTON' && (c.scrollWidth > c.clientWidth + 1 || c.scrollHeight > c.clientHeight + 1)) faults.push(`${name(c)} is too small for its words`);
+            if (!scrolls && (boxes[i].left < -.5 || boxes[i].right > page.clientWidth + .5))
+                faults.push(`${name(c)} is cut off at the side`);
+            if (c.tagName === 'BUTTON' && (c.scrollWidth > c.clientWidth + 1 || c.scrollHeight > c.clientHeight + 1))
+                faults.push(`${name(c)} is too small for its words`);
             controls.slice(i + 1).forEach((d, j) => {
               if (c.contains(d) || d.contains(c)) return;
               const [a, b] = [boxes[i], boxes[i + 1 + j]];
               const across = Math.min(a.right, b.right) - Math.max(a.left, b.left);
               const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
-              if (across > 1 && down > 1 && !(c.tagName === 'LEGEND' || d.tagName === 'LEGEND')) faults.push(`${name(c)} and ${name(d)} overlap`);
+              if (across > 1 && down > 1 && !(c.tagName === 'LEGEND' || d.tagName === 'LEGEND'))
+                  faults.push(`${name(c)} and ${name(d)} overlap`);
             });
           });
           return faults;

@@ -50,7 +50,7 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
         await TypeAt(1, " # mine");
         await Expect(State).ToHaveTextAsync(LostTyping);
         await StartServerAgain();
-        await Expect(State).ToHaveTextAsync("Not saved yet");
+        await Expect(State).ToHaveTextAsync("Not saved");
         await Expect(Notice).ToHaveCountAsync(0);
         await Until(() => Drafts().Any(d => d.Contains("# mine", StringComparison.Ordinal)));
         await Button("Save").ClickAsync();
@@ -149,7 +149,7 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
             await page.Keyboard.TypeAsync(" # mine");
             await Expect(state).ToHaveTextAsync(LostTyping);
             await Signal(program, "CONT");
-            await Expect(state).ToHaveTextAsync("Not saved yet");
+            await Expect(state).ToHaveTextAsync("Not saved");
             await Until(() => Drafts().Any(d => d.Contains("# mine", StringComparison.Ordinal)));
         }
         finally

@@ -47,7 +47,8 @@ public sealed class MadePagesTests(Browsers browsers) : IAsyncLifetime
     [Fact]
     public async Task A_page_of_variants_has_no_barriers()
     {
-        Make("variants", Path.Combine(_folder, "watch.card"), "--stash", Path.Combine(_folder, "shelf.stash"), "--out", _folder, "--as", "html");
+        Make("variants", Path.Combine(_folder, "watch.card"), "--stash", Path.Combine(_folder, "shelf.stash"), "--out", _folder, "--as",
+            "html");
 
         await HasNoBarriers("watch-variants.html");
     }

@@ -7,7 +7,8 @@ namespace Sketch.Browser.Tests;
 public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
 {
     /// <summary>The names of the states.</summary>
-    public static TheoryData<string> States() => ["Picture", "Papers", "Sizes", "Templates", "Shelf", "Sheets", "findings", "question", "new file", "earlier texts"];
+    public static TheoryData<string> States() =>
+        ["Picture", "Papers", "Sizes", "Templates", "Shelf", "Sheets", "findings", "question", "new file", "earlier texts"];
 
     /// <summary>Brings the page into a state, from the window as it is opened.</summary>
     protected async Task Show(string state)
@@ -25,7 +26,7 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
                 break;
             case "Sheets":
                 await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
-                await Button("Work out the sheets").ClickAsync();
+                await Button("Plan the sheets").ClickAsync();
                 await Expect(Page.Locator(".plan svg").First).ToBeVisibleAsync();
                 break;
             case "findings":
@@ -41,7 +42,7 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
                 await Expect(Page.Locator(".notice")).ToBeVisibleAsync();
                 break;
             case "new file":
-                await Button("Begin a new file…").ClickAsync();
+                await Button("New file…").ClickAsync();
                 break;
             case "earlier texts":
                 await TypeAt(1, " # mine");

@@ -7,8 +7,9 @@ using Xunit;
 namespace Sketch.Browser.Tests;
 
 /// <summary>
-/// Tests that each have a folder, a server and a browser profile of their own. Whatever a test is about, it fails when the page asks anything of
-/// anybody but its server, or when the browser has something to complain of, a breach of the content security policy among them.
+/// Tests that each have a folder, a server and a browser profile of their own. Whatever a test is about, it fails when the page asks
+/// anything of anybody but its server, or when the browser has something to complain of, a breach of the content security policy among
+/// them.
 /// </summary>
 public abstract class OnPage(Browsers browsers) : IAsyncLifetime
 {
@@ -94,12 +95,12 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
                 _strangers.Enqueue(request.Url);
             }
         };
-        Profile.Console += (_, told) =>
+        Profile.Console += (_, reported) =>
         {
             // The browser writes down each refusal of the server; the page tells it in its own words.
-            if (told.Type is "error" or "warning" && !told.Text.StartsWith("Failed to load resource", StringComparison.Ordinal))
+            if (reported.Type is "error" or "warning" && !reported.Text.StartsWith("Failed to load resource", StringComparison.Ordinal))
             {
-                _complaints.Enqueue(told.Text);
+                _complaints.Enqueue(reported.Text);
             }
         };
         Profile.WebError += (_, error) => _complaints.Enqueue(error.Error);

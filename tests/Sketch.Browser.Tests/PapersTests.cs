@@ -54,7 +54,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task The_sizes_tell_the_chosen_paper()
+    public async Task The_sizes_report_the_chosen_paper()
     {
         await Choose("deep", "brick");
         await OpenTab("Sizes");
@@ -65,7 +65,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     public async Task Choices_can_be_taken_back()
     {
         await Choose("sky", "picnic, front");
-        await Button("Back to the card’s own papers").ClickAsync();
+        await Button("Reset to the card’s own papers").ClickAsync();
         await Expect(Role("sky")).ToContainTextAsync("gulls");
     }
 
@@ -96,7 +96,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
         await Choose("sky", "picnic, back");
         await Button("Keep these papers in the card").ClickAsync();
         await Expect(Text).ToContainTextAsync("role sky: picnic");
-        await Expect(State).ToHaveTextAsync("Not saved yet");
+        await Expect(State).ToHaveTextAsync("Not saved");
         await Expect(Findings).ToHaveCountAsync(0);
         Assert.Equal(Card, Read("watch.card"));
     }
@@ -126,7 +126,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
         await OpenTab("Papers");
         await TypeAll(Card.Replace("base", "bsae", StringComparison.Ordinal));
         await Expect(Page.GetByText("then papers can be tried")).ToBeVisibleAsync();
-        await Expect(Page.Locator(".trial").GetByText("As it was before the error")).ToBeVisibleAsync();
+        await Expect(Page.Locator(".trial").GetByText("Before the error")).ToBeVisibleAsync();
     }
 
     [Fact]

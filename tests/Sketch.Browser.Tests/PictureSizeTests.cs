@@ -1,4 +1,3 @@
-using Microsoft.Playwright;
 using Xunit;
 using static Microsoft.Playwright.Assertions;
 
@@ -9,9 +8,9 @@ public sealed class PictureSizeTests(Browsers browsers) : OnPage(browsers)
 {
     [Theory]
     [InlineData(1280, "True size", 1)]
-    [InlineData(1280, "Twice as large", 2)]
+    [InlineData(1280, "Double size", 2)]
     [InlineData(820, "True size", 1)]
-    [InlineData(820, "Twice as large", 2)]
+    [InlineData(820, "Double size", 2)]
     [InlineData(400, "True size", 1)]
     public async Task An_inch_is_as_long_as_chosen_however_narrow_the_window(int width, string size, int times)
     {
@@ -31,7 +30,7 @@ public sealed class PictureSizeTests(Browsers browsers) : OnPage(browsers)
     {
         await Page.SetViewportSizeAsync(width, 900);
         await Page.GetByLabel("Unfolded, with the score line").CheckAsync();
-        await Page.GetByLabel("Size", new() { Exact = true }).SelectOptionAsync("Twice as large");
+        await Page.GetByLabel("Size", new() { Exact = true }).SelectOptionAsync("Double size");
         await Expect(Page.Locator("figcaption").First).ToContainTextAsync("8 1/2 x 5 1/2 in");
         const string PaneScrolls = "pane => pane.scrollWidth > pane.clientWidth && pane.clientHeight < innerHeight";
         const string PageScrollsAcross = "page => page.scrollWidth > page.clientWidth";
@@ -58,7 +57,7 @@ public sealed class PictureSizeTests(Browsers browsers) : OnPage(browsers)
 
     [Theory]
     [InlineData("True size")]
-    [InlineData("Fitted to the window")]
+    [InlineData("Fit to window")]
     public async Task A_newly_opened_file_is_shown_from_its_top(string size)
     {
         var more = string.Concat(Enumerable.Repeat("# more\n", 200));

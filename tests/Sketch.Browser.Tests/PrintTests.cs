@@ -1,4 +1,3 @@
-using Microsoft.Playwright;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using Xunit;
@@ -35,18 +34,19 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
         var controls = await Page.EvaluateAsync<string[]>("""
             () => [...document.querySelectorAll('button:not(.swatch, .variant), a[href], select, summary, .choices > label')]
               .filter((c) => !c.closest('fieldset'))
-              .filter((c) => c.checkVisibility()).map((c) => c.matches('select') ? c.selectedOptions[0]?.text : c.textContent).filter(Boolean)
+              .filter((c) => c.checkVisibility())
+                  .map((c) => c.matches('select') ? c.selectedOptions[0]?.text : c.textContent).filter(Boolean)
             """);
         using var pdf = await Print(paper);
         var text = Squeezed(string.Concat(pdf.GetPages().Select(p => p.Text)));
         // Which paper is in which role is worth printing. Short words, such as the names of tabs, stand in sentences too.
-        Assert.Empty(controls.Select(Squeezed).Where(c => c.Length > 6 && text.Contains(c, StringComparison.Ordinal)));
+        Assert.DoesNotContain(controls.Select(Squeezed), c => c.Length > 6 && text.Contains(c, StringComparison.Ordinal));
     }
 
     [Theory]
-    [InlineData("Fitted to the window", 1280)]
-    [InlineData("Twice as large", 1280)]
-    [InlineData("Fitted to the window", 600)]
+    [InlineData("Fit to window", 1280)]
+    [InlineData("Double size", 1280)]
+    [InlineData("Fit to window", 600)]
     public async Task The_picture_is_printed_as_large_as_the_card_whatever_its_size_on_the_screen(string size, int width)
     {
         await Page.SetViewportSizeAsync(width, 900);
@@ -60,7 +60,8 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
     [InlineData("A4", "A2", 8.5, 5.5)]
     [InlineData("Letter", "5 x 7", 10, 7)]
     [InlineData("A4", "5 x 7", 10, 7)]
-    public async Task A_card_that_is_wider_than_the_paper_is_printed_across_it_one_face_a_page(string paper, string card, double width, double height)
+    public async Task A_card_that_is_wider_than_the_paper_is_printed_across_it_one_face_a_page(
+        string paper, string card, double width, double height)
     {
         await TypeAll(Card.Replace("base A2", $"base {card}", StringComparison.Ordinal));
         await Page.GetByLabel("Unfolded, with the score line").CheckAsync();
@@ -144,7 +145,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
                 break;
             case "Sheets":
                 await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
-                await Button("Work out the sheets").ClickAsync();
+                await Button("Plan the sheets").ClickAsync();
                 await Expect(Page.Locator(".plan svg").First).ToBeVisibleAsync();
                 break;
             default:
@@ -167,7 +168,8 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
     private static double HeightOfInk(Page page)
     {
         var boxes = page.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)).Select(l => l.BoundingBox)
-            .Concat(page.Paths.Where(p => p.IsFilled || p.IsStroked).Select(p => p.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>())
+            .Concat(page.Paths.Where(p => p.IsFilled || p.IsStroked).Select(p => p.GetBoundingRectangle())
+            .OfType<UglyToad.PdfPig.Core.PdfRectangle>())
             .Where(b => b.Height < page.Height - 1).ToList();
         return boxes.Count == 0 ? 0 : boxes.Max(b => b.Top) - boxes.Min(b => b.Bottom);
     }

@@ -28,7 +28,7 @@ public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
     {
         await TypeRefused();
         File.Delete(Path.Combine(Folder, ".sketch"));
-        await Expect(State).ToHaveTextAsync("Not saved yet");
+        await Expect(State).ToHaveTextAsync("Not saved");
         Assert.Contains(Drafts(), d => d.Contains("# mine", StringComparison.Ordinal));
     }
 
@@ -57,7 +57,7 @@ public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
         await TypeRefused();
         await Page.CloseAsync();
         var next = await Window();
-        await next.GetByRole(AriaRole.Button, new() { Name = "Take it up again" }).ClickAsync();
+        await next.GetByRole(AriaRole.Button, new() { Name = "Restore it" }).ClickAsync();
         await Expect(next.Locator(".cm-content")).ToContainTextAsync("# mine");
     }
 
@@ -102,7 +102,7 @@ public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
         await Button("Save").ClickAsync();
         await Expect(State).ToHaveTextAsync("Saved");
         File.Delete(Path.Combine(Folder, "watch.card"));
-        await Expect(State).ToHaveTextAsync("Not saved yet");
+        await Expect(State).ToHaveTextAsync("Not saved");
         await Button("Save").ClickAsync();
         await Expect(State).ToHaveTextAsync("Saved");
         Assert.Equal("", Read("watch.card"));

@@ -120,7 +120,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await Expect(State).ToHaveTextAsync("Saved");
         Assert.Contains("# mine", Read("watch.card"), StringComparison.Ordinal);
         await Button("Earlier texts…").ClickAsync();
-        await Button("Bring it back").ClickAsync();
+        await Button("Restore").ClickAsync();
         await ExpectText(Page, "# by another hand");
     }
 
@@ -129,12 +129,12 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     {
         await TypeAMark();
         Write("watch.card", Theirs);
-        await Button("Take the other text").ClickAsync();
+        await Button("Use the other text").ClickAsync();
         await ExpectText(Page, "# by another hand");
         await Page.ReloadAsync();
         await ExpectText(Page, "# by another hand");
         await Button("Earlier texts…").ClickAsync();
-        await Button("Bring it back").ClickAsync();
+        await Button("Restore").ClickAsync();
         await ExpectText(Page, "# mine");
     }
 
@@ -155,7 +155,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Typing_in_a_deleted_file_is_told_as_such_after_a_reload()
+    public async Task Typing_in_a_deleted_file_is_reported_as_such_after_a_reload()
     {
         await TypeAMark();
         await KeptByTheServer();
@@ -170,7 +170,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     {
         await TypeAMark();
         Write("watch.card", Theirs);
-        await Button("Take the other text").ClickAsync();
+        await Button("Use the other text").ClickAsync();
         await ExpectText(Page, "# by another hand");
         await Button("Undo").ClickAsync();
         await ExpectText(Page, "# mine");
@@ -216,7 +216,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     {
         var other = await Window();
         await TypeAMark();
-        await Expect(State).ToHaveTextAsync("Not saved yet");
+        await Expect(State).ToHaveTextAsync("Not saved");
         Assert.Equal(Card, await Shown(other));
     }
 
@@ -242,7 +242,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await KeptByTheServer();
         await Page.ReloadAsync();
         await ExpectText(Page, "# mine");
-        await Expect(State).ToHaveTextAsync("Not saved yet");
+        await Expect(State).ToHaveTextAsync("Not saved");
         Assert.Equal(Card, Read("watch.card"));
     }
 
@@ -253,7 +253,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await KeptByTheServer();
         await Page.CloseAsync();
         var next = await Window();
-        await next.GetByRole(AriaRole.Button, new() { Name = "Take it up again" }).ClickAsync();
+        await next.GetByRole(AriaRole.Button, new() { Name = "Restore it" }).ClickAsync();
         await ExpectText(next, "# mine");
     }
 
@@ -264,9 +264,9 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await KeptByTheServer();
         await Page.CloseAsync();
         var next = await Window();
-        await next.GetByRole(AriaRole.Button, new() { Name = "Leave it aside" }).ClickAsync();
+        await next.GetByRole(AriaRole.Button, new() { Name = "Discard it" }).ClickAsync();
         await next.GetByRole(AriaRole.Button, new() { Name = "Earlier texts…" }).ClickAsync();
-        await next.GetByRole(AriaRole.Button, new() { Name = "Bring it back" }).ClickAsync();
+        await next.GetByRole(AriaRole.Button, new() { Name = "Restore" }).ClickAsync();
         await ExpectText(next, "# mine");
     }
 
@@ -296,34 +296,34 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await Button("Save").ClickAsync();
         await Expect(State).ToHaveTextAsync("Saved");
         await Button("Earlier texts…").ClickAsync();
-        await Button("Bring it back").ClickAsync();
-        await Expect(State).ToHaveTextAsync("Not saved yet");
+        await Button("Restore").ClickAsync();
+        await Expect(State).ToHaveTextAsync("Not saved");
         Assert.Equal(Card, await Shown(Page));
     }
 
     [Theory]
     [InlineData("A card", "porthole.card")]
-    [InlineData("A stash: what is on the shelf", "porthole.stash")]
+    [InlineData("A stash: what is in the stash", "porthole.stash")]
     [InlineData("A batch: which cards, and how many", "porthole.batch")]
     public async Task A_new_file_is_begun_and_opened(string kind, string file)
     {
-        await Button("Begin a new file…").ClickAsync();
-        await Page.GetByLabel("Name of the file").FillAsync("porthole.card");
+        await Button("New file…").ClickAsync();
+        await Page.GetByLabel("File name").FillAsync("porthole.card");
         await Page.GetByLabel(kind).CheckAsync();
-        await Button("Begin it").ClickAsync();
+        await Button("Create").ClickAsync();
         await Expect(Page.Locator("#file")).ToHaveValueAsync(file);
         await Expect(Page.Locator("#summary")).Not.ToContainTextAsync("error");
         Assert.Equal(Read(file), await Shown(Page));
     }
 
     [Fact]
-    public async Task A_name_that_is_taken_is_told_and_nothing_is_written_over()
+    public async Task A_name_that_is_taken_is_reported_and_nothing_is_written_over()
     {
-        await Button("Begin a new file…").ClickAsync();
-        await Page.GetByLabel("Name of the file").FillAsync("watch.card");
-        await Button("Begin it").ClickAsync();
+        await Button("New file…").ClickAsync();
+        await Page.GetByLabel("File name").FillAsync("watch.card");
+        await Button("Create").ClickAsync();
         await Expect(Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("There is a file \"watch.card\" already");
-        await Expect(Page.GetByLabel("Name of the file")).ToHaveValueAsync("watch.card");
+        await Expect(Page.GetByLabel("File name")).ToHaveValueAsync("watch.card");
         Assert.Equal(Card, Read("watch.card"));
     }
 
@@ -333,15 +333,15 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     [InlineData("ready?", "cannot contain the character ?", "ready.card")]
     public async Task A_name_that_cannot_be_is_answered_with_one_that_can(string name, string reason, string instead)
     {
-        await Button("Begin a new file…").ClickAsync();
-        await Page.GetByLabel("Name of the file").FillAsync(name);
-        await Button("Begin it").ClickAsync();
+        await Button("New file…").ClickAsync();
+        await Page.GetByLabel("File name").FillAsync(name);
+        await Button("Create").ClickAsync();
         await Expect(Page.GetByRole(AriaRole.Alert)).ToContainTextAsync($"{reason}. Type \"{instead}\" instead.");
-        Assert.Empty(Directory.GetDirectories(Folder).Where(d => !d.EndsWith(".sketch", StringComparison.Ordinal)));
+        Assert.DoesNotContain(Directory.GetDirectories(Folder), d => !d.EndsWith(".sketch", StringComparison.Ordinal));
     }
 
     [Fact]
-    public async Task A_saving_that_is_refused_is_told_in_a_sentence()
+    public async Task A_saving_that_is_refused_is_reported_in_a_sentence()
     {
         Write(".sketch", "");
         await TypeAMark();

@@ -17,7 +17,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     private async Task WorkOut()
     {
         await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
-        await Button("Work out the sheets").ClickAsync();
+        await Button("Plan the sheets").ClickAsync();
         await Expect(Plan.Locator("svg").First).ToBeVisibleAsync();
     }
 
@@ -61,7 +61,8 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     [Fact]
     public async Task Templates_measure_what_the_text_says()
     {
-        await TypeAll("card \"Test\"\nbase 3 x 4, fold left, of white\nfront\n  field: panel 2 x 3, of blue\n    disc: circle 1 1/2, of red\n");
+        await TypeAll("card \"Test\"\nbase 3 x 4, fold left, of white\nfront\n  field: panel 2 x 3, of blue\n    disc: circle 1 1/2, "
+            + "of red\n");
         await Expect(Page.Locator(".picture svg title", new() { HasText = "circle" })).ToHaveCountAsync(1);
         await OpenTab("Templates");
         using var pdf = PdfDocument.Open(await Fetched(Page.GetByRole(AriaRole.Link, new() { Name = "Open the templates (PDF)" })));
@@ -94,22 +95,23 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task How_far_the_search_has_come_is_told_while_it_goes_on()
+    public async Task How_far_the_search_has_come_is_reported_while_it_goes_on()
     {
         await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
         await Page.EvaluateAsync("""
             () => {
-              window.told = [];
-              new MutationObserver(() => window.told.push(document.querySelector('.progress').textContent)).observe(document.querySelector('.progress'), { childList: true, subtree: true, characterData: true });
+              window.reported = [];
+              new MutationObserver(() => window.reported.push(document.querySelector('.progress').textContent))
+                  .observe(document.querySelector('.progress'), { childList: true, subtree: true, characterData: true });
             }
             """);
-        await Button("Work out the sheets").ClickAsync();
+        await Button("Plan the sheets").ClickAsync();
         await Expect(Plan.Locator("svg").First).ToBeVisibleAsync();
         Assert.Contains(await Page.EvaluateAsync<string[]>("() => window.told"), t => t.Contains("gulls", StringComparison.Ordinal));
     }
 
     [Fact]
-    public async Task A_text_changed_during_the_search_is_told_beside_the_plan()
+    public async Task A_text_changed_during_the_search_is_reported_beside_the_plan()
     {
         await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
         await Page.RouteAsync("**/plan", async route =>
@@ -117,9 +119,9 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
             await TypeAt(4, " # more");
             await route.ContinueAsync();
         });
-        await Button("Work out the sheets").ClickAsync();
+        await Button("Plan the sheets").ClickAsync();
         await Expect(Plan.Locator("svg").First).ToBeVisibleAsync();
-        await Expect(Page.GetByText("The text has changed since")).ToBeVisibleAsync();
+        await Expect(Page.GetByText("The text has changed")).ToBeVisibleAsync();
     }
 
     [Fact]
@@ -129,26 +131,26 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
         await Expect(Page.Locator("#file option[value='second.batch']")).ToHaveCountAsync(1);
         await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
         await Page.RouteAsync("**/plan", _ => Task.CompletedTask);
-        await Button("Work out the sheets").ClickAsync();
+        await Button("Plan the sheets").ClickAsync();
         await Page.UnrouteAsync("**/plan");
         await Page.Locator("#file").SelectOptionAsync("second.batch");
-        await Button("Work out the sheets").ClickAsync();
+        await Button("Plan the sheets").ClickAsync();
         await Expect(Plan.Locator("svg").First).ToBeVisibleAsync();
     }
 
     [Fact]
-    public async Task That_the_sheets_are_worked_out_is_told_to_a_screen_reader()
+    public async Task That_the_sheets_are_worked_out_is_reported_to_a_screen_reader()
     {
         await WorkOut();
-        await Expect(Page.GetByRole(AriaRole.Status).GetByText("Ready.")).ToBeVisibleAsync();
+        await Expect(Page.GetByRole(AriaRole.Status).GetByText("Done.")).ToBeVisibleAsync();
     }
 
     [Fact]
-    public async Task A_text_changed_since_is_told_beside_the_plan()
+    public async Task A_text_changed_since_is_reported_beside_the_plan()
     {
         await WorkOut();
         await TypeAt(4, " # more");
-        await Expect(Page.GetByText("The text has changed since")).ToBeVisibleAsync();
+        await Expect(Page.GetByText("The text has changed")).ToBeVisibleAsync();
     }
 
     [Fact]
@@ -163,7 +165,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     public async Task What_is_left_on_the_shelf_is_a_stash()
     {
         await WorkOut();
-        var left = await Fetched(Page.GetByRole(AriaRole.Link, new() { Name = "What is left on the shelf (stash file)" }));
+        var left = await Fetched(Page.GetByRole(AriaRole.Link, new() { Name = "Remaining stash (stash file)" }));
         Assert.Contains("\nstash ", System.Text.Encoding.UTF8.GetString(left), StringComparison.Ordinal);
     }
 
@@ -209,7 +211,8 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
         }
 
         using var pdf = PdfDocument.Open(await Page.PdfAsync(new() { Format = "Letter" }));
-        Assert.All(pdf.GetPages().SelectMany(p => p.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)).Select(l => (Page: p, Letter: l))), at =>
+        Assert.All(pdf.GetPages()
+            .SelectMany(p => p.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)).Select(l => (Page: p, Letter: l))), at =>
         {
             Assert.True(at.Letter.PointSize >= 11.95, $"{at.Letter.Value}: {at.Letter.PointSize} pt");
             Assert.InRange(at.Letter.BoundingBox.Right, 0, at.Page.Width);
@@ -220,7 +223,8 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
 
     private sealed class Tolerance(double tolerance) : IEqualityComparer<(double, double)>
     {
-        public bool Equals((double, double) x, (double, double) y) => Math.Abs(x.Item1 - y.Item1) < tolerance && Math.Abs(x.Item2 - y.Item2) < tolerance;
+        public bool Equals((double, double) x, (double, double) y) =>
+            Math.Abs(x.Item1 - y.Item1) < tolerance && Math.Abs(x.Item2 - y.Item2) < tolerance;
 
         public int GetHashCode((double, double) obj) => 0;
     }

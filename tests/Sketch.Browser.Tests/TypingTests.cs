@@ -21,14 +21,17 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     public async Task All_faces_are_shown_each_with_its_size()
     {
         await TypeAll(Card + "back\n  text \"Made by hand\", bottom 1/2\nenvelope\n  strip full x 1/2, of navy\n");
-        await Expect(Page.Locator("figcaption")).ToHaveTextAsync(["Front, 4 1/4 x 5 1/2 in", "Inside, 4 1/4 x 5 1/2 in", "Back, 4 1/4 x 5 1/2 in", "Envelope, 5 3/4 x 4 3/8 in"]);
+        await Expect(Page.Locator("figcaption"))
+            .ToHaveTextAsync(["Front, 4 1/4 x 5 1/2 in", "Inside, 4 1/4 x 5 1/2 in", "Back, 4 1/4 x 5 1/2 in",
+                "Envelope, 5 3/4 x 4 3/8 in"]);
     }
 
     [Fact]
     public async Task The_base_can_be_seen_unfolded()
     {
         await Page.GetByLabel("Unfolded, with the score line").CheckAsync();
-        await Expect(Page.Locator("figcaption")).ToHaveTextAsync(["Outside, unfolded, 8 1/2 x 5 1/2 in", "Inside, unfolded, 8 1/2 x 5 1/2 in"]);
+        await Expect(Page.Locator("figcaption"))
+            .ToHaveTextAsync(["Outside, unfolded, 8 1/2 x 5 1/2 in", "Inside, unfolded, 8 1/2 x 5 1/2 in"]);
     }
 
     [Fact]
@@ -51,7 +54,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     public async Task A_line_that_is_missing_can_be_put_in()
     {
         await TypeAll("card \"Lamp\"\nbase 105 x 148 mm, fold left, of white\nfront\n  panel 60 x 80 mm, of navy\n");
-        await Button("Put in units mm").ClickAsync();
+        await Button("Insert units mm").ClickAsync();
         await Expect(Text).ToContainTextAsync("units mm");
         await Expect(Text).ToContainTextAsync("base 105 x 148 mm");
     }
@@ -60,7 +63,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     public async Task While_there_is_no_card_the_last_picture_stays_and_says_so()
     {
         await TypeAll(Card.Replace("base", "bsae", StringComparison.Ordinal));
-        await Expect(Page.GetByText("As it was before the error")).ToBeVisibleAsync();
+        await Expect(Page.GetByText("Before the error")).ToBeVisibleAsync();
         await Expect(Picture.First).ToBeVisibleAsync();
     }
 
@@ -68,9 +71,9 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     public async Task A_picture_that_is_up_to_date_says_nothing_of_errors()
     {
         await TypeAll(Card.Replace("base", "bsae", StringComparison.Ordinal));
-        await Expect(Page.GetByText("As it was before the error")).ToBeVisibleAsync();
+        await Expect(Page.GetByText("Before the error")).ToBeVisibleAsync();
         await Button("Undo").ClickAsync();
-        await Expect(Page.GetByText("As it was before the error")).ToBeHiddenAsync();
+        await Expect(Page.GetByText("Before the error")).ToBeHiddenAsync();
     }
 
     [Fact]
@@ -96,7 +99,9 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
         Assert.Equal(await Drawn(), renewed);
 
         // Without the frame around the piece of the caret's line.
-        Task<string> Drawn() => Picture.First.EvaluateAsync<string>("svg => { const copy = svg.cloneNode(true); copy.querySelectorAll('.marked').forEach(m => m.remove()); return copy.outerHTML; }");
+        Task<string> Drawn() => Picture.First.EvaluateAsync<string>(
+            "svg => { const copy = svg.cloneNode(true); copy.querySelectorAll('.marked')"
+                + ".forEach(m => m.remove()); return copy.outerHTML; }");
     }
 
     [Fact]
@@ -117,7 +122,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task The_button_of_a_hint_mends_it()
+    public async Task The_button_of_a_hint_fixes_it()
     {
         await TypeAt(9, ", rigth 1/4");
         await Button("Change to right").ClickAsync();
@@ -126,7 +131,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task What_a_button_mended_can_be_undone()
+    public async Task What_a_button_fixed_can_be_undone()
     {
         await TypeAt(9, ", rigth 1/4");
         await Expect(Findings).ToContainTextAsync("rigth");
@@ -170,7 +175,8 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
         await Expect(Page.Locator(".picture .marked").First).ToBeVisibleAsync();
         var star = (await Page.Locator(".picture svg g:has(> title:text-matches('star'))").First.BoundingBoxAsync())!;
         var mark = (await Page.Locator(".picture .marked").First.BoundingBoxAsync())!;
-        Assert.True(mark.X <= star.X + star.Width / 2 && mark.X + mark.Width >= star.X + star.Width / 2, $"{mark.X} + {mark.Width}, {star.X} + {star.Width}");
+        Assert.True(mark.X <= star.X + star.Width / 2
+            && mark.X + mark.Width >= star.X + star.Width / 2, $"{mark.X} + {mark.Width}, {star.X} + {star.Width}");
     }
 
     [Fact]
@@ -211,15 +217,16 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
         await Expect(Title("heart")).ToHaveCountAsync(0);
         Assert.Equal(Card, await TextOf(Page));
         await Button("Redo").ClickAsync();
-        await Expect(State).ToHaveTextAsync("Not saved yet");
+        await Expect(State).ToHaveTextAsync("Not saved");
     }
 
     [Fact]
     public async Task A_card_of_two_hundred_pieces_can_be_typed_on()
     {
-        await TypeAll(Card + string.Concat(Enumerable.Range(0, 190).Select(i => $"  circle 1/16, left {i % 19} mm, top {i / 19} mm, of red\n")));
+        await TypeAll(Card + string.Concat(
+            Enumerable.Range(0, 190).Select(i => $"  circle 1/16, left {i % 19} mm, top {i / 19} mm, of red\n")));
         await Expect(Title("circle")).ToHaveCountAsync(190);
         await TypeAt(1, " ");
-        await Expect(State).ToHaveTextAsync("Not saved yet");
+        await Expect(State).ToHaveTextAsync("Not saved");
     }
 }

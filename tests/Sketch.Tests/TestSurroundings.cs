@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Sketch.Papers;
 using Sketch.Shapes;
-using Sketch.Surroundings;
 using Sketch.Text;
 using Sketch.Units;
+using Sketch.World;
 
 namespace Sketch.Tests;
 
@@ -11,7 +11,7 @@ namespace Sketch.Tests;
 /// A world of a few files and one plain lettering, so that sizes that follow from words can be worked out by hand: every character
 /// is 0.8 of a capital's height wide and as tall as a capital, letters stand without gaps, and a blank is an empty 0.8.
 /// </summary>
-internal sealed class TestSurroundings : ISurroundings
+internal sealed class TestSurroundings : IWorld
 {
     /// <summary>Width of every character in heights of a capital.</summary>
     public const double CharacterWidth = 0.8;
@@ -29,7 +29,8 @@ internal sealed class TestSurroundings : ISurroundings
     public TestSurroundings WithTriangle(string path, double width, double height)
     {
         _artwork[path] = new Outline(
-            [new Contour(new(width / 2, 0), [Segment.Line(new(width, height)), Segment.Line(new(0, height)), Segment.Line(new(width / 2, 0))])]);
+            [new Contour(new(width / 2, 0),
+                [Segment.Line(new(width, height)), Segment.Line(new(0, height)), Segment.Line(new(width / 2, 0))])]);
         return this;
     }
 
@@ -73,5 +74,6 @@ internal sealed class TestSurroundings : ISurroundings
     }
 
     private static Contour Box(double left, double right) => new(
-        new(left, -1), [Segment.Line(new(right, -1)), Segment.Line(new(right, 0)), Segment.Line(new(left, 0)), Segment.Line(new(left, -1))]);
+        new(left, -1), [Segment.Line(new(right, -1)), Segment.Line(new(right, 0)), Segment.Line(new(left, 0)),
+            Segment.Line(new(left, -1))]);
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
-using Sketch.Output.Files;
-using Sketch.Planning;
+using Sketch.Cli.Commands;
+using Sketch.Output.Folders;
+using Sketch.Planning.Plans;
 using Sketch.Reports;
 
 namespace Sketch.Cli.Verbs;
@@ -14,7 +15,9 @@ internal static class CheckVerb
         var files = Options.Files();
         var json = Options.Json();
         var outside = ShelfOptions.CreateOutside();
-        var verb = new VerbCommand("check", "Reads files, checks that everything fits, and reports what it finds; for a batch also in the cards and the stash that it names.",
+        var verb = new VerbCommand(
+            "check", "Reads files, checks that everything fits, and reports what it finds; for a batch also in the cards and the stash "
+                + "that it names.",
             "sketch check fair-winds.card", "sketch check lamp-day.batch")
         {
             files, json, outside,
@@ -25,8 +28,8 @@ internal static class CheckVerb
 
     private static int Run(Session session, string[] files, bool json, bool outside)
     {
-        var surroundings = new FolderFiles(outside);
-        var reading = Reading.Of(session, files, s => BatchCheck.Of(Compiler.Compile(s, surroundings), surroundings));
+        var world = new FolderFiles(outside);
+        var reading = InputFiles.Of(session, files, s => BatchCheck.Of(Compiler.Compile(s, world), world));
         if (json)
         {
             ReportJson.WriteDocument(session.Output, document => document.WriteFiles(reading.Files, file =>

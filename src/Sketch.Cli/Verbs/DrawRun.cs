@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Sketch.Cli.Commands;
 using Sketch.Drawing;
 using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Panels;
 using Sketch.Reports;
-using Sketch.Shelf;
+using Sketch.Stashes;
 
 namespace Sketch.Cli.Verbs;
 
@@ -12,12 +14,13 @@ namespace Sketch.Cli.Verbs;
 /// <param name="session">Where to tell.</param>
 /// <param name="folder">The folder for the pictures.</param>
 /// <param name="forms">Ends of file names, such as svg.</param>
-/// <param name="dpi">Pixels an inch of a PNG.</param>
+/// <param name="dpi">Resolution of a PNG in pixels per inch.</param>
 /// <param name="faces">The faces wished for; none for those that a file speaks of.</param>
 /// <param name="filling">The shelf and the papers chosen.</param>
 /// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
 internal sealed class DrawRun(
-    Session session, string folder, ImmutableArray<string> forms, int dpi, ImmutableArray<FaceKind> faces, RoleFilling filling, bool mayLeaveFolder)
+    Session session, string folder, ImmutableArray<string> forms, int dpi, ImmutableArray<FaceKind> faces, RoleFilling filling,
+        bool mayLeaveFolder)
 {
     private const double PrintDotsPerInch = 300;
 
@@ -32,9 +35,10 @@ internal sealed class DrawRun(
     /// <summary>Draws every card that can be drawn and returns the exit status.</summary>
     public int Run(string[] names, bool json)
     {
-        var reading = Reading.Of(session, names, s => Compiler.Compile(s, new FolderFiles(mayLeaveFolder), filling));
+        var reading = InputFiles.Of(session, names, s => Compiler.Compile(s, new FolderFiles(mayLeaveFolder), filling));
         _status = reading.ExitStatusForCards;
-        if (ShelfOptions.TellUnknownRoles(session, filling, [.. reading.Files.Select(f => f.Card).OfType<LaidOutCard>()]) is not ExitStatus.Done and var wrong)
+        if (ShelfOptions.ReportUnknownRoles(
+            session, filling, [.. reading.Files.Select(f => f.Card).OfType<LaidOutCard>()]) is not ExitStatus.Done and var wrong)
         {
             return wrong;
         }
@@ -50,16 +54,17 @@ internal sealed class DrawRun(
 
     private DrawnFile Draw(Compilation file, bool json)
     {
-        var reason = file.HasErrors ? "has errors, so it is not drawn." : file.Card is null ? "there is no card in it, so nothing is drawn." : "";
+        var reason = file.HasErrors
+            ? "has errors, so it is not drawn." : file.Card is null ? "there is no card in it, so nothing is drawn." : "";
         var pictures = reason.Length == 0 ? Claim(ref file, file.Card!) : [];
         if (!json)
         {
-            session.Tell(file.Findings);
+            session.Report(file.Findings);
         }
 
         if (reason.Length > 0)
         {
-            session.Tell($"{file.Source.Path}: {reason}");
+            session.Report($"{file.Source.Path}: {reason}");
         }
 
         var written = pictures.GroupBy(p => p.Face).SelectMany(face => Write(file.Card!, face)).ToImmutableArray();
@@ -100,7 +105,7 @@ internal sealed class DrawRun(
 
         foreach (var missing in faces.Where(f => !Has(card, f)))
         {
-            session.Tell($"{file}: the card has no {Face.NameOf(missing).Replace('-', ' ')}.");
+            session.Report($"{file}: the card has no {Face.NameOf(missing).Replace('-', ' ')}.");
             _status = ExitStatus.Usage;
         }
 
@@ -169,7 +174,7 @@ internal sealed class DrawRun(
             _isBrokenOff = true;
         }
 
-        session.Tell(problem);
+        session.Report(problem);
         _status = ExitStatus.Usage;
         return false;
     }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Sketch.Cli.Commands;
 using Sketch.Panels;
 
 namespace Sketch.Cli.Verbs;
@@ -14,14 +15,16 @@ internal static class DrawVerb
         var files = Options.Files();
         var folder = new Option<string>("--out")
         {
-            Description = "The folder for the pictures, which are named FILE-FACE.svg; it is made if need be.",
+            Description = "The folder for the pictures, which are named FILE-FACE.svg; created if needed.",
             HelpName = "DIR",
             Required = true,
         };
         var forms = Options.Choice("--as", "Kinds of pictures, separated by commas. [default: svg]", "svg,png,pdf", PictureFile.Forms);
-        var dpi = Options.Number("--dpi", "Pixels an inch of a PNG.", "N", 150, n => n is >= 10 and <= 2400, "a whole number from 10 to 2400");
+        var dpi = Options.Number(
+            "--dpi", "Resolution of a PNG in pixels per inch.", "N", 150, n => n is >= 10 and <= 2400, "a whole number from 10 to 2400");
         var faces = Options.Choice(
-            "--face", $"Faces, separated by commas, out of {string.Join(", ", FaceNames)}. [default: those that the file speaks of]", "FACES", FaceNames);
+            "--face", $"Faces, separated by commas, out of {string.Join(", ", FaceNames)}. [default: those that the file speaks of]",
+                "FACES", FaceNames);
         var json = Options.Json();
         var shelf = new ShelfOptions();
         var verb = new VerbCommand(

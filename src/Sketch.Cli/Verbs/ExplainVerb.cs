@@ -1,8 +1,8 @@
-using System.Collections.Immutable;
 using System.CommandLine;
+using Sketch.Cli.Commands;
 using Sketch.Diagnostics;
 using Sketch.Reports;
-using Sketch.Syntax;
+using Sketch.Text;
 
 namespace Sketch.Cli.Verbs;
 

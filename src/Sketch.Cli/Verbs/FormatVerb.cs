@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text.Json;
+using Sketch.Cli.Commands;
 using Sketch.Diagnostics;
 using Sketch.Output.Files;
 using Sketch.Reports;
@@ -14,7 +15,9 @@ internal static class FormatVerb
     public static Command Create(Session session)
     {
         var files = Options.Files();
-        var write = new Option<bool>("--write") { Description = "Rewrite each file whose spelling changes; a file with errors is left alone." };
+        var write = new Option<bool>(
+            "--write")
+        { Description = "Rewrite each file whose spelling changes; a file with errors is not changed." };
         var json = Options.Json();
         var verb = new VerbCommand(
             "format",
@@ -31,7 +34,7 @@ internal static class FormatVerb
     private static int Run(Session session, string[] files, bool write, bool json)
     {
         var texts = new Dictionary<string, string?>(StringComparer.Ordinal);
-        var reading = Reading.Of(session, files, source =>
+        var reading = InputFiles.Of(session, files, source =>
         {
             var findings = new FindingBag();
             texts[source.Path] = Formatter.Format(source, findings);
@@ -42,7 +45,7 @@ internal static class FormatVerb
         {
             if (!json)
             {
-                session.Tell(file.Findings);
+                session.Report(file.Findings);
             }
 
             if (texts.GetValueOrDefault(file.Source.Path) is not { } text)
@@ -62,7 +65,8 @@ internal static class FormatVerb
 
         if (json)
         {
-            ReportJson.WriteDocument(session.Output, d => d.WriteFiles(reading.Files, f => WriteJson(d, f, texts.GetValueOrDefault(f.Source.Path))));
+            ReportJson.WriteDocument(
+                session.Output, d => d.WriteFiles(reading.Files, f => WriteJson(d, f, texts.GetValueOrDefault(f.Source.Path))));
         }
 
         return status;
@@ -81,7 +85,7 @@ internal static class FormatVerb
         }
         catch (FileWriteException refused)
         {
-            session.Tell(refused.Message);
+            session.Report(refused.Message);
             return ExitStatus.Usage;
         }
 

@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Sketch.Cli.Commands;
 using Sketch.Drawing;
 using Sketch.Output.Contact;
 using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Output.Gallery;
 using Sketch.Panels;
 using Sketch.Reports;
-using Sketch.Shelf;
+using Sketch.Stashes;
 
 namespace Sketch.Cli.Verbs;
 
@@ -30,26 +32,27 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
     {
         if (!Directory.Exists(cards))
         {
-            session.Tell($"\"{cards}\" is no folder.");
+            session.Report($"\"{cards}\" is not a folder.");
             return ExitStatus.Usage;
         }
 
-        var names = Directory.GetFiles(cards, "*.card").Select(f => Path.Combine(cards, Path.GetFileName(f))).Order(StringComparer.Ordinal).ToArray();
+        var names = Directory.GetFiles(cards, "*.card").Select(f => Path.Combine(cards, Path.GetFileName(f))).Order(StringComparer.Ordinal)
+            .ToArray();
         if (names.Length == 0)
         {
-            session.Tell($"There are no card files in \"{cards}\".");
+            session.Report($"There are no card files in \"{cards}\".");
             return ExitStatus.Usage;
         }
 
         var files = new FolderFiles(mayLeaveFolder);
-        var reading = Reading.Of(session, names, s => Compiler.Compile(s, files, filling));
+        var reading = InputFiles.Of(session, names, s => Compiler.Compile(s, files, filling));
         reading = reading with { Files = [.. reading.Files.Select(Named)] };
         var status = reading.ExitStatusForCards;
         var sound = reading.Files.Where(f => f is { Card: not null, HasErrors: false }).ToList();
         foreach (var file in reading.Files.Where(f => f.HasErrors))
         {
-            session.Tell(json ? [] : file.Findings);
-            session.Tell($"{file.Source.Path}: has errors, so it is not in the gallery.");
+            session.Report(json ? [] : file.Findings);
+            session.Report($"{file.Source.Path}: has errors, so it is not in the gallery.");
         }
 
         var page = Path.Combine(folder, Page);
@@ -57,11 +60,12 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
         {
             var articles = Draw(sound);
             var contents = sound.Select(f => (Stem(f), f.Card!.Title)).ToList();
-            PictureFile.Write(page, output => output.Write(System.Text.Encoding.UTF8.GetBytes(GalleryPage.Of(title, PictureFile.TextMark, contents, articles))));
+            PictureFile.Write(page, output =>
+                output.Write(System.Text.Encoding.UTF8.GetBytes(GalleryPage.Of(title, PictureFile.TextMark, contents, articles))));
         }
         catch (FileWriteException refused)
         {
-            session.Tell(refused.Message);
+            session.Report(refused.Message);
             return ExitStatus.Usage;
         }
 
@@ -96,8 +100,9 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
         using var progress = new Progress(session, folder, files.Count);
         InOrder.Run(files.Count, i => Draw(files[i], files[i].Card!), drawn =>
         {
-            articles.Add(GalleryPage.Article(Stem(drawn.File), drawn.Card, [.. drawn.Faces.Select(f => Write(drawn, f.Face, f.Svg, f.Small))]));
-            progress.Tell(articles.Count);
+            articles.Add(GalleryPage.Article(
+                Stem(drawn.File), drawn.Card, [.. drawn.Faces.Select(f => Write(drawn, f.Face, f.Svg, f.Small))]));
+            progress.Report(articles.Count);
         }, session.Cancellation);
         return articles;
     }
@@ -120,7 +125,8 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
         var little = $"{PictureNames.Of(drawn.File, face)}.png";
         PictureFile.Write(picture, svg, drawn.Card.Title, 0, out _);
         PictureFile.Write(Path.Combine(folder, SmallFolder, little), output => output.Write(small.Png));
-        return new(face, Uri.EscapeDataString(Path.GetFileName(picture)), $"{SmallFolder}/{Uri.EscapeDataString(little)}", small.Width, small.Height);
+        return new(face, Uri.EscapeDataString(Path.GetFileName(picture)), $"{SmallFolder}/{Uri.EscapeDataString(little)}", small.Width,
+            small.Height);
     }
 
     private static void WriteJson(Utf8JsonWriter json, string page, ImmutableArray<Compilation> files)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Sketch.Cli.Commands;
 
 namespace Sketch.Cli.Verbs;
 
@@ -10,8 +11,12 @@ internal static class GalleryVerb
     {
         var cards = new Argument<string>("DIR") { Description = "A folder with card files." };
         var shelf = new ShelfOptions();
-        var folder = new Option<string>("--out") { Description = "The folder for index.html and the pictures; it is made if need be.", HelpName = "DIR", Required = true };
-        var title = new Option<string>("--title") { Description = "The page's title.", HelpName = "WORDS", DefaultValueFactory = _ => "Cards" };
+        var folder = new Option<string>(
+            "--out")
+        { Description = "The folder for index.html and the pictures; created if needed.", HelpName = "DIR", Required = true };
+        var title = new Option<string>(
+            "--title")
+        { Description = "The page's title.", HelpName = "WORDS", DefaultValueFactory = _ => "Cards" };
         var json = Options.Json();
         var verb = new VerbCommand(
             "gallery",
@@ -22,7 +27,8 @@ internal static class GalleryVerb
             cards, folder, title, shelf.Stash, shelf.Outside, json,
         };
         verb.SetAction(parsed => shelf.Read(session, parsed, out var status) is { } filling
-            ? new GalleryRun(session, parsed.GetRequiredValue(folder), parsed.GetRequiredValue(title), filling, parsed.GetValue(shelf.Outside))
+            ? new GalleryRun(session, parsed.GetRequiredValue(folder), parsed.GetRequiredValue(title), filling,
+                parsed.GetValue(shelf.Outside))
                 .Run(parsed.GetRequiredValue(cards), parsed.GetValue(json))
             : status);
         return verb;

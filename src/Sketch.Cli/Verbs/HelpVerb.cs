@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Sketch.Cli.Commands;
 
 namespace Sketch.Cli.Verbs;
 
@@ -10,14 +11,16 @@ internal static class HelpVerb
     /// <param name="root">All verbs; it is read when the verb runs.</param>
     public static Command Create(Session session, RootCommand root)
     {
-        var about = new Argument<string?>("VERB") { Description = "The verb; leave it out for a list of all verbs.", Arity = ArgumentArity.ZeroOrOne };
+        var about = new Argument<string?>(
+            "VERB")
+        { Description = "The verb; leave it out for a list of all verbs.", Arity = ArgumentArity.ZeroOrOne };
         var verb = new VerbCommand("help", "Prints the help of a verb.", "sketch help draw") { about };
         verb.SetAction(parsed =>
         {
             var word = parsed.GetValue(about);
             if (word is not null && root.Subcommands.All(c => c.Name != word))
             {
-                session.Tell(UsageProblems.UnknownVerb(word, root));
+                session.Report(UsageProblems.UnknownVerb(word, root));
                 return ExitStatus.Usage;
             }
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.ComponentModel;
 using System.Diagnostics;
+using Sketch.Cli.Commands;
 using Sketch.Preview.Server;
 
 namespace Sketch.Cli.Verbs;
@@ -12,13 +13,15 @@ internal static class OpenVerb
     public static Command Create(Session session)
     {
         var target = new Argument<string>("FILE|FOLDER") { Description = "A card, stash or batch file, or the folder that holds them." };
-        var port = Options.Number("--port", "The port to listen on, on this machine alone. [default: any that is free]", "N", 0, n => n is >= 1 and <= 65535, "a whole number from 1 to 65535");
+        var port = Options.Number(
+            "--port", "The port to listen on, on this machine only. [default: any free port]", "N", 0, n =>
+                n is >= 1 and <= 65535, "a whole number from 1 to 65535");
         // The help would print a second default, 0, beside the one that the description gives.
         port.DefaultValueFactory = null;
         var noBrowser = new Option<bool>("--no-browser") { Description = "Only print the address; open it yourself." };
         var verb = new VerbCommand(
             "open",
-            "Opens a page in your browser, on this machine alone, to type a layout, see it at once, try papers and print. Ctrl-C ends it.",
+            "Opens a page in your browser, on this machine only, to type a layout, see it at once, try papers and print. Ctrl-C ends it.",
             "sketch open fair-winds.card",
             "sketch open cards",
             "sketch open cards --no-browser --port 8080")
@@ -38,21 +41,21 @@ internal static class OpenVerb
         }
         catch (ArgumentException)
         {
-            session.Tell($"\"{target}\" cannot be opened: that is no name a file can have.");
+            session.Report($"\"{target}\" cannot be opened: a file cannot have that name.");
             return ExitStatus.Usage;
         }
 
         var isFolder = Directory.Exists(full);
         if (!isFolder && !File.Exists(full))
         {
-            session.Tell($"\"{target}\" cannot be opened: there is no such file or folder.");
+            session.Report($"\"{target}\" cannot be opened: there is no such file or folder.");
             return ExitStatus.Usage;
         }
 
         var (folder, file) = isFolder ? (full, null) : (Path.GetDirectoryName(full)!, Path.GetFileName(full));
         if (file is not null && new Preview.Folder.OpenedFolder(folder).PathOf(file) is null)
         {
-            session.Tell($"\"{target}\" is no card, stash or batch: its name would end in .card, .stash or .batch.");
+            session.Report($"\"{target}\" is not a card, stash or batch: the name must end in .card, .stash or .batch.");
             return ExitStatus.Usage;
         }
 
@@ -63,9 +66,9 @@ internal static class OpenVerb
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or System.Net.Sockets.SocketException)
         {
-            session.Tell(port == 0
+            session.Report(port == 0
                 ? $"The page cannot be served: {refused.Message}"
-                : $"The page cannot be served on port {port}: it is taken, or not allowed. Leave --port away to use any that is free.");
+                : $"The page cannot be served on port {port}: it is taken, or not allowed. Leave out --port to use any free port.");
             return ExitStatus.Usage;
         }
 
@@ -83,7 +86,7 @@ internal static class OpenVerb
 
         if (server.InMemoryOnly is { Count: > 0 } lost)
         {
-            session.Tell($"Unsaved text of {string.Join(", ", lost)} could not be written to the disk. "
+            session.Report($"Unsaved text of {string.Join(", ", lost)} could not be written to the disk. "
                 + "If a window of the page still shows it, copy it from there.");
         }
 
@@ -105,7 +108,7 @@ internal static class OpenVerb
         }
         catch (Exception refused) when (refused is Win32Exception or InvalidOperationException or FileNotFoundException)
         {
-            session.Tell("No browser could be opened: open the address above yourself.");
+            session.Report("No browser could be started. Open the address above yourself.");
         }
     }
 }

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using Sketch.Syntax;
+using Sketch.Text;
 
 namespace Sketch.Cli.Verbs;
 
@@ -10,7 +10,7 @@ internal static class Options
     /// <summary>The files to read, one or more.</summary>
     public static Argument<string[]> Files() => new("FILE")
     {
-        Description = "A card file; several are read one after the other.",
+        Description = "One or more card files.",
         Arity = ArgumentArity.OneOrMore,
     };
 
@@ -30,7 +30,8 @@ internal static class Options
             if (!words.Contains(word))
             {
                 var near = Nearest.Find(word, words);
-                result.AddError($"{name} does not know \"{written}\". {(near is null ? $"It knows {string.Join(", ", words)}." : $"Did you mean \"{near}\"?")}");
+                result.AddError($"{name} does not know \"{written}\". "
+                    + $"{(near is null ? $"It knows {string.Join(", ", words)}." : $"Did you mean \"{near}\"?")}");
             }
 
             return word;
@@ -38,21 +39,23 @@ internal static class Options
     }
 
     /// <summary>A whole number within limits, or out of a choice.</summary>
-    public static Option<int> Number(string name, string description, string helpName, int usual, Func<int, bool> allowed, string allowedWords) => new(name)
-    {
-        Description = description,
-        HelpName = helpName,
-        DefaultValueFactory = _ => usual,
-        CustomParser = result =>
+    public static Option<int> Number(
+        string name, string description, string helpName, int usual, Func<int, bool> allowed, string allowedWords) => new(name)
         {
-            var written = result.Tokens[0].Value;
-            if (int.TryParse(written, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number) && allowed(number))
+            Description = description,
+            HelpName = helpName,
+            DefaultValueFactory = _ => usual,
+            CustomParser = result =>
             {
-                return number;
-            }
+                var written = result.Tokens[0].Value;
+                if (int.TryParse(written, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture,
+                    out var number) && allowed(number))
+                {
+                    return number;
+                }
 
-            result.AddError($"{name} {written} is not possible: write {allowedWords}.");
-            return usual;
-        },
-    };
+                result.AddError($"{name} {written} is not valid: write {allowedWords}.");
+                return usual;
+            },
+        };
 }

@@ -15,7 +15,9 @@ internal static class PictureFile
     private const int MarkedPart = 4096;
 
     // The comment of an SVG, the text chunk of a PNG, the creator of a PDF, the comment of a page or stash, the head of a cut list.
-    private static readonly byte[][] Marks = ["Drawn by Sketch"u8.ToArray(), "Software\0Sketch"u8.ToArray(), "/Creator (Sketch)"u8.ToArray(), "Written by Sketch"u8.ToArray(), "paper,stack,sheets,offcut,step,"u8.ToArray()];
+    private static readonly byte[][] Marks =
+        ["Drawn by Sketch"u8.ToArray(), "Software\0Sketch"u8.ToArray(), "/Creator (Sketch)"u8.ToArray(), "Written by Sketch"u8.ToArray(),
+            "paper,stack,sheets,offcut,step,"u8.ToArray()];
 
     /// <summary>Writes a picture.</summary>
     /// <param name="path">The file; missing folders are made.</param>
@@ -24,8 +26,10 @@ internal static class PictureFile
     /// <param name="dpi">Pixels an inch, for a PNG.</param>
     /// <param name="problem">Why it cannot be drawn so, in a plain sentence; empty when it is.</param>
     /// <returns>Whether it is written.</returns>
-    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands there.</exception>
-    public static bool Write(string path, string svg, string title, int dpi, out string problem) => Write(path, [svg], title, dpi, out problem);
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands
+    /// there.</exception>
+    public static bool Write(string path, string svg, string title, int dpi, out string problem) =>
+        Write(path, [svg], title, dpi, out problem);
 
     /// <summary>Writes pictures as the pages of one PDF.</summary>
     /// <param name="path">The file, which ends in .pdf; missing folders are made.</param>
@@ -33,8 +37,10 @@ internal static class PictureFile
     /// <param name="title">The title of the whole.</param>
     /// <param name="problem">Why it cannot be made, in a plain sentence; empty when it is.</param>
     /// <returns>Whether it is written.</returns>
-    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands there.</exception>
-    public static bool WritePages(string path, IReadOnlyList<string> pages, string title, out string problem) => Write(path, pages, title, 0, out problem);
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands
+    /// there.</exception>
+    public static bool WritePages(string path, IReadOnlyList<string> pages, string title, out string problem) =>
+        Write(path, pages, title, 0, out problem);
 
     /// <summary>Takes away a picture of an earlier run; a file of somebody else stays.</summary>
     /// <returns>Whether there was one.</returns>
@@ -78,7 +84,8 @@ internal static class PictureFile
     /// <summary>Writes a file part by part; it carries the mark of its kind in its first 4096 bytes.</summary>
     /// <param name="path">The file; missing folders are made.</param>
     /// <param name="write">Writes the content.</param>
-    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands there.</exception>
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands
+    /// there.</exception>
     public static void Write(string path, Action<Stream> write)
     {
         RefuseForeign(path);
@@ -90,7 +97,8 @@ internal static class PictureFile
         if (!MayReplace(path))
         {
             throw new FileWriteException(
-                path, $"\"{path}\" is in the way and was not drawn by Sketch: move it, or draw into another folder.", new IOException("foreign file"));
+                path, $"\"{path}\" exists and was not drawn by Sketch: move it, or draw into another folder.",
+                    new IOException("foreign file"));
         }
     }
 
@@ -117,7 +125,8 @@ internal static class PictureFile
             var length = file.ReadAtLeast(start, start.Length, throwOnEndOfStream: false);
             return length == 0 || Marks.Any(m => start.AsSpan(0, length).IndexOf(m) >= 0);
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception exception)
+            when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             // Nothing readable stands there; whether the place can be written to shows when writing.
             return true;

@@ -25,8 +25,8 @@ internal sealed class PictureNames
             return new(
                 FindingCatalogue.SamePicture,
                 file.Card!.Location,
-                $"\"{_takenBy[taken]}\" and \"{file.Source.Path}\" would both be drawn to \"{taken}\"; the second is left out.",
-                "Draw it by itself with another folder after --out, or give one of the files another name.");
+                $"\"{_takenBy[taken]}\" and \"{file.Source.Path}\" would both be drawn as \"{taken}\"; the second is left out.",
+                "Draw it separately into another folder, or rename one of the files.");
         }
 
         foreach (var path in paths)

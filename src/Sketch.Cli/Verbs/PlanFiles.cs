@@ -2,15 +2,21 @@ using System.Globalization;
 using System.Text;
 using Sketch.Output.Files;
 using Sketch.Output.Rendering;
-using Sketch.Planning;
-using Sketch.Surroundings;
+using Sketch.Planning.Diagrams;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Remainder;
+using Sketch.Planning.Reports;
+using Sketch.World;
 
 namespace Sketch.Cli.Verbs;
 
-/// <summary>Writes a plan into a folder: a booklet to read and one to print, a diagram of each stack of sheets, the cut list, and the stash that is left.</summary>
+/// <summary>
+/// Writes a plan into a folder: a booklet to read and one to print, a diagram of each stack of sheets, the cut list, and the stash that is
+/// left.
+/// </summary>
 /// <param name="plan">The plan.</param>
 /// <param name="batch">The batch's file, after which the files are named.</param>
-/// <param name="folder">The folder; it is made if need be.</param>
+/// <param name="folder">The folder; created if needed.</param>
 internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
 {
     private static readonly byte[] SvgMark = "<!-- Drawn by Sketch -->"u8.ToArray();
@@ -21,9 +27,9 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
 
     /// <summary>Writes all files and returns their paths.</summary>
     /// <exception cref="FileWriteException">The folder or the disk does not allow it, or a file of somebody else stands there.</exception>
-    public IReadOnlyList<string> Write(ISurroundings surroundings)
+    public IReadOnlyList<string> Write(IWorld world)
     {
-        var pages = new PlanPages(plan, surroundings);
+        var pages = new PlanPages(plan, world);
         Write($"{_stem}.html", Encoding.UTF8.GetBytes(PlanHtml.Write(plan, pages)));
         var printed = pages.Summary().ToList();
         for (var i = 0; i < pages.Work.Length; i++)
@@ -39,7 +45,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
         RemoveOlderDiagrams();
         WriteBooklet(printed);
         Write($"{_stem}-cuts.csv", Encoding.UTF8.GetBytes(CutListCsv.Write(plan, pages)));
-        Write("left.stash", Encoding.UTF8.GetBytes(ShelfAfter.Write(plan)));
+        Write("left.stash", Encoding.UTF8.GetBytes(StashAfter.Write(plan)));
         return _written;
     }
 
@@ -66,7 +72,9 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
         var path = Path.Combine(folder, name);
         if (_read.Contains(Path.GetFullPath(path)) || !PictureFile.MayReplace(path))
         {
-            throw new FileWriteException(path, $"\"{path}\" is in the way and was not written by Sketch: move it, or plan into another folder.", new IOException("foreign file"));
+            throw new FileWriteException(
+                path, $"\"{path}\" exists and was not written by Sketch: move it, or plan into another folder.",
+                    new IOException("foreign file"));
         }
 
         SafeFile.Write(path, file => file.Write(content));

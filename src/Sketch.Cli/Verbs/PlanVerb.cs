@@ -1,7 +1,12 @@
 using System.CommandLine;
+using Sketch.Cli.Commands;
 using Sketch.Diagnostics;
 using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Planning;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Reports;
 using Sketch.Reports;
 using Sketch.Text;
 
@@ -17,23 +22,27 @@ internal static class PlanVerb
     {
         var file = new Argument<string>("BATCH") { Description = "A batch file." };
         var seconds = Options.Number(
-            "--time", "Seconds to look for fewer sheets; the best plan so far counts then.", "N", UsualSeconds, n => n is >= 1 and <= 3600, "a whole number from 1 to 3600");
+            "--time", "Seconds to look for fewer sheets; then the best plan so far is used.", "N", UsualSeconds, n =>
+                n is >= 1 and <= 3600, "a whole number from 1 to 3600");
         var folder = new Option<string>("--out")
         {
-            Description = "Also write a booklet (HTML and PDF), a diagram of every sheet, the cut list and the stash that is left into this folder.",
+            Description = "Also write a booklet (HTML and PDF), a diagram of every sheet, the cut list and the remaining stash into "
+                + "this folder.",
             HelpName = "DIR",
         };
         var json = Options.Json();
         var verb = new VerbCommand(
             "plan",
-            "Plans a batch of cards: the fewest sheets and how to cut them, supplies, and what is missing. Ctrl-C gives the best plan so far.",
+            "Plans a batch of cards: the fewest sheets and how to cut them, supplies, and what is missing. Ctrl-C gives the best plan "
+                + "so far.",
             "sketch plan lamp-day.batch",
             "sketch plan lamp-day.batch --out plan")
         {
             file, folder, seconds, json,
         };
         verb.SetAction(parsed => Run(
-            session, parsed.GetRequiredValue(file), parsed.GetValue(folder), TimeSpan.FromSeconds(parsed.GetValue(seconds)), parsed.GetValue(json)));
+            session, parsed.GetRequiredValue(file), parsed.GetValue(folder), TimeSpan.FromSeconds(parsed.GetValue(seconds)),
+                parsed.GetValue(json)));
         return verb;
     }
 
@@ -42,7 +51,7 @@ internal static class PlanVerb
         var reading = FolderFiles.ReadFile(name);
         if (reading.Source is not { } source)
         {
-            session.Tell(reading.Problem);
+            session.Report(reading.Problem);
             return ExitStatus.Usage;
         }
 
@@ -52,12 +61,12 @@ internal static class PlanVerb
             findings.Add(unreadable);
         }
 
-        var surroundings = new FolderFiles();
-        var files = findings.HasErrors ? null : BatchFiles.Read(source, surroundings, findings);
+        var world = new FolderFiles();
+        var files = findings.HasErrors ? null : BatchFiles.Read(source, world, findings);
         var plan = files is null ? null : Plan(session, files, timeLimit, findings);
-        Tell(session, source, files, plan, findings, json);
+        Report(session, source, files, plan, findings, json);
         var status = findings.HasErrors ? ExitStatus.Errors : ExitStatus.Done;
-        if (folder is not null && plan is not null && !Write(session, new(plan, name, folder), surroundings, json))
+        if (folder is not null && plan is not null && !Write(session, new(plan, name, folder), world, json))
         {
             status = ExitStatus.Usage;
         }
@@ -67,11 +76,11 @@ internal static class PlanVerb
 
     private static BatchPlan? Plan(Session session, BatchFiles files, TimeSpan timeLimit, FindingBag findings)
     {
-        using var progress = PlanProgress.On(session);
+        using var progress = PlanProgressLine.On(session);
         return BatchPlanner.Plan(files, timeLimit, findings, progress, session.Cancellation);
     }
 
-    private static void Tell(Session session, SourceText source, BatchFiles? files, BatchPlan? plan, FindingBag findings, bool json)
+    private static void Report(Session session, SourceText source, BatchFiles? files, BatchPlan? plan, FindingBag findings, bool json)
     {
         if (json)
         {
@@ -79,18 +88,18 @@ internal static class PlanVerb
             return;
         }
 
-        session.Tell(BatchCheck.Shown(findings, source));
+        session.Report(BatchCheck.Shown(findings, source));
         if (plan is not null)
         {
             PlanText.Write(session.Output, plan);
         }
     }
 
-    private static bool Write(Session session, PlanFiles files, FolderFiles surroundings, bool json)
+    private static bool Write(Session session, PlanFiles files, FolderFiles world, bool json)
     {
         try
         {
-            var written = files.Write(surroundings);
+            var written = files.Write(world);
             if (!json)
             {
                 session.Output.Write("\n");
@@ -104,7 +113,7 @@ internal static class PlanVerb
         }
         catch (FileWriteException refused)
         {
-            session.Tell(refused.Message);
+            session.Report(refused.Message);
             return false;
         }
     }

@@ -1,8 +1,9 @@
 using System.CommandLine;
-using Sketch.Output.Files;
+using Sketch.Cli.Commands;
+using Sketch.Output.Folders;
 using Sketch.Panels;
-using Sketch.Shelf;
-using Sketch.Syntax;
+using Sketch.Stashes;
+using Sketch.Text;
 
 namespace Sketch.Cli.Verbs;
 
@@ -19,7 +20,7 @@ internal sealed class ShelfOptions
     /// <summary>Choices of papers.</summary>
     public Option<PaperChoice[]> Papers { get; } = new("--paper")
     {
-        Description = "Puts a paper into a role, such as sky=gulls/back; several are written one after the other or with commas.",
+        Description = "Puts a paper into a role, such as sky=gulls/back; repeat it or separate several with commas.",
         HelpName = "ROLE=PAPER[/front|/back]",
         Arity = ArgumentArity.OneOrMore,
         CustomParser = result =>
@@ -33,7 +34,7 @@ internal sealed class ShelfOptions
                 }
                 else
                 {
-                    result.AddError($"--paper {text} is not possible: write ROLE=PAPER, such as sky=gulls or sky=gulls/back.");
+                    result.AddError($"--paper {text} is not valid: write ROLE=PAPER, such as sky=gulls or sky=gulls/back.");
                 }
             }
 
@@ -45,9 +46,10 @@ internal sealed class ShelfOptions
     public Option<bool> Outside { get; } = CreateOutside();
 
     /// <summary>The option that lets files name files outside their own folder.</summary>
-    public static Option<bool> CreateOutside() => new("--outside") { Description = "Let files name pictures and other files outside their own folder." };
+    public static Option<bool> CreateOutside() =>
+        new("--outside") { Description = "Allow files to name pictures and other files outside their folder." };
 
-    /// <summary>The shelf and choices of a command line; null with a status when they cannot be used, which is then told.</summary>
+    /// <summary>The shelf and choices of a command line; null with a status when they cannot be used, which is then reported.</summary>
     public RoleFilling? Read(Session session, ParseResult parsed, out int status)
     {
         var choices = parsed.GetValue(Papers) ?? [];
@@ -66,26 +68,30 @@ internal sealed class ShelfOptions
         foreach (var unknown in choices.Where(c => filling.Paint(c) is null))
         {
             var near = Nearest.Find(unknown.Paper, stash?.Papers.Select(p => p.Name) ?? []);
-            session.Tell(stash is null
-                ? $"There is no paper \"{unknown.Paper}\" without a shelf: name one with --stash FILE."
-                : $"There is no paper \"{unknown.Paper}\" on the shelf. {(near is null ? $"Its papers are {string.Join(", ", stash.Papers.Select(p => p.Name))}." : $"Did you mean \"{near}\"?")}");
+            session.Report(stash is null
+                ? $"There is no paper \"{unknown.Paper}\" without a stash: name one with --stash FILE."
+                : $"There is no paper \"{unknown.Paper}\" in the stash. "
+                    + $"{(near is null
+                        ? $"Its papers are {string.Join(", ", stash.Papers.Select(p => p.Name))}." : $"Did you mean \"{near}\"?")}");
             status = ExitStatus.Usage;
         }
 
         return status == ExitStatus.Done ? filling : null;
     }
 
-    /// <summary>Reads a shelf; null with a status when the file cannot be opened, is no stash or has errors, which is then told.</summary>
+    /// <summary>
+    /// Reads a shelf; null with a status when the file cannot be opened, is no stash or has errors, which is then reported.
+    /// </summary>
     public static Stash? ReadStash(Session session, string file, bool mayLeaveFolder, out int status)
     {
-        var reading = Reading.Of(session, [file], s => Compiler.Compile(s, new FolderFiles(mayLeaveFolder)));
+        var reading = InputFiles.Of(session, [file], s => Compiler.Compile(s, new FolderFiles(mayLeaveFolder)));
         status = reading.ExitStatus;
         foreach (var read in reading.Files)
         {
-            session.Tell(read.Findings);
+            session.Report(read.Findings);
             if (read.Stash is null && status == ExitStatus.Done)
             {
-                session.Tell($"{file}: this is no stash; its first line says stash \"…\".");
+                session.Report($"{file}: this is not a stash; the first line of a stash is stash \"…\".");
                 status = ExitStatus.Usage;
             }
         }
@@ -94,14 +100,18 @@ internal sealed class ShelfOptions
     }
 
     /// <summary>Tells choices for roles that none of the cards declares; returns the exit status.</summary>
-    public static int TellUnknownRoles(Session session, RoleFilling filling, IReadOnlyCollection<LaidOutCard> cards)
+    public static int ReportUnknownRoles(Session session, RoleFilling filling, IReadOnlyCollection<LaidOutCard> cards)
     {
         var roles = cards.SelectMany(c => c.Roles).Select(r => r.Name).Distinct(StringComparer.OrdinalIgnoreCase).ToList();
-        var unknown = cards.Count == 0 ? [] : filling.Choices.Where(c => !roles.Contains(c.Role, StringComparer.OrdinalIgnoreCase)).ToList();
+        var unknown = cards.Count == 0
+            ? [] : filling.Choices.Where(c => !roles.Contains(c.Role, StringComparer.OrdinalIgnoreCase)).ToList();
         foreach (var choice in unknown)
         {
             var near = Nearest.Find(choice.Role, roles);
-            session.Tell($"There is no role \"{choice.Role}\" in the card. {(near is not null ? $"Did you mean \"{near}\"?" : roles.Count > 0 ? $"Its roles are {string.Join(", ", roles)}." : "It declares none.")}");
+            session.Report($"There is no role \"{choice.Role}\" in the card. "
+                + $"{(near is not null
+                    ? $"Did you mean \"{near}\"?"
+                    : roles.Count > 0 ? $"Its roles are {string.Join(", ", roles)}." : "It declares none.")}");
         }
 
         return unknown.Count > 0 ? ExitStatus.Usage : ExitStatus.Done;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Sketch.Cli.Commands;
 using Sketch.Panels;
 using Sketch.Reports;
 using Sketch.Units;
@@ -16,7 +17,7 @@ internal static class SizesVerb
         var csv = new Option<bool>("--csv") { Description = "Write comma-separated values for a spreadsheet, lengths as decimal numbers." };
         var markdown = new Option<bool>("--markdown") { Description = "Write a Markdown table." };
         var ruler = Options.Number(
-            "--ruler", "Marks in an inch of your ruler.", "16|32|64", 16, n => n is 16 or 32 or 64, "--ruler 16, 32 or 64");
+            "--ruler", "Marks per inch on your ruler.", "16|32|64", 16, n => n is 16 or 32 or 64, "--ruler 16, 32 or 64");
         var metric = new Option<bool>("--mm") { Description = "Write millimetres, also for a card in inches." };
         var verb = new VerbCommand(
             "sizes",
@@ -52,10 +53,12 @@ internal static class SizesVerb
 
     private static int Run(Session session, string[] files, Form form, int marks, bool metric)
     {
-        var reading = Reading.Of(session, files);
+        var reading = InputFiles.Of(session, files);
         if (form == Form.Json)
         {
-            ReportJson.WriteDocument(session.Output, document => document.WriteFiles(reading.Files, file => SizeJson.Write(document, file, marks)));
+            ReportJson.WriteDocument(
+                session.Output, document => document.WriteFiles(reading.Files,
+                    file => SizeJson.Write(document, file.Source.Path, file.Card, file.Findings, marks)));
             return reading.ExitStatusForCards;
         }
 
@@ -67,16 +70,16 @@ internal static class SizesVerb
         var first = true;
         foreach (var file in reading.Files)
         {
-            session.Tell(file.Findings);
+            session.Report(file.Findings);
             if (file.Card is not { } card)
             {
-                session.Tell($"{file.Source.Path}: there is no card in it, so there are no sizes.");
+                session.Report($"{file.Source.Path}: there is no card in it, so there are no sizes.");
                 continue;
             }
 
             if (file.HasErrors)
             {
-                session.Tell($"{file.Source.Path}: has errors, so its list may lack pieces.");
+                session.Report($"{file.Source.Path}: has errors, so its list may lack pieces.");
             }
 
             var lengths = metric ? new LengthFormat(true) : card.Units.Format(marks);

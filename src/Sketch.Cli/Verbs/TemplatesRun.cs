@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
+using Sketch.Cli.Commands;
 using Sketch.Diagnostics;
 using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Reports;
 using Sketch.Templates;
 
@@ -18,12 +20,13 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
     /// <summary>Makes the templates of all cards that have no errors, together, and returns the exit status.</summary>
     public int Run(string[] names, bool json)
     {
-        var reading = Reading.Of(session, names);
+        var reading = InputFiles.Of(session, names);
         var status = reading.ExitStatusForCards;
         var sound = reading.Files.Where(f => f.Card is not null && !f.HasErrors).ToImmutableArray();
         var findings = new FindingBag();
         session.Cancellation.ThrowIfCancellationRequested();
-        var templates = sound.Length == 0 ? null : CardTemplates.Make([.. sound.Select(f => f.Card!)], options, new FolderFiles(), findings);
+        var templates = sound.Length == 0
+            ? null : CardTemplates.Make([.. sound.Select(f => f.Card!)], options, new FolderFiles(), findings);
         if (findings.HasErrors)
         {
             status = Math.Max(status, ExitStatus.Errors);
@@ -31,12 +34,13 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
 
         if (!json)
         {
-            session.Tell([.. reading.Files.SelectMany(f => f.Findings), .. findings.ToImmutable()]);
+            session.Report([.. reading.Files.SelectMany(f => f.Findings), .. findings.ToImmutable()]);
         }
 
         foreach (var file in reading.Files.Except(sound))
         {
-            session.Tell($"{file.Source.Path}: {(file.HasErrors ? "has errors, so it has no templates." : "there is no card in it, so there are no templates.")}");
+            session.Report($"{file.Source.Path}: "
+                + $"{(file.HasErrors ? "has errors, so it has no templates." : "there is no card in it, so there are no templates.")}");
         }
 
         ImmutableArray<string> written = templates is null ? [] : Write(templates, sound, ref status);
@@ -46,7 +50,7 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
         }
         else
         {
-            Tell(templates, written);
+            Report(templates, written);
         }
 
         return status;
@@ -87,7 +91,7 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
 
         if (problem.Length > 0)
         {
-            session.Tell(problem);
+            session.Report(problem);
             status = ExitStatus.Usage;
         }
         else if (forms.Contains("svg"))
@@ -103,7 +107,7 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
         string SvgPath(int page) => string.Create(CultureInfo.InvariantCulture, $"{stem}-{page}.svg");
     }
 
-    private void Tell(CardTemplates? templates, ImmutableArray<string> written)
+    private void Report(CardTemplates? templates, ImmutableArray<string> written)
     {
         foreach (var path in written)
         {
@@ -122,7 +126,8 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
     }
 
     private void WriteJson(
-        Utf8JsonWriter json, CardTemplates? templates, ImmutableArray<string> written, ImmutableArray<Compilation> files, ImmutableArray<Finding> findings)
+        Utf8JsonWriter json, CardTemplates? templates, ImmutableArray<string> written, ImmutableArray<Compilation> files,
+            ImmutableArray<Finding> findings)
     {
         json.WriteStartObject();
         json.WriteString("page", options.Page.Name);

@@ -1,6 +1,8 @@
 using System.CommandLine;
+using Sketch.Cli.Commands;
 using Sketch.Syntax;
 using Sketch.Templates;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Cli.Verbs;
@@ -16,21 +18,27 @@ internal static class TemplatesVerb
         var files = Options.Files();
         var target = new Option<string>("--out")
         {
-            Description = "The PDF to make, or a folder for FILE-templates.pdf; folders are made if need be.",
+            Description = "The PDF to make, or a folder for FILE-templates.pdf; folders are created if needed.",
             HelpName = "FILE.pdf|DIR",
             Required = true,
         };
         var page = Read("--page", "The paper of your printer. [default: letter]", "letter|a4", Page);
-        var forms = Options.Choice("--as", "One PDF, an SVG a page for cutting machines, or both, separated by commas. [default: pdf]", "pdf,svg", Forms);
-        var scale = Read("--printer-scale", "How large your printer prints what should be 1, such as 0.985; the templates are corrected by it.", "NUMBER", PrinterScale.Read);
-        var measured = Read("--measured", "Instead: how long the 4 in bar came out on the print, such as \"3 15/16 in\".", "LENGTH", PrinterScale.Measured);
+        var forms = Options.Choice(
+            "--as", "One PDF, an SVG a page for cutting machines, or both, separated by commas. [default: pdf]", "pdf,svg", Forms);
+        var scale = Read("--printer-scale",
+            "The size at which your printer prints a length of 1, such as 0.985; the templates correct for it.", "NUMBER",
+                PrinterScale.Read);
+        var measured = Read("--measured", "Alternatively, the printed length of the 4 in bar, such as \"3 15/16 in\".", "LENGTH",
+            PrinterScale.Measured);
         var mirror = new Option<bool>("--mirror") { Description = "Add the placement guides mirrored, for tracing from the back." };
-        var hollow = new Option<bool>("--hollow") { Description = "Cut out of each layer what is covered by the next one, for smaller layers." };
-        var glue = Read("--glue", "With --hollow: what is left for glue on each side. [default: 1/4]", "LENGTH", Glue);
+        var hollow = new Option<bool>(
+            "--hollow")
+        { Description = "Cut out the covered middle of each layer to save paper for smaller layers." };
+        var glue = Read("--glue", "With --hollow: the margin left for glue on each side. [default: 1/4]", "LENGTH", Glue);
         var json = Options.Json();
         var verb = new VerbCommand(
             "templates",
-            "Draws every piece in full size to trace and cut, with guides to where it goes and bars to check the print by.",
+            "Draws every piece in full size to trace and cut, with placement guides and bars to check the print.",
             "sketch templates fair-winds.card --out fair-winds.pdf",
             "sketch templates fair-winds.card --out templates --page a4 --as pdf,svg --hollow",
             "sketch templates fair-winds.card --out fair-winds.pdf --measured \"3 15/16 in\"")
@@ -46,7 +54,7 @@ internal static class TemplatesVerb
 
             if (result.GetResult(glue) is not null && !result.GetValue(hollow))
             {
-                result.AddError("--glue speaks of the margin that --hollow leaves; write both.");
+                result.AddError("--glue sets the margin that --hollow leaves; write both.");
             }
         });
         verb.SetAction(parsed => new TemplatesRun(
@@ -92,5 +100,5 @@ internal static class TemplatesVerb
     }
 
     private static Length? Glue(string written, out string problem) =>
-        WrittenLength.Read(written, "write what is to be left for glue, such as \"1/4\" or \"6 mm\".", out problem);
+        WrittenLength.Read(written, "write the margin for glue, such as \"1/4\" or \"6 mm\".", out problem);
 }

@@ -1,11 +1,13 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Sketch.Cli.Commands;
 using Sketch.Output.Contact;
 using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Panels;
 using Sketch.Reports;
-using Sketch.Shelf;
-using Sketch.Syntax;
+using Sketch.Stashes;
+using Sketch.Text;
 using Sketch.Variants;
 
 namespace Sketch.Cli.Verbs;
@@ -14,7 +16,7 @@ namespace Sketch.Cli.Verbs;
 /// <param name="session">Where to tell.</param>
 /// <param name="folder">The folder for the contact sheets.</param>
 /// <param name="forms">Ends of file names, such as svg.</param>
-/// <param name="dpi">Pixels an inch of a PNG.</param>
+/// <param name="dpi">Resolution of a PNG in pixels per inch.</param>
 /// <param name="face">The face to show.</param>
 internal sealed class VariantsRun(Session session, string folder, ImmutableArray<string> forms, int dpi, FaceKind face)
 {
@@ -22,7 +24,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
     public int Run(string name, bool mayLeaveFolder, RoleFilling filling, VariantWish wish, bool json)
     {
         var files = new FolderFiles(mayLeaveFolder);
-        var reading = Reading.Of(session, [name], s => Compiler.Compile(s, files, filling));
+        var reading = InputFiles.Of(session, [name], s => Compiler.Compile(s, files, filling));
         if (reading.Files is not [{ } file])
         {
             return reading.ExitStatus;
@@ -31,16 +33,16 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         var status = reading.ExitStatusForCards;
         if (!json)
         {
-            session.Tell(file.Findings);
+            session.Report(file.Findings);
         }
 
         if (file.Card is not { } card || file.HasErrors)
         {
-            session.Tell($"{file.Source.Path}: {(file.Card is null ? "there is no card in it" : "has errors")}, so it is not drawn.");
+            session.Report($"{file.Source.Path}: {(file.Card is null ? "there is no card in it" : "has errors")}, so it is not drawn.");
             return Math.Max(status, ExitStatus.Errors);
         }
 
-        if (TellWrong(card, filling, wish) is not ExitStatus.Done and var wrong)
+        if (ReportWrong(card, filling, wish) is not ExitStatus.Done and var wrong)
         {
             return wrong;
         }
@@ -49,7 +51,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         var sheets = variants.Best.IsEmpty ? [] : Write(file.Source.Path, card, filling.Stash!, variants, files, out status);
         if (variants.Best.IsEmpty)
         {
-            session.Tell($"{file.Source.Path}: {variants.WhyNone(card)}");
+            session.Report($"{file.Source.Path}: {variants.WhyNone(card)}");
             status = ExitStatus.Errors;
         }
 
@@ -67,27 +69,30 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         return status;
     }
 
-    private int TellWrong(LaidOutCard card, RoleFilling filling, VariantWish wish)
+    private int ReportWrong(LaidOutCard card, RoleFilling filling, VariantWish wish)
     {
         var roles = card.Roles.Select(r => r.Name).ToList();
         var papers = filling.Stash!.Papers.Select(p => p.Name).ToList();
-        var status = ShelfOptions.TellUnknownRoles(session, filling, [card]);
+        var status = ShelfOptions.ReportUnknownRoles(session, filling, [card]);
         if (!DrawRun.Has(card, face))
         {
-            session.Tell($"The card has no {Face.NameOf(face).Replace('-', ' ')}.");
+            session.Report($"The card has no {Face.NameOf(face).Replace('-', ' ')}.");
             status = ExitStatus.Usage;
         }
 
-        TellUnknown("role", "in the card", wish.Roles, roles);
-        TellUnknown("paper", "on the shelf", wish.Papers.Select(p => p.EndsWith("/front", StringComparison.OrdinalIgnoreCase) || p.EndsWith("/back", StringComparison.OrdinalIgnoreCase) ? p[..p.LastIndexOf('/')] : p), papers);
+        ReportUnknown("role", "in the card", wish.Roles, roles);
+        ReportUnknown("paper", "in the stash",
+            wish.Papers.Select(p => p.EndsWith("/front", StringComparison.OrdinalIgnoreCase)
+                || p.EndsWith("/back", StringComparison.OrdinalIgnoreCase) ? p[..p.LastIndexOf('/')] : p), papers);
         return status;
 
-        void TellUnknown(string what, string where, IEnumerable<string> named, List<string> known)
+        void ReportUnknown(string what, string where, IEnumerable<string> named, List<string> known)
         {
             foreach (var unknown in named.Where(n => !known.Contains(n, StringComparer.OrdinalIgnoreCase)))
             {
                 var near = Nearest.Find(unknown, known);
-                session.Tell($"There is no {what} \"{unknown}\" {where}. {(near is not null ? $"Did you mean \"{near}\"?" : $"There are {string.Join(", ", known)}.")}");
+                session.Report($"There is no {what} \"{unknown}\" {where}. "
+                    + $"{(near is not null ? $"Did you mean \"{near}\"?" : $"There are {string.Join(", ", known)}.")}");
                 status = ExitStatus.Usage;
             }
         }
@@ -104,13 +109,13 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
             {
                 var path = Path.Combine(folder, $"{Path.GetFileNameWithoutExtension(source)}-variants.{form}");
                 using var progress = new Progress(session, path, form == "html" ? variants.Best.Length : sheet.Rows);
-                PictureFile.Write(path, output => Write(output, form, sheet, variants, progress.Tell));
+                PictureFile.Write(path, output => Write(output, form, sheet, variants, progress.Report));
                 written.Add(path);
             }
         }
         catch (FileWriteException refused)
         {
-            session.Tell(refused.Message);
+            session.Report(refused.Message);
             status = ExitStatus.Usage;
         }
 

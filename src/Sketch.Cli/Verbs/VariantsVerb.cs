@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Sketch.Cli.Commands;
 using Sketch.Panels;
 
 namespace Sketch.Cli.Verbs;
@@ -18,17 +19,26 @@ internal static class VariantsVerb
         var file = new Argument<string>("FILE") { Description = "A card file." };
         var shelf = new ShelfOptions();
         shelf.Stash.Required = true;
-        var folder = new Option<string>("--out") { Description = "The folder for FILE-variants.svg and its like; it is made if need be.", HelpName = "DIR", Required = true };
+        var folder = new Option<string>(
+            "--out")
+        {
+            Description = "The folder for FILE-variants.svg and similar files; created if needed.",
+            HelpName = "DIR",
+            Required = true
+        };
         var roles = Names("--roles", "ROLE,…", "The roles to vary. [default: all that are cut from paper]");
-        var papers = Names("--papers", "PAPER,…", "The papers to try, or sides of them such as gulls/back. [default: the whole shelf]");
-        var limit = Options.Number("--limit", "The most variants.", "N", UsualLimit, n => n is >= 1 and <= 1000, "a whole number from 1 to 1000");
+        var papers = Names("--papers", "PAPER,…", "The papers to try, or sides of them such as gulls/back. [default: the whole stash]");
+        var limit = Options.Number(
+            "--limit", "The maximum number of variants.", "N", UsualLimit, n => n is >= 1 and <= 1000, "a whole number from 1 to 1000");
         var forms = Options.Choice("--as", "Kinds of files, separated by commas. [default: svg,html]", "svg,png,pdf,html", Forms);
-        var dpi = Options.Number("--dpi", "Pixels an inch of a PNG.", "N", 110, n => n is >= 10 and <= 600, "a whole number from 10 to 600");
-        var face = Options.Choice("--face", $"The face to show, out of {string.Join(", ", FaceNames)}. [default: front]", "FACE", FaceNames);
+        var dpi = Options.Number(
+            "--dpi", "Resolution of a PNG in pixels per inch.", "N", 110, n => n is >= 10 and <= 600, "a whole number from 10 to 600");
+        var face = Options.Choice(
+            "--face", $"The face to show, out of {string.Join(", ", FaceNames)}. [default: front]", "FACE", FaceNames);
         var json = Options.Json();
         var verb = new VerbCommand(
             "variants",
-            "Draws one card in many papers of a shelf on one contact sheet, the most different and most legible first.",
+            "Draws one card in many papers of a stash on one contact sheet, the most different and most legible first.",
             "sketch variants fair-winds.card --stash museum.stash --out pictures",
             "sketch variants fair-winds.card --stash museum.stash --out pictures --roles sky,rope --papers gulls,rope/back,night --as png",
             "sketch draw fair-winds.card --stash museum.stash --out pictures --paper sky=gulls/back,rope=night")

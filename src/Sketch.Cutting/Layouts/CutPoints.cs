@@ -25,11 +25,13 @@ internal sealed class CutPoints
 
     /// <param name="sides">Side lengths with how often each may be used.</param>
     /// <param name="limit">The longest distance of interest.</param>
-    /// <param name="most">How many points may be kept; if there are more, far fewer are, since an answer that may miss something need not be slow too.</param>
+    /// <param name="most">How many points may be kept; if there are more, far fewer are, since an answer that may miss something need not
+    /// be slow too.</param>
     public static CutPoints For(IEnumerable<(long Side, int Copies)> sides, long limit, int most)
     {
         var merged = sides.Where(s => s.Side <= limit && s.Copies > 0).GroupBy(s => s.Side)
-            .Select(g => (Side: g.Key, Copies: (int)Math.Min(g.Sum(s => (long)s.Copies), limit / g.Key))).OrderByDescending(s => s.Side).ToList();
+            .Select(g => (Side: g.Key, Copies: (int)Math.Min(g.Sum(s => (long)s.Copies), limit / g.Key))).OrderByDescending(s => s.Side)
+            .ToList();
         var points = new SortedSet<long> { 0 };
         foreach (var (side, copies) in merged)
         {
@@ -53,7 +55,9 @@ internal sealed class CutPoints
         return index >= 0 ? index : ~index - 1;
     }
 
-    /// <summary>For each point, and for the first, second and further points up to half of it: the last point that leaves room beside them.</summary>
+    /// <summary>
+    /// For each point, and for the first, second and further points up to half of it: the last point that leaves room beside them.
+    /// </summary>
     public int[][] Rests()
     {
         var rests = new int[Count][];

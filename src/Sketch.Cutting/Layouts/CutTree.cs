@@ -9,7 +9,10 @@ internal abstract record CutTree(long Width, long Height)
     /// <summary>The kinds of its pieces, with repetitions.</summary>
     public abstract void Count(int[] perKind);
 
-    /// <summary>The same layout without the pieces that <paramref name="surplus"/> still counts; what it drops is taken off the counts. Null when nothing is left.</summary>
+    /// <summary>
+    /// The same layout without the pieces that <paramref name="surplus"/> still counts; what it drops is taken off the counts. Null when
+    /// nothing is left.
+    /// </summary>
     public abstract CutTree? Without(int[] surplus);
 
     /// <summary>The same layout with no more of each kind than wanted; null when nothing is left.</summary>

@@ -1,9 +1,9 @@
 namespace Sketch.Cutting.Layouts;
 
 /// <summary>
-/// The most value that edge-to-edge cuts, in any number of stages, get from every rectangle with sides on the cut points, when any number of
-/// copies may be cut (dynamic programming: Gilmore and Gomory 1966; on discretization points: Beasley 1985). One table serves the sheet and
-/// all offcuts, and is filled anew for each set of values.
+/// The most value that edge-to-edge cuts, in any number of stages, get from every rectangle with sides on the cut points, when any number
+/// of copies may be cut (dynamic programming: Gilmore and Gomory 1966; on discretization points: Beasley 1985). One table serves the sheet
+/// and all offcuts, and is filled anew for each set of values.
 /// </summary>
 internal sealed class LayoutTable
 {

@@ -1,8 +1,9 @@
 namespace Sketch.Cutting.Layouts;
 
 /// <summary>
-/// Good layouts when only so many copies of each kind are wanted: the same table as <see cref="LayoutTable"/>, but each rectangle remembers what
-/// is in its best layout, and copies beyond the wanted number are worth nothing. Not always the best, since a rectangle remembers only one layout.
+/// Good layouts when only so many copies of each kind are wanted: the same table as <see cref="LayoutTable"/>, but each rectangle remembers
+/// what is in its best layout, and copies beyond the wanted number are worth nothing. Not always the best, since a rectangle remembers only
+/// one layout.
 /// </summary>
 internal sealed class LimitedTable
 {
@@ -49,7 +50,10 @@ internal sealed class LimitedTable
         return table.Tree(table._value.Length - 1)?.AtMost(wanted);
     }
 
-    /// <summary>Layouts of all that is wanted in rectangles as small as this table finds, each narrower and taller than the one before; none when it does not all fit.</summary>
+    /// <summary>
+    /// Layouts of all that is wanted in rectangles as small as this table finds, each narrower and taller than the one before; none when it
+    /// does not all fit.
+    /// </summary>
     public static IEnumerable<CutTree> Smallest(long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints)
     {
         var table = Filled(width, height, kinds, worth, wanted, mostPoints);
@@ -74,7 +78,8 @@ internal sealed class LimitedTable
 
     private static LimitedTable Filled(long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints)
     {
-        var used = kinds.Where(k => wanted[k.Index] > 0 && k.Fits(width, height)).Select(k => (k, worth[k.Index], wanted[k.Index])).ToArray();
+        var used = kinds.Where(k => wanted[k.Index] > 0 && k.Fits(width, height)).Select(k => (k, worth[k.Index], wanted[k.Index]))
+            .ToArray();
         var across = CutPoints.For(used.SelectMany(u => u.k.Ways().Select(w => (w.Width, u.Item3))), width, mostPoints);
         var down = CutPoints.For(used.SelectMany(u => u.k.Ways().Select(w => (w.Height, u.Item3))), height, mostPoints);
         var table = new LimitedTable(across, down, used);

@@ -3,9 +3,10 @@ using System.Numerics;
 namespace Sketch.Cutting.Layouts;
 
 /// <summary>
-/// Every collection of pieces, with its limited copies, that can be cut from one of the stocks, each with all the smallest rectangles it can be cut
-/// from: built from single pieces by laying two smaller collections side by side or one above the other (after Wang 1983, with collections in place
-/// of values). Rectangles that hold more waste than a plan can afford are left out, which keeps the list short when sheets are nearly full.
+/// Every collection of pieces, with its limited copies, that can be cut from one of the stocks, each with all the smallest rectangles it
+/// can be cut from: built from single pieces by laying two smaller collections side by side or one above the other (after Wang 1983, with
+/// collections in place of values). Rectangles that hold more waste than a plan can afford are left out, which keeps the list short when
+/// sheets are nearly full.
 /// </summary>
 internal sealed class PieceSets
 {
@@ -24,7 +25,9 @@ internal sealed class PieceSets
         _largest = stocks.Max(s => (double)s.Width * s.Height);
     }
 
-    /// <summary>Lists the collections, or gives null when that takes more than <paramref name="effort"/> comparisons or is stopped.</summary>
+    /// <summary>
+    /// Lists the collections, or gives null when that takes more than <paramref name="effort"/> comparisons or is stopped.
+    /// </summary>
     /// <param name="kinds">The kinds, in the order of their indexes.</param>
     /// <param name="stocks">Sides of the rectangles to cut from.</param>
     /// <param name="most">How many copies of each kind are of interest.</param>
@@ -34,8 +37,8 @@ internal sealed class PieceSets
     public static PieceSets? TryList(
         Kind[] kinds, (long Width, long Height)[] stocks, int[] most, Limits limits, long effort, CancellationToken stop)
     {
-        // A collection is one number with a field of bits for each kind. One bit more than the count needs stays free: with the headroom added,
-        // it is set when two collections together hold too many.
+        // A collection is one number with a field of bits for each kind. One bit more than the count needs stays free: with the headroom
+        // added, it is set when two collections together hold too many.
         var shift = new int[kinds.Length];
         var (bits, guard, headroom) = (0, 0UL, 0UL);
         for (var kind = 0; kind < kinds.Length; kind++)
@@ -56,7 +59,9 @@ internal sealed class PieceSets
         return sets.List(effort, stop) ? sets : null;
     }
 
-    /// <summary>A layout of each collection that fits the rectangle, is within the limits there, and cannot be enlarged by another piece.</summary>
+    /// <summary>
+    /// A layout of each collection that fits the rectangle, is within the limits there, and cannot be enlarged by another piece.
+    /// </summary>
     public IEnumerable<CutTree> Fullest(long width, long height, Limits limits)
     {
         var fitting = _sets.Values.Where(s => s.Boxes.Any(b => b.Width <= width && b.Height <= height)).ToList();
@@ -194,7 +199,8 @@ internal sealed class PieceSets
         public static readonly Limits None = new(double.PositiveInfinity, []);
 
         /// <summary>A share of the limits.</summary>
-        public Limits Times(double share) => share == 1 ? this : new(MostWaste * share, [.. Losses.Select(l => l with { Most = (Int128)((double)l.Most * share) })]);
+        public Limits Times(double share) =>
+            share == 1 ? this : new(MostWaste * share, [.. Losses.Select(l => l with { Most = (Int128)((double)l.Most * share) })]);
 
         /// <summary>Whether a rectangle may hold just pieces of this area and these worths.</summary>
         public bool Allow(long width, long height, double area, long[] worths)
@@ -217,8 +223,8 @@ internal sealed class PieceSets
     }
 
     /// <summary>
-    /// With worth given to pieces, a rectangle loses what its best layout is worth more than the pieces in it; the sheet around it can then hold no more
-    /// than the best sheet less that loss.
+    /// With worth given to pieces, a rectangle loses what its best layout is worth more than the pieces in it; the sheet around it can then
+    /// hold no more than the best sheet less that loss.
     /// </summary>
     /// <param name="Table">The best worth of every rectangle; it must be exact.</param>
     /// <param name="Worth">Worth of each kind, as in the table.</param>

@@ -1,14 +1,15 @@
 using System.Collections.Immutable;
 using Sketch.Units;
 
-namespace Sketch.Cutting;
+namespace Sketch.Cutting.Model;
 
 /// <summary>How to cut everything asked for.</summary>
 /// <param name="Sheets">Full sheets needed in all, those still to buy included; offcuts are not counted.</param>
 /// <param name="LowerBound">No plan of edge-to-edge cuts can need fewer sheets than this.</param>
-/// <param name="Layouts">What to cut, offcuts first; together they hold exactly the pieces asked for, less <paramref name="Unplaced"/>.</param>
+/// <param name="Layouts">What to cut, offcuts first; together they hold exactly the pieces asked for, less
+/// <paramref name="Unplaced"/>.</param>
 /// <param name="Unplaced">Pieces that fit on no sheet and on no offcut that is left.</param>
-public sealed record CuttingPlan(int Sheets, int LowerBound, ImmutableArray<Layout> Layouts, ImmutableArray<UnplacedPieces> Unplaced)
+public sealed record CuttingPlan(int Sheets, int LowerBound, ImmutableArray<SheetLayout> Layouts, ImmutableArray<UnplacedPieces> Unplaced)
 {
     /// <summary>Whether no plan needs fewer sheets.</summary>
     public bool IsProved => LowerBound >= Sheets;
@@ -22,7 +23,10 @@ public sealed record CuttingPlan(int Sheets, int LowerBound, ImmutableArray<Layo
 /// <param name="Count">How many of them.</param>
 public readonly record struct UnplacedPieces(string Id, int Count);
 
-/// <summary>One way to cut up a sheet or an offcut. All places are measured right and down from the top left corner of the whole sheet, trim included.</summary>
+/// <summary>
+/// One way to cut up a sheet or an offcut. All places are measured right and down from the top left corner of the whole sheet, trim
+/// included.
+/// </summary>
 /// <param name="Stock">The whole sheet or offcut.</param>
 /// <param name="IsOffcut">Whether it is an offcut.</param>
 /// <param name="Times">How many sheets are cut in this way.</param>
@@ -30,7 +34,7 @@ public readonly record struct UnplacedPieces(string Id, int Count);
 /// <param name="Cuts">In order; each runs from edge to edge of the part then in hand, the trim first.</param>
 /// <param name="Leftovers">What remains besides pieces and trim, largest first.</param>
 /// <param name="Trim">The waste cut off the edges of the sheet.</param>
-public sealed record Layout(
+public sealed record SheetLayout(
     Size Stock,
     bool IsOffcut,
     int Times,

@@ -1,4 +1,4 @@
-namespace Sketch.Cutting;
+namespace Sketch.Cutting.Model;
 
 /// <summary>How long to look for a better plan.</summary>
 /// <param name="TimeLimit">

@@ -3,8 +3,8 @@ using Sketch.Cutting.Layouts;
 namespace Sketch.Cutting.Sheets;
 
 /// <summary>
-/// Finds the patterns worth using: solves the linear program over those known, prices the pieces by it, looks for the layout of most worth on
-/// every stock, and goes on until none pays. Each round also gives a bound on the sheets that holds exactly, in whole numbers.
+/// Finds the patterns worth using: solves the linear program over those known, prices the pieces by it, looks for the layout of most worth
+/// on every stock, and goes on until none pays. Each round also gives a bound on the sheets that holds exactly, in whole numbers.
 /// </summary>
 internal sealed class ColumnGeneration(Reduced problem, LayoutTable table, PatternPool pool)
 {

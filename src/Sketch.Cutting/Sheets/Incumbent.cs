@@ -1,4 +1,5 @@
 using Sketch.Cutting.Layouts;
+using Sketch.Cutting.Model;
 
 namespace Sketch.Cutting.Sheets;
 

@@ -3,8 +3,8 @@ using Sketch.Cutting.Layouts;
 namespace Sketch.Cutting.Sheets;
 
 /// <summary>
-/// Settles small problems, and those whose sheets would have to be nearly full: every layout that could be part of a better plan is listed, and
-/// choosing among them tells whether there is one.
+/// Settles small problems, and those whose sheets would have to be nearly full: every layout that could be part of a better plan is listed,
+/// and choosing among them tells whether there is one.
 /// </summary>
 internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutTable> newTable, CancellationToken stop)
 {
@@ -15,16 +15,19 @@ internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutT
 
     /// <summary>Improves the plan and the bound as far as the effort goes.</summary>
     /// <param name="prices">Prices of the pieces from the linear program.</param>
-    /// <param name="share">The share of the affordable waste that one part may hold; below 1 better plans may be found, but nothing is proved.</param>
+    /// <param name="share">The share of the affordable waste that one part may hold; below 1 better plans may be found, but nothing is
+    /// proved.</param>
     /// <param name="effort">Work allowed.</param>
     public void Run(int[] prices, double share, long effort)
     {
-        int[] most = [.. problem.Kinds.Select(k => Math.Min(k.Demand, problem.Stocks.Max(s => (int)Math.Min(int.MaxValue, (double)s.Width * s.Height / k.Area))))];
+        int[] most = [.. problem.Kinds.Select(
+            k => Math.Min(k.Demand, problem.Stocks.Max(s => (int)Math.Min(int.MaxValue, (double)s.Width * s.Height / k.Area))))];
         (long, long)[] stocks = [.. problem.Stocks.Select(s => (s.Width, s.Height))];
         while (!incumbent.IsSettled)
         {
             var limits = incumbent.Best!.LeftOut > 0 ? PieceSets.Limits.None : Affordable(prices, incumbent.Best.Sheets - 1);
-            if (PieceSets.TryList(problem.Kinds, stocks, most, limits.Times(share), effort, stop) is not { } sets || !Choose(sets, limits, share == 1))
+            if (PieceSets.TryList(problem.Kinds, stocks, most, limits.Times(share), effort, stop) is not { } sets
+                || !Choose(sets, limits, share == 1))
             {
                 return;
             }
@@ -37,7 +40,8 @@ internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutT
         var all = new List<Pattern>();
         foreach (var stock in problem.Stocks)
         {
-            all.AddRange(sets.Fullest(stock.Width, stock.Height, limits).Take(MostPatterns + 1 - all.Count).Select(tree => new Pattern(stock, tree, problem.Kinds.Length)));
+            all.AddRange(sets.Fullest(stock.Width, stock.Height, limits).Take(MostPatterns + 1 - all.Count)
+                .Select(tree => new Pattern(stock, tree, problem.Kinds.Length)));
         }
 
         if (all.Count > MostPatterns)
@@ -61,10 +65,12 @@ internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutT
         return times is not null && !ReferenceEquals(best, incumbent.Best);
     }
 
-    // What so many sheets and all offcuts have more than the pieces need: by area and, where the table is exact, by the worth it gives to them.
+    // What so many sheets and all offcuts have more than the pieces need: by area and, where the table is exact, by the worth it gives to
+    // them.
     private PieceSets.Limits Affordable(int[] prices, int sheets)
     {
-        var waste = problem.Stocks.Sum(s => (double)s.Width * s.Height * (_onHand[s.Index] ?? sheets)) * (1 + 1e-9) - problem.Kinds.Sum(k => k.Area * k.Demand);
+        var waste = problem.Stocks.Sum(s => (double)s.Width * s.Height * (_onHand[s.Index] ?? sheets)) * (1 + 1e-9) - problem.Kinds.Sum(
+            k => k.Area * k.Demand);
         var (byPrice, byArea) = (newTable(), newTable());
         return new(waste, byPrice.IsExact ? [Loss(byPrice, prices, sheets), Loss(byArea, incumbent.Worth(k => k.Area), sheets)] : []);
     }
@@ -72,7 +78,8 @@ internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutT
     private PieceSets.Loss Loss(LayoutTable table, int[] worth, int sheets)
     {
         table.Fill(worth);
-        var room = problem.Stocks.Aggregate((Int128)0, (sum, s) => sum + (Int128)table.Best(s.Width, s.Height) * (_onHand[s.Index] ?? sheets));
+        var room = problem.Stocks.Aggregate(
+            (Int128)0, (sum, s) => sum + (Int128)table.Best(s.Width, s.Height) * (_onHand[s.Index] ?? sheets));
         return new(table, worth, problem.Kinds.Aggregate(room, (left, k) => left - (Int128)worth[k.Index] * k.Demand));
     }
 }

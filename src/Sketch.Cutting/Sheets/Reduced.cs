@@ -1,4 +1,5 @@
 using Sketch.Cutting.Layouts;
+using Sketch.Cutting.Model;
 
 namespace Sketch.Cutting.Sheets;
 
@@ -17,19 +18,24 @@ internal sealed record Reduced(Kind[] Kinds, Stock[] Stocks, int[][] Members, in
     {
         var kerf = problem.Kerf.Nanometres;
         var usable = problem.Sheet.Usable;
-        var stocks = new List<Stock> { new(0, Math.Max(0, usable.Width.Nanometres) + kerf, Math.Max(0, usable.Height.Nanometres) + kerf, null) };
-        foreach (var group in problem.Offcuts.Where(o => o.Count > 0).GroupBy(o => o.Size).OrderBy(g => g.Key.Width.Nanometres * (double)g.Key.Height.Nanometres)
+        var stocks = new List<Stock> { new(
+            0, Math.Max(0, usable.Width.Nanometres) + kerf, Math.Max(0, usable.Height.Nanometres) + kerf, null) };
+        foreach (var group in problem.Offcuts.Where(o => o.Count > 0).GroupBy(o => o.Size)
+            .OrderBy(g => g.Key.Width.Nanometres * (double)g.Key.Height.Nanometres)
             .ThenBy(g => g.Key.Width).ThenBy(g => g.Key.Height))
         {
-            stocks.Add(new(stocks.Count, group.Key.Width.Nanometres + kerf, group.Key.Height.Nanometres + kerf, (int)Math.Min(int.MaxValue, group.Sum(o => (long)o.Count))));
+            stocks.Add(new(stocks.Count, group.Key.Width.Nanometres + kerf, group.Key.Height.Nanometres + kerf,
+                (int)Math.Min(int.MaxValue, group.Sum(o => (long)o.Count))));
         }
 
         var groups = problem.Pieces.Select((piece, index) => (piece, index)).Where(p => p.piece.Count > 0)
-            .GroupBy(p => Shape(p.piece, kerf)).OrderByDescending(g => (double)g.Key.Width * g.Key.Height).ThenByDescending(g => g.Key.Height).ThenBy(g => g.Key.MayTurn);
+            .GroupBy(p => Shape(p.piece, kerf)).OrderByDescending(g => (double)g.Key.Width * g.Key.Height)
+            .ThenByDescending(g => g.Key.Height).ThenBy(g => g.Key.MayTurn);
         var (kinds, members, misfits) = (new List<Kind>(), new List<int[]>(), new List<int>());
         foreach (var group in groups)
         {
-            var kind = new Kind(kinds.Count, group.Key.Width, group.Key.Height, group.Key.MayTurn, checked((int)group.Sum(p => (long)p.piece.Count)));
+            var kind = new Kind(kinds.Count, group.Key.Width, group.Key.Height, group.Key.MayTurn,
+                checked((int)group.Sum(p => (long)p.piece.Count)));
             if (stocks.Any(s => kind.Fits(s.Width, s.Height)))
             {
                 kinds.Add(kind);
@@ -48,6 +54,7 @@ internal sealed record Reduced(Kind[] Kinds, Stock[] Stocks, int[][] Members, in
     private static (long Width, long Height, bool MayTurn) Shape(PieceDemand piece, long kerf)
     {
         var (width, height) = (piece.Size.Width.Nanometres + kerf, piece.Size.Height.Nanometres + kerf);
-        return width == height ? (width, height, true) : piece.MayTurn ? (Math.Min(width, height), Math.Max(width, height), true) : (width, height, false);
+        return width == height ? (width, height, true) : piece.MayTurn
+            ? (Math.Min(width, height), Math.Max(width, height), true) : (width, height, false);
     }
 }

@@ -1,8 +1,8 @@
 namespace Sketch.Cutting.Sheets;
 
 /// <summary>
-/// Makes whole plans from the fractions of the linear program: whole parts are kept, and what is still wanted is filled anew, again and again with
-/// more worth given to pieces that lay on wasteful sheets (sequential value correction: Mukhacheva and Zalgaller 1993).
+/// Makes whole plans from the fractions of the linear program: whole parts are kept, and what is still wanted is filled anew, again and
+/// again with more worth given to pieces that lay on wasteful sheets (sequential value correction: Mukhacheva and Zalgaller 1993).
 /// </summary>
 internal sealed class Rounding(Reduced problem, Incumbent incumbent, CancellationToken stop)
 {
@@ -17,7 +17,8 @@ internal sealed class Rounding(Reduced problem, Incumbent incumbent, Cancellatio
     {
         for (var giveBack = 0; giveBack <= back && !incumbent.IsSettled && !stop.IsCancellationRequested; giveBack++)
         {
-            var kept = use.Select(u => (u.Pattern, Times: Math.Max(0, (int)Math.Floor(u.Times + 1e-6) - giveBack))).Where(u => u.Times > 0).ToList();
+            var kept = use.Select(u => (u.Pattern, Times: Math.Max(0, (int)Math.Floor(u.Times + 1e-6) - giveBack))).Where(u => u.Times > 0)
+                .ToList();
             var (wanted, onHand) = Remaining(kept);
             if (wanted.All(w => w == 0))
             {
@@ -31,12 +32,13 @@ internal sealed class Rounding(Reduced problem, Incumbent incumbent, Cancellatio
     }
 
     /// <summary>
-    /// Keeps whole parts, or the pattern nearest to being whole, and solves the linear program for what is still wanted with new patterns, until
-    /// nothing is wanted or the bound shows that no better plan will come of it (diving).
+    /// Keeps whole parts, or the pattern nearest to being whole, and solves the linear program for what is still wanted with new patterns,
+    /// until nothing is wanted or the bound shows that no better plan will come of it (diving).
     /// </summary>
     public void Dive(ColumnGeneration generation, IReadOnlyList<(Pattern Pattern, double Times)> use, int back)
     {
-        var kept = use.Select(u => (u.Pattern, Times: Math.Max(0, (int)Math.Floor(u.Times + 1e-6) - back))).Where(u => u.Times > 0).ToList();
+        var kept = use.Select(u => (u.Pattern, Times: Math.Max(0, (int)Math.Floor(u.Times + 1e-6) - back))).Where(u => u.Times > 0)
+            .ToList();
         while (!incumbent.IsSettled && !stop.IsCancellationRequested)
         {
             var (wanted, onHand) = Remaining(kept);
@@ -47,7 +49,8 @@ internal sealed class Rounding(Reduced problem, Incumbent incumbent, Cancellatio
             }
 
             var (bound, part) = generation.Run(wanted, onHand, stop);
-            if (part.Count == 0 || (incumbent.Best!.LeftOut == 0 && bound + kept.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times) >= incumbent.Best.Sheets))
+            if (part.Count == 0 || (incumbent.Best!.LeftOut == 0
+                && bound + kept.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times) >= incumbent.Best.Sheets))
             {
                 return;
             }

@@ -24,7 +24,8 @@ internal sealed class SequentialFill(Reduced problem)
                 }
 
                 var pattern = new Pattern(stock, tree, problem.Kinds.Length);
-                var times = Math.Min(left, Enumerable.Range(0, wanted.Length).Where(k => pattern.Counts[k] > 0).Min(k => wanted[k] / pattern.Counts[k]));
+                var times = Math.Min(left, Enumerable.Range(0, wanted.Length).Where(k => pattern.Counts[k] > 0)
+                    .Min(k => wanted[k] / pattern.Counts[k]));
                 times = stock.IsSheet ? Math.Min(times, most - sheets) : times;
                 uses.Add((pattern, times));
                 left -= times;

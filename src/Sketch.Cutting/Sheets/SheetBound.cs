@@ -3,8 +3,9 @@ using Sketch.Cutting.Layouts;
 namespace Sketch.Cutting.Sheets;
 
 /// <summary>
-/// Bounds the number of sheets from below, exactly and in whole numbers. With worth given to pieces, no sheet holds more than its best layout; so the
-/// worth of all pieces, less what the offcuts can take, divided by that and rounded up, is a bound (Farley 1990). By area it is the plainest one.
+/// Bounds the number of sheets from below, exactly and in whole numbers. With worth given to pieces, no sheet holds more than its best
+/// layout; so the worth of all pieces, less what the offcuts can take, divided by that and rounded up, is a bound (Farley 1990). By area it
+/// is the plainest one.
 /// </summary>
 internal sealed class SheetBound
 {
@@ -21,8 +22,8 @@ internal sealed class SheetBound
 
     /// <param name="problem">The problem.</param>
     /// <param name="pricing">
-    /// The table that prices layouts. If it may miss some, a coarser one is made, with pieces and stocks rounded down to whole steps: what can be cut can
-    /// still be cut after that, so its bound holds.
+    /// The table that prices layouts. If it may miss some, a coarser one is made, with pieces and stocks rounded down to whole steps: what
+    /// can be cut can still be cut after that, so its bound holds.
     /// </param>
     public static SheetBound For(Reduced problem, LayoutTable pricing)
     {
@@ -46,7 +47,8 @@ internal sealed class SheetBound
     public static int ByArea(Reduced problem)
     {
         static Int128 Area(long width, long height) => (Int128)width * height;
-        var left = problem.Kinds.Where(k => k.Fits(problem.Sheet.Width, problem.Sheet.Height)).Aggregate((Int128)0, (sum, k) => sum + (Area(k.Width, k.Height) * k.Demand));
+        var left = problem.Kinds.Where(k => k.Fits(problem.Sheet.Width, problem.Sheet.Height))
+            .Aggregate((Int128)0, (sum, k) => sum + (Area(k.Width, k.Height) * k.Demand));
         left = problem.Stocks.Where(s => !s.IsSheet).Aggregate(left, (sum, s) => sum - (Area(s.Width, s.Height) * s.OnHand!.Value));
         var sheet = Area(problem.Sheet.Width, problem.Sheet.Height);
         return left <= 0 ? 0 : (int)((left + sheet - 1) / sheet);

@@ -1,8 +1,11 @@
 using Sketch.Cutting.Layouts;
+using Sketch.Cutting.Model;
 
 namespace Sketch.Cutting.Sheets;
 
-/// <summary>Looks for the fewest sheets and for a proof that there are none fewer, from quick to thorough, and stops as soon as the two meet.</summary>
+/// <summary>
+/// Looks for the fewest sheets and for a proof that there are none fewer, from quick to thorough, and stops as soon as the two meet.
+/// </summary>
 internal sealed class SheetSearch
 {
     private const int MostPoints = 640;
@@ -96,7 +99,8 @@ internal sealed class SheetSearch
         }
     }
 
-    private bool IsDecided(int target) => target >= 0 && ((_incumbent.Best!.LeftOut == 0 && _incumbent.Best.Sheets <= target) || _incumbent.LowerBound > target);
+    private bool IsDecided(int target) =>
+        target >= 0 && ((_incumbent.Best!.LeftOut == 0 && _incumbent.Best.Sheets <= target) || _incumbent.LowerBound > target);
 
     private void ChooseFromPool()
     {
@@ -144,7 +148,8 @@ internal sealed class SheetSearch
         where way.Width <= stock.Width && way.Height <= stock.Height
         let across = (int)Math.Min(kind.Demand, stock.Width / way.Width)
         let down = (int)Math.Min((kind.Demand + across - 1) / across, stock.Height / way.Height)
-        select new Pattern(stock, Repeat(false, Repeat(true, new PieceLeaf(kind, way.Width, way.Height), across), down), _problem.Kinds.Length);
+        select new Pattern(stock, Repeat(false, Repeat(true, new PieceLeaf(kind, way.Width, way.Height), across), down),
+            _problem.Kinds.Length);
 
     private static CutTree Repeat(bool sideBySide, CutTree tree, int times) =>
         times == 1 ? tree : new Join(sideBySide, Repeat(sideBySide, tree, times / 2), Repeat(sideBySide, tree, times - times / 2));

@@ -5,8 +5,11 @@ namespace Sketch.Cutting.Sheets;
 /// <summary>Chooses whole numbers of patterns from a pool: fewest pieces left out, then fewest sheets.</summary>
 internal static class WholeSheets
 {
-    /// <summary>How often to use each pattern of the pool, or null when nothing better than <paramref name="atMost"/> sheets was found.</summary>
-    /// <param name="problem">What must be there, and how many of each stock there are. Only kinds too large for the sheet may be left out.</param>
+    /// <summary>
+    /// How often to use each pattern of the pool, or null when nothing better than <paramref name="atMost"/> sheets was found.
+    /// </summary>
+    /// <param name="problem">What must be there, and how many of each stock there are. Only kinds too large for the sheet may be left
+    /// out.</param>
     /// <param name="patterns">The pool.</param>
     /// <param name="atLeast">No answer has fewer sheets, so the search ends when it meets this.</param>
     /// <param name="atMost">Only answers with at most so many sheets are of use.</param>
@@ -48,7 +51,8 @@ internal static class WholeSheets
         cost.Add(sheets);
         model.Minimize(cost);
         using var solver = new CpSolver();
-        solver.StringParameters = FormattableString.Invariant($"num_workers:1, random_seed:1, max_deterministic_time:{effort}, linearization_level:2");
+        solver.StringParameters =
+            FormattableString.Invariant($"num_workers:1, random_seed:1, max_deterministic_time:{effort}, linearization_level:2");
         using var registration = stop.Register(solver.StopSearch);
         var status = solver.Solve(model);
         return status switch

@@ -29,12 +29,14 @@ public static class ArtworkReader
             var shapes = new ShapeCollector();
             shapes.Collect(Load(svg));
             var outline = Unite(shapes.Shapes);
-            problem = outline is not null ? "" : $"it has no filled shapes to cut{(shapes.HasImages ? ", only photographs: trace them in a drawing program" : "")}.";
+            problem = outline is not null
+                ? "" : $"it has no filled shapes to cut{(shapes.HasImages ? ", only photographs: trace them in a drawing program" : "")}.";
             return outline;
         }
         catch (XmlException broken)
         {
-            problem = string.Create(CultureInfo.InvariantCulture, $"it is no SVG file, or a broken one: it cannot be read from line {broken.LineNumber}, column {broken.LinePosition} on.");
+            problem = string.Create(CultureInfo.InvariantCulture,
+                $"it is not a valid SVG file: it cannot be read from line {broken.LineNumber}, column {broken.LinePosition}.");
         }
         catch (ArtworkException fault)
         {
@@ -56,10 +58,13 @@ public static class ArtworkReader
         };
         using var reader = XmlReader.Create(svg, settings);
         var root = XDocument.Load(reader).Root!;
-        return root.Name.LocalName == "svg" ? root : throw new ArtworkException($"is no SVG file: it begins with <{root.Name.LocalName}>.");
+        return root.Name.LocalName == "svg"
+            ? root : throw new ArtworkException($"is not an SVG file: it starts with <{root.Name.LocalName}>.");
     }
 
-    /// <summary>United while the whole is about 100 mm large, so that curves that become chords stray by a fifty-thousandth of it.</summary>
+    /// <summary>
+    /// United while the whole is about 100 mm large, so that curves that become chords stray by a fifty-thousandth of it.
+    /// </summary>
     private static Outline? Unite(IReadOnlyList<Outline> shapes)
     {
         var all = shapes.Where(s => !s.IsEmpty).Select(s => s.Bounds).Aggregate((Bounds?)null, (box, next) => box?.With(next) ?? next);

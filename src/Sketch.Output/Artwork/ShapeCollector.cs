@@ -149,7 +149,7 @@ internal sealed class ShapeCollector
 
         if (shape.Bounds is var box && !(box.Width < FarthestMillimetres && box.Height < FarthestMillimetres))
         {
-            throw new ArtworkException("has a shape that is too large to be meant.");
+            throw new ArtworkException("has a shape that is too large.");
         }
 
         if (context.Clip is not null)

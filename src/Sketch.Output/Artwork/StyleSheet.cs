@@ -11,7 +11,8 @@ internal sealed class StyleSheet
 {
     private readonly List<(ISelector Selector, StyleDeclaration Style)> _rules;
 
-    private StyleSheet(IEnumerable<(ISelector Selector, StyleDeclaration Style)> rules) => _rules = [.. rules.OrderBy(r => r.Selector.Specificity)];
+    private StyleSheet(IEnumerable<(ISelector Selector, StyleDeclaration Style)> rules) =>
+        _rules = [.. rules.OrderBy(r => r.Selector.Specificity)];
 
     /// <summary>No rules.</summary>
     public static StyleSheet Empty { get; } = new([]);
@@ -55,7 +56,8 @@ internal sealed class StyleSheet
     {
         AllSelector => true,
         TypeSelector type => type.Name == element.Name.LocalName,
-        ClassSelector named => (element.Attribute("class")?.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries) ?? []).Contains(named.Class),
+        ClassSelector named => (element.Attribute("class")?.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries) ?? [])
+            .Contains(named.Class),
         IdSelector named => named.Id == element.Attribute("id")?.Value,
         CompoundSelector compound => compound.All(part => Matches(part, element)),
         _ => false,

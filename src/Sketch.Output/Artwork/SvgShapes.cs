@@ -13,7 +13,8 @@ internal static class SvgShapes
         "path" => FromData(element.Attribute("d")?.Value ?? ""),
         "rect" => Rectangle(element),
         "circle" => Oval(element, SvgLengths.Of(element, "r"), SvgLengths.Of(element, "r")),
-        "ellipse" => Oval(element, SvgLengths.Find(element, "rx") ?? SvgLengths.Of(element, "ry"), SvgLengths.Find(element, "ry") ?? SvgLengths.Of(element, "rx")),
+        "ellipse" => Oval(element, SvgLengths.Find(element, "rx") ?? SvgLengths.Of(element, "ry"), SvgLengths.Find(element, "ry")
+            ?? SvgLengths.Of(element, "rx")),
         "polygon" or "polyline" => Polygon(SvgLengths.Numbers(element.Attribute("points")?.Value ?? "")),
         _ => null,
     };
@@ -49,7 +50,8 @@ internal static class SvgShapes
 
         var (x, y) = (SvgLengths.Of(element, "cx"), SvgLengths.Of(element, "cy"));
         using var builder = new SKPathBuilder();
-        builder.AddOval(new((float)(x - radiusX), (float)(y - radiusY), (float)(x + radiusX), (float)(y + radiusY)), SKPathDirection.Clockwise);
+        builder.AddOval(new((float)(x - radiusX), (float)(y - radiusY), (float)(x + radiusX), (float)(y + radiusY)),
+            SKPathDirection.Clockwise);
         return builder.Detach();
     }
 
@@ -61,7 +63,8 @@ internal static class SvgShapes
         }
 
         using var builder = new SKPathBuilder();
-        builder.AddPoly([.. Enumerable.Range(0, numbers.Count / 2).Select(i => new SKPoint((float)numbers[2 * i], (float)numbers[2 * i + 1]))], close: true);
+        builder.AddPoly([.. Enumerable.Range(0, numbers.Count / 2)
+            .Select(i => new SKPoint((float)numbers[2 * i], (float)numbers[2 * i + 1]))], close: true);
         return builder.Detach();
     }
 }

@@ -61,5 +61,6 @@ internal static class Tangle
     private static bool Cross(Chord a, Chord b) =>
         Side(a, b.From) * Side(a, b.To) < 0 && Side(b, a.From) * Side(b, a.To) < 0;
 
-    private static double Side(Chord a, Point point) => (a.To.X - a.From.X) * (point.Y - a.From.Y) - (point.X - a.From.X) * (a.To.Y - a.From.Y);
+    private static double Side(Chord a, Point point) =>
+        (a.To.X - a.From.X) * (point.Y - a.From.Y) - (point.X - a.From.X) * (a.To.Y - a.From.Y);
 }

@@ -7,14 +7,17 @@ using Sketch.Variants;
 
 namespace Sketch.Output.Contact;
 
-/// <summary>Contact sheets as one HTML page that needs no network and no scripts: a figure for each variant, with what to type for it.</summary>
+/// <summary>
+/// Contact sheets as one HTML page that needs no network and no scripts: a figure for each variant, with what to type for it.
+/// </summary>
 public static class ContactPage
 {
     private const double DotsPerInch = 110;
 
     private const string Style = """
         :root { color-scheme: light; }
-        body { font: 1rem/1.45 system-ui, sans-serif; margin: 1.5rem auto; max-width: 72rem; padding: 0 1rem; color: #2b2926; background: #fbfaf7; }
+        body { font: 1rem/1.45 system-ui, sans-serif; margin: 1.5rem auto; max-width: 72rem;
+            padding: 0 1rem; color: #2b2926; background: #fbfaf7; }
         h1 { font-size: 1.5rem; margin: 0 0 .25rem; }
         main { display: grid; grid-template-columns: repeat(auto-fill, minmax(14rem, 1fr)); gap: 1.75rem 1.25rem; margin-top: 1.25rem; }
         figure { margin: 0; break-inside: avoid; }
@@ -22,7 +25,9 @@ public static class ContactPage
         figcaption { font-size: .9rem; margin-top: .4rem; }
         code { overflow-wrap: anywhere; font-size: .8rem; color: #55504a; }
         ul { margin: 0; padding: 0; list-style: none; }
-        @media print { body { background: none; margin: 0; max-width: none; } main { grid-template-columns: repeat(3, 1fr); gap: 5mm; } figcaption, code { font-size: 12pt; } img { box-shadow: none; border: .2mm solid #ccc; } }
+        @media print { body { background: none; margin: 0; max-width: none; }
+            main { grid-template-columns: repeat(3, 1fr); gap: 5mm; }
+            figcaption, code { font-size: 12pt; } img { box-shadow: none; border: .2mm solid #ccc; } }
         """;
 
     /// <summary>Writes the page.</summary>
@@ -31,13 +36,17 @@ public static class ContactPage
     /// <param name="variants">The variants.</param>
     /// <param name="face">The face to show.</param>
     /// <param name="mark">A comment that tells who made it.</param>
-    /// <param name="progress">Told after some variants how many are done.</param>
+    /// <param name="progress">Reported after some variants how many are done.</param>
     /// <param name="cancellation">Stops the writing.</param>
-    public static void Write(Stream output, ContactSheet sheet, VariantList variants, FaceKind face, string mark, Action<int> progress, CancellationToken cancellation)
+    public static void Write(
+        Stream output, ContactSheet sheet, VariantList variants, FaceKind face, string mark, Action<int> progress,
+            CancellationToken cancellation)
     {
         using var html = new StreamWriter(output, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" };
-        html.Write($"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n{mark}\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        html.Write($"<title>{Plain(sheet.Title)}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n<header>\n<h1>{Plain(sheet.Title)}</h1>\n<p>{Plain(sheet.Count)}\n");
+        html.Write($"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n{mark}\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" "
+            + "content=\"width=device-width, initial-scale=1\">\n");
+        html.Write($"<title>{Plain(sheet.Title)}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n");
+        html.Write($"<header>\n<h1>{Plain(sheet.Title)}</h1>\n<p>{Plain(sheet.Count)}\n");
         html.Write("To see one large, put the line under it after <code>--paper</code>.</p>\n</header>\n<main>\n");
         var done = 0;
         InOrder.Run(variants.Best.Length, i => Figure(sheet, variants.Best[i], i + 1, face), figure =>
@@ -54,8 +63,10 @@ public static class ContactPage
         var picture = Convert.ToBase64String(Encoding.UTF8.GetBytes(svg));
         var papers = variant.Choices.Select(c => $"{c.Role}: {c.Paper}{(c.Side == PaperSide.Back ? ", back" : "")}").ToList();
         return string.Create(CultureInfo.InvariantCulture,
-            $"<figure id=\"v{number}\">\n<img alt=\"Variant {number} in {Plain(string.Join("; ", papers))}\" src=\"data:image/svg+xml;base64,{picture}\">\n"
-            + $"<figcaption><strong>{number}</strong>\n<ul>\n{string.Concat(papers.Select(p => $"<li>{Plain(p)}</li>\n"))}</ul>\n<code>{Plain(variant.Id)}</code></figcaption>\n</figure>\n");
+            $"<figure id=\"v{number}\">\n<img alt=\"Variant {number} in {Plain(string.Join("; ", papers))}\" "
+                + $"src=\"data:image/svg+xml;base64,{picture}\">\n"
+            + $"<figcaption><strong>{number}</strong>\n<ul>\n{string.Concat(papers.Select(p => $"<li>{Plain(p)}</li>\n"))}</ul>\n"
+            + $"<code>{Plain(variant.Id)}</code></figcaption>\n</figure>\n");
     }
 
     private static string Plain(string text) => HtmlText.Of(text);

@@ -6,7 +6,7 @@ namespace Sketch.Output.Contact;
 
 /// <summary>Writes contact sheets as SVG, PNG and PDF, row by row.</summary>
 /// <param name="sheet">The sheet.</param>
-/// <param name="progress">Told after each row how many are done.</param>
+/// <param name="progress">Reported after each row how many are done.</param>
 /// <param name="cancellation">Stops the writing between rows.</param>
 public sealed class ContactSheetFile(ContactSheet sheet, Action<int> progress, CancellationToken cancellation)
 {

@@ -1,6 +1,9 @@
 namespace Sketch.Output.Contact;
 
-/// <summary>Makes the parts of a long output on all cores and hands them on in order, so many at a time that memory stays the same however many there are.</summary>
+/// <summary>
+/// Makes the parts of a long output on all cores and hands them on in order, so many at a time that memory stays the same however many
+/// there are.
+/// </summary>
 public static class InOrder
 {
     /// <summary>Makes and takes parts 0 to <paramref name="count"/> - 1.</summary>

@@ -21,7 +21,8 @@ public static class FileContent
     }
 
     /// <summary>A file's bytes, or null with a problem when it is too large or no ordinary file.</summary>
-    /// <exception cref="IOException">The operating system refuses the file; also the other exceptions of <see cref="FileTrouble.Is"/>.</exception>
+    /// <exception cref="IOException">The operating system refuses the file; also the other exceptions of
+    /// <see cref="FileTrouble.Is"/>.</exception>
     public static byte[]? ReadUpTo(string path, int limit, out string problem)
     {
         if (OrdinaryFile.IsOtherwise(path) && !IsOpenedByShell(path))
@@ -38,7 +39,7 @@ public static class FileContent
         {
             if (content.Length + count > limit)
             {
-                problem = $"it is larger than {limit / 1_000_000} MB, too large to be meant.";
+                problem = $"it is larger than {limit / 1_000_000} MB, too large.";
                 return null;
             }
 
@@ -72,7 +73,7 @@ public static class FileContent
     // What a shell hands over, such as /dev/stdin, is open already and waits only for the program that writes it.
     private static bool IsOpenedByShell(string path) => path.StartsWith("/dev/", StringComparison.Ordinal);
 
-    /// <summary>When a file was last written; a fixed time of long ago where that cannot be told.</summary>
+    /// <summary>When a file was last written; a fixed time of long ago where that cannot be reported.</summary>
     public static DateTime WrittenAt(string path)
     {
         try

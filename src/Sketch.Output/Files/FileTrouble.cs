@@ -8,7 +8,9 @@ public static class FileTrouble
     // ERROR_HANDLE_DISK_FULL and ERROR_DISK_FULL of Windows; ENOSPC and EDQUOT as .NET passes them on under Linux and macOS.
     private static readonly int[] DiskFull = [unchecked((int)0x80070027), unchecked((int)0x80070070), 28, 122, 69];
 
-    /// <summary>Whether an exception is the operating system's refusal, or a path that it cannot mean, rather than a fault of the tool.</summary>
+    /// <summary>
+    /// Whether an exception is the operating system's refusal, or a path that it cannot mean, rather than a fault of the tool.
+    /// </summary>
     public static bool Is(Exception exception) =>
         exception is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;
 
@@ -18,7 +20,7 @@ public static class FileTrouble
     public static string Reason(Exception exception, string path) => exception switch
     {
         _ when path.Length > 0 && Directory.Exists(path) => "it is a folder",
-        ArgumentException or NotSupportedException => "that is no name a file can have",
+        ArgumentException or NotSupportedException => "a file cannot have that name",
         FileNotFoundException => "there is no such file",
         _ when path.Length > 0 && File.Exists(Path.GetDirectoryName(Path.GetFullPath(path))) => "its folder is a file",
         DirectoryNotFoundException => "there is no such folder",

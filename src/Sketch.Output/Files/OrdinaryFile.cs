@@ -6,7 +6,7 @@ namespace Sketch.Output.Files;
 public static class OrdinaryFile
 {
     /// <summary>Why what stands in the place of a file is not read, as a sentence goes on after a colon.</summary>
-    public const string Problem = "it is no ordinary file but a pipe, a socket or a device.";
+    public const string Problem = "it is not a regular file but a pipe, socket or device.";
 
     // The kinds of files in the upper four bits of a mode: POSIX, sys/stat.h.
     private const int KindMask = 0xF000;
@@ -16,7 +16,9 @@ public static class OrdinaryFile
     // More than the structure of any system takes.
     private const int StateSize = 512;
 
-    /// <summary>Whether a pipe, a socket or a device stands there, links followed. What cannot be asked, or is not there, is none.</summary>
+    /// <summary>
+    /// Whether a pipe, a socket or a device stands there, links followed. What cannot be asked, or is not there, is none.
+    /// </summary>
     public static bool IsOtherwise(string path) => KindOf(path) is not (0 or FolderKind or FileKind);
 
     // .NET tells everything of a file but this, and opening it to see is what waits.
@@ -25,7 +27,8 @@ public static class OrdinaryFile
         var state = new byte[StateSize];
         try
         {
-            return OperatingSystem.IsLinux() && Linux.State(Linux.FromHere, path, 0, Linux.AskKind, state) == 0 ? BitConverter.ToUInt16(state, Linux.ModeAt) & KindMask
+            return OperatingSystem.IsLinux() && Linux.State(Linux.FromHere, path, 0, Linux.AskKind, state) == 0
+                ? BitConverter.ToUInt16(state, Linux.ModeAt) & KindMask
                 : OperatingSystem.IsMacOS() && Mac.State(path, state) == 0 ? BitConverter.ToUInt16(state, Mac.ModeAt) & KindMask
                 : 0;
         }
@@ -52,7 +55,8 @@ public static class OrdinaryFile
     {
         public const int ModeAt = 4;
 
-        public static int State(string path, byte[] state) => RuntimeInformation.ProcessArchitecture == Architecture.X64 ? IntelState(path, state) : ArmState(path, state);
+        public static int State(string path, byte[] state) =>
+            RuntimeInformation.ProcessArchitecture == Architecture.X64 ? IntelState(path, state) : ArmState(path, state);
 
         [DllImport("libc", EntryPoint = "stat$INODE64")]
         [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

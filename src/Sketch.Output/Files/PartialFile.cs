@@ -39,7 +39,9 @@ internal sealed class PartialFile : IDisposable
         return new(Path.Combine(folder, $"{Start}{Owner.Here}-{Guid.NewGuid():N}{End}"));
     }
 
-    /// <summary>Deletes the partial files in a folder whose processes have ended. Files of other programs, or of processes that run, stay.</summary>
+    /// <summary>
+    /// Deletes the partial files in a folder whose processes have ended. Files of other programs, or of processes that run, stay.
+    /// </summary>
     public static void DeleteOrphans(string folder)
     {
         try

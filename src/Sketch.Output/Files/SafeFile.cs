@@ -1,6 +1,8 @@
 namespace Sketch.Output.Files;
 
-/// <summary>The operating system did not let a file be written. <see cref="Exception.Message"/> is a plain sentence for the person who asked.</summary>
+/// <summary>
+/// The operating system did not let a file be written. <see cref="Exception.Message"/> is a plain sentence for the person who asked.
+/// </summary>
 public sealed class FileWriteException(string path, string message, Exception reason) : IOException(message, reason)
 {
     /// <summary>The file that was to be written.</summary>

@@ -26,7 +26,7 @@ public static class TextContent
         var text = content.StartsWith(Utf8Mark) ? content[Utf8Mark.Length..] : content;
         if (text.Contains((byte)0))
         {
-            problem = "it is no text file: it holds zero bytes, as pictures and programs do.";
+            problem = "it is not a text file: it contains zero bytes, as pictures and programs do.";
             return null;
         }
 

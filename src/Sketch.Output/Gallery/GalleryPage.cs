@@ -20,7 +20,8 @@ public static class GalleryPage
 {
     private const string Style = """
         :root { color-scheme: light; }
-        body { font: 1rem/1.5 system-ui, sans-serif; margin: 0 auto; max-width: 64rem; padding: 1.5rem 1rem 3rem; color: #2b2926; background: #fbfaf7; }
+        body { font: 1rem/1.5 system-ui, sans-serif; margin: 0 auto; max-width: 64rem; padding: 1.5rem 1rem 3rem;
+            color: #2b2926; background: #fbfaf7; }
         h1 { font-size: 1.8rem; margin: 0; }
         h2 { font-size: 1.35rem; margin: 0 0 .5rem; }
         h3 { font-size: 1rem; margin: 1.25rem 0 .25rem; }
@@ -32,7 +33,8 @@ public static class GalleryPage
         figure img { display: block; max-width: 100%; height: auto; background: #fff; box-shadow: 0 1px 4px #0003; }
         figcaption { font-size: .9rem; color: #5b564f; margin-top: .35rem; }
         .papers { list-style: none; padding: 0; margin: 0; display: flex; flex-wrap: wrap; gap: .3rem 1.25rem; }
-        .chip { display: inline-block; width: 1em; height: 1em; margin-right: .4em; border: 1px solid #0004; vertical-align: -.12em; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+        .chip { display: inline-block; width: 1em; height: 1em; margin-right: .4em; border: 1px solid #0004;
+            vertical-align: -.12em; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
         .sizes { overflow-x: auto; }
         table { border-collapse: collapse; font-size: .85rem; }
         th, td { text-align: left; padding: .2rem .8rem .2rem 0; border-bottom: 1px solid #e4dfd5; vertical-align: top; }
@@ -55,11 +57,14 @@ public static class GalleryPage
     /// <param name="mark">A comment that tells who made it.</param>
     /// <param name="contents">The cards' titles and ids.</param>
     /// <param name="articles">The cards.</param>
-    public static string Of(string title, string mark, IReadOnlyCollection<(string Id, string Title)> contents, IEnumerable<string> articles)
+    public static string Of(string title, string mark, IReadOnlyCollection<(string Id, string Title)> contents,
+        IEnumerable<string> articles)
     {
         var html = new StringBuilder();
-        html.Append($"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n{mark}\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        html.Append($"<title>{Plain(title)}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n<header>\n<h1>{Plain(title)}</h1>\n<nav aria-label=\"Cards\">\n<ul>\n");
+        html.Append($"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n{mark}\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" "
+            + "content=\"width=device-width, initial-scale=1\">\n");
+        html.Append($"<title>{Plain(title)}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n");
+        html.Append($"<header>\n<h1>{Plain(title)}</h1>\n<nav aria-label=\"Cards\">\n<ul>\n");
         foreach (var (id, name) in contents)
         {
             html.Append($"<li><a href=\"#{Plain(id)}\">{Plain(name)}</a></li>\n");
@@ -80,9 +85,12 @@ public static class GalleryPage
         foreach (var picture in pictures)
         {
             var face = Face.NameOf(picture.Face).Replace('-', ' ');
-            html.Append($"<figure>\n<a href=\"{Plain(picture.Picture)}\"><img src=\"{Plain(picture.Small)}\" alt=\"{Plain(AltText(card, picture.Face))}\" ");
-            html.Append(CultureInfo.InvariantCulture, $"width=\"{picture.Width / 2}\" height=\"{picture.Height / 2}\" loading=\"lazy\"></a>\n");
-            html.Append($"<figcaption>{Plain(char.ToUpperInvariant(face[0]) + face[1..])}, {Plain(SizeText(card, picture.Face))}</figcaption>\n</figure>\n");
+            html.Append($"<figure>\n<a href=\"{Plain(picture.Picture)}\"><img src=\"{Plain(picture.Small)}\" "
+                + $"alt=\"{Plain(AltText(card, picture.Face))}\" ");
+            html.Append(CultureInfo.InvariantCulture,
+                $"width=\"{picture.Width / 2}\" height=\"{picture.Height / 2}\" loading=\"lazy\"></a>\n");
+            html.Append($"<figcaption>{Plain(char.ToUpperInvariant(face[0]) + face[1..])}, "
+                + $"{Plain(SizeText(card, picture.Face))}</figcaption>\n</figure>\n");
         }
 
         html.Append("</div>\n");
@@ -92,7 +100,8 @@ public static class GalleryPage
             html.Append($"<h3>Notes</h3>\n<div class=\"notes\">\n{MarkdownHtml.Of(card.Notes, 3)}</div>\n");
         }
 
-        html.Append($"<h3>Sizes</h3>\n<div class=\"sizes\" tabindex=\"0\" role=\"region\" aria-label=\"Sizes of {Plain(card.Title)}\">\n{SizeHtml.Of(Sizes(card), 2)}</div>\n</article>\n");
+        html.Append("<h3>Sizes</h3>\n<div class=\"sizes\" tabindex=\"0\" role=\"region\" aria-label=\"Sizes of "
+            + $"{Plain(card.Title)}\">\n{SizeHtml.Of(Sizes(card), 2)}</div>\n</article>\n");
         return html.ToString();
     }
 
@@ -103,8 +112,11 @@ public static class GalleryPage
         foreach (var paint in papers)
         {
             var role = ReferenceEquals(paint, card.Base.Paint) && card.Roles.All(r => r.Paint != paint) ? "base" : paint.Role;
-            var name = paint.AnyOffcut ? "any offcut" : $"{paint.Paper ?? paint.Role ?? paint.Look.Ground.Hex}{(paint.Side == PaperSide.Back ? ", back" : "")}";
-            html.Append($"<li><span class=\"chip\" style=\"background:{paint.Look.Ground.Hex}\"></span>{Plain(role is null || role == name ? name : $"{role}: {name}")}</li>\n");
+            var name = paint.AnyOffcut
+                ? "any offcut" : $"{paint.Paper ?? paint.Role ?? paint.Look.Ground.Hex}{(paint.Side == PaperSide.Back ? ", back" : "")}";
+            html.Append("<li><span class=\"chip\" "
+                + $"style=\"background:{paint.Look.Ground.Hex}\"></span>"
+                + $"{Plain(role is null || role == name ? name : $"{role}: {name}")}</li>\n");
         }
 
         html.Append("</ul>\n");
@@ -119,7 +131,8 @@ public static class GalleryPage
         return text[(text.IndexOf("\n\n", StringComparison.Ordinal) + 2)..];
     }
 
-    private static string SizeText(LaidOutCard card, FaceKind face) => PieceTitle.Size(card.Find(face)?.Size ?? card.Base.Closed, card.Units);
+    private static string SizeText(LaidOutCard card, FaceKind face) =>
+        PieceTitle.Size(card.Find(face)?.Size ?? card.Base.Closed, card.Units);
 
     /// <summary>What a face shows, for those who cannot see it: its pieces, the most a sentence can hold, with their words.</summary>
     private static string AltText(LaidOutCard card, FaceKind face)
@@ -127,7 +140,8 @@ public static class GalleryPage
         const int Most = 8;
         var pieces = card.On(face).Where(p => p.Kind != "mat" && p.Matter is not (PieceMatter.Hole or PieceMatter.Unseen)).ToList();
         var said = pieces.GroupBy(p => (p.Kind, p.Words?.Text)).Select(g =>
-            (g.Count() > 1 ? string.Create(CultureInfo.InvariantCulture, $"{g.Count()} ") : "") + g.Key.Kind + (g.Key.Text is { } words ? $" “{words}”" : "")).ToList();
+            (g.Count() > 1 ? string.Create(CultureInfo.InvariantCulture, $"{g.Count()} ") : "") + g.Key.Kind
+                + (g.Key.Text is { } words ? $" “{words}”" : "")).ToList();
         var list = said.Count == 0 ? "nothing on it" : string.Join(", ", said.Take(Most)) + (said.Count > Most ? " and more" : "");
         return $"{card.Title}, {Face.NameOf(face).Replace('-', ' ')}: {list}";
     }

@@ -50,7 +50,9 @@ public static class MarkdownHtml
         return document.ToHtml(Pipeline);
     }
 
-    /// <summary>Names the heads of columns, and columns of numbers by the class <c>number</c>: a page may forbid styles written at elements.</summary>
+    /// <summary>
+    /// Names the heads of columns, and columns of numbers by the class <c>number</c>: a page may forbid styles written at elements.
+    /// </summary>
     private static void Mark(Table table)
     {
         foreach (var row in table.Descendants<TableRow>())
@@ -82,5 +84,6 @@ public static class MarkdownHtml
 
     private static bool IsWithinFolder(string address, int end) => end > 0 && address[end] is '/' or '\\';
 
-    private static bool IsOfWebOrMail(string address, int end) => address[end] == ':' && address[..end].ToLowerInvariant() is "http" or "https" or "mailto";
+    private static bool IsOfWebOrMail(string address, int end) =>
+        address[end] == ':' && address[..end].ToLowerInvariant() is "http" or "https" or "mailto";
 }

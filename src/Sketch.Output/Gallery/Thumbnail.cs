@@ -25,11 +25,17 @@ public sealed record Thumbnail(byte[] Png, int Width, int Height)
         var size = SvgSize.Read(svg);
         var scale = Side / Math.Max(size.Width, size.Height);
         var (width, height) = (Math.Max(1, (int)Math.Round(size.Width * scale)), Math.Max(1, (int)Math.Round(size.Height * scale)));
-        using var image = Image.LoadPixelData<Rgba32>(SvgRenderer.Pixels(svg, width * Finer, height * Finer), width * Finer, height * Finer);
+        using var image = Image.LoadPixelData<Rgba32>(
+            SvgRenderer.Pixels(svg, width * Finer, height * Finer), width * Finer, height * Finer);
         image.Mutate(i => i.Resize(width, height, KnownResamplers.Lanczos3));
         image.Metadata.GetPngMetadata().TextData.Add(new PngTextData("Software", "Sketch", "", ""));
         using var png = new MemoryStream();
-        image.Save(png, new PngEncoder { ColorType = PngColorType.Rgb, CompressionLevel = PngCompressionLevel.BestCompression, FilterMethod = PngFilterMethod.Adaptive });
+        image.Save(png, new PngEncoder
+        {
+            ColorType = PngColorType.Rgb,
+            CompressionLevel = PngCompressionLevel.BestCompression,
+            FilterMethod = PngFilterMethod.Adaptive
+        });
         return new(png.ToArray(), width, height);
     }
 }

@@ -74,7 +74,8 @@ internal sealed record FontName(string Family, FontWeight? Weight, bool Italic)
             {
                 weight = named;
             }
-            else if (!italic && (last.Equals("italic", StringComparison.OrdinalIgnoreCase) || last.Equals("oblique", StringComparison.OrdinalIgnoreCase)))
+            else if (!italic && (last.Equals("italic", StringComparison.OrdinalIgnoreCase)
+                || last.Equals("oblique", StringComparison.OrdinalIgnoreCase)))
             {
                 italic = true;
             }

@@ -1,8 +1,8 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Sketch.Output.Files;
-using Sketch.Surroundings;
-using Sketch.Syntax;
+using Sketch.Text;
+using Sketch.World;
 
 namespace Sketch.Output.Lettering;
 
@@ -132,7 +132,7 @@ public sealed class FontShelf
             font = _files.GetOrAdd(key, _ => LetterFont.Open(content, index));
         }
 
-        problem = font is null ? "it is no font, or a broken one." : "";
+        problem = font is null ? "it is not a valid font." : "";
         return font;
     }
 }

@@ -119,7 +119,8 @@ internal static class InkOverlap
     private sealed record Group(Bounds Box, ImmutableArray<Outline> Letters, ImmutableArray<Line> Lines)
     {
         public bool SharesInk(Group other) => Box.Overlaps(other.Box)
-            && (Lines.Any(a => other.Lines.Any(a.Crosses)) || Lines.Any(a => other.Inks(a.Points[0])) || other.Lines.Any(a => Inks(a.Points[0])));
+            && (Lines.Any(a => other.Lines.Any(a.Crosses)) || Lines.Any(a => other.Inks(a.Points[0]))
+            || other.Lines.Any(a => Inks(a.Points[0])));
 
         public Group With(Group other) => new(Box.With(other.Box), Letters.AddRange(other.Letters), Lines.AddRange(other.Lines));
 

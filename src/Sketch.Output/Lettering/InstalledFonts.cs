@@ -36,12 +36,14 @@ internal sealed class InstalledFonts
         var local = Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData);
         if (OperatingSystem.IsWindows())
         {
-            return [Environment.GetFolderPath(Environment.SpecialFolder.Fonts), System.IO.Path.Combine(local, "Microsoft", "Windows", "Fonts")];
+            return [Environment.GetFolderPath(Environment.SpecialFolder.Fonts),
+                System.IO.Path.Combine(local, "Microsoft", "Windows", "Fonts")];
         }
 
         return OperatingSystem.IsMacOS()
             ? ["/System/Library/Fonts", "/Library/Fonts", System.IO.Path.Combine(home, "Library", "Fonts")]
-            : ["/usr/share/fonts", "/usr/local/share/fonts", System.IO.Path.Combine(local, "fonts"), System.IO.Path.Combine(home, ".fonts")];
+            : ["/usr/share/fonts", "/usr/local/share/fonts", System.IO.Path.Combine(local, "fonts"),
+                System.IO.Path.Combine(home, ".fonts")];
     }
 
     /// <summary>All fonts of a family, in a fixed order.</summary>
@@ -65,7 +67,8 @@ internal sealed class InstalledFonts
 
     private static IEnumerable<InstalledFont> Read(string path)
     {
-        var isCollection = path.EndsWith(".ttc", StringComparison.OrdinalIgnoreCase) || path.EndsWith(".otc", StringComparison.OrdinalIgnoreCase);
+        var isCollection = path.EndsWith(".ttc", StringComparison.OrdinalIgnoreCase)
+            || path.EndsWith(".otc", StringComparison.OrdinalIgnoreCase);
         for (var index = 0; index < (isCollection ? CollectionLimit : 1); index++)
         {
             using var typeface = SKTypeface.FromFile(path, index);
@@ -74,7 +77,8 @@ internal sealed class InstalledFonts
                 yield break;
             }
 
-            yield return new(path, index, typeface.FamilyName, typeface.FontWeight, typeface.FontWidth, typeface.FontSlant != SKFontStyleSlant.Upright);
+            yield return new(path, index, typeface.FamilyName, typeface.FontWeight, typeface.FontWidth,
+                typeface.FontSlant != SKFontStyleSlant.Upright);
         }
     }
 }

@@ -2,7 +2,7 @@ using System.Buffers.Binary;
 using System.Text;
 using HarfBuzzSharp;
 using Sketch.Shapes;
-using Sketch.Surroundings;
+using Sketch.World;
 using SkiaSharp;
 using Buffer = HarfBuzzSharp.Buffer;
 

@@ -2,7 +2,9 @@ using System.Collections.Concurrent;
 
 namespace Sketch.Output.Lettering;
 
-/// <summary>The font that the tool brings along, so that words look the same on every machine: Inter, under the SIL Open Font License.</summary>
+/// <summary>
+/// The font that the tool brings along, so that words look the same on every machine: Inter, under the SIL Open Font License.
+/// </summary>
 internal static class OwnFont
 {
     /// <summary>Its family name.</summary>

@@ -7,7 +7,9 @@ namespace Sketch.Output.Paths;
 /// <summary>The way from Skia's paths to outlines of the engine.</summary>
 internal static class PathOutline
 {
-    /// <summary>A path's contours after a transform. Quadratic curves become cubic ones exactly; contours without an area are left out.</summary>
+    /// <summary>
+    /// A path's contours after a transform. Quadratic curves become cubic ones exactly; contours without an area are left out.
+    /// </summary>
     public static Outline Read(SKPath path, Affine by)
     {
         var contours = ImmutableArray.CreateBuilder<Contour>();
@@ -72,7 +74,8 @@ internal static class PathOutline
     /// </summary>
     public static Outline ReadEvenOdd(SKPath path, Affine by)
     {
-        var contours = Read(path, Affine.Identity).Contours.Select(c => (Contour: c, c.Bounds, Path: SKPath.ParseSvgPathData(new Outline([c]).ToSvgPath()))).ToList();
+        var contours = Read(path, Affine.Identity)
+            .Contours.Select(c => (Contour: c, c.Bounds, Path: SKPath.ParseSvgPathData(new Outline([c]).ToSvgPath()))).ToList();
         var wound = ImmutableArray.CreateBuilder<Contour>(contours.Count);
         foreach (var (contour, bounds, _) in contours)
         {
@@ -85,5 +88,6 @@ internal static class PathOutline
         return new Outline(wound.DrainToImmutable()).Transform(by);
     }
 
-    private static Point Between(Point from, Point to, double part) => new(from.X + part * (to.X - from.X), from.Y + part * (to.Y - from.Y));
+    private static Point Between(Point from, Point to, double part) =>
+        new(from.X + part * (to.X - from.X), from.Y + part * (to.Y - from.Y));
 }

@@ -61,7 +61,7 @@ internal sealed class PaperScan : IPaperPicture
             using var file = Open(path);
             if (file.Length > FileLimit)
             {
-                problem = $"it is larger than {FileLimit / 1_000_000} MB, too large to be meant.";
+                problem = $"it is larger than {FileLimit / 1_000_000} MB, too large.";
                 return null;
             }
 
@@ -90,7 +90,8 @@ internal sealed class PaperScan : IPaperPicture
         var source = AtLeast(dotsPerInch);
         var scale = SKMatrix.CreateScale((float)(Width / source.Width * across / width), (float)(Height / source.Height * down / height));
         var place = SKMatrix.CreateTranslation((float)(-left * across / width), (float)(-top * down / height)).PreConcat(scale);
-        using var shader = source.ToShader(SKShaderTileMode.Repeat, SKShaderTileMode.Repeat, new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear), place);
+        using var shader = source.ToShader(
+            SKShaderTileMode.Repeat, SKShaderTileMode.Repeat, new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear), place);
         using var paint = new SKPaint { Shader = shader };
         using var part = new SKBitmap(new SKImageInfo(across, down, SKColorType.Rgba8888, SKAlphaType.Opaque, SKColorSpace.CreateSrgb()));
         using (var canvas = new SKCanvas(part))

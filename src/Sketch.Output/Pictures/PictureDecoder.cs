@@ -1,3 +1,4 @@
+using System.Globalization;
 using SkiaSharp;
 
 namespace Sketch.Output.Pictures;
@@ -19,34 +20,42 @@ internal static class PictureDecoder
         using var codec = SKCodec.Create(file);
         problem = codec switch
         {
-            null => "it is no JPEG, PNG or WebP picture, or a broken one.",
+            null => "it is not a valid JPEG, PNG or WebP picture.",
             { EncodedFormat: not (SKEncodedImageFormat.Jpeg or SKEncodedImageFormat.Png or SKEncodedImageFormat.Webp) } =>
                 $"it is a {codec.EncodedFormat.ToString().ToUpperInvariant()} picture; save it as JPEG, PNG or WebP.",
             { Info: { Width: var w, Height: var h } } when (long)w * h > PixelLimit || Math.Max(w, h) > SideLimit =>
-                FormattableString.Invariant($"it has {w} x {h} pixels; save it with at most {PixelLimit / 1_000_000} megapixels. 300 dpi, so 3600 x 3600 pixels for 12 x 12 in, are plenty."),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"it has {w} x {h} pixels; save it with at most {PixelLimit / 1_000_000} megapixels. 300 dpi, so 3600 x 3600 "
+                        + $"pixels for 12 x 12 in, are plenty."),
             _ => "",
         };
-        return problem.Length > 0 ? null : IsOnItsSide(codec!.EncodedOrigin) ? (codec.Info.Height, codec.Info.Width) : (codec.Info.Width, codec.Info.Height);
+        return problem.Length > 0
+            ? null : IsOnItsSide(codec!.EncodedOrigin) ? (codec.Info.Height, codec.Info.Width) : (codec.Info.Width, codec.Info.Height);
     }
 
-    /// <summary>The whole upright picture, read part by part, in so many pixels; null with a problem when the file breaks off or is damaged.</summary>
+    /// <summary>
+    /// The whole upright picture, read part by part, in so many pixels; null with a problem when the file breaks off or is damaged.
+    /// </summary>
     public static SKBitmap? Decode(Stream file, int width, int height, out string problem)
     {
         using var codec = SKCodec.Create(file);
         if (codec is null)
         {
-            problem = "it is no picture any more.";
+            problem = "it is no longer a picture.";
             return null;
         }
 
         var origin = codec.EncodedOrigin;
         var (across, down) = IsOnItsSide(origin) ? (height, width) : (width, height);
         var coarse = codec.GetScaledDimensions(Math.Min(1, Math.Max((float)across / codec.Info.Width, (float)down / codec.Info.Height)));
-        using var stored = new SKBitmap(new SKImageInfo(coarse.Width, coarse.Height, SKColorType.Rgba8888, SKAlphaType.Premul, SKColorSpace.CreateSrgb()));
+        using var stored = new SKBitmap(
+            new SKImageInfo(coarse.Width, coarse.Height, SKColorType.Rgba8888, SKAlphaType.Premul, SKColorSpace.CreateSrgb()));
         var result = codec.GetPixels(stored.Info, stored.GetPixels());
         if (result != SKCodecResult.Success)
         {
-            problem = result == SKCodecResult.IncompleteInput ? "it breaks off before its end; copy or scan it again." : "it is damaged; copy or scan it again.";
+            problem = result == SKCodecResult.IncompleteInput
+                ? "it is incomplete; copy or scan it again." : "it is damaged; copy or scan it again.";
             return null;
         }
 

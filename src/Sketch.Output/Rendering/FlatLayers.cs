@@ -3,8 +3,8 @@ using ShimSkiaSharp;
 namespace Sketch.Output.Rendering;
 
 /// <summary>
-/// Draws a see-through element with a fill and a stroke of one colour, as shadows are made of, in one go. Recorded as SVG defines it, each such element
-/// gets a layer of its own as large as the picture, and most of the time goes into clearing and merging layers.
+/// Draws a see-through element with a fill and a stroke of one colour, as shadows are made of, in one go. Recorded as SVG defines it, each
+/// such element gets a layer of its own as large as the picture, and most of the time goes into clearing and merging layers.
 /// </summary>
 internal static class FlatLayers
 {
@@ -18,7 +18,8 @@ internal static class FlatLayers
             if (i + 3 < commands.Count
                 && commands[i] is SaveLayerCanvasCommand { Paint: { } layer } && OpacityOf(layer) is { } opacity
                 && commands[i + 1] is DrawPathCanvasCommand { Path: { } path, Paint: { Style: SKPaintStyle.Fill } fill } && IsPlain(fill)
-                && commands[i + 2] is DrawPathCanvasCommand { Path: { } line, Paint: { Style: SKPaintStyle.Stroke } stroke } && IsPlain(stroke)
+                && commands[i + 2] is DrawPathCanvasCommand { Path: { } line, Paint: { Style: SKPaintStyle.Stroke } stroke }
+                && IsPlain(stroke)
                 && commands[i + 3] is RestoreCanvasCommand
                 && ReferenceEquals(path, line) && fill.Color.Equals(stroke.Color) && path.FillType == SKPathFillType.Winding)
             {
@@ -43,8 +44,16 @@ internal static class FlatLayers
 
     /// <summary>The opacity that a layer is merged with, when that is all it does.</summary>
     private static byte? OpacityOf(SKPaint layer) =>
-        layer is { Shader: null, ColorFilter: null, ImageFilter: null, BlendMode: SKBlendMode.SrcOver, Color: { Red: 255, Green: 255, Blue: 255, Alpha: var opacity } } ? opacity : null;
+        layer is
+        {
+            Shader: null, ColorFilter: null, ImageFilter: null, BlendMode: SKBlendMode.SrcOver,
+            Color: { Red: 255, Green: 255, Blue: 255, Alpha: var opacity }
+        } ? opacity : null;
 
     private static bool IsPlain(SKPaint paint) =>
-        paint is { Shader: null, ColorFilter: null, ImageFilter: null, PathEffect: null, IsStrokeNonScaling: false, BlendMode: SKBlendMode.SrcOver, Color.Alpha: 255 };
+        paint is
+        {
+            Shader: null, ColorFilter: null, ImageFilter: null, PathEffect: null, IsStrokeNonScaling: false,
+            BlendMode: SKBlendMode.SrcOver, Color.Alpha: 255
+        };
 }

@@ -8,7 +8,8 @@ namespace Sketch.Output.Rendering;
 
 /// <summary>
 /// Makes PNG and PDF from the pictures that the engine draws as SVG. Their outermost element says a physical width and height;
-/// words in them are outlines already, and the view box has the proportions of the page. No file is read or written, and the same picture gives the same bytes.
+/// words in them are outlines already, and the view box has the proportions of the page. No file is read or written, and the same picture
+/// gives the same bytes.
 /// </summary>
 public static class SvgRenderer
 {
@@ -31,12 +32,15 @@ public static class SvgRenderer
     {
         var size = SvgSize.Read(svg);
         var (width, height) = (Math.Round(size.Width * dpi), Math.Round(size.Height * dpi));
-        problem = Invariant((width, height) switch
+        problem = (width, height) switch
         {
-            _ when !(width >= 1 && height >= 1) => $"At {dpi:0.##} dpi the picture would be smaller than a pixel; choose a higher resolution.",
-            _ when width * height > PixelLimit => $"At {dpi:0.##} dpi the picture would be {width:0} x {height:0} pixels, more than {PixelLimit / 1_000_000} megapixels; choose a lower resolution.",
-            _ => $"",
-        });
+            _ when !(width >= 1 && height >= 1) =>
+                Invariant($"At {dpi:0.##} dpi the picture would be smaller than a pixel; choose a higher resolution."),
+            _ when width * height > PixelLimit =>
+                Invariant($"At {dpi:0.##} dpi the picture would be {width:0} x {height:0} pixels, ")
+                + Invariant($"more than {PixelLimit / 1_000_000} megapixels; choose a lower resolution."),
+            _ => "",
+        };
         if (problem.Length > 0)
         {
             return false;
@@ -86,12 +90,19 @@ public static class SvgRenderer
         problem = "";
         if (sizes.FindIndex(s => Math.Max(s.Width, s.Height) > PageLimitInches) is >= 0 and var large)
         {
-            problem = Invariant($"Page {large + 1} would be {sizes[large].Width:0.##} x {sizes[large].Height:0.##} in; a PDF page ends at {PageLimitInches} in.");
+            problem = Invariant($"Page {large + 1} would be {sizes[large].Width:0.##} x {sizes[large].Height:0.##} in; ")
+                + Invariant($"a PDF page ends at {PageLimitInches} in.");
             return false;
         }
 
         // A quality above 100 keeps pictures as they are, without JPEG.
-        var metadata = SKDocumentPdfMetadata.Default with { Title = title, Creator = "Sketch", RasterDpi = PageGrid(sizes), EncodingQuality = 101 };
+        var metadata = SKDocumentPdfMetadata.Default with
+        {
+            Title = title,
+            Creator = "Sketch",
+            RasterDpi = PageGrid(sizes),
+            EncodingQuality = 101
+        };
         using var document = SKDocument.CreatePdf(output, metadata);
         foreach (var (svg, size) in pages.Zip(sizes))
         {
@@ -107,8 +118,8 @@ public static class SvgRenderer
     }
 
     /// <summary>
-    /// Skia rounds the sides of a page to whole steps of the resolution at which it draws soft shadows. 320 an inch keeps every 1/64 in exact,
-    /// 254 every tenth of a millimetre; the sides of other pages are off by at most 0.12 point, what is on them is not.
+    /// Skia rounds the sides of a page to whole steps of the resolution at which it draws soft shadows. 320 an inch keeps every 1/64 in
+    /// exact, 254 every tenth of a millimetre; the sides of other pages are off by at most 0.12 point, what is on them is not.
     /// </summary>
     private static float PageGrid(List<SvgSize> sizes)
     {
@@ -120,13 +131,14 @@ public static class SvgRenderer
     }
 
     /// <summary>Whether nothing shows through, as on every face of a card; its PNG then needs no fourth channel.</summary>
-    private static bool IsOpaque(SKPixmap pixels) => MemoryMarshal.Cast<byte, uint>(pixels.GetPixelSpan()).IndexOfAnyInRange(0u, 0xFEFF_FFFFu) < 0;
+    private static bool IsOpaque(SKPixmap pixels) =>
+        MemoryMarshal.Cast<byte, uint>(pixels.GetPixelSpan()).IndexOfAnyInRange(0u, 0xFEFF_FFFFu) < 0;
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>
-    /// A picture that fills any rectangle exactly. Loaded as it is, its sides would be rounded up to whole units of 1/96 in and what is in it
-    /// would shift; so it is loaded with whole sides, which its view box fills.
+    /// A picture that fills any rectangle exactly. Loaded as it is, its sides would be rounded up to whole units of 1/96 in and what is in
+    /// it would shift; so it is loaded with whole sides, which its view box fills.
     /// </summary>
     private sealed class Picture : IDisposable
     {

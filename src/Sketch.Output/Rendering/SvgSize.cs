@@ -12,7 +12,8 @@ internal readonly record struct SvgSize(double Width, double Height)
     {
         try
         {
-            using var reader = XmlReader.Create(new StringReader(svg), new() { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null });
+            using var reader = XmlReader.Create(
+                new StringReader(svg), new() { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null });
             reader.MoveToContent();
             return new(Inches(reader.GetAttribute("width")), Inches(reader.GetAttribute("height")));
         }
@@ -26,7 +27,8 @@ internal readonly record struct SvgSize(double Width, double Height)
     {
         var (digits, unit) = length is { Length: > 2 } ? (length[..^2], length[^2..]) : ("", "");
         var perInch = unit switch { "in" => 1, "mm" => 25.4, "cm" => 2.54, "pt" => 72, _ => double.NaN };
-        return double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number / perInch is > 0 and < 40_000 and var inches
+        return double.TryParse(digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            && number / perInch is > 0 and < 40_000 and var inches
             ? inches
             : throw new ArgumentException($"A picture's outermost element needs a physical width and height; \"{length}\" is none.");
     }

@@ -1,15 +1,13 @@
 using System.Collections.Immutable;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Supplies;
 
-namespace Sketch.Planning;
-
-/// <summary>How many of a card the shelf is enough for.</summary>
-/// <param name="Design">The card.</param>
-/// <param name="Count">How many.</param>
-public sealed record MakeableCards(Design Design, int Count);
+namespace Sketch.Planning.Advice;
 
 /// <summary>
-/// Works out how many of each card can be made from what is there: first in the proportions of the batch, then what else fits, in its order.
-/// Loose pieces are cut first. Estimates of foam and adhesive count for nothing.
+/// Works out how many of each card can be made from what is there: first in the proportions of the batch, then what else fits, in its
+/// order. Loose pieces are cut first. Estimates of foam and adhesive count for nothing.
 /// </summary>
 internal sealed class Makeable
 {
@@ -84,6 +82,7 @@ internal sealed class Makeable
         int CountOf(Design design) => counts[_designs.IndexOf(design)];
         return _supplies.All(s => s.Shares.Sum(x => x.PerCard * CountOf(x.Design)) <= s.OnHand)
             && _papers.All(p => _trial.Suffice(
-                Trial.With(p.Order, p.Order.Pieces.Select(x => x.Design is { } design ? x with { Count = CountOf(design) } : x)), p.Order.Sheet.OnHand ?? int.MaxValue));
+                Trial.With(p.Order, p.Order.Pieces.Select(x => x.Design is { } design ? x with { Count = CountOf(design) } : x)),
+                    p.Order.Sheet.OnHand ?? int.MaxValue));
     }
 }

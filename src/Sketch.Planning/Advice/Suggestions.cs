@@ -2,10 +2,12 @@ using System.Collections.Immutable;
 using Sketch.Colours;
 using Sketch.Panels;
 using Sketch.Papers;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Plans;
 using Sketch.Text;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Advice;
 
 /// <summary>
 /// Looks for changes that save a sheet of a paper that is short: pieces a little smaller, another paper of the shelf, a print that may be
@@ -32,7 +34,9 @@ internal sealed class Suggestions
         _lengths = plan.Files.Batch.Units.Format();
     }
 
-    /// <summary>The best proposals for each paper that is short: first those after which it is enough, small changes before large ones.</summary>
+    /// <summary>
+    /// The best proposals for each paper that is short: first those after which it is enough, small changes before large ones.
+    /// </summary>
     public static ImmutableArray<Suggestion> For(BatchPlan plan, TimeSpan timeLimit, CancellationToken cancellation)
     {
         using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
@@ -46,7 +50,8 @@ internal sealed class Suggestions
         List<Func<Suggestion?>> tries =
         [
             .. Sizes(paper).Select<Size, Func<Suggestion?>>(size => () => Smaller(paper, size)),
-            .. Designs(paper).SelectMany(design => Others(paper, design).Select<PaperOrder, Func<Suggestion?>>(other => () => Exchange(paper, design, other))),
+            .. Designs(paper).SelectMany(
+                design => Others(paper, design).Select<PaperOrder, Func<Suggestion?>>(other => () => Exchange(paper, design, other))),
             () => Turned(paper),
             .. Designs(paper).Select<Design, Func<Suggestion?>>(design => () => Fewer(paper, design)),
         ];
@@ -58,7 +63,8 @@ internal sealed class Suggestions
     }
 
     private static IEnumerable<Size> Sizes(PaperPlan paper) => paper.Order.Pieces.Where(p => p.Path != "base")
-        .GroupBy(p => p.Size).OrderByDescending(g => g.Sum(p => p.Count) * g.Key.Width.Millimetres * g.Key.Height.Millimetres).Select(g => g.Key);
+        .GroupBy(p => p.Size).OrderByDescending(g => g.Sum(p => p.Count) * g.Key.Width.Millimetres * g.Key.Height.Millimetres)
+        .Select(g => g.Key);
 
     private static IEnumerable<Design> Designs(PaperPlan paper) => paper.Order.Pieces.Select(p => p.Design).OfType<Design>().Distinct();
 
@@ -84,8 +90,10 @@ internal sealed class Suggestions
             var pieces = paper.Order.Pieces.Select(p => p.Size == size && p.Path != "base" ? p with { Size = less } : p);
             if (_trial.SheetsUpTo(Trial.With(paper.Order, pieces), paper.Plan.Sheets - 1) is { } sheets)
             {
-                var which = string.Join(" and ", paper.Order.Pieces.Where(p => p.Size == size && p.Path != "base").Select(NameOf).Distinct());
-                return Saves(paper, sheets, $"Trim {which} by {_lengths.Text(steps[i])}, from {_lengths.Text(size)} to {_lengths.Text(less)}", i);
+                var which = string.Join(" and ", paper.Order.Pieces.Where(p => p.Size == size && p.Path != "base").Select(NameOf)
+                    .Distinct());
+                return Saves(paper, sheets,
+                    $"Trim {which} by {_lengths.Text(steps[i])}, from {_lengths.Text(size)} to {_lengths.Text(less)}", i);
             }
         }
 
@@ -99,11 +107,13 @@ internal sealed class Suggestions
             .Concat(_plan.Idle.Select(o => (Order: o, Free: o.Sheet.OnHand ?? int.MaxValue)))
             .Where(o => o.Free > 0 && o.Order.Stock is not null && o.Order.Paper != paper.Order.Paper)
             .OrderBy(o => o.Order.Stock!.Kind != paper.Order.Stock?.Kind)
-            .ThenBy(o => look is null ? 0 : Math.Min(Difference(o.Order, PaperSide.Front, look.Ground), Difference(o.Order, PaperSide.Back, look.Ground)))
+            .ThenBy(o => look is null
+            ? 0 : Math.Min(Difference(o.Order, PaperSide.Front, look.Ground), Difference(o.Order, PaperSide.Back, look.Ground)))
             .Take(NearestPapers).Select(o => o.Order);
     }
 
-    private static double Difference(PaperOrder paper, PaperSide side, Rgb colour) => ColourDifference.Between(paper.Stock!.Side(side).Look.Ground, colour);
+    private static double Difference(PaperOrder paper, PaperSide side, Rgb colour) =>
+        ColourDifference.Between(paper.Stock!.Side(side).Look.Ground, colour);
 
     private Suggestion? Exchange(PaperPlan paper, Design design, PaperOrder other)
     {
@@ -118,26 +128,28 @@ internal sealed class Suggestions
         var roles = moved.Select(p => p.Role).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).ToList();
         var change = roles.Count == 0 || moved.Exists(p => p.Role is null)
             ? $"Cut the pieces of {design.Card.Title} from {other.Paper}"
-            : $"Write {string.Join(" and ", roles.Select(r => $"role {r}: {other.Paper}"))} under {design.Card.Title} in line {design.Order.Location.Start.Line}";
+            : $"Write {string.Join(" and ", roles.Select(r => $"role {r}: {other.Paper}"))} under {design.Card.Title} in line "
+                + $"{design.Order.Location.Start.Line}";
         return Saves(paper, sheets, $"{change}; {other.Paper} then takes {Counted.Of(otherSheets, "sheet")}", ExchangeRank);
     }
 
     /// <summary>
-    /// Whether a piece would still be what it is: a line is bought and not cut from a sheet, nothing else shines like foil or pearl, and what lies on
-    /// its own paper is not seen.
+    /// Whether a piece would still be what it is: a line is bought and not cut from a sheet, nothing else shines like foil or pearl, and
+    /// what lies on its own paper is not seen.
     /// </summary>
     private bool Suits(PieceOrder order, Design design, PaperOrder other)
     {
         var pieces = design.Card.Pieces;
         var at = pieces.IndexOf(pieces.First(p => p.Path == order.Path));
-        var beneath = pieces[at].LiesOn is >= 0 and var ground ? pieces[ground].Paint : design.Card.Find(pieces[at].Face)?.Paint ?? design.Card.Base.Paint;
+        var beneath = pieces[at].LiesOn is >= 0 and var ground
+            ? pieces[ground].Paint : design.Card.Find(pieces[at].Face)?.Paint ?? design.Card.Base.Paint;
         return pieces[at].Kind != "line"
             && Sheen(order.Look) == Sheen(other.Stock!.Front.Look)
             && pieces.Where(p => p.LiesOn == at).Select(p => p.Paint).Prepend(beneath)
                 .All(p => PaperUse.For(p, design.Order, _plan.Files.Stash).Name != other.Paper);
     }
 
-    private static Pattern? Sheen(PaperLook? look) => look?.Pattern is Pattern.Foil or Pattern.Pearl ? look.Pattern : null;
+    private static PaperPattern? Sheen(PaperLook? look) => look?.Pattern is PaperPattern.Foil or PaperPattern.Pearl ? look.Pattern : null;
 
     private Suggestion? Turned(PaperPlan paper)
     {
@@ -147,7 +159,8 @@ internal sealed class Suggestions
         }
 
         var order = paper.Order with { Stock = stock with { Upright = false } };
-        return _trial.SheetsUpTo(order, paper.Plan.Sheets - 1) is { } sheets ? Saves(paper, sheets, $"Let the print of {paper.Order.Paper} lie sideways on some pieces", TurnRank) : null;
+        return _trial.SheetsUpTo(order, paper.Plan.Sheets - 1) is { } sheets
+            ? Saves(paper, sheets, $"Let the print of {paper.Order.Paper} lie sideways on some pieces", TurnRank) : null;
     }
 
     // Cards that somebody waits for are not left out.
@@ -165,11 +178,13 @@ internal sealed class Suggestions
             (none, fewest) = _trial.Suffice(With(less), paper.Plan.Sheets - 1) ? (none, less) : (less, fewest);
         }
 
-        return fewest < design.Order.Count && _plan.Files.Batch.CanSpare(fewest) && _trial.SheetsUpTo(With(fewest), paper.Plan.Sheets - 1) is { } sheets
+        return fewest < design.Order.Count && _plan.Files.Batch.CanSpare(fewest)
+            && _trial.SheetsUpTo(With(fewest), paper.Plan.Sheets - 1) is { } sheets
             ? Saves(paper, sheets, $"Make {fewest} fewer of {design.Card.Title} in line {design.Order.Location.Start.Line}", FewerRank)
             : null;
 
-        PaperOrder With(int less) => Trial.With(paper.Order, paper.Order.Pieces.Select(p => p.Design == design ? p with { Count = p.Count - less } : p));
+        PaperOrder With(int less) =>
+            Trial.With(paper.Order, paper.Order.Pieces.Select(p => p.Design == design ? p with { Count = p.Count - less } : p));
     }
 
     private static Suggestion Saves(PaperPlan paper, int sheets, string change, int rank) => new(

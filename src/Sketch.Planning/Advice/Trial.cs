@@ -1,7 +1,8 @@
 using Sketch.Cutting;
+using Sketch.Planning.Demand;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Advice;
 
 /// <summary>Plans a paper again with a change, to see what the change is worth.</summary>
 internal sealed class Trial(Length kerf, CancellationToken stop)
@@ -17,5 +18,6 @@ internal sealed class Trial(Length kerf, CancellationToken stop)
     }
 
     /// <summary>An order with other pieces.</summary>
-    public static PaperOrder With(PaperOrder order, IEnumerable<PieceOrder> pieces) => order with { Pieces = [.. pieces.Where(p => p.Count > 0)] };
+    public static PaperOrder With(PaperOrder order, IEnumerable<PieceOrder> pieces) =>
+        order with { Pieces = [.. pieces.Where(p => p.Count > 0)] };
 }

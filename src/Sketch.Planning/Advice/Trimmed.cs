@@ -2,17 +2,18 @@ using System.Collections.Immutable;
 using Sketch.Checks;
 using Sketch.Diagnostics;
 using Sketch.Panels;
+using Sketch.Planning.Demand;
 using Sketch.Shapes;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Advice;
 
 /// <summary>A card with some of its pieces cut a little smaller about their middles, to see whether it still passes the checks.</summary>
 internal static class Trimmed
 {
     /// <summary>
-    /// Whether the cards can be made as well with these pieces smaller: nothing that runs from edge to edge of what it lies on gets shorter, and the
-    /// checks of cards warn of nothing that they do not warn of already. Loose pieces can always be smaller.
+    /// Whether the cards can be made as well with these pieces smaller: nothing that runs from edge to edge of what it lies on gets
+    /// shorter, and the checks of cards warn of nothing that they do not warn of already. Loose pieces can always be smaller.
     /// </summary>
     /// <param name="pieces">The pieces, of any cards.</param>
     /// <param name="by">How much narrower and lower each gets.</param>
@@ -20,13 +21,16 @@ internal static class Trimmed
         .GroupBy(p => p.Design!.Card).All(card => IsSound(card.Key, card.Select(p => p.Path!).ToHashSet(StringComparer.Ordinal), by));
 
     private static bool IsSound(LaidOutCard card, HashSet<string> paths, Length by) =>
-        !card.Pieces.Any(p => paths.Contains(p.Path) && RunsFromEdgeToEdge(card, p)) && Warnings(With(card, paths, by)).IsSubsetOf(Warnings(card));
+        !card.Pieces.Any(p => paths.Contains(p.Path) && RunsFromEdgeToEdge(card, p))
+            && Warnings(With(card, paths, by)).IsSubsetOf(Warnings(card));
 
     private static bool RunsFromEdgeToEdge(LaidOutCard card, Piece piece)
     {
         var ground = piece.LiesOn >= 0 ? card.Pieces[piece.LiesOn].Box
-            : new Rect(Length.Zero, Length.Zero, (card.Find(piece.Face)?.Size ?? card.Base.Closed).Width, (card.Find(piece.Face)?.Size ?? card.Base.Closed).Height);
-        return (piece.Box.Left <= ground.Left && piece.Box.Right >= ground.Right) || (piece.Box.Top <= ground.Top && piece.Box.Bottom >= ground.Bottom);
+            : new Rect(Length.Zero, Length.Zero, (card.Find(piece.Face)?.Size ?? card.Base.Closed)
+            .Width, (card.Find(piece.Face)?.Size ?? card.Base.Closed).Height);
+        return (piece.Box.Left <= ground.Left && piece.Box.Right >= ground.Right)
+            || (piece.Box.Top <= ground.Top && piece.Box.Bottom >= ground.Bottom);
     }
 
     private static LaidOutCard With(LaidOutCard card, HashSet<string> paths, Length by)
@@ -47,7 +51,9 @@ internal static class Trimmed
     {
         var box = new Rect(piece.Box.Left + by / 2, piece.Box.Top + by / 2, piece.Box.Width - by, piece.Box.Height - by);
         var (before, after) = (Bounds.Of(piece.Box), Bounds.Of(box));
-        var shrunk = Affine.Shift(-before.Centre.X, -before.Centre.Y).Then(Affine.Scale(after.Width / before.Width, after.Height / before.Height)).Then(Affine.Shift(after.Centre.X, after.Centre.Y));
+        var shrunk = Affine.Shift(-before.Centre.X, -before.Centre.Y)
+            .Then(Affine.Scale(after.Width / before.Width, after.Height / before.Height))
+            .Then(Affine.Shift(after.Centre.X, after.Centre.Y));
         return piece with { Box = box, Outline = piece.Outline.Transform(shrunk), Border = Grown(piece.Border, -(by / 2)) };
     }
 

@@ -1,10 +1,11 @@
 using System.Globalization;
 using Sketch.Shapes;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Diagrams;
 
 /// <summary>
-/// Letters of pieces too small to hold one: in a box nearby, with a line to the piece. Pieces alike that touch share one, which says how many they are.
+/// Letters of pieces too small to hold one: in a box nearby, with a line to the piece. Pieces alike that touch share one, which says how
+/// many they are.
 /// </summary>
 /// <param name="lettering">The letters.</param>
 /// <param name="sheet">The sheet, within which the boxes stay.</param>
@@ -22,14 +23,17 @@ internal sealed class Callouts(Lettering lettering, Bounds sheet, IReadOnlyList<
     {
         var groups = small.GroupBy(s => s.Key).SelectMany(s => Together([.. s.Select(x => x.Box)]).Select(g => (s.Key, Boxes: g))).ToList();
         var all = groups.SelectMany(g => g.Boxes).ToList();
-        return [.. groups.Select(g => Of(g.Boxes.Count == 1 ? g.Key : string.Create(CultureInfo.InvariantCulture, $"{g.Key} × {g.Boxes.Count}"), g.Boxes, all))];
+        return [.. groups.Select(
+            g => Of(g.Boxes.Count == 1 ? g.Key : string.Create(CultureInfo.InvariantCulture, $"{g.Key} × {g.Boxes.Count}"),
+                g.Boxes, all))];
     }
 
     private Note Of(string words, List<Bounds> boxes, List<Bounds> small)
     {
         var free = new FreePlace(sheet, taken);
         var target = TargetIn(boxes, free);
-        var (width, height) = (lettering.Width(words, PageFlow.Points) + 2 * (InBox + AroundBox), Lettering.CapitalHeight(PageFlow.Points) * 1.6 + 2 * AroundBox);
+        var (width, height) = (lettering.Width(words, PageFlow.Points) + 2 * (InBox + AroundBox),
+            Lettering.CapitalHeight(PageFlow.Points) * 1.6 + 2 * AroundBox);
         var place = free.Clear(target, width, height, Near, pieces) ?? free.Clear(target, width, height, sheet.Width + sheet.Height, small)
             ?? free.Near(target, width, height) ?? FreePlace.Around(target, width, height);
         taken.Add(place);
@@ -41,7 +45,8 @@ internal sealed class Callouts(Lettering lettering, Bounds sheet, IReadOnlyList<
     {
         var middle = boxes[boxes.Count / 2].Centre;
         var points = boxes.OrderBy(b => Math.Pow(b.Centre.X - middle.X, 2) + Math.Pow(b.Centre.Y - middle.Y, 2))
-            .SelectMany(b => FreePlace.Ends.SelectMany(x => FreePlace.Ends.Select(y => new Point(b.Left + b.Width * x, b.Top + b.Height * y))));
+            .SelectMany(b => FreePlace.Ends.SelectMany(
+                x => FreePlace.Ends.Select(y => new Point(b.Left + b.Width * x, b.Top + b.Height * y))));
         return points.Where(free.IsFree).Cast<Point?>().FirstOrDefault() ?? middle;
     }
 

@@ -1,7 +1,9 @@
 using System.Globalization;
+using Sketch.Cutting.Model;
+using Sketch.Planning.CutSteps;
 using Sketch.Shapes;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Diagrams;
 
 /// <summary>Numbers of the steps, each on the cuts that it makes.</summary>
 /// <param name="lettering">The letters.</param>
@@ -13,7 +15,8 @@ internal sealed class CutNumbers(Lettering lettering, Bounds sheet, DrawnScale s
     private const double Around = 0.75;
     private const double RoundEnds = 0.6;
 
-    // Where cuts are shorter than this, the numbers of all would hide the pieces; one number then serves the cuts of its step so near to it.
+    // Where cuts are shorter than this, the numbers of all would hide the pieces; one number then serves the cuts of its step so near to
+    // it.
     private const double ShortCut = 14;
     private const double SameStepNear = 16;
 
@@ -41,14 +44,15 @@ internal sealed class CutNumbers(Lettering lettering, Bounds sheet, DrawnScale s
     }
 
     // On the cut where that is free, else beside it with a line to it; a cut amid others of its step is numbered by theirs.
-    private void Number(int step, Cutting.Cut cut)
+    private void Number(int step, Cut cut)
     {
         var words = step.ToString(CultureInfo.InvariantCulture);
         var height = Lettering.CapitalHeight(PageFlow.Points) + 2 * Around;
         var width = Math.Max(height, lettering.Width(words, PageFlow.Points) + 2 * Around + RoundEnds);
         var (from, to) = (scale.Of(cut.From), scale.Of(cut.To));
         var length = Math.Max(to.X - from.X, to.Y - from.Y);
-        var isSaid = _numbers.Exists(n => n.Step == step && n.Number.Box.Grow(SameStepNear).Overlaps(FreePlace.Around(On(0.5), width, height)));
+        var isSaid = _numbers.Exists(
+            n => n.Step == step && n.Number.Box.Grow(SameStepNear).Overlaps(FreePlace.Around(On(0.5), width, height)));
         if (isSaid && length < ShortCut)
         {
             return;

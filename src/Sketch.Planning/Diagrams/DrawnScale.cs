@@ -1,7 +1,7 @@
 using Sketch.Shapes;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Diagrams;
 
 /// <summary>From places on a sheet of paper to places in its drawing.</summary>
 /// <param name="Factor">Millimetres drawn for a millimetre of paper.</param>

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using Sketch.Shapes;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Diagrams;
 
-/// <summary>Looks for the nearest place where something can stand clear of what is written already. Lengths are millimetres of the drawing.</summary>
+/// <summary>
+/// Looks for the nearest place where something can stand clear of what is written already. Lengths are millimetres of the drawing.
+/// </summary>
 /// <param name="sheet">What it stays within.</param>
 /// <param name="taken">What is written already.</param>
 internal sealed class FreePlace(Bounds sheet, IReadOnlyList<Bounds> taken)
@@ -15,8 +17,8 @@ internal sealed class FreePlace(Bounds sheet, IReadOnlyList<Bounds> taken)
     private const double Step = 1.5;
 
     /// <summary>
-    /// The free box nearest to a point, in rings of sixteen directions: rather one whose line to the point crosses nothing written, else any; null
-    /// when there is none.
+    /// The free box nearest to a point, in rings of sixteen directions: rather one whose line to the point crosses nothing written, else
+    /// any; null when there is none.
     /// </summary>
     /// <param name="target">The point; the box does not cover it.</param>
     /// <param name="width">The box's width in millimetres, as all that follows.</param>
@@ -24,10 +26,13 @@ internal sealed class FreePlace(Bounds sheet, IReadOnlyList<Bounds> taken)
     public Bounds? Near(Point target, double width, double height)
     {
         var reach = sheet.Width + sheet.Height;
-        return Clear(target, width, height, reach, []) ?? Places(target, width, height, reach).Where(IsFree).Cast<Bounds?>().FirstOrDefault();
+        return Clear(target, width, height, reach, [])
+            ?? Places(target, width, height, reach).Where(IsFree).Cast<Bounds?>().FirstOrDefault();
     }
 
-    /// <summary>The free box nearest to a point that a line joins to it without crossing anything written; null when there is none.</summary>
+    /// <summary>
+    /// The free box nearest to a point that a line joins to it without crossing anything written; null when there is none.
+    /// </summary>
     /// <param name="target">The point.</param>
     /// <param name="width">The box's width.</param>
     /// <param name="height">Its height.</param>

@@ -1,8 +1,8 @@
 using Sketch.Drawing;
 using Sketch.Shapes;
-using Sketch.Surroundings;
+using Sketch.World;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Diagrams;
 
 /// <summary>Where a line of words stands on its place.</summary>
 internal enum Alignment
@@ -18,7 +18,7 @@ internal enum Alignment
 }
 
 /// <summary>Draws words as outlines of the tool's own font, so that a page is the same on every machine.</summary>
-internal sealed class Lettering(ISurroundings surroundings)
+internal sealed class Lettering(IWorld world)
 {
     // A point is 1/72 in; a capital of the tool's font is 0.727 of the letter size high, as its OS/2 table says.
     private const double CapitalPerPoint = 25.4 / 72 * 0.727;
@@ -58,7 +58,8 @@ internal sealed class Lettering(ISurroundings surroundings)
     /// <summary>Parts words into lines that are at most so wide; a longer word stands alone.</summary>
     public IEnumerable<string> Wrap(string words, double points, double width)
     {
-        // Word by word, since shaping each beginning of a line anew would take as long as drawing the page; a line is measured when it is full.
+        // Word by word, since shaping each beginning of a line anew would take as long as drawing the page; a line is measured when it is
+        // full.
         var blank = Blank * CapitalHeight(points);
         var parts = words.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (parts.Sum(w => Width(w, points) + blank) < width * NearlyFits && Width(words, points) <= width)
@@ -89,7 +90,7 @@ internal sealed class Lettering(ISurroundings surroundings)
     {
         if (!_shaped.TryGetValue(words, out var shaped))
         {
-            var outline = Coarser(surroundings.ShapeWords(words.ReplaceLineEndings(" "), null, "", out _)?.Outline ?? new([]));
+            var outline = Coarser(world.ShapeWords(words.ReplaceLineEndings(" "), null, "", out _)?.Outline ?? new([]));
             shaped = _shaped[words] = (outline.ToSvgPath(), outline.Contours.IsEmpty ? default : outline.Bounds);
         }
 
@@ -100,7 +101,8 @@ internal sealed class Lettering(ISurroundings surroundings)
     private static Outline Coarser(Outline outline)
     {
         return new([.. outline.Contours.Select(c => new Contour(
-            Round(c.Start), [.. c.Segments.Select(s => s with { Control1 = Round(s.Control1), Control2 = Round(s.Control2), End = Round(s.End) })]))]);
+            Round(c.Start), [.. c.Segments.Select(
+                s => s with { Control1 = Round(s.Control1), Control2 = Round(s.Control2), End = Round(s.End) })]))]);
 
         static Point Round(Point point) => new(Math.Round(point.X, 2), Math.Round(point.Y, 2));
     }

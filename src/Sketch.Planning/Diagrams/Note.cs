@@ -1,6 +1,6 @@
 using Sketch.Shapes;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Diagrams;
 
 /// <summary>A word or two in a box of their own on a diagram.</summary>
 /// <param name="Words">The words.</param>

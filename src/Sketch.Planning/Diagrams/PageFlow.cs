@@ -1,8 +1,9 @@
 using Sketch.Drawing;
+using Sketch.Planning.Summary;
 using Sketch.Shapes;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Diagrams;
 
 /// <summary>Lets headings, sentences, tables and drawings flow down pages; each page is a picture of its true size.</summary>
 internal sealed class PageFlow
@@ -87,14 +88,16 @@ internal sealed class PageFlow
     }
 
     /// <summary>
-    /// A part of a report, a little below the one before. It begins a new page if that keeps it whole; one longer than a page keeps at least its heading and sentences with the
-    /// first row of its table.
+    /// A part of a report, a little below the one before. It begins a new page if that keeps it whole; one longer than a page keeps at
+    /// least its heading and sentences with the first row of its table.
     /// </summary>
     public void Section(ReportSection section)
     {
-        var table = section.Table is null ? null : new TableLines(section.Table, _lettering, Points, Width - (section.Table.Columns.Length - 1) * ColumnGap);
+        var table = section.Table is null
+            ? null : new TableLines(section.Table, _lettering, Points, Width - (section.Table.Columns.Length - 1) * ColumnGap);
         var sentences = section.Sentences.SelectMany(s => Wrapped(s, Width)).ToList();
-        var beginning = _lettering.Wrap(section.Heading, HeadingPoints, Width).Count() * HeadingHeight + AfterHeading + HeightOf(sentences.Count);
+        var beginning = _lettering.Wrap(section.Heading, HeadingPoints, Width)
+            .Count() * HeadingHeight + AfterHeading + HeightOf(sentences.Count);
         var whole = GapHeight + beginning + HeightOf(table, table?.Rows.Count);
         Need(whole <= Height ? whole : Math.Min(Height, GapHeight + beginning + HeightOf(table, 1)));
         Gap();
@@ -123,7 +126,7 @@ internal sealed class PageFlow
     /// <summary>Space between parts; none at the head of a page.</summary>
     public void Gap() => _top += _svg is null || _top == Margin ? 0 : GapHeight;
 
-    /// <summary>Lines in two columns; what the page does not hold goes on on the next, beneath the same heading.</summary>
+    /// <summary>Lines in two columns; what the page does not hold continues on the next, beneath the same heading.</summary>
     public void Columns(string heading, IReadOnlyList<string> first, IReadOnlyList<string> second, double firstWidth)
     {
         for (var i = 0; i < Math.Max(first.Count, second.Count); i++)
@@ -225,7 +228,8 @@ internal sealed class PageFlow
         if (_svg is null)
         {
             _svg = SvgWriter.Sheet(_page, _inInches, _title);
-            _svg.Open("rect").Attribute("width", _page.Width.Millimetres).Attribute("height", _page.Height.Millimetres).Attribute("fill", "#ffffff").Close();
+            _svg.Open("rect").Attribute("width", _page.Width.Millimetres).Attribute("height", _page.Height.Millimetres)
+                .Attribute("fill", "#ffffff").Close();
             _top = _head = Margin;
         }
     }

@@ -1,8 +1,9 @@
 using Sketch.Drawing;
+using Sketch.Planning.CutSteps;
 using Sketch.Shapes;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Diagrams;
 
 /// <summary>What is written on the pieces and leftovers of a sheet.</summary>
 /// <param name="work">The sheet.</param>
@@ -17,7 +18,9 @@ internal sealed class PieceLabels(SheetWork work, LengthFormat lengths, Letterin
     private readonly HashSet<string> _named = [];
     private readonly List<(string[] Lines, Bounds Place, string Colour)> _labels = [];
 
-    /// <summary>Labels a piece with its letter, the first of each size with more; false when it is too small for one clear of the cuts' numbers.</summary>
+    /// <summary>
+    /// Labels a piece with its letter, the first of each size with more; false when it is too small for one clear of the cuts' numbers.
+    /// </summary>
     public bool AddPiece(string key, Bounds piece)
     {
         var pieces = work.Pieces.First(p => p.Key == key);
@@ -39,7 +42,8 @@ internal sealed class PieceLabels(SheetWork work, LengthFormat lengths, Letterin
     public void AddLeftover(Size leftover, Bounds box)
     {
         var size = lengths.Text(leftover);
-        string[][] forms = [["left over", size], [$"left over {size}"], [size], size.Replace(" x ", " x\n", StringComparison.Ordinal).Split('\n')];
+        string[][] forms = [["left over", size], [$"left over {size}"], [size], size.Replace(" x ", " x\n", StringComparison.Ordinal)
+            .Split('\n')];
         _ = forms.Any(f => Fits(box, f, Quiet));
     }
 
@@ -51,7 +55,8 @@ internal sealed class PieceLabels(SheetWork work, LengthFormat lengths, Letterin
             svg.Open("g").Attribute("fill", colour);
             for (var i = 0; i < lines.Length; i++)
             {
-                lettering.Write(svg, lines[i], place.Centre.X, place.Top + Lettering.CapitalHeight(PageFlow.Points) * 1.2 + i * LineSpacing, PageFlow.Points, Alignment.Centre);
+                lettering.Write(svg, lines[i], place.Centre.X, place.Top + Lettering.CapitalHeight(PageFlow.Points) * 1.2
+                    + i * LineSpacing, PageFlow.Points, Alignment.Centre);
             }
 
             svg.Close();
@@ -61,16 +66,19 @@ internal sealed class PieceLabels(SheetWork work, LengthFormat lengths, Letterin
     // Finds room for lines in a box where they are clear of the cuts' numbers: in its middle, else nearer to an edge.
     private bool Fits(Bounds box, string[] lines, string colour = PageFlow.Ink)
     {
-        var (width, height) = (lines.Max(l => lettering.Width(l, PageFlow.Points)) + 1.2, (lines.Length - 1) * LineSpacing + Lettering.CapitalHeight(PageFlow.Points) * 1.4);
+        var (width, height) = (lines.Max(l => lettering.Width(l, PageFlow.Points)) + 1.2, (lines.Length - 1) * LineSpacing
+            + Lettering.CapitalHeight(PageFlow.Points) * 1.4);
         var (spareX, spareY) = (box.Width - width, box.Height - height);
         if (spareX < 0 || spareY < 0)
         {
             return false;
         }
 
-        foreach (var (x, y) in new[] { (0.5, 0.5), (0.5, 0.8), (0.5, 0.2), (0.8, 0.5), (0.2, 0.5), (1.0, 1.0), (1.0, 0.0), (0.0, 1.0), (0.0, 0.0) })
+        foreach (var (x, y) in new[] { (0.5, 0.5), (0.5, 0.8), (0.5, 0.2), (0.8, 0.5), (0.2, 0.5), (1.0, 1.0), (1.0, 0.0), (0.0, 1.0),
+            (0.0, 0.0) })
         {
-            var place = new Bounds(box.Left + spareX * x, box.Top + spareY * y, box.Left + spareX * x + width, box.Top + spareY * y + height);
+            var place = new Bounds(box.Left + spareX * x, box.Top + spareY * y, box.Left + spareX * x + width, box.Top + spareY * y
+                + height);
             if (taken.Exists(t => t.Overlaps(place)))
             {
                 continue;

@@ -1,11 +1,14 @@
 using System.Collections.Immutable;
 using Sketch.Drawing;
 using Sketch.Panels;
+using Sketch.Planning.CutSteps;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Summary;
 using Sketch.Stationery;
-using Sketch.Surroundings;
 using Sketch.Units;
+using Sketch.World;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Diagrams;
 
 /// <summary>A plan as pages to print: letter for a batch in inches, A4 for a metric one.</summary>
 public sealed class PlanPages
@@ -21,10 +24,10 @@ public sealed class PlanPages
 
     /// <summary>Pages of a plan.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="surroundings">Has the font.</param>
-    public PlanPages(BatchPlan plan, ISurroundings surroundings)
+    /// <param name="world">Has the font.</param>
+    public PlanPages(BatchPlan plan, IWorld world)
     {
-        (_plan, _lettering) = (plan, new(surroundings));
+        (_plan, _lettering) = (plan, new(world));
         _inInches = plan.Files.Batch.Units == UnitSystem.Inches;
         _lengths = plan.Files.Batch.Units.Format();
         Work = [.. plan.Papers.SelectMany(p => SheetWork.Of(plan, p))];
@@ -47,7 +50,9 @@ public sealed class PlanPages
         return flow.Finish();
     }
 
-    /// <summary>One stack of sheets: the diagram, the steps and what the pieces are for; the text stands on a page of its own where it is long.</summary>
+    /// <summary>
+    /// One stack of sheets: the diagram, the steps and what the pieces are for; the text stands on a page of its own where it is long.
+    /// </summary>
     public IReadOnlyList<string> Sheet(SheetWork work)
     {
         var flow = Flow(work.Heading(_lengths));
@@ -55,9 +60,11 @@ public sealed class PlanPages
         flow.Paragraph(Notes(work));
         flow.Gap();
         var steps = work.Steps.SelectMany(s => flow.Wrapped($"{s.Number}. {s.Text(_lengths)}", StepsWidth)).ToList();
-        var legend = work.Pieces.SelectMany(p => flow.Wrapped($"{p.Key} {p.Text(_lengths)}", flow.Width - StepsWidth - PageFlow.ColumnGap)).ToList();
+        var legend = work.Pieces.SelectMany(p => flow.Wrapped($"{p.Key} {p.Text(_lengths)}", flow.Width - StepsWidth - PageFlow.ColumnGap))
+            .ToList();
         var room = flow.Left - PageFlow.HeightOf(Math.Max(steps.Count, legend.Count) + 1);
-        var isOnOnePage = room >= Math.Min(SmallestDrawing, flow.Width * work.Layout.Stock.Height.Millimetres / work.Layout.Stock.Width.Millimetres);
+        var isOnOnePage = room >= Math.Min(
+            SmallestDrawing, flow.Width * work.Layout.Stock.Height.Millimetres / work.Layout.Stock.Width.Millimetres);
         var scale = ScaleFor(work.Layout.Stock, flow.Width, isOnOnePage ? room : flow.Left);
         flow.Drawing(work.Layout.Stock.Height.Millimetres * scale, svg => SheetDrawing.Draw(work, _lengths, _lettering, svg, scale));
         flow.Gap();
@@ -83,11 +90,14 @@ public sealed class PlanPages
 
     private string Notes(SheetWork work)
     {
-        var upright = _plan.Papers.First(p => p.Order.Paper == work.Paper).Order.Stock is { Upright: true } ? " Its print stands upright: lay it with the top of the print up." : "";
-        return $"{_plan.Files.Batch.Title}. Front side up, cut in the order of the numbers; a setting is the distance of the blade from the left or upper edge of the part in hand{(_lengths.Metric ? ", in millimetres" : "")}.{upright}";
+        var upright = _plan.Papers.First(p => p.Order.Paper == work.Paper).Order.Stock is { Upright: true }
+            ? " Its print stands upright: lay it with the top of the print up." : "";
+        return $"{_plan.Files.Batch.Title}. Front side up, cut in the order of the numbers; a setting is the distance of the blade "
+            + $"from the left or upper edge of the part in hand{(_lengths.Metric ? ", in millimetres" : "")}.{upright}";
     }
 
-    private PageFlow Flow(string title) => new(NamedSizes.FindSheet(null, _inInches ? "letter" : "A4").Found!.Size, _inInches, title, _lettering);
+    private PageFlow Flow(string title) =>
+        new(NamedSizes.FindSheet(null, _inInches ? "letter" : "A4").Found!.Size, _inInches, title, _lettering);
 
     private static double ScaleFor(Size stock, double width, double height) =>
         Math.Min(LargestScale, Math.Min(width / stock.Width.Millimetres, height / stock.Height.Millimetres));

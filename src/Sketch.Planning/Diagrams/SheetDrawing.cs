@@ -1,12 +1,14 @@
 using Sketch.Drawing;
+using Sketch.Planning.CutSteps;
+using Sketch.Planning.Plans;
 using Sketch.Shapes;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Diagrams;
 
 /// <summary>
-/// A sheet as it lies before the cutter, in true proportions: every piece with its letter, the first of each size with name and size too, and
-/// every cut with the number of its step.
+/// A sheet as it lies before the cutter, in true proportions: every piece with its letter, the first of each size with name and size too,
+/// and every cut with the number of its step.
 /// </summary>
 internal sealed class SheetDrawing
 {
@@ -29,7 +31,8 @@ internal sealed class SheetDrawing
     private readonly List<Bounds> _taken = [];
 
     private SheetDrawing(SheetWork work, LengthFormat lengths, Lettering lettering, SvgWriter svg, DrawnScale scale) =>
-        (_work, _lengths, _lettering, _svg, _scale, _sheet) = (work, lengths, lettering, svg, scale, scale.Of(new Rect(default, default, work.Layout.Stock.Width, work.Layout.Stock.Height)));
+        (_work, _lengths, _lettering, _svg, _scale, _sheet) =
+            (work, lengths, lettering, svg, scale, scale.Of(new Rect(default, default, work.Layout.Stock.Width, work.Layout.Stock.Height)));
 
     /// <summary>Draws into an open element, the sheet's upper left corner at 0, 0.</summary>
     /// <param name="work">The sheet.</param>
@@ -62,7 +65,8 @@ internal sealed class SheetDrawing
         Frame();
         var numbers = new CutNumbers(_lettering, _sheet, _scale, _taken).Of(_work.Steps);
         var labels = new PieceLabels(_work, _lengths, _lettering, _taken);
-        var small = layout.Pieces.Select(p => (Key: _work.KeyOf(p.Place.Size), Box: _scale.Of(p.Place))).Where(p => !labels.AddPiece(p.Key, p.Box)).ToList();
+        var small = layout.Pieces.Select(p => (Key: _work.KeyOf(p.Place.Size), Box: _scale.Of(p.Place)))
+            .Where(p => !labels.AddPiece(p.Key, p.Box)).ToList();
         foreach (var leftover in layout.Leftovers.Where(l => Length.Min(l.Width, l.Height) >= BatchPlan.SmallestUse))
         {
             labels.AddLeftover(leftover.Size, _scale.Of(leftover));
@@ -92,7 +96,8 @@ internal sealed class SheetDrawing
     private void Box(Rect rect, string fill)
     {
         var bounds = _scale.Of(rect);
-        _svg.Open("rect").Attribute("x", bounds.Left).Attribute("y", bounds.Top).Attribute("width", bounds.Width).Attribute("height", bounds.Height)
+        _svg.Open("rect").Attribute("x", bounds.Left).Attribute("y", bounds.Top).Attribute("width", bounds.Width)
+            .Attribute("height", bounds.Height)
             .Attribute("fill", fill).Close();
     }
 
@@ -109,14 +114,16 @@ internal sealed class SheetDrawing
         if (note.Target is { } target)
         {
             Line(target, note.Box.Centre, ThinLine);
-            _svg.Open("circle").Attribute("cx", target.X).Attribute("cy", target.Y).Attribute("r", DotRadius).Attribute("fill", Ink).Close();
+            _svg.Open("circle").Attribute("cx", target.X).Attribute("cy", target.Y).Attribute("r", DotRadius).Attribute("fill", Ink)
+                .Close();
         }
     }
 
     private void Boxed(Note note, string fill, string colour, double radius)
     {
         var box = note.Box;
-        _svg.Open("rect").Attribute("x", box.Left).Attribute("y", box.Top).Attribute("width", box.Width).Attribute("height", box.Height).Attribute("rx", radius)
+        _svg.Open("rect").Attribute("x", box.Left).Attribute("y", box.Top).Attribute("width", box.Width).Attribute("height", box.Height)
+            .Attribute("rx", radius)
             .Attribute("fill", fill).Attribute("stroke", Ink).Attribute("stroke-width", ThinLine).Close();
         _svg.Open("g").Attribute("fill", colour);
         _lettering.WriteCentred(_svg, note.Words, box.Centre, Points);

@@ -1,4 +1,6 @@
-namespace Sketch.Planning;
+using Sketch.Planning.Summary;
+
+namespace Sketch.Planning.Diagrams;
 
 /// <summary>A table broken into lines so that it is no wider than a page.</summary>
 internal sealed class TableLines
@@ -18,7 +20,8 @@ internal sealed class TableLines
         Head = Break(table.Columns);
         Rows = [.. table.Rows.Select(r => Break(r))];
 
-        List<string>[] Break(IReadOnlyList<string> cells) => [.. cells.Select((c, i) => lettering.Wrap(c, points, Widths[i] + Rounding).ToList())];
+        List<string>[] Break(IReadOnlyList<string> cells) =>
+            [.. cells.Select((c, i) => lettering.Wrap(c, points, Widths[i] + Rounding).ToList())];
     }
 
     /// <summary>Widths of the columns.</summary>

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
-using Sketch.Cutting;
+using Sketch.Cutting.Model;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Supplies;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Plans;
 
 /// <summary>How everything of one paper is cut.</summary>
 /// <param name="Order">What is asked for.</param>
@@ -10,7 +12,7 @@ namespace Sketch.Planning;
 /// <param name="Plan">The layouts, with pieces of any paper that found room in what they leave.</param>
 public sealed record PaperPlan(PaperOrder Order, CuttingProblem Problem, CuttingPlan Plan)
 {
-    /// <summary>Sheets missing on the shelf.</summary>
+    /// <summary>Sheets missing in the stash.</summary>
     public int Short => Plan.Short(Order.Sheet);
 }
 
@@ -28,7 +30,7 @@ public sealed record BatchPlan(
     ImmutableDictionary<string, PieceOrder> Pieces)
 {
     /// <summary>What to do where the shelf is not enough.</summary>
-    public Advice Advice { get; init; } = Advice.None;
+    public PlanAdvice Advice { get; init; } = PlanAdvice.None;
 
     /// <summary>Cards that all lines together make, without those that are left out for their mistakes.</summary>
     public long Cards => Files.Cards;

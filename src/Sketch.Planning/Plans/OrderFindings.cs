@@ -1,12 +1,14 @@
 using System.Collections.Immutable;
 using Sketch.Cutting;
+using Sketch.Cutting.Model;
 using Sketch.Diagnostics;
 using Sketch.Panels;
-using Sketch.Syntax;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Supplies;
 using Sketch.Text;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Plans;
 
 /// <summary>Reports what is wrong with the orders of a batch, whichever way its sheets are cut.</summary>
 internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
@@ -14,7 +16,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
     private readonly LengthFormat _lengths = files.Batch.Units.Format();
 
     /// <summary>Adds all findings that need no plan.</summary>
-    public static void Tell(BatchFiles files, FindingBag findings)
+    public static void Report(BatchFiles files, FindingBag findings)
     {
         var book = OrderBook.Of(files, findings);
         var orders = new OrderFindings(files, findings);
@@ -58,7 +60,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         }
         else if (over == 0)
         {
-            findings.Add(FindingCatalogue.CardsAddUp, place, $"{sum}; {designs} exactly {files.Cards}, with none over.",
+            findings.Add(FindingCatalogue.CardsAddUp, place, $"{sum}; {designs} exactly {files.Cards}, with none to spare.",
                 batch.Spare == 0 ? "Write spare 1 to allow for a card that goes wrong." : "Nothing needs to change.");
         }
         else
@@ -77,7 +79,8 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
             var turned = paper.Stock is { Upright: true } || piece.Upright ? ", which is not turned" : "";
             findings.Add(FindingCatalogue.FitsNowhere, piece.Location,
                 $"{Called(piece)}, {_lengths.Text(piece.Size)}{turned}, is larger than a sheet of {paper.Paper}, "
-                + $"{_lengths.Text(paper.Sheet.Usable.Size)} without its trim; {misfit.Count} {(misfit.Count == 1 ? "is" : "are")} left out.",
+                + $"{_lengths.Text(paper.Sheet.Usable.Size)} without its trim; {misfit.Count} {(misfit.Count == 1 ? "is" : "are")} "
+                + "left out.",
                 "Make it smaller, join it from two pieces, or take a paper with larger sheets.");
         }
     }
@@ -94,10 +97,10 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
 
     /// <summary>What to do about a paper that the shelf does not have.</summary>
     public static string MissingPaperHint(BatchFiles files, PaperOrder paper) =>
-        files.Batch.Stash is null ? "Name the shelf: stash \"museum.stash\"."
+        files.Batch.Stash is null ? "Name the stash: stash \"museum.stash\"."
         : Nearest.Find(paper.Paper, files.Stash?.Papers.Select(p => p.Name) ?? []) is { } near ? $"Did you mean {near}?"
         : paper.Pieces[0].Design is null ? "Put it into the stash, or name another paper."
-        : "Put it into the stash, or another paper into its role under the make line.";
+        : "Add it to the stash, or give its role another paper under the make line.";
 
     /// <summary>Reports supplies that run short; nothing where the shelf cannot be read, for that is reported already.</summary>
     public void Shortages(ImmutableArray<SupplyNeed> supplies)
@@ -116,16 +119,19 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         }
 
         var place = need.Shares.IsEmpty ? files.Batch.Location : need.Shares[0].Design.Order.Location;
-        var what = $"{SupplyText.Named(need, _lengths)}: {SupplyText.Amount(need, need.Needed, _lengths)} {(need.IsEstimate ? "by estimate " : "")}needed";
+        var what = $"{SupplyText.Named(need, _lengths)}: {SupplyText.Amount(need, need.Needed, _lengths)} "
+            + $"{(need.IsEstimate ? "by estimate " : "")}needed";
         if (need.Stock.IsEmpty)
         {
-            findings.Add(FindingCatalogue.SupplyMissing, place, $"{what}, and the shelf has none.", "Put it into the stash, so that it can be counted.");
+            findings.Add(FindingCatalogue.SupplyMissing, place, $"{what}, and the stash has none.",
+                "Add it to the stash so that it can be counted.");
             return;
         }
 
         findings.Add(need.IsEstimate ? FindingCatalogue.EstimateShort : FindingCatalogue.SupplyShort, place,
-            $"{what}, {SupplyText.Amount(need, need.OnHand!.Value, _lengths)} on hand, so {SupplyText.Amount(need, need.Short, _lengths)} missing.",
-            files.Batch.CanSpare(1) ? "Buy more, or make fewer of the cards that take it." : "Buy more.");
+            $"{what}, {SupplyText.Amount(need, need.OnHand!.Value, _lengths)} on hand, so "
+                + $"{SupplyText.Amount(need, need.Short, _lengths)} missing.",
+            files.Batch.CanSpare(1) ? "Buy more, or make fewer of the cards that use it." : "Buy more.");
     }
 
     /// <summary>The line of the batch that first asks for something of this paper.</summary>

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
-using Sketch.Cutting;
+using Sketch.Cutting.Model;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Text;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Plans;
 
 /// <summary>Tells what a plan shows to be wrong or worth knowing.</summary>
 internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
@@ -16,7 +16,7 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
     /// <param name="plan">The plan.</param>
     /// <param name="noLeftover">Pieces of any offcut that found no room.</param>
     /// <param name="findings">Where to.</param>
-    public static void Tell(BatchPlan plan, ImmutableArray<UnplacedPieces> noLeftover, FindingBag findings)
+    public static void Report(BatchPlan plan, ImmutableArray<UnplacedPieces> noLeftover, FindingBag findings)
     {
         var orders = new OrderFindings(plan.Files, findings);
         var tell = new PlanFindings(plan, findings);
@@ -37,7 +37,9 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
         {
             if (!paper.Plan.IsProved)
             {
-                findings.Add(FindingCatalogue.NotProved, OrderFindings.PlaceOf(plan.Files, paper.Order), $"{paper.Order.Paper} takes {Counted.Of(paper.Plan.Sheets, "sheet")}; {paper.Plan.LowerBound} might do, which is not settled.", "Allow more time with --time.");
+                findings.Add(FindingCatalogue.NotProved, OrderFindings.PlaceOf(plan.Files, paper.Order),
+                    $"{paper.Order.Paper} takes {Counted.Of(paper.Plan.Sheets, "sheet")}; {paper.Plan.LowerBound} might be enough; "
+                        + "this is not proved.", "Allow more time with --time.");
             }
 
             return;
@@ -46,12 +48,15 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
         var needed = $"{paper.Order.Paper}: {Counted.Of(paper.Plan.Sheets, "sheet")} {(paper.Plan.Sheets == 1 ? "is" : "are")} needed";
         if (paper.Order.Stock is { } stock)
         {
-            findings.Add(FindingCatalogue.PaperShort, OrderFindings.PlaceOf(plan.Files, paper.Order), $"{needed} and {stock.Sheets} {(stock.Sheets == 1 ? "is" : "are")} on hand, so {paper.Short} {(paper.Short == 1 ? "is" : "are")} missing.", $"Buy {Counted.Of(paper.Short, "sheet")}, or see in the plan what would help.");
+            findings.Add(FindingCatalogue.PaperShort, OrderFindings.PlaceOf(plan.Files, paper.Order),
+                $"{needed} and {stock.Sheets} {(stock.Sheets == 1 ? "is" : "are")} on hand, so {paper.Short} "
+                    + $"{(paper.Short == 1 ? "is" : "are")} missing.",
+                        $"Buy {Counted.Of(paper.Short, "sheet")}, or see in the plan what would help.");
         }
         else
         {
             findings.Add(FindingCatalogue.PaperShort, OrderFindings.PlaceOf(plan.Files, paper.Order),
-                $"{needed}, {_lengths.Text(paper.Order.Sheet.Size)} each, and the shelf has no paper of that name.",
+                $"{needed}, {_lengths.Text(paper.Order.Sheet.Size)} each, and the stash has no paper of that name.",
                 OrderFindings.MissingPaperHint(plan.Files, paper.Order));
         }
     }
@@ -62,7 +67,8 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
         {
             var order = plan.Pieces[piece.Id];
             findings.Add(FindingCatalogue.NoLeftover, order.Location,
-                $"{OrderFindings.Called(order)}, {_lengths.Text(order.Size)}, may come from any offcut, and for {piece.Count} of {order.Count} no leftover is large enough.", "Name a paper for it, such as kraft.");
+                $"{OrderFindings.Called(order)}, {_lengths.Text(order.Size)}, may come from any offcut, and for {piece.Count} of "
+                    + $"{order.Count} no leftover is large enough.", "Name a paper for it, such as kraft.");
         }
     }
 }

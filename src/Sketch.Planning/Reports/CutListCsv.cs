@@ -1,9 +1,11 @@
 using System.Globalization;
 using System.Text;
 using Sketch.Panels;
+using Sketch.Planning.Diagrams;
+using Sketch.Planning.Plans;
 using Sketch.Reports;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Reports;
 
 /// <summary>All cuts of a plan as comma-separated values, a step a line; settings are decimal numbers in the batch's unit.</summary>
 public static class CutListCsv

@@ -1,17 +1,23 @@
 using System.Globalization;
 using System.Text;
 using Sketch.Panels;
+using Sketch.Planning.Diagrams;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Summary;
 using Sketch.Reports;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Reports;
 
 /// <summary>A plan as one page of HTML without scripts, that prints well and needs no other file.</summary>
 public static class PlanHtml
 {
     private const string Style = """
-        body { font: 12pt/1.4 system-ui, sans-serif; color: #1f1e1d; background: #fff; max-width: 19cm; margin: 1cm auto; padding: 0 0.5cm; }
-        h1 { font-size: 22pt; margin: 0 0 0.3em; } h2 { font-size: 15pt; margin: 1.2em 0 0.3em; } h3 { font-size: 13pt; margin: 1em 0 0.3em; }
-        table { border-collapse: collapse; margin: 0.5em 0; } th, td { text-align: left; padding: 0.15em 1em 0.15em 0; vertical-align: top; }
+        body { font: 12pt/1.4 system-ui, sans-serif; color: #1f1e1d; background: #fff;
+            max-width: 19cm; margin: 1cm auto; padding: 0 0.5cm; }
+        h1 { font-size: 22pt; margin: 0 0 0.3em; } h2 { font-size: 15pt; margin: 1.2em 0 0.3em; }
+            h3 { font-size: 13pt; margin: 1em 0 0.3em; }
+        table { border-collapse: collapse; margin: 0.5em 0; }
+            th, td { text-align: left; padding: 0.15em 1em 0.15em 0; vertical-align: top; }
         th { border-bottom: 1px solid #1f1e1d; } td.number, th.number { text-align: right; } svg { max-width: 100%; height: auto; }
         ol, ul { margin: 0.4em 0; padding-left: 2em; } h2, h3 { break-after: avoid; } tr, ul { break-inside: avoid; }
         .work { break-before: page; } @page { margin: 1.2cm; }
@@ -25,7 +31,10 @@ public static class PlanHtml
     {
         var title = Safe(plan.Files.Batch.Title);
         var html = new StringBuilder();
-        html.Append(CultureInfo.InvariantCulture, $"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<!-- Written by Sketch -->\n<meta name=\"viewport\" content=\"width=device-width\">\n<title>{title}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n<main>\n<h1>{title}</h1>\n");
+        html.Append(CultureInfo.InvariantCulture,
+            $"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<!-- Written by Sketch -->\n"
+                + $"<meta name=\"viewport\" content=\"width=device-width\">\n<title>{title}</title>\n<style>\n{Style}\n</style>\n"
+                + $"</head>\n<body>\n<main>\n<h1>{title}</h1>\n");
         return html.Append(Body(plan, pages)).Append("</main>\n</body>\n</html>\n").ToString();
     }
 
@@ -52,7 +61,9 @@ public static class PlanHtml
 
         foreach (var work in pages.Work)
         {
-            html.Append(CultureInfo.InvariantCulture, $"<section class=\"work\">\n<h2>{Safe(work.Heading(lengths))}</h2>\n{pages.Diagram(work, 180, 150)}<h3>Cuts in order</h3>\n<ol>\n");
+            html.Append(CultureInfo.InvariantCulture,
+                $"<section class=\"work\">\n<h2>{Safe(work.Heading(lengths))}</h2>\n{pages.Diagram(work, 180, 150)}<h3>Cuts in "
+                    + $"order</h3>\n<ol>\n");
             foreach (var step in work.Steps)
             {
                 html.Append(CultureInfo.InvariantCulture, $"<li>{Safe(step.Text(lengths))}</li>\n");
@@ -88,7 +99,8 @@ public static class PlanHtml
         {
             for (var i = 0; i < cells.Count; i++)
             {
-                html.Append(CultureInfo.InvariantCulture, $"<{open}{(table.IsNumeric(i) ? " class=\"number\"" : "")}>{Safe(cells[i])}</{close}>");
+                html.Append(CultureInfo.InvariantCulture,
+                    $"<{open}{(table.IsNumeric(i) ? " class=\"number\"" : "")}>{Safe(cells[i])}</{close}>");
             }
         }
     }

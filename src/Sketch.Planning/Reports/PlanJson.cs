@@ -1,18 +1,25 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using Sketch.Batches;
-using Sketch.Cutting;
+using Sketch.Cutting.Model;
 using Sketch.Diagnostics;
 using Sketch.Panels;
+using Sketch.Planning.Advice;
+using Sketch.Planning.CutSteps;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Supplies;
 using Sketch.Reports;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Reports;
 
 /// <summary>A plan as JSON.</summary>
 public static class PlanJson
 {
-    /// <summary>Writes the plan's object. A text that is no batch has null for the batch and its numbers; without a plan there are no papers.</summary>
+    /// <summary>
+    /// Writes the plan's object. A text that is no batch has null for the batch and its numbers; without a plan there are no papers.
+    /// </summary>
     /// <param name="json">Where to.</param>
     /// <param name="batch">The batch, or null.</param>
     /// <param name="plan">Its plan, or null.</param>
@@ -181,7 +188,8 @@ public static class PlanJson
             }
             else if (need.ByLength)
             {
-                json.WriteNumber(name, Math.Round((decimal)known / (metric ? Length.NanometresPerMillimetre : Length.NanometresPerInch), 6));
+                json.WriteNumber(name, Math.Round(
+                    (decimal)known / (metric ? Length.NanometresPerMillimetre : Length.NanometresPerInch), 6));
             }
             else
             {

@@ -1,8 +1,11 @@
 using System.Globalization;
 using Sketch.Panels;
+using Sketch.Planning.CutSteps;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Summary;
 using Sketch.Reports;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Reports;
 
 /// <summary>A plan in plain text: the summary, then the sheets of each paper with the cuts in order.</summary>
 public static class PlanText

@@ -1,6 +1,6 @@
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Supplies;
 
 /// <summary>
 /// How much foam or adhesive holds a piece: one strip along its longer side, two where it is at least 1 1/2 in across, and a foam pad for

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using Sketch.Panels;
-using Sketch.Shelf;
+using Sketch.Planning.Demand;
+using Sketch.Stashes;
 using Sketch.Stationery;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Supplies;
 
 /// <summary>Adds up what a batch needs besides paper.</summary>
 internal sealed class SupplyList
@@ -59,9 +60,11 @@ internal sealed class SupplyList
 
         var colour = face?.Paint is { } paint ? PaperUse.For(paint, design.Order, _stash).Name : null;
         var fitting = (_stash?.Supplies ?? []).Where(s => s.Kind == SupplyKind.Envelope && s.Size == size).ToImmutableArray();
-        var stock = fitting.Where(s => s.Name.Equals(colour, StringComparison.OrdinalIgnoreCase)).Concat(fitting).Take(1).ToImmutableArray();
+        var stock = fitting.Where(s => s.Name.Equals(colour, StringComparison.OrdinalIgnoreCase)).Concat(fitting).Take(1)
+            .ToImmutableArray();
         var name = stock.IsEmpty ? NamedSizes.Envelopes.FirstOrDefault(e => e.Size == size)?.Name ?? "envelope" : stock[0].Name;
-        Add(new(NeedKind.Envelope, name, null, size, false, stock, []) { IsExpected = face is not null || Counts(SupplyKind.Envelope) }, design, 1);
+        Add(new(NeedKind.Envelope, name, null, size, false, stock, []) { IsExpected = face is not null || Counts(SupplyKind.Envelope) },
+            design, 1);
     }
 
     private void AddFastening(Design design, ImmutableArray<Piece> ready)
@@ -73,8 +76,11 @@ internal sealed class SupplyList
             {
                 var stock = OnShelf(NeedKind.Foam, piece.Foam, null, null);
                 var byLength = stock.IsEmpty || stock[0].Long is not null;
-                Add(new(NeedKind.Foam, stock.IsEmpty ? "foam" : stock[0].Name, piece.Foam, null, byLength, stock, []) { IsExpected = Counts(SupplyKind.Foam) },
-                    design, byLength ? Fastening.Strips(piece.Box.Size).Nanometres : Fastening.Pads(piece.Box.Size), Fastening.Strips(piece.Box.Size).Nanometres);
+                Add(new(NeedKind.Foam, stock.IsEmpty
+                    ? "foam" : stock[0].Name, piece.Foam, null, byLength, stock, [])
+                { IsExpected = Counts(SupplyKind.Foam) },
+                    design, byLength ? Fastening.Strips(piece.Box.Size)
+                        .Nanometres : Fastening.Pads(piece.Box.Size), Fastening.Strips(piece.Box.Size).Nanometres);
             }
             else
             {
@@ -104,7 +110,8 @@ internal sealed class SupplyList
 
     private void Add(SupplyNeed need, Design design, long perCard, long strips = 0)
     {
-        var at = _needs.FindIndex(n => n.Kind == need.Kind && n.Measure == need.Measure && n.Size == need.Size && n.ByLength == need.ByLength
+        var at = _needs.FindIndex(
+            n => n.Kind == need.Kind && n.Measure == need.Measure && n.Size == need.Size && n.ByLength == need.ByLength
             && n.Name.Equals(need.Name, StringComparison.OrdinalIgnoreCase));
         if (at < 0)
         {

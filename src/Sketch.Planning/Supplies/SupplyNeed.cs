@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
-using Sketch.Shelf;
+using Sketch.Planning.Demand;
+using Sketch.Stashes;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Supplies;
 
 /// <summary>Kinds of thing that a batch needs besides paper.</summary>
 public enum NeedKind
@@ -44,11 +45,12 @@ public sealed record DesignShare(Design Design, long PerCard)
 /// <param name="Stock">What the shelf has of it; empty when it has none.</param>
 /// <param name="Shares">What each design takes.</param>
 public sealed record SupplyNeed(
-    NeedKind Kind, string Name, Length? Measure, Size? Size, bool ByLength, ImmutableArray<Supply> Stock, ImmutableArray<DesignShare> Shares)
+    NeedKind Kind, string Name, Length? Measure, Size? Size, bool ByLength, ImmutableArray<Supply> Stock,
+        ImmutableArray<DesignShare> Shares)
 {
     /// <summary>
-    /// Whether the shelf ought to have it: a card asks for it by name, or the shelf counts other things of its kind. Otherwise nothing is said
-    /// of what the shelf does not speak of.
+    /// Whether the shelf ought to have it: a card asks for it by name, or the shelf counts other things of its kind. Otherwise nothing is
+    /// said of what the shelf does not speak of.
     /// </summary>
     public bool IsExpected { get; init; }
 
@@ -60,7 +62,8 @@ public sealed record SupplyNeed(
 
     /// <summary>The same unit; null when the shelf does not say.</summary>
     public long? OnHand => Stock.IsEmpty ? IsExpected ? 0 : null
-        : Stock.All(s => ByLength ? s.Long is not null : s.Pieces is not null) ? Stock.Sum(s => ByLength ? s.Long!.Value.Nanometres : s.Pieces!.Value)
+        : Stock.All(s => ByLength ? s.Long is not null : s.Pieces is not null)
+        ? Stock.Sum(s => ByLength ? s.Long!.Value.Nanometres : s.Pieces!.Value)
         : null;
 
     /// <summary>The same unit; 0 when the shelf does not say how much there is.</summary>

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Sketch.Units;
 
-namespace Sketch.Planning;
+namespace Sketch.Planning.Supplies;
 
 /// <summary>How needs are written for people.</summary>
 internal static class SupplyText
@@ -14,14 +14,17 @@ internal static class SupplyText
     {
         var kind = need.Kind.ToString().ToLowerInvariant();
         var name = need.Name == kind ? kind : $"{kind} {need.Name}";
-        return need.Measure is { } measure ? $"{name} {(need.Kind == NeedKind.Foam ? LengthFormat.Millimetres(measure) : lengths.Written(measure))}" : name;
+        return need.Measure is { } measure
+            ? $"{name} {(need.Kind == NeedKind.Foam ? LengthFormat.Millimetres(measure) : lengths.Written(measure))}" : name;
     }
 
     /// <summary>How long and large all strips of a foam are.</summary>
     public static string Strips(SupplyNeed need, LengthFormat lengths)
     {
-        var (area, unit) = lengths.Metric ? (need.StripArea / 100, "square cm") : (need.StripArea / SquareMillimetresInInch, "square inches");
-        return $"Of {Named(need, lengths)}: {Amount(need with { ByLength = true }, need.Strips.Nanometres, lengths)} of strip {lengths.Text(Fastening.FoamStrip)} wide, {Math.Ceiling(area).ToString(CultureInfo.InvariantCulture)} {unit}.";
+        var (area, unit) = lengths.Metric
+            ? (need.StripArea / 100, "square cm") : (need.StripArea / SquareMillimetresInInch, "square inches");
+        return $"Of {Named(need, lengths)}: {Amount(need with { ByLength = true }, need.Strips.Nanometres, lengths)} of strip "
+            + $"{lengths.Text(Fastening.FoamStrip)} wide, {Math.Ceiling(area).ToString(CultureInfo.InvariantCulture)} {unit}.";
     }
 
     /// <summary>An amount with its unit: pieces, feet or metres; lengths rounded up to a tenth.</summary>

@@ -16,7 +16,8 @@ const { outputFiles, metafile } = await build({
 });
 
 // The packages carry their licences in files, which no bundler keeps.
-const packages = new Set(Object.keys(metafile.inputs).map((file) => /^node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(file)?.[1]).filter(Boolean));
+const packages = new Set(
+  Object.keys(metafile.inputs).map((file) => /^node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(file)?.[1]).filter(Boolean));
 const licences = [...packages].sort().map((name) => {
   const folder = join('node_modules', name);
   const file = readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));

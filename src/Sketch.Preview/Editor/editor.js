@@ -14,8 +14,8 @@ import { offer } from './offers.js';
 import { offset, replace } from './places.js';
 
 /**
- * Puts an editor into an element that has a height. Lines and columns count from 1, columns in UTF-16 units, ends exclusive; what lies outside
- * the text is moved into it. Line breaks are handed back as they came.
+ * Puts an editor into an element that has a height. Lines and columns count from 1, columns in UTF-16 units, ends exclusive; what lies
+ * outside the text is moved into it. Line breaks are handed back as they came.
  *
  * - `open(text, kind)` begins with another text, of a 'card' unless `kind` says 'stash' or 'batch': nothing to undo, no findings, no marks,
  *   the caret in front; silent.
@@ -26,12 +26,12 @@ import { offset, replace } from './places.js';
  *
  * @param label The name that a screen reader says.
  * @param nonce That of the page's content security policy, for styles.
- * @param words What is offered while typing: `starts`, a list for each kind of file, begin a line or follow a name's colon, `clauses` follow a
- *   comma, `papers` follow `of` and `ink`, beside the roles of the text. Nothing is offered without them.
+ * @param words What is offered while typing: `starts`, a list for each kind of file, begin a line or follow a name's colon, `clauses`
+ * follow a   comma, `papers` follow `of` and `ink`, beside the roles of the text. Nothing is offered without them.
  */
 export function createEditor(parent, { text = '', label = '', nonce = '', words, changed = () => {}, caretMoved = () => {} } = {}) {
   let lineBreak = breakOf(text);
-  let told = 1;
+  let reported = 1;
   let written = 'card';
   const whole = () => view.state.doc.sliceString(0, view.state.doc.length, lineBreak);
 
@@ -54,13 +54,14 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
     words ? autocompletion({ override: [offer(words, () => written)], selectOnOpen: false, icons: false }) : [],
     // Tab is left alone, so it leaves the editor; Ctrl-] and Ctrl-[ indent.
     keymap.of([...completionKeymap, ...searchKeymap, ...historyKeymap, ...defaultKeymap]),
-    EditorView.contentAttributes.of({ 'aria-label': label, tabindex: '0', spellcheck: 'false', autocapitalize: 'off', autocorrect: 'off', translate: 'no' }),
+    EditorView.contentAttributes.of(
+      { 'aria-label': label, tabindex: '0', spellcheck: 'false', autocapitalize: 'off', autocorrect: 'off', translate: 'no' }),
     theme,
     EditorView.updateListener.of((update) => {
       if (update.docChanged && !update.transactions.some((one) => one.annotation(fromOutside))) changed(whole());
       const line = update.state.doc.lineAt(update.state.selection.main.head).number;
-      if (line === told) return;
-      told = line;
+      if (line === reported) return;
+      reported = line;
       caretMoved(line);
     }),
   ];
@@ -72,14 +73,15 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
     open(value, kindOfFile = 'card') {
       lineBreak = breakOf(value);
       written = kindOfFile;
-      told = 1;
+      reported = 1;
       view.setState(begin(value));
       view.scrollDOM.scrollTo(0, 0);
     },
     replaceAll(value) {
       lineBreak = breakOf(value);
       const change = difference(view.state.doc.toString(), value.replace(/\r\n?/g, '\n'));
-      if (change) view.dispatch({ changes: change, annotations: [fromOutside.of(true), isolateHistory.of('full'), Transaction.userEvent.of('replace')] });
+      if (change) view.dispatch(
+        { changes: change, annotations: [fromOutside.of(true), isolateHistory.of('full'), Transaction.userEvent.of('replace')] });
     },
     apply(edit) {
       const from = offset(view.state.doc, edit.line, edit.column);
@@ -108,7 +110,7 @@ const fromOutside = Annotation.define();
 
 // The words of the search panel as the page writes them.
 const phrases = {
-  next: 'Next', previous: 'Previous', 'match case': 'Capitals matter', replace: 'Replace', 'replace all': 'Replace all', close: 'Close',
+  next: 'Next', previous: 'Previous', 'match case': 'Match case', replace: 'Replace', 'replace all': 'Replace all', close: 'Close',
 };
 
 function breakOf(text) {

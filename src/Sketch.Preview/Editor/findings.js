@@ -1,5 +1,6 @@
 import { RangeSet, StateField } from '@codemirror/state';
-import { EditorView, GutterMarker, ViewPlugin, activateHover, closeHoverTooltips, gutter, hasHoverTooltips, keymap } from '@codemirror/view';
+import { EditorView, GutterMarker, ViewPlugin, activateHover, closeHoverTooltips, gutter, hasHoverTooltips,
+  keymap } from '@codemirror/view';
 import { forEachDiagnostic, linter, nextDiagnostic, previousDiagnostic, setDiagnosticsEffect } from '@codemirror/lint';
 import { offset, replace } from './places.js';
 
@@ -14,16 +15,18 @@ export function diagnostic(doc, finding) {
     severity: finding.severity === 'note' ? 'info' : finding.severity,
     message: `${names[finding.severity]}: ${finding.message} ${finding.hint}`,
     renderMessage: () => {
-      const told = document.createElement('span');
-      told.append(sign(finding.severity), paragraph(`${names[finding.severity]}: ${finding.message}`, 'cm-message'), paragraph(finding.hint, 'cm-hint'));
-      return told;
+      const reported = document.createElement('span');
+      reported.append(sign(finding.severity), paragraph(`${names[finding.severity]}: ${finding.message}`, 'cm-message'),
+        paragraph(finding.hint, 'cm-hint'));
+      return reported;
     },
-    actions: typeof replacement === 'string' ? [{ name: actionName(replacement), apply: (view, at, end) => mend(view, at, end, replacement) }] : [],
+    actions: typeof replacement === 'string'
+      ? [{ name: actionName(replacement), apply: (view, at, end) => fix(view, at, end, replacement) }] : [],
   };
 }
 
 /** The button that was pressed vanishes, so the focus goes back to the text. */
-function mend(view, from, to, replacement) {
+function fix(view, from, to, replacement) {
   replace(view, from, to, replacement);
   view.focus();
 }
@@ -32,9 +35,9 @@ const names = { error: 'Error', warning: 'Warning', note: 'Note' };
 
 function actionName(replacement) {
   const shown = replacement.trim();
-  if (!shown) return 'Leave it out';
+  if (!shown) return 'Remove it';
   // What begins a line of its own goes before what is there.
-  if (shown.includes('\n')) return `Put in ${shown.slice(0, shown.indexOf('\n'))}`;
+  if (shown.includes('\n')) return `Insert ${shown.slice(0, shown.indexOf('\n'))}`;
   return `Change to ${shown.length > 40 ? `${shown.slice(0, 39)}…` : shown}`;
 }
 
@@ -112,11 +115,11 @@ const putAwayBehind = ViewPlugin.define((view) => {
 /** Tells a screen reader what the tooltip at the selection says. */
 function say(view) {
   const { from, to } = view.state.selection.main;
-  const told = [];
+  const reported = [];
   forEachDiagnostic(view.state, (found, start, end) => {
-    if (start <= to && end >= from) told.push(found.message);
+    if (start <= to && end >= from) reported.push(found.message);
   });
-  view.dispatch({ effects: EditorView.announce.of(told.join(' ')) });
+  view.dispatch({ effects: EditorView.announce.of(reported.join(' ')) });
   return true;
 }
 
@@ -144,7 +147,7 @@ const keys = [
 
 /**
  * Underlines, and a column with a sign for the worst finding of each line. A click on the sign, or Ctrl-Shift-M in the line, shows what was
- * found; F8 and Shift-F8 go from one finding to the next. Tab then leads to the button that mends it.
+ * found; F8 and Shift-F8 go from one finding to the next. Tab then leads to the button that fixes it.
  */
 export const findingTools = [
   linter(null),

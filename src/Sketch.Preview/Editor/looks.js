@@ -38,7 +38,8 @@ export const theme = EditorView.theme({
   '&': { height: '100%', color: ink, backgroundColor: paper },
   '&.cm-focused': { outline: 'none' },
   // Drawn above the gutters, which would cover an outline.
-  '&.cm-focused::after': { content: "''", position: 'absolute', inset: '0', border: `2px solid ${accent}`, pointerEvents: 'none', zIndex: '250' },
+  '&.cm-focused::after': { content: "''", position: 'absolute', inset: '0', border: `2px solid ${accent}`, pointerEvents: 'none',
+    zIndex: '250' },
   '.cm-scroller': { fontFamily: mono, lineHeight: '1.5' },
   '.cm-content': { caretColor: ink, padding: '0.4em 0' },
   '.cm-gutters': { color: quiet, backgroundColor: paper, borderRight: `1px solid ${line}` },
@@ -63,13 +64,15 @@ export const theme = EditorView.theme({
   '.cm-panels-bottom': { borderTop: `1px solid ${line}` },
   '.cm-panels button, .cm-tooltip button, .cm-button': button,
   '.cm-panels button:focus-visible, .cm-tooltip button:focus-visible, .cm-panels input:focus-visible': focused,
-  '.cm-textfield': { boxSizing: 'border-box', maxWidth: '100%', font: 'inherit', color: ink, backgroundColor: paper, border: `1px solid ${quiet}`, padding: '0.15em 0.4em' },
+  '.cm-textfield': { boxSizing: 'border-box', maxWidth: '100%', font: 'inherit', color: ink, backgroundColor: paper,
+    border: `1px solid ${quiet}`, padding: '0.15em 0.4em' },
   '.cm-panel.cm-search': { font: 'inherit', padding: '0.4em 2em 0.4em 0.5em' },
   '.cm-textfield::placeholder': { color: quiet, opacity: '1' },
   '.cm-panel.cm-search label': { font: 'inherit' },
   '.cm-panel.cm-search input[type=checkbox]': { width: '1em', height: '1em', verticalAlign: '-0.1em', accentColor: accent },
   // Patterns and several selections at once are for programmers.
-  '.cm-panel.cm-search label:has([name=re]), .cm-panel.cm-search label:has([name=word]), .cm-panel.cm-search button[name=select]': { display: 'none' },
+  '.cm-panel.cm-search label:has([name=re]), .cm-panel.cm-search label:has([name=word]), .cm-panel.cm-search button[name=select]': {
+    display: 'none' },
   '.cm-panel.cm-search [name=close]': { ...button, position: 'absolute', top: '0.3em', right: '0.3em', padding: '0 0.4em' },
   '.cm-searchMatch': { backgroundColor: 'transparent', outline: `1px solid ${accent}` },
   '.cm-searchMatch-selected': { outlineWidth: '2px', backgroundColor: tint(14) },

@@ -13,14 +13,15 @@ export function createEditor(parent, { text = '', label = '', nonce = '', change
   gutter.setAttribute('aria-hidden', 'true');
   const numbers = element('div', 'plain-numbers', gutter);
   const area = element('textarea', 'plain-text', root);
-  const attributes = { 'aria-label': label, spellcheck: 'false', autocapitalize: 'off', autocomplete: 'off', autocorrect: 'off', wrap: 'off' };
+  const attributes = { 'aria-label': label, spellcheck: 'false', autocapitalize: 'off', autocomplete: 'off', autocorrect: 'off',
+    wrap: 'off' };
   for (const [name, value] of Object.entries(attributes)) area.setAttribute(name, value);
   area.value = text;
 
   let lineBreak = breakOf(text);
   let known = { text: area.value, start: 0, end: 0 };
   let typing = '';
-  let told = 1;
+  let reported = 1;
   let findings = [];
   let marked = [0, 0];
   const past = [];
@@ -56,11 +57,11 @@ export function createEditor(parent, { text = '', label = '', nonce = '', change
     numbers.style.transform = `translateY(${-area.scrollTop}px)`;
   }
 
-  function tellCaret() {
+  function reportCaret() {
     known = { ...known, start: area.selectionStart, end: area.selectionEnd };
     const line = caretLine();
-    if (line === told) return;
-    told = line;
+    if (line === reported) return;
+    reported = line;
     caretMoved(line);
   }
 
@@ -94,7 +95,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', change
     typing = '';
     put(next.text, next.start, next.end);
     changed(whole());
-    tellCaret();
+    reportCaret();
     return true;
   }
 
@@ -104,7 +105,8 @@ export function createEditor(parent, { text = '', label = '', nonce = '', change
   function scrollTo(line) {
     const height = lineHeight();
     const top = (line - 1) * height;
-    if (top < area.scrollTop || top + height > area.scrollTop + area.clientHeight - height) area.scrollTop = Math.max(0, top - area.clientHeight / 3);
+    if (top < area.scrollTop || top + height > area.scrollTop + area.clientHeight - height) area.scrollTop =
+      Math.max(0, top - area.clientHeight / 3);
     drawGutter();
   }
 
@@ -115,11 +117,12 @@ export function createEditor(parent, { text = '', label = '', nonce = '', change
     else redo();
   });
   area.addEventListener('input', (event) => {
-    const goesOn = /^insert(?:Composition)?Text$/.test(event.inputType) && /\S/.test(event.data ?? '') ? 'letters' : event.inputType === 'deleteContentBackward' ? 'back' : '';
+    const goesOn = /^insert(?:Composition)?Text$/.test(event.inputType) && /\S/.test(event.data ?? '')
+      ? 'letters' : event.inputType === 'deleteContentBackward' ? 'back' : '';
     if (!step(goesOn)) return;
     drawGutter();
     changed(whole());
-    tellCaret();
+    reportCaret();
   });
   area.addEventListener('keydown', (event) => {
     const key = event.key.toLowerCase();
@@ -130,8 +133,8 @@ export function createEditor(parent, { text = '', label = '', nonce = '', change
     else undo();
   });
   area.addEventListener('scroll', () => { numbers.style.transform = `translateY(${-area.scrollTop}px)`; });
-  area.addEventListener('selectionchange', tellCaret);
-  for (const name of ['keyup', 'pointerup', 'focus']) area.addEventListener(name, tellCaret);
+  area.addEventListener('selectionchange', reportCaret);
+  for (const name of ['keyup', 'pointerup', 'focus']) area.addEventListener(name, reportCaret);
   area.addEventListener('pointerdown', () => { typing = ''; });
   drawGutter();
 
@@ -144,7 +147,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', change
       area.scrollTo(0, 0);
       known = { text: area.value, start: 0, end: 0 };
       typing = '';
-      told = 1;
+      reported = 1;
       findings = [];
       marked = [0, 0];
       past.length = 0;
@@ -160,7 +163,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', change
       const at = offset(line, column);
       put(fresh, at, at);
       step('');
-      tellCaret();
+      reportCaret();
     },
     apply(edit) {
       const from = offset(edit.line, edit.column);
@@ -169,7 +172,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', change
       put(area.value.slice(0, from) + fresh + area.value.slice(to), from + fresh.length, from + fresh.length);
       if (!step('')) return;
       changed(whole());
-      tellCaret();
+      reportCaret();
     },
     showFindings(list) {
       findings = list;
@@ -184,7 +187,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', change
       const at = offset(line, column);
       area.setSelectionRange(at, at);
       scrollTo(line);
-      tellCaret();
+      reportCaret();
     },
     focus: () => area.focus(),
     undo,
@@ -214,16 +217,20 @@ function addStyle(nonce) {
   style.dataset.plainEditor = '';
   if (nonce) style.nonce = nonce;
   style.textContent = `
-.plain-editor { display: flex; height: 100%; min-height: 6em; overflow: hidden; color: var(--ink, light-dark(#1f2328, #e8e6e1)); background: var(--paper, light-dark(#fff, #1c1e21)); }
-.plain-gutter { flex: none; overflow: hidden; color: var(--quiet, light-dark(#5c636b, #a3a8ae)); border-right: 1px solid var(--line, light-dark(#c9cdd2, #4a4e54)); }
+.plain-editor { display: flex; height: 100%; min-height: 6em; overflow: hidden;
+  color: var(--ink, light-dark(#1f2328, #e8e6e1)); background: var(--paper, light-dark(#fff, #1c1e21)); }
+.plain-gutter { flex: none; overflow: hidden; color: var(--quiet, light-dark(#5c636b, #a3a8ae));
+  border-right: 1px solid var(--line, light-dark(#c9cdd2, #4a4e54)); }
 .plain-numbers { padding: 0.4em 0; text-align: right; }
 .plain-numbers, .plain-text { font: inherit; font-family: var(--mono, ui-monospace, Consolas, Menlo, monospace); line-height: 1.5; }
 .plain-numbers > div { height: 1.5em; padding: 0 0.5em 0 0.7em; white-space: pre; }
-.plain-numbers > .is-marked { padding-left: 0.4em; border-left: 0.3em solid var(--accent, light-dark(#0b5cad, #7db8f5)); font-weight: bold; }
+.plain-numbers > .is-marked { padding-left: 0.4em; border-left: 0.3em solid var(--accent, light-dark(#0b5cad, #7db8f5));
+  font-weight: bold; }
 .plain-numbers > .has-error { color: var(--error, light-dark(#b3261e, #ff8f87)); }
 .plain-numbers > .has-warning { color: var(--warning, light-dark(#8a5000, #f2b45c)); }
 .plain-numbers > .has-note { color: var(--note, light-dark(#1d5fa6, #8fc1f7)); }
-.plain-text { flex: 1; min-width: 0; box-sizing: border-box; margin: 0; padding: 0.4em 0.5em; border: 0; resize: none; color: inherit; background: inherit; tab-size: 2; }
+.plain-text { flex: 1; min-width: 0; box-sizing: border-box; margin: 0; padding: 0.4em 0.5em; border: 0;
+  resize: none; color: inherit; background: inherit; tab-size: 2; }
 .plain-text:focus-visible { outline: 2px solid var(--accent, light-dark(#0b5cad, #7db8f5)); outline-offset: -2px; }
 `;
   document.head.append(style);

@@ -3,15 +3,16 @@ using System.Collections.Frozen;
 namespace Sketch.Preview.Folder;
 
 /// <summary>
-/// Whether a file can be carried to any system under its name: some take names that others do not (Microsoft Learn, "Naming files, paths, and
-/// namespaces").
+/// Whether a file can be carried to any system under its name: some take names that others do not (Microsoft Learn, "Naming files, paths,
+/// and namespaces").
 /// </summary>
 public static class CarriedName
 {
     private const string Forbidden = "/\\:?*\"<>|";
 
     private static readonly FrozenSet<string> Reserved =
-        new[] { "CON", "PRN", "AUX", "NUL" }.Concat(from device in new[] { "COM", "LPT" } from digit in "123456789¹²³" select $"{device}{digit}")
+        new[] { "CON", "PRN", "AUX", "NUL" }.Concat(
+            from device in new[] { "COM", "LPT" } from digit in "123456789¹²³" select $"{device}{digit}")
             .ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Why a file cannot be called this, and what to call it instead; empty when it can.</summary>
@@ -32,7 +33,8 @@ public static class CarriedName
 
     private static bool IsForbidden(char c) => Forbidden.Contains(c) || char.IsControl(c);
 
-    private static string Said(char forbidden) => char.IsControl(forbidden) ? "an invisible control character" : $"the character {forbidden}";
+    private static string Said(char forbidden) =>
+        char.IsControl(forbidden) ? "an invisible control character" : $"the character {forbidden}";
 
     /// <summary>A stem with a hyphen in place of whatever it cannot contain, and none at its ends.</summary>
     private static string Instead(string stem)

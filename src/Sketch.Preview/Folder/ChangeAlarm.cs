@@ -3,8 +3,8 @@ using System.Diagnostics;
 namespace Sketch.Preview.Folder;
 
 /// <summary>
-/// Wakes who waits as soon as the operating system tells of a change beneath a folder. It promises nothing: what systems offer to be told by
-/// is limited in number, says nothing of drives on other machines, and may end with the folder.
+/// Wakes who waits as soon as the operating system tells of a change beneath a folder. It promises nothing: what systems offer to be told
+/// by is limited in number, says nothing of drives on other machines, and may end with the folder.
 /// </summary>
 internal sealed class ChangeAlarm : IDisposable
 {
@@ -50,7 +50,11 @@ internal sealed class ChangeAlarm : IDisposable
         FileSystemWatcher? watcher = null;
         try
         {
-            watcher = new(_root) { IncludeSubdirectories = true, NotifyFilter = NotifyFilters.FileName | NotifyFilters.DirectoryName | NotifyFilters.LastWrite | NotifyFilters.Size };
+            watcher = new(_root)
+            {
+                IncludeSubdirectories = true,
+                NotifyFilter = NotifyFilters.FileName | NotifyFilters.DirectoryName | NotifyFilters.LastWrite | NotifyFilters.Size
+            };
             watcher.Changed += (_, change) => Ring(change.Name);
             watcher.Created += (_, change) => Ring(change.Name);
             watcher.Deleted += (_, change) => Ring(change.Name);
@@ -69,7 +73,8 @@ internal sealed class ChangeAlarm : IDisposable
             _watcher = watcher;
             watcher.EnableRaisingEvents = true;
         }
-        catch (Exception refused) when (refused is IOException or ArgumentException or UnauthorizedAccessException or PlatformNotSupportedException)
+        catch (Exception refused)
+            when (refused is IOException or ArgumentException or UnauthorizedAccessException or PlatformNotSupportedException)
         {
             Drop(watcher);
         }

@@ -33,7 +33,9 @@ public sealed record FileText(string Text, string Stamp, TextForm Form)
 /// <param name="HasReturns">Whether its lines end with a carriage return and a line feed.</param>
 public readonly record struct TextForm(bool HasMark, bool HasReturns)
 {
-    /// <summary>A text with line feeds for its line ends, as editors in a browser hold it. Form feeds and the separators of Unicode end no line.</summary>
+    /// <summary>
+    /// A text with line feeds for its line ends, as editors in a browser hold it. Form feeds and the separators of Unicode end no line.
+    /// </summary>
     public static string Plain(string text) => text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n');
 
     /// <summary>The bytes of a text in this form.</summary>

@@ -48,7 +48,8 @@ public static class FirstText
     private static string TitleOf(string name, string otherwise)
     {
         // Each of these quotes ends a title.
-        var words = Path.GetFileNameWithoutExtension(name).Split([' ', '-', '_', '"', '“', '”', '„'], StringSplitOptions.RemoveEmptyEntries);
+        var words = Path.GetFileNameWithoutExtension(name)
+            .Split([' ', '-', '_', '"', '“', '”', '„'], StringSplitOptions.RemoveEmptyEntries);
         var title = string.Join(' ', words);
         return title.Length == 0 ? otherwise : char.ToUpper(title[0], CultureInfo.InvariantCulture) + title[1..];
     }
@@ -56,7 +57,8 @@ public static class FirstText
     private static string? Beside(string name, IReadOnlyList<string> others, string ending)
     {
         var folder = name[..(name.LastIndexOf('/') + 1)];
-        return others.Where(o => o.StartsWith(folder, StringComparison.Ordinal) && !o[folder.Length..].Contains('/') && o.EndsWith(ending, StringComparison.OrdinalIgnoreCase))
+        return others.Where(o => o.StartsWith(folder, StringComparison.Ordinal) && !o[folder.Length..].Contains('/')
+            && o.EndsWith(ending, StringComparison.OrdinalIgnoreCase))
             .Select(o => o[folder.Length..]).FirstOrDefault();
     }
 }

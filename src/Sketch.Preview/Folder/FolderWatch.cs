@@ -9,14 +9,14 @@ namespace Sketch.Preview.Folder;
 /// </summary>
 public sealed class FolderWatch : IAsyncDisposable
 {
-    // How long it rests between two looks when nothing is told, and when something is: writing a file tells of several changes.
+    // How long it rests between two looks when nothing is reported, and when something is: writing a file tells of several changes.
     private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(400);
     private static readonly TimeSpan ShortRest = TimeSpan.FromMilliseconds(5);
 
     /// <summary>The most files that are looked at; changes of others are noticed when they are opened or saved.</summary>
     public const int LookLimit = 20_000;
 
-    // Looking takes at most a twentieth of one processor when nothing is told, however large the folder, and a fifth when much is.
+    // Looking takes at most a twentieth of one processor when nothing is reported, however large the folder, and a fifth when much is.
     private const int RestPerLook = 20;
     private const int ShortRestPerLook = 4;
 
@@ -27,9 +27,9 @@ public sealed class FolderWatch : IAsyncDisposable
     private readonly Task _watching;
     private Dictionary<string, (DateTime Written, long Length)> _seen;
 
-    /// <summary>Begins to watch: every change from now on is told.</summary>
+    /// <summary>Begins to watch: every change from now on is reported.</summary>
     /// <param name="folder">The folder.</param>
-    /// <param name="changed">Told the name of each file that changed, came or went, from any thread.</param>
+    /// <param name="changed">Reported the name of each file that changed, came or went, from any thread.</param>
     public FolderWatch(OpenedFolder folder, Action<string> changed)
     {
         (_folder, _changed) = (folder, changed);
@@ -57,7 +57,8 @@ public sealed class FolderWatch : IAsyncDisposable
             var start = Stopwatch.GetTimestamp();
             var now = Look();
             took = Stopwatch.GetElapsedTime(start);
-            foreach (var name in now.Where(f => !_seen.TryGetValue(f.Key, out var before) || before != f.Value).Select(f => f.Key).Concat(_seen.Keys.Where(n => !now.ContainsKey(n))))
+            foreach (var name in now.Where(f => !_seen.TryGetValue(f.Key, out var before) || before != f.Value).Select(f => f.Key)
+                .Concat(_seen.Keys.Where(n => !now.ContainsKey(n))))
             {
                 _changed(name);
             }

@@ -4,8 +4,8 @@ using Sketch.Output.Files;
 namespace Sketch.Preview.Folder;
 
 /// <summary>
-/// The folder that the page works in. Files are called by their names from it, with slashes, such as <c>lamp-day/fair-winds.card</c>; a name
-/// that leads out of the folder, also by way of a link, or into a hidden folder, is no name.
+/// The folder that the page works in. Files are called by their names from it, with slashes, such as <c>lamp-day/fair-winds.card</c>; a
+/// name that leads out of the folder, also by way of a link, or into a hidden folder, is no name.
 /// </summary>
 public sealed class OpenedFolder
 {
@@ -15,7 +15,9 @@ public sealed class OpenedFolder
     /// <summary>How many folders deep files are looked for.</summary>
     private const int DepthLimit = 6;
 
-    /// <summary>The most bytes in UTF-8 that a file or folder can be called by on all systems, less those of a name for writing it.</summary>
+    /// <summary>
+    /// The most bytes in UTF-8 that a file or folder can be called by on all systems, less those of a name for writing it.
+    /// </summary>
     private const int StepLimit = 200;
 
     private static readonly string[] Endings = [".card", ".stash", ".batch"];
@@ -41,7 +43,9 @@ public sealed class OpenedFolder
     /// <summary>What the tool itself keeps in the folder.</summary>
     public OwnFiles Own { get; }
 
-    /// <summary>The full path of a file called by its name, or null when that is no name of a card, stash or batch in this folder.</summary>
+    /// <summary>
+    /// The full path of a file called by its name, or null when that is no name of a card, stash or batch in this folder.
+    /// </summary>
     public string? PathOf(string name)
     {
         var steps = name.Split('/');
@@ -54,8 +58,11 @@ public sealed class OpenedFolder
     /// <summary>Whether the folder in which a file of this name would lie is there, in this folder.</summary>
     public bool HoldsFolderOf(string name) => PathOf(name) is { } path && Directory.Exists(Path.GetDirectoryName(path));
 
-    /// <summary>Whether a path from the folder is that of something hidden or in a hidden folder: one of its steps begins with a point.</summary>
-    public static bool IsHidden(ReadOnlySpan<char> path) => path.StartsWith('.') || path.Contains("/.", StringComparison.Ordinal) || path.Contains("\\.", StringComparison.Ordinal);
+    /// <summary>
+    /// Whether a path from the folder is that of something hidden or in a hidden folder: one of its steps begins with a point.
+    /// </summary>
+    public static bool IsHidden(ReadOnlySpan<char> path) =>
+        path.StartsWith('.') || path.Contains("/.", StringComparison.Ordinal) || path.Contains("\\.", StringComparison.Ordinal);
 
     /// <summary>Whether what is called so lies in a folder, links followed.</summary>
     internal static bool Holds(string root, string name)
@@ -91,7 +98,10 @@ public sealed class OpenedFolder
         AttributesToSkip = FileAttributes.Hidden | FileAttributes.System | FileAttributes.ReparsePoint,
     };
 
-    /// <summary>The names of all cards, stashes and batches in the folder and the folders in it, hidden ones left out, in order; none while it is gone.</summary>
+    /// <summary>
+    /// The names of all cards, stashes and batches in the folder and the folders in it, hidden ones left out, in order; none while it is
+    /// gone.
+    /// </summary>
     public IReadOnlyList<string> List()
     {
         if (!IsThere)
@@ -105,7 +115,9 @@ public sealed class OpenedFolder
             .Take(ListLimit).Order(StringComparer.OrdinalIgnoreCase)];
     }
 
-    /// <summary>Deletes what killed processes left half written in the folder, the folders in it and the tool's own hidden folder.</summary>
+    /// <summary>
+    /// Deletes what killed processes left half written in the folder, the folders in it and the tool's own hidden folder.
+    /// </summary>
     public void DeleteOrphans()
     {
         try

@@ -32,7 +32,8 @@ public sealed class OwnFiles(string root)
     {
         var folder = FolderOf(name);
         var kept = Earlier(name);
-        if (kept is [var last, ..] && FileContent.Read(Path.Combine(folder, last), TextContent.Limit, out _) is { } same && same.AsSpan().SequenceEqual(content))
+        if (kept is [var last, ..] && FileContent.Read(Path.Combine(folder, last), TextContent.Limit, out _) is { } same
+            && same.AsSpan().SequenceEqual(content))
         {
             return;
         }
@@ -79,13 +80,15 @@ public sealed class OwnFiles(string root)
     {
         var folder = FolderOf(name);
         return Directory.Exists(folder) && IsWithin(folder)
-            ? [.. Directory.GetFiles(folder, "*.txt").Select(f => Path.GetFileName(f)).Where(f => TimeOf(f) is not null).OrderDescending(StringComparer.Ordinal)]
+            ? [.. Directory.GetFiles(folder, "*.txt").Select(f => Path.GetFileName(f)).Where(f => TimeOf(f) is not null)
+            .OrderDescending(StringComparer.Ordinal)]
             : [];
     }
 
     /// <summary>When an earlier text was written over, in universal time; null for a name that is none.</summary>
     public static DateTime? TimeOf(string kept) =>
-        DateTime.TryParseExact(Path.GetFileNameWithoutExtension(kept), TimeForm, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time)
+        DateTime.TryParseExact(Path.GetFileNameWithoutExtension(kept), TimeForm, CultureInfo.InvariantCulture,
+            DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time)
             ? time
             : null;
 
@@ -102,13 +105,15 @@ public sealed class OwnFiles(string root)
     {
         if (!IsWithin(path))
         {
-            throw new FileWriteException(path, $"\"{path}\" cannot be written: a link there leads out of the folder.", new IOException("a link"));
+            throw new FileWriteException(
+                path, $"\"{path}\" cannot be written: a link there leads out of the folder.", new IOException("a link"));
         }
 
         // A folder that was deleted or renamed is not made anew for this: it would stand in the way when the folder comes back.
         if (!Directory.Exists(root))
         {
-            throw new FileWriteException(path, $"\"{path}\" cannot be written: there is no folder \"{root}\".", new DirectoryNotFoundException());
+            throw new FileWriteException(
+                path, $"\"{path}\" cannot be written: there is no folder \"{root}\".", new DirectoryNotFoundException());
         }
 
         Prepare();
@@ -131,5 +136,6 @@ public sealed class OwnFiles(string root)
     }
 
     // Names of files can be too long or too strange to be names of folders.
-    private string FolderOf(string name) => Path.Combine(_earlier, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(name)).AsSpan(0, 12)));
+    private string FolderOf(string name) =>
+        Path.Combine(_earlier, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(name)).AsSpan(0, 12)));
 }

@@ -9,14 +9,18 @@ namespace Sketch.Preview.Folder;
 /// <param name="IsNameRefused">Whether the problem is the name of a new file, which only another name solves.</param>
 public sealed record SaveResult(string Stamp, FileText? Theirs, string Problem, bool IsNameRefused = false);
 
-/// <summary>Saves texts of the page: atomically, with the text before it kept, and never over what another program wrote meanwhile.</summary>
+/// <summary>
+/// Saves texts of the page: atomically, with the text before it kept, and never over what another program wrote meanwhile.
+/// </summary>
 /// <param name="folder">The opened folder.</param>
 public sealed class Saving(OpenedFolder folder)
 {
     /// <summary>The stamp of a file that is not there.</summary>
     public const string NoFile = "";
 
-    /// <summary>The stamp of a file that is there and cannot be read: no content has it, so a saving over the file is refused or asked about.</summary>
+    /// <summary>
+    /// The stamp of a file that is there and cannot be read: no content has it, so a saving over the file is refused or asked about.
+    /// </summary>
     public const string Unreadable = "unreadable";
 
     private readonly Lock _one = new();
@@ -46,7 +50,7 @@ public sealed class Saving(OpenedFolder folder)
 
             if (problem.Length > 0)
             {
-                return new("", null, $"\"{name}\" is not saved, since what is there cannot be read: {problem}");
+                return new("", null, $"\"{name}\" is not saved, because the file on the disk cannot be read: {problem}");
             }
 
             if ((there?.Stamp ?? NoFile) != known)
@@ -63,17 +67,19 @@ public sealed class Saving(OpenedFolder folder)
             // Replacing a file asks for no leave to write into it, so its protection is looked at.
             if (there is not null && new FileInfo(path).IsReadOnly)
             {
-                return new(known, null, $"\"{name}\" is not saved: the file is protected against writing. Take that away where your files are shown "
+                return new(known, null, $"\"{name}\" is not saved: the file is protected against writing. Remove that where your files "
+                    + "are shown "
                     + "(properties of the file, “read only”), then save again; what you typed stays here.");
             }
 
             var bytes = (there?.Form ?? default).Write(text);
             if (bytes.Length > TextContent.Limit)
             {
-                return new(known, null, $"\"{name}\" is not saved: the text is larger than {TextContent.Limit / 1_000_000} MB, too large to be read again.");
+                return new(known, null, $"\"{name}\" is not saved: the text is larger than {TextContent.Limit / 1_000_000} MB, too "
+                    + "large to read again.");
             }
 
-            var reason = "since the text before it cannot be kept: ";
+            var reason = "because the old text cannot be kept: ";
             try
             {
                 if (content is not null && !content.AsSpan().SequenceEqual(bytes))
@@ -102,5 +108,6 @@ public sealed class Saving(OpenedFolder folder)
         return added.Select(CarriedName.Problem).FirstOrDefault(p => p.Length > 0) ?? "";
     }
 
-    private static string StampAt(string path) => File.Exists(path) && FileContent.Read(path, TextContent.Limit, out _) is { } content ? FileText.StampOf(content) : NoFile;
+    private static string StampAt(string path) =>
+        File.Exists(path) && FileContent.Read(path, TextContent.Limit, out _) is { } content ? FileText.StampOf(content) : NoFile;
 }

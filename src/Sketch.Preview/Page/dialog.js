@@ -33,24 +33,25 @@ place().addEventListener('focusin', (event) => {
 
 /** Tells something above the text, with buttons; it stays until one is pressed, or the function that is returned puts it away. */
 export function notice(sentence, ...answers) {
-  const told = element('div', { className: 'notice', role: 'alert' },
+  const reported = element('div', { className: 'notice', role: 'alert' },
     element('p', {}, sentence),
-    ...answers.map(([text, act]) => button(text, () => { putAway(told); act?.(); })));
-  place().append(told);
-  return () => putAway(told);
+    ...answers.map(([text, act]) => button(text, () => { putAway(reported); act?.(); })));
+  place().append(reported);
+  return () => putAway(reported);
 }
 
-function putAway(told) {
-  const hadFocus = told.contains(document.activeElement);
-  told.remove();
+function putAway(reported) {
+  const hadFocus = reported.contains(document.activeElement);
+  reported.remove();
   if (hadFocus) (cameFrom?.isConnected ? cameFrom : document.getElementById('words')).focus();
 }
 
-/** Whether a sentence is being told. */
-export const isTold = (sentence) => [...place().children].some((told) => told.firstChild.textContent === sentence);
+/** Whether a sentence is being reported. */
+export const isReported = (sentence) => [...place().children].some((reported) => reported.firstChild.textContent === sentence);
 
 /** Puts a sentence away that is no longer true. */
-export const noLongerTell = (sentence) => [...place().children].filter((told) => told.firstChild.textContent === sentence).forEach(putAway);
+export const noLongerTell = (sentence) =>
+  [...place().children].filter((reported) => reported.firstChild.textContent === sentence).forEach(putAway);
 
 /** Puts all notices away. */
 export const quiet = () => [...place().children].forEach(putAway);

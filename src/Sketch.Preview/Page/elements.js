@@ -26,7 +26,8 @@ export function markup(html) {
 let count = 0;
 export const newId = (stem) => `${stem}-${++count}`;
 
-/** Gives a list to choose from its options, pairs of value and text. One that has them already is left alone: somebody may be choosing from it. */
+/** Gives a list to choose from its options,
+  pairs of value and text. One that has them already is left alone: somebody may be choosing from it. */
 export function offer(select, options, value = select.value) {
   if (JSON.stringify([...select.options].map((o) => [o.value, o.text])) !== JSON.stringify(options)) {
     select.replaceChildren(...options.map(([of, text]) => element('option', { value: of }, text)));

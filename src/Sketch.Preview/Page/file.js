@@ -12,7 +12,7 @@ import { get, post } from './server.js';
  * @param listChanged Called when files may have come or gone.
  * @param stateChanged Called when the text, or what is known of the disk, changed.
  */
-export function makeFile({ editor, window, see, isHandedOver, opened, listChanged, stateChanged, tellProblem }) {
+export function makeFile({ editor, window, see, isHandedOver, opened, listChanged, stateChanged, reportProblem }) {
   let name = '';
   // What the disk holds of it; the stamp is that of the bytes, and empty when there is no file.
   let saved = '';
@@ -30,7 +30,7 @@ export function makeFile({ editor, window, see, isHandedOver, opened, listChange
   const isTyped = () => editor.text() !== saved;
 
   /** Asks or tells something of the file as it is on the disk; only the latest stands. */
-  function tell(sentence, ...answers) {
+  function report(sentence, ...answers) {
     answered();
     answered = notice(sentence, ...answers);
   }
@@ -43,7 +43,7 @@ export function makeFile({ editor, window, see, isHandedOver, opened, listChange
     try {
       found = await get('text', { file, window });
     } catch (problem) {
-      tellProblem(problem);
+      reportProblem(problem);
       return false;
     }
     // The last keys in the file that is left have to reach the program first; where they cannot, the file stays open.
@@ -54,7 +54,7 @@ export function makeFile({ editor, window, see, isHandedOver, opened, listChange
     opened();
     editor.open(found.text, file.split('.').at(-1).toLowerCase());
     // What is there and cannot be read has no text; typing in it is shown all the same.
-    if (found.problem) tell(found.problem, ['Put this away', null]);
+    if (found.problem) report(found.problem, ['Dismiss', null]);
     if (found.unsaved?.own) takeUp(found.unsaved);
     else if (found.unsaved) offer(found.unsaved);
     await listChanged();
@@ -72,8 +72,9 @@ export function makeFile({ editor, window, see, isHandedOver, opened, listChange
   function takeUp(unsaved) {
     editor.replaceAll(unsaved.text);
     // Where the file was changed after this was typed, saving would run into that, so it is asked now.
-    if (!stamp) tellGone();
-    else if (unsaved.stamp !== stamp) askWhose({ text: saved, stamp }, unsaved.stamp, 'This file was saved with another text after that was typed.');
+    if (!stamp) reportGone();
+    else if (unsaved.stamp !== stamp) askWhose(
+      { text: saved, stamp }, unsaved.stamp, 'This file has been saved with different text since then.');
     stateChanged();
   }
 
@@ -81,12 +82,12 @@ export function makeFile({ editor, window, see, isHandedOver, opened, listChange
     const when = new Date(unsaved.time).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
     const file = name;
     const forget = (keep) => {
-      forgetting = post('forget', { file, window: unsaved.window, keep }).catch(tellProblem);
+      forgetting = post('forget', { file, window: unsaved.window, keep }).catch(reportProblem);
       return forgetting;
     };
-    notice(`There is typing of ${when} in this file that was never saved.`,
-      ['Take it up again', async () => { takeUp(unsaved); await see(); if (isHandedOver()) await forget(false); }],
-      ['Leave it aside', () => forget(true)]);
+    notice(`This file has unsaved text from ${when}.`,
+      ['Restore it', async () => { takeUp(unsaved); await see(); if (isHandedOver()) await forget(false); }],
+      ['Discard it', () => forget(true)]);
   }
 
   async function saveNow() {
@@ -101,16 +102,16 @@ export function makeFile({ editor, window, see, isHandedOver, opened, listChange
       await see();
       await listChanged();
     } catch (problem) {
-      if (problem.status !== 409 || file !== name) tellProblem(problem);
+      if (problem.status !== 409 || file !== name) reportProblem(problem);
       else if (problem.answer.stamp) askWhose(problem.answer, stamp);
-      else await tellGone();
+      else await reportGone();
     }
   }
 
   /** The file is no longer there: the text stays as typing that is not saved. */
-  function tellGone() {
+  function reportGone() {
     [saved, stamp] = ['', ''];
-    tell(`${name} is no longer in the folder. Save puts it back as it stands here.`, ['Put this away', null]);
+    report(`${name} is no longer in the folder. Save puts this text back.`, ['Dismiss', null]);
     stateChanged();
     return see();
   }
@@ -119,9 +120,9 @@ export function makeFile({ editor, window, see, isHandedOver, opened, listChange
   function askWhose(theirs, known, why = 'Another program or window has changed this file while you were typing.') {
     const know = () => { [saved, stamp] = [theirs.text, theirs.stamp]; };
     stamp = known;
-    tell(`${why} Nothing of either is lost: which text shall stand here?`,
+    report(`${why} Nothing of either is lost: which text shall stand here?`,
       ['Keep my text', () => { know(); stateChanged(); see(); }],
-      ['Take the other text', () => takeTheirs().catch(tellProblem)]);
+      ['Use the other text', () => takeTheirs().catch(reportProblem)]);
 
     async function takeTheirs() {
       const file = name;
@@ -144,7 +145,7 @@ export function makeFile({ editor, window, see, isHandedOver, opened, listChange
       there = await get('text', { file, window });
     } catch (problem) {
       if (problem.status !== 404) {
-        tellProblem(problem);
+        reportProblem(problem);
         // While the program does not answer nothing is known of the file.
         if (file === name && problem.status !== 0) await cannotBeRead();
         return;
@@ -158,12 +159,12 @@ export function makeFile({ editor, window, see, isHandedOver, opened, listChange
     }
     // Where there is typing in a file that is gone, it comes without a stamp.
     if (!there?.stamp) {
-      if (stamp) await tellGone();
+      if (stamp) await reportGone();
       await listChanged();
       return;
     }
     if (there.problem) {
-      if (there.stamp !== stamp) tell(there.problem, ['Put this away', null]);
+      if (there.stamp !== stamp) report(there.problem, ['Dismiss', null]);
       await cannotBeRead();
       return;
     }
@@ -183,7 +184,7 @@ export function makeFile({ editor, window, see, isHandedOver, opened, listChange
     await see();
   }
 
-  /** The text is in this window, and whether the disk has it nobody can tell: it is kept until somebody can. */
+  /** The text is in this window, and whether the disk has it nobody can report: it is kept until somebody can. */
   function cannotBeRead() {
     isReadable = false;
     stateChanged();

@@ -9,14 +9,14 @@ const words = { error: 'Error', warning: 'Warning', note: 'Note' };
  * @param openFile Opens another file at a line.
  */
 export function makeFindings(list, summaryPlace, { editor, see, fileName, goTo, openFile }) {
-  let lastTold = '';
+  let lastReported = '';
 
   // The findings shown, and the text in which they were found.
   let found = [];
   let foundIn = '';
 
   /** Mends by a hint. A key may have come in since the button was shown, so the finding is looked up anew in the text as it stands. */
-  async function mend({ code, message, replacement }) {
+  async function fix({ code, message, replacement }) {
     await see();
     const now = found.find((f) => f.here && f.code === code && f.message === message && f.replacement === replacement);
     if (now && editor.text() === foundIn) editor.apply({ ...now, text: replacement });
@@ -27,13 +27,13 @@ export function makeFindings(list, summaryPlace, { editor, see, fileName, goTo, 
     found = findings;
     // Most keys find nothing new; a screen reader is not told the same again.
     const now = JSON.stringify([fileName(), findings]);
-    if (now === lastTold) return;
-    lastTold = now;
+    if (now === lastReported) return;
+    lastReported = now;
     editor.showFindings(findings.filter((f) => f.here));
     summaryPlace.textContent = summary;
     const focused = list.contains(document.activeElement) ? [...list.querySelectorAll('button')].indexOf(document.activeElement) : -1;
-    list.replaceChildren(...findings.map((f) => item(f, { goTo, mend, openFile })));
-    // A finding that is mended takes its button along; the focus goes on to the next.
+    list.replaceChildren(...findings.map((f) => item(f, { goTo, fix, openFile })));
+    // A finding that is fixed takes its button along; the focus goes on to the next.
     if (focused >= 0) {
       const left = list.querySelectorAll('button');
       (left[Math.min(focused, left.length - 1)] ?? list.closest('section[tabindex]')).focus();
@@ -42,12 +42,12 @@ export function makeFindings(list, summaryPlace, { editor, see, fileName, goTo, 
 
   return {
     show,
-    /** Forgets what was told, since another text is opened. */
-    clear() { lastTold = ''; },
+    /** Forgets what was reported, since another text is opened. */
+    clear() { lastReported = ''; },
   };
 }
 
-function item(f, { goTo, mend, openFile }) {
+function item(f, { goTo, fix, openFile }) {
   // Who comes to a button by Tab hears what it is about.
   const [word, message] = [newId('finding'), newId('finding')];
   const about = { 'aria-describedby': `${word} ${message}` };
@@ -61,12 +61,12 @@ function item(f, { goTo, mend, openFile }) {
       element('span', { id: message }, ` ${f.message}`)),
     ...(f.hint ? [element('p', { className: 'hint' }, f.hint)] : []),
     ...(f.here && f.replacement !== null
-      ? [button(mendingOf(f.replacement.trim()), () => mend(f), { className: 'mend', ...about })]
+      ? [button(fixingOf(f.replacement.trim()), () => fix(f), { className: 'fix', ...about })]
       : []));
 }
 
-function mendingOf(replacement) {
-  if (!replacement) return 'Leave it out';
+function fixingOf(replacement) {
+  if (!replacement) return 'Remove it';
   // What begins a line of its own goes before what is there.
-  return replacement.includes('\n') ? `Put in ${replacement.slice(0, replacement.indexOf('\n'))}` : `Change to ${replacement}`;
+  return replacement.includes('\n') ? `Insert ${replacement.slice(0, replacement.indexOf('\n'))}` : `Change to ${replacement}`;
 }

@@ -44,9 +44,9 @@ export function listen(window, { changed, inMemoryOnly, lost, stopped, found, re
     const socket = new WebSocket(address);
     socket.addEventListener('message', ({ data }) => {
       hear();
-      const told = JSON.parse(data);
-      if (told.inMemoryOnly) inMemoryOnly(told.inMemoryOnly);
-      else changed(told.changed);
+      const reported = JSON.parse(data);
+      if (reported.inMemoryOnly) inMemoryOnly(reported.inMemoryOnly);
+      else changed(reported.changed);
     });
     socket.addEventListener('close', async ({ code, reason }) => {
       if (code === tooMany) {

@@ -1,6 +1,6 @@
 // The page: a text, what was found in it, and what it comes to. Everything shown is worked out by the program; see server.js.
 import { begin, bringBack, tidy } from './commands.js';
-import { isTold, noLongerTell, notice } from './dialog.js';
+import { isReported, noLongerTell, notice } from './dialog.js';
 import { createEditor } from './editor.js';
 import { offer } from './elements.js';
 import { makeFile } from './file.js';
@@ -33,7 +33,7 @@ const editor = createEditor(byId('editor'), {
   label: 'Text of the file',
   nonce: document.querySelector('meta[name=style-nonce]').content,
   words: await get('words'),
-  changed: () => { tellState(); panels.sheets.changed(); see(); keep(); },
+  changed: () => { reportState(); panels.sheets.changed(); see(); keep(); },
   caretMoved: (line) => { editor.mark(0, 0); picture.mark(line); },
 });
 const { see, keep, isHandedOver } = makeSeeing({
@@ -43,10 +43,10 @@ const { see, keep, isHandedOver } = makeSeeing({
   }),
   wanted: () => ({ unfolded: picture.isUnfolded(), known: picture.known() }),
   shown: show,
-  tellProblem,
+  reportProblem,
 });
 const file = makeFile({
-  editor, window: thisWindow, see, isHandedOver, opened, listChanged: listFiles, stateChanged: tellState, tellProblem,
+  editor, window: thisWindow, see, isHandedOver, opened, listChanged: listFiles, stateChanged: reportState, reportProblem,
 });
 
 const asked = () => ({ file: file.name(), window: thisWindow });
@@ -59,24 +59,25 @@ const picture = makePicture(tabs.add('picture', 'Picture'), {
 const panels = {
   picture,
   papers: makePapers(tabs.add('papers', 'Papers'), {
-    work, asked, tellProblem,
+    work, asked, reportProblem,
     chosen: () => { rememberTried(file.name(), work); return see(); },
     copyPicture: (figure) => picture.copyOfFirst(figure),
     stashes: () => files.filter((f) => f.endsWith('.stash')),
     stashBegun: beginStash,
-    tell: (sentence) => notice(sentence, ['Good', null]),
+    report: (sentence) => notice(sentence, ['Good', null]),
     textNow: () => editor.text(),
     textKept: (text) => { rememberTried(file.name(), work); file.replace(text); },
   }),
   shelf: makeShelf(tabs.add('shelf', 'Shelf'), { asked, goTo }),
   sizes: makeSizes(tabs.add('sizes', 'Sizes'), asked),
-  templates: makeTemplates(tabs.add('templates', 'Templates'), asked, () => work.sight?.findings.some((f) => f.severity === 'error') ?? true),
-  sheets: makeSheets(tabs.add('sheets', 'Sheets'), { asked, tellProblem, textNow: () => editor.text(), showFindings: findings.show }),
+  templates: makeTemplates(
+    tabs.add('templates', 'Templates'), asked, () => work.sight?.findings.some((f) => f.severity === 'error') ?? true),
+  sheets: makeSheets(tabs.add('sheets', 'Sheets'), { asked, reportProblem, textNow: () => editor.text(), showFindings: findings.show }),
 };
 const tabsFor = { none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates'], stash: ['shelf'], batch: ['sheets'] };
 
 function refreshTab() {
-  if (file.name()) panels[tabs.current()]?.refresh()?.catch(tellProblem);
+  if (file.name()) panels[tabs.current()]?.refresh()?.catch(reportProblem);
 }
 
 // What the disk has is offered again; anything else may be lost with this window or with the program.
@@ -94,7 +95,7 @@ function show(sight, text) {
   if (tabs.current() !== 'picture') refreshTab();
 }
 
-function tellState() {
+function reportState() {
   // Without a file there is nothing that typing could go into.
   const isOpen = Boolean(file.name());
   byId('editor').inert = !isOpen;
@@ -104,10 +105,10 @@ function tellState() {
   if (byId('state').textContent !== state) byId('state').textContent = state;
 }
 
-function tellProblem(problem) {
+function reportProblem(problem) {
   if (!(problem instanceof Problem)) throw problem;
   // With every key after the program has stopped it is the same: once is enough.
-  if (!isTold(problem.message)) notice(problem.message, ['Put this away', null]);
+  if (!isReported(problem.message)) notice(problem.message, ['Dismiss', null]);
 }
 
 // Which file is open.
@@ -201,7 +202,8 @@ async function beginStash() {
   const name = `${folderOf(card)}shelf.stash`;
   await post('begin', { file: name });
   await listFiles();
-  notice(`${name} holds a few papers to start from. Change them to what is on your shelf. A card names papers in its roles; a batch names the file.`,
+  notice(`${name} holds a few papers to start from. Change them to what you have. `
+    + `A card names papers in its roles; a batch names the file.`,
     ['Open it', () => open(name)], ['Stay here', null]);
   if (card !== file.name()) return;
   work.stash = name;
@@ -228,7 +230,7 @@ for (const [id, act] of Object.entries(does)) byId(id).addEventListener('click',
   try {
     await act();
   } catch (problem) {
-    tellProblem(problem);
+    reportProblem(problem);
   }
 });
 byId('file').addEventListener('change', () => {
@@ -256,15 +258,15 @@ new ResizeObserver(() => document.documentElement.style.setProperty('--top', `${
 tabs.offer(tabsFor.none);
 
 listen(thisWindow, {
-  changed: (name) => changedOnDisk(name).catch(tellProblem),
-  inMemoryOnly: (names) => { inMemoryOnly = names; tellState(); },
-  lost: () => { isThere = false; tellState(); },
-  stopped: () => tellProblem(new Problem(gone, 0)),
-  found: () => { isThere = true; tellState(); noLongerTell(gone); see(); },
-  refused: (sentence) => notice(sentence, ['Put this away', null]),
+  changed: (name) => changedOnDisk(name).catch(reportProblem),
+  inMemoryOnly: (names) => { inMemoryOnly = names; reportState(); },
+  lost: () => { isThere = false; reportState(); },
+  stopped: () => reportProblem(new Problem(gone, 0)),
+  found: () => { isThere = true; reportState(); noLongerTell(gone); see(); },
+  refused: (sentence) => notice(sentence, ['Dismiss', null]),
 });
 await listFiles();
 const first = fileOfAddress() || files.find((f) => f.endsWith('.card')) || files[0];
 if (first) await open(first);
-else tellState();
+else reportState();
 if (!first) notice('There is no card in this folder yet.', ['Begin one', () => byId('begin').click()]);

@@ -10,19 +10,22 @@ function swatch(paper, pressed, click) {
   const image = element('img', { className: 'paper', src: picture(paper.svg), alt: '' });
   image.style.width = image.style.height = '1.25in';
   const label = element('span', { className: 'label' }, paper.name, element('small', {}, paper.stock));
-  return element('li', {}, element('button', { type: 'button', className: 'swatch', click, 'aria-pressed': String(pressed) }, image, label));
+  return element('li', {},
+    element('button', { type: 'button', className: 'swatch', click, 'aria-pressed': String(pressed) }, image, label));
 }
 
 /** The shelf of a stash file: a click on a paper goes to its line. */
 export function makeShelf(panel, { asked, goTo }) {
   const list = element('ul', { className: 'swatches' });
   const arrows = moveByArrows(list);
-  const told = element('p', { className: 'empty' });
-  panel.append(told, list);
+  const reported = element('p', { className: 'empty' });
+  panel.append(reported, list);
   return {
     async refresh() {
       const { papers } = await get('shelf', { ...asked(), stash: asked().file });
-      told.textContent = papers.length ? 'Each side of each paper, at true size.' : 'No paper yet. Write a line such as: paper gulls: 12 x 12, 3 sheets, front waves, back stripes';
+      reported.textContent = papers.length
+        ? 'Each side of each paper, at true size.'
+        : 'No paper yet. Write a line such as: paper gulls: 12 x 12, 3 sheets, front waves, back stripes';
       list.replaceChildren(...papers.map((paper) => {
         const item = swatch(paper, false, () => goTo(paper.line));
         item.querySelector('button').removeAttribute('aria-pressed');
@@ -34,20 +37,20 @@ export function makeShelf(panel, { asked, goTo }) {
 }
 
 /** The papers of a card. */
-export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell, tellProblem, stashes, stashBegun, copyPicture }) {
+export function makePapers(panel, { work, asked, chosen, textNow, textKept, report, reportProblem, stashes, stashBegun, copyPicture }) {
   let role = '';
   let age = 0;
   let shelf = { stash: null, age, papers: [] };
   let orders = { file: null, age, found: [] };
   const stash = element('select', { id: 'stash' });
   stash.addEventListener('change', () => { work.stash = stash.value; work.choices.clear(); variants.clear(); chosen(); });
-  const roles = element('fieldset', {}, element('legend', {}, 'Which role gets another paper?'));
+  const roles = element('fieldset', {}, element('legend', {}, 'Choose a role'));
   const rows = element('div', { className: 'choices' });
   roles.append(rows);
   const list = element('ul', { className: 'swatches' });
   const swatchArrows = moveByArrows(list);
   // These are never disabled, which would drop the focus when one of them has done its work.
-  const own = button('Back to the card’s own papers', ifChosen(() => { work.choices.clear(); chosen(); }));
+  const own = button('Reset to the card’s own papers', ifChosen(() => { work.choices.clear(); chosen(); }));
   const keepHere = button('Keep these papers in the card', ifChosen(keepInCard));
   const order = element('select', { id: 'orders' });
   const keepThere = button('Keep them in the batch', ifChosen(keepInBatch));
@@ -56,13 +59,14 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
     for (const choice of choices) work.choices.set(...choice.split('='));
     chosen();
   } });
-  const broken = element('p', { className: 'empty', hidden: true }, 'No paper can be shown: the stash has errors, or holds none. Open it, and mend what is told there.');
+  const broken = element('p', { className: 'empty', hidden: true },
+    'No paper can be shown: the stash has errors, or holds none. Open it and fix the problems listed there.');
   const none = element('p', { className: 'empty', hidden: true });
   const example = element('code');
   const begin = element('div', { hidden: true },
     element('p', {}, 'This folder has no stash yet. A stash lists the papers on your shelf, so that you can try them here. ',
       'The card names one of them in a role, for example: ', example),
-    element('p', {}, button('Begin a stash', () => stashBegun().catch(tellProblem), { className: 'chief' })));
+    element('p', {}, button('Begin a stash', () => stashBegun().catch(reportProblem), { className: 'chief' })));
   const trial = element('figure', { className: 'trial' });
   panel.append(
     trial,
@@ -73,7 +77,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
   function ifChosen(act) {
     return () => {
       if (work.choices.size > 0) return act();
-      return tell('No paper is chosen yet: choose a role, then a paper.');
+      return report('No paper is chosen yet: choose a role, then a paper.');
     };
   }
 
@@ -82,7 +86,8 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
     if (!all.some((r) => r.name === role)) role = all[0]?.name ?? '';
     const focused = rows.contains(document.activeElement) ? document.activeElement.value : null;
     rows.replaceChildren(...all.map((r) => {
-      const input = element('input', { type: 'radio', name: 'role', value: r.name, checked: r.name === role, onchange: () => { role = r.name; showSwatches(); } });
+      const input = element('input',
+        { type: 'radio', name: 'role', value: r.name, checked: r.name === role, onchange: () => { role = r.name; showSwatches(); } });
       if (focused === r.name) queueMicrotask(() => input.focus());
       return element('label', { className: 'check' }, input, ` ${r.name}: ${r.paper}${r.side === 'back' ? ', back' : ''}`);
     }));
@@ -90,7 +95,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
     none.hidden = all.length > 0;
     none.textContent = work.sight?.roles
       ? 'This card has no roles to put papers into. Write a line such as: role sky: navy – and then: of sky.'
-      : 'The text has errors. Mend what is told beneath it; then papers can be tried.';
+      : 'The text has errors. Fix the problems listed below it first.';
     for (const control of [own, keepHere, keepThere]) control.ariaDisabled = String(work.choices.size === 0);
   }
 
@@ -98,9 +103,10 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
     const current = work.sight?.roles?.find((r) => r.name === role);
     const inUse = work.choices.get(role) ?? (current ? `${current.paper}${current.side === 'back' ? '/back' : ''}` : '');
     const at = [...list.querySelectorAll('button')].indexOf(document.activeElement);
-    list.replaceChildren(...shelf.papers.map((paper) => swatch(paper, paper.choice === inUse, () => { work.choices.set(role, paper.choice); chosen(); })));
+    list.replaceChildren(...shelf.papers.map(
+      (paper) => swatch(paper, paper.choice === inUse, () => { work.choices.set(role, paper.choice); chosen(); })));
     list.hidden = !role;
-    variants.tellChosen(work.choices);
+    variants.reportChosen(work.choices);
     swatchArrows.renewed();
     if (at >= 0) list.querySelectorAll('button')[at]?.focus();
   }
@@ -114,9 +120,9 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
       if (file !== asked().file || before !== textNow()) return;
       work.choices.clear();
       textKept(text);
-      tell('The papers are kept in the text of the card. Save it, and they are kept in the file.');
+      report('The papers are now in the text of the card. Save to keep them in the file.');
     } catch (problem) {
-      tellProblem(problem);
+      reportProblem(problem);
     }
   }
 
@@ -125,9 +131,9 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, tell
     try {
       await chosen();
       await post('keep', { ...asked(), batch, line: Number(line) });
-      tell(`The papers are kept in ${batch}, for the cards of line ${line}.`);
+      report(`The papers are kept in ${batch}, for the cards of line ${line}.`);
     } catch (problem) {
-      tellProblem(problem);
+      reportProblem(problem);
     }
   }
 

@@ -20,16 +20,16 @@ export function makePicture(panel, { picked, asked }) {
   let marked = 0;
 
   const size = element('select', { id: 'scale' },
-    element('option', { value: 'fit' }, 'Fitted to the window'),
+    element('option', { value: 'fit' }, 'Fit to window'),
     element('option', { value: '1' }, 'True size'),
-    element('option', { value: '2' }, 'Twice as large'));
+    element('option', { value: '2' }, 'Double size'));
   size.addEventListener('change', scale);
   const unfolded = element('input', { type: 'checkbox', id: 'unfolded' });
   unfolded.addEventListener('change', asked);
   const faces = element('div', { className: 'faces', role: 'group', 'aria-label': 'Pictures' });
   const empty = element('p', { className: 'empty', hidden: true },
-    'There is no picture yet. It comes as soon as the text says a card, its base and what lies on its front.');
-  const stale = element('p', { className: 'before', hidden: true }, 'As it was before the error');
+    'No picture yet. It appears once the text has a card line, a base and a piece on the front.');
+  const stale = element('p', { className: 'before', hidden: true }, 'Before the error');
   const choices = element('div', { className: 'choices' },
     element('label', { htmlFor: 'scale' }, 'Size '), size,
     element('label', { className: 'check' }, unfolded, ' Unfolded, with the score line'));
@@ -59,7 +59,7 @@ export function makePicture(panel, { picked, asked }) {
   resized.observe(pane.querySelector('.tabs'));
 
   /** Says how large a picture is in truth, in millimetres, for the screen and for print. */
-  function tellSize(figure, { width, height }) {
+  function reportSize(figure, { width, height }) {
     figure.style.setProperty('--width', `${width}mm`);
     figure.style.setProperty('--ratio', width / height);
     const fits = (page) => width <= page.width && height <= page.height;
@@ -148,7 +148,7 @@ export function makePicture(panel, { picked, asked }) {
       root.innerHTML = first?.root.querySelector('svg')?.outerHTML ?? '';
       root.querySelectorAll('.marked').forEach((m) => m.remove());
       figure.replaceChildren(stale.cloneNode(true), host, first?.caption.cloneNode(true) ?? '');
-      if (first) tellSize(figure, first.size);
+      if (first) reportSize(figure, first.size);
       figure.classList.toggle('stale', !stale.hidden);
       figure.hidden = !first;
     },
@@ -192,7 +192,7 @@ export function makePicture(panel, { picked, asked }) {
         face.caption.textContent = picture.title;
         face.caption.dataset.card = title;
         listPieces(face);
-        tellSize(face.figure, picture);
+        reportSize(face.figure, picture);
         mark(face);
       });
     },

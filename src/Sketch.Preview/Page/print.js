@@ -31,20 +31,23 @@ export function makeTemplates(panel, asked, hasErrors) {
   const mirror = element('input', { type: 'checkbox' });
   const open = element('a', { className: 'chief', target: '_blank', rel: 'noopener' }, 'Open the templates (PDF)');
   panel.append(
-    element('p', {}, 'Every piece in full size, to trace and cut, with guides to where it goes. Print without scaling (“actual size”, 100 %), then lay a ruler on the bar on the page.'),
+    element('p', {}, 'Every piece at full size, to trace and cut, with placement guides. '
+      + 'Print without scaling (“actual size”, 100 %), then lay a ruler on the bar on the page.'),
     element('div', { className: 'choices column' },
       element('label', { htmlFor: 'page' }, 'Paper of your printer '), page,
       element('label', { className: 'check' }, hollow, ' Cut out of each layer what the next one covers, for smaller layers'),
       element('label', { className: 'check' }, mirror, ' Add the guides mirrored, for tracing from the back')),
     element('p', {}, open),
     element('h3', {}, 'Take care'),
-    element('p', {}, 'Craft knives and guillotines are sharp: cut on a mat, along a metal ruler, with the holding hand behind the blade, and lock a guillotine’s arm when you leave it.'));
-  const wait = element('p', { className: 'empty' }, 'The text has errors. Mend what is told beneath it; then the templates can be opened.');
+    element('p', {}, 'Craft knives and guillotines are sharp: cut on a mat, along a metal ruler, '
+      + 'with the holding hand behind the blade, and lock a guillotine’s arm when you leave it.'));
+  const wait = element('p', { className: 'empty' }, 'The text has errors. Fix the problems listed below it first.');
   open.after(wait);
   const aim = () => {
     wait.hidden = !hasErrors();
     open.hidden = hasErrors();
-    open.href = `templates.pdf?${new URLSearchParams({ ...asked(), page: page.value, hollow: hollow.checked ? 'yes' : '', mirror: mirror.checked ? 'yes' : '' })}`;
+    open.href = `templates.pdf?${new URLSearchParams({ ...asked(), page: page.value,
+      hollow: hollow.checked ? 'yes' : '', mirror: mirror.checked ? 'yes' : '' })}`;
   };
   for (const choice of [page, hollow, mirror]) choice.addEventListener('change', aim);
   return { refresh: aim };

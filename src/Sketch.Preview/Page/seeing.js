@@ -10,7 +10,7 @@ const betweenTries = 1000;
  * @param wanted What else to say when the answer shall be shown.
  * @param shown Called with each answer and the text that it is of.
  */
-export function makeSeeing({ sheet, wanted, shown, tellProblem }) {
+export function makeSeeing({ sheet, wanted, shown, reportProblem }) {
   // The text that the program has or is getting, null where that is not sure; and the handing over that is under way, which must not
   // come after a later text.
   let sent = null;
@@ -43,7 +43,7 @@ export function makeSeeing({ sheet, wanted, shown, tellProblem }) {
       return answer;
     } catch (problem) {
       sent = null;
-      tellProblem(problem);
+      reportProblem(problem);
       // A program that has stopped is sent the text when it is found again.
       if (problem.status !== 0) setTimeout(keep, betweenTries);
       return null;

@@ -9,7 +9,7 @@ export class Problem extends Error {
   }
 }
 
-/** Told while the program does not answer. */
+/** Reported while the program does not answer. */
 export const gone = 'Sketch does not answer. Nothing is drawn or saved, and what you type is in this window only, so leave it open: '
   + 'it goes on by itself when Sketch answers again. If Sketch has stopped, start it with sketch open, '
   + 'and copy from here what the new page does not offer.';

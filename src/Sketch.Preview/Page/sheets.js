@@ -2,20 +2,21 @@
 import { button, counted, element, markup } from './elements.js';
 import { asProblem, post, send } from './server.js';
 
-export function makeSheets(panel, { asked, tellProblem, textNow, showFindings }) {
+export function makeSheets(panel, { asked, reportProblem, textNow, showFindings }) {
   // The search that is under way, and whether the files changed since it or the last one began.
   let search = null;
   let isOutdated = false;
-  const start = button('Work out the sheets', work, { className: 'chief' });
-  const enough = button('Take the best so far', () => post('enough', search?.of ?? asked()).catch(tellProblem), { hidden: true });
-  const outdated = element('p', { className: 'empty', hidden: true }, 'The text has changed since: work the sheets out again.');
+  const start = button('Plan the sheets', work, { className: 'chief' });
+  const enough = button('Use the best so far', () => post('enough', search?.of ?? asked()).catch(reportProblem), { hidden: true });
+  const outdated = element('p', { className: 'empty', hidden: true }, 'The text has changed: plan the sheets again.');
   const progress = element('div', { className: 'progress' });
-  const told = element('p', { role: 'status' });
+  const reported = element('p', { role: 'status' });
   const links = element('p', { className: 'choices', hidden: true });
   const plan = element('div', { className: 'plan', tabIndex: 0, role: 'region', 'aria-label': 'Plan' });
   panel.append(
-    element('p', {}, 'The fewest sheets for all cards of the batch, how to cut them, what else is needed and what is missing. It reads cards and stash as they are saved.'),
-    element('div', { className: 'choices' }, start, enough), outdated, told, progress, links, plan);
+    element('p', {}, 'The fewest sheets for the whole batch, how to cut them, the supplies and the shortages. '
+      + 'The plan uses the saved cards and stash.'),
+    element('div', { className: 'choices' }, start, enough), outdated, reported, progress, links, plan);
 
   async function work() {
     if (search) return;
@@ -28,19 +29,19 @@ export function makeSheets(panel, { asked, tellProblem, textNow, showFindings })
     outdated.hidden = links.hidden = true;
     plan.replaceChildren();
     progress.replaceChildren();
-    told.textContent = 'Looking for the fewest sheets …';
+    reported.textContent = 'Looking for the fewest sheets …';
     const papers = new Map();
     try {
       const response = await send('plan', mine.of, mine.end.signal);
       for await (const line of lines(response.body)) {
         if (line.done) finish(line, mine);
-        else tell(papers, line);
+        else report(papers, line);
       }
     } catch (reason) {
       if (search !== mine) return;
       progress.replaceChildren();
-      told.textContent = '';
-      tellProblem(asProblem(reason));
+      reported.textContent = '';
+      reportProblem(asProblem(reason));
     } finally {
       if (search === mine) rest();
     }
@@ -53,13 +54,14 @@ export function makeSheets(panel, { asked, tellProblem, textNow, showFindings })
     enough.hidden = true;
   }
 
-  function tell(papers, { paper, sheets, bound }) {
+  function report(papers, { paper, sheets, bound }) {
     if (!papers.has(paper)) {
       const line = element('p');
       papers.set(paper, line);
       progress.append(line);
     }
-    papers.get(paper).textContent = sheets <= bound ? `${paper}: ${counted(sheets, 'sheet')}, and no fewer will do` : `${paper}: ${counted(sheets, 'sheet')} so far, at least ${bound}`;
+    papers.get(paper).textContent = sheets <= bound
+      ? `${paper}: ${counted(sheets, 'sheet')}, and no fewer will do` : `${paper}: ${counted(sheets, 'sheet')} so far, at least ${bound}`;
   }
 
   function finish({ html, ...found }, { of, text }) {
@@ -68,16 +70,16 @@ export function makeSheets(panel, { asked, tellProblem, textNow, showFindings })
     if (textNow() === text) showFindings(found, text);
     outdated.hidden = html === null || !isOutdated;
     if (html === null) {
-      told.textContent = 'There is no plan yet: mend what is told beneath the text, and work it out again.';
+      reported.textContent = 'There is no plan yet: fix the problems listed below the text, then plan again.';
       return;
     }
-    told.textContent = 'Ready. What is missing comes first, then what to cut.';
+    reported.textContent = 'Done. Shortages come first, then the sheets to cut.';
     plan.replaceChildren(markup(html));
     const address = (name) => `${name}?${new URLSearchParams(of)}`;
     links.replaceChildren(
       element('a', { href: address('booklet.pdf'), target: '_blank', rel: 'noopener', className: 'chief' }, 'Open the booklet (PDF)'),
       element('a', { href: address('cuts.csv'), download: 'cuts.csv' }, 'Cut list for a spreadsheet'),
-      element('a', { href: address('left.stash'), download: 'left.stash' }, 'What is left on the shelf (stash file)'));
+      element('a', { href: address('left.stash'), download: 'left.stash' }, 'Remaining stash (stash file)'));
     links.hidden = false;
   }
 
@@ -89,7 +91,7 @@ export function makeSheets(panel, { asked, tellProblem, textNow, showFindings })
       before?.end.abort();
       plan.replaceChildren();
       progress.replaceChildren();
-      told.textContent = '';
+      reported.textContent = '';
       links.hidden = outdated.hidden = true;
     },
     changed() {
@@ -111,7 +113,7 @@ async function* lines(body) {
       for (const part of parts) yield JSON.parse(part);
     }
   } finally {
-    // Whoever stops listening lets the program stop searching; a stream that has broken off refuses this, and need not be told.
+    // Whoever stops listening lets the program stop searching; a stream that has broken off refuses this, and need not be reported.
     reader.cancel().catch(() => {});
   }
 }

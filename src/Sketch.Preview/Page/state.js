@@ -10,5 +10,5 @@ export function stateOf({ name, isThere, isChanged, inMemoryOnly }) {
   // What was just saved is still named for a moment.
   if (isChanged && inMemoryOnly.includes(name)) return 'Not saved, and not on the disk';
   const other = inMemoryOnly.find((file) => file !== name);
-  return `${isChanged ? 'Not saved yet' : 'Saved'}${other ? `; ${other} is not on the disk` : ''}`;
+  return `${isChanged ? 'Not saved' : 'Saved'}${other ? `; ${other} is not on the disk` : ''}`;
 }

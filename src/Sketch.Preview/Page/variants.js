@@ -10,7 +10,7 @@ import { get } from './server.js';
 export function makeVariants({ asked, chosen }) {
   let isTrying = false;
   const start = button('Show the card in many papers', show);
-  const told = element('p', { className: 'empty', role: 'status' });
+  const reported = element('p', { className: 'empty', role: 'status' });
   const list = element('ul', { className: 'swatches' });
   const arrows = moveByArrows(list);
   const choicesOf = new Map();
@@ -20,14 +20,14 @@ export function makeVariants({ asked, chosen }) {
     isTrying = true;
     // Not disabled, which would drop the focus.
     start.ariaDisabled = 'true';
-    told.textContent = 'Trying papers …';
+    reported.textContent = 'Trying papers …';
     const of = asked();
     try {
       const answer = await get('variants', of);
       if (of.file === asked().file) put(answer);
     } catch (problem) {
       clear();
-      told.textContent = problem.message;
+      reported.textContent = problem.message;
     }
     start.ariaDisabled = null;
     isTrying = false;
@@ -35,10 +35,11 @@ export function makeVariants({ asked, chosen }) {
 
   function put({ told: sentence, variants }) {
     clear();
-    told.textContent = sentence.charAt(0).toUpperCase() + sentence.slice(1);
+    reported.textContent = sentence.charAt(0).toUpperCase() + sentence.slice(1);
     list.replaceChildren(...variants.map((variant) => {
       const image = element('img', { src: `data:image/png;base64,${variant.picture}`, alt: '' });
-      const take = element('button', { type: 'button', className: 'variant', 'aria-pressed': 'false', click: () => chosen(variant.choices) },
+      const take = element('button',
+        { type: 'button', className: 'variant', 'aria-pressed': 'false', click: () => chosen(variant.choices) },
         image, element('span', { className: 'label' }, variant.name));
       choicesOf.set(take, variant.choices.map((c) => c.split('=')));
       return element('li', {}, take);
@@ -49,15 +50,16 @@ export function makeVariants({ asked, chosen }) {
   function clear() {
     choicesOf.clear();
     list.replaceChildren();
-    told.textContent = '';
+    reported.textContent = '';
   }
 
   return {
-    part: element('div', { className: 'variants' }, element('h3', {}, 'The card in many papers'), element('p', {}, start), told, list),
+    part: element('div', { className: 'variants' }, element('h3', {}, 'The card in many papers'), element('p', {}, start), reported, list),
     clear,
     /** Marks the pictures whose papers are those chosen now. */
-    tellChosen(choices) {
-      for (const [take, own] of choicesOf) take.setAttribute('aria-pressed', String(own.every(([role, paper]) => choices.get(role) === paper)));
+    reportChosen(choices) {
+      for (const [take, own] of choicesOf) take.setAttribute(
+        'aria-pressed', String(own.every(([role, paper]) => choices.get(role) === paper)));
     },
   };
 }

@@ -34,7 +34,9 @@ internal static class Answer
         return buffer.WrittenMemory;
     }
 
-    /// <summary>Answers with a problem that the page shows as it is; a browser that was led here by a link gets a page that says it.</summary>
+    /// <summary>
+    /// Answers with a problem that the page shows as it is; a browser that was led here by a link gets a page that says it.
+    /// </summary>
     /// <param name="context">The request.</param>
     /// <param name="status">The status.</param>
     /// <param name="sentence">What is wrong and what to do.</param>
@@ -43,7 +45,8 @@ internal static class Answer
         : Json(context, json => json.WriteString("problem", sentence), status);
 
     // Scripts that fetch take anything; only a browser that will show the answer asks for HTML.
-    private static bool IsFollowedLink(HttpRequest request) => HttpMethods.IsGet(request.Method) && request.Headers.Accept.ToString().Contains("text/html", StringComparison.OrdinalIgnoreCase);
+    private static bool IsFollowedLink(HttpRequest request) =>
+        HttpMethods.IsGet(request.Method) && request.Headers.Accept.ToString().Contains("text/html", StringComparison.OrdinalIgnoreCase);
 
     private static Task Page(HttpContext context, int status, string sentence)
     {
@@ -57,8 +60,10 @@ internal static class Answer
             <meta name="viewport" content="width=device-width">
             <meta name="color-scheme" content="light dark">
             <title>This cannot be shown – Sketch</title>
-            <style nonce="{context.Items[Gate.Nonce]}">body {"{"} font: 1.25rem/1.5 system-ui, sans-serif; max-width: 40rem; margin: 15vh auto; padding: 0 1rem {"}"}</style>
-            <main><h1>This cannot be shown</h1><p>{HtmlEncoder.Default.Encode(sentence)}</p><p>You can close this; the page with your text is still open.</p></main>
+            <style nonce="{context.Items[Gate.Nonce]}">body {"{"} font: 1.25rem/1.5 system-ui, sans-serif;
+                max-width: 40rem; margin: 15vh auto; padding: 0 1rem {"}"}</style>
+            <main><h1>This cannot be shown</h1><p>{HtmlEncoder.Default.Encode(sentence)}</p>
+                <p>You can close this; the page with your text is still open.</p></main>
             </html>
             """,
             context.RequestAborted);

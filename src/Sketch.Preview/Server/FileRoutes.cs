@@ -4,8 +4,8 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Diagnostics;
-using Sketch.Preview.Desk;
 using Sketch.Preview.Folder;
+using Sketch.Preview.Sessions;
 using Sketch.Syntax;
 using Sketch.Text;
 
@@ -15,7 +15,7 @@ namespace Sketch.Preview.Server;
 internal static class FileRoutes
 {
     /// <summary>Maps the requests about files.</summary>
-    public static void Map(IEndpointRouteBuilder routes, Workroom room)
+    public static void Map(IEndpointRouteBuilder routes, PageServices room)
     {
         routes.MapGet("/files", context => List(context, room));
         routes.MapGet("/text", context => Open(context, room));
@@ -27,7 +27,7 @@ internal static class FileRoutes
         routes.MapObject("/tidy", (context, asked) => Tidy(context, room, asked));
     }
 
-    private static Task List(HttpContext context, Workroom room)
+    private static Task List(HttpContext context, PageServices room)
     {
         if (!room.Folder.IsThere)
         {
@@ -36,7 +36,8 @@ internal static class FileRoutes
 
         var there = room.Folder.List();
         // A file that another program deleted is named as long as typing in it is kept.
-        var files = there.Union(room.Windows.UnsavedFiles().Where(f => room.Folder.PathOf(f) is not null)).Order(StringComparer.OrdinalIgnoreCase);
+        var files = there.Union(room.Windows.UnsavedFiles().Where(f => room.Folder.PathOf(f) is not null))
+            .Order(StringComparer.OrdinalIgnoreCase);
         return Answer.Json(context, json =>
         {
             json.WriteStartArray("files");
@@ -50,7 +51,7 @@ internal static class FileRoutes
         });
     }
 
-    private static Task Open(HttpContext context, Workroom room)
+    private static Task Open(HttpContext context, PageServices room)
     {
         var (file, window) = (context.Asked("file"), context.Asked("window"));
         if (room.Folder.PathOf(file) is not { } path)
@@ -102,7 +103,7 @@ internal static class FileRoutes
         });
     }
 
-    private static Task Save(HttpContext context, Workroom room, JsonElement asked)
+    private static Task Save(HttpContext context, PageServices room, JsonElement asked)
     {
         var (file, window, text) = (asked.Text("file"), asked.Text("window"), TextForm.Plain(asked.Text("text")));
         if (room.Folder.PathOf(file) is not { } path)
@@ -133,7 +134,7 @@ internal static class FileRoutes
         return Answer.Json(context, json => json.WriteString("stamp", result.Stamp));
     }
 
-    private static Task Begin(HttpContext context, Workroom room, JsonElement asked)
+    private static Task Begin(HttpContext context, PageServices room, JsonElement asked)
     {
         var file = asked.Text("file");
         // A file may begin in a folder that is there; no name makes a folder.
@@ -150,11 +151,12 @@ internal static class FileRoutes
 
         var result = room.Saving.Save(file, path, FirstText.For(file, room.Folder.List()), Saving.NoFile);
         return result.Problem.Length > 0 ? NotSaved(context, result)
-            : result.Theirs is not null ? Answer.Problem(context, StatusCodes.Status409Conflict, $"There is a file \"{file}\" already. Give the new one another name.")
+            : result.Theirs is not null
+            ? Answer.Problem(context, StatusCodes.Status409Conflict, $"There is a file \"{file}\" already. Give the new one another name.")
             : Answer.Json(context, json => json.WriteString("stamp", result.Stamp));
     }
 
-    private static Task Forget(HttpContext context, Workroom room, JsonElement asked)
+    private static Task Forget(HttpContext context, PageServices room, JsonElement asked)
     {
         var (file, window) = (asked.Text("file"), asked.Text("window"));
         if (room.Folder.PathOf(file) is null)
@@ -167,7 +169,7 @@ internal static class FileRoutes
             : Answer.Json(context, _ => { });
     }
 
-    private static Task Earlier(HttpContext context, Workroom room)
+    private static Task Earlier(HttpContext context, PageServices room)
     {
         var kept = room.Folder.Own.Earlier(context.Asked("file"));
         return Answer.Json(context, json =>
@@ -185,11 +187,12 @@ internal static class FileRoutes
         });
     }
 
-    private static Task EarlierText(HttpContext context, Workroom room) => room.Folder.Own.ReadEarlier(context.Asked("file"), context.Asked("name")) is { } text
+    private static Task EarlierText(HttpContext context, PageServices room) =>
+        room.Folder.Own.ReadEarlier(context.Asked("file"), context.Asked("name")) is { } text
         ? Answer.Json(context, json => json.WriteString("text", text.Text))
         : Answer.Problem(context, StatusCodes.Status404NotFound, "That earlier text is no longer there.");
 
-    private static Task Tidy(HttpContext context, Workroom room, JsonElement asked)
+    private static Task Tidy(HttpContext context, PageServices room, JsonElement asked)
     {
         if (room.Folder.PathOf(asked.Text("file")) is not { } path)
         {
@@ -198,7 +201,8 @@ internal static class FileRoutes
 
         var tidy = Formatter.Format(new SourceText(path, asked.Text("text")), new FindingBag());
         return tidy is null
-            ? Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "The text has errors, so it cannot be tidied yet. Mend what is told beneath it first.")
+            ? Answer.Problem(context, StatusCodes.Status422UnprocessableEntity,
+                "The text has errors, so it cannot be formatted yet. Fix the problems listed below it first.")
             : Answer.Json(context, json => json.WriteString("text", tidy));
     }
 
@@ -212,5 +216,5 @@ internal static class FileRoutes
     internal static Task NoName(HttpContext context, string file) => Answer.Problem(
         context,
         StatusCodes.Status404NotFound,
-        $"\"{file}\" is no file of this folder. Names end in .card, .stash or .batch, and lead neither out of the folder nor into a hidden one.");
+        $"\"{file}\" is not a file of this folder. Names end in .card, .stash or .batch and stay within the folder.");
 }

@@ -5,12 +5,13 @@ using Microsoft.AspNetCore.Http;
 namespace Sketch.Preview.Server;
 
 /// <summary>
-/// Lets in only the page itself. Every address begins with a random word that only the opened browser knows; the request must be made to this
-/// machine by a loopback name, so that no foreign name that points here is served (DNS rebinding); and a request that another page makes is
-/// refused, whatever it knows.
+/// Lets in only the page itself. Every address begins with a random word that only the opened browser knows; the request must be made to
+/// this machine by a loopback name, so that no foreign name that points here is served (DNS rebinding); and a request that another page
+/// makes is refused, whatever it knows.
 /// </summary>
 /// <param name="word">The random word.</param>
-/// <param name="ticket">A word that leads to it once: for the command line that starts a browser, which others on the machine can read.</param>
+/// <param name="ticket">A word that leads to it once: for the command line that starts a browser, which others on the machine can
+/// read.</param>
 /// <param name="port">The port that is listened on.</param>
 public sealed class Gate(string word, string ticket, int port)
 {
@@ -64,12 +65,14 @@ public sealed class Gate(string word, string ticket, int port)
             return Refuse(context, StatusCodes.Status404NotFound, "Nothing is here. Use the address that sketch open printed.");
         }
 
-        return IsFromOurPage(context.Request) ? next() : Refuse(context, StatusCodes.Status403Forbidden, "Only the page itself may ask this.");
+        return IsFromOurPage(context.Request)
+            ? next() : Refuse(context, StatusCodes.Status403Forbidden, "Only the page itself may ask this.");
     }
 
     private bool IsOurHost(HostString host) => host.Host is "127.0.0.1" or "localhost" && host.Port == port;
 
-    private bool IsTicket(HttpRequest request) => CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes((request.Path.Value ?? "").Trim('/')), _ticket);
+    private bool IsTicket(HttpRequest request) =>
+        CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes((request.Path.Value ?? "").Trim('/')), _ticket);
 
     private bool TakeWord(HttpRequest request)
     {

@@ -26,7 +26,9 @@ internal static class PageFiles
     public static void Map(IEndpointRouteBuilder routes)
     {
         var page = Encoding.UTF8.GetString(Files["page.html"]);
-        routes.MapGet("/", context => Send(context, ".html", Encoding.UTF8.GetBytes(page.Replace("{nonce}", (string)context.Items[Gate.Nonce]!, StringComparison.Ordinal))));
+        routes.MapGet("/", context =>
+            Send(context, ".html", Encoding.UTF8.GetBytes(
+                page.Replace("{nonce}", (string)context.Items[Gate.Nonce]!, StringComparison.Ordinal))));
         foreach (var (name, content) in Files.Where(f => f.Key != "page.html"))
         {
             routes.MapGet("/" + name, context => Send(context, Path.GetExtension(name), content));

@@ -10,8 +10,8 @@ using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Logging;
 using Sketch.Output.Files;
-using Sketch.Preview.Desk;
 using Sketch.Preview.Folder;
+using Sketch.Preview.Sessions;
 
 namespace Sketch.Preview.Server;
 
@@ -64,8 +64,8 @@ public sealed class PageServer : IAsyncDisposable
         var opened = new OpenedFolder(folder);
         opened.DeleteOrphans();
         var drafts = new UnsavedTexts(opened.Own);
-        var news = new News();
-        var watch = new FolderWatch(opened, news.Tell);
+        var news = new ChangeFeed();
+        var watch = new FolderWatch(opened, news.Report);
         var strangers = new Strangers();
         var builder = WebApplication.CreateEmptyBuilder(new());
         builder.WebHost.UseKestrelCore().ConfigureKestrel(options =>
@@ -86,7 +86,7 @@ public sealed class PageServer : IAsyncDisposable
         // A fault of the tool is told where it was started; everything else is nobody's business.
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
         var app = builder.Build();
-        var room = new Workroom(opened, new(drafts), news, app.Lifetime.ApplicationStopping);
+        var room = new PageServices(opened, new(drafts), news, app.Lifetime.ApplicationStopping);
         var ticket = Gate.NewWord();
         Gate? gate = null;
         var limiter = new TokenBucketRateLimiter(new()
@@ -114,7 +114,8 @@ public sealed class PageServer : IAsyncDisposable
                 using var lease = limiter.AttemptAcquire();
                 if (!lease.IsAcquired)
                 {
-                    await Answer.Problem(context, StatusCodes.Status429TooManyRequests, "The page asks more than it should; wait a moment.").ConfigureAwait(false);
+                    await Answer.Problem(context, StatusCodes.Status429TooManyRequests, "The page sends too many requests. Wait a moment.")
+                        .ConfigureAwait(false);
                     return;
                 }
 
@@ -125,7 +126,7 @@ public sealed class PageServer : IAsyncDisposable
         app.UseRouting();
         PageFiles.Map(app);
         FileRoutes.Map(app, room);
-        NewsRoutes.Map(app, room);
+        ChangeRoutes.Map(app, room);
         ViewRoutes.Map(app, room);
         PaperRoutes.Map(app, room);
         PrintRoutes.Map(app, room);
@@ -146,7 +147,8 @@ public sealed class PageServer : IAsyncDisposable
         var bound = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
         gate = new(word, ticket, bound.Port);
         var start = file is null ? "" : $"#{Uri.EscapeDataString(file)}";
-        return new(app, watch, drafts, limiter, new($"http://127.0.0.1:{bound.Port}/{word}/{start}"), new($"http://127.0.0.1:{bound.Port}/{ticket}/{start}"));
+        return new(app, watch, drafts, limiter, new($"http://127.0.0.1:{bound.Port}/{word}/{start}"),
+            new($"http://127.0.0.1:{bound.Port}/{ticket}/{start}"));
     }
 
     /// <summary>Ends it; typing that was not saved is kept for the next time, save <see cref="InMemoryOnly"/>.</summary>

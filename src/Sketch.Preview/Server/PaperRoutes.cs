@@ -3,29 +3,29 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Batches;
+using Sketch.Edits;
 using Sketch.Preview.Folder;
 using Sketch.Preview.Views;
-using Sketch.Shelf;
 using Sketch.Text;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>Papers of a shelf: shown, tried in a card, kept as text in the card or in a batch.</summary>
+/// <summary>Papers of a stash: shown, tried in a card, kept as text in the card or in a batch.</summary>
 internal static class PaperRoutes
 {
     /// <summary>Maps the requests about papers.</summary>
-    public static void Map(IEndpointRouteBuilder routes, Workroom room)
+    public static void Map(IEndpointRouteBuilder routes, PageServices room)
     {
         routes.MapGet("/shelf", context => Shelf(context, room));
         routes.MapGet("/variants", context => PrintRoutes.WithCard(context, room, (reading, card) => reading.Filling.Stash is { } stash
             ? Answer.Json(context, json => VariantsView.Write(json, card, stash))
-            : Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "Choose a shelf first; its papers are tried.")));
+            : Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "Choose a stash first.")));
         routes.MapGet("/orders", context => Orders(context, room));
         routes.MapObject("/keep", (context, asked) => Keep(context, room, asked));
     }
 
     /// <summary>The shelf of a stash file, or of the stash that the window shows, as typed.</summary>
-    private static Task Shelf(HttpContext context, Workroom room)
+    private static Task Shelf(HttpContext context, PageServices room)
     {
         var name = context.Asked("stash");
         var typed = context.Asked("file") == name ? room.Read(context.Asked("window"), name)?.Compilation.Stash : null;
@@ -34,7 +34,7 @@ internal static class PaperRoutes
     }
 
     /// <summary>The lines of all batches that make a card.</summary>
-    private static Task Orders(HttpContext context, Workroom room)
+    private static Task Orders(HttpContext context, PageServices room)
     {
         var orders = room.Folder.PathOf(context.Asked("file")) is { } card ? OrdersOf(room, card) : [];
         return Answer.Json(context, json =>
@@ -53,13 +53,15 @@ internal static class PaperRoutes
         });
     }
 
-    private static IEnumerable<(string Batch, string Title, MakeOrder Order)> OrdersOf(Workroom room, string card)
+    private static IEnumerable<(string Batch, string Title, MakeRequest Order)> OrdersOf(PageServices room, string card)
     {
         foreach (var name in room.Folder.List().Where(n => n.EndsWith(".batch", StringComparison.OrdinalIgnoreCase)))
         {
-            if (room.Folder.PathOf(name) is { } path && OpenedFolder.Read(path, out _) is { } text && Compiler.Compile(new(path, text.Text), room.Files).Batch is { } batch)
+            if (room.Folder.PathOf(name) is { } path && OpenedFolder.Read(path, out _) is { } text
+                && Compiler.Compile(new(path, text.Text), room.Files).Batch is { } batch)
             {
-                foreach (var order in batch.Makes.Where(m => Path.GetFullPath(m.Card.Path.Replace('\\', '/'), Path.GetDirectoryName(path)!) == card))
+                foreach (var order in batch.Makes.Where(
+                    m => Path.GetFullPath(m.Card.Path.Replace('\\', '/'), Path.GetDirectoryName(path)!) == card))
                 {
                     yield return (name, batch.Title, order);
                 }
@@ -67,7 +69,7 @@ internal static class PaperRoutes
         }
     }
 
-    private static Task Keep(HttpContext context, Workroom room, JsonElement asked)
+    private static Task Keep(HttpContext context, PageServices room, JsonElement asked)
     {
         var (file, window, batch) = (asked.Text("file"), asked.Text("window"), asked.Text("batch"));
         if (room.Read(window, file) is not { } reading)
@@ -77,15 +79,19 @@ internal static class PaperRoutes
 
         if (reading.Filling.Choices.IsEmpty)
         {
-            return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "No paper is chosen yet: choose a role, then a paper.");
+            return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity,
+                "No paper is chosen yet: choose a role, then a paper.");
         }
 
         return batch.Length == 0
-            ? Answer.Json(context, json => json.WriteString("text", TextEdit.Apply(reading.Source.Content, KeptPapers.InCard(reading.Source, reading.Filling.Choices, reading.Filling.Stash))))
+            ? Answer.Json(context, json =>
+                json.WriteString("text",
+                    TextEdit.Apply(reading.Source.Content,
+                        KeptPapers.InCard(reading.Source, reading.Filling.Choices, reading.Filling.Stash))))
             : KeepInBatch(context, room, batch, asked.Number("line"), reading);
     }
 
-    private static Task KeepInBatch(HttpContext context, Workroom room, string name, int line, Reading reading)
+    private static Task KeepInBatch(HttpContext context, PageServices room, string name, int line, Reading reading)
     {
         if (room.Folder.PathOf(name) is not { } path || OpenedFolder.Read(path, out _) is not { } text)
         {
@@ -94,13 +100,14 @@ internal static class PaperRoutes
 
         if (!OrdersOf(room, reading.Source.Path).Any(o => o.Batch == name && o.Order.Location.Start.Line == line))
         {
-            return Answer.Problem(context, StatusCodes.Status409Conflict, $"{name} was changed, and its line {line} makes other cards now. Choose its line anew.");
+            return Answer.Problem(context, StatusCodes.Status409Conflict,
+                $"{name} was changed, and line {line} now makes other cards. Choose the line again.");
         }
 
         var kept = TextEdit.Apply(text.Text, KeptFillings.InBatch(new SourceText(path, text.Text), line, reading.Filling.Choices));
         var result = room.Saving.Save(name, path, kept, text.Stamp);
         return result.Problem.Length > 0 ? FileRoutes.NotSaved(context, result)
-            : result.Theirs is not null ? Answer.Problem(context, StatusCodes.Status409Conflict, $"{name} was changed just now; try once more.")
+            : result.Theirs is not null ? Answer.Problem(context, StatusCodes.Status409Conflict, $"{name} has just changed; try again.")
             : Answer.Json(context, json => json.WriteString("stamp", result.Stamp));
     }
 }

@@ -7,6 +7,11 @@ using Microsoft.AspNetCore.Routing;
 using Sketch.Diagnostics;
 using Sketch.Output.Rendering;
 using Sketch.Planning;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Diagrams;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Remainder;
+using Sketch.Planning.Reports;
 using Sketch.Preview.Views;
 
 namespace Sketch.Preview.Server;
@@ -17,7 +22,7 @@ internal static class PlanRoutes
     private static readonly TimeSpan TimeLimit = TimeSpan.FromSeconds(10);
 
     /// <summary>Maps the requests about plans.</summary>
-    public static void Map(IEndpointRouteBuilder routes, Workroom room)
+    public static void Map(IEndpointRouteBuilder routes, PageServices room)
     {
         routes.MapObject("/plan", (context, asked) => Plan(context, room, asked));
         routes.MapObject("/enough", (context, asked) =>
@@ -27,13 +32,14 @@ internal static class PlanRoutes
         });
         routes.MapGet("/booklet.pdf", context => WithPlan(context, room, (plan, stem) => Booklet(context, room, plan, stem)));
         routes.MapGet("/cuts.csv", context => WithPlan(context, room, (plan, stem) =>
-            Answer.File(context, Encoding.UTF8.GetBytes(CutListCsv.Write(plan, new(plan, room.Files))), "text/csv; charset=utf-8", $"{stem}-cuts.csv")));
+            Answer.File(context, Encoding.UTF8.GetBytes(CutListCsv.Write(plan, new(plan, room.Files))), "text/csv; charset=utf-8",
+                $"{stem}-cuts.csv")));
         routes.MapGet("/left.stash", context => WithPlan(context, room, (plan, _) =>
-            Answer.File(context, Encoding.UTF8.GetBytes(ShelfAfter.Write(plan)), "text/plain; charset=utf-8", "left.stash")));
+            Answer.File(context, Encoding.UTF8.GetBytes(StashAfter.Write(plan)), "text/plain; charset=utf-8", "left.stash")));
     }
 
     // One JSON object a line: first how far the search has come, as often as it tells, at last the plan.
-    private static async Task Plan(HttpContext context, Workroom room, JsonElement asked)
+    private static async Task Plan(HttpContext context, PageServices room, JsonElement asked)
     {
         var (window, file) = (asked.Text("window"), asked.Text("file"));
         if (room.Read(window, file) is not { } reading)
@@ -43,7 +49,7 @@ internal static class PlanRoutes
         }
 
         context.Response.ContentType = "application/x-ndjson; charset=utf-8";
-        var told = Channel.CreateBounded<BatchProgress>(new BoundedChannelOptions(64) { FullMode = BoundedChannelFullMode.DropOldest });
+        var reported = Channel.CreateBounded<BatchProgress>(new BoundedChannelOptions(64) { FullMode = BoundedChannelFullMode.DropOldest });
         var findings = new FindingBag();
         var search = room.Plans.Begin(window, file, context.RequestAborted, room.Stopping);
         var planning = Task.Run(() =>
@@ -51,17 +57,17 @@ internal static class PlanRoutes
             try
             {
                 return BatchFiles.Read(reading.Compilation, room.Files, findings) is { } files
-                    ? BatchPlanner.Plan(files, TimeLimit, findings, new Teller(told.Writer), search.Token)
+                    ? BatchPlanner.Plan(files, TimeLimit, findings, new Reporter(reported.Writer), search.Token)
                     : null;
             }
             finally
             {
-                told.Writer.Complete();
+                reported.Writer.Complete();
             }
         }, CancellationToken.None);
         try
         {
-            await foreach (var progress in told.Reader.ReadAllAsync(context.RequestAborted).ConfigureAwait(false))
+            await foreach (var progress in reported.Reader.ReadAllAsync(context.RequestAborted).ConfigureAwait(false))
             {
                 await Line(context, json =>
                 {
@@ -83,7 +89,7 @@ internal static class PlanRoutes
         }
     }
 
-    private static void Write(Utf8JsonWriter json, Workroom room, Reading reading, BatchPlan? plan, FindingBag findings)
+    private static void Write(Utf8JsonWriter json, PageServices room, Reading reading, BatchPlan? plan, FindingBag findings)
     {
         json.WriteBoolean("done", true);
         json.WriteString("html", plan is null ? null : PlanHtml.Body(plan, new(plan, room.Files)));
@@ -97,25 +103,26 @@ internal static class PlanRoutes
         await context.Response.Body.FlushAsync(context.RequestAborted).ConfigureAwait(false);
     }
 
-    private static Task Booklet(HttpContext context, Workroom room, BatchPlan plan, string stem)
+    private static Task Booklet(HttpContext context, PageServices room, BatchPlan plan, string stem)
     {
         var pages = new PlanPages(plan, room.Files);
         using var pdf = new MemoryStream();
-        return SvgRenderer.WritePdf([.. pages.Summary(), .. pages.Work.SelectMany(pages.Sheet)], plan.Files.Batch.Title, pdf, out var problem)
+        return SvgRenderer.WritePdf(
+            [.. pages.Summary(), .. pages.Work.SelectMany(pages.Sheet)], plan.Files.Batch.Title, pdf, out var problem)
             ? Answer.File(context, pdf.ToArray(), "application/pdf", $"{stem}.pdf")
             : Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem);
     }
 
-    private static Task WithPlan(HttpContext context, Workroom room, Func<BatchPlan, string, Task> answer)
+    private static Task WithPlan(HttpContext context, PageServices room, Func<BatchPlan, string, Task> answer)
     {
         var file = context.Asked("file");
         return room.Plans.Find(context.Asked("window"), file) is { } plan
             ? answer(plan, Path.GetFileNameWithoutExtension(plan.Files.Files[0].Path))
-            : Answer.Problem(context, StatusCodes.Status404NotFound, "There is no plan yet. Choose “Work out the sheets” first.");
+            : Answer.Problem(context, StatusCodes.Status404NotFound, "There is no plan yet. Choose “Plan the sheets” first.");
     }
 
-    private sealed class Teller(ChannelWriter<BatchProgress> told) : IProgress<BatchProgress>
+    private sealed class Reporter(ChannelWriter<BatchProgress> reported) : IProgress<BatchProgress>
     {
-        public void Report(BatchProgress value) => told.TryWrite(value);
+        public void Report(BatchProgress value) => reported.TryWrite(value);
     }
 }

@@ -13,7 +13,7 @@ namespace Sketch.Preview.Server;
 internal static class PrintRoutes
 {
     /// <summary>Maps the requests for sizes and templates.</summary>
-    public static void Map(IEndpointRouteBuilder routes, Workroom room)
+    public static void Map(IEndpointRouteBuilder routes, PageServices room)
     {
         routes.MapGet("/sizes", context => WithCard(context, room, (_, card) => Answer.Json(context, json =>
         {
@@ -30,32 +30,37 @@ internal static class PrintRoutes
         _ => card.Units != UnitSystem.Inches,
     };
 
-    private static Task Templates(HttpContext context, Workroom room, Reading reading, LaidOutCard card)
+    private static Task Templates(HttpContext context, PageServices room, Reading reading, LaidOutCard card)
     {
         var page = PageFormat.All.FirstOrDefault(p => p.Name == context.Asked("page")) ?? PageFormat.Letter;
-        var options = new TemplateOptions(page, PrinterScale.True, context.Asked("mirror") == "yes", context.Asked("hollow") == "yes" ? TemplateOptions.UsualGluing : null);
+        var options = new TemplateOptions(
+            page, PrinterScale.True, context.Asked("mirror") == "yes", context.Asked("hollow") == "yes"
+                ? TemplateOptions.UsualGluing : null);
         var findings = new FindingBag();
         if (CardTemplates.Make([card], options, room.Files, findings) is not { Pages.IsEmpty: false } templates)
         {
             var reason = findings.ToImmutable().FirstOrDefault();
-            return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, reason is null ? "There is nothing to cut on this card." : $"{reason.Message} {reason.Hint}");
+            return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, reason is null
+                ? "There is nothing to cut on this card." : $"{reason.Message} {reason.Hint}");
         }
 
         using var pdf = new MemoryStream();
         return SvgRenderer.WritePdf(templates.Pages, $"Templates for {card.Title}", pdf, out var problem)
-            ? Answer.File(context, pdf.ToArray(), "application/pdf", $"{Path.GetFileNameWithoutExtension(reading.Source.Path)}-templates.pdf")
+            ? Answer.File(context, pdf.ToArray(), "application/pdf",
+                $"{Path.GetFileNameWithoutExtension(reading.Source.Path)}-templates.pdf")
             : Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem);
     }
 
     /// <summary>Answers with the card that a window shows, or says why there is none.</summary>
-    internal static Task WithCard(HttpContext context, Workroom room, Func<Reading, LaidOutCard, Task> answer)
+    internal static Task WithCard(HttpContext context, PageServices room, Func<Reading, LaidOutCard, Task> answer)
     {
         var file = context.Asked("file");
         return room.Read(context.Asked("window"), file) switch
         {
             null => FileRoutes.NoName(context, file),
             { Card: { } card, Compilation.HasErrors: false } reading => answer(reading, card),
-            _ => Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "The text has errors. Mend what is told beneath it first."),
+            _ => Answer.Problem(context, StatusCodes.Status422UnprocessableEntity,
+                "The text has errors. Fix the problems listed below it first."),
         };
     }
 }

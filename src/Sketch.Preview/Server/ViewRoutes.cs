@@ -4,11 +4,11 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Papers;
-using Sketch.Planning;
-using Sketch.Preview.Desk;
+using Sketch.Planning.Plans;
 using Sketch.Preview.Folder;
+using Sketch.Preview.Sessions;
 using Sketch.Preview.Views;
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Sketch.Syntax;
 
 namespace Sketch.Preview.Server;
@@ -17,7 +17,7 @@ namespace Sketch.Preview.Server;
 internal static class ViewRoutes
 {
     /// <summary>Maps the requests about texts as typed.</summary>
-    public static void Map(IEndpointRouteBuilder routes, Workroom room)
+    public static void Map(IEndpointRouteBuilder routes, PageServices room)
     {
         routes.MapObject("/see", (context, asked) => See(context, room, asked));
         // A text that is long to work out keeps the page from asking for the next; what is typed meanwhile comes this way and is kept.
@@ -48,7 +48,7 @@ internal static class ViewRoutes
         }
     });
 
-    private static Task See(HttpContext context, Workroom room, JsonElement asked) => Take(context, room, asked, (path, sheet) =>
+    private static Task See(HttpContext context, PageServices room, JsonElement asked) => Take(context, room, asked, (path, sheet) =>
     {
         var reading = Reading.Of(room.Folder, path, sheet, room.Files);
         return Answer.Json(context, json =>
@@ -65,7 +65,7 @@ internal static class ViewRoutes
     });
 
     /// <summary>Takes what a window shows, which keeps it from now on, and answers.</summary>
-    private static Task Take(HttpContext context, Workroom room, JsonElement asked, Func<string, DeskSheet, Task> answer)
+    private static Task Take(HttpContext context, PageServices room, JsonElement asked, Func<string, OpenText, Task> answer)
     {
         var (file, window) = (asked.Text("file"), asked.Text("window"));
         if (room.Folder.PathOf(file) is not { } path)
@@ -75,12 +75,13 @@ internal static class ViewRoutes
 
         if (!OpenWindows.IsName(window))
         {
-            return Answer.Problem(context, StatusCodes.Status400BadRequest, "The window did not say which it is. Load the page again.");
+            return Answer.Problem(context, StatusCodes.Status400BadRequest, "The request names no window. Reload the page.");
         }
 
         var stash = asked.Text("stash");
-        var choices = asked.Texts("choices").Select(t => PaperChoice.TryParse(t, out var choice) ? choice : null).OfType<PaperChoice>().ToImmutableArray();
-        var sheet = new DeskSheet(file, TextForm.Plain(asked.Text("text")), asked.Text("stamp"), stash.Length > 0 ? stash : null, choices);
+        var choices = asked.Texts("choices").Select(t => PaperChoice.TryParse(t, out var choice) ? choice : null).OfType<PaperChoice>()
+            .ToImmutableArray();
+        var sheet = new OpenText(file, TextForm.Plain(asked.Text("text")), asked.Text("stamp"), stash.Length > 0 ? stash : null, choices);
         room.Windows.Put(window, sheet, asked.Says("saved"));
         return answer(path, sheet);
     }

@@ -1,20 +1,20 @@
 using System.Collections.Concurrent;
-using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
 using Sketch.Papers;
 using Sketch.Shapes;
-using Sketch.Surroundings;
 using Sketch.Text;
 using Sketch.Units;
+using Sketch.World;
 
 namespace Sketch.Preview.Views;
 
 /// <summary>
-/// The files of the opened folder, with what is slow to read remembered until the file changes: pictures of papers and artwork. A card is read
-/// anew on every keystroke, but its pictures are not.
+/// The files of the opened folder, with what is slow to read remembered until the file changes: pictures of papers and artwork. A card is
+/// read anew on every keystroke, but its pictures are not.
 /// </summary>
 /// <param name="fonts">The fonts.</param>
-public sealed class CachedFiles(FontShelf fonts) : ISurroundings
+public sealed class CachedFiles(FontShelf fonts) : IWorld
 {
     private const int Most = 64;
 
@@ -57,7 +57,8 @@ public sealed class CachedFiles(FontShelf fonts) : ISurroundings
     }
 
     /// <inheritdoc/>
-    public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem) => _files.ShapeWords(words, font, namedIn, out problem);
+    public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem) =>
+        _files.ShapeWords(words, font, namedIn, out problem);
 
     // The folder of the file that names it and the name as written: whether a file may be named depends on both.
     private readonly record struct FileState(string Folder, string Name, DateTime Written, long Size);

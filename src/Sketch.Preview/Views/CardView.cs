@@ -8,10 +8,14 @@ using Sketch.Text;
 
 namespace Sketch.Preview.Views;
 
-/// <summary>What the page shows of a card: a picture of every face, with the line of every piece in it, and the papers of its roles.</summary>
+/// <summary>
+/// What the page shows of a card: a picture of every face, with the line of every piece in it, and the papers of its roles.
+/// </summary>
 public static class CardView
 {
-    /// <summary>Writes the properties <c>pictures</c> and <c>roles</c>. A picture that the page has already is written without its SVG.</summary>
+    /// <summary>
+    /// Writes the properties <c>pictures</c> and <c>roles</c>. A picture that the page has already is written without its SVG.
+    /// </summary>
     /// <param name="json">Where to.</param>
     /// <param name="reading">The card.</param>
     /// <param name="isUnfolded">Whether the base is shown unfolded in place of its faces.</param>
@@ -46,7 +50,8 @@ public static class CardView
         Roles(json, card);
     }
 
-    private static IEnumerable<(string Name, string Title, Units.Size Size, CardPicture Picture)> Pictures(LaidOutCard card, bool isUnfolded)
+    private static IEnumerable<(string Name, string Title, Units.Size Size, CardPicture Picture)> Pictures(
+        LaidOutCard card, bool isUnfolded)
     {
         if (isUnfolded)
         {
@@ -60,7 +65,8 @@ public static class CardView
         {
             var name = Face.NameOf(face);
             var said = name.Replace('-', ' ');
-            yield return (name, char.ToUpperInvariant(said[0]) + said[1..], card.Find(face)?.Size ?? card.Base.Closed, CardDrawing.Picture(card, face));
+            yield return (name, char.ToUpperInvariant(said[0]) + said[1..], card.Find(face)?.Size
+                ?? card.Base.Closed, CardDrawing.Picture(card, face));
         }
     }
 

@@ -10,7 +10,10 @@ namespace Sketch.Preview.Views;
 /// <summary>Findings for the page: files called by their names in the opened folder, and a replacement where the hint is one.</summary>
 public static class FindingsView
 {
-    /// <summary>Writes the property <c>findings</c>; errors first, then warnings, then notes, each in the order of lines, those of the text itself first.</summary>
+    /// <summary>
+    /// Writes the property <c>findings</c>; errors first, then warnings, then notes, each in the order of lines, those of the text itself
+    /// first.
+    /// </summary>
     /// <param name="json">Where to.</param>
     /// <param name="findings">What was found.</param>
     /// <param name="source">The text that the window shows.</param>
@@ -27,7 +30,8 @@ public static class FindingsView
         {
             json.WriteStartObject();
             json.WriteBoolean("here", finding.Location.Source == source);
-            FindingsJson.WriteMembers(json, finding, folder.NameOf(finding.Location.Source.Path) ?? Path.GetFileName(finding.Location.Source.Path));
+            FindingsJson.WriteMembers(
+                json, finding, folder.NameOf(finding.Location.Source.Path) ?? Path.GetFileName(finding.Location.Source.Path));
             if (finding.Replacement is null)
             {
                 json.WriteNull("replacement");

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Panels;
-using Sketch.Preview.Desk;
 using Sketch.Preview.Folder;
-using Sketch.Shelf;
+using Sketch.Preview.Sessions;
+using Sketch.Stashes;
 using Sketch.Text;
 
 namespace Sketch.Preview.Views;
@@ -13,7 +13,7 @@ namespace Sketch.Preview.Views;
 /// <param name="Source">The text, under the file's full path.</param>
 /// <param name="Compilation">What the engine makes of it.</param>
 /// <param name="Filling">The shelf and the papers chosen.</param>
-public sealed record Reading(DeskSheet Sheet, SourceText Source, Compilation Compilation, RoleFilling Filling)
+public sealed record Reading(OpenText Sheet, SourceText Source, Compilation Compilation, RoleFilling Filling)
 {
     /// <summary>Everything found, in the order of places.</summary>
     public ImmutableArray<Finding> Findings => Compilation.Findings;
@@ -25,14 +25,15 @@ public sealed record Reading(DeskSheet Sheet, SourceText Source, Compilation Com
     public string? Title => Card?.Title ?? Compilation.Stash?.Title ?? Compilation.Batch?.Title;
 
     /// <summary>What kind of file it is: card, stash or batch.</summary>
-    public string Kind => Compilation.Stash is not null ? "stash" : Compilation.Batch is not null ? "batch" : Path.GetExtension(Source.Path).ToLowerInvariant()[1..];
+    public string Kind => Compilation.Stash is not null
+        ? "stash" : Compilation.Batch is not null ? "batch" : Path.GetExtension(Source.Path).ToLowerInvariant()[1..];
 
     /// <summary>Reads a sheet.</summary>
     /// <param name="folder">The opened folder.</param>
     /// <param name="path">The file's path.</param>
     /// <param name="sheet">The sheet.</param>
     /// <param name="files">What the engine reads files and fonts through.</param>
-    public static Reading Of(OpenedFolder folder, string path, DeskSheet sheet, CachedFiles files)
+    public static Reading Of(OpenedFolder folder, string path, OpenText sheet, CachedFiles files)
     {
         var source = new SourceText(path, sheet.Text);
         var filling = new RoleFilling(ShelfOf(folder, sheet.Stash, files), sheet.Choices);

@@ -1,13 +1,13 @@
 using System.Text.Json;
 using Sketch.Drawing;
 using Sketch.Panels;
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Preview.Views;
 
-/// <summary>The papers of a shelf as swatches at true scale.</summary>
+/// <summary>The papers of a stash as swatches at true scale.</summary>
 public static class ShelfView
 {
     private static readonly Size Swatched = new(Length.Inch(1, 1, 4), Length.Inch(1, 1, 4));

@@ -3,13 +3,13 @@ using System.Text.Json;
 using Sketch.Drawing;
 using Sketch.Output.Rendering;
 using Sketch.Panels;
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Sketch.Text;
 using Sketch.Variants;
 
 namespace Sketch.Preview.Views;
 
-/// <summary>A card in many papers of a shelf, each a small picture to choose.</summary>
+/// <summary>A card in many papers of a stash, each a small picture to choose.</summary>
 public static class VariantsView
 {
     /// <summary>How many are shown at once.</summary>
@@ -36,13 +36,16 @@ public static class VariantsView
             }
 
             json.WriteEndArray();
-            json.WriteString("name", string.Join(", ", variant.Choices.Select(c => $"{c.Role} {c.Paper}{(c.Side == PaperSide.Back ? " back" : "")}")));
+            json.WriteString("name",
+                string.Join(", ", variant.Choices.Select(c => $"{c.Role} {c.Paper}{(c.Side == PaperSide.Back ? " back" : "")}")));
             json.WriteBase64String("picture", picture);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
-        json.WriteString("told", found.Best.IsEmpty ? found.WhyNone(card) : $"{found.Best.Length} of {Counted.Of(found.Found, "way")} to make it, the most different and most legible first.");
+        json.WriteString("told", found.Best.IsEmpty
+            ? found.WhyNone(card) : $"{found.Best.Length} of {Counted.Of(found.Found, "way")} to make it, the most different and most "
+                + "legible first.");
     }
 
     private static byte[][] Pictures(LaidOutCard card, RoleFilling shelf, ImmutableArray<PaperVariant> variants)

@@ -17,15 +17,17 @@ public sealed record Batch(string Title, Location Location)
     public ImmutableArray<Recipients> For { get; init; } = [];
 
     /// <summary>The cards to make.</summary>
-    public ImmutableArray<MakeOrder> Makes { get; init; } = [];
+    public ImmutableArray<MakeRequest> Makes { get; init; } = [];
 
     /// <summary>Pieces to cut that belong to no card.</summary>
-    public ImmutableArray<CutOrder> Cuts { get; init; } = [];
+    public ImmutableArray<CutRequest> Cuts { get; init; } = [];
 
     /// <summary>How many people share the cards among them, each with a run like this one; at least 1.</summary>
     public int Makers { get; init; } = 1;
 
-    /// <summary>Cards that each maker makes beyond those that are needed: the line <c>spare</c> and the spare ones of each receiver together.</summary>
+    /// <summary>
+    /// Cards that each maker makes beyond those that are needed: the line <c>spare</c> and the spare ones of each receiver together.
+    /// </summary>
     public int Spare { get; init; }
 
     /// <summary>What each cut turns to dust; zero for a trimmer.</summary>
@@ -43,13 +45,17 @@ public sealed record Batch(string Title, Location Location)
     /// <summary>Cards that all recipients get together, or null when the file names none.</summary>
     public int? Recipients => For.IsEmpty ? null : (int)Math.Min(int.MaxValue, For.Sum(f => (long)f.Cards));
 
-    /// <summary>Cards that each maker needs: the recipients' divided by the makers, rounded up, and the spare ones; null without recipients.</summary>
+    /// <summary>
+    /// Cards that each maker needs: the recipients' divided by the makers, rounded up, and the spare ones; null without recipients.
+    /// </summary>
     public int? Needed => Recipients is { } cards ? (int)Math.Min(int.MaxValue, (cards + (long)Makers - 1) / Makers + Spare) : null;
 
     /// <summary>Cards that all lines together make beyond those needed, negative where some are missing; null without recipients.</summary>
     public long? Surplus => Needed is { } needed ? Makes.Sum(m => (long)m.Count) - needed : null;
 
-    /// <summary>Whether so many fewer cards would still be enough for all recipients; with none named, any number may be left out.</summary>
+    /// <summary>
+    /// Whether so many fewer cards would still be enough for all recipients; with none named, any number may be left out.
+    /// </summary>
     public bool CanSpare(int cards) => Surplus is not { } over || cards <= over;
 }
 
@@ -65,12 +71,13 @@ public sealed record NamedFile(string Path, Location Location);
 public sealed record Recipients(string Whom, int Cards, Location Location);
 
 /// <summary>So many of one card.</summary>
-/// <param name="Count">How many; zero where what is written is no count, which is told.</param>
+/// <param name="Count">How many; zero where what is written is no count, which is reported.</param>
 /// <param name="Card">The card's file.</param>
 /// <param name="Roles">The papers that fill its roles in this run, in place of its own.</param>
 /// <param name="Messages">What is to be written in it, a line each; empty when nothing is said.</param>
 /// <param name="Location">The line.</param>
-public sealed record MakeOrder(int Count, NamedFile Card, ImmutableArray<RoleChoice> Roles, ImmutableArray<string> Messages, Location Location);
+public sealed record MakeRequest(
+    int Count, NamedFile Card, ImmutableArray<RoleChoice> Roles, ImmutableArray<string> Messages, Location Location);
 
 /// <summary>What fills a role of a card.</summary>
 /// <param name="Role">The role.</param>
@@ -79,7 +86,8 @@ public sealed record MakeOrder(int Count, NamedFile Card, ImmutableArray<RoleCho
 /// <param name="Side">Which side of the paper shows.</param>
 /// <param name="AnyOffcut">Whether any leftover will do.</param>
 /// <param name="Location">The role's name in the file.</param>
-public sealed record RoleChoice(string Role, string? Paper, ImmutableArray<string> Colours, PaperSide Side, bool AnyOffcut, Location Location);
+public sealed record RoleChoice(
+    string Role, string? Paper, ImmutableArray<string> Colours, PaperSide Side, bool AnyOffcut, Location Location);
 
 /// <summary>Loose pieces to cut.</summary>
 /// <param name="Count">How many.</param>
@@ -88,4 +96,4 @@ public sealed record RoleChoice(string Role, string? Paper, ImmutableArray<strin
 /// <param name="Side">The side that is to show, or null when that is not said.</param>
 /// <param name="Upright">Whether they are not to be turned.</param>
 /// <param name="Location">The line.</param>
-public sealed record CutOrder(int Count, Size Size, string Paper, PaperSide? Side, bool Upright, Location Location);
+public sealed record CutRequest(int Count, Size Size, string Paper, PaperSide? Side, bool Upright, Location Location);

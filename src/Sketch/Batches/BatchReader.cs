@@ -14,8 +14,8 @@ public sealed class BatchReader
     private readonly FindingBag _findings;
     private readonly HashSet<string> _said = [];
     private readonly ImmutableArray<Recipients>.Builder _for = ImmutableArray.CreateBuilder<Recipients>();
-    private readonly ImmutableArray<MakeOrder>.Builder _makes = ImmutableArray.CreateBuilder<MakeOrder>();
-    private readonly ImmutableArray<CutOrder>.Builder _cuts = ImmutableArray.CreateBuilder<CutOrder>();
+    private readonly ImmutableArray<MakeRequest>.Builder _makes = ImmutableArray.CreateBuilder<MakeRequest>();
+    private readonly ImmutableArray<CutRequest>.Builder _cuts = ImmutableArray.CreateBuilder<CutRequest>();
     private Batch _batch;
     private int _spares;
 
@@ -25,7 +25,9 @@ public sealed class BatchReader
         _batch = new(title.Words.Text, At(title.Span));
     }
 
-    /// <summary>The batch that a file describes; what cannot be read is told and left out. Null when the file is no batch, which is not told.</summary>
+    /// <summary>
+    /// The batch that a file describes; what cannot be read is told and left out. Null when the file is no batch, which is not reported.
+    /// </summary>
     public static Batch? Read(FileSyntax file, FindingBag findings) =>
         file.Lines is [TitleLine { Word: "batch" } title, ..] ? new BatchReader(file, title, findings).Read(file, title) : null;
 
@@ -39,7 +41,13 @@ public sealed class BatchReader
             ReadLine(line);
         }
 
-        return _batch with { Spare = _batch.Spare + _spares, For = _for.ToImmutable(), Makes = _makes.ToImmutable(), Cuts = _cuts.ToImmutable() };
+        return _batch with
+        {
+            Spare = _batch.Spare + _spares,
+            For = _for.ToImmutable(),
+            Makes = _makes.ToImmutable(),
+            Cuts = _cuts.ToImmutable()
+        };
     }
 
     private void ReadLine(LineSyntax line)
@@ -48,7 +56,8 @@ public sealed class BatchReader
         {
             foreach (var child in line.Children.Where(c => c is not BadLine))
             {
-                Report(FindingCatalogue.Misplaced, child.Span, "Nothing lies on this line of a batch.", "Take the indentation away, or put it under a make line.");
+                Report(FindingCatalogue.Misplaced, child.Span, "This line of a batch has no indented lines.",
+                    "Remove the indentation, or put it under a make line.");
             }
         }
 
@@ -64,7 +73,16 @@ public sealed class BatchReader
                 break;
             case UnitsLine units:
                 RejectClauses(units);
-                _batch = _batch with { Units = units.Unit switch { Unit.Millimetre => UnitSystem.Millimetres, Unit.Centimetre => UnitSystem.Centimetres, _ => UnitSystem.Inches } };
+                _batch = _batch with
+                {
+                    Units = units.Unit switch
+                    {
+                        Unit.Millimetre => UnitSystem.Millimetres,
+                        Unit.Centimetre =>
+                    UnitSystem.Centimetres,
+                        _ => UnitSystem.Inches
+                    }
+                };
                 break;
             case ForLine whom:
                 ReadFor(whom);
@@ -73,7 +91,8 @@ public sealed class BatchReader
                 RejectClauses(count);
                 if (Once(line, count.Word))
                 {
-                    _batch = count.Word == "makers" ? _batch with { Makers = count.Count.Value } : _batch with { Spare = count.Count.Value };
+                    _batch = count.Word == "makers"
+                        ? _batch with { Makers = count.Count.Value } : _batch with { Spare = count.Count.Value };
                 }
 
                 break;
@@ -98,11 +117,13 @@ public sealed class BatchReader
             case BadLine:
                 break;
             case RoleLine or WordsLine { Word: "message" }:
-                Report(FindingCatalogue.Misplaced, line.Span, "This line says something of a card, but lies under none.", "Indent it under its make line.");
+                Report(FindingCatalogue.Misplaced, line.Span, "This line belongs to a card, but no make line is above it.",
+                    "Indent it under its make line.");
                 break;
             default:
                 Report(FindingCatalogue.Misplaced, line.Span, "This line does not belong in a batch.",
-                    "A batch has lines such as stash \"museum.stash\", for \"Cliff ward\", 24 cards, make 12 of \"fair-winds.card\" and cut 12 of 4 x 5 1/4 from gulls.");
+                    "A batch has lines such as stash \"museum.stash\", for \"Cliff ward\", 24 cards, make 12 of \"fair-winds.card\" "
+                        + "and cut 12 of 4 x 5 1/4 from gulls.");
                 break;
         }
     }
@@ -118,7 +139,7 @@ public sealed class BatchReader
             }
             else
             {
-                Idle(clause, "this line", $"It takes a kerf alone: {line.Word} \"{line.Words.Text}\", kerf 1/32.");
+                Idle(clause, "this line", $"It takes only a kerf: {line.Word} \"{line.Words.Text}\", kerf 1/32.");
             }
         }
     }
@@ -148,7 +169,8 @@ public sealed class BatchReader
         }
         else if (!_findings.HasErrors || line.Clauses.IsEmpty)
         {
-            Report(FindingCatalogue.Expected, line.Span, $"Nothing says how many cards \"{line.Whom.Text}\" gets.", $"Write for \"{line.Whom.Text}\", 24 cards.");
+            Report(FindingCatalogue.Expected, line.Span, $"The number of cards for \"{line.Whom.Text}\" is missing.",
+                $"Write for \"{line.Whom.Text}\", 24 cards.");
         }
     }
 
@@ -161,8 +183,10 @@ public sealed class BatchReader
         {
             switch (child)
             {
-                case RoleLine role when roles.FirstOrDefault(r => r.Role.Equals(role.Name.Text, StringComparison.OrdinalIgnoreCase)) is { } twin:
-                    Report(FindingCatalogue.SaidTwice, role.Name.Span, $"The role {twin.Role} is already filled in line {twin.Location.Start.Line}.", "Take one of the two lines away.");
+                case RoleLine role when roles.FirstOrDefault(
+                    r => r.Role.Equals(role.Name.Text, StringComparison.OrdinalIgnoreCase)) is { } twin:
+                    Report(FindingCatalogue.SaidTwice, role.Name.Span,
+                        $"The role {twin.Role} is already filled in line {twin.Location.Start.Line}.", "Remove one of the two lines.");
                     break;
                 case RoleLine role:
                     roles.Add(Filling(role));
@@ -174,12 +198,14 @@ public sealed class BatchReader
                 case BadLine:
                     break;
                 default:
-                    Report(FindingCatalogue.Misplaced, child.Span, "This line does not belong under a make line.", "Write role sky: gulls, or message \"Keep a good light\".");
+                    Report(FindingCatalogue.Misplaced, child.Span, "This line does not belong under a make line.",
+                        "Write role sky: gulls, or message \"Keep a good light\".");
                     break;
             }
         }
 
-        _makes.Add(new(line.Count.IsMended ? 0 : line.Count.Value, new(line.File.Text, At(line.File.Span)), roles.ToImmutable(), messages, At(line.Span)));
+        _makes.Add(new(line.Count.IsMended
+            ? 0 : line.Count.Value, new(line.File.Text, At(line.File.Span)), roles.ToImmutable(), messages, At(line.Span)));
     }
 
     private RoleChoice Filling(RoleLine line)
@@ -199,10 +225,11 @@ public sealed class BatchReader
 
         foreach (var child in line.Children.Where(c => c is not BadLine))
         {
-            Report(FindingCatalogue.Misplaced, child.Span, "Nothing lies on a role.", "Take the indentation away.");
+            Report(FindingCatalogue.Misplaced, child.Span, "A role has no indented lines.", "Remove the indentation.");
         }
 
-        return new(line.Name.Text, line.Paper?.Text, [.. line.Colours.Select(c => c.IsHex ? "#" + c.Text : c.Text)], side, line.AnyOffcut, At(line.Name.Span));
+        return new(line.Name.Text, line.Paper?.Text, [.. line.Colours.Select(c => c.IsHex ? "#" + c.Text : c.Text)], side, line.AnyOffcut,
+            At(line.Name.Span));
     }
 
     private void ReadCut(CutLine line)
@@ -230,13 +257,15 @@ public sealed class BatchReader
             return;
         }
 
-        if (line.Size is BoxSize { Width: LengthExtent { Value: var width }, Height: LengthExtent { Value: var height } } && width > Length.Zero && height > Length.Zero)
+        if (line.Size is BoxSize { Width: LengthExtent { Value: var width }, Height: LengthExtent { Value: var height } }
+            && width > Length.Zero && height > Length.Zero)
         {
             _cuts.Add(new(line.Count.Value, new(width, height), line.Paper.Text, side, upright, At(line.Span)));
         }
         else
         {
-            Report(FindingCatalogue.BadSize, line.Size.Span, "Pieces to cut need width x height, both more than nothing.", "Write cut 12 of 4 x 5 1/4 from gulls.");
+            Report(FindingCatalogue.BadSize, line.Size.Span, "Pieces to cut need width x height, both greater than zero.",
+                "Write cut 12 of 4 x 5 1/4 from gulls.");
         }
     }
 
@@ -247,7 +276,7 @@ public sealed class BatchReader
             return true;
         }
 
-        Report(FindingCatalogue.SaidTwice, line.Span, $"A batch has one line {word}.", "Take one of the two lines away.");
+        Report(FindingCatalogue.SaidTwice, line.Span, $"A batch has only one {word} line.", "Remove one of the two lines.");
         return false;
     }
 
@@ -255,12 +284,12 @@ public sealed class BatchReader
     {
         foreach (var clause in line.Clauses)
         {
-            Idle(clause, "this line", "Take it away.");
+            Idle(clause, "this line", "Remove it.");
         }
     }
 
     private void Idle(Clause clause, string what, string hint) =>
-        Report(FindingCatalogue.IdleClause, clause.Span, $"This clause says nothing for {what}.", hint);
+        Report(FindingCatalogue.IdleClause, clause.Span, $"This clause has no effect on {what}.", hint);
 
     private Location At(TextSpan span) => new(_source, span);
 

@@ -31,12 +31,14 @@ internal sealed class EnvelopeRoom : IFitRule
         var room = new Room(view, findings, face?.Location ?? card.Base.Location, Called(view, face, usual), thickness);
         if (flat.Verdict == EnvelopeVerdict.TooLarge)
         {
-            room.Tell(FindingCatalogue.TooLargeForEnvelope, $"The card, {view.Say.Size(card.Base.Closed)}, does not go into {room.Envelope}: {Missing(view, flat)}.");
+            room.Report(FindingCatalogue.TooLargeForEnvelope,
+                $"The card, {view.Say.Size(card.Base.Closed)}, does not fit {room.Envelope}: {Missing(view, flat)}.");
         }
         else if (flat.Verdict == EnvelopeVerdict.Tight)
         {
-            room.Tell(FindingCatalogue.TightEnvelope,
-                $"The card, {view.Say.Size(card.Base.Closed)}, is tight in {room.Envelope}, which is only {view.Say.Length(Length.Min(flat.Long, flat.Short))} larger one way.");
+            room.Report(FindingCatalogue.TightEnvelope,
+                $"The card, {view.Say.Size(card.Base.Closed)}, is tight in {room.Envelope}, which is only "
+                    + $"{view.Say.Length(Length.Min(flat.Long, flat.Short))} larger one way.");
         }
         else if (face is null || card.IsHandedOver || (thickness > Length.Zero && envelope == usual?.Size))
         {
@@ -44,14 +46,16 @@ internal sealed class EnvelopeRoom : IFitRule
         }
         else if (thick.Verdict == EnvelopeVerdict.TooLarge)
         {
-            room.Tell(FindingCatalogue.CloseEnvelope,
-                $"With a front about {LengthFormat.Millimetres(thickness)} thick the card fills {room.Envelope}, which is only {view.Say.Length(Length.Min(flat.Long, flat.Short))} larger one way.");
+            room.Report(FindingCatalogue.CloseEnvelope,
+                $"With a front about {LengthFormat.Millimetres(thickness)} thick the card fills {room.Envelope}, which is only "
+                    + $"{view.Say.Length(Length.Min(flat.Long, flat.Short))} larger one way.");
         }
         else if (thick.Verdict == EnvelopeVerdict.Tight || Length.Max(flat.Long, flat.Short) < EnvelopeFit.GoodFrom)
         {
             var beside = thickness > Length.Zero ? $" beside a front about {LengthFormat.Millimetres(thickness)} thick" : "";
-            room.Tell(FindingCatalogue.CloseEnvelope,
-                $"The card leaves {view.Say.Length(thick.Long)} along and {view.Say.Length(thick.Short)} across in {room.Envelope}{beside}.");
+            room.Report(FindingCatalogue.CloseEnvelope,
+                $"The card leaves {view.Say.Length(thick.Long)} along and "
+                + $"{view.Say.Length(thick.Short)} across in {room.Envelope}{beside}.");
         }
     }
 
@@ -73,7 +77,7 @@ internal sealed class EnvelopeRoom : IFitRule
             missing.Add($"the short side {Short(fit.Short)}");
         }
 
-        return Saying.List(missing);
+        return CheckText.List(missing);
 
         string Short(Length by) => by == Length.Zero ? "is just as long" : $"is {view.Say.Length(-by)} too long";
     }
@@ -81,18 +85,19 @@ internal sealed class EnvelopeRoom : IFitRule
     /// <summary>Where and of which envelope to tell, and what else to take.</summary>
     private sealed record Room(FitView View, FindingBag Findings, Location Location, string Envelope, Length Thickness)
     {
-        public void Tell(FindingKind kind, string message)
+        public void Report(FindingKind kind, string message)
         {
             // What this rule finds nothing wrong with when the file names it.
             var needed = Length.Max(EnvelopeFit.TightBelow + Thickness, EnvelopeFit.GoodFrom);
             var larger = NamedSizes.Envelopes
                 .Where(e => EnvelopeFit.Of(View.Card.Base.Closed, e.Size) is var fit
-                    && Length.Min(fit.Long, fit.Short) >= EnvelopeFit.TightBelow + Thickness && Length.Max(fit.Long, fit.Short) >= EnvelopeFit.GoodFrom)
+                    && Length.Min(fit.Long, fit.Short) >= EnvelopeFit.TightBelow + Thickness
+                    && Length.Max(fit.Long, fit.Short) >= EnvelopeFit.GoodFrom)
                 .MinBy(e => (Int128)e.Size.Width.Nanometres * e.Size.Height.Nanometres);
             var least = new Size(
                 View.Say.UpToMark(View.Card.Base.Closed.Width + needed), View.Say.UpToMark(View.Card.Base.Closed.Height + needed));
             Findings.Add(kind, Location, message, larger is null
-                ? $"It wants an envelope of at least {View.Say.Size(least)}."
+                ? $"It needs an envelope of at least {View.Say.Size(least)}."
                 : $"Take a larger one, such as envelope {larger.Name}, or make the card smaller or flatter.");
         }
     }

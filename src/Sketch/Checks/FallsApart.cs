@@ -34,12 +34,13 @@ internal sealed class FallsApart : IFitRule
             {
                 reported.Add(piece.Location);
                 findings.Add(FindingCatalogue.FallsApart, piece.Location,
-                    $"{Saying.Begin(Saying.Called(piece))} falls into {parts} parts when it is cut.", HintFor(view.Say, piece, parts));
+                    $"{CheckText.Begin(CheckText.Called(piece))} falls into {parts} parts when it is cut.",
+                        HintFor(view.Say, piece, parts));
             }
         }
     }
 
-    private static string HintFor(Saying say, Piece piece, int parts) =>
+    private static string HintFor(CheckText say, Piece piece, int parts) =>
         piece.Kind is not ("word" or "outline") ? "Make its window smaller, so that paper is left beside it."
         : parts <= MostParts && JoiningBorder(piece.Outline, say.Step) is { } border
             ? $"To keep them together write beneath it mat border {say.Typed(border)}, the narrowest that joins them."

@@ -4,12 +4,15 @@ using Sketch.Panels;
 
 namespace Sketch.Checks;
 
-/// <summary>Whether a laid-out card can be made as it stands: warnings and notes only, since every card here has its sizes and places.</summary>
+/// <summary>
+/// Whether a laid-out card can be made as it stands: warnings and notes only, since every card here has its sizes and places.
+/// </summary>
 public static class FitChecks
 {
     private static readonly ImmutableArray<IFitRule> Rules =
     [
-        new PastTheEdge(), new OverItsParent(), new HiddenCompletely(), new MatBorders(), new OffTheRuler(), new FallsApart(), new WordsTooBig(),
+        new PastTheEdge(), new OverItsParent(), new HiddenCompletely(), new MatBorders(), new OffTheRuler(), new FallsApart(),
+            new WordsTooBig(),
         new WordsTooFaint(), new EnvelopeRoom(), new WrapTooLong(), new TooThick(),
     ];
 

@@ -41,7 +41,7 @@ internal sealed class FitView
 
     public LaidOutCard Card { get; }
 
-    public Saying Say { get; }
+    public CheckText Say { get; }
 
     public ImmutableArray<Piece> Pieces => Card.Pieces;
 
@@ -77,8 +77,8 @@ internal sealed class FitView
     public static bool IsThere(Piece piece) => piece.Matter != PieceMatter.Unseen && !piece.Outline.IsEmpty;
 
     /// <summary>
-    /// What an unturned piece takes up: its exact box; for text its ink, for its box ends at the baseline. Words that do not fit are told by a rule
-    /// of their own, so here their box counts.
+    /// What an unturned piece takes up: its exact box; for text its ink, for its box ends at the baseline. Words that do not fit are told
+    /// by a rule of their own, so here their box counts.
     /// </summary>
     public static Rect Extent(Piece piece) =>
         piece is { Kind: "text", Words.Fits: true } ? Drawn(piece.Outline) : piece.Finished;
@@ -114,7 +114,8 @@ internal sealed class FitView
     /// <summary>How far a box reaches past another on each side, crumbs below the tolerance left out.</summary>
     public static Insets Beyond(Rect box, Rect around)
     {
-        return new(Over(around.Left - box.Left), Over(around.Top - box.Top), Over(box.Right - around.Right), Over(box.Bottom - around.Bottom));
+        return new(Over(around.Left - box.Left), Over(around.Top - box.Top), Over(box.Right - around.Right),
+            Over(box.Bottom - around.Bottom));
 
         static Length Over(Length by) => by > Tolerance ? by : Length.Zero;
     }

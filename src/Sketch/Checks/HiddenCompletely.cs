@@ -8,11 +8,13 @@ namespace Sketch.Checks;
 /// <summary>
 /// Pieces of which nothing can be seen, since paper lies over them: one sheet or several together. Windows reveal; ink, gems and tape
 /// hide nothing. Each face is gone through from the top down: what is hidden itself need not be remembered as hiding others, so a thick
-/// stack stays cheap. Where a card is so crowded that the answer would take long, the rest is not examined, which is told.
+/// stack stays cheap. Where a card is so crowded that the answer would take long, the rest is not examined, which is reported.
 /// </summary>
 internal sealed class HiddenCompletely : IFitRule
 {
-    /// <summary>Corners of a piece that are looked at before anything else: one that lies free shows the piece. A piece has at least one.</summary>
+    /// <summary>
+    /// Corners of a piece that are looked at before anything else: one that lies free shows the piece. A piece has at least one.
+    /// </summary>
     private const int CornersTried = 12;
 
     /// <summary>Pieces near a corner or piece that are looked at on one card, in all.</summary>
@@ -68,27 +70,28 @@ internal sealed class HiddenCompletely : IFitRule
             }
         }
 
-        Tell(view, findings, hidden);
+        Report(view, findings, hidden);
         if (left.Count > 0)
         {
             findings.Add(FindingCatalogue.HidingNotExamined, view.Pieces[left.Min()].Location,
-                $"The card is so crowded that {Number(left.Count)} not examined for being hidden completely, beginning on this line.",
+                $"The card is so crowded that {Number(left.Count)} not checked for being hidden completely, beginning on this line.",
                 "Look at the drawing, or make fewer copies.");
         }
     }
 
-    private static void Tell(FitView view, FindingBag findings, SortedDictionary<int, List<int>> hidden)
+    private static void Report(FitView view, FindingBag findings, SortedDictionary<int, List<int>> hidden)
     {
         // A hidden piece speaks for its mats, and what lies on a hidden stack is hidden with it.
-        var told = hidden.Where(h => !IsSpokenFor(h.Key)).GroupBy(h => view.Pieces[h.Key].Location);
-        foreach (var line in told)
+        var reported = hidden.Where(h => !IsSpokenFor(h.Key)).GroupBy(h => view.Pieces[h.Key].Location);
+        foreach (var line in reported)
         {
             var (first, hiders) = line.First();
             var piece = view.Pieces[first];
-            var subject = Saying.Begin(Saying.Called(piece, line.Count(), view.CopiesOf(piece)));
+            var subject = CheckText.Begin(CheckText.Called(piece, line.Count(), view.CopiesOf(piece)));
             findings.Add(FindingCatalogue.HiddenCompletely, line.Key,
-                $"{subject} cannot be seen: {Beneath(view, hiders)} {(hiders.Count == 1 ? "lies" : "lie")} over all of {(line.Count() == 1 ? "it" : "them")}.",
-                "Write it further down, so that it comes to lie on top, move it out, or take the line away.");
+                $"{subject} cannot be seen: {Beneath(view, hiders)} {(hiders.Count == 1 ? "lies" : "lie")} over all of "
+                    + $"{(line.Count() == 1 ? "it" : "them")}.",
+                "Write it further down so that it lies on top, move it out, or remove the line.");
         }
 
         bool IsSpokenFor(int index) =>
@@ -101,8 +104,8 @@ internal sealed class HiddenCompletely : IFitRule
 
     private static string Beneath(FitView view, List<int> hiders)
     {
-        var names = hiders.Order().Select(h => Saying.Called(view.Pieces[h])).Distinct().ToList();
-        return names.Count <= 3 ? Saying.List(names) : $"{string.Join(", ", names.Take(2))} and {names.Count - 2} more";
+        var names = hiders.Order().Select(h => CheckText.Called(view.Pieces[h])).Distinct().ToList();
+        return names.Count <= 3 ? CheckText.List(names) : $"{string.Join(", ", names.Take(2))} and {names.Count - 2} more";
     }
 
     /// <summary>The questions asked of one card, within their limits.</summary>
@@ -148,7 +151,9 @@ internal sealed class HiddenCompletely : IFitRule
             return Answer.Hidden;
         }
 
-        /// <summary>The middle and points half-way to the corners, as far as they lie on the piece: neighbours that only touch leave them free.</summary>
+        /// <summary>
+        /// The middle and points half-way to the corners, as far as they lie on the piece: neighbours that only touch leave them free.
+        /// </summary>
         private static IEnumerable<Point> Within(List<Point> corners, Cover own)
         {
             var middle = own.Bounds.Centre;

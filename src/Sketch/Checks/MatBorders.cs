@@ -12,21 +12,22 @@ internal sealed class MatBorders : IFitRule
 
     public void Check(FitView view, FindingBag findings)
     {
-        var told = new HashSet<Location>();
+        var reported = new HashSet<Location>();
         foreach (var piece in view.Pieces)
         {
-            if (piece.Border is not { } border || !told.Add(piece.Location))
+            if (piece.Border is not { } border || !reported.Add(piece.Location))
             {
                 continue;
             }
 
             var shown = Sides.All.Select(s => border.On(s)).ToList();
             var (least, most) = (shown.Min(), shown.Max());
-            var subject = Saying.Begin(Saying.Called(piece));
+            var subject = CheckText.Begin(CheckText.Called(piece));
             if (!piece.UnevenAsWritten && most - least > FitView.Tolerance)
             {
-                findings.Add(FindingCatalogue.UnevenMat, piece.Location, $"{subject} shows {Told(view.Say, border)}.",
-                    $"For an even border write mat border {view.Say.Typed(least > Length.Zero ? least : most)}; if it is meant, say each side, such as border top {view.Say.Typed(border.Top)}.");
+                findings.Add(FindingCatalogue.UnevenMat, piece.Location, $"{subject} shows {Reported(view.Say, border)}.",
+                    $"For an even border write mat border {view.Say.Typed(least > Length.Zero ? least : most)}; if it is intended, "
+                        + $"give each side, such as border top {view.Say.Typed(border.Top)}.");
             }
 
             // A mat that shows nothing at all is hidden, and where it is flush as written nothing need show.
@@ -34,17 +35,18 @@ internal sealed class MatBorders : IFitRule
             if (narrow.Count > 0 && most > Length.Zero)
             {
                 findings.Add(FindingCatalogue.NarrowMat, piece.Location,
-                    $"{subject} shows only {view.Say.Length(narrow.Max(s => border.On(s)))} {At(narrow)}, which can hardly be cut and glued true.",
+                    $"{subject} shows only {view.Say.Length(narrow.Max(s => border.On(s)))} {At(narrow)}, which is hard to cut and "
+                        + "glue evenly.",
                     $"Write mat border {view.Say.Typed(view.Say.UpToMark(Least * 2))}, or leave the mat out.");
             }
         }
     }
 
-    private static string Told(Saying say, Insets border) =>
+    private static string Reported(CheckText say, Insets border) =>
         border.Left == border.Right && border.Top == border.Bottom
             ? $"{say.Length(border.Left)} at the left and right, but {say.Length(border.Top)} at the top and bottom"
-            : Saying.List([.. Sides.All.Select(s => $"{say.Length(border.On(s))} at the {Sides.Name(s)}")]);
+            : CheckText.List([.. Sides.All.Select(s => $"{say.Length(border.On(s))} at the {Sides.Name(s)}")]);
 
     private static string At(List<Edge> sides) =>
-        sides.Count == 4 ? "on each side" : "at the " + Saying.List([.. sides.Select(Sides.Name)]);
+        sides.Count == 4 ? "on each side" : "at the " + CheckText.List([.. sides.Select(Sides.Name)]);
 }

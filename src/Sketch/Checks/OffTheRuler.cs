@@ -26,17 +26,17 @@ internal sealed class OffTheRuler : IFitRule
             return;
         }
 
-        var told = new HashSet<Location>();
+        var reported = new HashSet<Location>();
         for (var i = 0; i < view.Pieces.Length; i++)
         {
             var piece = view.Pieces[i];
-            if (piece.Cut is not { } cut || IsOnRuler(piece, cut, view.Pieces[view.OwnerOf(i)].Kind) || !told.Add(piece.Location))
+            if (piece.Cut is not { } cut || IsOnRuler(piece, cut, view.Pieces[view.OwnerOf(i)].Kind) || !reported.Add(piece.Location))
             {
                 continue;
             }
 
             findings.Add(FindingCatalogue.OffTheRuler, piece.Location,
-                $"{Saying.Begin(Saying.Called(piece))} is cut {view.Say.Size(cut)}, which is between the sixteenths of a ruler.",
+                $"{CheckText.Begin(CheckText.Called(piece))} is cut {view.Say.Size(cut)}, which is between two sixteenths on a ruler.",
                 HintFor(piece, cut));
         }
     }
@@ -44,7 +44,8 @@ internal sealed class OffTheRuler : IFitRule
     // Both measures written would give up the proportions of a shape; a size that follows from another is not to be written as well.
     private static string HintFor(Piece piece, Size cut) => (piece.Written, piece.Sizing, piece.Wrap == default) switch
     {
-        _ when piece.IsReadyMade => $"The nearest length is {Nearest(Length.Max(cut.Width, cut.Height))}: write that, or change the piece along which it runs.",
+        _ when piece.IsReadyMade =>
+            $"The nearest length is {Nearest(Length.Max(cut.Width, cut.Height))}: write that, or change the piece along which it runs.",
         (WrittenMeasure.Width, _, _) => $"The nearest is {Nearest(cut.Width)} wide: write that, and its height follows.",
         (WrittenMeasure.Height, _, _) => $"The nearest is {Nearest(cut.Height)} high: write that, and its width follows.",
         (_, (Sizing.Written, Sizing.Written), true) => $"The nearest is {Nearest(cut.Width)} x {Nearest(cut.Height)}: write that.",

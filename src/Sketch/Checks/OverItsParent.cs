@@ -22,7 +22,8 @@ internal sealed class OverItsParent : IFitRule
         for (var i = 0; i < view.Pieces.Length; i++)
         {
             var ground = view.GroundOf(i);
-            if (view.OwnerOf(i) != i || ground < 0 || view.Pieces[ground].Matter is not (PieceMatter.Paper or PieceMatter.Ready) || !FitView.IsThere(view.Pieces[ground]))
+            if (view.OwnerOf(i) != i || ground < 0 || view.Pieces[ground].Matter is not (PieceMatter.Paper or PieceMatter.Ready)
+                || !FitView.IsThere(view.Pieces[ground]))
             {
                 continue;
             }
@@ -34,18 +35,21 @@ internal sealed class OverItsParent : IFitRule
                 {
                     var location = view.Pieces[i].Location;
                     var known = lines.GetValueOrDefault(location) ?? new(i, 0, default, Length.Zero);
-                    lines[location] = new(known.First, known.Count + 1, Sides.Larger(known.Over, over), Length.Max(known.Farthest, farthest));
+                    lines[location] = new(known.First, known.Count + 1, Sides.Larger(known.Over, over),
+                        Length.Max(known.Farthest, farthest));
                 }
             }
         }
 
         foreach (var (location, reach) in lines)
         {
-            Tell(view, findings, location, reach);
+            Report(view, findings, location, reach);
         }
     }
 
-    /// <summary>How far a layer reaches over each side of what it lies on, both as if that were not turned; and the farthest anywhere.</summary>
+    /// <summary>
+    /// How far a layer reaches over each side of what it lies on, both as if that were not turned; and the farthest anywhere.
+    /// </summary>
     private static (Insets Over, Length Farthest) Measure(FitView view, int layer, int ground, Dictionary<int, Cover> covers)
     {
         var (piece, parent) = (view.Pieces[layer], view.Pieces[ground]);
@@ -63,7 +67,8 @@ internal sealed class OverItsParent : IFitRule
             var parentPast = view.PastFace(ground);
             var size = view.SizeOf(piece.Face);
             var inside = FitView.Beyond(new(Length.Zero, Length.Zero, size.Width, size.Height), parent.Box);
-            over = Sides.Of(s => past.On(s) > Length.Zero && (parentPast.On(s) > Length.Zero || inside.On(s) == Length.Zero) ? Length.Zero : over.On(s));
+            over = Sides.Of(s => past.On(s) > Length.Zero && (parentPast.On(s) > Length.Zero || inside.On(s) == Length.Zero)
+                ? Length.Zero : over.On(s));
         }
 
         if (over != default)
@@ -81,15 +86,16 @@ internal sealed class OverItsParent : IFitRule
         return (default, beyond > FitView.Tolerance ? beyond : Length.Zero);
     }
 
-    private static void Tell(FitView view, FindingBag findings, Location location, Reach reach)
+    private static void Report(FitView view, FindingBag findings, Location location, Reach reach)
     {
         var piece = view.Pieces[reach.First];
-        var subject = Saying.Begin(Saying.Called(piece, reach.Count, view.CopiesOf(piece)));
+        var subject = CheckText.Begin(CheckText.Called(piece, reach.Count, view.CopiesOf(piece)));
         var verb = reach.Count == 1 ? "hangs" : "hang up to";
-        var parent = Saying.Called(view.Pieces[view.GroundOf(reach.First)]);
+        var parent = CheckText.Called(view.Pieces[view.GroundOf(reach.First)]);
         var sides = Sides.All.Where(s => reach.Over.On(s) > Length.Zero)
             .Select(s => $"{view.Say.Length(reach.Over.On(s))} over the {Sides.Name(s)} edge").ToList();
-        var how = sides.Count > 0 ? Saying.List(sides) : $"{view.Say.Length(reach.Farthest)} over the outline";
-        findings.Add(FindingCatalogue.OverItsParent, location, $"{subject} {verb} {how} of {parent}.", "If it is not meant, move it in or make it smaller; if it is, put it on what is large enough.");
+        var how = sides.Count > 0 ? CheckText.List(sides) : $"{view.Say.Length(reach.Farthest)} over the outline";
+        findings.Add(FindingCatalogue.OverItsParent, location, $"{subject} {verb} {how} of {parent}.",
+            "If this is not intended, move it in or make it smaller; otherwise put it on a larger piece.");
     }
 }

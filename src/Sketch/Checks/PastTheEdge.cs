@@ -12,8 +12,8 @@ namespace Sketch.Checks;
 internal sealed class PastTheEdge : IFitRule
 {
     /// <summary>
-    /// What is found of one line: the first such piece, how many, the farthest reach on each side, and how far all copies of the line can be
-    /// moved towards each side.
+    /// What is found of one line: the first such piece, how many, the farthest reach on each side, and how far all copies of the line can
+    /// be moved towards each side.
     /// </summary>
     private sealed record Reach(int First, int Count, Insets Past, Insets Room);
 
@@ -44,26 +44,27 @@ internal sealed class PastTheEdge : IFitRule
 
         foreach (var (location, reach) in lines)
         {
-            Tell(view, findings, location, reach with { Room = rooms[location] });
+            Report(view, findings, location, reach with { Room = rooms[location] });
         }
     }
 
-    private static void Tell(FitView view, FindingBag findings, Location location, Reach reach)
+    private static void Report(FitView view, FindingBag findings, Location location, Reach reach)
     {
         var piece = view.Pieces[reach.First];
         var copies = view.CopiesOf(piece);
-        var subject = Saying.Begin(Saying.Called(piece, reach.Count, copies));
+        var subject = CheckText.Begin(CheckText.Called(piece, reach.Count, copies));
         var verb = reach.Count == 1 ? "reaches" : "reach up to";
         var face = FaceName(piece.Face);
         var fold = Sides.FoldOf(piece.Face, view.Card.Base.Fold);
         // What is too wide for the face reaches over both ends, and that is one mistake.
         var isAcross = fold is { } side && reach.Past.On(side) > Length.Zero && reach.Past.On(Sides.Opposite(side)) > Length.Zero;
         var edges = Sides.All.Where(s => (isAcross || s != fold) && reach.Past.On(s) > Length.Zero)
-            .Select(s => $"{view.Say.Length(reach.Past.On(s))} {(s == fold ? $"across the fold at the {Sides.Name(s)}" : $"past the {Sides.Name(s)} edge")}").ToList();
+            .Select(s => $"{view.Say.Length(reach.Past.On(s))} "
+                + $"{(s == fold ? $"across the fold at the {Sides.Name(s)}" : $"past the {Sides.Name(s)} edge")}").ToList();
         var hint = Hint(view, reach, piece);
         if (edges.Count > 0)
         {
-            var past = $"{verb} {Saying.List(edges)} of {face}.";
+            var past = $"{verb} {CheckText.List(edges)} of {face}.";
             if (piece.Raised > Length.Zero)
             {
                 findings.Add(FindingCatalogue.RaisedOverTheEdge, location,
@@ -98,7 +99,7 @@ internal sealed class PastTheEdge : IFitRule
 
         if (!piece.Turning.IsIdentity)
         {
-            return "Make it smaller, or move what it lies on in.";
+            return "Make it smaller, or move its parent in.";
         }
 
         return Shifts(view, reach, piece)
@@ -107,8 +108,8 @@ internal sealed class PastTheEdge : IFitRule
     }
 
     /// <summary>
-    /// The shifts that bring a piece back onto a face that is large enough for it and all its copies; null where it is not or where its line
-    /// shifts it already.
+    /// The shifts that bring a piece back onto a face that is large enough for it and all its copies; null where it is not or where its
+    /// line shifts it already.
     /// </summary>
     private static string? Shifts(FitView view, Reach reach, Piece piece)
     {

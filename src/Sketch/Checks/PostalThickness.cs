@@ -3,7 +3,9 @@ using Sketch.Units;
 
 namespace Sketch.Checks;
 
-/// <summary>How thick a letter may be with one postal service. Such limits change: guidance that gives way to the local service's own word.</summary>
+/// <summary>
+/// How thick a letter may be with one postal service. Such limits change: guidance that gives way to the local service's own word.
+/// </summary>
 /// <param name="Service">The service.</param>
 /// <param name="Limit">The limit.</param>
 /// <param name="Said">The limit as the service says it.</param>
@@ -14,7 +16,9 @@ internal sealed record PostalThickness(string Service, Length Limit, string Said
     /// <summary>The limits known, the smallest first.</summary>
     public static ImmutableArray<PostalThickness> All { get; } =
     [
-        new("Royal Mail", Length.Millimetre(5), "5 mm", "Letter, 240 x 165 x 5 mm: ask.ofcom.org.uk/help/post/largeletter", new(2026, 11, 25)),
-        new("the US Postal Service", Length.Inch(0, 1, 4), "1/4 in", "Domestic Mail Manual 101.1.1, letters: 0.007 to 1/4 in thick", new(2026, 11, 25)),
+        new("Royal Mail", Length.Millimetre(5), "5 mm", "Letter, 240 x 165 x 5 mm: ask.ofcom.org.uk/help/post/largeletter",
+            new(2026, 11, 25)),
+        new("the US Postal Service", Length.Inch(0, 1, 4), "1/4 in", "Domestic Mail Manual 101.1.1, letters: 0.007 to 1/4 in thick",
+            new(2026, 11, 25)),
     ];
 }

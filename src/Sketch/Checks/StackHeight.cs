@@ -41,7 +41,8 @@ public sealed record StackHeight(Length Front, Piece? Highest)
     {
         (PieceMatter.Paper, _) => piece.Paint.Look.Pattern switch
         {
-            Pattern.Plain or Pattern.Cardstock or Pattern.Kraft or Pattern.Foil or Pattern.Pearl or Pattern.Patches => Cardstock,
+            PaperPattern.Plain or PaperPattern.Cardstock or PaperPattern.Kraft or PaperPattern.Foil or PaperPattern.Pearl
+                or PaperPattern.Patches => Cardstock,
             _ => PatternedPaper,
         },
         (PieceMatter.Ready, "gem") => piece.Box.Width / 2,

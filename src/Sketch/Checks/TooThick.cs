@@ -20,13 +20,13 @@ internal sealed class TooThick : IFitRule
             return;
         }
 
-        var said = Saying.List([.. limits.Select(l => $"{l.Said} for {l.Service}")]);
+        var said = CheckText.List([.. limits.Select(l => $"{l.Said} for {l.Service}")]);
         var over = height.Front - limits[0].Limit;
         var foam = highest.Raised > over
-            ? $"Lift {Saying.Called(highest)} {LengthFormat.Millimetres(over)} less"
+            ? $"Lift {CheckText.Called(highest)} {LengthFormat.Millimetres(over)} less"
             : "Leave out a layer";
         findings.Add(FindingCatalogue.TooThick, highest.Location,
-            $"The card is about {LengthFormat.Millimetres(height.Front)} thick at {Saying.Called(highest)}; a letter may be {said}.",
-            $"{foam}, or send it as a large letter or parcel; your post office's own limits hold.");
+            $"The card is about {LengthFormat.Millimetres(height.Front)} thick at {CheckText.Called(highest)}; a letter may be {said}.",
+            $"{foam}, or send it as a large letter or parcel; check the limits with your post office.");
     }
 }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Shapes;
-using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Checks;
@@ -22,15 +21,15 @@ internal sealed class WordsTooBig : IFitRule
                 .Select(p => new Written(p, p.Words!)).ToImmutableArray();
             if (written.FirstOrDefault(w => !w.Accepts(w.Words.LetterHeight)) is { } first)
             {
-                Tell(view, findings, first, written);
+                Report(view, findings, first, written);
             }
         }
     }
 
-    private static void Tell(FitView view, FindingBag findings, Written first, ImmutableArray<Written> line)
+    private static void Report(FitView view, FindingBag findings, Written first, ImmutableArray<Written> line)
     {
         var (piece, words) = (first.Piece, first.Words);
-        var called = Saying.Called(piece);
+        var called = CheckText.Called(piece);
         var letters = $"with letters {view.Say.Length(words.LetterHeight)} high";
         var quoted = $"“{words.Text.Replace('\n', ' ')}”";
         findings.Add(FindingCatalogue.WordsTooBig, piece.Location,
@@ -102,7 +101,9 @@ internal sealed class WordsTooBig : IFitRule
         /// <summary>Whether what is cut is a rectangle, or a banner, whose words stand in a rectangle.</summary>
         public bool IsStraight => Piece.Matter != PieceMatter.Paper || Piece.Kind == "banner" || Edge.IsRectangle;
 
-        /// <summary>Whether smaller letters leave the piece as it is; a banner or rectangle that fits its words holds them anyway.</summary>
+        /// <summary>
+        /// Whether smaller letters leave the piece as it is; a banner or rectangle that fits its words holds them anyway.
+        /// </summary>
         public bool KeepsItsBox => IsStraight || Piece.Sizing is { Width: not Sizing.Words, Height: not Sizing.Words };
 
         private Cover Edge => _cover ??= new(Piece.Outline.Grow(FitView.Tolerance.Millimetres));

@@ -32,7 +32,7 @@ internal sealed class WordsTooFaint : IFitRule
         public double Ratio => Contrast.Ratio(Ink.Look.Ground, Nearest);
 
         public bool IsChosenForItsShimmer =>
-            Words.NamedInk is not null && Ground.Look.Pattern is Pattern.Foil or Pattern.Pearl
+            Words.NamedInk is not null && Ground.Look.Pattern is PaperPattern.Foil or PaperPattern.Pearl
             && Contrast.RelativeLuminance(Ink.Look.Ground) > Contrast.RelativeLuminance(Ground.Look.Ground);
     }
 
@@ -42,7 +42,7 @@ internal sealed class WordsTooFaint : IFitRule
         {
             // Copies alike are judged once. A paper that is not known is told elsewhere; its stand-in says nothing of contrast.
             var written = line.Select(p => Of(view, p)).DistinctBy(w => (w.Ink, w.Ground, w.Least))
-                .Where(w => w.Ink.Look.Pattern != Pattern.Hatched && w.Ground.Look.Pattern != Pattern.Hatched).ToImmutableArray();
+                .Where(w => w.Ink.Look.Pattern != PaperPattern.Hatched && w.Ground.Look.Pattern != PaperPattern.Hatched).ToImmutableArray();
             var faint = written.Where(w => w.Ratio < w.Least).ToImmutableArray();
             if (faint.FirstOrDefault(w => !w.IsChosenForItsShimmer) is { } first)
             {
@@ -78,7 +78,8 @@ internal sealed class WordsTooFaint : IFitRule
         yield return look.Ground;
         var figures = look.Pattern switch
         {
-            Pattern.Plain or Pattern.Cardstock or Pattern.Kraft or Pattern.Foil or Pattern.Pearl or Pattern.Woodgrain or Pattern.Hatched => look.Figures.Length,
+            PaperPattern.Plain or PaperPattern.Cardstock or PaperPattern.Kraft or PaperPattern.Foil or PaperPattern.Pearl
+                or PaperPattern.Woodgrain or PaperPattern.Hatched => look.Figures.Length,
             _ => Math.Max(1, look.Figures.Length),
         };
         for (var i = 0; i < figures; i++)

@@ -4,16 +4,18 @@ using Sketch.Units;
 
 namespace Sketch.Checks;
 
-/// <summary>Ends that go round to the back and are so long that they would meet or overlap there: more than half of what they go round.</summary>
+/// <summary>
+/// Ends that go round to the back and are so long that they would meet or overlap there: more than half of what they go round.
+/// </summary>
 internal sealed class WrapTooLong : IFitRule
 {
     public void Check(FitView view, FindingBag findings)
     {
-        var told = new HashSet<Location>();
+        var reported = new HashSet<Location>();
         for (var i = 0; i < view.Pieces.Length; i++)
         {
             var piece = view.Pieces[i];
-            if (piece.Wrap == default || told.Contains(piece.Location))
+            if (piece.Wrap == default || reported.Contains(piece.Location))
             {
                 continue;
             }
@@ -24,11 +26,12 @@ internal sealed class WrapTooLong : IFitRule
             var (wrap, round) = across > Length.Zero ? (across, size.Width) : (Length.Max(piece.Wrap.Top, piece.Wrap.Bottom), size.Height);
             if (wrap * 2 > round)
             {
-                told.Add(piece.Location);
-                var parent = ground >= 0 ? Saying.Called(view.Pieces[ground]) : "the card";
+                reported.Add(piece.Location);
+                var parent = ground >= 0 ? CheckText.Called(view.Pieces[ground]) : "the card";
                 var shorter = view.Say.DownToMark(Length.Min(round / 2, view.Say.UsualWrap));
                 findings.Add(FindingCatalogue.WrapTooLong, piece.Location,
-                    $"{Saying.Begin(Saying.Called(piece))} wraps {view.Say.Length(wrap)} round each side of {parent}, which is only {view.Say.Length(round)} there, so the ends overlap behind it.",
+                    $"{CheckText.Begin(CheckText.Called(piece))} wraps {view.Say.Length(wrap)} around each side of {parent}, which is "
+                        + $"only {view.Say.Length(round)} there, so the ends overlap behind it.",
                     shorter > Length.Zero ? $"Write wrap {view.Say.Typed(shorter)}." : "Leave the wrap out.");
             }
         }

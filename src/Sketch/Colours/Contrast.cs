@@ -13,12 +13,15 @@ public static class Contrast
     public const double LeastForLargeText = 3;
 
     /// <summary>
-    /// Relative luminance, from 0 (black) to 1 (white): 0.2126 R + 0.7152 G + 0.0722 B of the linear channels (WCAG 2.2, "relative luminance").
+    /// Relative luminance, from 0 (black) to 1 (white): 0.2126 R + 0.7152 G + 0.0722 B of the linear channels (WCAG 2.2, "relative
+    /// luminance").
     /// </summary>
     public static double RelativeLuminance(Rgb colour) =>
         0.2126 * Linear(colour.Red) + 0.7152 * Linear(colour.Green) + 0.0722 * Linear(colour.Blue);
 
-    /// <summary>Contrast ratio of two colours, from 1 (the same) to 21 (black and white); the order does not matter (WCAG 2.2, "contrast ratio").</summary>
+    /// <summary>
+    /// Contrast ratio of two colours, from 1 (the same) to 21 (black and white); the order does not matter (WCAG 2.2, "contrast ratio").
+    /// </summary>
     public static double Ratio(Rgb a, Rgb b)
     {
         var (first, second) = (RelativeLuminance(a), RelativeLuminance(b));

@@ -6,7 +6,9 @@ namespace Sketch.Colours;
 /// <param name="B">From blue (negative) to yellow.</param>
 public readonly record struct Lab(double L, double A, double B)
 {
-    /// <summary>An sRGB colour in L*a*b*: the matrix of IEC 61966-2-1, white taken as its row sums so that #fff is exactly 100, 0, 0.</summary>
+    /// <summary>
+    /// An sRGB colour in L*a*b*: the matrix of IEC 61966-2-1, white taken as its row sums so that #fff is exactly 100, 0, 0.
+    /// </summary>
     public static Lab FromRgb(Rgb colour)
     {
         var (r, g, b) = (Contrast.Linear(colour.Red), Contrast.Linear(colour.Green), Contrast.Linear(colour.Blue));

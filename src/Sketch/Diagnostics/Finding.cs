@@ -6,7 +6,7 @@ namespace Sketch.Diagnostics;
 /// <summary>How much a finding weighs.</summary>
 public enum Severity
 {
-    /// <summary>Worth knowing; nothing to mend.</summary>
+    /// <summary>Worth knowing; no problems found.</summary>
     Note,
 
     /// <summary>The card can be made, but probably not as meant.</summary>
@@ -78,7 +78,8 @@ public sealed class FindingBag
         {
             if (count > LimitPerKind)
             {
-                all.Add(new(kind, last, $"{count - LimitPerKind} more of the same kind are not listed ({kind.Title}).", "Mend the ones listed and run again."));
+                all.Add(new(kind, last, $"{count - LimitPerKind} more of the same kind are not listed ({kind.Title}).",
+                    "Fix the listed ones and run the check again."));
             }
         }
 

@@ -29,7 +29,7 @@ public static partial class FindingCatalogue
         "SK3" => "Layout",
         "SK4" => "Fit",
         "SK5" => "Output",
-        "SK6" => "Shelf",
+        "SK6" => "Stash",
         "SK7" => "Cutting plan",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind.Code, "This code belongs to no group."),
     };

@@ -18,7 +18,8 @@ public static class CardDrawing
     /// <param name="face">A face; one that the file does not speak of is drawn bare.</param>
     /// <param name="dotsPerInch">The most pixels an inch of pictured papers; what is drawn needs none.</param>
     /// <exception cref="ArgumentException">An envelope is asked for and the card has none.</exception>
-    public static string Draw(LaidOutCard card, FaceKind face, double dotsPerInch = UsualDotsPerInch) => Picture(card, face, dotsPerInch).Svg;
+    public static string Draw(LaidOutCard card, FaceKind face, double dotsPerInch = UsualDotsPerInch) =>
+        Picture(card, face, dotsPerInch).Svg;
 
     /// <summary>The same picture, with the lines that its groups show.</summary>
     /// <param name="card">The card.</param>
@@ -41,9 +42,12 @@ public static class CardDrawing
     /// <param name="card">The card.</param>
     /// <param name="outside">Whether the outside is drawn; otherwise the inside.</param>
     /// <param name="dotsPerInch">The most pixels an inch of pictured papers.</param>
-    public static CardPicture Flat(LaidOutCard card, bool outside, double dotsPerInch = UsualDotsPerInch) => FlatBase.Draw(card, outside, dotsPerInch);
+    public static CardPicture Flat(LaidOutCard card, bool outside, double dotsPerInch = UsualDotsPerInch) =>
+        FlatBaseDrawing.Draw(card, outside, dotsPerInch);
 
-    /// <summary>A face without the outermost element, in millimetres from the top left of the face, to be put into a larger drawing.</summary>
+    /// <summary>
+    /// A face without the outermost element, in millimetres from the top left of the face, to be put into a larger drawing.
+    /// </summary>
     /// <param name="card">The card.</param>
     /// <param name="face">A face.</param>
     /// <param name="dotsPerInch">The most pixels an inch of pictured papers.</param>

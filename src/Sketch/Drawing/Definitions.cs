@@ -36,12 +36,13 @@ internal sealed class Definitions(SvgIds ids)
     }
 
     /// <summary>
-    /// What fills the ground of a paper: its colour, or a sheen for metal and pearl that runs along a strip and slantwise over anything else.
+    /// What fills the ground of a paper: its colour, or a sheen for metal and pearl that runs along a strip and slantwise over anything
+    /// else.
     /// </summary>
     internal string Ground(PaperLook look, double width, double height) => look.Pattern switch
     {
-        Pattern.Foil => Foil(look.Ground, width, height),
-        Pattern.Pearl => Pearl(look.Ground),
+        PaperPattern.Foil => Foil(look.Ground, width, height),
+        PaperPattern.Pearl => Pearl(look.Ground),
         _ => look.Ground.Hex,
     };
 
@@ -84,7 +85,8 @@ internal sealed class Definitions(SvgIds ids)
         var deep = Shades.Lighten(colour, -0.11, 0.85);
         return Linear(
             "foil-" + colour.Hex[1..] + name, across, down,
-            [(0, deep, 1), (0.14, colour, 1), (0.29, glare, 1), (0.4, bright, 1), (0.55, deep, 1), (0.68, colour, 1), (0.81, glare, 1), (0.9, bright, 1), (1, deep, 1)]);
+            [(0, deep, 1), (0.14, colour, 1), (0.29, glare, 1), (0.4, bright, 1), (0.55, deep, 1), (0.68, colour, 1), (0.81, glare, 1),
+                (0.9, bright, 1), (1, deep, 1)]);
     }
 
     private string Pearl(Rgb colour)
@@ -97,7 +99,8 @@ internal sealed class Definitions(SvgIds ids)
             [(0, bright, 1), (0.2, rosy, 1), (0.4, bright, 1), (0.58, bluish, 1), (0.76, bright, 1), (1, rosy, 1)]);
     }
 
-    private string Linear(string name, double acrossX, double downY, ReadOnlySpan<(double At, Rgb Colour, double Opacity)> stops, double fromX = 0, double fromY = 0)
+    private string Linear(string name, double acrossX, double downY, ReadOnlySpan<(double At, Rgb Colour, double Opacity)> stops,
+        double fromX = 0, double fromY = 0)
     {
         if (_made.TryGetValue(name, out var reference))
         {

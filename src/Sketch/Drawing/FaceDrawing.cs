@@ -7,7 +7,8 @@ using Sketch.Units;
 namespace Sketch.Drawing;
 
 /// <summary>Draws faces one over the other: the base or envelope, then the pieces on it.</summary>
-internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions definitions, SvgIds ids, double dotsPerInch, List<DrawnPiece> drawn)
+internal sealed class FaceDrawing(
+    LaidOutCard card, SvgWriter svg, Definitions definitions, SvgIds ids, double dotsPerInch, List<DrawnPiece> drawn)
 {
     /// <summary>Width of the shade along a fold in millimetres.</summary>
     private const double FoldShade = 2.4;
@@ -47,7 +48,9 @@ internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions d
         var outline = BaseOutline(face, size);
         var isOverInside = face == FaceKind.Front && outline.Contours.Length > 1;
         var id = ids.Claim(Face.NameOf(face) + "-base");
-        svg.Open("g").Attribute("id", id).Title(Told(id, $"base, {PieceTitle.Size(size, card.Units)} closed, {PieceTitle.Paint(card.Base.Paint)}", card.Base.Location));
+        svg.Open("g").Attribute("id", id)
+            .Title(Reported(id, $"base, {PieceTitle.Size(size, card.Units)} closed, {PieceTitle.Paint(card.Base.Paint)}",
+                card.Base.Location));
         _drawing.Draw(svg, Sheet(outline, card.Base.Paint, size, isOverInside ? FrontLift : 0), id);
         var (w, h) = (size.Width.Millimetres, size.Height.Millimetres);
         var side = FoldOf(face, card.Base.Fold);
@@ -81,7 +84,8 @@ internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions d
     {
         var paint = envelope.Paint ?? new Paint(null, null, PaperSide.Front, PaperLook.Plain(new(255, 255, 255)));
         var id = ids.Claim(Face.NameOf(side) + "-base");
-        svg.Open("g").Attribute("id", id).Title(Told(id, $"envelope, {PieceTitle.Size(envelope.Size, card.Units)}, {PieceTitle.Paint(paint)}", envelope.Location));
+        svg.Open("g").Attribute("id", id)
+            .Title(Reported(id, $"envelope, {PieceTitle.Size(envelope.Size, card.Units)}, {PieceTitle.Paint(paint)}", envelope.Location));
         var whole = Outline.Rectangle(new(Length.Zero, Length.Zero, envelope.Size.Width, envelope.Size.Height));
         _drawing.Draw(svg, Sheet(whole, paint, envelope.Size, 0), id);
         svg.Close();
@@ -97,7 +101,7 @@ internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions d
             var flapId = ids.Claim(name);
             var box = outline.Bounds;
             var origin = Affine.Shift(box.Left, box.Top);
-            svg.Open("g").Attribute("id", flapId).Transform(origin).Title(Told(flapId, title, envelope.Location));
+            svg.Open("g").Attribute("id", flapId).Transform(origin).Title(Reported(flapId, title, envelope.Location));
             _drawing.Draw(svg, Sheet(outline.Transform(Affine.Shift(-box.Left, -box.Top)), paint, box.ToRect().Size, lift), flapId);
             svg.Close();
         }
@@ -145,7 +149,7 @@ internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions d
         {
             var id = ids.Claim(piece.Path);
             var place = Affine.Shift(piece.Box.Left.Millimetres, piece.Box.Top.Millimetres).Then(piece.Turning);
-            var title = Told(id, PieceTitle.Of(piece, card.Units), piece.Location);
+            var title = Reported(id, PieceTitle.Of(piece, card.Units), piece.Location);
             svg.Open("g").Attribute("id", id);
             if (times[design] == 1)
             {
@@ -179,7 +183,7 @@ internal sealed class FaceDrawing(LaidOutCard card, SvgWriter svg, Definitions d
     }
 
     /// <summary>Puts down what a group shows and gives back its title.</summary>
-    private string Told(string id, string title, Location location)
+    private string Reported(string id, string title, Location location)
     {
         drawn.Add(new(id, title, location));
         return title;

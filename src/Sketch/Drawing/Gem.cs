@@ -4,7 +4,10 @@ using Sketch.Shapes;
 
 namespace Sketch.Drawing;
 
-/// <summary>A round stick-on gem: eight facets round a flat top that catch the light each in its way, and a glint; a smooth bead when it is of pearl.</summary>
+/// <summary>
+/// A round stick-on gem: eight facets round a flat top that catch the light each in its way, and a glint; a smooth bead when it is of
+/// pearl.
+/// </summary>
 internal static class Gem
 {
     private const int Facets = 8;
@@ -17,7 +20,7 @@ internal static class Gem
         var fall = Affine.Turn(-design.Degrees, default).Apply(new(radius * 0.12, radius * 0.2));
         Round(svg, new(centre.X + fall.X, centre.Y + fall.Y), radius * 1.08, Shadow.Colour.Hex, 0.16);
         Round(svg, new(centre.X + fall.X / 2, centre.Y + fall.Y / 2), radius * 1.02, Shadow.Colour.Hex, 0.26);
-        if (design.Look.Pattern == Pattern.Pearl)
+        if (design.Look.Pattern == PaperPattern.Pearl)
         {
             Round(svg, centre, radius, definitions.PearlBody(design.Look.Ground));
         }
@@ -41,7 +44,8 @@ internal static class Gem
             path.Move(a.X, a.Y).LineTo(b.X, b.Y).LineTo(c.X, c.Y).LineTo(d.X, d.Y).End();
             var white = new Rgb(255, 255, 255);
             svg.Open("path").Attribute("fill", facing > 0 ? white.Hex : Shadow.Colour.Hex)
-                .Attribute("fill-opacity", facing > 0 ? facing * 0.42 : -facing * 0.3 + (i % 2) * 0.04).Attribute("d", path.ToString()).Close();
+                .Attribute("fill-opacity", facing > 0 ? facing * 0.42 : -facing * 0.3 + (i % 2) * 0.04).Attribute("d", path.ToString())
+                .Close();
         }
 
         var table = new PathText();

@@ -3,7 +3,10 @@ using Sketch.Shapes;
 
 namespace Sketch.Drawing;
 
-/// <summary>Data of an SVG path for the figures of a paper, short: to a thousandth of a millimetre unless fewer decimals will do, lines relative to where they begin.</summary>
+/// <summary>
+/// Data of an SVG path for the figures of a paper, short: to a thousandth of a millimetre unless fewer decimals will do, lines relative to
+/// where they begin.
+/// </summary>
 internal sealed class PathText(int decimals = 3)
 {
     private readonly StringBuilder _text = new();

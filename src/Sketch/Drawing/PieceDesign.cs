@@ -28,13 +28,16 @@ internal enum Appearance
 /// <param name="Degrees">Its turn, clockwise, for the light to fall from the same side on all.</param>
 /// <param name="Seed">Which part of its sheet it was cut from.</param>
 internal readonly record struct PieceDesign(
-    Appearance Appearance, PaperLook Look, string Cut, string Ink, PaperLook? InkLook, double Width, double Height, double Lift, int Degrees, ulong Seed)
+    Appearance Appearance, PaperLook Look, string Cut, string Ink, PaperLook? InkLook, double Width, double Height, double Lift,
+        int Degrees, ulong Seed)
 {
     /// <summary>How many different parts of a sheet pieces of one shape are cut from in turn, so that copies do not look printed.</summary>
     internal const int Cuts = 3;
 
     /// <summary>Whether copies differ by where on the sheet they were cut.</summary>
-    internal bool IsScattered => Appearance != Appearance.Ink && (Look.Pictured is not null || Look.Pattern is Pattern.Stars or Pattern.Woodgrain or Pattern.Kraft);
+    internal bool IsScattered =>
+        Appearance != Appearance.Ink
+            && (Look.Pictured is not null || Look.Pattern is PaperPattern.Stars or PaperPattern.Woodgrain or PaperPattern.Kraft);
 
     /// <summary>The design of a piece, or null when nothing of it is to be seen.</summary>
     internal static PieceDesign? Of(Piece piece)

@@ -42,7 +42,8 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double d
     {
         if (path.Length > 0)
         {
-            svg.Open("path").Attribute("class", "ink").Attribute("fill", definitions.Ground(look, design.Width, design.Height)).Attribute("d", path).Close();
+            svg.Open("path").Attribute("class", "ink").Attribute("fill", definitions.Ground(look, design.Width, design.Height))
+                .Attribute("d", path).Close();
         }
     }
 
@@ -68,9 +69,10 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double d
             svg.Open("clipPath").Attribute("id", clipId).Open("use").Attribute("href", cut).Close().Close();
             svg.Open("g").Attribute("clip-path", $"url(#{clipId})");
             Figures.Draw(new(svg, design.Look, design.Width, design.Height, design.Seed), dotsPerInch);
-            if (design.Look.Pattern == Pattern.Patches)
+            if (design.Look.Pattern == PaperPattern.Patches)
             {
-                svg.Open("use").Attribute("href", cut).Attribute("fill", "none").Attribute("stroke", Patchwork.Seam.Hex).Attribute("stroke-width", 0.9).Close();
+                svg.Open("use").Attribute("href", cut).Attribute("fill", "none").Attribute("stroke", Patchwork.Seam.Hex)
+                    .Attribute("stroke-width", 0.9).Close();
             }
 
             svg.Close();

@@ -43,7 +43,7 @@ public static class PieceTitle
     /// <summary>What something is made of: the paper's name, else its role, else its colour.</summary>
     public static string Paint(Paint paint) => paint.Paper ?? paint.Role ?? Look(paint.Look);
 
-    private static string Look(PaperLook look) => look.Pattern is Pattern.Plain or Pattern.Cardstock
+    private static string Look(PaperLook look) => look.Pattern is PaperPattern.Plain or PaperPattern.Cardstock
         ? look.Ground.Hex
         : $"{look.Pattern.ToString().ToLowerInvariant()} {look.Ground.Hex}";
 
@@ -65,10 +65,12 @@ public static class PieceTitle
             return $"mat behind {Spoken(names[^2])}";
         }
 
-        return name.StartsWith(piece.Kind, StringComparison.OrdinalIgnoreCase) && !name.AsSpan(piece.Kind.Length).ContainsAnyInRange('a', 'z')
+        return name.StartsWith(piece.Kind, StringComparison.OrdinalIgnoreCase)
+            && !name.AsSpan(piece.Kind.Length).ContainsAnyInRange('a', 'z')
             ? Spoken(name)
             : $"{Spoken(name)}: {piece.Kind}";
     }
 
-    private static string Spoken(string name) => name.Replace("[", " ", StringComparison.Ordinal).Replace("]", "", StringComparison.Ordinal);
+    private static string Spoken(string name) =>
+        name.Replace("[", " ", StringComparison.Ordinal).Replace("]", "", StringComparison.Ordinal);
 }

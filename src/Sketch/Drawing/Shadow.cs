@@ -11,7 +11,10 @@ internal static class Shadow
 {
     internal static readonly Rgb Colour = new(0x1d, 0x1a, 0x28);
 
-    /// <summary>Height of the upper side of a sheet of cardstock above what it lies flat on, in millimetres, a little more than its thickness so that layers read as layers.</summary>
+    /// <summary>
+    /// Height of the upper side of a sheet of cardstock above what it lies flat on, in millimetres, a little more than its thickness so
+    /// that layers read as layers.
+    /// </summary>
     internal const double FlatHeight = 0.35;
 
     private const int MostLayers = 11;
@@ -39,7 +42,8 @@ internal static class Shadow
         {
             // Closer together and darker near the piece, so that the shadow fades out instead of ending.
             var width = 2 * softness * Math.Pow((double)(i - 1) / (layers - 1), 1.5);
-            svg.Open("use").Attribute("href", "#" + cutId).Attribute("stroke-width", width).Attribute("opacity", opacity * (1.45 - (double)i / layers)).Close();
+            svg.Open("use").Attribute("href", "#" + cutId).Attribute("stroke-width", width)
+                .Attribute("opacity", opacity * (1.45 - (double)i / layers)).Close();
         }
 
         svg.Close();

@@ -9,8 +9,8 @@ namespace Sketch.Drawing;
 public static class Swatch
 {
     /// <summary>
-    /// Draws a rectangle of a paper at true size as SVG, without a shadow: its figures are as large as on a card, and a pictured paper shows
-    /// a part of its picture at true scale.
+    /// Draws a rectangle of a paper at true size as SVG, without a shadow: its figures are as large as on a card, and a pictured paper
+    /// shows a part of its picture at true scale.
     /// </summary>
     /// <param name="look">The paper.</param>
     /// <param name="size">How large; both measures more than nothing. Beyond a metre either way only the ground is drawn.</param>
@@ -25,7 +25,8 @@ public static class Swatch
         var outline = Outline.Rectangle(new(Length.Zero, Length.Zero, size.Width, size.Height)).ToSvgPath();
         new PieceDrawing(definitions, ids, dotsPerInch).Draw(
             body,
-            new(Appearance.Paper, look, outline, "", null, size.Width.Millimetres, size.Height.Millimetres, 0, 0, Papers.Seeded.SeedOf(title, size)),
+            new(Appearance.Paper, look, outline, "", null, size.Width.Millimetres, size.Height.Millimetres, 0, 0,
+                Papers.Seeded.SeedOf(title, size)),
             "swatch");
         body.Close();
         return SvgWriter.Sheet(size, units == UnitSystem.Inches, title)

@@ -1,12 +1,12 @@
 using Sketch.Diagnostics;
 using Sketch.Shapes;
-using Sketch.Surroundings;
 using Sketch.Syntax;
+using Sketch.World;
 
 namespace Sketch.Layout;
 
 /// <summary>The outlines that <c>outline</c> and <c>stamp</c> pieces take from files, read once each.</summary>
-internal sealed class Artworks(ISurroundings surroundings, FindingBag findings)
+internal sealed class Artworks(IWorld world, FindingBag findings)
 {
     private readonly Dictionary<(string File, string NamedIn), Outline?> _read = [];
 
@@ -19,7 +19,8 @@ internal sealed class Artworks(ISurroundings surroundings, FindingBag findings)
         {
             if (_read.TryAdd(("", draft.Location.ToString()), null))
             {
-                findings.Add(FindingCatalogue.Expected, draft.Location, $"A {draft.Kind} is drawn from a file, but none is named.", $"Write {draft.Kind} 2 wide, file \"boat.svg\".");
+                findings.Add(FindingCatalogue.Expected, draft.Location, $"A {draft.Kind} needs a file, but none is named.",
+                    $"Write {draft.Kind} 2 wide, file \"boat.svg\".");
             }
 
             return null;
@@ -29,13 +30,15 @@ internal sealed class Artworks(ISurroundings surroundings, FindingBag findings)
         var key = (clause.File.Text, location.Source.Path);
         if (!_read.TryGetValue(key, out var outline))
         {
-            outline = surroundings.ReadArtwork(key.Text, key.Path, out var problem);
+            outline = world.ReadArtwork(key.Text, key.Path, out var problem);
             if (outline is null || outline.IsEmpty)
             {
                 outline = null;
-                var near = problem.Length > 0 ? NearestFile.Find(surroundings, key.Text, key.Path, ".svg") : null;
+                var near = problem.Length > 0 ? NearestFile.Find(world, key.Text, key.Path, ".svg") : null;
                 var (hint, replacement) = NearestFile.Hint(near, "Name an SVG file with one filled outline, in the same folder.");
-                findings.Add(FindingCatalogue.BadFile, new(location.Source, clause.File.Span), $"\"{clause.File.Text}\" cannot be used: {(problem.Length > 0 ? problem : "there is no filled shape in it.")}", hint, replacement);
+                findings.Add(FindingCatalogue.BadFile, new(location.Source, clause.File.Span),
+                    $"\"{clause.File.Text}\" cannot be used: {(problem.Length > 0 ? problem : "there is no filled shape in it.")}", hint,
+                        replacement);
             }
 
             _read[key] = outline;

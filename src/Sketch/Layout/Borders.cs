@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Sketch.Drafts;
+using Sketch.Binding;
 using Sketch.Syntax;
 using Sketch.Units;
 
@@ -11,7 +11,7 @@ internal static class Borders
     /// <summary>What an unwritten border adds in total: an eighth of an inch (common practice, no source).</summary>
     public static readonly Length UsualMat = Length.Inch(0, 1, 8);
 
-    public static (Length? Low, Length? High) WrittenBorder(PieceDraft draft, PieceDraft mat, Axis axis)
+    public static (Length? Low, Length? High) WrittenBorder(BoundPiece draft, BoundPiece mat, Axis axis)
     {
         var (lowEdge, highEdge) = Edges(axis);
         Length? low = null, high = null;
@@ -40,16 +40,16 @@ internal static class Borders
     }
 
     /// <summary>The sides on which a distance keeps the piece from its parent's edge.</summary>
-    public static ImmutableArray<Edge> HeldOff(PieceDraft draft) =>
+    public static ImmutableArray<Edge> HeldOff(BoundPiece draft) =>
         [.. Enum.GetValues<Edge>().Where(e => Distances.Off(draft, e) > Length.Zero)];
 
     /// <summary>The sides at the low and the high end of an axis.</summary>
     public static (Edge Low, Edge High) Edges(Axis axis) => axis == Axis.Across ? (Edge.Left, Edge.Right) : (Edge.Top, Edge.Bottom);
 
     /// <summary>What is written for one direction of a width x height, or null.</summary>
-    public static ExtentSyntax? Extent(PieceDraft draft, Axis axis) =>
+    public static ExtentSyntax? Extent(BoundPiece draft, Axis axis) =>
         draft.Size is BoxSize box ? axis == Axis.Across ? box.Width : box.Height : null;
 
     /// <summary>Whether the piece is as large as its parent in one direction, less the distances written.</summary>
-    public static bool IsFull(PieceDraft draft, Axis axis) => Extent(draft, axis) is FullExtent;
+    public static bool IsFull(BoundPiece draft, Axis axis) => Extent(draft, axis) is FullExtent;
 }

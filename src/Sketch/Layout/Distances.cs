@@ -1,4 +1,4 @@
-using Sketch.Drafts;
+using Sketch.Binding;
 using Sketch.Syntax;
 using Sketch.Units;
 
@@ -8,7 +8,7 @@ namespace Sketch.Layout;
 internal static class Distances
 {
     /// <summary>The distance written for a side (<c>left 1/4</c>, <c>lower right 3/8</c>), or null.</summary>
-    public static Length? Written(PieceDraft draft, Edge edge)
+    public static Length? Written(BoundPiece draft, Edge edge)
     {
         foreach (var clause in draft.Clauses)
         {
@@ -30,7 +30,7 @@ internal static class Distances
     /// What is to show at a side, or null where the piece has no <c>showing</c>: what is written for the side, else for all sides; where
     /// only other sides are named, nothing shows.
     /// </summary>
-    public static Length? Showing(PieceDraft draft, Edge edge)
+    public static Length? Showing(BoundPiece draft, Edge edge)
     {
         var shows = false;
         Length? everywhere = null;
@@ -49,9 +49,9 @@ internal static class Distances
     }
 
     /// <summary>Whether a <c>showing</c> speaks of this axis: of all sides, or of one that bounds it.</summary>
-    public static bool ShowsOn(PieceDraft draft, Axis axis) =>
+    public static bool ShowsOn(BoundPiece draft, Axis axis) =>
         draft.All<ShowingClause>().Any(s => s.Edge is not { } edge || (edge is Edge.Left or Edge.Right) == (axis == Axis.Across));
 
     /// <summary>How far the piece is held off a side: the distance written, or what shows, or nothing.</summary>
-    public static Length Off(PieceDraft draft, Edge edge) => Written(draft, edge) ?? Showing(draft, edge) ?? Length.Zero;
+    public static Length Off(BoundPiece draft, Edge edge) => Written(draft, edge) ?? Showing(draft, edge) ?? Length.Zero;
 }

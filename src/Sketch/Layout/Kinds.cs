@@ -1,4 +1,4 @@
-using Sketch.Drafts;
+using Sketch.Binding;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
@@ -10,7 +10,7 @@ namespace Sketch.Layout;
 internal static class Kinds
 {
     /// <summary>The shape of a kind's own outline; null for those that have none (groups, ink, words, artwork, frames).</summary>
-    public static Shape? ShapeOf(PieceDraft draft) => (draft.Kind == "window" ? draft.Shape : draft.Kind) switch
+    public static Shape? ShapeOf(BoundPiece draft) => (draft.Kind == "window" ? draft.Shape : draft.Kind) switch
     {
         "panel" or "strip" or "line" or "tape" or null => Shape.Rectangle,
         "square" => Shape.Square,
@@ -28,9 +28,9 @@ internal static class Kinds
     };
 
     /// <summary>Whether a frame around it follows its outline; around groups, text and writing lines it is a rectangle.</summary>
-    public static bool HasOutlineToFrame(PieceDraft draft) => draft.Kind is not ("group" or "text" or "ruled");
+    public static bool HasOutlineToFrame(BoundPiece draft) => draft.Kind is not ("group" or "text" or "ruled");
 
-    public static PieceMatter MatterOf(PieceDraft draft) => draft.Kind switch
+    public static PieceMatter MatterOf(BoundPiece draft) => draft.Kind switch
     {
         "text" or "stamp" or "ruled" => PieceMatter.Ink,
         "gem" or "tape" => PieceMatter.Ready,
@@ -40,7 +40,7 @@ internal static class Kinds
     };
 
     /// <summary>What is said of the shape besides its size.</summary>
-    public static ShapeStyle StyleOf(PieceDraft draft) => new()
+    public static ShapeStyle StyleOf(BoundPiece draft) => new()
     {
         Points = draft.All<QuantityClause>().FirstOrDefault(q => q.Noun == "points")?.Count ?? ShapeStyle.Plain.Points,
         Corner = Measure(draft, "corners"),
@@ -54,8 +54,8 @@ internal static class Kinds
         },
     };
 
-    public static Length? Measure(PieceDraft draft, string word) => draft.All<MeasureClause>().FirstOrDefault(m => m.Word == word)?.Amount;
+    public static Length? Measure(BoundPiece draft, string word) => draft.All<MeasureClause>().FirstOrDefault(m => m.Word == word)?.Amount;
 
     /// <summary>Whether its outline is cut from a file's drawing or from words.</summary>
-    public static bool IsArtwork(PieceDraft draft) => draft.Kind is "outline" or "stamp" || draft is { Kind: "window", Shape: "outline" };
+    public static bool IsArtwork(BoundPiece draft) => draft.Kind is "outline" or "stamp" || draft is { Kind: "window", Shape: "outline" };
 }

@@ -6,18 +6,21 @@ using Sketch.Text;
 
 namespace Sketch.Layout;
 
-/// <summary>Finds the piece that a name means: among siblings, then outward, then on the face if it is there once; else by a path.</summary>
+/// <summary>
+/// Finds the piece that a name means: among siblings, then outward, then on the face if it is there once; else by a path.
+/// </summary>
 internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<string> brokenNames, FindingBag findings)
 {
-    private readonly HashSet<(SourceText, TextSpan)> _told = [];
-    private readonly Dictionary<List<Unit>, Dictionary<string, Unit>> _named = [];
+    private readonly HashSet<(SourceText, TextSpan)> _reported = [];
+    private readonly Dictionary<List<CopySet>, Dictionary<string, CopySet>> _named = [];
 
     /// <summary>The unit that a path means for a piece, or null, which is then told once.</summary>
-    public Unit? Find(Unit from, PathSyntax path, SourceText source)
+    public CopySet? Find(CopySet from, PathSyntax path, SourceText source)
     {
         var first = path.Names[0];
-        List<Unit>? among = null;
-        if (path.Names.Length > 1 && faces.FirstOrDefault(f => Face.NameOf(f.Kind).Equals(first.Text, StringComparison.OrdinalIgnoreCase)) is { } face)
+        List<CopySet>? among = null;
+        if (path.Names.Length > 1
+            && faces.FirstOrDefault(f => Face.NameOf(f.Kind).Equals(first.Text, StringComparison.OrdinalIgnoreCase)) is { } face)
         {
             among = face.Units;
         }
@@ -34,7 +37,7 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
             unit = Named(among).GetValueOrDefault(name.Text);
             if (unit is null)
             {
-                Tell(FindingCatalogue.UnknownPiece, source, name, $"There is no {name.Text} in {path.Text}.", among);
+                Report(FindingCatalogue.UnknownPiece, source, name, $"There is no {name.Text} in {path.Text}.", among);
                 return null;
             }
 
@@ -44,7 +47,7 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
         return unit;
     }
 
-    private Unit? FindFirst(Unit from, NameSyntax name, SourceText source)
+    private CopySet? FindFirst(CopySet from, NameSyntax name, SourceText source)
     {
         for (var unit = from; unit is not null; unit = unit.Parent?.Unit)
         {
@@ -62,18 +65,21 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
 
         if (found.Count > 1)
         {
-            Tell(FindingCatalogue.AmbiguousName, source, name, $"{found.Count} pieces of this face are called {name.Text}.", [], $"Write a path, such as {PathOf(found[0])}.");
+            Report(FindingCatalogue.AmbiguousName, source, name, $"{found.Count} pieces of this face are called {name.Text}.", [],
+                $"Write a path, such as {PathOf(found[0])}.");
             return null;
         }
 
         var elsewhere = faces.SelectMany(f => f.ByName.GetValueOrDefault(name.Text) ?? []).FirstOrDefault(u => u != from);
-        Tell(FindingCatalogue.UnknownPiece, source, name, $"There is no piece called {name.Text} on this face.", [.. from.Face.ByName.Values.Select(v => v[0])],
-            elsewhere is null ? null : $"Write {PathOf(elsewhere)}.", elsewhere is not null && CanBeWritten(elsewhere) ? PathOf(elsewhere) : null);
+        Report(FindingCatalogue.UnknownPiece, source, name, $"There is no piece called {name.Text} on this face.",
+            [.. from.Face.ByName.Values.Select(v => v[0])],
+            elsewhere is null ? null : $"Write {PathOf(elsewhere)}.", elsewhere is not null && CanBeWritten(elsewhere)
+                ? PathOf(elsewhere) : null);
         return null;
     }
 
     /// <summary>Whether a piece's path leads to it when written: all that it lies on is named and there once.</summary>
-    private static bool CanBeWritten(Unit unit)
+    private static bool CanBeWritten(CopySet unit)
     {
         for (var on = unit.Parent?.Unit; on is not null; on = on.Parent?.Unit)
         {
@@ -86,10 +92,11 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
         return !unit.IsRepeat;
     }
 
-    private static string PathOf(Unit unit) => unit.Copies is [var first, ..] ? first.Path : Face.NameOf(unit.Face.Kind) + "/" + unit.Key;
+    private static string PathOf(CopySet unit) => unit.Copies is [var first, ..] ? first.Path
+        : Face.NameOf(unit.Face.Kind) + "/" + unit.Key;
 
     /// <summary>The named ones of some siblings; each list is looked through once.</summary>
-    private Dictionary<string, Unit> Named(List<Unit> siblings)
+    private Dictionary<string, CopySet> Named(List<CopySet> siblings)
     {
         if (!_named.TryGetValue(siblings, out var named))
         {
@@ -106,17 +113,21 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
         return named;
     }
 
-    private void Tell(FindingKind kind, SourceText source, NameSyntax name, string message, IReadOnlyCollection<Unit> among, string? hint = null, string? replacement = null)
+    private void Report(FindingKind kind, SourceText source, NameSyntax name, string message, IReadOnlyCollection<CopySet> among,
+        string? hint = null, string? replacement = null)
     {
-        if (brokenNames.Contains(name.Text) || !_told.Add((source, name.Span)))
+        if (brokenNames.Contains(name.Text) || !_reported.Add((source, name.Span)))
         {
             return;
         }
 
-        var names = among.Select(u => u.Draft.Name).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.Ordinal).ToArray();
+        var names = among.Select(u => u.Draft.Name).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase)
+            .Order(StringComparer.Ordinal).ToArray();
         var near = hint is null ? Nearest.Find(name.Text, names) : null;
         findings.Add(kind, new(source, name.Span), message,
-            hint ?? (near is not null ? $"Did you mean {near}?" : names.Length > 0 ? $"Names here are {string.Join(", ", names.Take(12))}." : "Name a piece first, as in sky: panel."),
+            hint ?? (near is not null
+                ? $"Did you mean {near}?" : names.Length > 0
+                ? $"Names here are {string.Join(", ", names.Take(12))}." : "Name a piece first, as in sky: panel."),
             replacement ?? near);
     }
 }

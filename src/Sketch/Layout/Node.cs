@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Sketch.Drafts;
+using Sketch.Binding;
 using Sketch.Panels;
 using Sketch.Text;
 using Sketch.Units;
@@ -22,19 +22,19 @@ internal sealed class FaceScope(FaceKind kind, Size size, Location location)
 
     public Location Location { get; } = location;
 
-    public List<Unit> Units { get; } = [];
+    public List<CopySet> Units { get; } = [];
 
     /// <summary>All named units of the face, however deep.</summary>
-    public Dictionary<string, List<Unit>> ByName { get; } = new(StringComparer.OrdinalIgnoreCase);
+    public Dictionary<string, List<CopySet>> ByName { get; } = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Height of the envelope's flap as a place to refer to; it is no piece.</summary>
     public Length? Flap { get; init; }
 }
 
 /// <summary>A piece line where it stands: one piece, or the copies of a repeat as a block that is placed like one piece.</summary>
-internal sealed class Unit(PieceDraft draft, Node? parent, FaceScope face, string key)
+internal sealed class CopySet(BoundPiece draft, Node? parent, FaceScope face, string key)
 {
-    public PieceDraft Draft { get; } = draft;
+    public BoundPiece Draft { get; } = draft;
 
     /// <summary>The piece that it lies on, or null for the face itself.</summary>
     public Node? Parent { get; } = parent;
@@ -48,13 +48,13 @@ internal sealed class Unit(PieceDraft draft, Node? parent, FaceScope face, strin
 
     public bool IsRepeat => Copies.Length > 1;
 
-    public Arrangement? Arrangement { get; set; }
+    public CopyGrid? Arrangement { get; set; }
 
     /// <summary>Its siblings, itself among them.</summary>
-    public List<Unit> Siblings => Parent is null ? Face.Units : Parent.Children;
+    public List<CopySet> Siblings => Parent is null ? Face.Units : Parent.Children;
 
     /// <summary>Settled sizes of the block and offsets of its copies, each axis; null until computed.</summary>
-    public Block?[] Blocks { get; } = new Block?[2];
+    public CopyBlock?[] Blocks { get; } = new CopyBlock?[2];
 
     /// <summary>Whether a copy's size has turned out not to be known, so that there is no block on that axis.</summary>
     public bool[] HasNoBlock { get; } = new bool[2];
@@ -66,7 +66,7 @@ internal sealed class Unit(PieceDraft draft, Node? parent, FaceScope face, strin
 }
 
 /// <summary>How the copies of a repeat stand along one axis: how many, and each copy's cell.</summary>
-internal sealed record Arrangement(int Across, int Down)
+internal sealed record CopyGrid(int Across, int Down)
 {
     public int Count(Axis axis) => axis == Axis.Across ? Across : Down;
 
@@ -74,20 +74,20 @@ internal sealed record Arrangement(int Across, int Down)
 }
 
 /// <summary>One axis of a block: its whole size and where each copy's outermost box begins in it.</summary>
-internal sealed record Block(Length Size, Length[] Offsets);
+internal sealed record CopyBlock(Length Size, Length[] Offsets);
 
 /// <summary>One piece with its mats.</summary>
-internal sealed class Node(Unit unit, int index, PieceDraft draft)
+internal sealed class Node(CopySet unit, int index, BoundPiece draft)
 {
-    public Unit Unit { get; } = unit;
+    public CopySet Unit { get; } = unit;
 
     /// <summary>Which copy, from 0.</summary>
     public int Index { get; } = index;
 
     /// <summary>The draft of this copy, with what an <c>item</c> line changes.</summary>
-    public PieceDraft Draft { get; } = draft;
+    public BoundPiece Draft { get; } = draft;
 
-    public List<Unit> Children { get; } = [];
+    public List<CopySet> Children { get; } = [];
 
     public Memo<Stack>[] Stacks { get; } = [new(), new()];
 
@@ -96,7 +96,9 @@ internal sealed class Node(Unit unit, int index, PieceDraft draft)
     private string Segment => Unit.IsRepeat ? $"{Unit.Key}[{Index + 1}]" : Unit.Key;
 }
 
-/// <summary>One axis of a piece with its mats: sizes from the piece (0) outwards, and what each mat shows at the low and the high side.</summary>
+/// <summary>
+/// One axis of a piece with its mats: sizes from the piece (0) outwards, and what each mat shows at the low and the high side.
+/// </summary>
 internal sealed record Stack(ImmutableArray<Length> Sizes, ImmutableArray<Length> Low, ImmutableArray<Length> High)
 {
     public Length Own => Sizes[0];

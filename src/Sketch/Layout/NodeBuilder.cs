@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using Sketch.Binding;
 using Sketch.Diagnostics;
-using Sketch.Drafts;
 using Sketch.Panels;
 using Sketch.Syntax;
 using Sketch.Units;
@@ -15,7 +15,7 @@ internal sealed class NodeBuilder(FindingBag findings)
     private bool _full;
     private bool _deep;
 
-    public ImmutableArray<FaceScope> Build(CardDraft card, Size closed, Func<FaceDraft, Size?> envelopeSize)
+    public ImmutableArray<FaceScope> Build(BoundCard card, Size closed, Func<BoundFace, Size?> envelopeSize)
     {
         var scopes = ImmutableArray.CreateBuilder<FaceScope>();
         foreach (var face in card.Faces.OrderBy(f => f.Kind))
@@ -36,14 +36,16 @@ internal sealed class NodeBuilder(FindingBag findings)
         return scopes.ToImmutable();
     }
 
-    private List<Unit> BuildUnits(ImmutableArray<PieceDraft> drafts, Node? parent, FaceScope face, int depth)
+    private List<CopySet> BuildUnits(ImmutableArray<BoundPiece> drafts, Node? parent, FaceScope face, int depth)
     {
         if (depth >= Limits.DepthWithParts && drafts is [var deep, ..])
         {
             if (!_deep)
             {
                 _deep = true;
-                findings.Add(FindingCatalogue.TooDeep, deep.Location, $"With its parts spelt out, the card has pieces more than {Limits.DepthWithParts} deep here.", "Let parts use fewer parts.");
+                findings.Add(FindingCatalogue.TooDeep, deep.Location,
+                    $"With its parts spelt out, the card has pieces more than {Limits.DepthWithParts} deep here.",
+                        "Nest fewer parts in parts.");
             }
 
             return [];
@@ -53,7 +55,7 @@ internal sealed class NodeBuilder(FindingBag findings)
         var given = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         var mats = parent?.Draft.Mats.Length ?? 0;
         var numbers = new Dictionary<string, int>();
-        var units = new List<Unit>(drafts.Length);
+        var units = new List<CopySet>(drafts.Length);
         foreach (var draft in drafts)
         {
             // A line that makes too many pieces is left out as a whole, which is known before they are spelt out.
@@ -83,9 +85,9 @@ internal sealed class NodeBuilder(FindingBag findings)
         }
     }
 
-    private Unit BuildUnit(PieceDraft draft, Node? parent, FaceScope face, string key, int depth)
+    private CopySet BuildUnit(BoundPiece draft, Node? parent, FaceScope face, string key, int depth)
     {
-        var unit = new Unit(draft, parent, face, key);
+        var unit = new CopySet(draft, parent, face, key);
         if (draft.Name is { } name)
         {
             if (!face.ByName.TryGetValue(name, out var list))
@@ -98,7 +100,8 @@ internal sealed class NodeBuilder(FindingBag findings)
 
         var count = Arrange(unit);
         CheckTexts(draft, count);
-        var items = draft.Items.SelectMany(item => item.Items.Select(i => i.Value).Distinct(), (item, copy) => (Copy: copy, Item: item)).ToLookup(i => i.Copy, i => i.Item);
+        var items = draft.Items.SelectMany(item => item.Items.Select(i => i.Value).Distinct(), (item, copy) => (Copy: copy, Item: item))
+            .ToLookup(i => i.Copy, i => i.Item);
         var copies = new Node[count];
         for (var i = 0; i < count; i++)
         {
@@ -120,7 +123,7 @@ internal sealed class NodeBuilder(FindingBag findings)
         return unit;
     }
 
-    private bool Take(PieceDraft draft)
+    private bool Take(BoundPiece draft)
     {
         var one = PieceCount.OneCopy(draft);
         var fits = HasRoomFor(draft, one);
@@ -128,7 +131,7 @@ internal sealed class NodeBuilder(FindingBag findings)
         return fits;
     }
 
-    private bool HasRoomFor(PieceDraft draft, Amount more)
+    private bool HasRoomFor(BoundPiece draft, Amount more)
     {
         var (total, here) = (_amount + more, more);
         var (limit, all, added, what) =
@@ -155,7 +158,7 @@ internal sealed class NodeBuilder(FindingBag findings)
         return false;
     }
 
-    private static PieceDraft CopyOf(PieceDraft draft, IEnumerable<ItemDraft> items)
+    private static BoundPiece CopyOf(BoundPiece draft, IEnumerable<BoundItem> items)
     {
         foreach (var item in items)
         {
@@ -172,20 +175,22 @@ internal sealed class NodeBuilder(FindingBag findings)
     }
 
     /// <summary>Settles how many copies there are and how they stand.</summary>
-    private int Arrange(Unit unit)
+    private int Arrange(CopySet unit)
     {
         var draft = unit.Draft;
         var clause = draft.Find<ArrangeClause>();
         var count = PieceCount.CopiesOf(draft);
         if (clause is { Down: { } down } && (long)clause.Across * down < count)
         {
-            findings.Add(FindingCatalogue.GridTooSmall, draft.LocationOf(clause), $"A grid of {clause.Across} x {down} does not hold {count} copies.", $"Write in a grid {clause.Across} across, and it takes as many rows as it needs.");
+            findings.Add(FindingCatalogue.GridTooSmall, draft.LocationOf(clause),
+                $"A grid of {clause.Across} x {down} does not hold {count} copies.",
+                    $"Write in a grid {clause.Across} across, and it gets as many rows as it needs.");
         }
 
         var across = clause?.Arrangement switch
         {
-            Syntax.Arrangement.Column => 1,
-            Syntax.Arrangement.Grid => (int)Math.Min(clause.Across, count),
+            ArrangementKind.Column => 1,
+            ArrangementKind.Grid => (int)Math.Min(clause.Across, count),
             // Stepping up or down alone means one below the other.
             null when draft.Find<StepClause>() is { Direction: Direction.Up or Direction.Down } => 1,
             _ => (int)count,
@@ -194,11 +199,12 @@ internal sealed class NodeBuilder(FindingBag findings)
         return (int)count;
     }
 
-    private void CheckTexts(PieceDraft draft, int count)
+    private void CheckTexts(BoundPiece draft, int count)
     {
         if (count > 1 && draft.Texts.Length > 1 && draft.Texts.Length != count)
         {
-            findings.Add(FindingCatalogue.TextCount, draft.Location, $"There are {draft.Texts.Length} texts for {count} copies.", "Write one text for all, or one for each copy.");
+            findings.Add(FindingCatalogue.TextCount, draft.Location, $"There are {draft.Texts.Length} texts for {count} copies.",
+                "Write one text for all, or one for each copy.");
         }
     }
 }

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
+using Sketch.Binding;
 using Sketch.Colours;
 using Sketch.Diagnostics;
-using Sketch.Drafts;
 using Sketch.Panels;
 using Sketch.Papers;
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Sketch.Syntax;
 using Sketch.Text;
 
@@ -15,15 +15,15 @@ internal sealed class Paints
 {
     private static readonly PaperLook White = ColourWords.TryGet("white", out var white) ? white : PaperLook.Plain(new(255, 255, 255));
 
-    private static readonly PaperLook Unknown = new(Pattern.Hatched, new(236, 236, 236), []);
+    private static readonly PaperLook Unknown = new(PaperPattern.Hatched, new(236, 236, 236), []);
 
     private readonly Dictionary<string, Role> _roles = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> _used = new(StringComparer.OrdinalIgnoreCase);
-    private readonly HashSet<(SourceText, TextSpan)> _told = [];
+    private readonly HashSet<(SourceText, TextSpan)> _reported = [];
     private readonly RoleFilling _filling;
     private readonly FindingBag _findings;
 
-    public Paints(ImmutableArray<RoleDraft> roles, RoleFilling filling, FindingBag findings)
+    public Paints(ImmutableArray<BoundRole> roles, RoleFilling filling, FindingBag findings)
     {
         _filling = filling;
         _findings = findings;
@@ -39,8 +39,11 @@ internal sealed class Paints
     /// <summary>White cardstock that no role names.</summary>
     public static Paint Plain { get; } = new(null, null, PaperSide.Front, White);
 
-    /// <summary>What fills a role: a choice from outside, else the shelf's paper of the name that the card gives, else what the card says of its looks.</summary>
-    private Paint Fill(RoleDraft role)
+    /// <summary>
+    /// What fills a role: a choice from outside, else the shelf's paper of the name that the card gives, else what the card says of its
+    /// looks.
+    /// </summary>
+    private Paint Fill(BoundRole role)
     {
         if (_filling.ChoiceFor(role.Name) is { } choice)
         {
@@ -49,7 +52,7 @@ internal sealed class Paints
 
         var colours = ColoursOf(role.Colours);
         var look = role.Paper is { } paper ? BuiltIn.Find(paper, colours) : null;
-        look ??= colours.IsEmpty ? null : new PaperLook(Pattern.Cardstock, colours[0], []);
+        look ??= colours.IsEmpty ? null : new PaperLook(PaperPattern.Cardstock, colours[0], []);
         if (role.Paper is { } name && _filling.Stash?.Find(name) is { } stocked)
         {
             return RoleFilling.Paint(role.Name, stocked, role.Side, look);
@@ -62,12 +65,15 @@ internal sealed class Paints
 
     /// <param name="role">The role.</param>
     /// <param name="paper">The paper that nobody knows.</param>
-    /// <param name="written">Where the card names it; null where it was chosen from outside, so that nothing in the card is to be replaced.</param>
-    private Paint Missing(RoleDraft role, string paper, TextSpan? written)
+    /// <param name="written">Where the card names it; null where it was chosen from outside, so that nothing in the card is to be
+    /// replaced.</param>
+    private Paint Missing(BoundRole role, string paper, TextSpan? written)
     {
         var near = Nearest.Find(paper, _filling.Stash?.Papers.Select(p => p.Name) ?? []);
-        _findings.Add(FindingCatalogue.UnknownPaper, written is { } span ? new(role.Location.Source, span) : role.Location, $"There is no paper called {paper} on the shelf, for the role {role.Name}.",
-            near is null ? $"Add it to the stash, or give the role a colour: role {role.Name}: {paper} #9fc9e8." : $"Did you mean {near}?", written is null ? null : near);
+        _findings.Add(FindingCatalogue.UnknownPaper, written is { } span
+            ? new(role.Location.Source, span) : role.Location, $"The stash has no paper called {paper} for the role {role.Name}.",
+            near is null ? $"Add it to the stash, or give the role a colour: role {role.Name}: {paper} #9fc9e8." : $"Did you mean {near}?",
+                written is null ? null : near);
         return new(role.Name, paper, role.Side, Unknown);
     }
 
@@ -98,9 +104,12 @@ internal sealed class Paints
             return Paint.BlackInk;
         }
 
-        if (matter is PieceMatter.Paper or PieceMatter.Ready && !draft.IsDamaged && _told.Add((draft.Location.Source, draft.Location.Span)))
+        if (matter is PieceMatter.Paper or PieceMatter.Ready && !draft.IsDamaged
+            && _reported.Add((draft.Location.Source, draft.Location.Span)))
         {
-            _findings.Add(FindingCatalogue.NoPaper, draft.Location, $"Nothing says what {(draft.Name is { } n ? n : "this " + draft.Kind)} is made of, so it is drawn white.", "Add of and a role or colour, such as of navy.");
+            _findings.Add(FindingCatalogue.NoPaper, draft.Location,
+                $"No paper is given for {(draft.Name is { } n ? n : "this " + draft.Kind)}, so it is drawn white.",
+                    "Add of and a role or colour, such as of navy.");
         }
 
         return Plain;
@@ -110,8 +119,8 @@ internal sealed class Paints
     public Paint Of(PaintSyntax? paint, SourceText source) => paint is null ? Plain : Resolve(paint, source, null);
 
     /// <summary>
-    /// The ink that the file names for the words of a piece, or null where it names none. Text may name it like a paper (<c>of navy</c>, or a
-    /// role as its own name); a cut-out word is its paper.
+    /// The ink that the file names for the words of a piece, or null where it names none. Text may name it like a paper (<c>of navy</c>, or
+    /// a role as its own name); a cut-out word is its paper.
     /// </summary>
     public Paint? NamedInk(Node node)
     {
@@ -127,13 +136,14 @@ internal sealed class Paints
 
     /// <summary>
     /// Tells the unknown papers and inks of a piece that is not laid out and of all that lies on it: they are mistakes of their own, which
-    /// would come to light only once the size or place is mended.
+    /// would come to light only once the size or place is fixed.
     /// </summary>
-    public void TellUnknown(Node node)
+    public void ReportUnknown(Node node)
     {
         foreach (var draft in node.Draft.Mats.Prepend(node.Draft))
         {
-            foreach (var (clause, paint) in draft.All<OfClause>().SelectMany(o => o.Paints.Select(p => ((Clause)o, p))).Concat(draft.All<InkClause>().Select(i => ((Clause)i, i.Paint))))
+            foreach (var (clause, paint) in draft.All<OfClause>().SelectMany(o => o.Paints.Select(p => ((Clause)o, p)))
+                .Concat(draft.All<InkClause>().Select(i => ((Clause)i, i.Paint))))
             {
                 Resolve(paint, draft.LocationOf(clause).Source, node);
             }
@@ -141,12 +151,12 @@ internal sealed class Paints
 
         foreach (var child in node.Children.SelectMany(c => c.Copies))
         {
-            TellUnknown(child);
+            ReportUnknown(child);
         }
     }
 
     /// <summary>Which of several paints a copy takes: in reading order, or so that neighbours differ.</summary>
-    private static int Turn(Node node, PieceDraft layer, int paints)
+    private static int Turn(Node node, BoundPiece layer, int paints)
     {
         var arrangement = node.Unit.Arrangement!;
         return (layer.Find<TakeTurnsClause>() ?? node.Draft.Find<TakeTurnsClause>()) is { Alternating: true }
@@ -158,7 +168,8 @@ internal sealed class Paints
     {
         for (var user = node; user is not null; user = user.Unit.Parent)
         {
-            if (user.Draft.All<WithClause>().FirstOrDefault(w => !paint.IsHex && w.Role.Text.Equals(paint.Text, StringComparison.OrdinalIgnoreCase)) is { } with)
+            if (user.Draft.All<WithClause>()
+                .FirstOrDefault(w => !paint.IsHex && w.Role.Text.Equals(paint.Text, StringComparison.OrdinalIgnoreCase)) is { } with)
             {
                 _used.Add(paint.Text);
                 paint = with.Paint;
@@ -168,13 +179,13 @@ internal sealed class Paints
 
         if (paint.IsAnyOffcut)
         {
-            TellAnyOffcut(new(source, paint.Span));
+            ReportAnyOffcut(new(source, paint.Span));
             return new(null, null, PaperSide.Front, BuiltIn.AnyOffcut, true);
         }
 
         if (paint.IsHex)
         {
-            return new(null, null, PaperSide.Front, new(Pattern.Cardstock, Rgb.FromHex(paint.Text), []));
+            return new(null, null, PaperSide.Front, new(PaperPattern.Cardstock, Rgb.FromHex(paint.Text), []));
         }
 
         if (_roles.TryGetValue(paint.Text, out var role))
@@ -193,10 +204,12 @@ internal sealed class Paints
             return new(paint.Text, null, PaperSide.Front, look);
         }
 
-        if (_told.Add((source, paint.Span)))
+        if (_reported.Add((source, paint.Span)))
         {
-            var near = Nearest.Find(paint.Text, _roles.Keys.Order(StringComparer.Ordinal).Concat(ColourWords.All).Concat(BuiltIn.PatternWords));
-            _findings.Add(FindingCatalogue.UnknownRole, new(source, paint.Span), $"'{paint.Text}' is neither a role of this card nor a colour, so it is drawn hatched.",
+            var near = Nearest.Find(paint.Text, _roles.Keys.Order(StringComparer.Ordinal).Concat(ColourWords.All)
+                .Concat(BuiltIn.PatternWords));
+            _findings.Add(FindingCatalogue.UnknownRole, new(source, paint.Span),
+                $"'{paint.Text}' is neither a role of this card nor a colour, so it is drawn hatched.",
                 near is null ? $"Declare it above the faces: role {paint.Text}: #9fc9e8." : $"Did you mean {near}?", near);
         }
 
@@ -204,9 +217,9 @@ internal sealed class Paints
     }
 
     // Only a role is any offcut, so that a batch can put a paper in its place.
-    private void TellAnyOffcut(Location place)
+    private void ReportAnyOffcut(Location place)
     {
-        if (_told.Add((place.Source, place.Span)))
+        if (_reported.Add((place.Source, place.Span)))
         {
             var role = Roles.FirstOrDefault(r => r.Paint.AnyOffcut)?.Name;
             var free = _roles.ContainsKey("scrap") ? "leftover" : "scrap";
@@ -216,7 +229,7 @@ internal sealed class Paints
     }
 
     /// <summary>Tells the roles of this file that nothing has used.</summary>
-    public void TellUnused(SourceText source)
+    public void ReportUnused(SourceText source)
     {
         // What uses it may stand where something could not be read.
         if (_findings.HasErrors)
@@ -226,7 +239,8 @@ internal sealed class Paints
 
         foreach (var role in Roles.Where(r => !_used.Contains(r.Name) && ReferenceEquals(r.Location.Source, source)))
         {
-            _findings.Add(FindingCatalogue.UnusedRole, role.Location, $"No piece is made of {role.Name}.", $"Write of {role.Name} on a piece, or take this line away.");
+            _findings.Add(FindingCatalogue.UnusedRole, role.Location, $"No piece is made of {role.Name}.",
+                $"Write of {role.Name} on a piece, or remove this line.");
         }
     }
 }

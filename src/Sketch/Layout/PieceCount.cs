@@ -1,4 +1,4 @@
-using Sketch.Drafts;
+using Sketch.Binding;
 using Sketch.Syntax;
 
 namespace Sketch.Layout;
@@ -13,10 +13,10 @@ internal sealed class PieceCount(int deepest)
     // Far above every limit, and far enough below the largest number to be multiplied by any count of copies.
     private const long Most = 1L << 40;
 
-    private readonly Dictionary<PieceDraft, Amount> _known = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<BoundPiece, Amount> _known = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>What all copies of a draft and what lies on them come to.</summary>
-    public Amount Of(PieceDraft draft, int depth = 0)
+    public Amount Of(BoundPiece draft, int depth = 0)
     {
         if (depth >= deepest)
         {
@@ -46,15 +46,18 @@ internal sealed class PieceCount(int deepest)
         return _known[draft] = amount.AtMost(Most);
     }
 
-    /// <summary>A piece with its mats. Its letters are those of one text where there are as many texts as copies, else of all of them.</summary>
-    public static Amount OneCopy(PieceDraft draft)
+    /// <summary>
+    /// A piece with its mats. Its letters are those of one text where there are as many texts as copies, else of all of them.
+    /// </summary>
+    public static Amount OneCopy(BoundPiece draft)
     {
-        var letters = draft.Texts.Length == draft.Count ? draft.Texts.Max(t => (long)t.Text.Length) : draft.Texts.Sum(t => (long)t.Text.Length);
+        var letters = draft.Texts.Length == draft.Count
+            ? draft.Texts.Max(t => (long)t.Text.Length) : draft.Texts.Sum(t => (long)t.Text.Length);
         return new(1 + draft.Mats.Length, letters, draft.Kind == "word" ? letters : 0);
     }
 
     /// <summary>How many copies a line asks for, up to one more than a line may have.</summary>
-    public static long CopiesOf(PieceDraft draft) =>
+    public static long CopiesOf(BoundPiece draft) =>
         draft.Count ?? (draft.Find<ArrangeClause>() is { Down: { } rows } grid ? Math.Min((long)grid.Across * rows, Limits.Copies + 1) : 1);
 }
 

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using Sketch.Drafts;
+using Sketch.Binding;
 using Sketch.Panels;
 using Sketch.Shapes;
-using Sketch.Surroundings;
 using Sketch.Syntax;
 using Sketch.Units;
+using Sketch.World;
 
 namespace Sketch.Layout;
 
@@ -38,8 +38,8 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     }
 
     /// <summary>
-    /// The outlines of a piece (0) and its mats outwards: rectangles keep sharp corners; every other outline is grown by the border with round
-    /// joins, holes closed. A mat of a plain size, or with borders that differ, is the same shape at that size.
+    /// The outlines of a piece (0) and its mats outwards: rectangles keep sharp corners; every other outline is grown by the border with
+    /// round joins, holes closed. A mat of a plain size, or with borders that differ, is the same shape at that size.
     /// </summary>
     public static Outline[] WithMats(Node node, Outline own, Rect[] boxes)
     {
@@ -161,11 +161,12 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
 
         var from = drawing.Bounds;
         var (across, down) = (box.Width / Math.Max(1e-9, from.Width), box.Height / Math.Max(1e-9, from.Height));
-        return drawing.Transform(Affine.Shift(-from.Left, -from.Top).Then(Affine.Scale(across, down)).Then(Affine.Shift(box.Left, box.Top)));
+        return drawing.Transform(
+            Affine.Shift(-from.Left, -from.Top).Then(Affine.Scale(across, down)).Then(Affine.Shift(box.Left, box.Top)));
     }
 
     /// <summary>Writing lines as thin bars, the first one spacing below the top.</summary>
-    private static Outline Rules(PieceDraft draft, Rect box)
+    private static Outline Rules(BoundPiece draft, Rect box)
     {
         var apart = (draft.Find<LinesApartClause>()?.Distance ?? Length.Millimetre(8)).Millimetres;
         var bounds = Bounds.Of(box);

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using Sketch.Binding;
 using Sketch.Diagnostics;
-using Sketch.Drafts;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
@@ -43,12 +43,14 @@ internal sealed class PieceWriter(
         return _pieces.ToImmutable();
     }
 
-    /// <summary>Siblings in order; those tucked under a sibling come right before it, those tucked under the parent are already written.</summary>
-    private void WriteUnits(List<Unit> units, Ground ground, Node? parent)
+    /// <summary>
+    /// Siblings in order; those tucked under a sibling come right before it, those tucked under the parent are already written.
+    /// </summary>
+    private void WriteUnits(List<CopySet> units, Ground ground, Node? parent)
     {
-        var under = new Dictionary<Unit, List<Unit>>();
-        var first = new List<Unit>(units.Count);
-        HashSet<Unit>? members = null;
+        var under = new Dictionary<CopySet, List<CopySet>>();
+        var first = new List<CopySet>(units.Count);
+        HashSet<CopySet>? members = null;
         foreach (var unit in units)
         {
             if (unit.Draft.Find<TuckedClause>() is not { } tucked)
@@ -59,7 +61,9 @@ internal sealed class PieceWriter(
             {
                 if (under.Count >= Limits.Tucked)
                 {
-                    findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.LocationOf(tucked), $"Pieces are tucked under more than {Limits.Tucked} others; {unit.Called} stays on top.", "Put what lies beneath in the lines above.");
+                    findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.LocationOf(tucked),
+                        $"Pieces are tucked under more than {Limits.Tucked} others; {unit.Called} stays on top.",
+                            "Write the pieces that lie beneath further up.");
                     first.Add(unit);
                     continue;
                 }
@@ -68,7 +72,7 @@ internal sealed class PieceWriter(
                 var target = names.Find(unit, path, unit.Draft.LocationOf(tucked).Source);
                 if (target is null || !members.Contains(target) || LeadsBack(unit, target, under))
                 {
-                    TellTucked(unit, target);
+                    ReportTucked(unit, target);
                     first.Add(unit);
                     continue;
                 }
@@ -82,7 +86,9 @@ internal sealed class PieceWriter(
             }
             else if (parent is null)
             {
-                findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.LocationOf(tucked), $"{unit.Called} lies directly on the face, so there is nothing above it to be tucked under.", "Name the sibling it goes beneath: tucked under lamp.");
+                findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.LocationOf(tucked),
+                    $"{unit.Called} lies directly on the face, so it cannot be tucked under a parent.",
+                        "Name the piece beside it that it goes under: tucked under lamp.");
                 first.Add(unit);
             }
         }
@@ -93,7 +99,7 @@ internal sealed class PieceWriter(
         }
     }
 
-    private void WriteWithTucked(Unit unit, Ground ground, Dictionary<Unit, List<Unit>> under)
+    private void WriteWithTucked(CopySet unit, Ground ground, Dictionary<CopySet, List<CopySet>> under)
     {
         foreach (var tucked in under.GetValueOrDefault(unit) ?? [])
         {
@@ -109,14 +115,17 @@ internal sealed class PieceWriter(
     private static bool IsParent(Node? parent, PathSyntax path) =>
         parent is not null && path.Names is [var only] && only.Text.Equals(parent.Unit.Draft.Name, StringComparison.OrdinalIgnoreCase);
 
-    private static bool LeadsBack(Unit unit, Unit target, Dictionary<Unit, List<Unit>> under) =>
+    private static bool LeadsBack(CopySet unit, CopySet target, Dictionary<CopySet, List<CopySet>> under) =>
         target == unit || (under.TryGetValue(unit, out var below) && below.Any(b => LeadsBack(b, target, under)));
 
-    private void TellTucked(Unit unit, Unit? target)
+    private void ReportTucked(CopySet unit, CopySet? target)
     {
         if (target is not null)
         {
-            findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.Location, $"{unit.Called} cannot be tucked under {target.Called}, which is {(unit.Siblings.Contains(target) ? "tucked under it in turn" : "no sibling of it")}.", "Tuck it under its parent (tucked under) or under a sibling.");
+            findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.Location,
+                $"{unit.Called} cannot be tucked under {target.Called}, which is "
+                    + $"{(unit.Siblings.Contains(target) ? "tucked under it in turn" : "no sibling of it")}.",
+                        "Tuck it under its parent (tucked under) or under a sibling.");
         }
     }
 
@@ -124,7 +133,7 @@ internal sealed class PieceWriter(
     {
         if (Boxes(node) is not { } boxes || _isFull)
         {
-            paints.TellUnknown(node);
+            paints.ReportUnknown(node);
             return;
         }
 
@@ -173,22 +182,28 @@ internal sealed class PieceWriter(
         var index = _pieces.Count - 1;
         if (draft.Kind == "window")
         {
-            AddWindow(draft, new(node.Unit.Face.Kind, ground.Index, ground.Stack, _pieces[index].TurnedOutline, draft.Find<ThroughClause>() is not null));
+            AddWindow(draft, new(node.Unit.Face.Kind, ground.Index, ground.Stack, _pieces[index]
+                .TurnedOutline, draft.Find<ThroughClause>() is not null));
         }
 
         var children = tucked.Count == 0 ? node.Children : [.. node.Children.Except(tucked)];
-        WriteUnits(children, new(draft.Kind == "group" ? ground.Index : index, draft.Kind == "group" ? ground.Stack : stackStart, raised, turning, _pieces[index].Paint), node);
+        WriteUnits(children, new(
+            draft.Kind == "group" ? ground.Index : index, draft.Kind == "group"
+                ? ground.Stack : stackStart, raised, turning, _pieces[index].Paint), node);
     }
 
-    /// <summary>Whether a line's outlines may still be drawn; where they may not, the rest of the card is left out and that is reported.</summary>
-    private bool HasRoomFor(PieceDraft draft, long corners)
+    /// <summary>
+    /// Whether a line's outlines may still be drawn; where they may not, the rest of the card is left out and that is reported.
+    /// </summary>
+    private bool HasRoomFor(BoundPiece draft, long corners)
     {
         _corners += corners;
         if (_corners > Limits.Corners && !_isFull)
         {
             _isFull = true;
             findings.Add(FindingCatalogue.TooManyPieces, draft.Location,
-                $"Here the outlines of the card have more than {Limits.Corners:N0} corners and curves, with mats and windows; this line and the rest are left out.",
+                $"Here the outlines of the card have more than {Limits.Corners:N0} corners and curves, with mats and windows; this "
+                    + "line and the rest are left out.",
                 "Make fewer copies, or take a simpler shape or drawing.");
         }
 
@@ -196,7 +211,7 @@ internal sealed class PieceWriter(
     }
 
     /// <summary>Takes down a window, unless it is one too many.</summary>
-    private void AddWindow(PieceDraft draft, WindowCut window)
+    private void AddWindow(BoundPiece draft, WindowCut window)
     {
         var layers = WindowCutting.LayersOf(window, _pieces).Count();
         var over = Windows.Count >= Limits.Windows ? $"{Limits.Windows} windows"
@@ -205,7 +220,8 @@ internal sealed class PieceWriter(
         if (over is not null && !_hasAllWindows)
         {
             _hasAllWindows = true;
-            findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {over}; the rest are not cut.", "Cut fewer windows, or take through away.");
+            findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {over}; the rest are not cut.",
+                "Cut fewer windows, or take through away.");
         }
         else if (!_hasAllWindows && HasRoomFor(draft, window.Hole.Corners * (long)layers))
         {
@@ -214,7 +230,7 @@ internal sealed class PieceWriter(
         }
     }
 
-    private static bool IsTuckedUnderParent(Unit unit, Node parent) =>
+    private static bool IsTuckedUnderParent(CopySet unit, Node parent) =>
         unit.Draft.Find<TuckedClause>() is { } tucked && (tucked.Under is null || IsParent(parent, tucked.Under));
 
     private static Length FoamUnder(Node node, int layer)
@@ -262,7 +278,8 @@ internal sealed class PieceWriter(
             Written = Proportions.HasProportion(node) && draft.Size is SingleSize single && draft.Find<WrapClause>() is null
                 ? single.Measure == SingleMeasure.High ? WrittenMeasure.Height : WrittenMeasure.Width : null,
             Sizing = SizingOf(draft, Proportions.HasProportion(node)),
-            Anchor = !node.Unit.IsRepeat && places.Anchor(node, Axis.Across) is { } x && places.Anchor(node, Axis.Down) is { } y ? new(x, y) : null,
+            Anchor = !node.Unit.IsRepeat && places.Anchor(node, Axis.Across) is { } x && places.Anchor(node, Axis.Down) is { } y
+                ? new(x, y) : null,
             IsShifted = (
                 draft.All<ShiftClause>().Any(s => s.Direction is Direction.Left or Direction.Right),
                 draft.All<ShiftClause>().Any(s => s.Direction is Direction.Up or Direction.Down)),
@@ -273,7 +290,7 @@ internal sealed class PieceWriter(
         };
     }
 
-    private static (Sizing Width, Sizing Height) SizingOf(Drafts.PieceDraft draft, bool hasProportion)
+    private static (Sizing Width, Sizing Height) SizingOf(Binding.BoundPiece draft, bool hasProportion)
     {
         return draft.Size switch
         {
@@ -315,7 +332,7 @@ internal sealed class PieceWriter(
     }
 
     /// <summary>A wrap adds at both ends of the longer direction, or of the one that runs the full way.</summary>
-    private static Insets WrapOf(PieceDraft draft, Rect box)
+    private static Insets WrapOf(BoundPiece draft, Rect box)
     {
         if (draft.Find<WrapClause>() is not { } wrap)
         {

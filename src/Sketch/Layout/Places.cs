@@ -1,5 +1,5 @@
+using Sketch.Binding;
 using Sketch.Diagnostics;
-using Sketch.Drafts;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
@@ -9,15 +9,17 @@ namespace Sketch.Layout;
 
 /// <summary>
 /// Where every piece lies on its face, as if nothing were turned. Sizes never read a place, so places come second; a place that leads
-/// back to itself is a circle and told.
+/// back to itself is a circle and reported.
 /// </summary>
 internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem units, FindingBag findings)
 {
     private readonly Repeats _repeats = new(sizes, units, findings);
-    private readonly List<Unit> _open = [];
+    private readonly List<CopySet> _open = [];
 
-    /// <summary>The low edge (left or top) of the outermost box of a unit; null when it cannot be worked out, which has then been told.</summary>
-    public Length? Of(Unit unit, Axis axis)
+    /// <summary>
+    /// The low edge (left or top) of the outermost box of a unit; null when it cannot be worked out, which has then been reported.
+    /// </summary>
+    public Length? Of(CopySet unit, Axis axis)
     {
         var memo = unit.Places[(int)axis];
         if (memo.IsDone)
@@ -28,13 +30,17 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         if (memo.IsOpen)
         {
             var lines = _open.Skip(_open.IndexOf(unit)).Append(unit).Select(u => $"line {u.Draft.Location.Start.Line}");
-            findings.Add(FindingCatalogue.Circle, unit.Draft.Location, $"The place of {unit.Called} leads back to itself: {string.Join(", which is placed by ", lines)}.", "Place one of these pieces by a distance from an edge.");
+            findings.Add(FindingCatalogue.Circle, unit.Draft.Location,
+                $"The place of {unit.Called} depends on itself: {string.Join(", which is placed by ", lines)}.",
+                    "Place one of these pieces by a distance from an edge.");
             return null;
         }
 
         if (_open.Count >= Limits.Chain)
         {
-            findings.Add(FindingCatalogue.LongChain, unit.Draft.Location, $"The place of {unit.Called} is reached through more than {Limits.Chain} other pieces.", "Place some of these pieces by a distance from an edge.");
+            findings.Add(FindingCatalogue.LongChain, unit.Draft.Location,
+                $"The place of {unit.Called} depends on more than {Limits.Chain} other pieces.",
+                    "Place some of these pieces by a distance from an edge.");
             return null;
         }
 
@@ -44,7 +50,8 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         _open.RemoveAt(_open.Count - 1);
         if (place is { } p && p.Abs() > Length.Limit)
         {
-            findings.Add(FindingCatalogue.TooFar, unit.Draft.Location, $"{unit.Called} lies more than a kilometre away.", "Write smaller distances.");
+            findings.Add(FindingCatalogue.TooFar, unit.Draft.Location, $"{unit.Called} lies more than a kilometre away.",
+                "Write smaller distances.");
             place = null;
         }
 
@@ -58,7 +65,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             ? low + block.Offsets[node.Index] + stack.Inset(layer) + ShiftOf(node.Draft, axis) - ShiftOf(node.Unit.Draft, axis)
             : null;
 
-    private static Length ShiftOf(PieceDraft draft, Axis axis)
+    private static Length ShiftOf(BoundPiece draft, Axis axis)
     {
         var sum = Length.Zero;
         foreach (var shift in draft.All<ShiftClause>())
@@ -82,7 +89,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         public Length High => Low + Size;
     }
 
-    private Length? Solve(Unit unit, Axis axis)
+    private Length? Solve(CopySet unit, Axis axis)
     {
         if (_repeats.Of(unit, axis) is not { } block || CentreWithin(unit, axis) is not { } ownCentre)
         {
@@ -92,7 +99,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         return Rule(unit, axis, block.Size, ownCentre) is { } low ? low + ShiftOf(unit.Draft, axis) : null;
     }
 
-    private Length? Rule(Unit unit, Axis axis, Length size, Length ownCentre)
+    private Length? Rule(CopySet unit, Axis axis, Length size, Length ownCentre)
     {
         var draft = unit.Draft;
         var (lowEdge, highEdge) = axis == Axis.Across ? (Edge.Left, Edge.Right) : (Edge.Top, Edge.Bottom);
@@ -101,14 +108,18 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         var beside = draft.All<BesideClause>().FirstOrDefault(b => AxisOf(b.Side) == axis);
         var over = draft.All<OverClause>().FirstOrDefault(o => AxisOf(o.Edge) == axis);
         var shows = Distances.ShowsOn(draft, axis);
-        if (TellPlacedTwice(unit, axis, (low is not null || high is not null, beside is not null, over is not null, shows && !IsFull(draft, axis))))
+        if (ReportPlacedTwice(unit, axis,
+            (low is not null || high is not null, beside is not null, over is not null, shows && !IsFull(draft, axis))))
         {
             return null;
         }
 
         if (low is not null && high is not null && !IsFull(draft, axis) && !TakesWholeRoom(unit, axis))
         {
-            findings.Add(FindingCatalogue.PlacedTwice, draft.Location, $"{unit.Called} is placed by both {lowEdge.ToString().ToLowerInvariant()} and {highEdge.ToString().ToLowerInvariant()}, but has a size of its own.", $"Take one away, or write full as its {(axis == Axis.Across ? "width" : "height")}.");
+            findings.Add(FindingCatalogue.PlacedTwice, draft.Location,
+                $"{unit.Called} is placed by both {lowEdge.ToString().ToLowerInvariant()} and "
+                    + $"{highEdge.ToString().ToLowerInvariant()}, but has its own size.",
+                        $"Remove one, or write full as its {(axis == Axis.Across ? "width" : "height")}.");
             return null;
         }
 
@@ -143,14 +154,16 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
 
         if (shows)
         {
-            TellLooseRepeat(unit, axis, size);
+            ReportLooseRepeat(unit, axis, size);
             return reference.Low + Distances.Showing(draft, lowEdge)!.Value;
         }
 
         return ByOther(unit, axis, size, ownCentre, reference);
     }
 
-    /// <summary>The line across an axis that stays where it is when the one piece of a unit is made larger or smaller; null if it has no place.</summary>
+    /// <summary>
+    /// The line across an axis that stays where it is when the one piece of a unit is made larger or smaller; null if it has no place.
+    /// </summary>
     public Length? Anchor(Node node, Axis axis)
     {
         var draft = node.Draft;
@@ -168,18 +181,19 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
     }
 
     /// <summary>Copies with a size of their own rarely fill exactly what a <c>showing</c> leaves.</summary>
-    private void TellLooseRepeat(Unit unit, Axis axis, Length size)
+    private void ReportLooseRepeat(CopySet unit, Axis axis, Length size)
     {
         if (unit.IsRepeat && sizes.Room(unit, axis) is { } room && room != size)
         {
             findings.Add(FindingCatalogue.SizesContradict, unit.Draft.LocationOf(unit.Draft.Find<ShowingClause>()),
-                $"The copies take {units.Format().WithUnit(size)} {(axis == Axis.Across ? "across" : "down")}, but what shows leaves {units.Format().WithUnit(room)}.",
+                $"The copies take {units.Format().WithUnit(size)} {(axis == Axis.Across ? "across" : "down")}, but what shows leaves "
+                    + $"{units.Format().WithUnit(room)}.",
                 "Write spread, or leave their size out so that they share the room, or place them by an edge in place of showing.");
         }
     }
 
     /// <summary>Places that follow from another piece, else the middle.</summary>
-    private Length? ByOther(Unit unit, Axis axis, Length size, Length ownCentre, Span reference)
+    private Length? ByOther(CopySet unit, Axis axis, Length size, Length ownCentre, Span reference)
     {
         var draft = unit.Draft;
         if (draft.Find<AroundClause>() is { } around)
@@ -201,10 +215,11 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             return Target(unit, beside.Of, beside, axis, outer: true) is { } target ? target.Centre - ownCentre : null;
         }
 
-        return IsFull(draft, axis) ? reference.Low + Distances.Off(draft, axis == Axis.Across ? Edge.Left : Edge.Top) : reference.Centre - ownCentre;
+        return IsFull(draft, axis)
+            ? reference.Low + Distances.Off(draft, axis == Axis.Across ? Edge.Left : Edge.Top) : reference.Centre - ownCentre;
     }
 
-    private bool TellPlacedTwice(Unit unit, Axis axis, (bool Distance, bool Beside, bool Over, bool Showing) rules)
+    private bool ReportPlacedTwice(CopySet unit, Axis axis, (bool Distance, bool Beside, bool Over, bool Showing) rules)
     {
         var count = (rules.Distance ? 1 : 0) + (rules.Beside ? 1 : 0) + (rules.Over ? 1 : 0) + (rules.Showing ? 1 : 0);
         if (count < 2)
@@ -212,15 +227,17 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             return false;
         }
 
-        findings.Add(FindingCatalogue.PlacedTwice, unit.Draft.Location, $"{count} clauses say where {unit.Called} lies {(axis == Axis.Across ? "from left to right" : "from top to bottom")}.", "Keep one of them; shift moves a piece from where the other puts it.");
+        findings.Add(FindingCatalogue.PlacedTwice, unit.Draft.Location,
+            $"{count} clauses place {unit.Called} {(axis == Axis.Across ? "from left to right" : "from top to bottom")}.",
+                "Keep one of them, and adjust the place with shift.");
         return true;
     }
 
-    private static bool IsFull(PieceDraft draft, Axis axis) =>
+    private static bool IsFull(BoundPiece draft, Axis axis) =>
         draft.Size is BoxSize box && (axis == Axis.Across ? box.Width : box.Height) is FullExtent;
 
     /// <summary>A repeat that is spread, or whose copies share the room, lies between both distances.</summary>
-    private static bool TakesWholeRoom(Unit unit, Axis axis) =>
+    private static bool TakesWholeRoom(CopySet unit, Axis axis) =>
         (unit.IsRepeat && (unit.Draft.Size is null || (unit.Draft.Find<SpreadClause>() is not null && unit.Arrangement!.Count(axis) > 1)))
         || (unit.Draft.Find<AlongClause>() is { } along && AxisOf(along.Edge) != axis);
 
@@ -229,7 +246,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
     private static Axis AxisOf(Side side) => side is Side.LeftOf or Side.RightOf ? Axis.Across : Axis.Down;
 
     /// <summary>What distances are measured on: the parent's own box, the face, or the piece that is named.</summary>
-    private Span? Reference(Unit unit, Axis axis)
+    private Span? Reference(CopySet unit, Axis axis)
     {
         if (unit.Draft.Find<MeasuredFromClause>() is { } from)
         {
@@ -247,7 +264,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         return new(Length.Zero, size, size / 2);
     }
 
-    private Span? Target(Unit unit, PathSyntax path, Clause clause, Axis axis, bool outer)
+    private Span? Target(CopySet unit, PathSyntax path, Clause clause, Axis axis, bool outer)
     {
         if (IsFlap(unit, path))
         {
@@ -272,12 +289,14 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             : null;
     }
 
-    private static bool IsFlap(Unit unit, PathSyntax path) =>
+    private static bool IsFlap(CopySet unit, PathSyntax path) =>
         unit.Face.Flap is not null && path.Names is [var only] && only.Text.Equals("flap", StringComparison.OrdinalIgnoreCase)
         && !unit.Face.ByName.ContainsKey("flap");
 
-    /// <summary>From the low edge of a unit's outermost box to the line by which it is centred: its middle, but the circumcentre of a star.</summary>
-    private Length? CentreWithin(Unit unit, Axis axis)
+    /// <summary>
+    /// From the low edge of a unit's outermost box to the line by which it is centred: its middle, but the circumcentre of a star.
+    /// </summary>
+    private Length? CentreWithin(CopySet unit, Axis axis)
     {
         if (_repeats.Of(unit, axis) is not { } block)
         {

@@ -8,7 +8,8 @@ internal sealed class Proportions(Words words, Artworks artworks)
 {
     /// <summary>Whether one number is enough for its size.</summary>
     public static bool HasProportion(Node node) =>
-        node.Draft.Kind is "word" or "text" || Kinds.IsArtwork(node.Draft) || (Kinds.ShapeOf(node.Draft) is { } shape && ShapeProportions.Has(shape));
+        node.Draft.Kind is "word" or "text" || Kinds.IsArtwork(node.Draft)
+            || (Kinds.ShapeOf(node.Draft) is { } shape && ShapeProportions.Has(shape));
 
     /// <summary>Height for a width of 1.</summary>
     public double? Ratio(Node node)
@@ -35,6 +36,7 @@ internal sealed class Proportions(Words words, Artworks artworks)
             return wanted == Axis.Down ? ShapeProportions.HeightFor(shape, style, known) : ShapeProportions.WidthFor(shape, style, known);
         }
 
-        return Ratio(node) is { } ratio ? Length.NearestMillimetres(wanted == Axis.Down ? known.Millimetres * ratio : known.Millimetres / ratio) : null;
+        return Ratio(node) is { } ratio
+            ? Length.NearestMillimetres(wanted == Axis.Down ? known.Millimetres * ratio : known.Millimetres / ratio) : null;
     }
 }

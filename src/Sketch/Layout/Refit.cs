@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
+using Sketch.Binding;
 using Sketch.Diagnostics;
-using Sketch.Drafts;
 using Sketch.Panels;
-using Sketch.Shelf;
-using Sketch.Surroundings;
+using Sketch.Stashes;
 using Sketch.Syntax;
 using Sketch.Text;
 using Sketch.Units;
+using Sketch.World;
 
 namespace Sketch.Layout;
 
@@ -37,23 +37,23 @@ internal sealed class Refit
     }
 
     /// <summary>The step as the reader of drafts takes it.</summary>
-    public static RefitCard With(ISurroundings surroundings) => (card, other, what, location, findings) =>
+    public static RefitCard With(IWorld world) => (card, other, what, location, findings) =>
     {
         // The other card's own mistakes are told when it is read for itself.
         var quiet = new FindingBag();
-        var prepared = CardLayout.Prepare(other, RoleFilling.None, surroundings, quiet);
+        var prepared = CardLayout.Prepare(other, RoleFilling.None, world, quiet);
         var isWhole = quiet.ToImmutable().All(f => f.Kind != FindingCatalogue.TooManyPieces);
         return prepared is { } old && isWhole && card.Base?.Closed is { } newBase
-            ? new Refit(old, newBase, what, card.Units, location, findings).Apply(card, other, surroundings)
+            ? new Refit(old, newBase, what, card.Units, location, findings).Apply(card, other, world)
             : card;
     };
 
-    private CardDraft Apply(CardDraft card, CardDraft other, ISurroundings surroundings)
+    private BoundCard Apply(BoundCard card, BoundCard other, IWorld world)
     {
         // A distance follows the new size of what it is measured on, so the outer pieces are refitted before those that lie on them.
         for (var depth = 0; depth <= Limits.Depth; depth++)
         {
-            var layout = CardLayout.Prepare(card, RoleFilling.None, surroundings, new FindingBag());
+            var layout = CardLayout.Prepare(card, RoleFilling.None, world, new FindingBag());
             if (layout is null)
             {
                 return card;
@@ -87,7 +87,7 @@ internal sealed class Refit
         return card;
     }
 
-    private PieceDraft Rewrite(PieceDraft draft, Unit old, Unit now, CardLayout layout, int depth, ref bool reached)
+    private BoundPiece Rewrite(BoundPiece draft, CopySet old, CopySet now, CardLayout layout, int depth, ref bool reached)
     {
         if (depth == 0)
         {
@@ -100,7 +100,7 @@ internal sealed class Refit
             return draft;
         }
 
-        var children = ImmutableArray.CreateBuilder<PieceDraft>(draft.Children.Length);
+        var children = ImmutableArray.CreateBuilder<BoundPiece>(draft.Children.Length);
         for (var i = 0; i < draft.Children.Length; i++)
         {
             children.Add(i < oldNode.Children.Count && i < nowNode.Children.Count
@@ -111,18 +111,18 @@ internal sealed class Refit
         return draft with { Children = children.ToImmutable() };
     }
 
-    private PieceDraft RewriteOne(PieceDraft draft, Unit old, Unit now, CardLayout layout)
+    private BoundPiece RewriteOne(BoundPiece draft, CopySet old, CopySet now, CardLayout layout)
     {
         var clauses = draft.Clauses.SelectMany(c => RewriteClause(c, old, now, layout)).ToImmutableArray();
         var size = _what == RefitWhat.Margins ? draft.Size : Scaled(draft, draft.Size);
         var mats = draft.Mats.Select((m, i) => RewriteMat(draft, m, i, old)).ToImmutableArray();
         var rewritten = draft with { Size = size, Clauses = clauses, Mats = mats };
-        Tell(draft, rewritten);
+        Report(draft, rewritten);
         return rewritten;
     }
 
     /// <summary>In a stack only the innermost written size is refitted; the rest keeps its borders.</summary>
-    private PieceDraft RewriteMat(PieceDraft piece, PieceDraft mat, int index, Unit old)
+    private BoundPiece RewriteMat(BoundPiece piece, BoundPiece mat, int index, CopySet old)
     {
         if (_what == RefitWhat.Margins)
         {
@@ -148,20 +148,22 @@ internal sealed class Refit
         return _what != RefitWhat.All ? mat : mat with
         {
             Size = mat.Size is AddedSize added ? new AddedSize(BySmaller(added.Across), BySmaller(added.Down), added.Span) : mat.Size,
-            Clauses = [.. mat.Clauses.Select(c => c.Clause is BorderClause b ? c with { Clause = b with { Amount = BySmaller(b.Amount) } } : c)],
+            Clauses = [.. mat.Clauses.Select(
+                c => c.Clause is BorderClause b ? c with { Clause = b with { Amount = BySmaller(b.Amount) } } : c)],
         };
     }
 
-    private SizeSyntax? Scaled(PieceDraft draft, SizeSyntax? size) => size switch
+    private SizeSyntax? Scaled(BoundPiece draft, SizeSyntax? size) => size switch
     {
         BoxSize box => new BoxSize(Scaled(box.Width), Scaled(box.Height), box.Span),
         SingleSize single when draft.Kind is not ("line" or "frame") => single with { Value = BySmaller(single.Value) },
         _ => size,
     };
 
-    private ExtentSyntax Scaled(ExtentSyntax extent) => extent is LengthExtent length ? length with { Value = BySmaller(length.Value) } : extent;
+    private ExtentSyntax Scaled(ExtentSyntax extent) =>
+        extent is LengthExtent length ? length with { Value = BySmaller(length.Value) } : extent;
 
-    private IEnumerable<DraftClause> RewriteClause(DraftClause clause, Unit old, Unit now, CardLayout layout)
+    private IEnumerable<BoundClause> RewriteClause(BoundClause clause, CopySet old, CopySet now, CardLayout layout)
     {
         switch (clause.Clause)
         {
@@ -169,8 +171,16 @@ internal sealed class Refit
                 yield return clause with { Clause = edge with { Distance = ByParent(edge.Distance, old, now, layout, AxisOf(edge.Edge)) } };
                 break;
             case CornerClause corner:
-                yield return clause with { Clause = new EdgeClause(corner.Horizontal, ByParent(corner.Distance, old, now, layout, Axis.Across), corner.Span) };
-                yield return clause with { Clause = new EdgeClause(corner.Vertical, ByParent(corner.Distance, old, now, layout, Axis.Down), corner.Span) };
+                yield return clause with
+                {
+                    Clause = new EdgeClause(
+                    corner.Horizontal, ByParent(corner.Distance, old, now, layout, Axis.Across), corner.Span)
+                };
+                yield return clause with
+                {
+                    Clause = new EdgeClause(
+                    corner.Vertical, ByParent(corner.Distance, old, now, layout, Axis.Down), corner.Span)
+                };
                 break;
             case ShowingClause { Edge: { } side } showing:
                 yield return clause with { Clause = showing with { Amount = ByParent(showing.Amount, old, now, layout, AxisOf(side)) } };
@@ -181,15 +191,30 @@ internal sealed class Refit
                 {
                     Clause = showing with
                     {
-                        Amount = Length.Min(ByParent(showing.Amount, old, now, layout, Axis.Across), ByParent(showing.Amount, old, now, layout, Axis.Down)),
+                        Amount = Length.Min(ByParent(showing.Amount, old, now, layout, Axis.Across),
+                            ByParent(showing.Amount, old, now, layout, Axis.Down)),
                     },
                 };
                 break;
             case BesideClause beside:
-                yield return clause with { Clause = beside with { Distance = ByParent(beside.Distance, old, now, layout, beside.Side is Side.LeftOf or Side.RightOf ? Axis.Across : Axis.Down) } };
+                yield return clause with
+                {
+                    Clause = beside with
+                    {
+                        Distance = ByParent(
+                    beside.Distance, old, now, layout, beside.Side is Side.LeftOf or Side.RightOf ? Axis.Across : Axis.Down)
+                    }
+                };
                 break;
             case ShiftClause shift:
-                yield return clause with { Clause = shift with { Distance = ByParent(shift.Distance, old, now, layout, shift.Direction is Direction.Left or Direction.Right ? Axis.Across : Axis.Down) } };
+                yield return clause with
+                {
+                    Clause = shift with
+                    {
+                        Distance = ByParent(
+                    shift.Distance, old, now, layout, shift.Direction is Direction.Left or Direction.Right ? Axis.Across : Axis.Down)
+                    }
+                };
                 break;
             case MeasureClause { Word: "letters" } letters when _what != RefitWhat.Margins:
                 yield return clause with { Clause = letters with { Amount = BySmaller(letters.Amount) } };
@@ -206,14 +231,15 @@ internal sealed class Refit
     {
         var old = _old.Closed;
         // a/b < c/d without fractions
-        var acrossIsSmaller = (Int128)_newBase.Width.Nanometres * old.Height.Nanometres <= (Int128)_newBase.Height.Nanometres * old.Width.Nanometres;
+        var acrossIsSmaller = (Int128)_newBase.Width.Nanometres * old.Height.Nanometres
+            <= (Int128)_newBase.Height.Nanometres * old.Width.Nanometres;
         var scaled = acrossIsSmaller
             ? length.Scale(_newBase.Width.Nanometres, old.Width.Nanometres)
             : length.Scale(_newBase.Height.Nanometres, old.Height.Nanometres);
         return length == Length.Zero ? length : Length.Max(new(_step), ToStep(scaled));
     }
 
-    private Length ByParent(Length distance, Unit old, Unit now, CardLayout layout, Axis axis) =>
+    private Length ByParent(Length distance, CopySet old, CopySet now, CardLayout layout, Axis axis) =>
         _old.Sizes.ReferenceSize(old, axis) is { } before && layout.Sizes.ReferenceSize(now, axis) is { } after && before != Length.Zero
             ? ToStep(distance.Scale(after.Nanometres, before.Nanometres))
             : distance;
@@ -225,7 +251,7 @@ internal sealed class Refit
         return new((length.Nanometres + half) / _step * _step);
     }
 
-    private void Tell(PieceDraft before, PieceDraft after)
+    private void Report(BoundPiece before, BoundPiece after)
     {
         var changes = new List<string>();
         if (!Equals(before.Size, after.Size))
@@ -240,14 +266,16 @@ internal sealed class Refit
         if (changes.Count > 0)
         {
             var called = before.Name ?? $"{before.Kind} (line {before.Location.Start.Line} of {before.Location.Source.Path})";
-            _findings.Add(FindingCatalogue.Refitted, _location, $"{called}: {string.Join(", ", changes)}.", "Where another value is wanted, add a change line.");
+            _findings.Add(FindingCatalogue.Refitted, _location, $"{called}: {string.Join(", ", changes)}.",
+                "To use another value, add a change line.");
         }
     }
 
     private static IEnumerable<(string What, Length Value)> Distances(Clause clause) => clause switch
     {
         EdgeClause e => [(e.Edge.ToString().ToLowerInvariant(), e.Distance)],
-        CornerClause c => [(c.Horizontal.ToString().ToLowerInvariant(), c.Distance), (c.Vertical.ToString().ToLowerInvariant(), c.Distance)],
+        CornerClause c => [(c.Horizontal.ToString().ToLowerInvariant(), c.Distance),
+            (c.Vertical.ToString().ToLowerInvariant(), c.Distance)],
         ShowingClause s => [(s.Edge is { } side ? "showing " + side.ToString().ToLowerInvariant() : "showing", s.Amount)],
         BesideClause b => [("by", b.Distance)],
         ShiftClause s => [("shift " + s.Direction.ToString().ToLowerInvariant(), s.Distance)],
@@ -271,5 +299,6 @@ internal sealed class Refit
         _ => "",
     };
 
-    private string Text(Length length) => _units == UnitSystem.Inches ? LengthFormat.Ruler(length, LengthFormat.FinestMarks) : LengthFormat.Millimetres(length);
+    private string Text(Length length) =>
+        _units == UnitSystem.Inches ? LengthFormat.Ruler(length, LengthFormat.FinestMarks) : LengthFormat.Millimetres(length);
 }

@@ -1,5 +1,5 @@
+using Sketch.Binding;
 using Sketch.Diagnostics;
-using Sketch.Drafts;
 using Sketch.Panels;
 using Sketch.Syntax;
 using Sketch.Units;
@@ -9,11 +9,11 @@ namespace Sketch.Layout;
 /// <summary>How the copies of a repeat stand in their block. The block is then placed like one piece.</summary>
 internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag findings)
 {
-    public static Length GapOf(PieceDraft draft, Axis axis) =>
+    public static Length GapOf(BoundPiece draft, Axis axis) =>
         draft.Find<GapClause>() is { } gap ? axis == Axis.Across ? gap.Across : gap.Down : Length.Zero;
 
     /// <summary>One axis of a unit: its whole outer size, and where in it each copy's outermost box begins.</summary>
-    public Block? Of(Unit unit, Axis axis)
+    public CopyBlock? Of(CopySet unit, Axis axis)
     {
         if (unit.Blocks[(int)axis] is { } known)
         {
@@ -38,10 +38,11 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
             outer[i] = stack.Outer;
         }
 
-        return unit.Blocks[(int)axis] = unit.IsRepeat ? Arrange(unit, axis, outer) : new(outer.Length == 1 ? outer[0] : Length.Zero, [Length.Zero]);
+        return unit.Blocks[(int)axis] = unit.IsRepeat
+            ? Arrange(unit, axis, outer) : new(outer.Length == 1 ? outer[0] : Length.Zero, [Length.Zero]);
     }
 
-    private Block? Arrange(Unit unit, Axis axis, Length[] outer)
+    private CopyBlock? Arrange(CopySet unit, Axis axis, Length[] outer)
     {
         var arrangement = unit.Arrangement!;
         var count = arrangement.Count(axis);
@@ -89,7 +90,7 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
     }
 
     /// <summary>A column whose copies move on sideways (or a row that climbs): each copy starts a step further.</summary>
-    private static Block Stepped(Length[] offsets, Length[] outer, Length step)
+    private static CopyBlock Stepped(Length[] offsets, Length[] outer, Length step)
     {
         var moved = new Length[offsets.Length];
         for (var i = 0; i < offsets.Length; i++)
@@ -102,7 +103,7 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         return new(most - least, [.. moved.Select(m => m - least)]);
     }
 
-    private static Length StepOf(PieceDraft draft, Axis axis) => draft.Find<StepClause>() switch
+    private static Length StepOf(BoundPiece draft, Axis axis) => draft.Find<StepClause>() switch
     {
         { Direction: Direction.Left } s when axis == Axis.Across => -s.Distance,
         { Direction: Direction.Right } s when axis == Axis.Across => s.Distance,
@@ -112,7 +113,7 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
     };
 
     /// <summary>Where a smaller copy stands in its cell: in the middle, or lined up with an edge.</summary>
-    private static Length Within(PieceDraft draft, Axis axis, Length free, bool steps) => draft.Find<LinedUpClause>()?.Edge switch
+    private static Length Within(BoundPiece draft, Axis axis, Length free, bool steps) => draft.Find<LinedUpClause>()?.Edge switch
     {
         Edge.Left when axis == Axis.Across => Length.Zero,
         Edge.Right when axis == Axis.Across => free,
@@ -122,13 +123,15 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         _ => free / 2,
     };
 
-    private void Spread(Unit unit, SpreadClause spread, Length[] cells, Length[] starts, Length room)
+    private void Spread(CopySet unit, SpreadClause spread, Length[] cells, Length[] starts, Length room)
     {
         var taken = cells.Aggregate(Length.Zero, (sum, c) => sum + c);
         var free = room - taken;
         if (free < Length.Zero)
         {
-            findings.Add(FindingCatalogue.CopiesCrowd, unit.Draft.LocationOf(spread), $"{unit.Copies.Length} copies need {units.Format().WithUnit(taken)}, but there are {units.Format().WithUnit(room)}, so they overlap.", "Make them smaller, or fewer.");
+            findings.Add(FindingCatalogue.CopiesCrowd, unit.Draft.LocationOf(spread),
+                $"{unit.Copies.Length} copies need {units.Format().WithUnit(taken)}, but there are {units.Format().WithUnit(room)}, so "
+                    + "they overlap.", "Make them smaller, or fewer.");
         }
 
         var gaps = spread.EdgeToEdge ? cells.Length - 1 : cells.Length + 1;

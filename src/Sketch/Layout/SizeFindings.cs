@@ -8,7 +8,7 @@ namespace Sketch.Layout;
 /// <summary>Tells what is wrong with sizes. The same line is asked for both directions and for every copy; it is told once.</summary>
 internal sealed class SizeFindings(UnitSystem units, FindingBag findings)
 {
-    private readonly HashSet<(Location, string)> _told = [];
+    private readonly HashSet<(Location, string)> _reported = [];
     private readonly HashSet<Location> _unsized = [];
 
     /// <summary>A length as the file's readers know it.</summary>
@@ -19,29 +19,30 @@ internal sealed class SizeFindings(UnitSystem units, FindingBag findings)
     {
         if (!node.Draft.IsDamaged)
         {
-            Tell(FindingCatalogue.BadSize, new(node.Draft.Location.Source, span ?? node.Draft.Location.Span), message, hint);
+            Report(FindingCatalogue.BadSize, new(node.Draft.Location.Source, span ?? node.Draft.Location.Span), message, hint);
         }
 
         return false;
     }
 
     /// <summary>Tells once what is found for both directions or for every copy.</summary>
-    public void Tell(FindingKind kind, Location location, string message, string hint)
+    public void Report(FindingKind kind, Location location, string message, string hint)
     {
-        if (_told.Add((location, message)))
+        if (_reported.Add((location, message)))
         {
             findings.Add(kind, location, message, hint);
         }
     }
 
     /// <summary>Tells that nothing says how large a piece is.</summary>
-    public void TellHowLarge(Node node, Axis axis)
+    public void ReportHowLarge(Node node, Axis axis)
     {
         // Asked for both directions and for every copy; told once a line, and not at all where the size could not be read.
         if (!node.Draft.IsDamaged && _unsized.Add(node.Draft.Location))
         {
             var how = node.Draft.Size is null ? "large" : axis == Axis.Across ? "wide" : "high";
-            findings.Add(FindingCatalogue.HowLarge, node.Draft.Location, $"Nothing says how {how} {node.Unit.Called} is.", HowLargeHint(node));
+            findings.Add(FindingCatalogue.HowLarge, node.Draft.Location, $"Nothing says how {how} {node.Unit.Called} is.",
+                HowLargeHint(node));
         }
     }
 

@@ -7,7 +7,7 @@ namespace Sketch.Layout;
 /// <summary>Works out the sizes of a whole stack from its known layers and written borders.</summary>
 internal sealed class StackFilling(SizeFindings findings)
 {
-    /// <summary>The whole stack, or null when its sizes contradict each other, which has then been told.</summary>
+    /// <summary>The whole stack, or null when its sizes contradict each other, which has then been reported.</summary>
     public Stack? Fill(Node node, Axis axis, Length?[] low, Length?[] high, ImmutableArray<Pin> pins)
     {
         var layers = low.Length;
@@ -39,13 +39,16 @@ internal sealed class StackFilling(SizeFindings findings)
 
         if (sizes.Any(s => s <= Length.Zero))
         {
-            findings.Tell(FindingCatalogue.NothingLeft, node.Draft.Location, $"Nothing is left of {node.Unit.Called}: its {SizeFindings.Name(axis)} would be {findings.Text(sizes.Min())}.", "Make its size larger, or what holds it off smaller.");
+            findings.Report(FindingCatalogue.NothingLeft, node.Draft.Location,
+                $"Nothing is left of {node.Unit.Called}: its {SizeFindings.Name(axis)} would be {findings.Text(sizes.Min())}.",
+                    "Make its size larger, or its distances smaller.");
             return null;
         }
 
         if (sizes.Any(s => s > Length.Limit))
         {
-            findings.Tell(FindingCatalogue.TooFar, node.Draft.Location, $"The {SizeFindings.Name(axis)} of {node.Unit.Called} comes to more than a kilometre.", "Write smaller sizes.");
+            findings.Report(FindingCatalogue.TooFar, node.Draft.Location,
+                $"The {SizeFindings.Name(axis)} of {node.Unit.Called} is more than a kilometre.", "Write smaller sizes.");
             return null;
         }
 
@@ -67,10 +70,13 @@ internal sealed class StackFilling(SizeFindings findings)
         }
 
         var rest = outer.Size - inner.Size - written;
-        var lines = $"line {inner.Location.Start.Line} says {findings.Text(inner.Size)} and line {outer.Location.Start.Line} {findings.Text(outer.Size)}";
+        var lines = $"line {inner.Location.Start.Line} says {findings.Text(inner.Size)} and line {outer.Location.Start.Line} "
+            + $"{findings.Text(outer.Size)}";
         if (open.Count > 1)
         {
-            findings.Tell(FindingCatalogue.SizesContradict, outer.Location, $"Two sizes of {node.Unit.Called} are known ({lines}), but {open.Count} borders between them are not written.", "Write all borders but one.");
+            findings.Report(FindingCatalogue.SizesContradict, outer.Location,
+                $"Two sizes of {node.Unit.Called} are known ({lines}), but {open.Count} borders between them are not written.",
+                    "Write all borders but one.");
             return false;
         }
 
@@ -82,13 +88,17 @@ internal sealed class StackFilling(SizeFindings findings)
             }
 
             var between = inner.Layer == outer.Layer ? "" : $", with {findings.Text(written)} of border between them";
-            findings.Tell(FindingCatalogue.SizesContradict, outer.Location, $"The {SizeFindings.Name(axis)} of {node.Unit.Called} is said twice and differs: {lines}{between}.", "Take one of them away, or leave a border unwritten so that it is worked out.");
+            findings.Report(FindingCatalogue.SizesContradict, outer.Location,
+                $"The {SizeFindings.Name(axis)} of {node.Unit.Called} is given twice and differs: {lines}{between}.",
+                    "Remove one of them, or leave a border unwritten so that it is computed.");
             return false;
         }
 
         if (rest < Length.Zero)
         {
-            findings.Tell(FindingCatalogue.SizesContradict, outer.Location, $"No border is left around {node.Unit.Called}: {lines}, {findings.Text(-rest)} too little.", "Make the inner size smaller or the outer one larger.");
+            findings.Report(FindingCatalogue.SizesContradict, outer.Location,
+                $"No border is left around {node.Unit.Called}: {lines}, {findings.Text(-rest)} too little.",
+                    "Make the inner size smaller or the outer one larger.");
             return false;
         }
 

@@ -16,7 +16,9 @@ internal sealed class StackPins(
     StackSizes sizes, NameLookup names, Words words, WordSizes wordSizes, Artworks artworks, Proportions proportions, UnitSystem units,
     SizeFindings findings)
 {
-    /// <summary>Adds the known layers of a piece along an axis; false when one of them cannot be worked out, which has then been told.</summary>
+    /// <summary>
+    /// Adds the known layers of a piece along an axis; false when one of them cannot be worked out, which has then been reported.
+    /// </summary>
     public bool Add(Node node, Axis axis, List<Pin> pins)
     {
         var draft = node.Draft;
@@ -34,7 +36,8 @@ internal sealed class StackPins(
         {
             BoxSize => AddExtentPin(node, axis, Borders.Extent(draft, axis)!, pins),
             SingleSize single => AddSinglePin(node, axis, single, pins),
-            AddedSize added => findings.Refuse(node, added.Span, "Only a mat adds to what lies on it.", "Write the size itself, such as 2 x 3."),
+            AddedSize added => findings.Refuse(
+                node, added.Span, "Only a mat takes a size that starts with +.", "Write the size itself, such as 2 x 3."),
             _ => AddUnwrittenPin(node, axis, pins),
         };
         if (!sound)
@@ -96,7 +99,8 @@ internal sealed class StackPins(
         {
             if (draft.Find<AlongClause>() is not { } along)
             {
-                return findings.Refuse(node, single.Span, "This line has a thickness, but nothing says which way it runs.", "Write along top, or a size such as full x 1/16.");
+                return findings.Refuse(node, single.Span, "This line has a thickness, but no direction.",
+                    "Write along top, or a size such as full x 1/16.");
             }
 
             if (IsEdgeOf(along.Edge, axis))
@@ -118,7 +122,8 @@ internal sealed class StackPins(
             var value = units == UnitSystem.Inches && LengthFormat.IsOnMark(single.Value, LengthFormat.FinestMarks)
                 ? LengthFormat.Ruler(single.Value, LengthFormat.FinestMarks) : LengthFormat.Millimetres(single.Value);
             return findings.Refuse(node, single.Span, $"A {draft.Kind} needs width x height; one number does not say which.",
-                draft.Kind == "panel" ? $"Write panel {value} x {value}, or square {value}." : $"Write {draft.Kind} full x {value}, or {draft.Kind} {value} x full.");
+                draft.Kind == "panel" ? $"Write panel {value} x {value}, or square {value}."
+                    : $"Write {draft.Kind} full x {value}, or {draft.Kind} {value} x full.");
         }
 
         var writtenAxis = single.Measure == SingleMeasure.High ? Axis.Down : Axis.Across;
@@ -136,12 +141,14 @@ internal sealed class StackPins(
         var draft = node.Draft;
         if (thickness.Value == Length.Zero)
         {
-            return findings.Refuse(node, thickness.Span, "A frame of no thickness cannot be cut.", "Write its thickness, such as frame 1/8.");
+            return findings.Refuse(node, thickness.Span, "A frame of no thickness cannot be cut.",
+                "Write its thickness, such as frame 1/8.");
         }
 
         if (draft.Find<AroundClause>() is { } around)
         {
-            if (names.Find(node.Unit, around.What, draft.LocationOf(around).Source) is not { } inner || sizes.OwnSize(inner, axis) is not { } size)
+            if (names.Find(node.Unit, around.What, draft.LocationOf(around).Source) is not { } inner
+                || sizes.OwnSize(inner, axis) is not { } size)
             {
                 return false;
             }
@@ -160,7 +167,8 @@ internal sealed class StackPins(
         var draft = node.Draft;
         if (draft.Find<SameSizeClause>() is { } same)
         {
-            if (names.Find(node.Unit, same.As, draft.LocationOf(same).Source) is not { } other || sizes.OwnSize(other, axis) is not { } size)
+            if (names.Find(node.Unit, same.As, draft.LocationOf(same).Source) is not { } other
+                || sizes.OwnSize(other, axis) is not { } size)
             {
                 return false;
             }
@@ -178,7 +186,8 @@ internal sealed class StackPins(
 
             if (words.Shape(node) is not { } shaped)
             {
-                return !draft.Texts.IsEmpty ? false : findings.Refuse(node, null, $"A {draft.Kind} has no words.", $"Write {draft.Kind} \"…\".");
+                return !draft.Texts.IsEmpty
+                    ? false : findings.Refuse(node, null, $"A {draft.Kind} has no words.", $"Write {draft.Kind} \"…\".");
             }
 
             pins.Add(new(0, wordSizes.InkSize(node, shaped, axis), draft.Location));
@@ -241,11 +250,14 @@ internal sealed class StackPins(
                 pins.Add(new(layer, size.Value, new(mat.Location.Source, single.Span)));
                 return true;
             default:
-                return findings.Refuse(node, mat.Size.Span, "A mat's size is width x height, what it adds (+1/8), or one number beneath a shape that has proportions of its own.", "Write mat +1/8, or mat border 1/16.");
+                return findings.Refuse(node, mat.Size.Span,
+                    "A mat's size is width x height, what it adds (+1/8), or one number under a shape with fixed proportions.",
+                        "Write mat +1/8, or mat border 1/16.");
         }
     }
 
-    private static bool IsEdgeOf(Edge edge, Axis axis) => axis == Axis.Across ? edge is Edge.Left or Edge.Right : edge is Edge.Top or Edge.Bottom;
+    private static bool IsEdgeOf(Edge edge, Axis axis) =>
+        axis == Axis.Across ? edge is Edge.Left or Edge.Right : edge is Edge.Top or Edge.Bottom;
 
     /// <summary>How long a line along an edge is: the whole edge, less the distances written.</summary>
     private Length? AlongLength(Node node, Axis axis, AlongClause along)

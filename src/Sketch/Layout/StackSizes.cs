@@ -7,13 +7,13 @@ namespace Sketch.Layout;
 
 /// <summary>
 /// The sizes of every piece with its mats. For each axis a layer's size comes from one rule, chosen by the words written and never by
-/// values, so the working-out always ends; a size that leads back to itself is a circle and told with its lines.
+/// values, so the working-out always ends; a size that depends on itself is a circle and told with its lines.
 /// </summary>
 internal sealed class StackSizes
 {
     private readonly List<(Node Node, Axis Axis)> _open = [];
     private readonly NameLookup _names;
-    private readonly SizeFindings _told;
+    private readonly SizeFindings _reported;
     private readonly StackPins _pins;
     private readonly StackFilling _filling;
     private readonly UnitSystem _units;
@@ -24,16 +24,16 @@ internal sealed class StackSizes
         _names = names;
         _units = units;
         _findings = findings;
-        _told = new(units, findings);
-        WordSizes = new(this, words, units, _told);
-        _pins = new(this, names, words, WordSizes, artworks, new(words, artworks), units, _told);
-        _filling = new(_told);
+        _reported = new(units, findings);
+        WordSizes = new(this, words, units, _reported);
+        _pins = new(this, names, words, WordSizes, artworks, new(words, artworks), units, _reported);
+        _filling = new(_reported);
     }
 
     /// <summary>The sizes that follow from words.</summary>
     public WordSizes WordSizes { get; }
 
-    /// <summary>The stack along an axis; null when it cannot be worked out, which has then been told.</summary>
+    /// <summary>The stack along an axis; null when it cannot be worked out, which has then been reported.</summary>
     public Stack? Of(Node node, Axis axis)
     {
         var memo = node.Stacks[(int)axis];
@@ -44,13 +44,15 @@ internal sealed class StackSizes
 
         if (memo.IsOpen)
         {
-            TellCircle(node, axis);
+            ReportCircle(node, axis);
             return null;
         }
 
         if (_open.Count >= Limits.Chain)
         {
-            _findings.Add(FindingCatalogue.LongChain, node.Draft.Location, $"The size of {node.Unit.Called} is reached through more than {Limits.Chain} other pieces.", "Write some of these sizes in numbers.");
+            _findings.Add(FindingCatalogue.LongChain, node.Draft.Location,
+                $"The size of {node.Unit.Called} depends on more than {Limits.Chain} other pieces.",
+                    "Write some of these sizes in numbers.");
             return null;
         }
 
@@ -62,16 +64,17 @@ internal sealed class StackSizes
         return stack;
     }
 
-    private void TellCircle(Node node, Axis axis)
+    private void ReportCircle(Node node, Axis axis)
     {
         var start = _open.FindIndex(o => o.Node == node && o.Axis == axis);
         var lines = _open.Skip(start).Select(o => o.Node.Draft.Location).DistinctBy(l => l.Start.Line).ToArray();
         var chain = string.Join(", which needs ", lines.Append(lines[0]).Select(l => $"line {l.Start.Line}"));
-        _findings.Add(FindingCatalogue.Circle, node.Draft.Location, $"The {SizeFindings.Name(axis)} of {node.Unit.Called} leads back to itself: {chain}.", "Write one of these sizes in numbers.");
+        _findings.Add(FindingCatalogue.Circle, node.Draft.Location,
+            $"The {SizeFindings.Name(axis)} of {node.Unit.Called} depends on itself: {chain}.", "Write one of these sizes in numbers.");
     }
 
     /// <summary>What distances are measured on and full is a part of: the parent, or the piece that <c>measured from</c> names.</summary>
-    public Length? ReferenceSize(Unit unit, Axis axis)
+    public Length? ReferenceSize(CopySet unit, Axis axis)
     {
         if (unit.Draft.Find<MeasuredFromClause>() is { } from)
         {
@@ -83,12 +86,12 @@ internal sealed class StackSizes
     }
 
     /// <summary>The size of a piece without its mats; of a repeat the block's.</summary>
-    public Length? OwnSize(Unit unit, Axis axis) => unit.IsRepeat
+    public Length? OwnSize(CopySet unit, Axis axis) => unit.IsRepeat
         ? new Repeats(this, _units, _findings).Of(unit, axis)?.Size
         : unit.Copies is [var only] ? Of(only, axis)?.Own : null;
 
     /// <summary>The room that full takes: the reference less the distances written on this axis.</summary>
-    public Length? Room(Unit unit, Axis axis)
+    public Length? Room(CopySet unit, Axis axis)
     {
         if (ReferenceSize(unit, axis) is not { } room)
         {
@@ -117,9 +120,11 @@ internal sealed class StackSizes
     {
         var draft = node.Draft;
         var layers = draft.Mats.Length + 1;
-        if (draft.Mats.Length > 0 && axis == Axis.Across && Borders.IsFull(draft, Axis.Across) && Borders.IsFull(draft, Axis.Down) && Borders.HeldOff(draft).Length == 0)
+        if (draft.Mats.Length > 0 && axis == Axis.Across && Borders.IsFull(draft, Axis.Across) && Borders.IsFull(draft, Axis.Down)
+            && Borders.HeldOff(draft).Length == 0)
         {
-            _told.Tell(FindingCatalogue.SizesContradict, draft.Location, $"{Sentence(node)} is as large as what it lies on, so its mat cannot be seen.", "Write showing 1/8 in place of full x full.");
+            _reported.Report(FindingCatalogue.SizesContradict, draft.Location,
+                $"{Sentence(node)} is as large as the piece below, so its mat is hidden.", "Write showing 1/8 in place of full x full.");
             return null;
         }
 
@@ -139,7 +144,7 @@ internal sealed class StackSizes
 
         if (pins.Count == 0)
         {
-            _told.TellHowLarge(node, axis);
+            _reported.ReportHowLarge(node, axis);
             return null;
         }
 

@@ -13,7 +13,7 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
     /// <summary>What rounding may make of two sides that are meant to be the same: a thousandth of a millimetre.</summary>
     private static readonly Length Rounding = new(1000);
 
-    private readonly HashSet<(Location, FindingKind)> _told = [];
+    private readonly HashSet<(Location, FindingKind)> _reported = [];
 
     /// <summary>Looks at a piece at its settled size.</summary>
     public void Check(Node node, Size size)
@@ -22,24 +22,30 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
         if (shape is Shape.Square or Shape.Circle && (size.Width - size.Height).Abs() > Rounding)
         {
             var kind = node.Draft.Kind == "window" ? node.Draft.Shape : node.Draft.Kind;
-            Tell(node, FindingCatalogue.BadSize, null, $"A {kind} is as high as it is wide, but {node.Unit.Called} would be {Text(size.Width)} wide and {Text(size.Height)} high.",
-                kind == "square" ? "Write panel for other proportions, or one number." : kind == "gem" ? "Write one number: gem 1/8." : "Write oval for other proportions, or one number.");
+            Report(node, FindingCatalogue.BadSize, null,
+                $"A {kind} is as high as it is wide, but {node.Unit.Called} would be {Text(size.Width)} wide and {Text(size.Height)} high.",
+                kind == "square" ? "Write panel for other proportions, or one number." : kind == "gem"
+                    ? "Write one number: gem 1/8." : "Write oval for other proportions, or one number.");
         }
 
         CheckPoints(node);
         CheckMeasure(node, "corners", Length.Min(size.Width, size.Height) / 2, "half of its shorter side");
-        CheckMeasure(node, "notch", Kinds.StyleOf(node.Draft).Swallowtail == Swallowtail.Both ? size.Width / 2 : size.Width, "what leaves it in one piece");
+        CheckMeasure(node, "notch", Kinds.StyleOf(node.Draft).Swallowtail == Swallowtail.Both
+            ? size.Width / 2 : size.Width, "what leaves it in one piece");
         if (Kinds.Measure(node.Draft, "letters") is { } letters && letters == Length.Zero)
         {
-            Tell(node, FindingCatalogue.BadSize, Clause(node, "letters"), "Letters of no height cannot be read.", "Write letters 3/16, or leave it out.");
+            Report(node, FindingCatalogue.BadSize, Clause(node, "letters"), "Letters need a height greater than zero.",
+                "Write letters 3/16, or leave it out.");
         }
     }
 
     private void CheckPoints(Node node)
     {
-        if (node.Draft.All<QuantityClause>().FirstOrDefault(q => q.Noun == "points") is { Count: < ShapeStyle.FewestPoints or > ShapeStyle.MostPoints } points)
+        if (node.Draft.All<QuantityClause>()
+            .FirstOrDefault(q => q.Noun == "points") is { Count: < ShapeStyle.FewestPoints or > ShapeStyle.MostPoints } points)
         {
-            Tell(node, FindingCatalogue.BadCount, points, $"A star of {Counted.Of(points.Count, "point")} cannot be cut.", $"Write a number from {ShapeStyle.FewestPoints} to {ShapeStyle.MostPoints}, such as star 2, 5 points.");
+            Report(node, FindingCatalogue.BadCount, points, $"A star of {Counted.Of(points.Count, "point")} cannot be cut.",
+                $"Write a number from {ShapeStyle.FewestPoints} to {ShapeStyle.MostPoints}, such as star 2, 5 points.");
         }
     }
 
@@ -47,15 +53,16 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
     {
         if (Kinds.Measure(node.Draft, word) is { } amount && amount > most)
         {
-            Tell(node, FindingCatalogue.BadSize, Clause(node, word), $"{word} {Text(amount)} is more than {limit}, which is {Text(most)}.", "Write a smaller measure.");
+            Report(node, FindingCatalogue.BadSize, Clause(node, word),
+                $"{word} {Text(amount)} is more than {limit}, which is {Text(most)}.", "Write a smaller measure.");
         }
     }
 
     private static MeasureClause? Clause(Node node, string word) => node.Draft.All<MeasureClause>().FirstOrDefault(m => m.Word == word);
 
-    private void Tell(Node node, FindingKind kind, Clause? clause, string message, string hint)
+    private void Report(Node node, FindingKind kind, Clause? clause, string message, string hint)
     {
-        if (_told.Add((node.Draft.Location, kind)))
+        if (_reported.Add((node.Draft.Location, kind)))
         {
             findings.Add(kind, clause is null ? node.Draft.Location : node.Draft.LocationOf(clause), message, hint);
         }

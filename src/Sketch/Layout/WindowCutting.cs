@@ -84,13 +84,16 @@ internal static class WindowCutting
             yield return i;
         }
 
-        for (var below = window.Through && window.Parent >= 0 ? pieces[window.ParentStack].LiesOn : -1; below >= 0; below = pieces[below].LiesOn)
+        for (var below = window.Through && window.Parent >= 0
+            ? pieces[window.ParentStack].LiesOn : -1; below >= 0; below = pieces[below].LiesOn)
         {
             yield return below;
         }
     }
 
-    /// <summary>A few holes are cut one by one, which keeps the curves of those wholly inside; many are united first, which is faster.</summary>
+    /// <summary>
+    /// A few holes are cut one by one, which keeps the curves of those wholly inside; many are united first, which is faster.
+    /// </summary>
     private static Outline CutOut(Outline outline, List<Outline> holes) =>
         holes.Count <= OneByOne ? holes.Aggregate(outline, (left, hole) => left.Subtract(hole)) : outline.Subtract(Outline.Union(holes));
 }

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Sketch.Panels;
 using Sketch.Shapes;
-using Sketch.Surroundings;
 using Sketch.Syntax;
 using Sketch.Units;
+using Sketch.World;
 
 namespace Sketch.Layout;
 
@@ -19,7 +19,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
         {
             if (node.Draft.Texts.IsEmpty)
             {
-                findings.Refuse(node, null, $"There are no words for {node.Unit.Called} to fit.", "Write the words in quotes, or a width.");
+                findings.Refuse(node, null, $"{node.Unit.Called} has no words to fit.", "Write the words in quotes, or a width.");
             }
 
             return null;
@@ -42,7 +42,9 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
         return new((needed + step - 1) / step * step);
     }
 
-    /// <summary>How much the notches of a banner take of its length, which is not known yet; null where its height cannot be worked out.</summary>
+    /// <summary>
+    /// How much the notches of a banner take of its length, which is not known yet; null where its height cannot be worked out.
+    /// </summary>
     private Length? NotchesAlong(Node node, Axis axis)
     {
         if (axis == Axis.Down || Kinds.StyleOf(node.Draft).Swallowtail == Swallowtail.None)
@@ -55,7 +57,8 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     }
 
     /// <summary>
-    /// The height of a capital: as written; for text without a size large-print capitals; else half the piece's height, shared by its lines.
+    /// The height of a capital: as written; for text without a size large-print capitals; else half the piece's height, shared by its
+    /// lines.
     /// </summary>
     public Length? LetterHeight(Node node)
     {
@@ -74,7 +77,8 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
 
             if (draft.Size is SingleSize && words.Shape(node) is { } shaped)
             {
-                return sizes.Of(node, Axis.Across) is { } width ? Length.NearestMillimetres(width.Own.Millimetres / Ink(node, shaped).Width) : null;
+                return sizes.Of(node, Axis.Across) is { } width
+                    ? Length.NearestMillimetres(width.Own.Millimetres / Ink(node, shaped).Width) : null;
             }
         }
 
@@ -85,13 +89,16 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
         }
 
         var lines = Math.Max(1, Words.LinesOf(node).Length);
-        return sizes.Of(node, Axis.Down) is { } height ? Length.NearestMillimetres(height.Own.Millimetres / (lines == 1 ? 2 : Words.HeightInCaps(lines) + 1)) : null;
+        return sizes.Of(node, Axis.Down) is { } height
+            ? Length.NearestMillimetres(height.Own.Millimetres / (lines == 1 ? 2 : Words.HeightInCaps(lines) + 1)) : null;
     }
 
     /// <summary>Capitals of 3/16 in (about 19 point type: large print is 16 to 22 point, RNIB), or 5 mm in metric files.</summary>
     private Length UsualLetters => units == UnitSystem.Inches ? Length.Inch(0, 3, 16) : Length.Millimetre(5);
 
-    /// <summary>Width and height of the box of words in cap heights: a cut-out word's whole ink, or lines of text from cap to baseline.</summary>
+    /// <summary>
+    /// Width and height of the box of words in cap heights: a cut-out word's whole ink, or lines of text from cap to baseline.
+    /// </summary>
     public static (double Width, double Height) Ink(Node node, ImmutableArray<ShapedWords> shaped)
     {
         var width = Words.WidthInCaps(shaped);
@@ -100,7 +107,9 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
             : (width, Words.HeightInCaps(shaped.Length));
     }
 
-    /// <summary>How far the ink of text reaches beyond its box at most, for the box ends at the baseline and letters may have tails.</summary>
+    /// <summary>
+    /// How far the ink of text reaches beyond its box at most, for the box ends at the baseline and letters may have tails.
+    /// </summary>
     public Length Overhang(Node node, Axis axis)
     {
         if (words.Shape(node) is not { } shaped || LetterHeight(node) is not { } letters || sizes.Of(node, axis) is not { } box)

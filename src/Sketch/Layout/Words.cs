@@ -1,14 +1,14 @@
 using System.Collections.Immutable;
+using Sketch.Binding;
 using Sketch.Diagnostics;
-using Sketch.Drafts;
-using Sketch.Surroundings;
 using Sketch.Syntax;
 using Sketch.Units;
+using Sketch.World;
 
 namespace Sketch.Layout;
 
 /// <summary>The words of pieces, shaped once each, and what they measure.</summary>
-internal sealed class Words(ISurroundings surroundings, string? cardFont, FindingBag findings)
+internal sealed class Words(IWorld world, string? cardFont, FindingBag findings)
 {
     /// <summary>From one line's baseline to the next, in cap heights: common practice for type of usual proportions, no source.</summary>
     public const double LinePitch = 1.75;
@@ -23,14 +23,14 @@ internal sealed class Words(ISurroundings surroundings, string? cardFont, Findin
     private readonly HashSet<string> _badFonts = [];
 
     /// <summary>The part of a piece's box in whose middle its words stand: of a banner what lies between its notches.</summary>
-    public static Rect Room(PieceDraft draft, Rect box)
+    public static Rect Room(BoundPiece draft, Rect box)
     {
         var (left, right) = Notches(draft, box.Size);
         return box.Grow(new(-left, Length.Zero, -right, Length.Zero));
     }
 
     /// <summary>How deep a banner of that size is notched at its left and right end; nothing for other pieces.</summary>
-    public static (Length Left, Length Right) Notches(PieceDraft draft, Size size) =>
+    public static (Length Left, Length Right) Notches(BoundPiece draft, Size size) =>
         draft.Kind == "banner" ? Kinds.StyleOf(draft).Notches(size) : default;
 
     /// <summary>The lines of words of one copy: all texts of a line without a count, else its own.</summary>
@@ -63,7 +63,7 @@ internal sealed class Words(ISurroundings surroundings, string? cardFont, Findin
         return shaped.MoveToImmutable();
     }
 
-    private ShapedWords? Shape(PieceDraft draft, QuotedSyntax line)
+    private ShapedWords? Shape(BoundPiece draft, QuotedSyntax line)
     {
         var clause = draft.Find<FontClause>();
         var font = clause?.Font.Text ?? cardFont;
@@ -73,14 +73,16 @@ internal sealed class Words(ISurroundings surroundings, string? cardFont, Findin
         }
 
         var location = draft.Location;
-        var words = surroundings.ShapeWords(line.Text, font, location.Source.Path, out var problem);
+        var words = world.ShapeWords(line.Text, font, location.Source.Path, out var problem);
         if (words is null && _badFonts.Add(font ?? ""))
         {
-            findings.Add(FindingCatalogue.BadFont, draft.LocationOf(clause), $"The font \"{font}\" cannot be used: {problem}", "Name a .ttf or .otf file in the same folder, or an installed font; without a font line the tool's own is used.");
+            findings.Add(FindingCatalogue.BadFont, draft.LocationOf(clause), $"The font \"{font}\" cannot be used: {problem}",
+                "Name a .ttf or .otf file in the same folder, or an installed font; without a font line the built-in font is used.");
         }
         else if (words is { MissingCharacters.Length: > 0 })
         {
-            findings.Add(FindingCatalogue.MissingCharacter, location, $"The font has no '{words.MissingCharacters}'.", "Write the words otherwise, or name a font that has it: font \"Name\".");
+            findings.Add(FindingCatalogue.MissingCharacter, location, $"The font has no '{words.MissingCharacters}'.",
+                "Change the words, or name a font that has it: font \"Name\".");
         }
 
         _shaped[(line.Text, font)] = words;
@@ -88,7 +90,8 @@ internal sealed class Words(ISurroundings surroundings, string? cardFont, Findin
     }
 
     /// <summary>Width of the widest line in cap heights, at least a hundredth so that blank words can be measured.</summary>
-    public static double WidthInCaps(ImmutableArray<ShapedWords> lines) => lines.Max(l => Math.Max(0.01, l.Outline.IsEmpty ? 0 : l.Outline.Bounds.Width));
+    public static double WidthInCaps(ImmutableArray<ShapedWords> lines) =>
+        lines.Max(l => Math.Max(0.01, l.Outline.IsEmpty ? 0 : l.Outline.Bounds.Width));
 
     /// <summary>Height of the block of lines in cap heights, from the top of the first capital to the last baseline.</summary>
     public static double HeightInCaps(int lines) => 1 + (lines - 1) * LinePitch;

@@ -13,7 +13,8 @@ namespace Sketch.Panels;
 /// <param name="Title">The words after <c>card</c>.</param>
 /// <param name="Base">The card itself.</param>
 /// <param name="Faces">The faces that the file speaks of, in the order of <see cref="FaceKind"/>.</param>
-/// <param name="Pieces">Every physical piece and every printed thing but the base, in drawing order face by face: what comes later lies on top.</param>
+/// <param name="Pieces">Every physical piece and every printed thing but the base, in drawing order face by face: what comes later lies on
+/// top.</param>
 /// <param name="Roles">The roles that the file declares, in its order.</param>
 /// <param name="Units">The units that the file is written in.</param>
 /// <param name="Notes">The maker's notes in Markdown; empty when there are none.</param>
@@ -58,8 +59,8 @@ public enum Fold
 public sealed record CardBase(Size Closed, Fold Fold, string? SizeName, Paint Paint, Outline Outline, Location Location)
 {
     /// <summary>
-    /// Millimetres or centimetres where its size is written in them, though the file, which does not say its units, is taken to be in inches; this has
-    /// been told. Else null.
+    /// Millimetres or centimetres where its size is written in them, though the file, which does not say its units, is taken to be in
+    /// inches; this has been reported. Else null.
     /// </summary>
     public UnitSystem? UnsaidUnits { get; init; }
 

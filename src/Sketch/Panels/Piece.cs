@@ -50,10 +50,15 @@ public sealed record Piece(
     /// <summary>For a mat: what it shows beyond what lies directly on it, on each side.</summary>
     public Insets? Border { get; init; }
 
-    /// <summary>For a mat: whether the file writes sides that differ (<c>border bottom 1/2</c>, <c>+1/8 x 1/4</c>), or the piece runs to its parent's edge.</summary>
+    /// <summary>
+    /// For a mat: whether the file writes sides that differ (<c>border bottom 1/2</c>, <c>+1/8 x 1/4</c>), or the piece runs to its
+    /// parent's edge.
+    /// </summary>
     public bool UnevenAsWritten { get; init; }
 
-    /// <summary>Which of its measures the file writes where the other follows from the shape's proportions; null where both are said or both follow.</summary>
+    /// <summary>
+    /// Which of its measures the file writes where the other follows from the shape's proportions; null where both are said or both follow.
+    /// </summary>
     public WrittenMeasure? Written { get; init; }
 
     /// <summary>What settles the width and the height of the piece itself.</summary>
@@ -80,7 +85,9 @@ public sealed record Piece(
     /// <summary>Height of its underside above the base by foam alone: all foam beneath it.</summary>
     public Length Raised { get; init; }
 
-    /// <summary>Whether it stands by itself on something: the index in <see cref="LaidOutCard.Pieces"/> of the piece it lies on, or -1 for the face.</summary>
+    /// <summary>
+    /// Whether it stands by itself on something: the index in <see cref="LaidOutCard.Pieces"/> of the piece it lies on, or -1 for the face.
+    /// </summary>
     public int LiesOn { get; init; } = -1;
 
     /// <summary>The words written, inked or cut; null for none.</summary>
@@ -135,18 +142,23 @@ public enum Sizing
 
 /// <summary>Words on or of a piece.</summary>
 /// <param name="Text">The words.</param>
-/// <param name="Ink">The inked outline on the face, unturned, in millimetres; empty for a cut-out word, whose outline is the piece's own.</param>
+/// <param name="Ink">The inked outline on the face, unturned, in millimetres; empty for a cut-out word, whose outline is the piece's
+/// own.</param>
 /// <param name="NamedInk">The ink that the file names, for a cut-out word its paper; null where the file names none.</param>
 /// <param name="LetterHeight">Height of a capital.</param>
 /// <param name="Fits">Whether the words fit their piece at that height.</param>
 public sealed record PieceWords(string Text, Outline Ink, Paint? NamedInk, Length LetterHeight, bool Fits)
 {
-    /// <summary>The part of the piece's box in whose middle the words stand: all of it, but of a banner what lies between its notches.</summary>
+    /// <summary>
+    /// The part of the piece's box in whose middle the words stand: all of it, but of a banner what lies between its notches.
+    /// </summary>
     public required Rect Room { get; init; }
 
     /// <summary>The ink that the words are drawn in: the one named, else black.</summary>
     public Paint InkPaint => NamedInk ?? Paint.BlackInk;
 
-    /// <summary>The word of the clause that names the ink or would: <c>ink</c>, or <c>of</c> for cut-out words and text that is written so.</summary>
+    /// <summary>
+    /// The word of the clause that names the ink or would: <c>ink</c>, or <c>of</c> for cut-out words and text that is written so.
+    /// </summary>
     public string InkClause { get; init; } = "ink";
 }

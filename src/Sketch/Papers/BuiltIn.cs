@@ -11,21 +11,21 @@ namespace Sketch.Papers;
 /// </summary>
 public static class BuiltIn
 {
-    private static readonly ImmutableArray<(string Word, Pattern Pattern, string Ground, string[] Figures)> Table =
+    private static readonly ImmutableArray<(string Word, PaperPattern Pattern, string Ground, string[] Figures)> Table =
     [
-        ("plain", Pattern.Plain, "ffffff", []),
-        ("cardstock", Pattern.Cardstock, "ffffff", []),
-        ("kraft", Pattern.Kraft, "c29a6b", []),
-        ("dots", Pattern.Dots, "9fc9e0", ["fbf7ec"]),
-        ("stripes", Pattern.Stripes, "fbf6e9", ["88aec4"]),
-        ("gingham", Pattern.Gingham, "fdfbf5", ["b8433c"]),
-        ("plaid", Pattern.Plaid, "e9dfca", ["3f6a7d", "b5523f"]),
-        ("chevron", Pattern.Chevron, "f7f1e3", ["e0a25b"]),
-        ("waves", Pattern.Waves, "cfe4e8", ["3d7f93", "ffffff"]),
-        ("stars", Pattern.Stars, "24395a", ["f2dfa7", "ffffff"]),
-        ("woodgrain", Pattern.Woodgrain, "c9a57a", []),
-        ("foil", Pattern.Foil, "b9bec3", []),
-        ("pearl", Pattern.Pearl, "f6f1ee", []),
+        ("plain", PaperPattern.Plain, "ffffff", []),
+        ("cardstock", PaperPattern.Cardstock, "ffffff", []),
+        ("kraft", PaperPattern.Kraft, "c29a6b", []),
+        ("dots", PaperPattern.Dots, "9fc9e0", ["fbf7ec"]),
+        ("stripes", PaperPattern.Stripes, "fbf6e9", ["88aec4"]),
+        ("gingham", PaperPattern.Gingham, "fdfbf5", ["b8433c"]),
+        ("plaid", PaperPattern.Plaid, "e9dfca", ["3f6a7d", "b5523f"]),
+        ("chevron", PaperPattern.Chevron, "f7f1e3", ["e0a25b"]),
+        ("waves", PaperPattern.Waves, "cfe4e8", ["3d7f93", "ffffff"]),
+        ("stars", PaperPattern.Stars, "24395a", ["f2dfa7", "ffffff"]),
+        ("woodgrain", PaperPattern.Woodgrain, "c9a57a", []),
+        ("foil", PaperPattern.Foil, "b9bec3", []),
+        ("pearl", PaperPattern.Pearl, "f6f1ee", []),
     ];
 
     private static readonly FrozenDictionary<string, PaperLook> Defaults = Table.ToFrozenDictionary(
@@ -35,7 +35,7 @@ public static class BuiltIn
 
     /// <summary>What stands for any offcut: light enough for ink and dark enough to be seen on white. No file writes it by name.</summary>
     public static PaperLook AnyOffcut { get; } =
-        new(Pattern.Patches, Rgb.FromHex("e3d6bd"), [Rgb.FromHex("c9d6df"), Rgb.FromHex("cddac4"), Rgb.FromHex("e4cac4")]);
+        new(PaperPattern.Patches, Rgb.FromHex("e3d6bd"), [Rgb.FromHex("c9d6df"), Rgb.FromHex("cddac4"), Rgb.FromHex("e4cac4")]);
 
     /// <summary>The pattern words, plain ones first.</summary>
     public static ImmutableArray<string> PatternWords { get; } = [.. Table.Select(t => t.Word)];
@@ -54,7 +54,9 @@ public static class BuiltIn
         return colours.IsDefaultOrEmpty ? look : new(look.Pattern, colours[0], colours[1..]);
     }
 
-    /// <summary>A built-in paper as a file writes it, word by word: a pattern or colour word, then colour words or <c>#</c> and 3 or 6 hex digits.</summary>
+    /// <summary>
+    /// A built-in paper as a file writes it, word by word: a pattern or colour word, then colour words or <c>#</c> and 3 or 6 hex digits.
+    /// </summary>
     /// <returns>The look, or null when the first word is no built-in paper or a later one no colour.</returns>
     public static PaperLook? FromWords(IReadOnlyList<string> words)
     {

@@ -14,12 +14,12 @@ public static class LookColours
     {
         ReadOnlySpan<double> figures = look.Pictured is not null ? [] : look.Pattern switch
         {
-            Pattern.Dots => [0.2],
-            Pattern.Stripes or Pattern.Gingham or Pattern.Chevron => [0.5],
-            Pattern.Plaid => [0.25, 0.15],
-            Pattern.Waves => [0.25, 0.1],
-            Pattern.Stars => [0.05, 0.05],
-            Pattern.Patches => [0.25, 0.25, 0.25],
+            PaperPattern.Dots => [0.2],
+            PaperPattern.Stripes or PaperPattern.Gingham or PaperPattern.Chevron => [0.5],
+            PaperPattern.Plaid => [0.25, 0.15],
+            PaperPattern.Waves => [0.25, 0.1],
+            PaperPattern.Stars => [0.05, 0.05],
+            PaperPattern.Patches => [0.25, 0.25, 0.25],
             _ => [],
         };
         var colours = ImmutableArray.CreateBuilder<(Rgb, double)>();
@@ -50,5 +50,7 @@ public static class LookColours
 
     /// <summary>Whether one sees a print on it, and not only a colour, a tooth or a sheen.</summary>
     public static bool IsPrinted(PaperLook look) =>
-        look.Pictured is not null || look.Pattern is not (Pattern.Plain or Pattern.Cardstock or Pattern.Kraft or Pattern.Foil or Pattern.Pearl or Pattern.Patches);
+        look.Pictured is not null
+            || look.Pattern is not (PaperPattern.Plain or PaperPattern.Cardstock or PaperPattern.Kraft or PaperPattern.Foil
+            or PaperPattern.Pearl or PaperPattern.Patches);
 }

@@ -4,7 +4,7 @@ using Sketch.Colours;
 namespace Sketch.Papers;
 
 /// <summary>The built-in patterns; each is drawn at true scale in the colours of its <see cref="PaperLook"/>.</summary>
-public enum Pattern
+public enum PaperPattern
 {
     /// <summary>One even colour.</summary>
     Plain,
@@ -56,17 +56,18 @@ public enum Pattern
 /// <param name="Pattern">The pattern.</param>
 /// <param name="Ground">The ground colour.</param>
 /// <param name="Figures">The colours of the pattern's figures, in order; empty for shades worked out from the ground.</param>
-public sealed record PaperLook(Pattern Pattern, Rgb Ground, ImmutableArray<Rgb> Figures)
+public sealed record PaperLook(PaperPattern Pattern, Rgb Ground, ImmutableArray<Rgb> Figures)
 {
     /// <summary>A picture of the paper, drawn in place of a pattern; the ground is then its mean colour. Null for none.</summary>
     public PicturedSheet? Pictured { get; init; }
 
     /// <summary>An even colour.</summary>
-    public static PaperLook Plain(Rgb ground) => new(Pattern.Plain, ground, []);
+    public static PaperLook Plain(Rgb ground) => new(PaperPattern.Plain, ground, []);
 
     /// <inheritdoc/>
     public bool Equals(PaperLook? other) =>
-        other is not null && Pattern == other.Pattern && Ground == other.Ground && Figures.SequenceEqual(other.Figures) && Pictured == other.Pictured;
+        other is not null && Pattern == other.Pattern && Ground == other.Ground && Figures.SequenceEqual(other.Figures)
+            && Pictured == other.Pictured;
 
     /// <inheritdoc/>
     public override int GetHashCode() => HashCode.Combine(Pattern, Ground, Figures.Length);

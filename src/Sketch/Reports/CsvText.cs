@@ -11,8 +11,8 @@ public static class CsvText
     public static string Line(IEnumerable<string> cells) => string.Join(',', cells.Select(Quoted)) + "\r\n";
 
     /// <summary>
-    /// Words from a stranger's file as a cell: without control characters, and with an apostrophe in front where a spreadsheet would run them
-    /// as a formula.
+    /// Words from a stranger's file as a cell: without control characters, and with an apostrophe in front where a spreadsheet would run
+    /// them as a formula.
     /// </summary>
     public static string Words(string text)
     {

@@ -21,8 +21,8 @@ public static class FindingsJson
         json.WriteEndArray();
     }
 
-    /// <summary>Writes what an object tells of a finding: lines and columns from 1, the end exclusive. <c>replacement</c> is there where the
-    /// hint is plainly a text to put in place of what is marked.</summary>
+    /// <summary>Writes what an object tells of a finding: lines and columns from 1, the end exclusive. <c>replacement</c> is there where
+    /// the hint is plainly a text to put in place of what is marked.</summary>
     /// <param name="json">Where to, within an object.</param>
     /// <param name="finding">The finding.</param>
     /// <param name="file">What its file is called.</param>

@@ -20,12 +20,12 @@ public static class FindingsText
         }
     }
 
-    /// <summary>Such as "2 errors, 1 warning"; "nothing to mend" when there is none.</summary>
+    /// <summary>Such as "2 errors, 1 warning"; "no problems found" when there is none.</summary>
     public static string Summary(IReadOnlyCollection<Finding> findings)
     {
         Severity[] weights = [Severity.Error, Severity.Warning, Severity.Note];
         var counts = weights.Select(w => (Name: NameOf(w), Count: findings.Count(f => f.Severity == w))).Where(c => c.Count > 0).ToList();
-        return counts.Count == 0 ? "nothing to mend" : string.Join(", ", counts.Select(c => Counted.Of(c.Count, c.Name)));
+        return counts.Count == 0 ? "no problems found" : string.Join(", ", counts.Select(c => Counted.Of(c.Count, c.Name)));
     }
 
     /// <summary>The severity's word: error, warning, note.</summary>
@@ -39,7 +39,8 @@ public static class FindingsText
     private static void Write(TextWriter output, Finding finding)
     {
         var (source, start) = (finding.Location.Source, finding.Location.Start);
-        output.Write($"{Printable.Line(source.Path)}:{start.Line}:{start.Column}: {NameOf(finding.Severity)} {finding.Code}: {Printable.Line(finding.Message)}\n");
+        output.Write($"{Printable.Line(source.Path)}:{start.Line}:{start.Column}: {NameOf(finding.Severity)} {finding.Code}: "
+            + $"{Printable.Line(finding.Message)}\n");
         WriteExcerpt(output, finding);
         if (finding.Hint.Length > 0)
         {

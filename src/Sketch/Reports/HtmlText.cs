@@ -5,6 +5,8 @@ namespace Sketch.Reports;
 /// <summary>Text of a stranger's file made safe for HTML, between elements and in attributes.</summary>
 public static class HtmlText
 {
-    /// <summary>The text with its special characters written as entities, and without control characters, which HTML does not allow.</summary>
+    /// <summary>
+    /// The text with its special characters written as entities, and without control characters, which HTML does not allow.
+    /// </summary>
     public static string Of(string text) => WebUtility.HtmlEncode(Printable.Lines(text));
 }

@@ -7,8 +7,8 @@ namespace Sketch.Reports;
 public static class Printable
 {
     /// <summary>
-    /// The text on one line: control characters, line ends and marks that change the reading direction, which could rewrite what stands on the
-    /// screen, become a centred dot; a tab becomes a blank. The number of characters stays the same.
+    /// The text on one line: control characters, line ends and marks that change the reading direction, which could rewrite what stands on
+    /// the screen, become a centred dot; a tab becomes a blank. The number of characters stays the same.
     /// </summary>
     public static string Line(string text) => Replaced(text, keepLineEnds: false);
 
@@ -25,7 +25,8 @@ public static class Printable
         var line = new StringBuilder(text.Length);
         foreach (var character in text)
         {
-            line.Append(keepLineEnds && character is ('\n' or '\r' or '\t') ? character : character == '\t' ? ' ' : MustGo(character) ? '·' : character);
+            line.Append(keepLineEnds && character is ('\n' or '\r' or '\t')
+                ? character : character == '\t' ? ' ' : MustGo(character) ? '·' : character);
         }
 
         return line.ToString();

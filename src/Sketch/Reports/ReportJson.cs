@@ -7,11 +7,14 @@ namespace Sketch.Reports;
 /// <summary>The parts that all JSON reports share.</summary>
 public static class ReportJson
 {
-    /// <summary>Writes one JSON document to a text output, indented, with letters of all scripts as they are, and a line end after it.</summary>
+    /// <summary>
+    /// Writes one JSON document to a text output, indented, with letters of all scripts as they are, and a line end after it.
+    /// </summary>
     public static void WriteDocument(TextWriter output, Action<Utf8JsonWriter> write)
     {
         using var stream = new Utf8TextStream(output);
-        using (var json = new Utf8JsonWriter(stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
+        using (var json = new Utf8JsonWriter(
+            stream, new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }))
         {
             write(json);
         }

@@ -13,7 +13,8 @@ internal static class SizeIntroduction
         var (side, score, from) = card.Base.Fold == Fold.Left
             ? ("on the left", card.Base.Closed.Width, "the left")
             : ("at the top", card.Base.Closed.Height, "the top");
-        return $"Card {name}{lengths.Text(card.Base.Closed)}, folded {side}: cut {lengths.Text(card.Base.Flat)}, score {lengths.Text(score)} from {from}. "
+        return $"Card {name}{lengths.Text(card.Base.Closed)}, folded {side}: cut {lengths.Text(card.Base.Flat)}, score "
+            + $"{lengths.Text(score)} from {from}. "
             + $"Sizes are width x height in {lengths.UnitName}.";
     }
 

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
+using Sketch.Diagnostics;
 using Sketch.Panels;
 
 namespace Sketch.Reports;
@@ -7,16 +9,20 @@ namespace Sketch.Reports;
 /// <summary>The size list as JSON: one entry for each physical piece.</summary>
 public static class SizeJson
 {
-    /// <summary>Writes one file's object: its card, base, pieces and findings. A file without a card has null for both and no pieces.</summary>
+    /// <summary>
+    /// Writes one file's object: its card, base, pieces and findings. A file without a card has null for both and no pieces.
+    /// </summary>
     /// <param name="json">Where to.</param>
-    /// <param name="compilation">The file.</param>
+    /// <param name="file">The path of the file.</param>
+    /// <param name="laidOut">Its card, or null.</param>
+    /// <param name="findings">Its findings.</param>
     /// <param name="marks">Marks in an inch for the ruler's text: 16, 32 or 64.</param>
-    public static void Write(Utf8JsonWriter json, Compilation compilation, int marks = 16)
+    public static void Write(Utf8JsonWriter json, string file, LaidOutCard? laidOut, ImmutableArray<Finding> findings, int marks = 16)
     {
         json.WriteStartObject();
-        json.WriteString("file", compilation.Source.Path);
-        json.WriteString("card", compilation.Card?.Title);
-        if (compilation.Card is { } card)
+        json.WriteString("file", file);
+        json.WriteString("card", laidOut?.Title);
+        if (laidOut is { } card)
         {
             WriteBase(json, card.Base, marks);
         }
@@ -26,14 +32,14 @@ public static class SizeJson
         }
 
         json.WriteStartArray("pieces");
-        foreach (var entry in compilation.Card is { } laidOut ? SizeList.Of(laidOut).Entries : [])
+        foreach (var entry in laidOut is null ? [] : SizeList.Of(laidOut).Entries)
         {
             WriteEntry(json, entry, marks);
             json.FlushIfMuch();
         }
 
         json.WriteEndArray();
-        FindingsJson.Write(json, compilation.Findings);
+        FindingsJson.Write(json, findings);
         json.WriteEndObject();
     }
 

@@ -41,7 +41,9 @@ public sealed record SizeEntry(
 /// <param name="Entries">The base first, then every piece in drawing order, one entry each.</param>
 public sealed record SizeList(LaidOutCard Card, ImmutableArray<SizeEntry> Entries)
 {
-    /// <summary>Lists a card's pieces. Groups and windows are in it, without a cut size; an envelope's flap is part of the envelope and is not.</summary>
+    /// <summary>
+    /// Lists a card's pieces. Groups and windows are in it, without a cut size; an envelope's flap is part of the envelope and is not.
+    /// </summary>
     public static SizeList Of(LaidOutCard card)
     {
         var flat = card.Base.Flat;

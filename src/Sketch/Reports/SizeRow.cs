@@ -30,8 +30,8 @@ internal sealed partial record SizeRow(
     int Count)
 {
     /// <summary>
-    /// The rows of a list, in its order. Copies of one line are one row if they read alike, so equal parts that differ by a nanometre do not
-    /// fall apart. Groups are left out: there is nothing to cut or stick.
+    /// The rows of a list, in its order. Copies of one line are one row if they read alike, so equal parts that differ by a nanometre do
+    /// not fall apart. Groups are left out: there is nothing to cut or stick.
     /// </summary>
     public static ImmutableArray<SizeRow> Of(SizeList list, LengthFormat lengths)
     {

@@ -15,7 +15,8 @@ public static class SizeText
         var rows = SizeRow.Of(list, lengths);
         output.Write($"{Printable.Line(list.Card.Title)}\n{Printable.Line(SizeIntroduction.Of(list.Card, lengths))}\n\n");
         var table = new TextTable(
-            new("Piece", 26), new("What", 16), new("Cut"), new("Finished"), new("Border", 14), new("Role", 10), new("Paper", 14), new("Count"));
+            new("Piece", 26), new("What", 16), new("Cut"), new("Finished"), new("Border", 14), new("Role", 10), new("Paper", 14),
+                new("Count"));
         FaceKind? face = null;
         foreach (var row in rows)
         {
@@ -35,7 +36,7 @@ public static class SizeText
         table.Write(output, WidestLine);
         if (rows.Any(r => $"{r.Cut} {r.Finished} {r.Border}".AsSpan().IndexOfAny("+-") >= 0))
         {
-            output.Write($"\n+ and - after a size: a little more or less than the mark of 1/{lengths.Marks} inch.\n");
+            output.Write($"\n+ and - after a size: slightly more or less than the mark at 1/{lengths.Marks} inch.\n");
         }
     }
 }

@@ -24,7 +24,9 @@ internal sealed class TextTable(params TextColumn[] columns)
     /// <summary>Adds a row with a cell for each column.</summary>
     public void AddRow(params string[] cells) => _rows.Add([.. cells.Select(Printable.Line)]);
 
-    /// <summary>Writes the table; wide columns that may wrap are narrowed until a line has at most <paramref name="widest"/> characters.</summary>
+    /// <summary>
+    /// Writes the table; wide columns that may wrap are narrowed until a line has at most <paramref name="widest"/> characters.
+    /// </summary>
     public void Write(TextWriter output, int widest)
     {
         var filled = _rows.Where(r => r.Length == columns.Length).ToList();
@@ -48,8 +50,10 @@ internal sealed class TextTable(params TextColumn[] columns)
     private void Narrow(int[] shown, int[] widths, int widest)
     {
         var wraps = Enumerable.Range(0, shown.Length).Where(i => columns[shown[i]].Comfortable is not null).ToArray();
-        var words = shown.Select(c => Math.Min(LongestWholeWord, _rows.Where(r => r.Length == columns.Length).Max(r => LongestWord(r[c])))).ToArray();
-        while (widths.Sum() + Gap * (widths.Length - 1) > widest && wraps.Where(i => widths[i] > words[i]).ToArray() is { Length: > 0 } wide)
+        var words = shown.Select(c => Math.Min(LongestWholeWord, _rows.Where(r => r.Length == columns.Length).Max(r => LongestWord(r[c]))))
+            .ToArray();
+        while (widths.Sum() + Gap * (widths.Length - 1) > widest
+            && wraps.Where(i => widths[i] > words[i]).ToArray() is { Length: > 0 } wide)
         {
             widths[wide.MaxBy(i => widths[i] - columns[shown[i]].Comfortable!.Value)]--;
         }

@@ -73,7 +73,8 @@ public sealed partial record Contour
     private static int Chords(Point from, Segment curve, double tolerance)
     {
         var first = Hypotenuse(from.X - 2 * curve.Control1.X + curve.Control2.X, from.Y - 2 * curve.Control1.Y + curve.Control2.Y);
-        var second = Hypotenuse(curve.Control1.X - 2 * curve.Control2.X + curve.End.X, curve.Control1.Y - 2 * curve.Control2.Y + curve.End.Y);
+        var second = Hypotenuse(curve.Control1.X - 2 * curve.Control2.X + curve.End.X, curve.Control1.Y - 2 * curve.Control2.Y
+            + curve.End.Y);
         var chords = Math.Ceiling(Math.Sqrt(0.75 * Math.Max(first, second) / tolerance));
         return (int)Math.Clamp(chords, 1, MostChords);
     }

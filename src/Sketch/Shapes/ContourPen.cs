@@ -31,7 +31,9 @@ internal sealed class ContourPen
     /// <summary>A cubic curve.</summary>
     public ContourPen Curve(Point control1, Point control2, Point end) => Add(Segment.Curve(control1, control2, end));
 
-    /// <summary>A quarter of a circle or ellipse to <paramref name="end"/>; the tangents of both ends meet at <paramref name="corner"/>.</summary>
+    /// <summary>
+    /// A quarter of a circle or ellipse to <paramref name="end"/>; the tangents of both ends meet at <paramref name="corner"/>.
+    /// </summary>
     public ContourPen Quarter(Point corner, Point end) => Curve(Between(At, corner, Kappa), Between(end, corner, Kappa), end);
 
     /// <summary>The contour drawn; a straight line closes it where the pen is not back at the start.</summary>

@@ -64,7 +64,9 @@ internal sealed class Cover
         return IsRectangle || _prepared!.Covers(Polygons.Of(small));
     }
 
-    /// <summary>How far in millimetres the corners of an outline lie outside, at most; 0 when all are inside or this one has no area.</summary>
+    /// <summary>
+    /// How far in millimetres the corners of an outline lie outside, at most; 0 when all are inside or this one has no area.
+    /// </summary>
     public double Beyond(Outline outline)
     {
         if (Area.IsEmpty)
@@ -89,7 +91,8 @@ internal sealed class Cover
     public static bool CoverTogether(IReadOnlyCollection<Cover> covers, Outline small)
     {
         var area = Polygons.Of(small);
-        var rest = OverlayNGRobust.Overlay(area, Polygons.United([.. covers.Select(c => c.Area)]), NetTopologySuite.Operation.Overlay.SpatialFunction.Difference);
+        var rest = OverlayNGRobust.Overlay(
+            area, Polygons.United([.. covers.Select(c => c.Area)]), NetTopologySuite.Operation.Overlay.SpatialFunction.Difference);
         return rest.Area <= Slack * Slack;
     }
 }

@@ -112,7 +112,9 @@ internal static class CurveOffset
         return new(edges[0].Start, segments.ToImmutable());
     }
 
-    /// <summary>A circular arc as cubics of at most a quarter; control length 4/3 tan(angle/4) times the radius (standard formula).</summary>
+    /// <summary>
+    /// A circular arc as cubics of at most a quarter; control length 4/3 tan(angle/4) times the radius (standard formula).
+    /// </summary>
     private static List<Segment> Arc(Point centre, Point from, Point to, double angle)
     {
         var parts = (int)Math.Ceiling(Math.Abs(angle) / (Math.PI / 2) - 1e-9);

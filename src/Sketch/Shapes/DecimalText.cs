@@ -33,7 +33,8 @@ public static class DecimalText
     private static int Write(double number, int decimals, Span<char> digits)
     {
         var scale = Powers[decimals];
-        var scaled = double.IsNaN(number) ? 0 : (long)Math.Round(Math.Clamp(number, -Largest, Largest) * scale, MidpointRounding.AwayFromZero);
+        var scaled = double.IsNaN(number)
+            ? 0 : (long)Math.Round(Math.Clamp(number, -Largest, Largest) * scale, MidpointRounding.AwayFromZero);
         var (whole, part) = Math.DivRem(Math.Abs(scaled), scale);
         var at = digits.Length;
         if (part != 0)

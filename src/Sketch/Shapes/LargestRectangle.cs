@@ -42,7 +42,9 @@ internal sealed class LargestRectangle
         (_tops, _bottoms) = (new double[_lines.Count], new double[_lines.Count]);
     }
 
-    /// <summary>An edge of the outline from its left to its right end, and whether the contour runs that way (1) or against it (-1).</summary>
+    /// <summary>
+    /// An edge of the outline from its left to its right end, and whether the contour runs that way (1) or against it (-1).
+    /// </summary>
     private readonly record struct Line(Point From, Point To, int Direction)
     {
         public double At(double x) => From.Y + (To.Y - From.Y) * ((x - From.X) / (To.X - From.X));
@@ -76,7 +78,8 @@ internal sealed class LargestRectangle
     private List<double> Columns()
     {
         var corners = _lines.Select(l => l.From.X).Distinct().Order().ToList();
-        var some = Enumerable.Range(0, Math.Min(Steps, corners.Count)).Select(i => corners[i * corners.Count / Math.Min(Steps, corners.Count)]);
+        var some = Enumerable.Range(0, Math.Min(Steps, corners.Count))
+            .Select(i => corners[i * corners.Count / Math.Min(Steps, corners.Count)]);
         var even = Enumerable.Range(0, Steps + 1).Select(i => _box.Left + _box.Width * i / Steps);
         return [.. some.Concat(even).Distinct().Order()];
     }
@@ -89,9 +92,11 @@ internal sealed class LargestRectangle
             for (var moved = true; moved;)
             {
                 moved = false;
-                foreach (var (left, right) in (ReadOnlySpan<(int, int)>)[(-1, 0), (1, 0), (0, -1), (0, 1), (-1, 1), (1, -1), (1, 1), (-1, -1)])
+                foreach (var (left, right) in (ReadOnlySpan<(int, int)>)[(-1, 0), (1, 0), (0, -1), (0, 1), (-1, 1), (1, -1), (1, 1),
+                    (-1, -1)])
                 {
-                    if (Tallest(best.Left + left * step, best.Right + right * step) is { } found && AreaOf(found) > AreaOf(best) * (1 + 1e-12))
+                    if (Tallest(best.Left + left * step, best.Right + right * step) is { } found
+                        && AreaOf(found) > AreaOf(best) * (1 + 1e-12))
                     {
                         (best, moved) = (found, true);
                     }

@@ -9,7 +9,9 @@ internal sealed class OffsetEdge
     /// <summary>Millimetres that a curve may lie off the parallel curve.</summary>
     private const double Allowed = 0.001;
 
-    /// <summary>What may come to that for each millimetre of distance: by so much a cubic misses its circle, so that circles stay four curves.</summary>
+    /// <summary>
+    /// What may come to that for each millimetre of distance: by so much a cubic misses its circle, so that circles stay four curves.
+    /// </summary>
     private const double AllowedOfDistance = 0.0003;
 
     private const int DeepestSplit = 5;
@@ -174,7 +176,9 @@ internal sealed class OffsetEdge
         return worst > Allowed + AllowedOfDistance * Math.Abs(distance);
     }
 
-    /// <summary>A place on the parallel curve and the factor by which that curve is longer there; null where the factor is not positive.</summary>
+    /// <summary>
+    /// A place on the parallel curve and the factor by which that curve is longer there; null where the factor is not positive.
+    /// </summary>
     private static (Point At, double Growth)? Place(Point from, Segment segment, double t, double distance)
     {
         var (point, slope, bend) = (segment.PointAt(from, t), segment.SlopeAt(from, t), segment.BendAt(from, t));

@@ -11,7 +11,8 @@ public sealed partial record Outline
     internal int Corners => Contours.Sum(c => c.Segments.Length);
 
     /// <summary>
-    /// The smallest upright box around the outline itself, not around the control points of its curves; all zero when there are no contours.
+    /// The smallest upright box around the outline itself, not around the control points of its curves; all zero when there are no
+    /// contours.
     /// </summary>
     public Bounds Bounds
     {

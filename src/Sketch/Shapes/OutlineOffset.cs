@@ -11,8 +11,8 @@ public sealed partial record Outline
     private const int MostSegments = 500;
 
     /// <summary>
-    /// Contours up to which an outline is grown as a whole. More are grown one by one and then united: the same area, but their lines, which
-    /// may each cross most of the others, never meet all at once.
+    /// Contours up to which an outline is grown as a whole. More are grown one by one and then united: the same area, but their lines,
+    /// which may each cross most of the others, never meet all at once.
     /// </summary>
     private const int MostContours = 100;
 
@@ -22,7 +22,8 @@ public sealed partial record Outline
     /// point of the new edge lies at that distance from the old one. The result is true to less than 0.01 mm.
     /// </summary>
     /// <param name="distance">Millimetres on each side.</param>
-    /// <param name="closeHoles">Whether holes are filled first, as behind cut-out letters; otherwise they shrink as the outline grows.</param>
+    /// <param name="closeHoles">Whether holes are filled first, as behind cut-out letters; otherwise they shrink as the outline
+    /// grows.</param>
     public Outline Grow(double distance, bool closeHoles = false)
     {
         var outline = closeHoles ? WithoutHoles() : this;
@@ -57,7 +58,8 @@ public sealed partial record Outline
         }
 
         var moved = new Outline([.. contours.OfType<Contour>()]);
-        var cannotCross = outline.Contours.Length == 1 && (outline.AsRectangle() is not null || (distance > 0 && outline.Contours[0].IsConvex()));
+        var cannotCross = outline.Contours.Length == 1
+            && (outline.AsRectangle() is not null || (distance > 0 && outline.Contours[0].IsConvex()));
         return cannotCross || Polygons.LiesAt(moved, outline, Math.Abs(distance)) ? moved : null;
     }
 

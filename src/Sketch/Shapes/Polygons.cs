@@ -77,7 +77,8 @@ internal static class Polygons
     {
         var (rings, oldRings) = (Rings(moved, 5 * Tolerance), Rings(old, Tolerance));
         // A hole that outgrew what is around it would pass for the area.
-        if (rings.Count != moved.Contours.Length || rings.Count != oldRings.Count || rings.Count(r => r.Area > 0) != 1 || rings.Sum(r => r.Area) <= 0)
+        if (rings.Count != moved.Contours.Length || rings.Count != oldRings.Count || rings.Count(r => r.Area > 0) != 1
+            || rings.Sum(r => r.Area) <= 0)
         {
             return false;
         }
@@ -182,7 +183,9 @@ internal static class Polygons
         return true;
     }
 
-    /// <summary>For lines that cross themselves or a hole: cuts the plane along all of them and keeps the faces that they wind round.</summary>
+    /// <summary>
+    /// For lines that cross themselves or a hole: cuts the plane along all of them and keeps the faces that they wind round.
+    /// </summary>
     private static Geometry ByWinding(List<Ring> rings)
     {
         var polygonizer = new Polygonizer();
@@ -247,7 +250,8 @@ internal static class Polygons
 
         static double Squared(Envelope box, Point point)
         {
-            var (x, y) = (Math.Max(0, Math.Max(box.MinX - point.X, point.X - box.MaxX)), Math.Max(0, Math.Max(box.MinY - point.Y, point.Y - box.MaxY)));
+            var (x, y) = (Math.Max(0, Math.Max(box.MinX - point.X, point.X - box.MaxX)),
+                Math.Max(0, Math.Max(box.MinY - point.Y, point.Y - box.MaxY)));
             return x * x + y * y;
         }
     }

@@ -3,7 +3,9 @@ namespace Sketch.Shapes;
 /// <summary>Scalloped edges: half-round bumps with sharp corners between them, as wide and high as the box over the tips.</summary>
 internal static class ScallopForm
 {
-    /// <summary>Bumps round a circle: about 1/4 in each at 2 in across; a multiple of four, so that a tip touches each side of the box.</summary>
+    /// <summary>
+    /// Bumps round a circle: about 1/4 in each at 2 in across; a multiple of four, so that a tip touches each side of the box.
+    /// </summary>
     private const int Round = 20;
 
     /// <summary>Bumps along the shorter side of a rectangle.</summary>

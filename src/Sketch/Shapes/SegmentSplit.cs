@@ -35,7 +35,8 @@ public readonly partial record struct Segment
             for (var j = 0; j < otherChords; j++)
             {
                 var (c, d) = (other.PointAt(otherFrom, (double)j / otherChords), other.PointAt(otherFrom, (j + 1.0) / otherChords));
-                if (CrossingOfLines(a, b, c, d) is var (t, u) && Refine(from, other, otherFrom, (i + t) / chords, (j + u) / otherChords) is { } found)
+                if (CrossingOfLines(a, b, c, d) is var (t, u)
+                    && Refine(from, other, otherFrom, (i + t) / chords, (j + u) / otherChords) is { } found)
                 {
                     return found;
                 }

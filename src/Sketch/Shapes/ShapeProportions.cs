@@ -7,7 +7,8 @@ namespace Sketch.Shapes;
 /// <list type="table">
 /// <listheader><term>shape</term><description>height / width</description></listheader>
 /// <item><term>square, circle, scallop</term><description>1</description></item>
-/// <item><term>star</term><description>over the tips: 0.9510565163 for five points (regular star polygon), 2/√3 for six, close to 1 for many</description></item>
+/// <item><term>star</term><description>over the tips: 0.9510565163 for five points (regular star polygon), 2/√3 for six, close to 1 for
+/// many</description></item>
 /// <item><term>heart</term><description>9/10</description></item>
 /// <item><term>hexagon</term><description>√3/2, all sides equal; the width is over the corners</description></item>
 /// <item><term>arch</term><description>3/2</description></item>

@@ -30,7 +30,9 @@ public sealed record ShapeStyle
     /// <summary>Nothing said: five points, no notch, corners as the shape has them.</summary>
     public static readonly ShapeStyle Plain = new();
 
-    /// <summary>Tips of a star; numbers outside <see cref="FewestPoints"/> to <see cref="MostPoints"/> are taken as the nearest of the two.</summary>
+    /// <summary>
+    /// Tips of a star; numbers outside <see cref="FewestPoints"/> to <see cref="MostPoints"/> are taken as the nearest of the two.
+    /// </summary>
     public int Points { get; init; } = 5;
 
     /// <summary>

@@ -13,7 +13,8 @@ internal static class TagForm
         var (left, top, right, bottom) = box;
         var cut = Math.Min(box.Width, box.Height) / 4;
         var body = ContourPen.Polygon(
-            new(left + cut, top), new(right - cut, top), new(right, top + cut), new(right, bottom), new(left, bottom), new(left, top + cut));
+            new(left + cut, top), new(right - cut, top), new(right, top + cut), new(right, bottom), new(left, bottom),
+                new(left, top + cut));
         var radius = Math.Min(Math.Min(box.Width, box.Height) / 7, LargestHole) / 2;
         var middle = new Bounds(box.Centre.X, top + cut, box.Centre.X, top + cut);
         return new([body, ContourPen.Ellipse(middle.Grow(radius)).Reverse()]);

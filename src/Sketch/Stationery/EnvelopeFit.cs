@@ -18,7 +18,9 @@ public enum EnvelopeVerdict
     Good,
 }
 
-/// <summary>A closed card against its envelope; card and envelope are laid long side to long side, whichever way up they are given.</summary>
+/// <summary>
+/// A closed card against its envelope; card and envelope are laid long side to long side, whichever way up they are given.
+/// </summary>
 /// <param name="Long">How much longer the envelope is than the card, in total; negative when it is shorter.</param>
 /// <param name="Short">How much the envelope is larger along the short side, in total.</param>
 /// <param name="Turned">Whether the card as given lies the other way up than the envelope as given.</param>
@@ -43,11 +45,14 @@ public sealed record EnvelopeFit(Length Long, Length Short, bool Turned)
         }
     }
 
-    /// <summary>Compares a closed card with an envelope. Long side along long side leaves the most room, so no other way is tried.</summary>
+    /// <summary>
+    /// Compares a closed card with an envelope. Long side along long side leaves the most room, so no other way is tried.
+    /// </summary>
     public static EnvelopeFit Of(Size closed, Size envelope) => new(
         LongSide(envelope) - LongSide(closed),
         ShortSide(envelope) - ShortSide(closed),
-        closed.Width > closed.Height != envelope.Width > envelope.Height && closed.Width != closed.Height && envelope.Width != envelope.Height);
+        closed.Width > closed.Height != envelope.Width > envelope.Height && closed.Width != closed.Height
+            && envelope.Width != envelope.Height);
 
     private static Length LongSide(Size size) => Length.Max(size.Width, size.Height);
 

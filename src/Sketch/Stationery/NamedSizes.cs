@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Sketch.Syntax;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Stationery;
@@ -82,15 +82,17 @@ public static class NamedSizes
 
     private static NamedSize? EnvelopeOf(NamedSize card) => Envelopes.FirstOrDefault(e => e.Name == card.Envelope);
 
-    private static NamedSize[] Matches(ImmutableArray<SizeRow> rows, string? system, string name)
+    private static NamedSize[] Matches(ImmutableArray<NamedSizeRow> rows, string? system, string name)
     {
         var plain = Plain(name);
-        return [.. rows.Where(r => (system is null || Plain(system) == Plain(r.System)) && r.Spellings.Any(s => Plain(s) == plain)).Select(r => r.Size)];
+        return [.. rows.Where(r => (system is null || Plain(system) == Plain(r.System)) && r.Spellings.Any(s => Plain(s) == plain))
+            .Select(r => r.Size)];
     }
 
-    private static SizeLookup Unknown(ImmutableArray<SizeRow> rows, string name)
+    private static SizeLookup Unknown(ImmutableArray<NamedSizeRow> rows, string name)
     {
-        var names = rows.SelectMany(r => r.Spellings, (row, spelling) => (Plain: Plain(spelling), row.Size.Name)).ToLookup(p => p.Plain, p => p.Name);
+        var names = rows.SelectMany(r => r.Spellings, (row, spelling) => (Plain: Plain(spelling), row.Size.Name))
+            .ToLookup(p => p.Plain, p => p.Name);
         return SizeLookup.Unknown(Nearest.Find(Plain(name), names.Select(n => n.Key)) is { } nearest ? names[nearest] : []);
     }
 

@@ -14,7 +14,7 @@ internal static class SizeTable
     private const string Iso = "ISO";
 
     /// <summary>Closed cards, upright. A second spelling of a name stands after a stroke.</summary>
-    public static readonly ImmutableArray<SizeRow> Cards =
+    public static readonly ImmutableArray<NamedSizeRow> Cards =
     [
         Card(Us, "A1|4bar", "A1", Inch(3, 1, 2), Inch(4, 7, 8), "US A1"),
         Card(Us, "A2", "A2", Inch(4, 1, 4), Inch(5, 1, 2), "US A2"),
@@ -37,7 +37,7 @@ internal static class SizeTable
     ];
 
     /// <summary>Envelopes, lying landscape.</summary>
-    public static readonly ImmutableArray<SizeRow> Envelopes =
+    public static readonly ImmutableArray<NamedSizeRow> Envelopes =
     [
         Row(Us, "A1|4bar", "US A1", Inch(5, 1, 8), Inch(3, 5, 8)),
         Row(Us, "A2", "US A2", Inch(5, 3, 4), Inch(4, 3, 8)),
@@ -63,7 +63,7 @@ internal static class SizeTable
     ];
 
     /// <summary>Sheets as sold, upright.</summary>
-    public static readonly ImmutableArray<SizeRow> Sheets =
+    public static readonly ImmutableArray<NamedSizeRow> Sheets =
     [
         Row(Us, "letter", "letter", Inch(8, 1, 2), Inch(11)),
         Row(Us, "legal", "legal", Inch(8, 1, 2), Inch(14)),
@@ -77,10 +77,10 @@ internal static class SizeTable
         Row(Iso, "A7", "A7", Mm(74), Mm(105)),
     ];
 
-    private static SizeRow Card(string system, string spellings, string name, Length width, Length height, string? envelope) =>
+    private static NamedSizeRow Card(string system, string spellings, string name, Length width, Length height, string? envelope) =>
         new(system, spellings.Split('|'), new(name, new(width, height)) { Envelope = envelope });
 
-    private static SizeRow Row(string system, string spellings, string name, Length width, Length height) =>
+    private static NamedSizeRow Row(string system, string spellings, string name, Length width, Length height) =>
         new(system, spellings.Split('|'), new(name, new(width, height)));
 
     private static Length Inch(long whole, long numerator = 0, long denominator = 1) => Length.Inch(whole, numerator, denominator);
@@ -92,4 +92,4 @@ internal static class SizeTable
 /// <param name="System"><c>US</c> or <c>ISO</c>.</param>
 /// <param name="Spellings">What may be written after the system, the usual spelling first.</param>
 /// <param name="Size">The size.</param>
-internal sealed record SizeRow(string System, string[] Spellings, NamedSize Size);
+internal sealed record NamedSizeRow(string System, string[] Spellings, NamedSize Size);

@@ -88,7 +88,7 @@ public sealed record AroundClause(PathSyntax What, TextSpan Span) : Clause(Span)
 public sealed record SameSizeClause(PathSyntax As, TextSpan Span) : Clause(Span);
 
 /// <summary>How the copies of a repeat stand.</summary>
-public enum Arrangement
+public enum ArrangementKind
 {
     /// <summary>Side by side.</summary>
     Row,
@@ -101,7 +101,7 @@ public enum Arrangement
 }
 
 /// <summary><c>in a row</c>, <c>in a grid 2 x 3</c> (across x down; down is null when not written).</summary>
-public sealed record ArrangeClause(Arrangement Arrangement, int Across, int? Down, TextSpan Span) : Clause(Span);
+public sealed record ArrangeClause(ArrangementKind Arrangement, int Across, int? Down, TextSpan Span) : Clause(Span);
 
 /// <summary><c>gap 1/16</c>, <c>gap 1/8 x 1/4</c>.</summary>
 public sealed record GapClause(Length Across, Length Down, TextSpan Span) : Clause(Span);
@@ -133,7 +133,9 @@ public sealed record ThroughClause(TextSpan Span) : Clause(Span);
 /// <summary><c>swallowtail left</c>.</summary>
 public sealed record SwallowtailClause(bool Left, bool Right, TextSpan Span) : Clause(Span);
 
-/// <summary>A length under a word of its own: <c>corners</c>, <c>notch</c>, <c>letters</c>, <c>flap</c>, <c>thick</c>, <c>kerf</c>.</summary>
+/// <summary>
+/// A length under a word of its own: <c>corners</c>, <c>notch</c>, <c>letters</c>, <c>flap</c>, <c>thick</c>, <c>kerf</c>.
+/// </summary>
 public sealed record MeasureClause(string Word, Length Amount, TextSpan Span) : Clause(Span);
 
 /// <summary><c>lines 5/16 apart</c>.</summary>

@@ -80,7 +80,8 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
         if (Current.Kind == TokenKind.Word && (Current.Is("by") || Current.Text.Length == 1)
             && (Next.Kind == TokenKind.Number || Next.Is("full") || Next.Is("fit") || Next.Is("share")))
         {
-            Report(FindingCatalogue.LeftOver, Current.Span, $"Width and height stand apart by an x, not by {Here}.", $"Write {Previous.Text} x {Next.Text}.", "x");
+            Report(FindingCatalogue.LeftOver, Current.Span, $"Separate width and height with x, not {Here}.",
+                $"Write {Previous.Text} x {Next.Text}.", "x");
             Position++;
             return true;
         }
@@ -116,8 +117,8 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
         findings.Add(kind, new(source, span), message, hint, replacement);
 
     /// <summary>
-    /// Which of some known words is meant by the one that stands here: what people say for it, or the nearest; null when it is none, is known
-    /// itself, or when no finding of this kind would be told any more.
+    /// Which of some known words is meant by the one that stands here: what people say for it, or the nearest; null when it is none, is
+    /// known itself, or when no finding of this kind would be told any more.
     /// </summary>
     public string? Meant(FindingKind kind, Token token, IReadOnlyCollection<string> known)
     {
@@ -126,7 +127,8 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
             return null;
         }
 
-        var meant = Vocabulary.Everyday.TryGetValue(token.Text, out var word) && known.Contains(word) ? word : Syntax.Nearest.Find(token.Text, known);
+        var meant = Vocabulary.Everyday.TryGetValue(token.Text, out var word) && known.Contains(word)
+            ? word : Nearest.Find(token.Text, known);
         return token.Is(meant ?? "") ? null : meant;
     }
 
@@ -140,16 +142,19 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
     };
 
     public void Missing(string what, string hint) =>
-        Fail(FindingCatalogue.Expected, Current.Span, $"Here {what} is missing; there is {Here}.", hint);
+        Fail(FindingCatalogue.Expected, Current.Span, $"Expected {what}, found {Here}.", hint);
 
     /// <summary>Tells that one of a few words is missing here, and which is meant by what stands here.</summary>
     public void MissingWord(string what, string hint, params string[] words)
     {
         var meant = Meant(FindingCatalogue.Expected, Current, words);
-        Fail(FindingCatalogue.Expected, Current.Span, $"Here {what} is missing; there is {Here}.", meant is null ? hint : $"Did you mean {meant}?", meant);
+        Fail(FindingCatalogue.Expected, Current.Span, $"Expected {what}, found {Here}.", meant is null
+            ? hint : $"Did you mean {meant}?", meant);
     }
 
-    /// <summary>The place up to the next comma of words that stand without quotes; null where none stand here, or where some stand in quotes.</summary>
+    /// <summary>
+    /// The place up to the next comma of words that stand without quotes; null where none stand here, or where some stand in quotes.
+    /// </summary>
     public TextSpan? BareWords()
     {
         var end = Position;
@@ -158,7 +163,8 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
             end++;
         }
 
-        return Current.Kind is TokenKind.Word or TokenKind.Number && line.Tokens[end].Kind != TokenKind.Quoted ? TextSpan.Cover(Current.Span, line.Tokens[end - 1].Span) : null;
+        return Current.Kind is TokenKind.Word or TokenKind.Number && line.Tokens[end].Kind != TokenKind.Quoted
+            ? TextSpan.Cover(Current.Span, line.Tokens[end - 1].Span) : null;
     }
 
     /// <summary>Tells that words are missing, and puts those into quotes that stand here without.</summary>
@@ -173,7 +179,7 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
         }
 
         var quoted = $"\"{source.Content[bare.Start..bare.End]}\"";
-        Fail(FindingCatalogue.Expected, bare, $"Here something in quotes is missing; there is {Here}.", $"Write {before} {quoted}.", quoted);
+        Fail(FindingCatalogue.Expected, bare, $"Expected something in quotes, found {Here}.", $"Write {before} {quoted}.", quoted);
     }
 
     public NameSyntax? Name(string what, string hint)
@@ -193,7 +199,7 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
     {
         if (Current.Is("the") && Next.Kind == TokenKind.Word)
         {
-            Report(FindingCatalogue.LeftOver, Current.Span, "A name stands alone, without 'the'.", "Take 'the' away.", "");
+            Report(FindingCatalogue.LeftOver, Current.Span, "Write a name without 'the'.", "Remove 'the'.", "");
             Position++;
         }
 
@@ -274,7 +280,8 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
         if (Current is not { Kind: TokenKind.Number, Number: { IsWhole: true, Unit: null } number })
         {
             var digits = Current.Kind == TokenKind.Word ? Vocabulary.Counts.GetValueOrDefault(Current.Text) : null;
-            Fail(FindingCatalogue.Expected, Current.Span, $"Here {what} is missing; there is {Here}.", digits is null ? hint : $"Write {digits}, in digits.", digits);
+            Fail(FindingCatalogue.Expected, Current.Span, $"Expected {what}, found {Here}.", digits is null
+                ? hint : $"Write {digits}, in digits.", digits);
             return null;
         }
 
@@ -309,9 +316,12 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
             : Refuse(token, problem);
     }
 
-    /// <summary>The unit of a number that carries none: the file's, but in <c>148 x 105 mm</c> that of both, since nobody means 148 inches.</summary>
+    /// <summary>
+    /// The unit of a number that carries none: the file's, but in <c>148 x 105 mm</c> that of both, since nobody means 148 inches.
+    /// </summary>
     private Unit UnitOf(Token taken) =>
-        units == Unit.Inch && !taken.Number!.IsFraction && Current.Kind == TokenKind.Times && Next is { Kind: TokenKind.Number, Number.Unit: Unit.Millimetre or Unit.Centimetre } other
+        units == Unit.Inch && !taken.Number!.IsFraction && Current.Kind == TokenKind.Times
+            && Next is { Kind: TokenKind.Number, Number.Unit: Unit.Millimetre or Unit.Centimetre } other
             ? other.Number.Unit.Value
             : units;
 

@@ -14,25 +14,29 @@ internal static class LengthReader
         var unit = number.Unit ?? units;
         if (number.IsFraction && number.Unit is null && units is Unit.Millimetre or Unit.Centimetre)
         {
-            var nearest = Math.Max(1, (long)Math.Round(25.4m * Math.Abs(number.Numerator) / number.Denominator / (units == Unit.Centimetre ? 10 : 1)));
+            var nearest = Math.Max(1,
+                (long)Math.Round(25.4m * Math.Abs(number.Numerator) / number.Denominator / (units == Unit.Centimetre ? 10 : 1)));
             var text = signed ? token.Text : token.Text.TrimStart('-', '−');
-            var message = $"This file is in {(units == Unit.Centimetre ? "cm" : "mm")}, so the fraction {token.Text} needs its unit.";
+            var message = $"This file is in {(units == Unit.Centimetre ? "cm" : "mm")}, so the fraction {token.Text} needs a unit.";
             problem = IsOnRuler(number) ? new(message, $"Write {text} in, or {nearest}.", $"{text} in")
-                : new(message, string.Create(CultureInfo.InvariantCulture, $"Write {nearest}."), nearest.ToString(CultureInfo.InvariantCulture));
+                : new(message, string.Create(CultureInfo.InvariantCulture, $"Write {nearest}."),
+                    nearest.ToString(CultureInfo.InvariantCulture));
             return null;
         }
 
         if (number.IsFraction && unit == Unit.Inch && !IsOnRuler(number))
         {
-            var (mended, mark) = NearestMark(number);
-            problem = new($"{token.Text} is no fraction of a ruler: those have 2, 4, 8, 16, 32 or 64 below the line.", $"Write {mended}, the nearest {mark}.", mended);
+            var (corrected, mark) = NearestMark(number);
+            problem = new($"{token.Text} is not a ruler fraction: its bottom number must be 2, 4, 8, 16, 32 or 64.",
+                $"Write {corrected}, the nearest {mark}.", corrected);
             return null;
         }
 
         var nanometres = (Int128)number.Numerator * Factor(unit);
         if (nanometres < 0 && !signed)
         {
-            problem = new($"{token.Text} is negative, and this cannot be.", "Write it without the minus sign.", token.Text.TrimStart('-', '−'));
+            problem = new($"{token.Text} is negative, which is not allowed here.", "Write it without the minus sign.",
+                token.Text.TrimStart('-', '−'));
             return null;
         }
 

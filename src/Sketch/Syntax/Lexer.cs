@@ -4,7 +4,9 @@ using Sketch.Text;
 
 namespace Sketch.Syntax;
 
-/// <summary>Cuts a text into lines of tokens. Never fails: what cannot be read becomes a finding and a token of kind <see cref="TokenKind.Bad"/>.</summary>
+/// <summary>
+/// Cuts a text into lines of tokens. Never fails: what cannot be read becomes a finding and a token of kind <see cref="TokenKind.Bad"/>.
+/// </summary>
 public sealed class Lexer
 {
     // How many characters are looked through for the end of words in single quotes, so that a long line takes no longer for it.
@@ -109,7 +111,9 @@ public sealed class Lexer
         before.Clear();
     }
 
-    /// <summary>How far a line is indented; one that mixes tabs and spaces counts as a neighbour of the line before, which is the likeliest.</summary>
+    /// <summary>
+    /// How far a line is indented; one that mixes tabs and spaces counts as a neighbour of the line before, which is the likeliest.
+    /// </summary>
     private int IndentOf(string content, int first, int start, int before)
     {
         for (var i = 0; i < first; i++)
@@ -149,8 +153,8 @@ public sealed class Lexer
     {
         var comma = _tokens[^1];
         Report(FindingCatalogue.TrailingComma, comma.Span,
-            $"Line {_source.PositionOf(comma.Span.Start).Line} ends in a comma, but line {line + 1} begins something new.",
-            "Take the comma away.", "");
+            $"Line {_source.PositionOf(comma.Span.Start).Line} ends in a comma, but line {line + 1} starts something new.",
+            "Remove the comma.", "");
         _tokens.RemoveAt(_tokens.Count - 1);
     }
 
@@ -219,7 +223,8 @@ public sealed class Lexer
         {
             if (c == '*' && _tokens is [.., { Kind: TokenKind.Number }])
             {
-                Report(FindingCatalogue.StrayCharacter, new(position, position + 1), "Width and height stand apart by an x, not by '*'.", "Write 4 x 3.", Spaced(position, "x"));
+                Report(FindingCatalogue.StrayCharacter, new(position, position + 1), "Separate width and height with x, not '*'.",
+                    "Write 4 x 3.", Spaced(position, "x"));
                 Add(TokenKind.Times, ref position, 1);
                 return;
             }
@@ -227,7 +232,7 @@ public sealed class Lexer
             if (c == '\'' && SingleQuoted(position) is { } closed)
             {
                 var words = $"\"{_text[(position + 1)..closed]}\"";
-                Report(FindingCatalogue.StrayCharacter, new(position, closed + 1), "Words stand in double quotes.", $"Write {words}.", words);
+                Report(FindingCatalogue.StrayCharacter, new(position, closed + 1), "Words go in double quotes.", $"Write {words}.", words);
                 Add(kind, ref position, closed + 1 - position);
                 return;
             }
@@ -235,14 +240,15 @@ public sealed class Lexer
             var hint = c switch
             {
                 '\'' when position > 0 && char.IsLetter(_text[position - 1]) => "Put words in double quotes.",
-                '$' or '€' or '£' => "Write a price as a number alone, such as price 0.99.",
+                '$' or '€' or '£' => "Write a price as a plain number, such as price 0.99.",
                 ';' or '.' => "Use a comma between clauses.",
-                '-' => "A minus sign touches its number, as in left -1/8.",
+                '-' => "Write a minus sign directly before its number, as in left -1/8.",
                 '\'' => "Write feet as ft, and put words in double quotes.",
-                '[' or ']' => "Change one copy of a repeat with a line beneath it: item 2: of pearl.",
-                _ => "Take it away, or put words in double quotes.",
+                '[' or ']' => "Change one copy of a repeat with an indented line below it: item 2: of pearl.",
+                _ => "Remove it, or put words in double quotes.",
             };
-            Report(FindingCatalogue.StrayCharacter, new(position, position + 1), $"'{Shown(c)}' means nothing here.", hint, c switch { ';' => ",", '$' or '€' or '£' => "", _ => null });
+            Report(FindingCatalogue.StrayCharacter, new(position, position + 1), $"'{Shown(c)}' has no meaning here.", hint,
+                c switch { ';' => ",", '$' or '€' or '£' => "", _ => null });
         }
 
         Add(kind, ref position, 1);
@@ -256,7 +262,8 @@ public sealed class Lexer
             return null;
         }
 
-        for (var at = position + 1; at < Math.Min(_text.Length, position + LongestSingleQuoted) && _text[at] is not ('\n' or '\r' or '"'); at++)
+        for (var at = position + 1; at < Math.Min(_text.Length, position + LongestSingleQuoted)
+            && _text[at] is not ('\n' or '\r' or '"'); at++)
         {
             if (_text[at] == '\'' && (at + 1 == _text.Length || char.IsWhiteSpace(_text[at + 1]) || _text[at + 1] == ','))
             {
@@ -330,7 +337,7 @@ public sealed class Lexer
         }
 
         Report(FindingCatalogue.BadHash, new(position, stop), $"'{_text[position..stop]}' is neither a comment nor a colour.",
-            "A comment has a blank on both sides of its #; a colour has 3 or 6 hex digits, such as #9fc9e8.");
+            "A comment has a space on both sides of its #; a colour has 3 or 6 hex digits, such as #9fc9e8.");
         Add(TokenKind.Bad, ref position, stop - position);
         return false;
     }

@@ -46,7 +46,9 @@ public sealed record QuotedSyntax(string Text, TextSpan Span);
 /// <summary>A length with its place.</summary>
 public readonly record struct LengthSyntax(Length Value, TextSpan Span);
 
-/// <summary>A whole number with its place; mended where it is out of range, which is told, and the nearest in range stands for it.</summary>
+/// <summary>
+/// A whole number with its place; fixed where it is out of range, which is reported, and the nearest in range stands for it.
+/// </summary>
 public readonly record struct CountSyntax(int Value, TextSpan Span, bool IsMended = false);
 
 /// <summary>Names from the face or the nearest known piece downwards, such as <c>front/sky/lamp</c>.</summary>
@@ -153,10 +155,10 @@ public sealed record BaseLine(LogicalLine Tokens, MeasureSyntax? Measure) : Line
 public sealed record RoleLine(LogicalLine Tokens, NameSyntax Name, NameSyntax? Paper, ImmutableArray<PaintSyntax> Colours, bool AnyOffcut)
     : LineSyntax(Tokens);
 
-/// <summary><c>part lantern 1 x 2</c> with its pieces beneath.</summary>
+/// <summary><c>part lantern 1 x 2</c> with its pieces indented below.</summary>
 public sealed record PartLine(LogicalLine Tokens, NameSyntax Name, SizeSyntax Size) : LineSyntax(Tokens);
 
-/// <summary>A thing on the shelf: <c>paper gulls: 12 x 12, 3 sheets</c>.</summary>
+/// <summary>A thing in the stash: <c>paper gulls: 12 x 12, 3 sheets</c>.</summary>
 public sealed record StockLine(LogicalLine Tokens, string Stock, NameSyntax Name, MeasureSyntax? Measure) : LineSyntax(Tokens);
 
 /// <summary>A face: <c>front</c>, <c>inside left</c>, <c>envelope US A2</c>.</summary>

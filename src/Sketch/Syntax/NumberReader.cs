@@ -11,7 +11,8 @@ internal static class NumberReader
 
     private const string Vulgar = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒";
     private static readonly (int Numerator, int Denominator)[] VulgarValues =
-        [(1, 2), (1, 3), (2, 3), (1, 4), (3, 4), (1, 5), (2, 5), (3, 5), (4, 5), (1, 6), (5, 6), (1, 7), (1, 8), (3, 8), (5, 8), (7, 8), (1, 9), (1, 10)];
+        [(1, 2), (1, 3), (2, 3), (1, 4), (3, 4), (1, 5), (2, 5), (3, 5), (4, 5), (1, 6), (5, 6), (1, 7), (1, 8), (3, 8), (5, 8), (7, 8),
+            (1, 9), (1, 10)];
 
     private static readonly Dictionary<string, Unit> Units = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -91,11 +92,12 @@ internal static class NumberReader
                 isWhole = false;
                 if (bottom == 0)
                 {
-                    problem = new($"{text[start..position]} has a zero below the line.", "Write a fraction such as 1/8.");
+                    problem = new($"{text[start..position]} has a zero as its bottom number.", "Write a fraction such as 1/8.");
                 }
                 else if (whole.Length > 0 && top >= bottom)
                 {
-                    problem = new($"The fraction in '{text[start..position]}' is not smaller than 1.", "Write whole and fraction, such as 2 5/8.");
+                    problem = new($"The fraction in '{text[start..position]}' is not smaller than 1.",
+                        "Write whole and fraction, such as 2 5/8.");
                 }
                 else
                 {
@@ -114,24 +116,27 @@ internal static class NumberReader
             var comma = position++;
             Digits(text, ref position, end);
             var withPoint = text[start..comma] + "." + text[(comma + 1)..position];
-            problem = new($"'{text[start..position]}' has a comma between digits.", $"Write {withPoint}; put a blank after a comma that ends a clause.", withPoint);
+            problem = new($"'{text[start..position]}' has a comma between digits.",
+                $"Write {withPoint}; put a space after a comma that ends a clause.", withPoint);
         }
 
-        var (mended, unitFrom) = (problem?.Replacement, position);
+        var (corrected, unitFrom) = (problem?.Replacement, position);
         var unit = ReadUnit(text, ref position, end, start, ref problem);
-        if (mended is not null)
+        if (corrected is not null)
         {
-            problem = problem! with { Replacement = mended + text[unitFrom..position] };
+            problem = problem! with { Replacement = corrected + text[unitFrom..position] };
         }
 
         var span = new TextSpan(start, position);
         return problem is null
-            ? new(TokenKind.Number, span, text[start..position], new(negative ? -numerator : numerator, denominator, isFraction, isWhole, unit))
+            ? new(TokenKind.Number, span, text[start..position],
+                new(negative ? -numerator : numerator, denominator, isFraction, isWhole, unit))
             : new(TokenKind.Bad, span, text[start..position]);
     }
 
     private static Problem TooLong(string written) =>
-        new($"'{(written.Length > 24 ? written[..24] + "…" : written)}' has more digits than any measure needs.", "Write a shorter number, such as 2.625.");
+        new($"'{(written.Length > 24 ? written[..24] + "…" : written)}' has more digits than any measure needs.",
+            "Write a shorter number, such as 2.625.");
 
     private static string Digits(string text, ref int position, int end)
     {
@@ -146,7 +151,9 @@ internal static class NumberReader
 
     private static long Value(string digits) => digits.Length == 0 ? 0 : long.Parse(digits, CultureInfo.InvariantCulture);
 
-    /// <summary>The fraction after a whole number, if one follows; where the whole turns out to be the numerator, it is taken over.</summary>
+    /// <summary>
+    /// The fraction after a whole number, if one follows; where the whole turns out to be the numerator, it is taken over.
+    /// </summary>
     private static (long, long)? FractionAfter(string text, ref int position, int end, ref string whole)
     {
         if (position < end && text[position] is '/' or '⁄' && position + 1 < end && char.IsAsciiDigit(text[position + 1]))
@@ -235,7 +242,8 @@ internal static class NumberReader
 
         if (LongUnits.TryGetValue(word, out var shorter))
         {
-            problem ??= new($"Units are written short: '{word}' is {shorter}.", $"Write {text[start..position]} {shorter}.", $"{text[start..position]} {shorter}");
+            problem ??= new($"Write units in short: '{word}' is {shorter}.", $"Write {text[start..position]} {shorter}.",
+                $"{text[start..position]} {shorter}");
             position = wordEnd;
             return null;
         }

@@ -23,12 +23,14 @@ public sealed partial class Parser
                 missingCommas.Add(cursor.Position);
             }
 
-            if (head is { Kind: "text" or "word" or "banner" or "tag", Texts.IsEmpty: true } && cursor.Current.Kind == TokenKind.Word && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)
+            if (head is { Kind: "text" or "word" or "banner" or "tag", Texts.IsEmpty: true } && cursor.Current.Kind == TokenKind.Word
+                && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)
                 && (head.Kind is "text" or "word" || cursor.Next.Kind == TokenKind.Word) && cursor.BareWords() is { } bare
-                && (char.IsUpper(cursor.Current.Text[0]) || cursor.Meant(FindingCatalogue.UnknownClause, cursor.Current, Vocabulary.ClauseWords) is null))
+                && (char.IsUpper(cursor.Current.Text[0])
+                || cursor.Meant(FindingCatalogue.UnknownClause, cursor.Current, Vocabulary.ClauseWords) is null))
             {
                 // A capital begins a sentence rather than a clause, however near its word is to one that does.
-                TellUnquoted(cursor, head, bare);
+                ReportUnquoted(cursor, head, bare);
             }
 
             ReadClauseInto(cursor, clauses, head);
@@ -39,9 +41,11 @@ public sealed partial class Parser
             if (!cursor.TakeKind(TokenKind.Comma))
             {
                 cursor.Begin();
-                cursor.Fail(FindingCatalogue.LeftOver, cursor.Current.Span, $"Before {cursor.Here} a comma is missing, or it does not belong here.",
-                    $"Put a comma before {cursor.Here} if it begins a clause of its own.",
-                    cursor.Current.Kind == TokenKind.Word && Vocabulary.ClauseWords.Contains(cursor.Current.Text) ? $", {cursor.Current.Text}" : null);
+                cursor.Fail(FindingCatalogue.LeftOver, cursor.Current.Span,
+                    $"Expected a comma before {cursor.Here}, or it does not belong here.",
+                    $"Put a comma before {cursor.Here} if it starts a new clause.",
+                    cursor.Current.Kind == TokenKind.Word && Vocabulary.ClauseWords.Contains(cursor.Current.Text)
+                        ? $", {cursor.Current.Text}" : null);
                 cursor.SkipClause();
                 continue;
             }
@@ -60,10 +64,11 @@ public sealed partial class Parser
         return clauses.ToImmutable();
     }
 
-    private void TellUnquoted(Cursor cursor, PieceHead head, TextSpan bare)
+    private void ReportUnquoted(Cursor cursor, PieceHead head, TextSpan bare)
     {
         var words = $"\"{_source.Content[bare.Start..bare.End]}\"";
-        cursor.Fail(FindingCatalogue.UnknownClause, bare, $"{cursor.Here} begins no clause.", $"Put words that are to be printed into quotes: {head.Kind} {words}.", words);
+        cursor.Fail(FindingCatalogue.UnknownClause, bare, $"{cursor.Here} does not start a clause.",
+            $"Put printed words in quotes: {head.Kind} {words}.", words);
     }
 
     private void ReadClauseInto(Cursor cursor, ImmutableArray<Clause>.Builder clauses, PieceHead? head)
@@ -91,7 +96,8 @@ public sealed partial class Parser
         if (token.Kind != TokenKind.Word)
         {
             var colour = token.Kind == TokenKind.Colour && _opening == "card" && cursor.LacksPaper ? $"of #{token.Text}" : null;
-            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"A clause cannot begin with {cursor.Here}.", colour is null ? ClauseHint(head) : $"Write {colour}.", colour);
+            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"A clause cannot start with {cursor.Here}.", colour is null
+                ? ClauseHint(head) : $"Write {colour}.", colour);
             return null;
         }
 
@@ -127,7 +133,8 @@ public sealed partial class Parser
                 && cursor.Path("Write same size as sky.") is { } same ? new SameSizeClause(same, default) : null,
             "gap" => ReadGap(cursor),
             "spread" => ReadSpread(cursor),
-            "lined" => Word(cursor, "up", "lined up left") && cursor.ExpectEdge("Write lined up left.") is { } lined ? new LinedUpClause(lined, default) : null,
+            "lined" => Word(cursor, "up", "lined up left") && cursor.ExpectEdge("Write lined up left.") is { } lined
+                ? new LinedUpClause(lined, default) : null,
             "step" => cursor.ExpectDirection("Write step right 3/8.") is { } step && cursor.Length("Write step right 3/8.") is { } each
                 ? new StepClause(step, each.Value, default) : null,
             "turn" => ReadTurn(cursor),
@@ -137,9 +144,11 @@ public sealed partial class Parser
             "tucked" => ReadTucked(cursor),
             "through" => new ThroughClause(default),
             "swallowtail" => ReadSwallowtail(cursor),
-            "corners" or "notch" or "letters" or "flap" or "thick" or "kerf" => cursor.Length($"Write {token.Text.ToLowerInvariant()} 1/4.") is { } measure
+            "corners" or "notch" or "letters" or "flap" or "thick" or "kerf" =>
+                cursor.Length($"Write {token.Text.ToLowerInvariant()} 1/4.") is { } measure
                 ? new MeasureClause(token.Text.ToLowerInvariant(), measure.Value, default) : null,
-            "lines" => cursor.Length("Write lines 5/16 apart.") is { } apart && Word(cursor, "apart", "lines 5/16 apart") ? new LinesApartClause(apart.Value, default) : null,
+            "lines" => cursor.Length("Write lines 5/16 apart.") is { } apart && Word(cursor, "apart", "lines 5/16 apart")
+                ? new LinesApartClause(apart.Value, default) : null,
             "file" => cursor.Quoted("Write file \"boat.svg\".") is { } file ? new FileClause(file, default) : null,
             "font" => cursor.Quoted("Write font \"Lighthouse.ttf\".") is { } font ? new FontClause(font, default) : null,
             "fold" => ReadFold(cursor),
@@ -159,23 +168,26 @@ public sealed partial class Parser
 
     private Clause? UnknownClause(Cursor cursor, Token token, PieceHead? head)
     {
-        var (hint, replacement) = cursor.Meant(FindingCatalogue.UnknownClause, token, Vocabulary.ClauseWords) is { } meant ? ($"Did you mean {meant}?", meant)
+        var (hint, replacement) = cursor.Meant(FindingCatalogue.UnknownClause, token, Vocabulary.ClauseWords) is { } meant
+            ? ($"Did you mean {meant}?", meant)
             : token.Is("foam") || token.Is("popped") ? ("Write on foam.", "on foam")
-            : head is not null && Vocabulary.Kinds.Contains(token.Text) ? ($"Put the {token.Text.ToLowerInvariant()} on a line of its own, indented beneath what it lies on.", (string?)null)
+            : head is not null && Vocabulary.Kinds.Contains(token.Text)
+            ? ($"Put the {token.Text.ToLowerInvariant()} on its own line, indented under the piece it lies on.", (string?)null)
             // A word alone is what people say for a colour.
-            : _opening == "card" && cursor.Current.Kind is TokenKind.Comma or TokenKind.End && cursor.LacksPaper ? ($"Write of {token.Text} if that is its paper or colour.", $"of {token.Text}")
+            : _opening == "card" && cursor.Current.Kind is TokenKind.Comma or TokenKind.End && cursor.LacksPaper
+            ? ($"Write of {token.Text} if that is its paper or colour.", $"of {token.Text}")
             : (ClauseHint(head), (string?)null);
-        cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' begins no clause.", hint, replacement);
+        cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' does not start a clause.", hint, replacement);
         return null;
     }
 
     private string ClauseHint(PieceHead? head) => head is not null
-        ? "Clauses begin with words such as of, left, top, raised, turn or in a row; words to be printed stand in quotes."
+        ? "Clauses start with words such as of, left, top, raised, turn or in a row; printed words go in quotes."
         : _opening switch
         {
             "stash" => "A paper takes clauses such as 3 sheets, trim 1/4 bottom, upright, front dots navy, weight 216 gsm or price 0.99.",
-            "batch" => "Clauses of a batch are such as 24 cards, spare 1, back, upright or kerf 1/32.",
-            _ => "Clauses begin with words such as of, fold, landscape, left, top, raised, turn or in a row.",
+            "batch" => "A batch takes clauses such as 24 cards, spare 1, back, upright or kerf 1/32.",
+            _ => "Clauses start with words such as of, fold, landscape, left, top, raised, turn or in a row.",
         };
 
     private static bool Word(Cursor cursor, string word, string example)
@@ -208,7 +220,8 @@ public sealed partial class Parser
     private static ImmutableArray<PaintSyntax> ReadPaints(Cursor cursor)
     {
         var paints = ImmutableArray.CreateBuilder<PaintSyntax>();
-        while ((cursor.Current.Kind == TokenKind.Colour || (cursor.Current.Kind == TokenKind.Word && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)))
+        while ((cursor.Current.Kind == TokenKind.Colour
+            || (cursor.Current.Kind == TokenKind.Word && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)))
             && ReadPaint(cursor) is { } paint)
         {
             paints.Add(paint);
@@ -235,7 +248,8 @@ public sealed partial class Parser
     }
 
     private static WithClause? ReadWith(Cursor cursor) =>
-        cursor.Name("a role", "Write with deep as red.") is { } role && Word(cursor, "as", "with deep as red") && ReadPaint(cursor) is { } paint
+        cursor.Name("a role", "Write with deep as red.") is { } role && Word(cursor, "as", "with deep as red")
+            && ReadPaint(cursor) is { } paint
             ? new(role, paint, default) : null;
 
     private static TurnClause? ReadTurn(Cursor cursor)
@@ -246,7 +260,8 @@ public sealed partial class Parser
 
         if (cursor.Current is not { Kind: TokenKind.Number, Number: { Unit: null } number })
         {
-            cursor.Fail(FindingCatalogue.Expected, cursor.Current.Span, $"After turn{way} comes a number of degrees; there is {cursor.Here}.", hint);
+            cursor.Fail(FindingCatalogue.Expected, cursor.Current.Span,
+                $"Expected a number of degrees after turn{way}, found {cursor.Here}.", hint);
             return null;
         }
 
@@ -260,7 +275,8 @@ public sealed partial class Parser
 
         if (cursor.Current.Is("degrees") || cursor.Current.Is("degree"))
         {
-            cursor.Report(FindingCatalogue.LeftOver, cursor.Current.Span, "A turn is in degrees anyway.", $"Take '{cursor.Current.Text}' away.", "");
+            cursor.Report(FindingCatalogue.LeftOver, cursor.Current.Span, "A turn is always in degrees.",
+                $"Remove '{cursor.Current.Text}'.", "");
             cursor.Take();
         }
 

@@ -41,11 +41,13 @@ public sealed partial class Parser
             case "leave" when cursor.Next.Is("out"):
                 cursor.Take();
                 cursor.Take();
-                return cursor.Path("Write leave out and a piece's name.") is { } left ? new LeaveOutLine(tokens, left) : new BadLine(tokens);
+                return cursor.Path("Write leave out and a piece's name.") is { } left
+                    ? new LeaveOutLine(tokens, left) : new BadLine(tokens);
             case "add" when cursor.Next.Is("to"):
                 cursor.Take();
                 cursor.Take();
-                return cursor.Path("Write add to and a piece's name.") is { } to ? new AddToLine(tokens, WithFace(cursor, to)) : new BadLine(tokens);
+                return cursor.Path("Write add to and a piece's name.") is { } to
+                    ? new AddToLine(tokens, WithFace(cursor, to)) : new BadLine(tokens);
             case "make" or "makers" or "spare" or "for" or "cut":
                 cursor.Take();
                 return ReadRun(cursor, tokens, word);
@@ -79,7 +81,7 @@ public sealed partial class Parser
         cursor.Take();
         if (_lengthsRead && unit != _units)
         {
-            cursor.Report(FindingCatalogue.Misplaced, tokens.Span, "The units come after lengths that were already read without them.",
+            cursor.Report(FindingCatalogue.Misplaced, tokens.Span, "The units line comes after lengths that have already been read.",
                 "Put this line directly below the title.");
         }
 
@@ -156,14 +158,15 @@ public sealed partial class Parser
 
     private LineSyntax ReadPart(Cursor cursor, LogicalLine tokens)
     {
-        const string hint = "Write part lantern 1 x 2, with its pieces beneath.";
+        const string hint = "Write part lantern 1 x 2, with its pieces indented below.";
         var name = cursor.Name("the part's name", hint);
         var size = name is null ? null : ReadSize(cursor, hint);
         return name is not null && size is not null ? new PartLine(tokens, name, size) : new BadLine(tokens);
     }
 
     private static LineSyntax ReadUse(Cursor cursor, LogicalLine tokens, NameSyntax? name) =>
-        cursor.Name("the part's name", "Write use and the name of a part.") is { } part ? new UseLine(tokens, name, part) : new BadLine(tokens);
+        cursor.Name("the part's name", "Write use and the name of a part.") is { } part
+            ? new UseLine(tokens, name, part) : new BadLine(tokens);
 
     private LineSyntax ReadItem(Cursor cursor, LogicalLine tokens)
     {
@@ -240,7 +243,8 @@ public sealed partial class Parser
 
         if (word == "make" && cursor.Next.Is("of") && (cursor.Current.Is("card") || cursor.Current.Is("cards")))
         {
-            cursor.Report(FindingCatalogue.LeftOver, cursor.Current.Span, "A make line makes cards anyway.", $"Take '{cursor.Current.Text}' away.", "");
+            cursor.Report(FindingCatalogue.LeftOver, cursor.Current.Span, "A make line always counts cards.",
+                $"Remove '{cursor.Current.Text}'.", "");
             cursor.Take();
         }
 
@@ -268,7 +272,8 @@ public sealed partial class Parser
 
         if (cursor.Current.Is("any") && cursor.Next.Is("offcut"))
         {
-            cursor.Fail(FindingCatalogue.Misplaced, TextSpan.Cover(cursor.Current.Span, cursor.Next.Span), "Loose pieces are not cut from any offcut.", "Name their paper, as in from gulls; its offcuts are cut before a new sheet.");
+            cursor.Fail(FindingCatalogue.Misplaced, TextSpan.Cover(cursor.Current.Span, cursor.Next.Span),
+                "Loose pieces are not cut from any offcut.", "Name their paper, as in from gulls; its offcuts are cut before a new sheet.");
             return new BadLine(tokens);
         }
 

@@ -8,7 +8,7 @@ namespace Sketch.Syntax;
 public sealed partial class Parser
 {
     private LineSyntax ReadPiece(Cursor cursor, LogicalLine tokens, NameSyntax? name) =>
-        IsPaperBeforeKind(cursor) ? TellPaperBeforeKind(cursor, tokens, name)
+        IsPaperBeforeKind(cursor) ? ReportPaperBeforeKind(cursor, tokens, name)
         : ReadPieceHead(cursor) is { } head ? new PieceLine(tokens, name, head) : new BadLine(tokens) { Name = name };
 
     /// <summary>Whether a word stands before a kind as a colour does in speech: <c>blue panel</c>, <c>3 gold star</c>.</summary>
@@ -18,10 +18,10 @@ public sealed partial class Parser
         return word.Kind == TokenKind.Word && !Vocabulary.Kinds.Contains(word.Text) && !Vocabulary.Openers.Contains(word.Text)
             && kind.Kind == TokenKind.Word && Vocabulary.Kinds.Contains(kind.Text)
             // "windwo circle 2" is a window.
-            && !(Vocabulary.Shapes.Contains(kind.Text) && Syntax.Nearest.Find(word.Text, Vocabulary.Kinds) == "window");
+            && !(Vocabulary.Shapes.Contains(kind.Text) && Text.Nearest.Find(word.Text, Vocabulary.Kinds) == "window");
     }
 
-    private static BadLine TellPaperBeforeKind(Cursor cursor, LogicalLine tokens, NameSyntax? name)
+    private static BadLine ReportPaperBeforeKind(Cursor cursor, LogicalLine tokens, NameSyntax? name)
     {
         if (cursor.Current.Kind == TokenKind.Number)
         {
@@ -31,12 +31,14 @@ public sealed partial class Parser
         var (paper, kind) = (cursor.Take(), cursor.Current);
         if (Vocabulary.Counts.TryGetValue(paper.Text, out var digits))
         {
-            cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, $"A count is written in digits, not as '{paper.Text}'.", $"Write {digits} {kind.Text.ToLowerInvariant()}.", digits);
+            cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, $"Write a count in digits, not as '{paper.Text}'.",
+                $"Write {digits} {kind.Text.ToLowerInvariant()}.", digits);
             return new(tokens) { Name = name };
         }
 
-        cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, $"'{paper.Text}' cannot stand before {kind.Text.ToLowerInvariant()}.",
-            $"Write {kind.Text.ToLowerInvariant()}, of {paper.Text} if that is its paper{(name is null ? $", or {paper.Text}: {kind.Text.ToLowerInvariant()} if that is its name" : "")}.");
+        cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, $"'{paper.Text}' cannot come before {kind.Text.ToLowerInvariant()}.",
+            $"Write {kind.Text.ToLowerInvariant()}, of {paper.Text} if that is its "
+                + $"paper{(name is null ? $", or {paper.Text}: {kind.Text.ToLowerInvariant()} if that is its name" : "")}.");
         return new(tokens) { Name = name };
     }
 
@@ -54,11 +56,13 @@ public sealed partial class Parser
 
         if (cursor.Current.Kind != TokenKind.Word || !Vocabulary.Kinds.Contains(cursor.Current.Text))
         {
-            var plural = cursor.Current.Kind == TokenKind.Word && cursor.Current.Text.EndsWith('s') && Vocabulary.Kinds.Contains(cursor.Current.Text[..^1])
+            var plural = cursor.Current.Kind == TokenKind.Word && cursor.Current.Text.EndsWith('s')
+                && Vocabulary.Kinds.Contains(cursor.Current.Text[..^1])
                 ? cursor.Current.Text[..^1].ToLowerInvariant() : null;
             var near = plural ?? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds);
-            cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"{cursor.Here} is no kind of piece.",
-                near is null ? "Kinds are panel, strip, line, frame, star, heart, circle, tag, banner, text, gem and others." : $"Did you mean {near}?", near);
+            cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"{cursor.Here} is not a kind of piece.",
+                near is null ? "Kinds are panel, strip, line, frame, star, heart, circle, tag, banner, text, gem and others."
+                    : $"Did you mean {near}?", near);
             return null;
         }
 
@@ -133,13 +137,16 @@ public sealed partial class Parser
 
     /// <summary>Whether a size stands where only a clause may; a count before any other word is left to the clauses.</summary>
     private static bool IsLateSize(Cursor cursor) =>
-        BeginsSize(cursor) && (cursor.Current.Kind != TokenKind.Number || cursor.Next.Kind != TokenKind.Word || cursor.Next.Is("wide") || cursor.Next.Is("high"));
+        BeginsSize(cursor) && (cursor.Current.Kind != TokenKind.Number || cursor.Next.Kind != TokenKind.Word || cursor.Next.Is("wide")
+            || cursor.Next.Is("high"));
 
     private void ReadLateSize(Cursor cursor, PieceHead head)
     {
         if (ReadSize(cursor, "Write width x height, such as 2 1/2 x 5/8.") is { } size && !cursor.Failed)
         {
-            cursor.Fail(FindingCatalogue.LeftOver, size.Span, "A size stands before the first comma.", $"Write {head.Kind}{(head.Shape is { } shape ? " " + shape : "")} {_source.Content[size.Span.Start..size.Span.End]}, then the clauses.");
+            cursor.Fail(FindingCatalogue.LeftOver, size.Span, "A size goes before the first comma.",
+                $"Write {head.Kind}{(head.Shape is { } shape ? " " + shape : "")} {_source.Content[size.Span.Start..size.Span.End]}, "
+                    + "then the clauses.");
         }
 
         cursor.SkipClause();
@@ -172,7 +179,8 @@ public sealed partial class Parser
 
         if (width is LengthExtent single)
         {
-            var measure = cursor.TakeWord("wide") ? SingleMeasure.Wide : cursor.TakeWord("high") ? SingleMeasure.High : SingleMeasure.Unsaid;
+            var measure = cursor.TakeWord("wide")
+                ? SingleMeasure.Wide : cursor.TakeWord("high") ? SingleMeasure.High : SingleMeasure.Unsaid;
             return new SingleSize(single.Value, measure, TextSpan.Cover(start, cursor.Previous.Span));
         }
 
@@ -232,7 +240,8 @@ public sealed partial class Parser
             return ReadSize(cursor, hint) is { } size ? new(null, null, size, TextSpan.Cover(start, cursor.Previous.Span)) : null;
         }
 
-        if (cursor.Current.Kind != TokenKind.Word || (cursor.Next.Kind != TokenKind.Word && Vocabulary.ClauseWords.Contains(cursor.Current.Text)))
+        if (cursor.Current.Kind != TokenKind.Word
+            || (cursor.Next.Kind != TokenKind.Word && Vocabulary.ClauseWords.Contains(cursor.Current.Text)))
         {
             if (!cursor.AtEnd && cursor.Current.Kind != TokenKind.Comma && cursor.Current.Kind != TokenKind.Word)
             {

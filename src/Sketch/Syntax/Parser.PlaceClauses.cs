@@ -17,7 +17,8 @@ public sealed partial class Parser
 
         if (cursor.Current.Is("the") && (cursor.Next.Is("centre") || cursor.Next.Is("center") || cursor.Next.Is("middle")))
         {
-            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Next.Span), "The clause for the middle is one word.", "Write centre.", "centre");
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Next.Span),
+                "Write the clause for the middle as one word.", "Write centre.", "centre");
             return null;
         }
 
@@ -28,12 +29,12 @@ public sealed partial class Parser
 
         if (cursor.TakeWord("row"))
         {
-            return new ArrangeClause(Arrangement.Row, 0, null, default);
+            return new ArrangeClause(ArrangementKind.Row, 0, null, default);
         }
 
         if (cursor.TakeWord("column"))
         {
-            return new ArrangeClause(Arrangement.Column, 0, null, default);
+            return new ArrangeClause(ArrangementKind.Column, 0, null, default);
         }
 
         if (!cursor.TakeWord("grid"))
@@ -42,7 +43,8 @@ public sealed partial class Parser
             return null;
         }
 
-        if (cursor.Count("how many across", "Write in a grid 2 across, or in a grid 2 x 3.", Limits.Copies) is not { IsMended: false } across)
+        if (cursor.Count("how many across", "Write in a grid 2 across, or in a grid 2 x 3.",
+            Limits.Copies) is not { IsMended: false } across)
         {
             return null;
         }
@@ -50,10 +52,10 @@ public sealed partial class Parser
         if (cursor.TakeTimes())
         {
             return cursor.Count("how many down", "Write in a grid 2 x 3: across and down.", Limits.Copies) is { IsMended: false } down
-                ? new ArrangeClause(Arrangement.Grid, across.Value, down.Value, default) : null;
+                ? new ArrangeClause(ArrangementKind.Grid, across.Value, down.Value, default) : null;
         }
 
-        return Word(cursor, "across", "in a grid 2 across") ? new ArrangeClause(Arrangement.Grid, across.Value, null, default) : null;
+        return Word(cursor, "across", "in a grid 2 across") ? new ArrangeClause(ArrangementKind.Grid, across.Value, null, default) : null;
     }
 
     private static Clause? ReadSided(Cursor cursor, string word)
@@ -73,14 +75,16 @@ public sealed partial class Parser
         if (edge is Edge.Top or Edge.Bottom && (cursor.Current.Is("left") || cursor.Current.Is("right")))
         {
             var corner = $"{(edge == Edge.Top ? "upper" : "lower")} {cursor.Current.Text.ToLowerInvariant()}";
-            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span), $"A corner is upper or lower, not {word}.",
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span),
+                $"A corner is upper or lower, not {word}.",
                 $"Write {corner} 1/4.", cursor.Next.Kind == TokenKind.Number ? corner : null);
             return null;
         }
 
         if (cursor.Current.Is("fold"))
         {
-            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span), "The side of a fold stands after it.", $"Write fold {word}.", $"fold {word}");
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span),
+                "Write the side of a fold after it.", $"Write fold {word}.", $"fold {word}");
             return null;
         }
 
@@ -97,7 +101,8 @@ public sealed partial class Parser
         }
 
         var side = horizontal == Edge.Left ? "left" : "right";
-        return cursor.Length($"Write {word} {side} 1/4.", signed: true) is { } distance ? new(vertical, horizontal.Value, distance.Value, default) : null;
+        return cursor.Length($"Write {word} {side} 1/4.", signed: true) is { } distance
+            ? new(vertical, horizontal.Value, distance.Value, default) : null;
     }
 
     private static BesideClause? ReadBeside(Cursor cursor, Side side)

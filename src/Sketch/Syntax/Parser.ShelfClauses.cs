@@ -73,10 +73,12 @@ public sealed partial class Parser
         // As people say it: "1/4 from left", "1/8 border".
         var from = cursor.Next.Is("from") ? 2 : 1;
         var what = cursor.Peek(from);
-        if (what.Kind == TokenKind.Word && (Vocabulary.Edges.Contains(what.Text) || (from == 1 && Vocabulary.BeforeLengths.Contains(what.Text))))
+        if (what.Kind == TokenKind.Word
+            && (Vocabulary.Edges.Contains(what.Text) || (from == 1 && Vocabulary.BeforeLengths.Contains(what.Text))))
         {
-            var mended = $"{what.Text.ToLowerInvariant()} {cursor.Current.Text}";
-            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Current.Span, what.Span), $"A length stands after the word {what.Text.ToLowerInvariant()}.", $"Write {mended}.", mended);
+            var corrected = $"{what.Text.ToLowerInvariant()} {cursor.Current.Text}";
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Current.Span, what.Span),
+                $"A length goes after the word {what.Text.ToLowerInvariant()}.", $"Write {corrected}.", corrected);
             return null;
         }
 
@@ -100,11 +102,13 @@ public sealed partial class Parser
                 return new QuantityClause(count.Value, noun, default);
             }
 
-            cursor.MissingWord("sheets, cards, makers, pieces or points", "Write 3 sheets, or 60 pieces.", "sheets", "cards", "makers", "pieces", "points");
+            cursor.MissingWord("sheets, cards, makers, pieces or points", "Write 3 sheets, or 60 pieces.", "sheets", "cards", "makers",
+                "pieces", "points");
             return null;
         }
 
         var written = cursor.Current.Text;
-        return cursor.Length("Write 40 ft long.") is { } length && Word(cursor, "long", $"{written} long") ? new LongClause(length.Value, default) : null;
+        return cursor.Length("Write 40 ft long.") is { } length && Word(cursor, "long", $"{written} long")
+            ? new LongClause(length.Value, default) : null;
     }
 }

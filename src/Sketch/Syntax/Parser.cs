@@ -31,8 +31,9 @@ public sealed partial class Parser
     {
         if (source.Content.Length > Limits.Characters)
         {
-            findings.Add(FindingCatalogue.Unreadable, new(source, new(0, 0)), $"The file has {source.Content.Length:N0} characters, more than {Limits.Characters:N0}.",
-                "A card is some dozens of lines; is this the right file?");
+            findings.Add(FindingCatalogue.Unreadable, new(source, new(0, 0)),
+                $"The file has {source.Content.Length:N0} characters, more than {Limits.Characters:N0}.",
+                "A card has a few dozen lines. Is this the right file?");
             return new(source, [], []);
         }
 
@@ -55,7 +56,7 @@ public sealed partial class Parser
     /// <summary>The first word of the file tells which lines belong in it: batch, stash, or card for all others.</summary>
     private static string OpeningOf(IReadOnlyList<LogicalLine> lines) =>
         lines.Count == 0 || lines[0].Tokens[0] is not { Kind: TokenKind.Word, Text: var word } ? "card"
-        : Vocabulary.CardLines.Contains(word) ? "card" : Syntax.Nearest.Find(word, ["batch", "card", "stash"]) ?? "card";
+        : Vocabulary.CardLines.Contains(word) ? "card" : Text.Nearest.Find(word, ["batch", "card", "stash"]) ?? "card";
 
     private ImmutableArray<LineSyntax> ParseBlock(int indent, int depth)
     {
@@ -65,8 +66,8 @@ public sealed partial class Parser
             var tokens = _lines[_next++];
             if (tokens.Indent > indent && depth < Limits.Depth)
             {
-                Report(FindingCatalogue.BadIndent, tokens.Tokens[0].Span, "This line is indented like no line above it.",
-                    "Put it under the line on which it lies, or in line with its neighbours.");
+                Report(FindingCatalogue.BadIndent, tokens.Tokens[0].Span, "The indentation of this line matches no line above.",
+                    "Indent it under the line that it lies on, or align it with its neighbours.");
             }
 
             var line = ParseLine(tokens);
@@ -92,7 +93,7 @@ public sealed partial class Parser
         {
             _depthReported = true;
             Report(FindingCatalogue.TooDeep, _lines[_next].Tokens[0].Span, $"Lines lie on lines more than {Limits.Depth} deep here.",
-                "Begin again from a piece that lies directly on a face.");
+                "Start again from a piece directly on a face.");
         }
 
         return true;
@@ -111,7 +112,13 @@ public sealed partial class Parser
         var missingCommas = ImmutableArray.CreateBuilder<int>();
         var clauses = ReadClauses(cursor, missingCommas, (line as PieceLine)?.Head);
         _bareUnits = _bareUnits.Union(cursor.BareUnits);
-        return line with { Clauses = clauses, MissingCommas = missingCommas.ToImmutable(), NameTokens = [.. cursor.NameTokens], IsDamaged = cursor.EverFailed };
+        return line with
+        {
+            Clauses = clauses,
+            MissingCommas = missingCommas.ToImmutable(),
+            NameTokens = [.. cursor.NameTokens],
+            IsDamaged = cursor.EverFailed
+        };
     }
 
     private LineSyntax ReadHead(Cursor cursor, LogicalLine tokens)
@@ -134,20 +141,22 @@ public sealed partial class Parser
                 return ReadStock(cursor, tokens);
             }
 
-            if (!Vocabulary.Kinds.Contains(first.Text) && !Vocabulary.Openers.Contains(first.Text) && _opening == "card" && IsPiece(cursor, 3)
+            if (!Vocabulary.Kinds.Contains(first.Text) && !Vocabulary.Openers.Contains(first.Text) && _opening == "card"
+                && IsPiece(cursor, 3)
                 && !IsRole(cursor))
             {
-                return TellTwoWords(cursor, tokens, first, cursor.Next);
+                return ReportTwoWords(cursor, tokens, first, cursor.Next);
             }
         }
 
         if (IsStock(first))
         {
-            return TellMissingColon(cursor, tokens);
+            return ReportMissingColon(cursor, tokens);
         }
 
         if (first.Kind == TokenKind.Number && first.Number is { IsWhole: true, Unit: null }
-            && cursor.Next.Kind == TokenKind.Word && (Vocabulary.Kinds.Contains(cursor.Next.Text) || !Vocabulary.ClauseWords.Contains(cursor.Next.Text)))
+            && cursor.Next.Kind == TokenKind.Word
+            && (Vocabulary.Kinds.Contains(cursor.Next.Text) || !Vocabulary.ClauseWords.Contains(cursor.Next.Text)))
         {
             return ReadPiece(cursor, tokens, null);
         }
@@ -166,57 +175,63 @@ public sealed partial class Parser
         return Vocabulary.Kinds.Contains(word) ? ReadPiece(cursor, tokens, null) : ReadOpener(cursor, tokens, word);
     }
 
-    /// <summary>Whether a line means to declare a role: its first word is nearly that, and no kind of piece follows (<c>rloe sky: stripes</c>).</summary>
+    /// <summary>
+    /// Whether a line means to declare a role: its first word is nearly that, and no kind of piece follows (<c>rloe sky: stripes</c>).
+    /// </summary>
     private static bool IsRole(Cursor cursor) =>
-        Syntax.Nearest.Find(cursor.Current.Text, ["role"]) is not null && !Vocabulary.Kinds.Contains(cursor.Peek(3).Text);
+        Text.Nearest.Find(cursor.Current.Text, ["role"]) is not null && !Vocabulary.Kinds.Contains(cursor.Peek(3).Text);
 
     private BadLine Unknown(Cursor cursor, LogicalLine tokens)
     {
         if (IsPaperBeforeKind(cursor))
         {
-            return TellPaperBeforeKind(cursor, tokens, null);
+            return ReportPaperBeforeKind(cursor, tokens, null);
         }
 
         if (cursor.Current.Is("role"))
         {
-            return TellMissingColon(cursor, tokens);
+            return ReportMissingColon(cursor, tokens);
         }
 
         (IReadOnlyCollection<string> words, var hint) = _opening switch
         {
             _ when tokens.Span == _lines[0].Span => ([.. Vocabulary.CardLines, "batch", "stash"],
-                "Let the first line be card \"Fair winds\" and the next base A2, fold left, of white; then come faces such as front, with their pieces beneath."),
-            "batch" => (Vocabulary.BatchLines, "Begin with make, cut, for, stash or another word of a batch."),
-            "stash" => (Vocabulary.StashLines, "A line of a stash begins with paper, cardstock, offcut, gem, line, foam, tape, envelope, units or note."),
+                "Start with card \"Fair winds\", then base A2, fold left, of white, then faces such as front with their pieces "
+                    + "indented below."),
+            "batch" => (Vocabulary.BatchLines, "Start with make, cut, for, stash or another word of a batch."),
+            "stash" => (Vocabulary.StashLines,
+                "A line of a stash starts with paper, cardstock, offcut, gem, line, foam, tape, envelope, units or note."),
             _ => ((IReadOnlyCollection<string>)Vocabulary.CardLines, cursor.Current.Text.ToLowerInvariant() switch
             {
                 "leave" => "Write leave out and a piece's name.",
-                "add" => "Write add to and a piece's name, with what is added beneath.",
-                _ => "Begin with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon.",
+                "add" => "Write add to and a piece's name, with the new pieces indented below.",
+                _ => "Start with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon.",
             }),
         };
         // Before a size a kind of piece is meant rather than another word as near.
-        var meant = (_opening == "card" && cursor.Next.Kind == TokenKind.Number ? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds) : null)
+        var meant = (_opening == "card" && cursor.Next.Kind == TokenKind.Number
+            ? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds) : null)
             ?? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, words);
-        cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot begin with {cursor.Here}.", meant is null ? hint : $"Did you mean {meant}?", meant);
+        cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot start with {cursor.Here}.", meant is null
+            ? hint : $"Did you mean {meant}?", meant);
         return new(tokens) { Meant = meant };
     }
 
-    /// <summary>Whether a word is a thing on the shelf, in a file that is one.</summary>
+    /// <summary>Whether a word is a thing in the stash, in a file that is one.</summary>
     private bool IsStock(Token word) => _opening == "stash" && word.Kind == TokenKind.Word && Vocabulary.Stock.Contains(word.Text);
 
     /// <summary>
     /// Tells that a line which declares a name has no colon after it: <c>paper gulls 12 x 12</c>, <c>paper blue gulls: 12 x 12</c>,
     /// <c>gem gold 3 mm: 20</c>.
     /// </summary>
-    private BadLine TellMissingColon(Cursor cursor, LogicalLine tokens)
+    private BadLine ReportMissingColon(Cursor cursor, LogicalLine tokens)
     {
         var word = cursor.Take();
         var stock = word.Text.ToLowerInvariant();
         var example = word.Is("role") ? "role sky: gulls" : StockExamples.Of(stock);
         if (cursor.Current.Kind == TokenKind.Word && cursor.Next.Kind == TokenKind.Word && cursor.Peek(2).Kind == TokenKind.Colon)
         {
-            return TellTwoWords(cursor, tokens, cursor.Current, cursor.Next);
+            return ReportTwoWords(cursor, tokens, cursor.Current, cursor.Next);
         }
 
         if (cursor.Current.Kind == TokenKind.Word)
@@ -226,39 +241,45 @@ public sealed partial class Parser
             {
                 var size = _source.Content[name.Span.End..late.Span.Start].Trim();
                 var rest = _source.Content[late.Span.End..tokens.Span.End];
-                var mended = $"{name.Text}: {size}{(rest.Length == 0 || rest.TrimStart().StartsWith(',') ? "" : ",")}";
-                cursor.Fail(FindingCatalogue.Expected, TextSpan.Cover(name.Span, late.Span), $"The colon stands after the name {name.Text}, before the size.", $"Write {stock} {mended}{rest}.", mended);
+                var corrected = $"{name.Text}: {size}{(rest.Length == 0 || rest.TrimStart().StartsWith(',') ? "" : ",")}";
+                cursor.Fail(FindingCatalogue.Expected, TextSpan.Cover(name.Span, late.Span),
+                    $"The colon goes after the name {name.Text}, before the size.", $"Write {stock} {corrected}{rest}.", corrected);
                 return new(tokens);
             }
 
-            cursor.Fail(FindingCatalogue.Expected, name.Span, $"After the name {name.Text} a colon is missing.", $"Write {stock} {name.Text}: and what it is.", name.Text + ":");
+            cursor.Fail(FindingCatalogue.Expected, name.Span, $"Expected a colon after the name {name.Text}.",
+                $"Write {stock} {name.Text}: and what it is.", name.Text + ":");
         }
         else
         {
-            cursor.Fail(FindingCatalogue.Expected, cursor.Current.Span, $"Here a name and a colon are missing; there is {cursor.Here}.", $"Write {example}.");
+            cursor.Fail(FindingCatalogue.Expected, cursor.Current.Span, $"Expected a name and a colon, found {cursor.Here}.",
+                $"Write {example}.");
         }
 
         return new(tokens);
     }
 
-    private static BadLine TellTwoWords(Cursor cursor, LogicalLine tokens, Token first, Token second)
+    private static BadLine ReportTwoWords(Cursor cursor, LogicalLine tokens, Token first, Token second)
     {
         var joined = $"{first.Text}-{second.Text}";
-        cursor.Fail(FindingCatalogue.UnknownLine, TextSpan.Cover(first.Span, second.Span), "A name is one word.", $"Join the words: {joined}.", joined);
+        cursor.Fail(FindingCatalogue.UnknownLine, TextSpan.Cover(first.Span, second.Span), "A name is one word.",
+            $"Join the words: {joined}.", joined);
         return new(tokens) { Name = new(joined, TextSpan.Cover(first.Span, second.Span)) };
     }
 
     /// <summary>
-    /// Takes the colon away, and tells so, that people put after a face, a kind or another word that needs none: <c>front:</c>, <c>base: A2</c>. Before
-    /// a kind of piece it makes the word a name.
+    /// Takes the colon away, and tells so, that people put after a face, a kind or another word that needs none: <c>front:</c>, <c>base:
+    /// A2</c>. Before a kind of piece it makes the word a name.
     /// </summary>
     private LogicalLine WithoutNeedlessColon(LogicalLine line)
     {
         var first = line.Tokens[0];
         var at = line.Tokens.Count > 2 && line.Tokens[1].Kind != TokenKind.Colon
-            && (first.Is("inside") ? line.Tokens[1].Is("left") || line.Tokens[1].Is("top") : first.Is("envelope") && line.Tokens[1].Is("back")) ? 2 : 1;
+            && (first.Is("inside") ? line.Tokens[1].Is("left") || line.Tokens[1].Is("top") : first.Is("envelope")
+            && line.Tokens[1].Is("back")) ? 2 : 1;
         if (first.Kind != TokenKind.Word || IsStock(first) || line.Tokens.Count <= at + 1 || line.Tokens[at].Kind != TokenKind.Colon
-            || !(Vocabulary.Faces.Contains(first.Text) || Vocabulary.WithoutColon.Contains(first.Text) || (_opening == "card" && Vocabulary.Kinds.Contains(first.Text)))
+            || !(Vocabulary.Faces.Contains(first.Text) || Vocabulary.WithoutColon.Contains(first.Text)
+            || (_opening == "card" && Vocabulary.Kinds.Contains(first.Text)))
             || IsPiece(new(_source, line, _findings, _units), at + 1))
         {
             return line;
@@ -266,17 +287,21 @@ public sealed partial class Parser
 
         var (colon, next) = (line.Tokens[at].Span, line.Tokens[at + 1]);
         var words = _source.Content[first.Span.Start..line.Tokens[at - 1].Span.End];
-        Report(FindingCatalogue.LeftOver, colon, $"After {words} stands no colon.", $"Write {words} without it.", next.Kind == TokenKind.End || next.Span.Start > colon.End ? "" : " ");
+        Report(FindingCatalogue.LeftOver, colon, $"No colon goes after {words}.", $"Write {words} without it.", next.Kind == TokenKind.End
+            || next.Span.Start > colon.End ? "" : " ");
         return line with { Tokens = [.. line.Tokens.Where((_, i) => i != at)] };
     }
 
-    /// <summary>Whether a piece is described from a token on: a kind, also a misspelt one or one with a paper before it, a count with a word, or use.</summary>
+    /// <summary>
+    /// Whether a piece is described from a token on: a kind, also a misspelt one or one with a paper before it, a count with a word, or
+    /// use.
+    /// </summary>
     private static bool IsPiece(Cursor cursor, int at)
     {
         var token = cursor.Peek(at);
         var word = token.Kind == TokenKind.Number ? cursor.Peek(at + 1) : token;
         return word.Kind == TokenKind.Word
-            && (word.Is("use") || Vocabulary.Kinds.Contains(word.Text) || Syntax.Nearest.Find(word.Text, Vocabulary.Kinds) is not null
+            && (word.Is("use") || Vocabulary.Kinds.Contains(word.Text) || Text.Nearest.Find(word.Text, Vocabulary.Kinds) is not null
                 || (cursor.Peek(at + 1) is { Kind: TokenKind.Word } kind && Vocabulary.Kinds.Contains(kind.Text)));
     }
 
@@ -286,11 +311,12 @@ public sealed partial class Parser
         cursor.Take();
         if (_opening == "stash")
         {
-            // The colon stands after the thing on the shelf instead of after its name.
+            // The colon stands after the thing in the stash instead of after its name.
             var example = !Vocabulary.Stock.Contains(name.Text) ? "paper gulls: and its size"
                 : cursor.Current.Kind == TokenKind.Word && !IsSystem(cursor.Current) ? $"{name.Text} {cursor.Current.Text}: and its size"
                 : StockExamples.Of(name.Text.ToLowerInvariant());
-            cursor.Fail(FindingCatalogue.Misplaced, name.Span, "The colon of a stash line stands after a thing and its name.", $"Write {example}.");
+            cursor.Fail(FindingCatalogue.Misplaced, name.Span, "The colon of a stash line goes after the kind and the name.",
+                $"Write {example}.");
             return new BadLine(tokens);
         }
 

@@ -1,6 +1,6 @@
 namespace Sketch.Syntax;
 
-/// <summary>A line of a stash for each thing on the shelf, to be shown in hints.</summary>
+/// <summary>A line of a stash for each thing in the stash, to be shown in hints.</summary>
 internal static class StockExamples
 {
     /// <summary>The line, which can be typed into any stash, whatever its units.</summary>

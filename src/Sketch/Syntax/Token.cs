@@ -80,7 +80,8 @@ public sealed record Token(TokenKind Kind, TextSpan Span, string Text, Numeral? 
 /// <summary>A line of the outline, with the lines that continue it after a comma.</summary>
 /// <param name="Indent">Characters of indentation.</param>
 /// <param name="Tokens">Its tokens, closed by one of kind <see cref="TokenKind.End"/>.</param>
-/// <param name="Comments">Comments at the end of its parts: the index of the token before which each stands, and its text with the sign.</param>
+/// <param name="Comments">Comments at the end of its parts: the index of the token before which each stands, and its text with the
+/// sign.</param>
 /// <param name="Breaks">Indices of tokens that begin a continuation line.</param>
 /// <param name="Before">Blank lines (empty) and comment lines (with the sign) before it.</param>
 public sealed record LogicalLine(

@@ -30,26 +30,33 @@ public static class Vocabulary
 
     /// <summary>Words after which people put a colon that does not belong there.</summary>
     public static readonly FrozenSet<string> WithoutColon =
-        Set("card", "batch", "stash", "like", "message", "note", "font", "date", "units", "refit", "base", "make", "makers", "spare", "for", "cut");
+        Set("card", "batch", "stash", "like", "message", "note", "font", "date", "units", "refit", "base", "make", "makers", "spare",
+            "for", "cut");
 
     /// <summary>Words of clauses that take one length.</summary>
-    public static readonly FrozenSet<string> BeforeLengths = Set("border", "showing", "raised", "gap", "wrap", "letters", "notch", "corners", "thick");
+    public static readonly FrozenSet<string> BeforeLengths =
+        Set("border", "showing", "raised", "gap", "wrap", "letters", "notch", "corners", "thick");
 
     /// <summary>Words that begin a line of a batch.</summary>
-    public static readonly FrozenSet<string> BatchLines = Set("batch", "stash", "units", "for", "makers", "spare", "make", "role", "message", "cut", "date", "note");
+    public static readonly FrozenSet<string> BatchLines =
+        Set("batch", "stash", "units", "for", "makers", "spare", "make", "role", "message", "cut", "date", "note");
 
     /// <summary>Words that begin a line of a stash.</summary>
     public static readonly FrozenSet<string> StashLines = Set([.. Stock, "stash", "units", "note"]);
 
     /// <summary>Words that begin a line of a card.</summary>
     public static readonly FrozenSet<string> CardLines =
-        Set([.. Kinds, .. Faces, "card", "like", "units", "refit", "base", "role", "part", "use", "item", "change", "leave", "add", "note", "font"]);
+        Set([.. Kinds, .. Faces, "card", "like", "units", "refit", "base", "role", "part", "use", "item", "change", "leave", "add", "note",
+            "font"]);
 
     /// <summary>Words that begin a clause.</summary>
     public static readonly FrozenSet<string> ClauseWords =
-        Set("of", "ink", "alternating", "in", "with", "showing", "border", "left", "right", "top", "bottom", "upper", "lower", "centre", "shift",
-            "above", "below", "measured", "over", "along", "around", "same", "gap", "spread", "lined", "step", "turn", "raised", "on", "wrap",
-            "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font", "fold", "landscape", "flap", "front", "back",
+        Set("of", "ink", "alternating", "in", "with", "showing", "border", "left", "right", "top", "bottom", "upper", "lower", "centre",
+            "shift",
+            "above", "below", "measured", "over", "along", "around", "same", "gap", "spread", "lined", "step", "turn", "raised", "on",
+                "wrap",
+            "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font", "fold", "landscape", "flap",
+                "front", "back",
             "upright", "by", "trim", "weight", "thick", "price", "any", "spare", "kerf");
 
     /// <summary>Words that cannot be names, since a line or a relation could not be told from them.</summary>
@@ -91,7 +98,8 @@ public static class Vocabulary
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Counts as people write them out.</summary>
-    public static readonly FrozenDictionary<string, string> Counts = new[] { "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve" }
+    public static readonly FrozenDictionary<string,
+        string> Counts = new[] { "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve" }
         .Select((word, i) => (Word: word, Digits: (i + 1).ToString(CultureInfo.InvariantCulture)))
         .ToFrozenDictionary(c => c.Word, c => c.Digits, StringComparer.OrdinalIgnoreCase);
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Panels;
-using Sketch.Surroundings;
+using Sketch.World;
 
 namespace Sketch.Templates;
 
@@ -12,28 +12,31 @@ namespace Sketch.Templates;
 public sealed record CardTemplates(ImmutableArray<string> Pages, ImmutableArray<TemplateSheet> Sheets, ImmutableArray<TemplatePiece> Pieces)
 {
     /// <summary>
-    /// Makes the templates of cards: pages with all pieces, packed together, then for each face of each card a guide to where its pieces go.
-    /// The same cards give the same pages on every machine.
+    /// Makes the templates of cards: pages with all pieces, packed together, then for each face of each card a guide to where its pieces
+    /// go. The same cards give the same pages on every machine.
     /// </summary>
     /// <param name="cards">The cards, at least one.</param>
     /// <param name="options">Page, printer and extras.</param>
-    /// <param name="surroundings">Shapes the words.</param>
+    /// <param name="world">Shapes the words.</param>
     /// <param name="findings">Takes what is too large to be printed and cards with nothing on them.</param>
     /// <returns>The templates, or null with an error among the findings.</returns>
-    public static CardTemplates? Make(IReadOnlyList<LaidOutCard> cards, TemplateOptions options, ISurroundings surroundings, FindingBag findings)
+    public static CardTemplates? Make(IReadOnlyList<LaidOutCard> cards, TemplateOptions options, IWorld world, FindingBag findings)
     {
         ArgumentOutOfRangeException.ThrowIfZero(cards.Count);
-        var lettering = new TemplateLettering(surroundings);
+        var lettering = new TemplateLettering(world);
         var page = new TemplatePage(options, lettering);
         var pieces = TemplatePieces.Of(cards, options.Hollow);
         foreach (var card in cards.Where(c => !c.Pieces.Any(p => p.Matter == PieceMatter.Paper)))
         {
-            findings.Add(FindingCatalogue.OnlyBase, card.Location, $"Nothing on \"{card.Title}\" is cut from paper, so only its base is drawn.", "Write the pieces beneath front, such as: panel, showing 1/8, of blue.");
+            findings.Add(FindingCatalogue.OnlyBase, card.Location,
+                $"Nothing on \"{card.Title}\" is cut from paper, so only its base is drawn.",
+                    "Write the pieces beneath front, such as: panel, showing 1/8, of blue.");
         }
 
         var title = string.Join(", ", cards.Select(c => c.Title).Distinct());
         var sheets = ImmutableArray.CreateBuilder<TemplateSheet>();
-        sheets.AddRange(new PieceSheets(page.Width, page.Height, lettering).Of(pieces, title, SafetyNotes.Of(title, options, lettering, page.Width), findings));
+        sheets.AddRange(new PieceSheets(page.Width, page.Height, lettering)
+            .Of(pieces, title, SafetyNotes.Of(title, options, lettering, page.Width), findings));
         var guide = new PlacementGuide(page.Width, page.Height, lettering);
         foreach (var card in cards)
         {

@@ -20,13 +20,15 @@ internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<Guid
     private sealed record Callout(TemplateText Number, Point Target);
 
     /// <summary>The picture, upright or turned a quarter to fit the page; the numbers always stand upright.</summary>
-    public Block Draw(bool isTurned)
+    public TemplateBlock Draw(bool isTurned)
     {
         var placement = Placement(isTurned);
-        var outlines = steps.Select(s => (Step: s, Outlines: s.Outlines.Select(o => o.Transform(placement)).ToImmutableArray())).ToImmutableArray();
+        var outlines = steps.Select(s => (Step: s, Outlines: s.Outlines.Select(o => o.Transform(placement)).ToImmutableArray()))
+            .ToImmutableArray();
         var face = edge.Transform(placement);
         var box = outlines.SelectMany(o => o.Outlines).Aggregate(face.Bounds, (all, one) => all.With(one.Bounds));
-        var written = steps.Select(s => (s.Number, Boxes: s.Written.Select(o => o.Transform(placement)).ToImmutableArray())).ToImmutableArray();
+        var written = steps.Select(s => (s.Number, Boxes: s.Written.Select(o => o.Transform(placement)).ToImmutableArray()))
+            .ToImmutableArray();
         var map = new RoomMap([.. outlines.SelectMany(o => o.Outlines)], [face, .. written.SelectMany(w => w.Boxes)], Square);
         var lines = ImmutableArray.CreateBuilder<TemplateLine>();
         var texts = ImmutableArray.CreateBuilder<TemplateText>();
@@ -41,7 +43,8 @@ internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<Guid
             foreach (var copy in copies)
             {
                 lines.Add(TemplateLine.Around(LineKind.Place, $"{step.Number} {step.Words}", copy));
-                if (map.RoomFor(index, Math.Max(number.Box.Width, NarrowestNumber) + 2 * Room, number.Box.Height - 1 + 2 * Room) is { } centre)
+                if (map.RoomFor(index, Math.Max(number.Box.Width, NarrowestNumber) + 2 * Room, number.Box.Height - 1
+                    + 2 * Room) is { } centre)
                 {
                     texts.Add(number.CentredAt(centre));
                     isNumbered = true;
@@ -95,9 +98,9 @@ internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<Guid
         }
     }
 
-    private static Block Boxed(Bounds box, ImmutableArray<TemplateLine> lines, ImmutableArray<TemplateText> texts)
+    private static TemplateBlock Boxed(Bounds box, ImmutableArray<TemplateLine> lines, ImmutableArray<TemplateText> texts)
     {
         var all = texts.Aggregate(box, (whole, text) => whole.With(text.Box));
-        return new Block(all.Width, all.Height, lines, texts).Shift(-all.Left, -all.Top);
+        return new TemplateBlock(all.Width, all.Height, lines, texts).Shift(-all.Left, -all.Top);
     }
 }

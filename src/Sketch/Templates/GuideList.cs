@@ -9,11 +9,11 @@ internal sealed class GuideList(TemplateLettering lettering, ImmutableArray<Guid
     private const double AfterNumber = 2.5;
 
     /// <summary>The list in as many blocks as the height asks for; a step that is broken over lines stays together.</summary>
-    public ImmutableArray<Block> Blocks(double width, double height)
+    public ImmutableArray<TemplateBlock> Blocks(double width, double height)
     {
         var most = Math.Max(1, (int)(height / TemplateLettering.LineHeight));
         var column = lettering.Width(steps.Length.ToString(CultureInfo.InvariantCulture));
-        var blocks = ImmutableArray.CreateBuilder<Block>();
+        var blocks = ImmutableArray.CreateBuilder<TemplateBlock>();
         var texts = ImmutableArray.CreateBuilder<TemplateText>();
         var lines = 0;
         foreach (var step in steps)

@@ -19,10 +19,11 @@ internal sealed partial record GuideStep(int Number, string Words, ImmutableArra
         [.. card.On(face)
             .Where(p => p.Matter is not (PieceMatter.Hole or PieceMatter.Unseen) && !p.Outline.IsEmpty)
             .GroupBy(p => CopyNumbers().Replace(p.Path, ""))
-            .Select((copies, i) => new GuideStep(i + 1, Told([.. copies]), [.. copies.Select(Placed)],
-                [.. copies.Where(c => c is { Matter: PieceMatter.Paper, Words.Ink.IsEmpty: false }).Select(c => BoxAround(c.Words!.Ink, c.Turning))]))];
+            .Select((copies, i) => new GuideStep(i + 1, Reported([.. copies]), [.. copies.Select(Placed)],
+                [.. copies.Where(c => c is { Matter: PieceMatter.Paper, Words.Ink.IsEmpty: false })
+                    .Select(c => BoxAround(c.Words!.Ink, c.Turning))]))];
 
-    private static string Told(ImmutableArray<Piece> copies)
+    private static string Reported(ImmutableArray<Piece> copies)
     {
         var first = copies[0];
         var words = first.Words is { } written && first.Kind != "word" ? $" “{written.Text.ReplaceLineEndings(" ")}”" : "";

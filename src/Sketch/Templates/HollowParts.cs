@@ -17,7 +17,9 @@ internal static class HollowParts
     // The largest rectangle is found to a few thousandths of a millimetre.
     private const double Crumb = 0.005;
 
-    /// <summary>The hidden parts, in millimetres on the piece's face as if nothing were turned; none when nothing worth the cut is hidden.</summary>
+    /// <summary>
+    /// The hidden parts, in millimetres on the piece's face as if nothing were turned; none when nothing worth the cut is hidden.
+    /// </summary>
     /// <param name="card">The card.</param>
     /// <param name="index">The layer, in the card's pieces.</param>
     /// <param name="gluing">What is left for glue on each side.</param>

@@ -3,7 +3,9 @@ using Sketch.Shapes;
 
 namespace Sketch.Templates;
 
-/// <summary>Cuts lines off at the edges of a tile, so that nothing outside is in the file, as cutting machines do not know clipping.</summary>
+/// <summary>
+/// Cuts lines off at the edges of a tile, so that nothing outside is in the file, as cutting machines do not know clipping.
+/// </summary>
 internal static class LineClipping
 {
     /// <summary>How far the chords of a curve may stray, in millimetres.</summary>

@@ -7,7 +7,7 @@ namespace Sketch.Templates;
 /// <param name="Block">The block.</param>
 /// <param name="Left">Millimetres of the finished card from the left of that area.</param>
 /// <param name="Top">Millimetres from its top.</param>
-public sealed record PlacedBlock(Block Block, double Left, double Top)
+public sealed record PlacedBlock(TemplateBlock Block, double Left, double Top)
 {
     /// <summary>Its box.</summary>
     public Bounds Box => new(Left, Top, Left + Block.Width, Top + Block.Height);
@@ -25,16 +25,16 @@ internal sealed class PageFill(double width, double height)
     // Edges that should meet may miss each other by the last digits of a division.
     private const double Crumb = 1e-6;
 
-    private static readonly Func<Block, double>[] Orders =
+    private static readonly Func<TemplateBlock, double>[] Orders =
         [b => b.Area, b => Math.Max(b.Width, b.Height), b => Math.Min(b.Width, b.Height), b => b.Width + b.Height];
 
     /// <summary>Whether a block can stand on a page by itself.</summary>
-    public bool Fits(Block block) => block.Width <= width + Crumb && block.Height <= height + Crumb;
+    public bool Fits(TemplateBlock block) => block.Width <= width + Crumb && block.Height <= height + Crumb;
 
     /// <summary>Places every item in one of its ways; each has at least one that fits a page.</summary>
     /// <param name="items">The items with the ways in which each can stand.</param>
     /// <param name="taken">How much of the first page is taken from its top.</param>
-    public ImmutableArray<ImmutableArray<PlacedBlock>> Fill(IReadOnlyList<ImmutableArray<Block>> items, double taken)
+    public ImmutableArray<ImmutableArray<PlacedBlock>> Fill(IReadOnlyList<ImmutableArray<TemplateBlock>> items, double taken)
     {
         var fitting = items.Select(ways => ways.Where(Fits).ToImmutableArray()).ToList();
         return Orders.Select(o => Fill(fitting.OrderByDescending(ways => ways.Min(o)), taken))
@@ -42,7 +42,7 @@ internal sealed class PageFill(double width, double height)
             .Select(p => p.Blocks.ToImmutableArray()).ToImmutableArray();
     }
 
-    private List<Page> Fill(IEnumerable<ImmutableArray<Block>> items, double taken)
+    private List<Page> Fill(IEnumerable<ImmutableArray<TemplateBlock>> items, double taken)
     {
         List<Page> pages = [new(new(0, taken, width + Gap, height + Gap))];
         foreach (var ways in items)
@@ -57,14 +57,16 @@ internal sealed class PageFill(double width, double height)
         return pages;
     }
 
-    /// <summary>A page with its free rectangles, which may overlap (maximal rectangles); each block takes its gap to the right and below with it.</summary>
+    /// <summary>
+    /// A page with its free rectangles, which may overlap (maximal rectangles); each block takes its gap to the right and below with it.
+    /// </summary>
     private sealed class Page(Bounds area)
     {
         private List<Bounds> _free = [area];
 
         public List<PlacedBlock> Blocks { get; } = [];
 
-        public bool Add(ImmutableArray<Block> ways)
+        public bool Add(ImmutableArray<TemplateBlock> ways)
         {
             PlacedBlock? best = null;
             var least = double.MaxValue;

@@ -20,7 +20,8 @@ internal sealed class PageFooter(TemplateLettering lettering, double width)
     // The bars lie close together, so that one ruler laid along them tells both.
     private const double BarsApart = 1.2;
 
-    private static readonly (LineKind Kind, string Word)[] Legend = [(LineKind.Cut, "cut"), (LineKind.Fold, "fold"), (LineKind.Place, "place")];
+    private static readonly (LineKind Kind, string Word)[] Legend =
+        [(LineKind.Cut, "cut"), (LineKind.Fold, "fold"), (LineKind.Place, "place")];
 
     /// <summary>Its height in millimetres of the finished card, with the room above it.</summary>
     public double Height => Above + TemplateLettering.LineHeight * (IsBeside ? 2 : 4);

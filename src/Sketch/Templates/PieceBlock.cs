@@ -3,7 +3,9 @@ using Sketch.Shapes;
 
 namespace Sketch.Templates;
 
-/// <summary>A piece with its label as it can stand on a page: upright or turned a quarter, labelled inside where there is room, else beside.</summary>
+/// <summary>
+/// A piece with its label as it can stand on a page: upright or turned a quarter, labelled inside where there is room, else beside.
+/// </summary>
 internal sealed class PieceBlock(TemplateLettering lettering)
 {
     private const double LabelSquare = 0.75;
@@ -11,26 +13,28 @@ internal sealed class PieceBlock(TemplateLettering lettering)
     private readonly PieceLabel _label = new(lettering);
 
     /// <summary>The ways in which the piece can stand; the first is upright.</summary>
-    public ImmutableArray<Block> Ways(TemplatePiece piece)
+    public ImmutableArray<TemplateBlock> Ways(TemplatePiece piece)
     {
         var forms = _label.Forms(piece);
         var bare = Bare(piece);
         var map = HasRoom(bare, forms) ? Map(piece, bare) : null;
-        return [.. Ways(bare, forms, f => map?.RoomFor(0, f.Box.Width + 2 * PieceLabel.Room, f.Box.Height + 2 * PieceLabel.Room)), .. Turned()];
+        return [.. Ways(bare, forms, f => map?.RoomFor(0, f.Box.Width + 2 * PieceLabel.Room, f.Box.Height + 2 * PieceLabel.Room)),
+            .. Turned()];
 
-        IEnumerable<Block> Turned()
+        IEnumerable<TemplateBlock> Turned()
         {
             var turn = QuarterTurn(bare.Height);
             return Ways(
                 Lines(piece, turn), forms,
-                f => map?.RoomFor(0, f.Box.Height + 2 * PieceLabel.Room, f.Box.Width + 2 * PieceLabel.Room) is { } centre ? turn.Apply(centre) : null);
+                f => map?.RoomFor(0, f.Box.Height + 2 * PieceLabel.Room, f.Box.Width + 2 * PieceLabel.Room) is { } centre
+                    ? turn.Apply(centre) : null);
         }
     }
 
     /// <summary>The lines of a piece upright, with the word for its grain.</summary>
-    public Block Bare(TemplatePiece piece) => Lines(piece, Affine.Identity);
+    public TemplateBlock Bare(TemplatePiece piece) => Lines(piece, Affine.Identity);
 
-    private static IEnumerable<Block> Ways(Block bare, ImmutableArray<TemplateText> forms, Func<TemplateText, Point?> room)
+    private static IEnumerable<TemplateBlock> Ways(TemplateBlock bare, ImmutableArray<TemplateText> forms, Func<TemplateText, Point?> room)
     {
         foreach (var form in forms)
         {
@@ -44,32 +48,33 @@ internal sealed class PieceBlock(TemplateLettering lettering)
         return forms.SelectMany(f => new[] { Below(bare, f), Right(bare, f) }).OrderBy(b => b.Area).Take(3);
     }
 
-    private static bool HasRoom(Block bare, ImmutableArray<TemplateText> forms)
+    private static bool HasRoom(TemplateBlock bare, ImmutableArray<TemplateText> forms)
     {
         var (longer, shorter) = (Math.Max(bare.Width, bare.Height), Math.Min(bare.Width, bare.Height));
         return forms.Any(f => Math.Max(f.Box.Width, f.Box.Height) < longer && Math.Min(f.Box.Width, f.Box.Height) < shorter);
     }
 
     /// <summary>Where the piece has no lines; of a base only the front half, since the arrow for the grain is in the other.</summary>
-    private static RoomMap Map(TemplatePiece piece, Block bare)
+    private static RoomMap Map(TemplatePiece piece, TemplateBlock bare)
     {
         var lines = bare.Lines.Where(l => l.Kind != LineKind.Mark).Select(l => new Outline(l.Contours));
         var area = piece.Grain is null ? piece.Outline
-            : piece.Outline.Intersect(Outline.Rectangle(new Bounds(piece.Folds[0].From.X, piece.Folds[0].From.Y, bare.Width, bare.Height).ToRect()));
+            : piece.Outline.Intersect(
+                Outline.Rectangle(new Bounds(piece.Folds[0].From.X, piece.Folds[0].From.Y, bare.Width, bare.Height).ToRect()));
         return new([area], [.. lines], LabelSquare);
     }
 
     private static Affine QuarterTurn(double height) => new(0, 1, -1, 0, height, 0);
 
-    private static Block Below(Block bare, TemplateText label) => new(
+    private static TemplateBlock Below(TemplateBlock bare, TemplateText label) => new(
         Math.Max(bare.Width, label.Box.Width), bare.Height + PieceLabel.Room + label.Box.Height, bare.Lines,
         bare.Texts.Add(label.Shift(0, bare.Height + PieceLabel.Room)));
 
-    private static Block Right(Block bare, TemplateText label) => new(
+    private static TemplateBlock Right(TemplateBlock bare, TemplateText label) => new(
         bare.Width + PieceLabel.Room + label.Box.Width, Math.Max(bare.Height, label.Box.Height), bare.Lines,
         bare.Texts.Add(label.Shift(bare.Width + PieceLabel.Room, Math.Max(0, (bare.Height - label.Box.Height) / 2))));
 
-    private Block Lines(TemplatePiece piece, Affine turn)
+    private TemplateBlock Lines(TemplatePiece piece, Affine turn)
     {
         var box = piece.Outline.Transform(turn).Bounds;
         var lines = ImmutableArray.CreateBuilder<TemplateLine>();

@@ -33,17 +33,20 @@ internal sealed class PieceLabel(TemplateLettering lettering)
     {
         var (first, second) = Sizes(piece);
         var freed = Freed(piece).Select(f => $", {f}");
-        return lettering.Set(lettering.Wrap($"{piece.Name}, {tile}, {piece.Material}, {first} ({second}), {piece.CutCount}{string.Concat(freed)}", width));
+        return lettering.Set(lettering.Wrap(
+            $"{piece.Name}, {tile}, {piece.Material}, {first} ({second}), {piece.CutCount}{string.Concat(freed)}", width));
     }
 
     private static IEnumerable<string> Freed(TemplatePiece piece) => piece.Freed.GroupBy(f => f.Words(piece.IsMetric))
-        .Select(g => g.Count() == 1 ? $"middle frees {g.Key}" : string.Create(CultureInfo.InvariantCulture, $"middle frees {g.Count()} of {g.Key}"));
+        .Select(g => g.Count() == 1
+        ? $"middle frees {g.Key}" : string.Create(CultureInfo.InvariantCulture, $"middle frees {g.Count()} of {g.Key}"));
 
     /// <summary>A size in both units, that of the file first.</summary>
     public static (string First, string Second) Sizes(TemplatePiece piece)
     {
         return (In(piece.IsMetric), In(!piece.IsMetric));
 
-        string In(bool metric) => piece.IsReadyMade ? new LengthFormat(metric).AboutReadyMade(piece.Cut) : new LengthFormat(metric).About(piece.Cut);
+        string In(bool metric) =>
+            piece.IsReadyMade ? new LengthFormat(metric).AboutReadyMade(piece.Cut) : new LengthFormat(metric).About(piece.Cut);
     }
 }

@@ -15,7 +15,7 @@ internal sealed class PieceSheets(double width, double height, TemplateLettering
     /// <param name="title">What they are for.</param>
     /// <param name="notes">Goes to the top of the first page.</param>
     /// <param name="findings">Takes what is too large.</param>
-    public IEnumerable<TemplateSheet> Of(ImmutableArray<TemplatePiece> pieces, string title, Block notes, FindingBag findings)
+    public IEnumerable<TemplateSheet> Of(ImmutableArray<TemplatePiece> pieces, string title, TemplateBlock notes, FindingBag findings)
     {
         var items = pieces.SelectMany(p => Items(p, findings)).ToList();
         var pages = _fill.Fill(items, notes.Height + PageFill.Gap);
@@ -23,10 +23,11 @@ internal sealed class PieceSheets(double width, double height, TemplateLettering
             $"Templates for {title}", i == 0 ? blocks.Insert(0, new(notes, 0, 0)) : blocks));
     }
 
-    private List<ImmutableArray<Block>> Items(TemplatePiece piece, FindingBag findings)
+    private List<ImmutableArray<TemplateBlock>> Items(TemplatePiece piece, FindingBag findings)
     {
         var bare = _block.Bare(piece);
-        var isSmallEnough = Math.Max(bare.Width, bare.Height) <= Math.Max(width, height) && Math.Min(bare.Width, bare.Height) <= Math.Min(width, height);
+        var isSmallEnough = Math.Max(bare.Width, bare.Height) <= Math.Max(width, height)
+            && Math.Min(bare.Width, bare.Height) <= Math.Min(width, height);
         if (isSmallEnough && _block.Ways(piece) is var ways && ways.Any(_fill.Fits))
         {
             return [ways];
@@ -37,14 +38,16 @@ internal sealed class PieceSheets(double width, double height, TemplateLettering
         if (Tiles.Of(bare, width, height - labelHeight) is not { } tiles)
         {
             var (first, second) = PieceLabel.Sizes(piece);
-            findings.Add(FindingCatalogue.TooLargeForTemplates, piece.Place, $"{piece.Name} is {first} ({second}): that would be more than ten pages in a row to join.", "Make it smaller, or cut it with a ruler by the sizes that \"sizes\" lists.");
+            findings.Add(FindingCatalogue.TooLargeForTemplates, piece.Place,
+                $"{piece.Name} is {first} ({second}): that would be more than ten pages in a row to join.",
+                    "Make it smaller, or cut it with a ruler by the sizes that \"sizes\" lists.");
             return [];
         }
 
         return [.. tiles.Select(t => Labelled(t, piece))];
     }
 
-    private ImmutableArray<Block> Labelled(Tiles.Tile tile, TemplatePiece piece)
+    private ImmutableArray<TemplateBlock> Labelled(Tiles.Tile tile, TemplatePiece piece)
     {
         var label = _label.OfTile(piece, tile.Words, Math.Max(tile.Block.Width, width / 2));
         var block = tile.Block;

@@ -7,7 +7,9 @@ using Sketch.Units;
 
 namespace Sketch.Templates;
 
-/// <summary>For each face a page that shows in full size where every piece goes, numbered in the order of assembly, with a list of the numbers.</summary>
+/// <summary>
+/// For each face a page that shows in full size where every piece goes, numbered in the order of assembly, with a list of the numbers.
+/// </summary>
 internal sealed class PlacementGuide(double width, double height, TemplateLettering lettering)
 {
     private const double Gap = 4;
@@ -36,9 +38,11 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
         }
     }
 
-    private IEnumerable<TemplateSheet> Of(LaidOutCard card, Face face, ImmutableArray<GuideStep> steps, bool isMirrored, FindingBag findings)
+    private IEnumerable<TemplateSheet> Of(
+        LaidOutCard card, Face face, ImmutableArray<GuideStep> steps, bool isMirrored, FindingBag findings)
     {
-        var title = $"{card.Title}, {face.Name.Replace('-', ' ')}: where each piece goes{(isMirrored ? ", mirrored to trace from the back" : "")}";
+        var title = $"{card.Title}, {face.Name.Replace('-', ' ')}: where each piece "
+            + $"goes{(isMirrored ? ", mirrored to trace from the back" : "")}";
         var heading = lettering.Set([.. lettering.Wrap(title, width)]);
         var below = heading.Box.Height + Gap;
         var room = height - below;
@@ -51,7 +55,8 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
 
         if (!IsWithin(picture, room))
         {
-            return Tiled(picture, title, face, findings) is { } pages ? [.. pages, .. ListPages(title, heading, new(lettering, steps))] : [];
+            return Tiled(picture, title, face, findings) is { } pages
+                ? [.. pages, .. ListPages(title, heading, new(lettering, steps))] : [];
         }
 
         PlacedBlock[] shown = [new(new(heading.Box.Width, heading.Box.Height, [], [heading]), 0, 0), new(picture, 0, below)];
@@ -66,19 +71,23 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
             : [new(title, [.. shown]), .. ListPages(title, heading, list)];
     }
 
-    private IEnumerable<TemplateSheet>? Tiled(Block picture, string title, Face face, FindingBag findings)
+    private IEnumerable<TemplateSheet>? Tiled(TemplateBlock picture, string title, Face face, FindingBag findings)
     {
         var words = 2 * TemplateLettering.LineHeight + Gap;
         if (Tiles.Of(picture, width, height - words) is not { } tiles)
         {
-            findings.Add(FindingCatalogue.TooLargeForTemplates, face.Location, $"The {face.Name.Replace('-', ' ')} is {PieceTitle.Size(face.Size, UnitSystem.Inches)} ({PieceTitle.Size(face.Size, UnitSystem.Millimetres)}): that would be more than ten pages in a row to join.", "Make the card smaller.");
+            findings.Add(FindingCatalogue.TooLargeForTemplates, face.Location,
+                $"The {face.Name.Replace('-', ' ')} is {PieceTitle.Size(face.Size, UnitSystem.Inches)} "
+                    + $"({PieceTitle.Size(face.Size, UnitSystem.Millimetres)}): that would be more than ten pages in a row to join.",
+                        "Make the card smaller.");
             return null;
         }
 
         return tiles.Select(tile =>
         {
             var label = lettering.Set([.. lettering.Wrap($"{title}; {tile.Words}", width)]);
-            return new TemplateSheet(title, [new(tile.Block, 0, 0), new(new(label.Box.Width, label.Box.Height, [], [label]), 0, tile.Block.Height + Gap)]);
+            return new TemplateSheet(
+                title, [new(tile.Block, 0, 0), new(new(label.Box.Width, label.Box.Height, [], [label]), 0, tile.Block.Height + Gap)]);
         });
     }
 
@@ -89,7 +98,7 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
             b => new TemplateSheet(title, [new(new(heading.Box.Width, heading.Box.Height, [], [heading]), 0, 0), new(b, 0, below)]));
     }
 
-    private bool IsWithin(Block block, double room) => block.Width <= width && block.Height <= room;
+    private bool IsWithin(TemplateBlock block, double room) => block.Width <= width && block.Height <= room;
 
     private static Outline EdgeOf(LaidOutCard card, Face face) => face.Kind == FaceKind.Front
         ? card.Base.Outline

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Sketch.Syntax;
 using Sketch.Units;
 
 namespace Sketch.Templates;
@@ -28,7 +29,7 @@ public readonly record struct PrinterScale(double Value)
     {
         if (!double.TryParse(written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value))
         {
-            problem = $"\"{written}\" is no scale: write a number near 1, such as 0.985 for a printer that prints 100 mm as 98.5 mm.";
+            problem = $"\"{written}\" is not a scale: write a number near 1, such as 0.985 for a printer that prints 100 mm as 98.5 mm.";
             return null;
         }
 
@@ -36,11 +37,13 @@ public readonly record struct PrinterScale(double Value)
     }
 
     /// <summary>The scale of a printer that prints the 4 in bar as long as measured.</summary>
-    /// <param name="written">The measured length as written, in inches unless it names another unit, such as <c>3 15/16</c> or <c>100 mm</c>.</param>
+    /// <param name="written">The measured length as written, in inches unless it names another unit, such as <c>3 15/16</c> or <c>100
+    /// mm</c>.</param>
     /// <param name="problem">What is wrong with it and what to write, in sentences; empty when it can be used.</param>
     public static PrinterScale? Measured(string written, out string problem)
     {
-        if (WrittenLength.Read(written, "write what your ruler says of the 4 in bar, such as \"3 15/16 in\" or \"100 mm\".", out problem) is not { } length)
+        if (WrittenLength.Read(written, "write the measured length of the 4 in bar, such as \"3 15/16 in\" or \"100 mm\".",
+            out problem) is not { } length)
         {
             return null;
         }
@@ -54,7 +57,8 @@ public readonly record struct PrinterScale(double Value)
             ? ""
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"\"{written}\" makes a scale of {value:0.###}: from {Smallest} to {Largest} can be put right. Print at 100 %, without fitting to the page, and measure again.");
+                $"\"{written}\" makes a scale of {value:0.###}: from {Smallest} to {Largest} can be corrected. Print at 100 %, without "
+                    + $"fitting to the page, and measure again.");
         return problem.Length == 0 ? new(value) : null;
     }
 }

@@ -77,7 +77,9 @@ internal sealed class RoomMap
         int Sum(int x, int y) => sums[y + high, x + wide] - sums[y, x + wide] - sums[y + high, x] + sums[y, x];
     }
 
-    /// <summary>A point where the piece is seen, at the height of its middle if that can be, well to one side; null when it is hidden.</summary>
+    /// <summary>
+    /// A point where the piece is seen, at the height of its middle if that can be, well to one side; null when it is hidden.
+    /// </summary>
     public Point? Seen(int piece)
     {
         var (left, top, right, bottom) = Squares(_pieces[piece].Bounds);

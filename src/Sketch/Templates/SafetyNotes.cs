@@ -8,11 +8,12 @@ namespace Sketch.Templates;
 internal static class SafetyNotes
 {
     /// <summary>The notes as a block as wide as the page allows.</summary>
-    public static Block Of(string title, TemplateOptions options, TemplateLettering lettering, double width)
+    public static TemplateBlock Of(string title, TemplateOptions options, TemplateLettering lettering, double width)
     {
         var scale = options.Scale == PrinterScale.True
-            ? "If they are off, make the templates again with --measured and what your ruler says of the 4 in bar."
-            : string.Create(CultureInfo.InvariantCulture, $"The drawing is corrected for a printer that prints at {options.Scale.Value * 100:0.##} % of true size.");
+            ? "If they are off, make the templates again with --measured and the measured length of the 4 in bar."
+            : string.Create(CultureInfo.InvariantCulture,
+                $"The drawing is corrected for a printer that prints at {options.Scale.Value * 100:0.##} % of true size.");
         ImmutableArray<string> notes =
         [
             $"{title}: full-size templates",

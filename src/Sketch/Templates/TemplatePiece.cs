@@ -11,10 +11,12 @@ namespace Sketch.Templates;
 /// <param name="Count">How many to cut for one card of each file.</param>
 /// <param name="Outline">What to cut, in millimetres from the top left of that box; windows, notches and holes included.</param>
 /// <param name="Folds">Where to score and fold, each from one end to the other.</param>
-/// <param name="Grain">The middle of an arrow along the grain of the paper, and half its length downwards or to the right; null for none.</param>
+/// <param name="Grain">The middle of an arrow along the grain of the paper, and half its length downwards or to the right; null for
+/// none.</param>
 /// <param name="Freed">What inner cuts free that nobody sees.</param>
 /// <param name="IsMetric">Whether its file is in millimetres or centimetres.</param>
-/// <param name="Place">Where its outline lies on its face or flat base, so that several pieces of one card can be told apart in messages.</param>
+/// <param name="Place">Where its outline lies on its face or flat base, so that several pieces of one card can be told apart in
+/// messages.</param>
 public sealed record TemplatePiece(
     ImmutableArray<string> Names,
     string Material,
@@ -53,7 +55,8 @@ public sealed record FreedPart(Outline Outline, Bounds Reusable)
         new(Outline.Transform(Affine.Shift(x, y)), new(Reusable.Left + x, Reusable.Top + y, Reusable.Right + x, Reusable.Bottom + y));
 
     /// <summary>Width and height of the rectangle, cut off to whole thousandths of a millimetre.</summary>
-    public Size Size => new(Down(Reusable.Width, Length.NanometresPerMillimetre / 1000), Down(Reusable.Height, Length.NanometresPerMillimetre / 1000));
+    public Size Size => new(Down(Reusable.Width, Length.NanometresPerMillimetre / 1000),
+        Down(Reusable.Height, Length.NanometresPerMillimetre / 1000));
 
     /// <summary>The size for people, cut off to whole sixteenths of an inch or millimetres, so that it can be cut from the part.</summary>
     public string Words(bool isMetric)

@@ -48,19 +48,22 @@ internal static partial class TemplatePieces
     {
         var isMetric = card.Units != UnitSystem.Inches;
         yield return new(
-            ["base" + suffix], Material(card.Base.Paint), card.Base.Flat, 1, FlatBase.Outline(card.Base), FlatBase.Folds(card.Base),
-            FlatBase.Grain(card.Base), [], isMetric, card.Base.Location);
+            ["base" + suffix], Material(card.Base.Paint), card.Base.Flat, 1, FlatBaseTemplate.Outline(card.Base),
+                FlatBaseTemplate.Folds(card.Base),
+            FlatBaseTemplate.Grain(card.Base), [], isMetric, card.Base.Location);
         for (var i = 0; i < card.Pieces.Length; i++)
         {
             var piece = card.Pieces[i];
-            if (piece.Cut is not { } size || CutOutline.Of(piece) is not { IsEmpty: false } outline || !(outline.Bounds is { Width: > 0, Height: > 0 }))
+            if (piece.Cut is not { } size || CutOutline.Of(piece) is not { IsEmpty: false } outline
+                || !(outline.Bounds is { Width: > 0, Height: > 0 }))
             {
                 continue;
             }
 
             var box = outline.Bounds;
             var toOrigin = Affine.Shift(-box.Left, -box.Top);
-            ImmutableArray<FreedPart> freed = gluing is { } margin ? [.. HollowParts.Of(card, i, margin).Select(f => f.Shift(-box.Left, -box.Top))] : [];
+            ImmutableArray<FreedPart> freed = gluing is { } margin
+                ? [.. HollowParts.Of(card, i, margin).Select(f => f.Shift(-box.Left, -box.Top))] : [];
             yield return new(
                 [NameOf(piece) + suffix],
                 Material(piece.Paint),
@@ -87,7 +90,9 @@ internal static partial class TemplatePieces
 
     private static string Side(Paint paint) => paint.Side == PaperSide.Front ? "front" : "back";
 
-    /// <summary>Equal parts of a length may differ by a nanometre; no mark of an inch or metric ruler lies near where this rounds up.</summary>
+    /// <summary>
+    /// Equal parts of a length may differ by a nanometre; no mark of an inch or metric ruler lies near where this rounds up.
+    /// </summary>
     private static string Likeness(TemplatePiece piece)
     {
         var text = new StringBuilder(piece.Material);

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Shapes;
-using Sketch.Surroundings;
+using Sketch.World;
 
 namespace Sketch.Templates;
 
@@ -19,8 +19,8 @@ public sealed record TemplateText(string Words, Outline Letters, Bounds Box)
 }
 
 /// <summary>Sets words for templates, all of one size, which people of seventy can read: 12 points.</summary>
-/// <param name="surroundings">Shapes the words in the tool's own font.</param>
-public sealed class TemplateLettering(ISurroundings surroundings)
+/// <param name="world">Shapes the words in the tool's own font.</param>
+public sealed class TemplateLettering(IWorld world)
 {
     /// <summary>Millimetres in a point, 1/72 in.</summary>
     public const double Point = 25.4 / 72;
@@ -102,7 +102,8 @@ public sealed class TemplateLettering(ISurroundings surroundings)
     {
         if (!_shaped.TryGetValue(word, out var shaped))
         {
-            var letters = surroundings.ShapeWords(word, null, "", out _)?.Outline.Transform(Affine.Scale(CapitalHeight, CapitalHeight)) ?? Outline.Empty;
+            var letters = world.ShapeWords(word, null, "", out _)?.Outline.Transform(Affine.Scale(CapitalHeight, CapitalHeight))
+                ?? Outline.Empty;
             shaped = _shaped[word] = (letters, letters.Bounds.Right);
         }
 

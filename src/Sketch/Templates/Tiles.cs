@@ -21,13 +21,13 @@ internal static class Tiles
     /// <summary>A part of the whole with its place in the grid of tiles, counted from 1.</summary>
     /// <param name="Block">What is in it.</param>
     /// <param name="Words">Which it is and what it joins.</param>
-    internal sealed record Tile(Block Block, string Words);
+    internal sealed record Tile(TemplateBlock Block, string Words);
 
     /// <summary>The tiles of a block, rows from the top; null when there would be too many.</summary>
     /// <param name="whole">The block.</param>
     /// <param name="width">Most that a tile may be wide.</param>
     /// <param name="height">Most that a tile may be high.</param>
-    public static ImmutableArray<Tile>? Of(Block whole, double width, double height)
+    public static ImmutableArray<Tile>? Of(TemplateBlock whole, double width, double height)
     {
         var (across, down) = (Count(whole.Width, width), Count(whole.Height, height));
         if (across > MostInARow || down > MostInARow)
@@ -45,8 +45,9 @@ internal static class Tiles
                 var (left, top) = (column * (tileWidth - Overlap), row * (tileHeight - Overlap));
                 var box = new Bounds(left, top, left + tileWidth, top + tileHeight);
                 ImmutableArray<TemplateLine> lines =
-                    [.. whole.Lines.Select(l => LineClipping.Clip(l, box)).OfType<TemplateLine>(), .. crosses.Where(c => box.Covers(c.Bounds))];
-                var part = new Block(tileWidth, tileHeight, lines, [.. whole.Texts.Where(t => box.Covers(t.Box))]);
+                    [.. whole.Lines.Select(l => LineClipping.Clip(l, box))
+                        .OfType<TemplateLine>(), .. crosses.Where(c => box.Covers(c.Bounds))];
+                var part = new TemplateBlock(tileWidth, tileHeight, lines, [.. whole.Texts.Where(t => box.Covers(t.Box))]);
                 tiles.Add(new(part.Shift(-left, -top), Words(row, column, across, down)));
             }
         }
@@ -54,7 +55,8 @@ internal static class Tiles
         return tiles.ToImmutable();
     }
 
-    private static int Count(double length, double most) => (int)Math.Min(MostInARow + 1, Math.Max(1, Math.Ceiling((length - Overlap) / (most - Overlap) - 1e-9)));
+    private static int Count(double length, double most) =>
+        (int)Math.Min(MostInARow + 1, Math.Max(1, Math.Ceiling((length - Overlap) / (most - Overlap) - 1e-9)));
 
     private static double Share(double length, int count) => (length + (count - 1) * Overlap) / count;
 
@@ -77,7 +79,7 @@ internal static class Tiles
     }
 
     /// <summary>Two crosses along each stretch of an overlap.</summary>
-    private static IEnumerable<TemplateLine> Crosses(Block whole, int across, int down, double tileWidth, double tileHeight)
+    private static IEnumerable<TemplateLine> Crosses(TemplateBlock whole, int across, int down, double tileWidth, double tileHeight)
     {
         var (stepX, stepY) = (tileWidth - Overlap, tileHeight - Overlap);
         for (var column = 1; column < across; column++)

@@ -8,5 +8,6 @@ public static class Counted
     /// <summary>The count with its noun, in the plural unless there is one.</summary>
     /// <param name="count">How many.</param>
     /// <param name="noun">What one is called; its plural takes an s.</param>
-    public static string Of(long count, string noun) => string.Create(CultureInfo.InvariantCulture, $"{count} {noun}{(count == 1 ? "" : "s")}");
+    public static string Of(long count, string noun) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {noun}{(count == 1 ? "" : "s")}");
 }

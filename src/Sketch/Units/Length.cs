@@ -2,7 +2,8 @@ namespace Sketch.Units;
 
 /// <summary>
 /// An exact length in whole nanometres. One inch is 25,400,000 nm, so every 1/64 in and every metric size is a whole number.
-/// Arithmetic is checked: the reader of files and the layout keep every value within <see cref="Limit"/>, so an overflow is a programming error.
+/// Arithmetic is checked: the reader of files and the layout keep every value within <see cref="Limit"/>, so an overflow is a programming
+/// error.
 /// </summary>
 /// <param name="Nanometres">The length in nanometres; negative for a distance to the left or up.</param>
 public readonly record struct Length(long Nanometres) : IComparable<Length>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Sketch.Colours;
 using Sketch.Panels;
 using Sketch.Papers;
-using Sketch.Shelf;
+using Sketch.Stashes;
 
 namespace Sketch.Variants;
 

@@ -2,16 +2,17 @@ using System.Globalization;
 using Sketch.Drawing;
 using Sketch.Panels;
 using Sketch.Shapes;
-using Sketch.Shelf;
-using Sketch.Surroundings;
+using Sketch.Stashes;
 using Sketch.Text;
 using Sketch.Units;
+using Sketch.World;
 
 namespace Sketch.Variants;
 
 /// <summary>
 /// Small pictures of variants in rows, each with its number and papers beneath. It is made strip by strip, a heading and then the rows, so
-/// that a long sheet is never held whole. Lengths in it are millimetres; the sheet is as wide as a page (8 1/2 in, or 210 mm for a metric card).
+/// that a long sheet is never held whole. Lengths in it are millimetres; the sheet is as wide as a page (8 1/2 in, or 210 mm for a metric
+/// card).
 /// </summary>
 public sealed class ContactSheet
 {
@@ -30,7 +31,7 @@ public sealed class ContactSheet
     private readonly RoleFilling _filling;
     private readonly VariantList _variants;
     private readonly FaceKind _face;
-    private readonly ISurroundings _surroundings;
+    private readonly IWorld _world;
     private readonly double _scale;
     private readonly double _tileWidth;
     private readonly double _pictureHeight;
@@ -40,10 +41,10 @@ public sealed class ContactSheet
     /// <param name="face">The face to show, which the card must have.</param>
     /// <param name="stash">The shelf.</param>
     /// <param name="variants">The variants, at least one.</param>
-    /// <param name="surroundings">Shapes the words.</param>
-    public ContactSheet(LaidOutCard card, FaceKind face, Stash stash, VariantList variants, ISurroundings surroundings)
+    /// <param name="world">Shapes the words.</param>
+    public ContactSheet(LaidOutCard card, FaceKind face, Stash stash, VariantList variants, IWorld world)
     {
-        (_card, _face, _filling, _variants, _surroundings) = (card, face, new(stash, []), variants, surroundings);
+        (_card, _face, _filling, _variants, _world) = (card, face, new(stash, []), variants, world);
         var size = CardDrawing.SizeOf(card, face);
         var (width, height) = (size.Width.Millimetres, size.Height.Millimetres);
         Columns = width > height ? 3 : 4;
@@ -77,14 +78,16 @@ public sealed class ContactSheet
 
     /// <summary>How many variants there are, and why not more.</summary>
     public string Count => string.Create(CultureInfo.InvariantCulture,
-        $"{_variants.Best.Length} of {Counted.Of(_variants.Found, "way")} to fill its roles, the most different first.{(_variants.Lacking > 0 ? $" {_variants.Lacking} more lack paper for even one card." : "")}");
+        $"{_variants.Best.Length} of {Counted.Of(_variants.Found, "way")} to fill its roles, the most different "
+            + $"first.{(_variants.Lacking > 0 ? $" {_variants.Lacking} more lack paper for even one card." : "")}");
 
     /// <summary>The start of a drawing of strips, to be closed by <see cref="End"/>.</summary>
     /// <param name="height">Its height in millimetres.</param>
     public string Start(double height)
     {
         var size = new Size(Length.NearestMillimetres(Width), Length.NearestMillimetres(height));
-        var paper = new SvgWriter(indent: 1).Open("rect").Attribute("width", Width).Attribute("height", height).Attribute("fill", "#ffffff").Close();
+        var paper = new SvgWriter(indent: 1).Open("rect").Attribute("width", Width).Attribute("height", height).Attribute("fill", "#ffffff")
+            .Close();
         return SvgWriter.Sheet(size, _card.Units == UnitSystem.Inches, Title).Insert(paper).ToString().TrimEnd('\n');
     }
 
@@ -127,8 +130,10 @@ public sealed class ContactSheet
         var card = Painted(variant);
         var size = CardDrawing.SizeOf(card, _face);
         var (width, height) = (size.Width.Millimetres, size.Height.Millimetres);
-        svg.Open("g").Attribute("id", name).Transform(Affine.Shift(left, top)).Title(string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {variant.Id}"));
-        svg.Open("clipPath").Attribute("id", name + "-edge").Open("rect").Attribute("width", width).Attribute("height", height).Close().Close();
+        svg.Open("g").Attribute("id", name).Transform(Affine.Shift(left, top))
+            .Title(string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {variant.Id}"));
+        svg.Open("clipPath").Attribute("id", name + "-edge").Open("rect").Attribute("width", width).Attribute("height", height).Close()
+            .Close();
         svg.Open("g").Transform(new(_scale, 0, 0, _scale, 0, 0)).Open("g").Attribute("clip-path", $"url(#{name}-edge)")
             .Insert(CardDrawing.Part(card, _face, dotsPerInch * _scale, new(name + "-"), [])).Close().Close();
         svg.Open("rect").Attribute("width", width * _scale).Attribute("height", height * _scale)
@@ -148,7 +153,7 @@ public sealed class ContactSheet
     /// <summary>Words with their baseline at a height, made smaller where they are wider than there is room.</summary>
     private void Words(SvgWriter svg, string words, double left, double baseline, double capHeight, string colour, double room)
     {
-        if (_surroundings.ShapeWords(words, null, "", out _) is { Outline.IsEmpty: false } shaped)
+        if (_world.ShapeWords(words, null, "", out _) is { Outline.IsEmpty: false } shaped)
         {
             var scale = Math.Min(capHeight, room / Math.Max(shaped.Outline.Bounds.Right, 1e-6));
             svg.Open("path").Attribute("fill", colour)

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using Sketch.Panels;
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Sketch.Text;
 
 namespace Sketch.Variants;
 
-/// <summary>A card's roles filled with papers of a shelf.</summary>
+/// <summary>A card's roles filled with papers of a stash.</summary>
 /// <param name="Choices">What fills which role, in the order of the card's roles.</param>
 /// <param name="Score">How well neighbouring layers and words stand out, from 0 to 1.</param>
 public sealed record PaperVariant(ImmutableArray<PaperChoice> Choices, double Score)
@@ -16,8 +16,8 @@ public sealed record PaperVariant(ImmutableArray<PaperChoice> Choices, double Sc
 
 /// <summary>Which variants are wanted.</summary>
 /// <param name="Roles">The roles to vary; none for all that are cut from paper.</param>
-/// <param name="Papers">Papers, or sides of them such as <c>gulls/back</c>; none for the whole shelf.</param>
-/// <param name="Limit">The most variants.</param>
+/// <param name="Papers">Papers, or sides of them such as <c>gulls/back</c>; none for the whole stash.</param>
+/// <param name="Limit">The maximum number of variants.</param>
 public sealed record VariantWish(ImmutableArray<string> Roles, ImmutableArray<string> Papers, int Limit);
 
 /// <summary>The variants found.</summary>
@@ -30,5 +30,5 @@ public sealed record VariantList(ImmutableArray<PaperVariant> Best, int Found, i
     public string WhyNone(LaidOutCard card) =>
         Lacking > 0 ? $"the papers are not enough for even one card in any of {Counted.Of(Lacking, "variant")}."
         : card.Roles.IsEmpty ? "the card declares no roles; write role sky: gulls above the faces and of sky on a piece."
-        : "none of the papers stands out from what lies next to it; name other roles or papers.";
+        : "none of the papers contrasts with its neighbours; name other roles or papers.";
 }

@@ -12,7 +12,8 @@ public static class Repainting
     /// <param name="paints">What fills the roles; each names its role.</param>
     public static LaidOutCard With(LaidOutCard card, IEnumerable<Paint> paints)
     {
-        var filled = paints.ToDictionary(p => p.Role ?? throw new ArgumentException("A paint that fills no role."), StringComparer.OrdinalIgnoreCase);
+        var filled = paints.ToDictionary(
+            p => p.Role ?? throw new ArgumentException("A paint that fills no role."), StringComparer.OrdinalIgnoreCase);
         var roles = card.Roles.Select(r => r.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
         return card with
         {
@@ -22,7 +23,8 @@ public static class Repainting
             Roles = [.. card.Roles.Select(r => r with { Paint = Filled(r.Paint) })],
         };
 
-        Paint Filled(Paint paint) => paint.Role is { } role && roles.Contains(role) && filled.TryGetValue(role, out var other) ? other : paint;
+        Paint Filled(Paint paint) =>
+            paint.Role is { } role && roles.Contains(role) && filled.TryGetValue(role, out var other) ? other : paint;
 
         Piece Repaint(Piece piece)
         {

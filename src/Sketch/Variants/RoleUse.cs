@@ -8,7 +8,8 @@ namespace Sketch.Variants;
 /// <param name="Cuts">What is cut for one card from the paper that fills it.</param>
 /// <param name="IsInk">Whether something is written with it, so that it must be one colour.</param>
 /// <param name="IsBase">Whether the base is folded from it, so that it must be cardstock.</param>
-/// <param name="Weight">How much it decides the look of the card: the side in millimetres of a square as large as its largest piece, for a small piece is seen too. Of mats only the edges show.</param>
+/// <param name="Weight">How much it decides the look of the card: the side in millimetres of a square as large as its largest piece, for a
+/// small piece is seen too. Of mats only the edges show.</param>
 internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk, bool IsBase, double Weight)
 {
     /// <summary>Kinds of piece that come from a roll or are stuck on, though a role may give their colour.</summary>
@@ -25,13 +26,16 @@ internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk
         var isBase = Fills(card.Base.Paint);
         var cuts = card.Pieces.Where(p => Fills(p.Paint) && !FromARoll.Contains(p.Kind)).Select(p => p.Cut).OfType<Size>().ToList();
         var weight = card.Pieces.Where(p => Fills(p.Paint) && p.Cut is not null)
-            .Select(p => p.Kind == "mat" ? MatWeight : Math.Sqrt(p.Box.Width.Millimetres * p.Box.Height.Millimetres)).DefaultIfEmpty(MatWeight).Max();
+            .Select(p => p.Kind == "mat" ? MatWeight : Math.Sqrt(p.Box.Width.Millimetres * p.Box.Height.Millimetres))
+            .DefaultIfEmpty(MatWeight).Max();
         if (isBase)
         {
             cuts.Add(card.Base.Flat);
         }
 
-        return new(role, cuts, card.Pieces.Any(p => (p.Matter == PieceMatter.Ink && Fills(p.Paint)) || (p.Words is { } w && Fills(w.InkPaint) && p.Kind != "word")), isBase, weight);
+        return new(role, cuts, card.Pieces.Any(
+            p => (p.Matter == PieceMatter.Ink && Fills(p.Paint)) || (p.Words is { } w && Fills(w.InkPaint) && p.Kind != "word")), isBase,
+                weight);
 
         bool Fills(Paint paint) => role.Equals(paint.Role, StringComparison.OrdinalIgnoreCase);
     }

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using Sketch.Panels;
-using Sketch.Shelf;
+using Sketch.Stashes;
 
 namespace Sketch.Variants;
 
-/// <summary>Finds the papers of a shelf that go together in a card.</summary>
+/// <summary>Finds the papers of a stash that go together in a card.</summary>
 public sealed class VariantSearch
 {
     /// <summary>The most roles that are varied at once; those that the card declares later keep their papers.</summary>
@@ -27,7 +27,8 @@ public sealed class VariantSearch
     private int _found;
     private int _lacking;
 
-    private VariantSearch(Stash stash, ImmutableArray<RoleUse> uses, ImmutableArray<ImmutableArray<Candidate>> candidates, Neighbours neighbours)
+    private VariantSearch(Stash stash, ImmutableArray<RoleUse> uses, ImmutableArray<ImmutableArray<Candidate>> candidates,
+        Neighbours neighbours)
     {
         _stash = stash;
         _uses = uses;
@@ -140,7 +141,8 @@ public sealed class VariantSearch
 
             if (!_enough.TryGetValue((paper, roles), out var isEnough))
             {
-                isEnough = _enough[(paper, roles)] = OneCard.IsEnough(_stash, paper, [.. _uses.Where((_, i) => (roles & (1 << i)) != 0).SelectMany(u => u.Cuts)]);
+                isEnough = _enough[(paper, roles)] =
+                    OneCard.IsEnough(_stash, paper, [.. _uses.Where((_, i) => (roles & (1 << i)) != 0).SelectMany(u => u.Cuts)]);
             }
 
             if (!isEnough)
@@ -173,7 +175,8 @@ public sealed class VariantSearch
             }
 
             var (score, chosen) = pool[next];
-            best.Add(new([.. chosen.Select((c, role) => new PaperChoice(_uses[role].Role, _candidates[role][c].Paper.Name, _candidates[role][c].Side))], score));
+            best.Add(new([.. chosen.Select(
+                (c, role) => new PaperChoice(_uses[role].Role, _candidates[role][c].Paper.Name, _candidates[role][c].Side))], score));
             for (var i = 0; i < pool.Count; i++)
             {
                 unlike[i] = Math.Min(unlike[i], Unlike(pool[i].Chosen, chosen));

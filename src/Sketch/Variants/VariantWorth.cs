@@ -12,7 +12,8 @@ internal sealed class VariantWorth
     // Two roles in one paper are possible, but show less of the shelf.
     private const double CostOfRepeats = 0.2;
 
-    // Patterned papers are bought for the large piece; one colour there is possible, but rarely what is wanted (our own choice, by looking).
+    // Patterned papers are bought for the large piece; one colour there is possible, but rarely what is wanted (our own choice, by
+    // looking).
     private const double CostOfPlain = 0.25;
 
     private readonly int _largest;
@@ -33,7 +34,8 @@ internal sealed class VariantWorth
         _words = [.. neighbours.Words.Select(w =>
             Pair.Of(w.Ink.Role, w.Paper.Role, LooksOf(w.Ink), LooksOf(w.Paper), Legibility.OfWords))];
 
-        ImmutableArray<PaperLook> LooksOf(Surface surface) => surface.Role < 0 ? [surface.Fixed.Look] : [.. candidates[surface.Role].Select(c => c.Look)];
+        ImmutableArray<PaperLook> LooksOf(Surface surface) =>
+            surface.Role < 0 ? [surface.Fixed.Look] : [.. candidates[surface.Role].Select(c => c.Look)];
     }
 
     /// <summary>0 when a layer vanishes; else half the worst and half the mean of the layers, less what the words lack.</summary>
@@ -60,12 +62,14 @@ internal sealed class VariantWorth
         }
 
         var mean = _layers.IsEmpty ? 1 : sum / _layers.Length;
-        return (worst + mean) / 2 * words * words * (1 - CostOfRepeats * (chosen.Length - different) / chosen.Length) * (_isPrinted[chosen[_largest]] ? 1 : 1 - CostOfPlain);
+        return (worst + mean) / 2 * words * words * (1 - CostOfRepeats * (chosen.Length - different) / chosen.Length) * (_isPrinted[
+            chosen[_largest]] ? 1 : 1 - CostOfPlain);
     }
 
     private sealed record Pair(int Upper, int Lower, double[,] Worth)
     {
-        public static Pair Of(int upper, int lower, ImmutableArray<PaperLook> uppers, ImmutableArray<PaperLook> lowers, Func<PaperLook, PaperLook, double> judge)
+        public static Pair Of(int upper, int lower, ImmutableArray<PaperLook> uppers, ImmutableArray<PaperLook> lowers, Func<PaperLook,
+            PaperLook, double> judge)
         {
             var worth = new double[uppers.Length, lowers.Length];
             for (var u = 0; u < uppers.Length; u++)

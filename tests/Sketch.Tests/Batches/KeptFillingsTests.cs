@@ -1,6 +1,7 @@
 using Sketch.Batches;
+using Sketch.Edits;
 using Sketch.Panels;
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Sketch.Tests.Project;
 using Sketch.Text;
 using Xunit;
@@ -15,18 +16,22 @@ public class KeptFillingsTests
     [InlineData("make 12 of \"a.card\"\n", "make 12 of \"a.card\"\n  role sky: gulls, back\n")]
     [InlineData("make 12 of \"a.card\" # twelve\nmakers 2\n", "make 12 of \"a.card\" # twelve\n  role sky: gulls, back\nmakers 2\n")]
     [InlineData("make 12 of \"a.card\"", "make 12 of \"a.card\"\n  role sky: gulls, back")]
-    [InlineData("make 12 of \"a.card\"\n    message \"ahoy\"\n", "make 12 of \"a.card\"\n    role sky: gulls, back\n    message \"ahoy\"\n")]
-    [InlineData("make 12 of \"a.card\"\n\trole deep: navy\n\tmessage \"ahoy\"", "make 12 of \"a.card\"\n\trole deep: navy\n\trole sky: gulls, back\n\tmessage \"ahoy\"")]
+    [InlineData("make 12 of \"a.card\"\n    message \"ahoy\"\n",
+        "make 12 of \"a.card\"\n    role sky: gulls, back\n    message \"ahoy\"\n")]
+    [InlineData("make 12 of \"a.card\"\n\trole deep: navy\n\tmessage \"ahoy\"",
+        "make 12 of \"a.card\"\n\trole deep: navy\n\trole sky: gulls, back\n\tmessage \"ahoy\"")]
     [InlineData("make 12 of \"a.card\"\n  role sky: night #102030 # was\n", "make 12 of \"a.card\"\n  role sky: gulls, back # was\n")]
     [InlineData("make 12 of \"a.card\"\n  role Sky: any offcut\n", "make 12 of \"a.card\"\n  role Sky: gulls, back\n")]
     [InlineData("make 12 of \"a.card\"\r\n  role deep: navy", "make 12 of \"a.card\"\r\n  role deep: navy\r\n  role sky: gulls, back")]
-    [InlineData("make 12 of \"a.card\"\nmake 2 of \"b.card\"\n\trole deep: navy\n", "make 12 of \"a.card\"\n\trole sky: gulls, back\nmake 2 of \"b.card\"\n\trole deep: navy\n")]
+    [InlineData("make 12 of \"a.card\"\nmake 2 of \"b.card\"\n\trole deep: navy\n",
+        "make 12 of \"a.card\"\n\trole sky: gulls, back\nmake 2 of \"b.card\"\n\trole deep: navy\n")]
     public void A_run_says_the_paper_that_was_chosen(string lines, string kept) =>
         Assert.Equal(Start + kept, Keep(Start + lines, 2, new PaperChoice("sky", "gulls", PaperSide.Back)));
 
     [Fact]
     public void Lines_under_the_title_are_runs_too() => Assert.Equal(
-        Start + "  make 12 of \"a.card\"\n    role sky: #16324f\n", Keep(Start + "  make 12 of \"a.card\"\n", 2, new PaperChoice("sky", "#16324f", PaperSide.Front)));
+        Start + "  make 12 of \"a.card\"\n    role sky: #16324f\n",
+            Keep(Start + "  make 12 of \"a.card\"\n", 2, new PaperChoice("sky", "#16324f", PaperSide.Front)));
 
     [Theory]
     [InlineData(1, "gulls")]
@@ -35,7 +40,8 @@ public class KeptFillingsTests
     [InlineData(2, "x")]
     [InlineData(2, "12")]
     public void No_other_line_and_no_name_that_cannot_be_written_changes_anything(int line, string paper) =>
-        Assert.Equal(Start + "make 12 of \"a.card\"\n", Keep(Start + "make 12 of \"a.card\"\n", line, new PaperChoice("sky", paper, PaperSide.Front)));
+        Assert.Equal(Start + "make 12 of \"a.card\"\n",
+            Keep(Start + "make 12 of \"a.card\"\n", line, new PaperChoice("sky", paper, PaperSide.Front)));
 
     [Theory]
     [InlineData("\n", true)]
@@ -46,7 +52,8 @@ public class KeptFillingsTests
     {
         var text = File.ReadAllText(Repository.PathTo("sketches", "lamp-day.batch")).ReplaceLineEndings(lineEnd);
         text = ends ? text : text[..text.IndexOf("cut 12", StringComparison.Ordinal)].TrimEnd();
-        PaperChoice[] choices = [new("sky", "shore", PaperSide.Back), new("light", "#cfa646", PaperSide.Front), new("sail", "plaid", PaperSide.Front), new("sand", "white", PaperSide.Front)];
+        PaperChoice[] choices = [new("sky", "shore", PaperSide.Back), new("light", "#cfa646", PaperSide.Front),
+            new("sail", "plaid", PaperSide.Front), new("sand", "white", PaperSide.Front)];
         var makes = Read(text).Makes;
         for (var i = 0; i < makes.Length; i++)
         {

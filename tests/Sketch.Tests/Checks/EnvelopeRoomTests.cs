@@ -18,11 +18,12 @@ public sealed class EnvelopeRoomTests
     public void Published_pairs_of_card_and_envelope_are_fine(string size, string envelope) => Assert.Empty(Card(size, envelope));
 
     [Fact]
-    public void A_card_that_does_not_go_in_is_told_with_a_larger_envelope()
+    public void A_card_that_does_not_go_in_is_reported_with_a_larger_envelope()
     {
         var finding = Assert.Single(Card("US A7", "envelope US A2, of white"));
         Assert.Equal(FindingCatalogue.TooLargeForEnvelope, finding.Kind);
-        Assert.Equal("The card, 5 x 7 in, does not go into its envelope, US A2 (5 3/4 x 4 3/8 in): the long side is 1 1/4 in too long and the short side is 5/8 in too long.", finding.Message);
+        Assert.Equal("The card, 5 x 7 in, does not fit its envelope, US A2 (5 3/4 x 4 3/8 in): the long side is 1 1/4 in too long and "
+            + "the short side is 5/8 in too long.", finding.Message);
         Assert.Contains("envelope US A7", finding.Hint, StringComparison.Ordinal);
         Assert.Equal(Severity.Warning, finding.Severity);
         Assert.Equal(5, finding.Line());
@@ -39,7 +40,8 @@ public sealed class EnvelopeRoomTests
 
     [Fact]
     public void Between_an_eighth_and_a_quarter_both_ways_is_close() =>
-        Assert.Equal(Severity.Note, Card("4 1/4 x 5 1/2", "envelope 5 11/16 x 4 7/16, of white").The(FindingCatalogue.CloseEnvelope).Severity);
+        Assert.Equal(Severity.Note, Card("4 1/4 x 5 1/2", "envelope 5 11/16 x 4 7/16, of white").The(FindingCatalogue.CloseEnvelope)
+            .Severity);
 
     [Fact]
     public void A_front_with_foam_takes_up_its_thickness()

@@ -1,7 +1,7 @@
 using CsCheck;
 using Sketch.Diagnostics;
 using Sketch.Panels;
-using Sketch.Planning;
+using Sketch.Planning.Reports;
 using Sketch.Reports;
 using Sketch.Tests.Layouts;
 using Sketch.Tests.Planning;
@@ -71,7 +71,7 @@ public sealed class FallsApartTests
         Assert.Empty(Fit.OnA2("  word 2 wide \"ahoy\", of navy").Of(FindingCatalogue.FallsApart));
 
     [Fact]
-    public void A_window_that_cuts_a_panel_in_two_is_told() =>
+    public void A_window_that_cuts_a_panel_in_two_is_reported() =>
         Assert.Contains("window", Fit.OnA2("  panel 3 x 2, of navy\n    window 1/2 x full").The(FindingCatalogue.FallsApart).Hint, Ordinal);
 
     [Fact]

@@ -1,7 +1,7 @@
 using Sketch.Diagnostics;
-using Sketch.Surroundings;
 using Sketch.Text;
 using Sketch.Units;
+using Sketch.World;
 using Xunit;
 
 namespace Sketch.Tests.Checks;
@@ -10,9 +10,9 @@ namespace Sketch.Tests.Checks;
 internal static class Fit
 {
     /// <summary>All findings of fit in a whole file, which must be free of errors.</summary>
-    public static IReadOnlyList<Finding> In(string text, ISurroundings? surroundings = null)
+    public static IReadOnlyList<Finding> In(string text, IWorld? world = null)
     {
-        var compilation = Compiler.Compile(new SourceText("card.card", text), surroundings ?? new TestSurroundings());
+        var compilation = Compiler.Compile(new SourceText("card.card", text), world ?? new TestSurroundings());
         Assert.DoesNotContain(compilation.Findings, f => f.Severity == Severity.Error);
         return [.. compilation.Findings.Where(f => f.Code.StartsWith("SK4", StringComparison.Ordinal))];
     }
@@ -24,7 +24,8 @@ internal static class Fit
     public static IReadOnlyList<Finding> InMillimetres(string pieces) =>
         In($"card \"Lamp day\"\nunits mm\nbase 100 x 150, fold left, of white\nfront\n{pieces}");
 
-    public static IReadOnlyList<Finding> Of(this IReadOnlyList<Finding> findings, FindingKind kind) => [.. findings.Where(f => f.Kind == kind)];
+    public static IReadOnlyList<Finding> Of(this IReadOnlyList<Finding> findings, FindingKind kind) =>
+        [.. findings.Where(f => f.Kind == kind)];
 
     /// <summary>The one finding of a kind.</summary>
     public static Finding The(this IReadOnlyList<Finding> findings, FindingKind kind) => Assert.Single(findings.Of(kind));

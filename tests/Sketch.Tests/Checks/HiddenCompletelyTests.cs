@@ -33,7 +33,8 @@ public sealed class HiddenCompletelyTests
     [Fact]
     public void Two_panels_side_by_side_hide_what_lies_under_both()
     {
-        var finding = Fit.OnA2("  lamp: square 1, of gold\n  one: panel 1 x 3, left 1 1/8, of navy\n  two: panel 1 x 3, left 2 1/8, of red").The(FindingCatalogue.HiddenCompletely);
+        var finding = Fit.OnA2("  lamp: square 1, of gold\n  one: panel 1 x 3, left 1 1/8, of navy\n  two: panel 1 x 3, left 2 1/8, of red")
+            .The(FindingCatalogue.HiddenCompletely);
         Assert.Equal("lamp cannot be seen: one and two lie over all of it.", finding.Message);
     }
 
@@ -47,7 +48,8 @@ public sealed class HiddenCompletelyTests
 
     [Fact]
     public void Four_circles_that_overlap_enough_hide_it() =>
-        Assert.Single(Fit.InMillimetres("  square 20, of gold\n  4 circle 40, in a grid 2 across, gap -20, of navy").Of(FindingCatalogue.HiddenCompletely));
+        Assert.Single(Fit.InMillimetres("  square 20, of gold\n  4 circle 40, in a grid 2 across, gap -20, of navy")
+            .Of(FindingCatalogue.HiddenCompletely));
 
     [Fact]
     public void A_turned_panel_hides_by_its_true_outline() => Assert.Empty(
@@ -61,16 +63,19 @@ public sealed class HiddenCompletelyTests
     [InlineData("gem 2, of red")]
     [InlineData("tape 2 x 2, of red")]
     [InlineData("group 2 x 2")]
-    public void Gems_tape_and_groups_hide_nothing(string piece) => Assert.Empty(Fit.OnA2($"  square 1, of gold\n  {piece}").Of(FindingCatalogue.HiddenCompletely));
+    public void Gems_tape_and_groups_hide_nothing(string piece) =>
+        Assert.Empty(Fit.OnA2($"  square 1, of gold\n  {piece}").Of(FindingCatalogue.HiddenCompletely));
 
     [Fact]
     public void Gems_can_be_hidden() =>
         Assert.Equal("All 3 copies of the gem of line 4 cannot be seen: sea lies over all of them.",
-            Fit.OnA2("  3 gem 1/8, in a row, gap 1/16, of red\n  sea: panel 2 x 3, of navy").The(FindingCatalogue.HiddenCompletely).Message);
+            Fit.OnA2("  3 gem 1/8, in a row, gap 1/16, of red\n  sea: panel 2 x 3, of navy").The(FindingCatalogue.HiddenCompletely)
+                .Message);
 
     [Fact]
-    public void A_hidden_stack_is_told_once_by_its_piece() => Assert.Equal(
-        4, Fit.OnA2("  lamp: square 1, of gold\n    mat +1/8, of white\n    circle 1/2, of red\n  panel 2 x 3, of navy").The(FindingCatalogue.HiddenCompletely).Line());
+    public void A_hidden_stack_is_reported_once_by_its_piece() => Assert.Equal(
+        4, Fit.OnA2("  lamp: square 1, of gold\n    mat +1/8, of white\n    circle 1/2, of red\n  panel 2 x 3, of navy")
+            .The(FindingCatalogue.HiddenCompletely).Line());
 
     [Fact]
     public void A_panel_wholly_under_what_lies_on_it_is_hidden() =>
@@ -78,7 +83,8 @@ public sealed class HiddenCompletelyTests
 
     [Fact]
     public void A_piece_tucked_under_its_parent_may_peep_out() =>
-        Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    circle 1, left -1/2, tucked under, of white").Of(FindingCatalogue.HiddenCompletely));
+        Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    circle 1, left -1/2, tucked under, of white")
+            .Of(FindingCatalogue.HiddenCompletely));
 
     [Fact]
     public void Faces_do_not_hide_each_other() =>
@@ -105,8 +111,9 @@ public sealed class HiddenCompletelyTests
             card = card with { Pieces = [.. card.Pieces.Select((p, i) => p with { Location = new(source, new(i, i + 1)) })] };
             var findings = new FindingBag();
             FitChecks.Run(card, findings);
-            var told = findings.ToImmutable().Where(f => f.Kind == FindingCatalogue.HiddenCompletely).Select(f => f.Location.Span.Start);
-            Assert.Equal(Enumerable.Range(0, drawn.Length).Where(i => AllCellsCovered(drawn, i)), told);
+            var reported = findings.ToImmutable().Where(f => f.Kind == FindingCatalogue.HiddenCompletely)
+                .Select(f => f.Location.Span.Start);
+            Assert.Equal(Enumerable.Range(0, drawn.Length).Where(i => AllCellsCovered(drawn, i)), reported);
         }, iter: 200);
     }
 
@@ -125,6 +132,7 @@ public sealed class HiddenCompletelyTests
             "card \"Lamp day\"\nunits mm\nbase 400 x 100, fold left, of white\nfront\n  panel 360 x 60, of navy\n"
             + "  1800 scallop 8, in a grid 90 across, gap -4, of red");
         var finding = findings.The(FindingCatalogue.HidingNotExamined);
-        Assert.Equal("The card is so crowded that one of its pieces was not examined for being hidden completely, beginning on this line.", finding.Message);
+        Assert.Equal("The card is so crowded that one of its pieces was not checked for being hidden completely, beginning on this line.",
+            finding.Message);
     }
 }

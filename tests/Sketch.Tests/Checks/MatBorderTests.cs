@@ -6,7 +6,7 @@ namespace Sketch.Tests.Checks;
 public sealed class MatBorderTests
 {
     [Fact]
-    public void A_mat_of_a_plain_size_that_shows_unlike_borders_is_told()
+    public void A_mat_of_a_plain_size_that_shows_unlike_borders_is_reported()
     {
         var finding = Assert.Single(Fit.OnA2("  sea: panel 2 x 3, of navy\n    mat 2 1/4 x 3 1/8, of white"));
         Assert.Equal(FindingCatalogue.UnevenMat, finding.Kind);
@@ -33,7 +33,7 @@ public sealed class MatBorderTests
     public void A_border_below_a_thirty_second_is_too_narrow()
     {
         var finding = Assert.Single(Fit.OnA2("  sea: panel 2 x 3, of navy\n    mat border 1/64, of white").Of(FindingCatalogue.NarrowMat));
-        Assert.Equal("The mat behind sea shows only 1/64 in on each side, which can hardly be cut and glued true.", finding.Message);
+        Assert.Equal("The mat behind sea shows only 1/64 in on each side, which is hard to cut and glue evenly.", finding.Message);
         Assert.Equal("Write mat border 1/16, or leave the mat out.", finding.Hint);
         Assert.Equal(Severity.Warning, finding.Severity);
     }

@@ -6,11 +6,11 @@ namespace Sketch.Tests.Checks;
 public sealed class OffTheRulerTests
 {
     [Fact]
-    public void A_panel_between_two_sixteenths_is_told_with_the_nearest()
+    public void A_panel_between_two_sixteenths_is_reported_with_the_nearest()
     {
         var finding = Assert.Single(Fit.OnA2("  lamp: panel 2 5/32 x 3, of navy"));
         Assert.Equal(FindingCatalogue.OffTheRuler, finding.Kind);
-        Assert.Equal("lamp is cut 2 5/32 x 3 in, which is between the sixteenths of a ruler.", finding.Message);
+        Assert.Equal("lamp is cut 2 5/32 x 3 in, which is between two sixteenths on a ruler.", finding.Message);
         Assert.StartsWith("The nearest is 2 1/8 x 3:", finding.Hint, StringComparison.Ordinal);
         Assert.Equal(Severity.Note, finding.Severity);
     }
@@ -24,7 +24,8 @@ public sealed class OffTheRulerTests
 
     [Fact]
     public void A_size_that_no_ruler_shows_is_said_to_be_about() =>
-        Assert.Contains("about 1 27/64 in", Fit.OnA2("  panel full x share 1/3, of navy".Replace("1/3", "7/27", StringComparison.Ordinal)).The(FindingCatalogue.OffTheRuler).Message, StringComparison.Ordinal);
+        Assert.Contains("about 1 27/64 in", Fit.OnA2("  panel full x share 1/3, of navy".Replace("1/3", "7/27", StringComparison.Ordinal))
+            .The(FindingCatalogue.OffTheRuler).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_panel_on_the_sixteenths_is_fine() => Assert.Empty(Fit.OnA2("  panel 2 1/16 x 3 15/16, of navy"));
@@ -40,7 +41,7 @@ public sealed class OffTheRulerTests
     public void Of_a_star_one_measure_follows_from_the_other() => Assert.Empty(Fit.OnA2("  star 1 3/4, of gold\n    mat +1/8, of white"));
 
     [Fact]
-    public void A_circle_off_the_ruler_is_told() => Assert.Single(Fit.OnA2("  circle 1.3, of gold"));
+    public void A_circle_off_the_ruler_is_reported() => Assert.Single(Fit.OnA2("  circle 1.3, of gold"));
 
     [Fact]
     public void Gems_are_not_cut() => Assert.Empty(Fit.OnA2("  gem 0.11, of red"));

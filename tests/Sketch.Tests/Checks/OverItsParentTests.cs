@@ -9,7 +9,8 @@ public sealed class OverItsParentTests
     public void A_strip_wider_than_its_panel_hangs_over_both_sides()
     {
         var finding = Fit.OnA2("  sea: panel 2 x 3, of navy\n    rope: strip 2 1/2 x 1/2, of white").The(FindingCatalogue.OverItsParent);
-        Assert.Equal("rope hangs 1/4 in over the left edge and 1/4 in over the right edge of sea.".Replace("rope", "sea/rope", StringComparison.Ordinal), finding.Message);
+        Assert.Equal("rope hangs 1/4 in over the left edge and 1/4 in over the right edge of sea."
+            .Replace("rope", "sea/rope", StringComparison.Ordinal), finding.Message);
         Assert.Equal(Severity.Note, finding.Severity);
         Assert.Equal(5, finding.Line());
     }
@@ -20,19 +21,21 @@ public sealed class OverItsParentTests
 
     [Fact]
     public void The_mat_of_the_parent_is_not_part_of_it() =>
-        Assert.Single(Fit.OnA2("  panel 2 x 3, of navy\n    mat +1/4, of white\n    strip 2 1/8 x 1/2, of white").Of(FindingCatalogue.OverItsParent));
+        Assert.Single(Fit.OnA2("  panel 2 x 3, of navy\n    mat +1/4, of white\n    strip 2 1/8 x 1/2, of white")
+            .Of(FindingCatalogue.OverItsParent));
 
     [Fact]
     public void The_mat_of_a_piece_hangs_over_with_it() => Assert.Equal(
         "sea/lamp hangs 1/16 in over the left edge of sea.",
-        Fit.OnA2("  sea: panel 2 x 3, of navy\n    lamp: square 1, left -1/16, of gold\n      mat +1/8, of white").The(FindingCatalogue.OverItsParent).Message);
+        Fit.OnA2("  sea: panel 2 x 3, of navy\n    lamp: square 1, left -1/16, of gold\n      mat +1/8, of white")
+            .The(FindingCatalogue.OverItsParent).Message);
 
     [Fact]
     public void A_wrap_is_no_overhang() =>
         Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    line 1/16, along top, wrap 1/2, of silver"));
 
     [Fact]
-    public void A_side_told_as_past_the_edge_is_not_told_again() => Assert.Equal(
+    public void A_side_reported_as_past_the_edge_is_not_reported_again() => Assert.Equal(
         FindingCatalogue.PastTheEdge,
         Assert.Single(Fit.OnA2("  panel full x 2, of navy\n    circle 1, right -1/4, of white")).Kind);
 
@@ -56,11 +59,13 @@ public sealed class OverItsParentTests
     [Fact]
     public void A_turned_piece_is_compared_by_its_true_outline() => Assert.Equal(
         "The strip of line 6 hangs 1.21 mm over the left edge and 1.21 mm over the right edge of sea.",
-        Fit.InMillimetres("  sea: panel 40 x 60, of navy\n    strip 50 x 10, turn right 45, of white").The(FindingCatalogue.OverItsParent).Message);
+        Fit.InMillimetres("  sea: panel 40 x 60, of navy\n    strip 50 x 10, turn right 45, of white").The(FindingCatalogue.OverItsParent)
+            .Message);
 
     [Fact]
     public void Copies_of_one_line_are_one_note() => Assert.StartsWith(
         "All 3 copies of the square of line 5 hang up to 3/16 in over the left edge and 3/16 in over the right edge",
-        Fit.OnA2("  panel 3/4 x full, of navy\n    3 square 1 1/8, in a column, spread, of white").The(FindingCatalogue.OverItsParent).Message,
+        Fit.OnA2("  panel 3/4 x full, of navy\n    3 square 1 1/8, in a column, spread, of white").The(FindingCatalogue.OverItsParent)
+            .Message,
         StringComparison.Ordinal);
 }

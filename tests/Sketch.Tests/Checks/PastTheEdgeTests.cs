@@ -6,7 +6,7 @@ namespace Sketch.Tests.Checks;
 public sealed class PastTheEdgeTests
 {
     [Fact]
-    public void A_panel_past_the_right_edge_is_told_with_how_far()
+    public void A_panel_past_the_right_edge_is_reported_with_how_far()
     {
         var finding = Fit.OnA2("  lamp: panel 1 x 2, right -1/8, of navy").The(FindingCatalogue.PastTheEdge);
         Assert.Equal("lamp reaches 1/8 in past the right edge of the front.", finding.Message);
@@ -15,7 +15,7 @@ public sealed class PastTheEdgeTests
     }
 
     [Fact]
-    public void What_it_hints_mends_it() =>
+    public void What_it_hints_fixes_it() =>
         Assert.Empty(Fit.OnA2("  lamp: panel 1 x 2, right -1/8, shift left 1/8, of navy").Of(FindingCatalogue.PastTheEdge));
 
     [Fact]
@@ -28,7 +28,7 @@ public sealed class PastTheEdgeTests
         Assert.Empty(Fit.OnA2($"  panel 1 x 2, {place}, of navy"));
 
     [Fact]
-    public void A_panel_larger_than_the_face_is_told_how_large_it_may_be()
+    public void A_panel_larger_than_the_face_is_reported_how_large_it_may_be()
     {
         var finding = Fit.OnA2("  panel 4 x 5 3/4, of navy").The(FindingCatalogue.PastTheEdge);
         Assert.Equal("The panel of line 4 reaches 1/8 in past the top edge and 1/8 in past the bottom edge of the front.", finding.Message);
@@ -36,11 +36,14 @@ public sealed class PastTheEdgeTests
     }
 
     [Fact]
-    public void Mats_count_with_their_piece_and_are_told_once() => Assert.Equal(
+    public void Mats_count_with_their_piece_and_are_reported_once() => Assert.Equal(
         "lamp reaches 1/8 in past the right edge of the front.",
-        Assert.Single(Fit.OnA2("  lamp: panel 1 x 2, right -1/8, of navy\n    mat +1/8, of white\n    mat +1/8, of cream").Of(FindingCatalogue.PastTheEdge)).Message);
+        Assert.Single(Fit.OnA2("  lamp: panel 1 x 2, right -1/8, of navy\n    mat +1/8, of white\n    mat +1/8, of cream")
+            .Of(FindingCatalogue.PastTheEdge)).Message);
 
-    /// <summary>A square of 40 mm turned by 45° is 40 √2 = 56.57 mm wide, 8.28 mm more on each side; its edge lies 5 mm from the face's.</summary>
+    /// <summary>
+    /// A square of 40 mm turned by 45° is 40 √2 = 56.57 mm wide, 8.28 mm more on each side; its edge lies 5 mm from the face's.
+    /// </summary>
     [Fact]
     public void A_turned_square_is_measured_over_its_corners() => Assert.Equal(
         "lamp reaches 3.28 mm past the right edge of the front.",
@@ -59,12 +62,14 @@ public sealed class PastTheEdgeTests
     }
 
     [Fact]
-    public void What_is_flush_on_a_piece_past_the_edge_is_not_told_again() =>
-        Assert.Equal(4, Fit.OnA2("  lamp: panel 1 x 2, right -1/8, of navy\n    strip full x 1/4, of white").The(FindingCatalogue.PastTheEdge).Line());
+    public void What_is_flush_on_a_piece_past_the_edge_is_not_reported_again() =>
+        Assert.Equal(4, Fit.OnA2("  lamp: panel 1 x 2, right -1/8, of navy\n    strip full x 1/4, of white")
+            .The(FindingCatalogue.PastTheEdge).Line());
 
     [Fact]
-    public void What_reaches_farther_than_the_piece_it_lies_on_is_told_too() =>
-        Assert.Equal(2, Fit.OnA2("  lamp: panel 1 x 2, right -1/8, of navy\n    strip 1 x 1/4, right -1/4, of white").Of(FindingCatalogue.PastTheEdge).Count);
+    public void What_reaches_farther_than_the_piece_it_lies_on_is_reported_too() =>
+        Assert.Equal(2, Fit.OnA2("  lamp: panel 1 x 2, right -1/8, of navy\n    strip 1 x 1/4, right -1/4, of white")
+            .Of(FindingCatalogue.PastTheEdge).Count);
 
     [Fact]
     public void A_raised_piece_past_the_edge_is_said_to_be_raised()
@@ -75,9 +80,12 @@ public sealed class PastTheEdgeTests
     }
 
     [Theory]
-    [InlineData("front", "fold left", "5 x 1", "lamp reaches 3/8 in across the fold at the left and 3/8 in past the right edge of the front.")]
-    [InlineData("inside left", "fold left", "5 x 1", "lamp reaches 3/8 in past the left edge and 3/8 in across the fold at the right of the inside left.")]
-    [InlineData("front", "fold top", "1 x 6", "lamp reaches 1/4 in across the fold at the top and 1/4 in past the bottom edge of the front.")]
+    [InlineData("front", "fold left", "5 x 1",
+        "lamp reaches 3/8 in across the fold at the left and 3/8 in past the right edge of the front.")]
+    [InlineData("inside left", "fold left", "5 x 1",
+        "lamp reaches 3/8 in past the left edge and 3/8 in across the fold at the right of the inside left.")]
+    [InlineData("front", "fold top", "1 x 6",
+        "lamp reaches 1/4 in across the fold at the top and 1/4 in past the bottom edge of the front.")]
     public void A_piece_too_large_for_the_face_is_one_mistake(string face, string fold, string size, string message)
     {
         var finding = Assert.Single(Fit.In($"card \"Lamp day\"\nbase A2, {fold}, of white\n{face}\n  lamp: panel {size}, of navy"));
@@ -95,7 +103,8 @@ public sealed class PastTheEdgeTests
     [InlineData("back", "fold top", "top")]
     public void The_side_of_the_fold_is_a_finding_of_its_own(string face, string fold, string side)
     {
-        var finding = Assert.Single(Fit.In($"card \"Lamp day\"\nbase A2, {fold}, of white\n{face}\n  lamp: panel 1 x 1, {side} -1/8, of navy"));
+        var finding = Assert.Single(
+            Fit.In($"card \"Lamp day\"\nbase A2, {fold}, of white\n{face}\n  lamp: panel 1 x 1, {side} -1/8, of navy"));
         Assert.Equal(FindingCatalogue.AcrossTheFold, finding.Kind);
         Assert.StartsWith($"lamp reaches 1/8 in across the fold at the {side} of the ", finding.Message, StringComparison.Ordinal);
     }

@@ -10,7 +10,8 @@ namespace Sketch.Tests.Checks;
 public sealed class StackHeightTests
 {
     private static LaidOutCard Card(string pieces) => Compiler.Compile(
-        new SourceText("card.card", $"card \"Lamp day\"\nbase A2, fold left, of white\nrole sky: dots navy cream\nfront\n{pieces}"), new TestSurroundings()).Card!;
+        new SourceText("card.card", $"card \"Lamp day\"\nbase A2, fold left, of white\nrole sky: dots navy cream\nfront\n{pieces}"),
+            new TestSurroundings()).Card!;
 
     [Theory]
     [InlineData("  square 1, of gold", 0.75)]
@@ -31,13 +32,18 @@ public sealed class StackHeightTests
 
     [Fact]
     public void The_highest_piece_is_named() =>
-        Assert.Equal("front/lamp/lens", StackHeight.Of(Card("  lamp: square 1, on foam, of gold\n    lens: circle 1/2, of red\n  square 1, left 0, of gold")).Highest!.Path);
+        Assert.Equal("front/lamp/lens",
+            StackHeight.Of(Card("  lamp: square 1, on foam, of gold\n    lens: circle 1/2, of red\n  square 1, left 0, of gold"))
+                .Highest!.Path);
 
     [Fact]
     public void More_than_five_millimetres_are_too_thick_for_a_letter()
     {
-        var finding = Fit.OnA2("  lamp: square 1, on foam, of gold\n    lens: circle 1/2, raised 3 mm, of red").The(FindingCatalogue.TooThick);
-        Assert.Equal("The card is about 6 mm thick at lamp/lens; a letter may be 5 mm for Royal Mail and 1/4 in for the US Postal Service.", finding.Message);
+        var finding = Fit.OnA2("  lamp: square 1, on foam, of gold\n    lens: circle 1/2, raised 3 mm, of red")
+            .The(FindingCatalogue.TooThick);
+        Assert.Equal(
+            "The card is about 6 mm thick at lamp/lens; a letter may be 5 mm for Royal Mail and 1/4 in for the US Postal Service.",
+            finding.Message);
         Assert.Equal(Severity.Warning, finding.Severity);
         Assert.Equal(5, finding.Line());
     }

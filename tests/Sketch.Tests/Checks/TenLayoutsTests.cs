@@ -1,5 +1,5 @@
-using Sketch.Surroundings;
 using Sketch.Tests.Layouts;
+using Sketch.World;
 using Xunit;
 
 namespace Sketch.Tests.Checks;
@@ -7,7 +7,7 @@ namespace Sketch.Tests.Checks;
 /// <summary>What is right to find in the ten layouts and the worked example; all other rules are silent on them.</summary>
 public sealed class TenLayoutsTests
 {
-    private static readonly ISurroundings Folder = new TestSurroundings()
+    private static readonly IWorld Folder = new TestSurroundings()
         .WithText("01.card", HarbourSquaresTests.Text)
         .WithTriangle("boat.svg", 20, 30).WithTriangle("maker.svg", 20, 10).WithTriangle("gull.svg", 40, 20);
 
@@ -21,7 +21,8 @@ public sealed class TenLayoutsTests
     public void Nothing_is_found(string text) => Assert.Empty(Fit.In(text, Folder));
 
     /// <summary>
-    /// The squares of 1 1/8 hang over the band of 3/4, which is meant and so a note; a front of 3.5 mm goes into the usual envelope for the size.
+    /// The squares of 1 1/8 hang over the band of 3/4, which is meant and so a note; a front of 3.5 mm goes into the usual envelope for the
+    /// size.
     /// </summary>
     [Theory]
     [InlineData(HarbourSquaresTests.Text)]
@@ -38,7 +39,8 @@ public sealed class TenLayoutsTests
 
     /// <summary>Half of 4 - 1/16 is 1 31/32; five letters of 1 in, half the height of the scallop, are 4 in wide.</summary>
     [Fact]
-    public void Quarters_with_a_gap_are_off_the_ruler_and_the_word_is_too_large() => Assert.Equal(["SK431", "SK441"], Codes(QuartersTests.Text));
+    public void Quarters_with_a_gap_are_off_the_ruler_and_the_word_is_too_large() =>
+        Assert.Equal(["SK431", "SK441"], Codes(QuartersTests.Text));
 
     /// <summary>In the plain lettering of the tests the words are 2 1/2 wide, as wide as the banner with its notch.</summary>
     [Fact]

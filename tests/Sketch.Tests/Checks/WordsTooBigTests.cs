@@ -8,7 +8,7 @@ public sealed class WordsTooBigTests
 {
     /// <summary>10 characters of 10 mm capitals are 80 mm wide; 60 mm hold capitals of 7.5.</summary>
     [Fact]
-    public void Words_too_wide_for_their_strip_are_told_with_letters_that_fit()
+    public void Words_too_wide_for_their_strip_are_reported_with_letters_that_fit()
     {
         var finding = Assert.Single(Fit.InMillimetres("  rope: strip 60 x 20 \"Fair winds\", letters 10, of white"));
         Assert.Equal(FindingCatalogue.WordsTooBig, finding.Kind);
@@ -21,12 +21,12 @@ public sealed class WordsTooBigTests
     public void The_letters_hinted_fit() => Assert.Empty(Fit.InMillimetres("  strip 60 x 20 \"Fair winds\", letters 7.5, of white"));
 
     [Fact]
-    public void Words_too_high_for_their_strip_are_told() => Assert.Equal(
+    public void Words_too_high_for_their_strip_are_reported() => Assert.Equal(
         "“Fair” is 2 mm too high for the strip of line 5 with letters 10 mm high.",
         Fit.InMillimetres("  strip 60 x 8 \"Fair\", letters 10, of white").The(FindingCatalogue.WordsTooBig).Message);
 
     [Fact]
-    public void Inches_are_told_as_on_a_ruler()
+    public void Inches_are_reported_as_on_a_ruler()
     {
         var finding = Fit.OnA2("  rope: strip 2 x 1/2 \"Fair winds\", letters 3/8, of white").The(FindingCatalogue.WordsTooBig);
         Assert.Equal("“Fair winds” is 1 in too wide for rope with letters 3/8 in high.", finding.Message);
@@ -48,7 +48,9 @@ public sealed class WordsTooBigTests
         "“Fair” runs over the edge of lamp with letters 10 mm high.",
         Fit.InMillimetres("  lamp: star 40 \"Fair\", letters 10, of white").The(FindingCatalogue.WordsTooBig).Message);
 
-    /// <summary>A banner of 60 x 10 mm has notches of 5 mm: 45 mm are left between one of them at the left end and one at the right at 55.</summary>
+    /// <summary>
+    /// A banner of 60 x 10 mm has notches of 5 mm: 45 mm are left between one of them at the left end and one at the right at 55.
+    /// </summary>
     [Theory]
     [InlineData("left", 32.5)]
     [InlineData("right", 27.5)]
@@ -56,23 +58,26 @@ public sealed class WordsTooBigTests
     public void Words_stand_in_the_middle_of_what_the_notches_of_a_banner_leave(string swallowtail, double middle)
     {
         var card = Compiler.Compile(
-            new("a.card", $"card \"Lamp day\"\nunits mm\nbase 100 x 150, of white\nfront\n  banner 60 x 10 \"Fair\", left 0, swallowtail {swallowtail}, letters 5, of white\n"),
+            new("a.card", "card \"Lamp day\"\nunits mm\nbase 100 x 150, of white\nfront\n  banner 60 x 10 \"Fair\", left 0, "
+                + $"swallowtail {swallowtail}, letters 5, of white\n"),
             new TestSurroundings()).Card!;
         Assert.Equal(middle, card.Pieces[0].Words!.Ink.Bounds.Centre.X, 6);
     }
 
     /// <summary>16 mm of words have room on 30 mm, but not on the 10 mm between two notches of 10 mm.</summary>
     [Fact]
-    public void Words_that_would_lie_over_a_notch_are_told() => Assert.Equal(
+    public void Words_that_would_lie_over_a_notch_are_reported() => Assert.Equal(
         "“Fair” is 6 mm too wide for words with letters 5 mm high.",
-        Fit.InMillimetres("  words: banner 30 x 10 \"Fair\", swallowtail both, notch 10, letters 5, of white").The(FindingCatalogue.WordsTooBig).Message);
+        Fit.InMillimetres("  words: banner 30 x 10 \"Fair\", swallowtail both, notch 10, letters 5, of white")
+            .The(FindingCatalogue.WordsTooBig).Message);
 
     /// <summary>16 mm of words, 3.175 mm at each end, two notches of 5 mm: 32.35 mm, up to 33.</summary>
     [Fact]
     public void A_banner_that_fits_its_words_is_longer_by_its_notches()
     {
         var card = Compiler.Compile(
-            new("a.card", "card \"Lamp day\"\nunits mm\nbase 100 x 150, of white\nfront\n  banner fit x 10 \"Fair\", swallowtail both, letters 5, of white\n"),
+            new("a.card", "card \"Lamp day\"\nunits mm\nbase 100 x 150, of white\nfront\n  banner fit x 10 \"Fair\", swallowtail both, "
+                + "letters 5, of white\n"),
             new TestSurroundings());
         Assert.Equal(Fit.Mm(33), card.Card!.Pieces[0].Box.Width);
         Assert.DoesNotContain(card.Findings, f => f.Kind == FindingCatalogue.WordsTooBig);
@@ -89,13 +94,15 @@ public sealed class WordsTooBigTests
     public void The_letters_proposed_are_the_largest_that_are_accepted(string piece, string? expected)
     {
         var hint = Fit.InMillimetres($"  {piece}, letters 15, of white").The(FindingCatalogue.WordsTooBig).Hint;
-        var proposed = decimal.Parse(hint.Split("letters ")[1].Split([',', ' '])[0].TrimEnd('.'), System.Globalization.CultureInfo.InvariantCulture);
+        var proposed = decimal.Parse(
+            hint.Split("letters ")[1].Split([',', ' '])[0].TrimEnd('.'), System.Globalization.CultureInfo.InvariantCulture);
         Assert.True(expected is null || hint.StartsWith($"Write letters {expected}", StringComparison.Ordinal), hint);
         Assert.Empty(With(proposed));
         Assert.NotEmpty(With(proposed + 0.5m));
 
         IReadOnlyList<Finding> With(decimal letters) =>
-            Fit.InMillimetres(System.FormattableString.Invariant($"  {piece}, letters {letters}, of white")).Of(FindingCatalogue.WordsTooBig);
+            Fit.InMillimetres(System.FormattableString.Invariant($"  {piece}, letters {letters}, of white"))
+                .Of(FindingCatalogue.WordsTooBig);
     }
 
     [Fact]

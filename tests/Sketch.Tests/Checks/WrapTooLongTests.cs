@@ -10,7 +10,8 @@ public sealed class WrapTooLongTests
     {
         var finding = Assert.Single(Fit.OnA2("  sea: panel 2 x 3, of navy\n    rope: strip full x 1/2, wrap 1 1/8, of kraft"));
         Assert.Equal(FindingCatalogue.WrapTooLong, finding.Kind);
-        Assert.Equal("sea/rope wraps 1 1/8 in round each side of sea, which is only 2 in there, so the ends overlap behind it.", finding.Message);
+        Assert.Equal("sea/rope wraps 1 1/8 in around each side of sea, which is only 2 in there, so the ends overlap behind it.",
+            finding.Message);
         Assert.Equal("Write wrap 1/2.", finding.Hint);
         Assert.Equal(Severity.Warning, finding.Severity);
     }
@@ -25,5 +26,6 @@ public sealed class WrapTooLongTests
 
     [Fact]
     public void On_the_face_it_goes_round_the_card() =>
-        Assert.Contains("each side of the card", Fit.OnA2("  strip full x 1/2, wrap 2 1/4, of kraft").The(FindingCatalogue.WrapTooLong).Message, StringComparison.Ordinal);
+        Assert.Contains("each side of the card", Fit.OnA2("  strip full x 1/2, wrap 2 1/4, of kraft").The(FindingCatalogue.WrapTooLong)
+            .Message, StringComparison.Ordinal);
 }

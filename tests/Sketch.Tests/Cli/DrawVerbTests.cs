@@ -14,9 +14,11 @@ public sealed class DrawVerbTests : IDisposable
 
     private string Pictures => _line.InFolder("pictures");
 
-    private string[] Drawn() => Directory.Exists(Pictures) ? [.. Directory.GetFiles(Pictures).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)] : [];
+    private string[] Drawn() =>
+        Directory.Exists(Pictures) ? [.. Directory.GetFiles(Pictures).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal)] : [];
 
-    private int Draw(string content, params string[] options) => _line.Run(["draw", _line.File("lamp.card", content), "--out", Pictures, .. options]);
+    private int Draw(string content, params string[] options) =>
+        _line.Run(["draw", _line.File("lamp.card", content), "--out", Pictures, .. options]);
 
     [Fact]
     public void Each_face_that_the_file_speaks_of_is_a_picture()
@@ -47,7 +49,7 @@ public sealed class DrawVerbTests : IDisposable
     }
 
     [Fact]
-    public void A_face_that_the_card_cannot_have_is_told()
+    public void A_face_that_the_card_cannot_have_is_reported()
     {
         Assert.Equal(2, Draw(Lamp, "--face", "front,envelope"));
         Assert.Contains("the card has no envelope", _line.Error);
@@ -73,12 +75,13 @@ public sealed class DrawVerbTests : IDisposable
     {
         Draw(Lamp, "--as", "png", "--dpi", "96");
         var png = File.ReadAllBytes(Path.Combine(Pictures, "lamp-front.png"));
-        // PNG specification, chunk IHDR: width and height are the first eight bytes of its data; 4 1/4 x 5 1/2 in at 96 an inch are 408 x 528.
+        // PNG specification, chunk IHDR: width and height are the first eight bytes of its data; 4 1/4 x 5 1/2 in at 96 an inch are 408 x
+        // 528.
         Assert.Equal([0, 0, 1, 152, 0, 0, 2, 16], png[16..24]);
     }
 
     [Fact]
-    public void Too_many_pixels_are_told_and_nothing_is_left_behind()
+    public void Too_many_pixels_are_reported_and_nothing_is_left_behind()
     {
         Assert.Equal(2, Draw(Lamp, "--as", "png", "--dpi", "2400"));
         Assert.Empty(Drawn());
@@ -133,7 +136,7 @@ public sealed class DrawVerbTests : IDisposable
     }
 
     [Fact]
-    public void A_file_in_place_of_the_folder_is_told_once()
+    public void A_file_in_place_of_the_folder_is_reported_once()
     {
         _line.File("pictures", "");
         Assert.Equal(2, Draw(LampInside, "--as", "svg,png"));
@@ -142,7 +145,8 @@ public sealed class DrawVerbTests : IDisposable
 
     [Fact]
     public void A_file_without_a_card_is_wrong_usage() =>
-        Assert.Equal(2, _line.Run("draw", _line.File("museum.stash", "stash \"Museum shelf\"\ncardstock white: letter, 25 sheets\n"), "--out", Pictures));
+        Assert.Equal(2, _line.Run(
+            "draw", _line.File("museum.stash", "stash \"Museum shelf\"\ncardstock white: letter, 25 sheets\n"), "--out", Pictures));
 
     [Fact]
     public void Json_lists_the_pictures()

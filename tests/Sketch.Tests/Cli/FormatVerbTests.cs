@@ -54,7 +54,7 @@ public sealed class FormatVerbTests : IDisposable
     }
 
     [Fact]
-    public void Json_tells_whether_the_spelling_changes()
+    public void Json_reports_whether_the_spelling_changes()
     {
         _line.Run("format", "--json", _line.File("a.card", Loose), _line.File("b.card", Canonical));
         Assert.Equal([true, false], _line.Json.GetProperty("files").EnumerateArray().Select(f => f.GetProperty("changed").GetBoolean()));

@@ -41,12 +41,14 @@ public sealed partial class GalleryVerbTests : IDisposable
     }
 
     [Fact]
-    public void Alt_texts_say_what_is_on_a_face() => Assert.Contains("alt=\"First, front: panel “Ahoy”\"", System.Net.WebUtility.HtmlDecode(Page()), StringComparison.Ordinal);
+    public void Alt_texts_say_what_is_on_a_face() =>
+        Assert.Contains("alt=\"First, front: panel “Ahoy”\"", System.Net.WebUtility.HtmlDecode(Page()), StringComparison.Ordinal);
 
     [Fact]
     public void Control_characters_of_titles_and_words_are_not_on_the_page()
     {
-        _run.File("cards/a.card", $"card \"First\u0007\"\nnote \"Cut\u001b[2J\"\n{Head.Replace("Ahoy", "Ahoy\u001b[1m", StringComparison.Ordinal)}");
+        _run.File("cards/a.card",
+            $"card \"First\u0007\"\nnote \"Cut\u001b[2J\"\n{Head.Replace("Ahoy", "Ahoy\u001b[1m", StringComparison.Ordinal)}");
 
         _run.Run("gallery", _run.InFolder("cards"), "--out", _run.InFolder("out"));
 
@@ -56,7 +58,8 @@ public sealed partial class GalleryVerbTests : IDisposable
     [Theory]
     [InlineData("x.card", "envelope back", "x-envelope.card", "back")]
     [InlineData("lamp.card", "front", "Lamp.card", "front")]
-    public void Two_cards_whose_pictures_would_share_a_name_are_an_error_and_the_first_keeps_it(string first, string face, string second, string otherFace)
+    public void Two_cards_whose_pictures_would_share_a_name_are_an_error_and_the_first_keeps_it(
+        string first, string face, string second, string otherFace)
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "Two names that differ only in case need a disk that tells them apart.");
         _run.File("cards/" + first, $"card \"First\"\nbase A2, of white\n{face}\n  text \"one\"\n");
@@ -64,7 +67,7 @@ public sealed partial class GalleryVerbTests : IDisposable
 
         Assert.Equal(1, _run.Run("gallery", _run.InFolder("cards"), "--out", _run.InFolder("out")));
         Assert.Contains("SK", _run.Error, StringComparison.Ordinal);
-        Assert.Contains("would both be drawn to", _run.Error, StringComparison.Ordinal);
+        Assert.Contains("would both be drawn as", _run.Error, StringComparison.Ordinal);
         Assert.Single(Headings().Matches(File.ReadAllText(_run.InFolder("out/index.html"))));
     }
 
@@ -73,13 +76,13 @@ public sealed partial class GalleryVerbTests : IDisposable
     [InlineData("sky: gulls, back")]
     [InlineData("Front, 4 1/4 x 5 1/2 in")]
     [InlineData("All &lt;cards&gt;")]
-    public void The_page_tells_notes_papers_and_sizes(string text) => Assert.Contains(text, Page(), StringComparison.Ordinal);
+    public void The_page_reports_notes_papers_and_sizes(string text) => Assert.Contains(text, Page(), StringComparison.Ordinal);
 
     [Fact]
     public void The_page_has_no_script() => Assert.DoesNotContain("<script", Page(), StringComparison.OrdinalIgnoreCase);
 
     [Fact]
-    public void A_card_with_errors_is_told_and_the_others_are_shown()
+    public void A_card_with_errors_is_reported_and_the_others_are_shown()
     {
         _run.Broken("cards/c.card");
         _run.File("cards/a.card", "card \"First\"\n" + Head);

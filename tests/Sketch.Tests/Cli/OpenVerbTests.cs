@@ -18,8 +18,9 @@ public sealed class OpenVerbTests : IDisposable
     private static async Task<(int Status, Uri Address)> OpenAndStop(params string[] args)
     {
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
-        using var output = new Told();
-        var run = Task.Run(() => Program.Run(["open", .. args, "--no-browser"], output, TextWriter.Null, stop.Token), CancellationToken.None);
+        using var output = new Reported();
+        var run = Task.Run(() => Program.Run(["open", .. args, "--no-browser"], output, TextWriter.Null, stop.Token),
+            CancellationToken.None);
         var first = await Task.WhenAny(run, output.Address);
         await stop.CancelAsync();
         var status = await run;
@@ -39,7 +40,8 @@ public sealed class OpenVerbTests : IDisposable
     {
         var (_, address) = await OpenAndStop(_line.Folder);
         using var line = new TcpClient();
-        await Assert.ThrowsAnyAsync<SocketException>(async () => await line.ConnectAsync(IPAddress.Loopback, address.Port, TestContext.Current.CancellationToken));
+        await Assert.ThrowsAnyAsync<SocketException>(
+            async () => await line.ConnectAsync(IPAddress.Loopback, address.Port, TestContext.Current.CancellationToken));
     }
 
     [Fact]
@@ -57,7 +59,7 @@ public sealed class OpenVerbTests : IDisposable
     }
 
     [Fact]
-    public void A_port_that_is_taken_is_told()
+    public void A_port_that_is_taken_is_reported()
     {
         using var taken = new TcpListener(IPAddress.Loopback, 0);
         taken.Start();
@@ -68,22 +70,22 @@ public sealed class OpenVerbTests : IDisposable
 
     [Theory]
     [InlineData("none.card", "there is no such file or folder")]
-    [InlineData("lamp\0.card", "no name a file can have")]
-    [InlineData("letter.txt", "no card, stash or batch")]
-    [InlineData(".hidden.card", "no card, stash or batch")]
-    public void A_name_that_cannot_be_opened_is_told(string name, string told)
+    [InlineData("lamp\0.card", "a file cannot have that name")]
+    [InlineData("letter.txt", "not a card, stash or batch")]
+    [InlineData(".hidden.card", "not a card, stash or batch")]
+    public void A_name_that_cannot_be_opened_is_reported(string name, string reported)
     {
         _line.File("letter.txt", "");
         _line.File(".hidden.card", Card);
         Assert.Equal(2, _line.Run("open", _line.InFolder("x")[..^1] + name, "--no-browser"));
-        Assert.Contains(told, _line.Error, StringComparison.Ordinal);
+        Assert.Contains(reported, _line.Error, StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("0")]
     [InlineData("65536")]
     [InlineData("eighty")]
-    public void A_port_that_is_none_is_told(string port)
+    public void A_port_that_is_none_is_reported(string port)
     {
         Assert.Equal(2, _line.Run("open", _line.Folder, "--no-browser", "--port", port));
         Assert.Contains("--port", _line.Error, StringComparison.Ordinal);
@@ -99,8 +101,8 @@ public sealed class OpenVerbTests : IDisposable
         return ((IPEndPoint)any.LocalEndpoint).Port;
     }
 
-    /// <summary>Waits for the address among what is told.</summary>
-    private sealed class Told : TextWriter
+    /// <summary>Waits for the address among what is reported.</summary>
+    private sealed class Reported : TextWriter
     {
         private readonly TaskCompletionSource<Uri> _address = new(TaskCreationOptions.RunContinuationsAsynchronously);
         private string _all = "";

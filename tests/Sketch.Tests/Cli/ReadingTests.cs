@@ -32,7 +32,7 @@ public sealed class ReadingTests : IDisposable
     }
 
     [Fact]
-    public void All_findings_of_all_files_are_told()
+    public void All_findings_of_all_files_are_reported()
     {
         string[] files = [_line.Broken("a.card"), _line.Broken("b.card"), _line.Broken("c.card")];
         _line.Run("check", files[0], files[1], files[2]);
@@ -40,7 +40,7 @@ public sealed class ReadingTests : IDisposable
     }
 
     [Fact]
-    public void All_mistakes_of_one_file_are_told_at_once()
+    public void All_mistakes_of_one_file_are_reported_at_once()
     {
         _line.Run("check", _line.File("a.card", "card \"Lamp\nbase A2, fold lefft\nfrnt\n  panle 1 x 1\n"));
         Assert.All([":1:", ":2:", ":3:"], line => Assert.Contains($"a.card{line}", _line.Output));
@@ -50,7 +50,8 @@ public sealed class ReadingTests : IDisposable
     public void Warnings_alone_leave_the_status_at_0()
     {
         // A role that is neither declared nor a colour is a warning.
-        Assert.Equal(0, _line.Run("check", _line.File("a.card", "card \"Lamp\"\nbase A2, fold left, of white\nfront\n  panel 1 x 1, of gulls\n")));
+        Assert.Equal(0, _line.Run(
+            "check", _line.File("a.card", "card \"Lamp\"\nbase A2, fold left, of white\nfront\n  panel 1 x 1, of gulls\n")));
         Assert.Contains(": warning ", _line.Output);
     }
 
@@ -62,7 +63,7 @@ public sealed class ReadingTests : IDisposable
     }
 
     [Fact]
-    public void Json_tells_each_file_in_the_order_of_the_command_line()
+    public void Json_reports_each_file_in_the_order_of_the_command_line()
     {
         string[] files = [_line.Broken("b.card"), _line.Broken("a.card")];
         _line.Run("check", "--json", files[0], files[1]);
@@ -127,7 +128,7 @@ public sealed class ReadingTests : IDisposable
     [Theory]
     [InlineData("")]
     [InlineData("a\0b.card")]
-    public void A_name_that_no_file_can_have_is_told(string name) => Assert.Equal(2, _line.Run("check", name));
+    public void A_name_that_no_file_can_have_is_reported(string name) => Assert.Equal(2, _line.Run("check", name));
 
     [Fact]
     public void A_run_that_is_stopped_ends_with_130()

@@ -19,7 +19,8 @@ public sealed class ShelfOptionTests : IDisposable
     public void A_card_is_drawn_in_the_papers_of_the_shelf() => Assert.Contains("#123456", Draw(), StringComparison.Ordinal);
 
     [Fact]
-    public void A_choice_puts_the_back_of_a_paper_into_a_role() => Assert.Contains("#654321", Draw("--paper", "sky=gulls/back"), StringComparison.Ordinal);
+    public void A_choice_puts_the_back_of_a_paper_into_a_role() =>
+        Assert.Contains("#654321", Draw("--paper", "sky=gulls/back"), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("sky=guls", "Did you mean \"gulls\"?")]
@@ -27,7 +28,8 @@ public sealed class ShelfOptionTests : IDisposable
     [InlineData("sky:gulls", "ROLE=PAPER")]
     public void A_choice_that_means_nothing_is_wrong_usage_and_gets_a_hint(string choice, string hint)
     {
-        var status = _run.Run("draw", _run.File("a.card", Card), "--out", _run.InFolder("out"), "--stash", _run.File("a.stash", Stash), "--paper", choice);
+        var status = _run.Run("draw", _run.File("a.card", Card), "--out", _run.InFolder("out"), "--stash", _run.File("a.stash", Stash),
+            "--paper", choice);
 
         Assert.Equal((2, true), (status, _run.Error.Contains(hint, StringComparison.Ordinal)));
     }
@@ -35,13 +37,14 @@ public sealed class ShelfOptionTests : IDisposable
     [Fact]
     public void A_stash_with_errors_draws_nothing()
     {
-        var status = _run.Run("draw", _run.File("a.card", Card), "--out", _run.InFolder("out"), "--stash", _run.File("a.stash", Stash + "paper gulls: 12 x 12, 3 sheets\n"));
+        var status = _run.Run("draw", _run.File("a.card", Card), "--out", _run.InFolder("out"), "--stash",
+            _run.File("a.stash", Stash + "paper gulls: 12 x 12, 3 sheets\n"));
 
         Assert.Equal((1, false), (status, Directory.Exists(_run.InFolder("out"))));
     }
 
     [Fact]
-    public void Check_tells_the_findings_of_a_stash()
+    public void Check_reports_the_findings_of_a_stash()
     {
         var status = _run.Run("check", "--json", _run.File("a.stash", Stash + "paper terns: 12 x 12\n"));
 

@@ -46,7 +46,7 @@ public sealed class StandardStreamTests : IDisposable
         Assert.Equal((141, ""), (program.ExitCode, error));
     }
 
-    private async Task<(int Status, string Error)> Shell(string card, string line)
+    private static async Task<(int Status, string Error)> Shell(string card, string line)
     {
         Assert.SkipUnless(File.Exists("/dev/full"), "This system has no /dev/full.");
         using var shell = Start("sh", "-c", $"dotnet \"$0\" {line}", typeof(Sketch.Cli.Program).Assembly.Location, card);

@@ -88,7 +88,7 @@ public sealed class UsageTests : IDisposable
     }
 
     [Fact]
-    public void The_version_is_told()
+    public void The_version_is_reported()
     {
         Assert.Equal(0, _line.Run("--version"));
         Assert.Matches(@"^sketch \d+\.\d+\.\d+\n$", _line.Output);

@@ -2,6 +2,7 @@ using System.Xml.Linq;
 using SixLabors.ImageSharp;
 using Sketch.Output.Contact;
 using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Panels;
 using Sketch.Variants;
 using UglyToad.PdfPig;
@@ -11,8 +12,12 @@ namespace Sketch.Tests.Cli;
 
 public sealed class VariantsVerbTests : IDisposable
 {
-    private const string Card = "card \"Card\"\nbase A2, fold left, of white\nrole sky: gulls\nrole deep: navy\nfront\n  panel 3 x 4, of sky\n    panel 2 x 2, of deep\n";
-    private const string Stash = "stash \"Shelf\"\npaper gulls: 12 x 12, 3 sheets, front dots #123456, back #654321\npaper night: 12 x 12, 1 sheet, front stars, back #b8332f\ncardstock navy: letter, 2 sheets\n";
+    private const string Card =
+        "card \"Card\"\nbase A2, fold left, of white\nrole sky: gulls\nrole deep: navy\nfront\n  panel 3 x 4, of sky\n    panel 2 x 2, "
+            + "of deep\n";
+    private const string Stash =
+        "stash \"Shelf\"\npaper gulls: 12 x 12, 3 sheets, front dots #123456, back #654321\npaper night: 12 x 12, 1 sheet, front "
+            + "stars, back #b8332f\ncardstock navy: letter, 2 sheets\n";
 
     private readonly CommandLineRun _run = new();
 
@@ -45,7 +50,8 @@ public sealed class VariantsVerbTests : IDisposable
         Variants("--json");
         var id = _run.Json.GetProperty("variants")[1].GetProperty("id").GetString()!;
 
-        Assert.Equal(0, _run.Run("draw", _run.InFolder("a.card"), "--stash", _run.InFolder("a.stash"), "--out", _run.InFolder("large"), "--paper", id));
+        Assert.Equal(0, _run.Run(
+            "draw", _run.InFolder("a.card"), "--stash", _run.InFolder("a.stash"), "--out", _run.InFolder("large"), "--paper", id));
     }
 
     [Fact]

@@ -10,7 +10,8 @@ public class ColourDifferenceTests
         Gen.Select(Gen.Double[0, 100], Gen.Double[-128, 128], Gen.Double[-128, 128]).Select((l, a, b) => new Lab(l, a, b));
 
     /// <summary>
-    /// Sharma, Wu and Dalal, "The CIEDE2000 color-difference formula", Color Research and Application 30 (2005) 21-30, table 1: all 34 pairs.
+    /// Sharma, Wu and Dalal, "The CIEDE2000 color-difference formula", Color Research and Application 30 (2005) 21-30, table 1: all 34
+    /// pairs.
     /// </summary>
     [Theory]
     [InlineData(50, 2.6772, -79.7751, 50, 0, -82.7485, 2.0425)]

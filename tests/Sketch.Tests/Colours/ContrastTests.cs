@@ -45,7 +45,8 @@ public class ContrastTests
     [InlineData("767676", "777777", Contrast.LeastForText)]
     [InlineData("949494", "959595", Contrast.LeastForLargeText)]
     public void Two_neighbouring_greys_lie_on_both_sides_of_the_limit(string passes, string fails, double limit) =>
-        Assert.InRange(limit, Contrast.Ratio(Rgb.FromHex(fails), new(255, 255, 255)), Contrast.Ratio(Rgb.FromHex(passes), new(255, 255, 255)));
+        Assert.InRange(limit, Contrast.Ratio(Rgb.FromHex(fails), new(255, 255, 255)),
+            Contrast.Ratio(Rgb.FromHex(passes), new(255, 255, 255)));
 
     [Fact]
     public void The_order_of_two_colours_does_not_matter() =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Cutting;
+using Sketch.Cutting.Model;
 using Sketch.Units;
 using Xunit;
 
@@ -17,7 +18,7 @@ internal static class Given
         new(sheet, [], [.. pieces.Select((p, i) => new PieceDemand($"p{i}", p.Size, p.Count, p.MayTurn))]);
 
     public static CuttingProblem With(this CuttingProblem problem, params (Size Size, int Count)[] offcuts) =>
-        problem with { Offcuts = [.. offcuts.Select(o => new Offcut(o.Size, o.Count)).ToImmutableArray()] };
+        problem with { Offcuts = [.. offcuts.Select(o => new OffcutStock(o.Size, o.Count)).ToImmutableArray()] };
 
     public static CuttingPlan Planned(this CuttingProblem problem) =>
         SheetPlanner.Plan(problem, cancellation: TestContext.Current.CancellationToken);

@@ -1,5 +1,6 @@
 using CsCheck;
 using Sketch.Cutting;
+using Sketch.Cutting.Model;
 using Xunit;
 
 namespace Sketch.Tests.Cutting;
@@ -16,7 +17,7 @@ public class LeftoverFillingTests
     }
 
     [Fact]
-    public void Pieces_without_room_are_told_and_add_no_sheet()
+    public void Pieces_without_room_are_reported_and_add_no_sheet()
     {
         var (plans, unplaced) = LeftoverFilling.Fill([(Mats, Mats.Planned())], [new("strip", Given.Inches(1, 11), 5)]);
         Assert.Equal((2, 3), (plans[0].Sheets, Assert.Single(unplaced).Count));

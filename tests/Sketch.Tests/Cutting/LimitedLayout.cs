@@ -3,8 +3,8 @@ using Sketch.Cutting.Layouts;
 namespace Sketch.Tests.Cutting;
 
 /// <summary>
-/// The layout of most worth that one rectangle allows when only so many copies of each kind are wanted: the planner's two generators of layouts, put
-/// to the task that values are published for.
+/// The layout of most worth that one rectangle allows when only so many copies of each kind are wanted: the planner's two generators of
+/// layouts, put to the task that values are published for.
 /// </summary>
 internal static class LimitedLayout
 {
@@ -12,11 +12,13 @@ internal static class LimitedLayout
     /// <param name="width">Across, in nanometres.</param>
     /// <param name="height">Down.</param>
     /// <param name="kinds">The kinds, in the order of their indexes; <see cref="Kind.Demand"/> limits the copies.</param>
-    /// <param name="worth">The worth of one piece of each kind, positive; no rectangle may be worth more than <see cref="LayoutTable.MostValue"/>.</param>
+    /// <param name="worth">The worth of one piece of each kind, positive; no rectangle may be worth more than
+    /// <see cref="LayoutTable.MostValue"/>.</param>
     /// <param name="effort">Work allowed.</param>
     /// <param name="stop">Ends the search early.</param>
     /// <returns>The layout, null when nothing fits; its worth; and what no layout exceeds, the same when it is the best.</returns>
-    public static (CutTree? Tree, long Worth, long Most) Best(long width, long height, Kind[] kinds, int[] worth, long effort, CancellationToken stop)
+    public static (CutTree? Tree, long Worth, long Most) Best(
+        long width, long height, Kind[] kinds, int[] worth, long effort, CancellationToken stop)
     {
         const int MostPoints = 640;
         var ways = kinds.SelectMany(k => k.Ways().Select(way => (way, k.Demand))).ToList();

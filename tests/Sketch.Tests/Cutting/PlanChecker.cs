@@ -1,9 +1,11 @@
-using Sketch.Cutting;
+using Sketch.Cutting.Model;
 using Sketch.Units;
 
 namespace Sketch.Tests.Cutting;
 
-/// <summary>An independent judge of plans: carries out every cut on rectangles and compares what falls off with what the plan says.</summary>
+/// <summary>
+/// An independent judge of plans: carries out every cut on rectangles and compares what falls off with what the plan says.
+/// </summary>
 internal static class PlanChecker
 {
     /// <summary>What is wrong with a plan; empty when nothing is.</summary>
@@ -50,8 +52,10 @@ internal static class PlanChecker
         return faults;
     }
 
-    /// <summary>The settings of the trimmer that a layout without kerf takes: how far from the left or top edge of the part in hand each cut runs.</summary>
-    public static IEnumerable<Length> Settings(Sketch.Cutting.Layout layout)
+    /// <summary>
+    /// The settings of the trimmer that a layout without kerf takes: how far from the left or top edge of the part in hand each cut runs.
+    /// </summary>
+    public static IEnumerable<Length> Settings(SheetLayout layout)
     {
         var parts = new List<Rect> { new(Length.Zero, Length.Zero, layout.Stock.Width, layout.Stock.Height) };
         foreach (var cut in layout.Cuts)
@@ -63,7 +67,7 @@ internal static class PlanChecker
         }
     }
 
-    private static List<string> Faults(CuttingProblem problem, Sketch.Cutting.Layout layout)
+    private static List<string> Faults(CuttingProblem problem, SheetLayout layout)
     {
         var faults = new List<string>();
         if (layout.Times < 1 || layout.Pieces.IsEmpty)
@@ -107,7 +111,8 @@ internal static class PlanChecker
         }
 
         var usable = problem.Sheet.Usable;
-        if (!layout.IsOffcut && layout.Pieces.Any(p => p.Place.Left < usable.Left || p.Place.Top < usable.Top || p.Place.Right > usable.Right || p.Place.Bottom > usable.Bottom))
+        if (!layout.IsOffcut && layout.Pieces.Any(
+            p => p.Place.Left < usable.Left || p.Place.Top < usable.Top || p.Place.Right > usable.Right || p.Place.Bottom > usable.Bottom))
         {
             faults.Add("a piece lies on the trim");
         }
@@ -117,12 +122,16 @@ internal static class PlanChecker
 
     private static bool Crosses(Rect part, Cut cut, Length kerf) => cut.From.Left == cut.To.Left
         ? cut.From.Top == part.Top && cut.To.Top == part.Bottom && cut.From.Left > part.Left - kerf && cut.From.Left < part.Right
-        : cut.From.Top == cut.To.Top && cut.From.Left == part.Left && cut.To.Left == part.Right && cut.From.Top > part.Top - kerf && cut.From.Top < part.Bottom;
+        : cut.From.Top == cut.To.Top && cut.From.Left == part.Left && cut.To.Left == part.Right && cut.From.Top > part.Top - kerf
+        && cut.From.Top < part.Bottom;
 
     private static Rect[] Halves(Rect part, Cut cut, Length kerf) => cut.From.Left == cut.To.Left
-        ? [part with { Width = cut.From.Left - part.Left }, new(cut.From.Left + kerf, part.Top, part.Right - cut.From.Left - kerf, part.Height)]
-        : [part with { Height = cut.From.Top - part.Top }, new(part.Left, cut.From.Top + kerf, part.Width, part.Bottom - cut.From.Top - kerf)];
+        ? [part with { Width = cut.From.Left - part.Left },
+            new(cut.From.Left + kerf, part.Top, part.Right - cut.From.Left - kerf, part.Height)]
+        : [part with { Height = cut.From.Top - part.Top },
+            new(part.Left, cut.From.Top + kerf, part.Width, part.Bottom - cut.From.Top - kerf)];
 
     private static int Compare(Rect a, Rect b) =>
-        (a.Left.Nanometres, a.Top.Nanometres, a.Width.Nanometres, a.Height.Nanometres).CompareTo((b.Left.Nanometres, b.Top.Nanometres, b.Width.Nanometres, b.Height.Nanometres));
+        (a.Left.Nanometres, a.Top.Nanometres, a.Width.Nanometres, a.Height.Nanometres)
+            .CompareTo((b.Left.Nanometres, b.Top.Nanometres, b.Width.Nanometres, b.Height.Nanometres));
 }

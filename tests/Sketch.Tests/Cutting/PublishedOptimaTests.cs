@@ -35,7 +35,8 @@ public class PublishedOptimaTests
         var counts = new int[kinds.Length];
         var tree = table.Tree(sheet.Width, sheet.Height)!;
         tree.Count(counts);
-        Assert.Equal((sheet.BestTurned, true), (counts.Zip(sheet.Pieces, (c, p) => c * p.Worth).Sum(), tree.Width <= sheet.Width && tree.Height <= sheet.Height));
+        Assert.Equal((sheet.BestTurned, true),
+            (counts.Zip(sheet.Pieces, (c, p) => c * p.Worth).Sum(), tree.Width <= sheet.Width && tree.Height <= sheet.Height));
     }
 
     [Theory]
@@ -56,7 +57,8 @@ public class PublishedOptimaTests
     private static (long Worth, long Most) BestLimited(PublishedSheet sheet, bool mayTurn)
     {
         var (_, worth, most) = LimitedLayout.Best(
-            sheet.Width, sheet.Height, Kinds(sheet, mayTurn), [.. sheet.Pieces.Select(p => p.Worth)], 200_000_000, TestContext.Current.CancellationToken);
+            sheet.Width, sheet.Height, Kinds(sheet, mayTurn), [.. sheet.Pieces.Select(p => p.Worth)], 200_000_000,
+                TestContext.Current.CancellationToken);
         return (worth, most);
     }
 

@@ -9,13 +9,15 @@ namespace Sketch.Tests.Cutting;
 /// <param name="Pieces">Sides of the pieces, how many copies are allowed, and their worth.</param>
 /// <param name="Best">The optimum with the pieces as they stand.</param>
 /// <param name="BestTurned">The optimum with quarter turns; null where none is known.</param>
-internal sealed record PublishedSheet(string Name, int Width, int Height, (int Width, int Height, int Copies, int Worth)[] Pieces, int Best, int? BestTurned)
+internal sealed record PublishedSheet(
+    string Name, int Width, int Height, (int Width, int Height, int Copies, int Worth)[] Pieces, int Best, int? BestTurned)
 {
     private const int Unlimited = 9_999;
 
     /// <summary>
-    /// gcut1 to gcut13: J. E. Beasley, J. Opl Res. Soc. 36 (1985) 297-306; data from the OR-Library by way of the ESICUP collection (CC0). Any number of
-    /// copies; the worth is the area. Optima for both columns: www.ime.usp.br/~glauber/gcut/ (Cintra, Wakabayashi and others).
+    /// gcut1 to gcut13: J. E. Beasley, J. Opl Res. Soc. 36 (1985) 297-306; data from the OR-Library by way of the ESICUP collection (CC0).
+    /// Any number of copies; the worth is the area. Optima for both columns: www.ime.usp.br/~glauber/gcut/ (Cintra, Wakabayashi and
+    /// others).
     /// </summary>
     public static readonly PublishedSheet[] Unlimited1985 =
     [
@@ -67,8 +69,8 @@ internal sealed record PublishedSheet(string Name, int Width, int Height, (int W
     ];
 
     /// <summary>
-    /// cgcut1 to cgcut3: N. Christofides and C. Whitlock, Oper. Res. 25 (1977) 30-44, limited copies; data as above. The optima are those given in the
-    /// literature, as they stand.
+    /// cgcut1 to cgcut3: N. Christofides and C. Whitlock, Oper. Res. 25 (1977) 30-44, limited copies; data as above. The optima are those
+    /// given in the literature, as they stand.
     /// </summary>
     public static readonly PublishedSheet[] Limited1977 =
     [
@@ -119,7 +121,8 @@ internal sealed record PublishedSheet(string Name, int Width, int Height, (int W
             let sides = piece.Split('x').Select(Number).ToArray()
             select (sides[0], sides[1], Unlimited, sides[0] * sides[1])], best, bestTurned);
 
-    private static PublishedSheet Listed(string name, int width, int height, int best, int? bestTurned, string pieces) => new(name, width, height,
+    private static PublishedSheet Listed(string name, int width, int height, int best, int? bestTurned, string pieces) =>
+        new(name, width, height,
         [.. from piece in pieces.Split(' ')
             let numbers = piece.Split('x', '*', '=').Select(Number).ToArray()
             select (numbers[0], numbers[1], numbers[2], numbers[3])], best, bestTurned);

@@ -1,5 +1,6 @@
 using CsCheck;
 using Sketch.Cutting;
+using Sketch.Cutting.Model;
 using Sketch.Units;
 using Xunit;
 using Size = Sketch.Units.Size;
@@ -17,7 +18,7 @@ public class SheetPlannerTests
         where pieces.Sum(p => p.Item3) <= 6
         select new CuttingProblem(
             new(new(new(width), new(height)), new(Length.Zero, Length.Zero, new(trim), Length.Zero)),
-            [.. offcuts.Select(o => new Offcut(new(new(o.Item1), new(o.Item2)), o.Item3))],
+            [.. offcuts.Select(o => new OffcutStock(new(new(o.Item1), new(o.Item2)), o.Item3))],
             [.. pieces.Select((p, i) => new PieceDemand($"p{i}", new(new(p.Item1), new(p.Item2)), p.Item3, p.Item4))])
         {
             SmallestUse = new(1),
@@ -31,9 +32,12 @@ public class SheetPlannerTests
         from pieces in Gen.Select(Gen.Double[0.5, 5.5], Gen.Double[0.5, 5.5], Gen.Int[1, 60], Gen.Bool).Array[1, 8]
         from offcuts in Gen.Select(Gen.Int[1, 6], Gen.Int[1, 11], Gen.Int[1, 3]).Array[0, 2]
         select new CuttingProblem(
-            new(letter ? Given.Inches(8.5, 11) : Given.Inches(12, 12), new(Sixteenths(trim[0]), Sixteenths(trim[1]), Sixteenths(trim[2]), Sixteenths(trim[3]))),
-            [.. offcuts.Select(o => new Offcut(Given.Inches(o.Item1, o.Item2), o.Item3))],
-            [.. pieces.Select((p, i) => new PieceDemand($"p{i}", Given.Inches(Math.Round(p.Item1 * marks) / marks, Math.Round(p.Item2 * marks) / marks), p.Item3, p.Item4))])
+            new(letter ? Given.Inches(8.5, 11) : Given.Inches(12, 12),
+                new(Sixteenths(trim[0]), Sixteenths(trim[1]), Sixteenths(trim[2]), Sixteenths(trim[3]))),
+            [.. offcuts.Select(o => new OffcutStock(Given.Inches(o.Item1, o.Item2), o.Item3))],
+            [.. pieces.Select((p, i) =>
+                new PieceDemand($"p{i}", Given.Inches(Math.Round(p.Item1 * marks) / marks, Math.Round(p.Item2 * marks) / marks), p.Item3,
+                    p.Item4))])
         {
             Kerf = Sixteenths(kerf),
         };
@@ -87,7 +91,8 @@ public class SheetPlannerTests
     [Theory]
     [MemberData(nameof(MetricYields))]
     public void As_many_of_one_size_come_from_A4_as_the_table_of_yields_says(int width, int height, int upright, int sideways, int free) =>
-        AssertYields(new(new(Millimetres(210), Millimetres(297)), default), new(Millimetres(width), Millimetres(height)), upright, sideways, free);
+        AssertYields(new(new(Millimetres(210), Millimetres(297)), default), new(Millimetres(width), Millimetres(height)), upright,
+            sideways, free);
 
     [Fact]
     public void Tiny_plans_are_carried_out_as_written()
@@ -180,7 +185,7 @@ public class SheetPlannerTests
     }
 
     [Fact]
-    public void What_fits_nowhere_is_told_apart()
+    public void What_fits_nowhere_is_reported_separately()
     {
         var plan = Given.Problem(Given.Sheet(8.5, 11), (Given.Inches(4, 12), 3, true), (Given.Inches(4, 4), 1, true)).Planned();
         Assert.Equal([new UnplacedPieces("p0", 3)], plan.Unplaced);
@@ -210,14 +215,16 @@ public class SheetPlannerTests
     [Fact]
     public void A_search_stopped_at_once_still_gives_a_plan()
     {
-        var problem = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 5.25), 50, true), (Given.Inches(3, 2), 31, false)).With((Given.Inches(5, 5), 2));
+        var problem = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 5.25), 50, true), (Given.Inches(3, 2), 31, false))
+            .With((Given.Inches(5, 5), 2));
         Assert.Empty(PlanChecker.Faults(problem, SheetPlanner.Plan(problem, cancellation: new(canceled: true))));
     }
 
     [Fact]
     public void A_search_stopped_at_once_still_counts_pieces_too_large_to_share_a_sheet()
     {
-        var problem = Given.Problem(Given.Sheet(12, 12), (Given.Inches(7, 7), 5, true), (Given.Inches(6.5, 11), 3, true)).With((Given.Inches(8, 8), 2));
+        var problem = Given.Problem(Given.Sheet(12, 12), (Given.Inches(7, 7), 5, true), (Given.Inches(6.5, 11), 3, true))
+            .With((Given.Inches(8, 8), 2));
         Assert.Equal(6, SheetPlanner.Plan(problem, cancellation: new(canceled: true)).LowerBound);
     }
 
@@ -240,31 +247,34 @@ public class SheetPlannerTests
             var plan = problem.Planned();
             Assert.Equal(
                 (plan.Unplaced.IsEmpty, false),
-                (SheetPlanner.Suffice(problem, plan.Sheets, TestContext.Current.CancellationToken), SheetPlanner.Suffice(problem, plan.Sheets - 1, TestContext.Current.CancellationToken)));
+                (SheetPlanner.Suffice(problem, plan.Sheets, TestContext.Current.CancellationToken),
+                    SheetPlanner.Suffice(problem, plan.Sheets - 1, TestContext.Current.CancellationToken)));
         }, iter: 300);
     }
 
     [Fact]
     public void Progress_ends_at_the_plan()
     {
-        var told = new List<PlanProgress>();
+        var reported = new List<PlanProgress>();
         var problem = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 5.25), 50, true), (Given.Inches(3, 2), 31, true));
-        var plan = SheetPlanner.Plan(problem, progress: new Told(told), cancellation: TestContext.Current.CancellationToken);
-        Assert.Equal(new PlanProgress(plan.Sheets, plan.LowerBound), told[^1]);
+        var plan = SheetPlanner.Plan(problem, progress: new Reported(reported), cancellation: TestContext.Current.CancellationToken);
+        Assert.Equal(new PlanProgress(plan.Sheets, plan.LowerBound), reported[^1]);
     }
 
     [Fact]
     public void Pieces_of_several_demands_of_one_size_are_given_out_in_order()
     {
         var plan = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 5.25), 6, true), (Given.Inches(5.25, 4), 12, true)).Planned();
-        Assert.Equal([("p0", 1), ("p1", 2)], plan.Layouts.Select(l => (l.Pieces.Select(p => p.Id).Distinct().Single(), l.Times)).OrderBy(x => x.Item1));
+        Assert.Equal([("p0", 1), ("p1", 2)], plan.Layouts.Select(l => (l.Pieces.Select(p => p.Id).Distinct().Single(), l.Times))
+            .OrderBy(x => x.Item1));
     }
 
     [Fact]
     public void Two_thirds_of_the_last_sheet_stay_whole_when_it_gives_one_mat()
     {
         var plan = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 5.25), 7, true)).Planned();
-        Assert.Equal(Given.Inches(8, 12), plan.Layouts.SelectMany(l => l.Leftovers).Select(l => l.Size).MaxBy(s => s.Width.Inches * s.Height.Inches));
+        Assert.Equal(Given.Inches(8, 12), plan.Layouts.SelectMany(l => l.Leftovers).Select(l => l.Size)
+            .MaxBy(s => s.Width.Inches * s.Height.Inches));
     }
 
     [Fact]
@@ -298,7 +308,9 @@ public class SheetPlannerTests
         var random = new Random(7);
         var problem = Given.Problem(
             Given.Sheet(12, 12),
-            [.. Enumerable.Range(0, 12).Select(_ => (new Size(new(random.Next(9_000_000, 120_000_000)), new(random.Next(9_000_000, 120_000_000))), random.Next(5, 30), true))]);
+            [.. Enumerable.Range(0, 12)
+                .Select(_ => (new Size(new(random.Next(9_000_000, 120_000_000)), new(random.Next(9_000_000, 120_000_000))),
+                    random.Next(5, 30), true))]);
         var plan = problem.Planned();
         Assert.Empty(PlanChecker.Faults(problem, plan));
     }
@@ -332,10 +344,11 @@ public class SheetPlannerTests
     private static Length Millimetres(int count) => Length.Millimetre(count);
 
     private static string Written(CuttingPlan plan) =>
-        string.Join('\n', plan.Layouts.Select(l => $"{l.Stock} {l.Times} {string.Join(' ', l.Pieces)} {string.Join(' ', l.Cuts)} {string.Join(' ', l.Leftovers)}"));
+        string.Join('\n', plan.Layouts.Select(
+            l => $"{l.Stock} {l.Times} {string.Join(' ', l.Pieces)} {string.Join(' ', l.Cuts)} {string.Join(' ', l.Leftovers)}"));
 
-    private sealed class Told(List<PlanProgress> told) : IProgress<PlanProgress>
+    private sealed class Reported(List<PlanProgress> reported) : IProgress<PlanProgress>
     {
-        public void Report(PlanProgress value) => told.Add(value);
+        public void Report(PlanProgress value) => reported.Add(value);
     }
 }

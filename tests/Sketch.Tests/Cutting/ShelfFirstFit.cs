@@ -1,9 +1,11 @@
-using Sketch.Cutting;
+using Sketch.Cutting.Model;
 using Sketch.Units;
 
 namespace Sketch.Tests.Cutting;
 
-/// <summary>The plain way: tallest first, each piece on the first shelf with room for it, a new shelf when there is none, on offcuts before sheets.</summary>
+/// <summary>
+/// The plain way: tallest first, each piece on the first shelf with room for it, a new shelf when there is none, on offcuts before sheets.
+/// </summary>
 internal static class ShelfFirstFit
 {
     public static int Sheets(CuttingProblem problem)
@@ -37,7 +39,8 @@ internal static class ShelfFirstFit
 
     private static IEnumerable<Size> Lying(CuttingProblem problem, Size usable) =>
         from piece in problem.Pieces
-        let turned = piece.MayTurn && (piece.Size.Width < piece.Size.Height || !Fits(piece.Size, usable)) && Fits(piece.Size.Turned(), usable)
+        let turned = piece.MayTurn && (piece.Size.Width < piece.Size.Height || !Fits(piece.Size, usable))
+            && Fits(piece.Size.Turned(), usable)
         let size = turned ? piece.Size.Turned() : piece.Size
         where Fits(size, usable)
         orderby size.Height.Nanometres descending

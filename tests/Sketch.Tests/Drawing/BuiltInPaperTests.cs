@@ -7,11 +7,11 @@ namespace Sketch.Tests.Drawing;
 public sealed class BuiltInPaperTests
 {
     [Theory]
-    [InlineData("navy", Pattern.Cardstock)]
-    [InlineData("Silver", Pattern.Foil)]
-    [InlineData("kraft", Pattern.Kraft)]
-    [InlineData("PEARL", Pattern.Pearl)]
-    public void A_colour_word_is_a_stock_whatever_its_capitals(string word, Pattern expected)
+    [InlineData("navy", PaperPattern.Cardstock)]
+    [InlineData("Silver", PaperPattern.Foil)]
+    [InlineData("kraft", PaperPattern.Kraft)]
+    [InlineData("PEARL", PaperPattern.Pearl)]
+    public void A_colour_word_is_a_stock_whatever_its_capitals(string word, PaperPattern expected)
     {
         Assert.True(ColourWords.TryGet(word, out var look));
         Assert.Equal(expected, look.Pattern);
@@ -28,7 +28,7 @@ public sealed class BuiltInPaperTests
     {
         var look = BuiltIn.FromWords(["dots", "#123", "#fff0e0"]);
 
-        Assert.Equal(new PaperLook(Pattern.Dots, new Rgb(0x11, 0x22, 0x33), [new Rgb(0xff, 0xf0, 0xe0)]), look);
+        Assert.Equal(new PaperLook(PaperPattern.Dots, new Rgb(0x11, 0x22, 0x33), [new Rgb(0xff, 0xf0, 0xe0)]), look);
     }
 
     [Fact]
@@ -43,7 +43,7 @@ public sealed class BuiltInPaperTests
     [Fact]
     public void A_colour_word_with_a_colour_of_its_own_keeps_its_stock()
     {
-        Assert.Equal(new PaperLook(Pattern.Foil, new Rgb(1, 2, 3), []), BuiltIn.Find("gold", [new Rgb(1, 2, 3)]));
+        Assert.Equal(new PaperLook(PaperPattern.Foil, new Rgb(1, 2, 3), []), BuiltIn.Find("gold", [new Rgb(1, 2, 3)]));
     }
 
     [Fact]

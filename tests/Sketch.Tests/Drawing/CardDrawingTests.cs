@@ -146,7 +146,8 @@ public sealed class CardDrawingTests
 
         var root = XElement.Parse(CardDrawing.Draw(card.Card(), FaceKind.InsideLeft));
 
-        Assert.Contains("M90 60L60 60L60 20L90 20Z", root.Descendants(Svg + "path").First().Attribute("d")!.Value, StringComparison.Ordinal);
+        Assert.Contains("M90 60L60 60L60 20L90 20Z", root.Descendants(Svg + "path").First()
+            .Attribute("d")!.Value, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -204,7 +205,9 @@ public sealed class CardDrawingTests
     {
         var piece = CardFixture.Make("front/words", "strip", Shape.Rectangle, CardFixture.Box(10, 10, 60, 12), "kraft") with
         {
-            Words = new("Fair winds", Outline.Rectangle(CardFixture.Box(14, 13, 50, 6)), CardFixture.Of("navy"), CardFixture.Mm(6), true) { Room = CardFixture.Box(10, 10, 60, 12) },
+            Words = new("Fair winds", Outline.Rectangle(CardFixture.Box(14, 13, 50, 6)), CardFixture.Of("navy"), CardFixture.Mm(6),
+                true)
+            { Room = CardFixture.Box(10, 10, 60, 12) },
         };
 
         var ink = Groups(Front(new CardFixture().Add(piece).Card()))[^1].Elements().Last();
@@ -238,7 +241,8 @@ public sealed class CardDrawingTests
         var card = new CardFixture();
         for (var i = 0; i < count; i++)
         {
-            card.Add($"front/gem[{i + 1}]", "gem", Shape.Circle, CardFixture.Box(i % 30 * 3.5, i / 30 * 3.5, 3.175, 3.175), "red", matter: PieceMatter.Ready);
+            card.Add($"front/gem[{i + 1}]", "gem", Shape.Circle, CardFixture.Box(i % 30 * 3.5, i / 30 * 3.5, 3.175, 3.175), "red",
+                matter: PieceMatter.Ready);
         }
 
         return card.Card();

@@ -56,11 +56,13 @@ internal sealed class CardFixture
 
     /// <summary>A piece of a shape; <paramref name="foam"/> is the height in millimetres of the foam beneath it.</summary>
     internal CardFixture Add(
-        string path, string kind, Shape shape, Rect box, string words, double foam = 0, double turn = 0, PieceMatter matter = PieceMatter.Paper, ShapeStyle? style = null) =>
+        string path, string kind, Shape shape, Rect box, string words, double foam = 0, double turn = 0,
+            PieceMatter matter = PieceMatter.Paper, ShapeStyle? style = null) =>
         Add(Make(path, kind, shape, box, words, foam, turn, matter, style));
 
     internal static Piece Make(
-        string path, string kind, Shape shape, Rect box, string words, double foam = 0, double turn = 0, PieceMatter matter = PieceMatter.Paper, ShapeStyle? style = null)
+        string path, string kind, Shape shape, Rect box, string words, double foam = 0, double turn = 0,
+            PieceMatter matter = PieceMatter.Paper, ShapeStyle? style = null)
     {
         var face = Enum.GetValues<FaceKind>().Single(f => Face.NameOf(f) == path.Split('/')[0]);
         var bounds = Bounds.Of(box);
@@ -75,7 +77,8 @@ internal sealed class CardFixture
 
     internal LaidOutCard Card() => new(
         Title,
-        new(_closed, _fold, null, _basePaint, _base ?? Outline.Rectangle(new(Length.Zero, Length.Zero, _closed.Width, _closed.Height)), Nowhere),
+        new(_closed, _fold, null, _basePaint, _base
+            ?? Outline.Rectangle(new(Length.Zero, Length.Zero, _closed.Width, _closed.Height)), Nowhere),
         [.. _faces],
         [.. _pieces],
         ImmutableArray<Role>.Empty,

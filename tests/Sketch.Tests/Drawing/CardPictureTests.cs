@@ -33,12 +33,13 @@ public class CardPictureTests
         """;
 
     [Fact]
-    public void A_picture_tells_each_group_with_its_line_in_drawing_order()
+    public void A_picture_reports_each_group_with_its_line_in_drawing_order()
     {
         var pieces = CardDrawing.Picture(CardOf(Card), FaceKind.Front).Pieces;
 
         Assert.Equal(
-            [("front-base", 2), ("front-panel-mat", 5), ("front-panel", 4), ("front-panel-gem-1", 6), ("front-panel-gem-2", 6), ("front-panel-gem-3", 6)],
+            [("front-base", 2), ("front-panel-mat", 5), ("front-panel", 4), ("front-panel-gem-1", 6), ("front-panel-gem-2", 6),
+                ("front-panel-gem-3", 6)],
             pieces.Select(p => (p.Id, p.Location.Start.Line)));
     }
 
@@ -48,13 +49,13 @@ public class CardPictureTests
         CardDrawing.Picture(CardOf(Card), FaceKind.EnvelopeBack).Pieces.Select(p => (p.Id, p.Location.Start.Line)));
 
     [Fact]
-    public void What_is_seen_through_a_window_is_told_too() => Assert.Equal(
+    public void What_is_seen_through_a_window_is_reported_too() => Assert.Equal(
         ["inside-base", "inside-text", "front-base"], CardDrawing.Picture(CardOf(WithWindow), FaceKind.Front).Pieces.Select(p => p.Id));
 
     [Theory]
     [InlineData(Card)]
     [InlineData(WithWindow)]
-    public void Every_piece_told_is_a_group_of_the_picture_with_its_title(string text)
+    public void Every_piece_reported_is_a_group_of_the_picture_with_its_title(string text)
     {
         var card = CardOf(text);
         foreach (var face in card.Faces)

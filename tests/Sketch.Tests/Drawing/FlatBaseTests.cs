@@ -30,7 +30,8 @@ public class FlatBaseTests
 
     [Fact]
     public void In_a_metric_file_it_says_so_in_millimetres() => Assert.Equal(
-        "score 105 mm from the left", CardDrawing.Flat(Laid.Out("card \"Flat\"\nunits mm\nbase 105 x 148, fold left, of white\n"), outside: false).Pieces[^1].Title);
+        "score 105 mm from the left",
+            CardDrawing.Flat(Laid.Out("card \"Flat\"\nunits mm\nbase 105 x 148, fold left, of white\n"), outside: false).Pieces[^1].Title);
 
     // The back of a tent card lies upside down above the front, so what is near its upper left corner comes to the lower right of its half.
     [Theory]
@@ -48,7 +49,8 @@ public class FlatBaseTests
         var numbers = Numbers((string)root.Elements(Svg + "g").Single(g => (string?)g.Attribute("id") == id).Attribute("transform")!);
         var (a, d, e, f) = numbers is [var x, var y] ? (1, 1, x, y) : (numbers[0], numbers[3], numbers[4], numbers[5]);
 
-        Assert.Equal((middle * 25.4, down * 25.4), (e + a * 6.35, f + d * 6.35), (want, is_) => Math.Abs(want.Item1 - is_.Item1) < 0.01 && Math.Abs(want.Item2 - is_.Item2) < 0.01);
+        Assert.Equal((middle * 25.4, down * 25.4), (e + a * 6.35, f + d * 6.35), (want, is_) => Math.Abs(want.Item1 - is_.Item1) < 0.01
+            && Math.Abs(want.Item2 - is_.Item2) < 0.01);
     }
 
     [Fact]
@@ -60,10 +62,11 @@ public class FlatBaseTests
     }
 
     [Fact]
-    public void Each_piece_told_is_a_group_with_its_title()
+    public void Each_piece_reported_is_a_group_with_its_title()
     {
         var picture = CardDrawing.Flat(Card("A2, fold left"), outside: true);
-        var groups = XElement.Parse(picture.Svg).Elements(Svg + "g").Select(g => ((string)g.Attribute("id")!, g.Element(Svg + "title")!.Value));
+        var groups = XElement.Parse(picture.Svg).Elements(Svg + "g")
+            .Select(g => ((string)g.Attribute("id")!, g.Element(Svg + "title")!.Value));
 
         Assert.Equal(groups, picture.Pieces.Select(p => (p.Id, p.Title)));
         Assert.Equal(["outside-base", "back-mark", "front-mark", "outside-score"], picture.Pieces.Select(p => p.Id));
@@ -78,7 +81,8 @@ public class FlatBaseTests
     }
 
     private static string Base(LaidOutCard card, bool outside) =>
-        (string)XElement.Parse(CardDrawing.Flat(card, outside).Svg).Descendants(Svg + "path").First(p => (string?)p.Attribute("id") == (outside ? "outside" : "inside") + "-base-cut").Attribute("d")!;
+        (string)XElement.Parse(CardDrawing.Flat(card, outside).Svg).Descendants(Svg + "path")
+            .First(p => (string?)p.Attribute("id") == (outside ? "outside" : "inside") + "-base-cut").Attribute("d")!;
 
     private static double[] Numbers(string transform) =>
         [.. transform.Split('(', ')')[1].Split(' ').Select(n => double.Parse(n, CultureInfo.InvariantCulture))];

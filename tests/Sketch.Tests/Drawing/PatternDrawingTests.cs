@@ -140,7 +140,7 @@ public sealed partial class PatternDrawingTests
     public void A_paper_that_is_not_known_is_hatched()
     {
         var piece = CardFixture.Make("front/sky", "panel", Shape.Rectangle, CardFixture.Box(0, 0, 50, 50), "white");
-        var hatched = piece with { Paint = piece.Paint with { Look = new(Pattern.Hatched, piece.Paint.Look.Ground, []) } };
+        var hatched = piece with { Paint = piece.Paint with { Look = new(PaperPattern.Hatched, piece.Paint.Look.Ground, []) } };
 
         Assert.Contains("clip-path", CardDrawing.Draw(new CardFixture().Add(hatched).Card(), FaceKind.Front), StringComparison.Ordinal);
     }
@@ -158,7 +158,8 @@ public sealed partial class PatternDrawingTests
     ];
 
     private static List<double> Numbers(XElement path, string pattern) =>
-        [.. Regex.Matches((string)path.Attribute("d")!, pattern).Select(m => double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))];
+        [.. Regex.Matches((string)path.Attribute("d")!, pattern)
+            .Select(m => double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))];
 
     /// <summary>Centre and radius of each star of a path: its five tips are the even corners.</summary>
     private static IEnumerable<(Point Centre, double Radius)> StarsOf(string path)

@@ -71,7 +71,7 @@ public sealed class SvgWriterTests
     }
 
     [Fact]
-    public void Paths_that_would_give_the_same_id_are_told_apart()
+    public void Paths_that_would_give_the_same_id_are_distinguished()
     {
         var ids = new SvgIds();
 

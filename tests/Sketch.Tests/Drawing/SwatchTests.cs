@@ -18,7 +18,8 @@ public class SwatchTests
     {
         var root = XElement.Parse(Draw("kraft"));
 
-        Assert.Equal(("2in", "2in", "kraft"), ((string?)root.Attribute("width"), (string?)root.Attribute("height"), root.Element(Svg + "title")?.Value));
+        Assert.Equal(("2in", "2in", "kraft"),
+            ((string?)root.Attribute("width"), (string?)root.Attribute("height"), root.Element(Svg + "title")?.Value));
     }
 
     public static TheoryData<string> Papers() => new(BuiltIn.PatternWords);
@@ -48,5 +49,6 @@ public class SwatchTests
     private static string Draw(string paper) => Swatch.Draw(BuiltIn.Find(paper, [])!, TwoInches, paper, UnitSystem.Inches);
 
     private static string[] Figures(XElement root) =>
-        [.. root.Descendants(Svg + "g").First(g => g.Attribute("clip-path") is not null).Descendants().Select(e => e.ToString(SaveOptions.DisableFormatting))];
+        [.. root.Descendants(Svg + "g").First(g => g.Attribute("clip-path") is not null).Descendants()
+            .Select(e => e.ToString(SaveOptions.DisableFormatting))];
 }

@@ -20,5 +20,6 @@ public class SizeHtmlTests
         Assert.Contains($"<td>{cell}</td>", Cells("base", size), StringComparison.Ordinal);
 
     [Fact]
-    public void Words_are_left_as_they_are() => Assert.Contains("<td>sides 0, top and bottom 1/8</td>", Cells("base", "sides 0, top and bottom 1/8"), StringComparison.Ordinal);
+    public void Words_are_left_as_they_are() =>
+        Assert.Contains("<td>sides 0, top and bottom 1/8</td>", Cells("base", "sides 0, top and bottom 1/8"), StringComparison.Ordinal);
 }

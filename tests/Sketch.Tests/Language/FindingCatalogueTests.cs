@@ -2,10 +2,10 @@ using System.Reflection;
 using Sketch.Diagnostics;
 using Sketch.Papers;
 using Sketch.Shapes;
-using Sketch.Surroundings;
 using Sketch.Syntax;
 using Sketch.Text;
 using Sketch.Units;
+using Sketch.World;
 using Xunit;
 
 namespace Sketch.Tests.Language;
@@ -40,7 +40,8 @@ public class FindingCatalogueTests
         ["SK201"] = "card \"x\"\nbase A12\n",
         ["SK202"] = Head + "front\n  use lantern\n",
         ["SK203"] = Head + "front\n  star 1, above lamp, of red\n",
-        ["SK204"] = Head + "front\n  panel 1 x 1, of red\n    lamp: star 1, of red\n  panel 1 x 1, of red\n    lamp: star 1, of red\n  star 1, above lamp, of red\n",
+        ["SK204"] = Head + "front\n  panel 1 x 1, of red\n    lamp: star 1, of red\n  panel 1 x 1, of red\n    lamp: star 1, of red\n  "
+            + "star 1, above lamp, of red\n",
         ["SK205"] = Head + "front\n  lamp: star 1, of red\n  lamp: star 1, of red\n",
         ["SK206"] = "card \"x\"\nlike \"none.card\"\n",
         ["SK207"] = HostileInputs.Text("a card like itself"),
@@ -82,7 +83,7 @@ public class FindingCatalogueTests
         .Select(f => f.GetValue(null)).OfType<FindingKind>();
 
     /// <summary>A world with one card, no font file and letters only below U+2000.</summary>
-    private sealed class Pier : ISurroundings
+    private sealed class Pier : IWorld
     {
         private readonly TestSurroundings _files = HostileInputs.World().WithText("one.card", Head + "front\n  star 1, top 1, of red\n");
 
@@ -92,11 +93,14 @@ public class FindingCatalogueTests
 
         public Outline? ReadArtwork(string path, string namedIn, out string problem) => _files.ReadArtwork(path, namedIn, out problem);
 
-        public IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem) => _files.ReadPicture(path, namedIn, width, out problem);
+        public IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem) =>
+            _files.ReadPicture(path, namedIn, width, out problem);
 
         public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem)
         {
-            var shaped = _files.ShapeWords(words, font, namedIn, out problem)! with { MissingCharacters = new([.. words.Where(c => c >= '\u2000').Distinct()]) };
+            var shaped = _files.ShapeWords(
+                words, font, namedIn, out problem)! with
+            { MissingCharacters = new([.. words.Where(c => c >= '\u2000').Distinct()]) };
             problem = font is null ? "" : "there is no such file.";
             return font is null ? shaped : null;
         }

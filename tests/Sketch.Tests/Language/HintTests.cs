@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
-using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Tests.Project;
 using Sketch.Text;
 using Xunit;
@@ -10,13 +10,16 @@ namespace Sketch.Tests.Language;
 /// <summary>A hint that says what to type cures what it is given for, and does no new harm.</summary>
 public class HintTests
 {
-    /// <summary>So many slips of each sample, spread over all that can be made; each is laid out once and again for each proposal.</summary>
+    /// <summary>
+    /// So many slips of each sample, spread over all that can be made; each is laid out once and again for each proposal.
+    /// </summary>
     private const int SlipsPerSample = 40;
 
     private static readonly FolderFiles World = new();
 
     public static TheoryData<string> Samples => [.. Directory.EnumerateFiles(Repository.PathTo("sketches"))
-        .Where(f => Path.GetExtension(f) is ".card" or ".stash" or ".batch").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
+        .Where(f => Path.GetExtension(f) is ".card" or ".stash" or ".batch").Select(f => Path.GetFileName(f))
+        .Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Samples))]
@@ -37,15 +40,17 @@ public class HintTests
         }
     }
 
-    private static void AssertCured(ImmutableArray<Finding> found, Finding finding, string slip, ImmutableArray<Finding> after, string cured)
+    private static void AssertCured(
+        ImmutableArray<Finding> found, Finding finding, string slip, ImmutableArray<Finding> after, string cured)
     {
         var line = finding.Location.Start.Line;
         var shifted = line + cured.Count(c => c == '\n') - slip.Count(c => c == '\n');
-        var told = $"{finding.Code} {finding.Message} {finding.Hint}\n{slip.Split('\n')[line - 1]}\nbecomes\n{cured.Split('\n')[line - 1]}";
+        var reported = $"{finding.Code} {finding.Message} "
+            + $"{finding.Hint}\n{slip.Split('\n')[line - 1]}\nbecomes\n{cured.Split('\n')[line - 1]}";
         // What is put beneath or before the line may move it.
-        Assert.True(Count(after, line, shifted) < Count(found, line, line), $"Not cured: {told}");
+        Assert.True(Count(after, line, shifted) < Count(found, line, line), $"Not cured: {reported}");
         var harm = after.FirstOrDefault(a => a.Severity == Severity.Error && !found.Any(f => f.Code == a.Code && f.Message == a.Message));
-        Assert.True(harm is null, $"New error {harm?.Code} {harm?.Message}: {told}");
+        Assert.True(harm is null, $"New error {harm?.Code} {harm?.Message}: {reported}");
 
         int Count(ImmutableArray<Finding> all, int at, int orAt) =>
             all.Count(f => f.Code == finding.Code && (f.Location.Start.Line == at || f.Location.Start.Line == orAt));
@@ -56,5 +61,6 @@ public class HintTests
         finding.Severity < Severity.Error
         && found.Any(f => f.Severity == Severity.Error && f.Location.Start.Line == finding.Location.Start.Line);
 
-    private static ImmutableArray<Finding> Compile(string path, string text) => Compiler.Compile(new SourceText(path, text), World).Findings;
+    private static ImmutableArray<Finding> Compile(string path, string text) =>
+        Compiler.Compile(new SourceText(path, text), World).Findings;
 }

@@ -38,7 +38,8 @@ internal static class HostileInputs
             Head + $"front\n  word \"{Letters(1_000)}\", letters 1/4, of red\n    mat +1/8, of navy\n",
         ["cut-out words of all letters that a card may have"] = () =>
             Head
-                + "front\n  100 word \"lighthouse\", letters 1/4, in a grid 20 across, of red\n    mat +1/8, of navy\n    mat +1/8, of red\n",
+                + "front\n  100 word \"lighthouse\", letters 1/4, in a grid 20 across, of red\n    mat +1/8, of navy\n    mat +1/8, of "
+                + "red\n",
         ["two thousand windows"] = () => Head + "front\n  panel 4 x 5, of red\n    1900 window circle 1/64, in a grid 50 across\n",
         ["two hundred windows through nine layers"] = () =>
             Head + "front\n" + Lines(9, i => new string(' ', i + 1) + "panel 4 x 4, turn 1, of red") + new string(' ', 10)
@@ -81,11 +82,14 @@ internal static class HostileInputs
         ["a size of a billion inches"] = () => Head + "front\n  panel 1000000000 x 1000000000, of red\n",
         ["the longest sizes there are"] = () =>
             Head
-                + "front\n  1000 panel 999 m x 999 m, gap 999 m, step right 999 m, shift right 999 m, of red\n    mat +999 m, of red\n    text \"lamp\", letters 999 m\n",
+                + "front\n  1000 panel 999 m x 999 m, gap 999 m, step right 999 m, shift right 999 m, of red\n    mat +999 m, of red\n "
+                + "   text \"lamp\", letters 999 m\n",
         ["a base of a kilometre"] = () =>
-            "card \"Storm\"\nbase 1000 m x 1000 m, of white\nfront\n  panel, showing 1/64, of red\n    star 500 m, 60 points, of red\n      mat border 100 m, of red\n",
+            "card \"Storm\"\nbase 1000 m x 1000 m, of white\nfront\n  panel, showing 1/64, of red\n    star 500 m, 60 points, of red\n "
+                + "     mat border 100 m, of red\n",
         ["a base of a nanometre"] = () =>
-            "card \"Storm\"\nbase 0.000001 mm x 0.000001 mm, of white\nfront\n  panel share 1/10000 x full, of red\n  scallop 1 m, of red\n  tag 0.000001 mm, of red\n    mat +1/64, of red\n",
+            "card \"Storm\"\nbase 0.000001 mm x 0.000001 mm, of white\nfront\n  panel share 1/10000 x full, of red\n  scallop 1 m, of "
+                + "red\n  tag 0.000001 mm, of red\n    mat +1/64, of red\n",
         ["each the size of the next"] = () => Head + "front\n" + Lines(2_000, i => $"  p{i}: panel, same size as p{i + 1}, of red"),
         ["each above the next"] = () => Head + "front\n" + Lines(2_000, i => $"  p{i}: panel 1 x 1, above p{i + 1}, of red"),
         ["each above the one before"] = () =>
@@ -117,7 +121,8 @@ internal static class HostileInputs
         .WithText("storm.card", Text("a card like itself"))
         .WithText("echo.card", Text("a card like one that is like it"))
         .WithText("doubling.card", Text("parts that double forty times"))
-        .WithText("speck.card", "card \"Speck\"\nbase 0.000001 mm x 1 mm, of white\nfront\n  a: panel 900 m x 1, left 999 m, shift up 900 m, of red\n    mat +900 m, of red\n    2 text \"a\", letters 900 m, gap 900 m\n  star 1, above a by 999 m, of red\n")
+        .WithText("speck.card", "card \"Speck\"\nbase 0.000001 mm x 1 mm, of white\nfront\n  a: panel 900 m x 1, left 999 m, shift up "
+            + "900 m, of red\n    mat +900 m, of red\n    2 text \"a\", letters 900 m, gap 900 m\n  star 1, above a by 999 m, of red\n")
         .WithText("large.card", Text("the longest sizes there are"));
 
     /// <summary>Letters without a blank, each unlike its neighbours.</summary>

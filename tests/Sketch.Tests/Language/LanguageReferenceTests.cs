@@ -24,11 +24,12 @@ public class LanguageReferenceTests
             .Select(f => (f.Code, Place: example.AsPrinted(f.Location.Start), f.Message, f.Hint))
             .Select(f => ($"{f.Code} {f.Place.Line}:{f.Place.Column}", $"{f.Message} {f.Hint}"))
             .ToList();
-        var told = string.Join('\n', found);
-        Assert.True(example.Findings.Length == found.Count, $"{LanguageReference.FilePath()}:{line}\n{told}");
+        var reported = string.Join('\n', found);
+        Assert.True(example.Findings.Length == found.Count, $"{LanguageReference.FilePath()}:{line}\n{reported}");
         foreach (var ((place, message), written) in found.Zip(example.Findings))
         {
-            Assert.True(written.StartsWith(place + " ", StringComparison.Ordinal) && message.Contains(written[(place.Length + 1)..], StringComparison.Ordinal), $"{written}\n{told}");
+            Assert.True(written.StartsWith(place + " ", StringComparison.Ordinal)
+                && message.Contains(written[(place.Length + 1)..], StringComparison.Ordinal), $"{written}\n{reported}");
         }
     }
 
@@ -48,7 +49,8 @@ public class LanguageReferenceTests
             var path = written.Split("  ")[0];
             var piece = card.Pieces.Single(p => p.Path == path);
             Assert.Equal(written, $"{path}  {Text(piece.Finished.Width, card)} x {Text(piece.Finished.Height, card)}"
-                + (written.Contains(" at ", StringComparison.Ordinal) ? $" at {Text(piece.Finished.Left, card)}, {Text(piece.Finished.Top, card)}" : ""));
+                + (written.Contains(" at ", StringComparison.Ordinal)
+                ? $" at {Text(piece.Finished.Left, card)}, {Text(piece.Finished.Top, card)}" : ""));
         }
     }
 

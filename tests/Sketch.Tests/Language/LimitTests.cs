@@ -15,7 +15,7 @@ public class LimitTests
     public static TheoryData<string, string> Documented => new()
     {
         { "characters in a file", Written(Limits.Characters) },
-        { "lines on lines", $"{Limits.Depth} deep; with parts spelt out {Limits.DepthWithParts}" },
+        { "levels of indentation", $"{Limits.Depth}; {Limits.DepthWithParts} after parts are expanded" },
         { "lines without indentation", Written(Limits.Lines) },
         { "copies of a line", Written(Limits.Copies) },
         { "pieces with mats in a card, counted on every copy", Written(Limits.Pieces) },
@@ -59,12 +59,14 @@ public class LimitTests
 
     [Fact]
     public void Nothing_more_is_said_of_a_line_whose_count_is_out_of_range() => Assert.Equal(
-        FindingCatalogue.BadCount, Assert.Single(Compile("lamps: 2001 star 1, of red\n    item 3: of blue\n  gem 1/8, above lamps, of red").Findings).Kind);
+        FindingCatalogue.BadCount,
+            Assert.Single(Compile("lamps: 2001 star 1, of red\n    item 3: of blue\n  gem 1/8, above lamps, of red").Findings).Kind);
 
     [Theory]
     [InlineData("1001 panel 1/8 x 1/8, in a grid 50 across, of red\n    mat +1/16, of navy", "Make at most 1,000 copies.")]
     [InlineData("gem 1/8, in a grid 50 x 50, of red", "Make fewer copies, or divide the pieces between several cards.")]
-    [InlineData("10 panel 1 x 1, of red\n    10 panel 1 x 1, of red\n      10 star 1, of red\n        10 gem 1/8, of red", "Make fewer copies, or divide the pieces between several cards.")]
+    [InlineData("10 panel 1 x 1, of red\n    10 panel 1 x 1, of red\n      10 star 1, of red\n        10 gem 1/8, of red",
+        "Make fewer copies, or divide the pieces between several cards.")]
     public void More_pieces_are_reported_with_the_copies_that_there_is_room_for(string lines, string hint)
     {
         var finding = Assert.Single(Beyond(lines));
@@ -81,7 +83,8 @@ public class LimitTests
     public void Twenty_mats_lie_beneath_a_piece_and_the_next_is_reported()
     {
         Assert.Empty(Beyond("heart 1, of red" + string.Concat(Enumerable.Repeat("\n    mat +1/16, of navy", 20))));
-        Assert.Equal(25, Assert.Single(Beyond("heart 1, of red" + string.Concat(Enumerable.Repeat("\n    mat +1/16, of navy", 21)))).Location.Start.Line);
+        Assert.Equal(25, Assert.Single(Beyond("heart 1, of red" + string.Concat(Enumerable.Repeat("\n    mat +1/16, of navy", 21))))
+            .Location.Start.Line);
     }
 
     [Theory]
@@ -131,7 +134,9 @@ public class LimitTests
     /// <summary>A line in which a number in braces stands for so many letters.</summary>
     private static string Spelt(string line) =>
         line[..line.IndexOf('{', StringComparison.Ordinal)]
-        + new string('a', int.Parse(line[(line.IndexOf('{', StringComparison.Ordinal) + 1)..line.IndexOf('}', StringComparison.Ordinal)], CultureInfo.InvariantCulture))
+        + new string('a', int.Parse(
+            line[(line.IndexOf('{', StringComparison.Ordinal) + 1)..line.IndexOf('}', StringComparison.Ordinal)],
+                CultureInfo.InvariantCulture))
         + line[(line.IndexOf('}', StringComparison.Ordinal) + 1)..];
 
     /// <summary>What is found that exceeds a limit, when the lines lie on the front.</summary>
@@ -140,5 +145,6 @@ public class LimitTests
 
     private static Compilation Compile(string lines) => Compiler.Compile(new("test.card", $"{Head}  {lines}\n"), new TestSurroundings());
 
-    private static IEnumerable<Finding> In(string text) => Compiler.Compile(new("test.card", text), new TestSurroundings()).Findings.Where(f => f.Severity == Severity.Error);
+    private static IEnumerable<Finding> In(string text) =>
+        Compiler.Compile(new("test.card", text), new TestSurroundings()).Findings.Where(f => f.Severity == Severity.Error);
 }

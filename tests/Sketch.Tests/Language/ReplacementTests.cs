@@ -1,19 +1,21 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using Sketch.Diagnostics;
-using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Panels;
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Sketch.Tests.Project;
 using Sketch.Text;
 using Xunit;
 
 namespace Sketch.Tests.Language;
 
-/// <summary>A hint that says exactly what to type carries it as a replacement, and typing it mends that mistake.</summary>
+/// <summary>A hint that says exactly what to type carries it as a replacement, and typing it fixes that mistake.</summary>
 public class ReplacementTests
 {
-    private const string Front = "card \"Test\"\nbase A2, fold left, of white\nrole sky: #9fc9e8\npart lantern 1 x 1\n  circle 1/2, of red\nfront\n  sky: panel 3 x 3\n    lamp: star 1, of gold\n  use lantern, top 1/8\n";
+    private const string Front =
+        "card \"Test\"\nbase A2, fold left, of white\nrole sky: #9fc9e8\npart lantern 1 x 1\n  circle 1/2, of red\nfront\n  sky: panel "
+            + "3 x 3\n    lamp: star 1, of gold\n  use lantern, top 1/8\n";
 
     private const string Shelf = "stash \"Shelf\"\npaper gulls: 12 x 12, 3 sheets, front dots navy\n";
 
@@ -66,7 +68,8 @@ public class ReplacementTests
 
     [Fact]
     public void Any_offcut_gives_way_to_the_role_that_is_one() =>
-        Mends(Front.Replace("role sky: #9fc9e8", "role sky: #9fc9e8\nrole rest: any offcut", StringComparison.Ordinal) + "  star 1, of any offcut\n", "rest");
+        Mends(Front.Replace("role sky: #9fc9e8", "role sky: #9fc9e8\nrole rest: any offcut", StringComparison.Ordinal)
+            + "  star 1, of any offcut\n", "rest");
 
     [Theory]
     [InlineData("card 50 years\nbase A2, of white\n", "\"50 years\"")]
@@ -92,7 +95,8 @@ public class ReplacementTests
 
     [Fact]
     public void On_a_name_in_a_change() =>
-        Mends("card \"Test\"\nlike \"first.card\"\nchange skyy: showing 1/4\n", "sky", new TestSurroundings().WithText("first.card", "card \"First\"\nbase A2, of white\nfront\n  sky: panel, showing 1/8, of red\n"));
+        Mends("card \"Test\"\nlike \"first.card\"\nchange skyy: showing 1/4\n", "sky", new TestSurroundings()
+            .WithText("first.card", "card \"First\"\nbase A2, of white\nfront\n  sky: panel, showing 1/8, of red\n"));
 
     [Theory]
     [InlineData("card \"Test\"\nlike \"frist.card\"\n", "\"first.card\"")]
@@ -124,15 +128,19 @@ public class ReplacementTests
     {
         var stash = Compiler.Compile(new SourceText("museum.stash", Shelf), new TestSurroundings()).Stash;
         var filling = new RoleFilling(stash, [new("sky", "gulsl", PaperSide.Front)]);
-        var finding = Assert.Single(Compiler.Compile(new SourceText("a.card", Front), new TestSurroundings(), filling).Findings, f => f.Hint == "Did you mean gulls?");
+        var finding = Assert.Single(
+            Compiler.Compile(new SourceText("a.card", Front), new TestSurroundings(), filling).Findings, f =>
+                f.Hint == "Did you mean gulls?");
         Assert.Null(finding.Replacement);
     }
 
     [Fact]
     public void A_name_that_several_pieces_have_is_not_replaced_by_itself()
     {
-        var world = new TestSurroundings().WithText("first.card", "card \"First\"\nbase A2, of white\nfront\n  sky: star 1, of red\ninside\n  sky: star 1, of red\n");
-        var finding = Compiler.Compile(new SourceText("a.card", "card \"Test\"\nlike \"first.card\"\nchange sky: of blue\n"), world).Findings.Single(f => f.Severity == Severity.Error);
+        var world = new TestSurroundings()
+            .WithText("first.card", "card \"First\"\nbase A2, of white\nfront\n  sky: star 1, of red\ninside\n  sky: star 1, of red\n");
+        var finding = Compiler.Compile(new SourceText("a.card", "card \"Test\"\nlike \"first.card\"\nchange sky: of blue\n"), world)
+            .Findings.Single(f => f.Severity == Severity.Error);
         Assert.Equal(("Write the face before it: front/sky.", null), (finding.Hint, finding.Replacement));
     }
 
@@ -140,7 +148,7 @@ public class ReplacementTests
 
     [Theory]
     [MemberData(nameof(Samples))]
-    public void Whichever_word_of_a_sample_is_misspelt_each_offer_can_be_typed_and_mends_it(string sample)
+    public void Whichever_word_of_a_sample_is_misspelt_each_offer_can_be_typed_and_fixes_it(string sample)
     {
         var path = Repository.PathTo("sketches", sample);
         var text = File.ReadAllText(path);

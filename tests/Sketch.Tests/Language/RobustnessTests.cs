@@ -13,7 +13,8 @@ public class RobustnessTests
     private static readonly string[] Samples = [.. LanguageReference.Examples.Select(e => e.Source.Content)];
 
     private static readonly Gen<string> Scrap = Gen.OneOf(
-        Gen.OneOf([.. Vocabulary.ClauseWords, .. Vocabulary.Kinds, .. Vocabulary.Openers, .. Vocabulary.Faces, "full", "share", "by", "as", "a", "sky", "lamp", "x"]),
+        Gen.OneOf([.. Vocabulary.ClauseWords, .. Vocabulary.Kinds, .. Vocabulary.Openers, .. Vocabulary.Faces, "full", "share", "by", "as",
+            "a", "sky", "lamp", "x"]),
         Gen.OneOf(",", ":", "/", "+", "\"", "#", "\n", "\n    ", "\t", "-", "⅝", " ", "\ud83d", "\0", "'"),
         Gen.Int[-9, 99].Select(i => i.ToString(System.Globalization.CultureInfo.InvariantCulture)),
         Gen.Select(Gen.Int[0, 99], Gen.Int[0, 99], Gen.OneOf("", " mm", " in", "\"", " m", " ft"), (a, b, unit) => $"{a}/{b}{unit}"),
@@ -23,7 +24,8 @@ public class RobustnessTests
     /// <summary>A sample with some of its lines and words taken away, doubled, exchanged or replaced.</summary>
     private static readonly Gen<string> Mutated =
         Gen.Select(Gen.OneOf(Samples), Gen.Select(Gen.Int[0, 5], Gen.Int[0, 10_000], Gen.Int[0, 10_000], Scrap).Array[1, 6])
-            .Select((sample, changes) => changes.Aggregate(sample, (text, change) => Mutate(text, change.Item1, change.Item2, change.Item3, change.Item4)));
+            .Select((sample, changes) =>
+                changes.Aggregate(sample, (text, change) => Mutate(text, change.Item1, change.Item2, change.Item3, change.Item4)));
 
     public static TheoryData<string> HostileNames => [.. HostileInputs.Names];
 
@@ -61,15 +63,17 @@ public class RobustnessTests
 
     [Theory]
     [MemberData(nameof(HostileNames))]
-    public void Too_much_of_anything_is_told_and_not_fatal(string name) => Check(HostileInputs.Text(name));
+    public void Too_much_of_anything_is_reported_and_not_fatal(string name) => Check(HostileInputs.Text(name));
 
     [Fact]
-    public void A_million_copies_are_told_and_not_made() => Assert.Contains(
-        Compiler.Compile(new("a.card", HostileInputs.Text("copies of copies of copies")), HostileInputs.World()).Findings, f => f.Kind == FindingCatalogue.TooManyPieces);
+    public void A_million_copies_are_reported_and_not_made() => Assert.Contains(
+        Compiler.Compile(new("a.card", HostileInputs.Text("copies of copies of copies")), HostileInputs.World()).Findings, f =>
+            f.Kind == FindingCatalogue.TooManyPieces);
 
     [Fact]
-    public void Nesting_a_thousand_deep_is_told_once() => Assert.Single(
-        Compiler.Compile(new("a.card", HostileInputs.Text("a thousand deep")), HostileInputs.World()).Findings, f => f.Kind == FindingCatalogue.TooDeep);
+    public void Nesting_a_thousand_deep_is_reported_once() => Assert.Single(
+        Compiler.Compile(new("a.card", HostileInputs.Text("a thousand deep")), HostileInputs.World()).Findings, f =>
+            f.Kind == FindingCatalogue.TooDeep);
 
     private static void Check(string text)
     {

@@ -21,7 +21,8 @@ internal static partial class Slips
             {
                 var (whole, fraction) = number.Value.Split(' ') is [var a, var b] ? (a, b) : ("0", number.Value);
                 yield return With(text, number, number.Value.Contains(' ') ? whole + " 1/3" : "1/3");
-                yield return With(text, number, $"{whole},{1000 * int.Parse(fraction.Split('/')[0]) / int.Parse(fraction.Split('/')[1]):000}");
+                yield return With(text, number,
+                    $"{whole},{1000 * int.Parse(fraction.Split('/')[0]) / int.Parse(fraction.Split('/')[1]):000}");
             }
 
             foreach (var other in OtherNumbers.Append(number.Value + " furlongs"))

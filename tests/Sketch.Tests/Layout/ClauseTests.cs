@@ -35,11 +35,11 @@ public class ClauseTests
     [InlineData("2 gem 1/8, of red\n  item 1: gap 1/4")]
     [InlineData("star 1, of red\n  mat +1/8, turn 5, of red")]
     [InlineData("star 1, of red\n  mat +1/8, left 1/4, of red")]
-    public void A_clause_that_says_nothing_for_its_piece_is_told(string pieces)
+    public void A_clause_that_says_nothing_for_its_piece_is_reported(string pieces)
     {
         var finding = Assert.Single(Found.On(pieces));
         Assert.Equal(FindingCatalogue.IdleClause, finding.Kind);
-        Assert.Contains("says nothing for", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("has no effect on", finding.Message, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -48,7 +48,7 @@ public class ClauseTests
     [InlineData("base A2, of white\nenvelope US A2, fold left\n")]
     [InlineData("base A2, of white\nrole sky: red, turn 5\nfront\n  sky: star 1\n")]
     [InlineData("base A2, of white\nunits in, turn 5\nfront\n")]
-    public void A_clause_that_says_nothing_for_its_line_is_told(string lines) =>
+    public void A_clause_that_says_nothing_for_its_line_is_reported(string lines) =>
         Assert.Equal(["SK116"], Found.In("card \"x\"\n" + lines).Select(f => f.Code));
 
     [Theory]
@@ -57,7 +57,7 @@ public class ClauseTests
     [InlineData("3 star 1, gap 1/8, spread, of red")]
     [InlineData("star 1, of red, of blue")]
     [InlineData("star 1, on foam, raised 1 mm, of red")]
-    public void A_thing_said_twice_is_told(string piece) => Assert.Equal("SK117", Found.On(piece)[0].Code);
+    public void A_thing_said_twice_is_reported(string piece) => Assert.Equal("SK117", Found.On(piece)[0].Code);
 
     [Theory]
     [InlineData("text \"a\"\n  mat +1/8, of red")]
@@ -70,7 +70,7 @@ public class ClauseTests
     [InlineData("star 1, of red\n  mat +1/8 \"a\", of red")]
     [InlineData("star 1, of red\n  item 1: of blue")]
     [InlineData("role sky: red")]
-    public void What_cannot_lie_there_is_told(string pieces) => Assert.Equal(["SK115"], Found.On(pieces).Select(f => f.Code));
+    public void What_cannot_lie_there_is_reported(string pieces) => Assert.Equal(["SK115"], Found.On(pieces).Select(f => f.Code));
 
     [Theory]
     [InlineData("circle 2 x 3, of red", "SK118")]
@@ -91,7 +91,7 @@ public class ClauseTests
     [InlineData("text", "SK118")]
     [InlineData("strip fit x 1/2, of red", "SK118")]
     [InlineData("strip fit x fit \"a\", of red", "SK118")]
-    public void A_size_that_its_kind_cannot_have_is_told_once(string piece, string code) =>
+    public void A_size_that_its_kind_cannot_have_is_reported_once(string piece, string code) =>
         Assert.Equal([code], Found.On(piece).Select(f => f.Code));
 
     [Theory]
@@ -101,7 +101,7 @@ public class ClauseTests
     [InlineData("star 1, 60 points, of red")]
     [InlineData("2 panel 1 x 1, of red\n  mat +1/8, of blue and cream, alternating")]
     [InlineData("heart 1/4, in a grid 2 x 2, gap 1/8, of red")]
-    public void What_makes_sense_is_not_told(string pieces) => Assert.Empty(Found.On(pieces));
+    public void What_makes_sense_is_not_reported(string pieces) => Assert.Empty(Found.On(pieces));
 
     [Theory]
     [InlineData("fold left", "inside top", "inside left")]
@@ -120,5 +120,6 @@ public class ClauseTests
     }
 
     [Fact]
-    public void The_same_mistake_of_a_hundred_copies_is_told_once() => Assert.Single(Found.On("100 strip 1/8 x 1/8, of red\n  mat 1/16 x 1, of red"));
+    public void The_same_mistake_of_a_hundred_copies_is_reported_once() =>
+        Assert.Single(Found.On("100 strip 1/8 x 1/8, of red\n  mat 1/16 x 1, of red"));
 }

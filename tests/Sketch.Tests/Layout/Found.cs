@@ -11,5 +11,6 @@ internal static class Found
         In($"card \"Test\"\nbase A2, fold left, of white\nfront\n{string.Concat(pieces.Split('\n').Select(l => $"  {l}\n"))}");
 
     public static Finding[] In(string card, TestSurroundings? world = null) =>
-        [.. Compiler.Compile(new SourceText("card.card", card), world ?? new TestSurroundings()).Findings.Where(f => string.CompareOrdinal(f.Code, "SK4") < 0)];
+        [.. Compiler.Compile(new SourceText("card.card", card), world ?? new TestSurroundings())
+            .Findings.Where(f => string.CompareOrdinal(f.Code, "SK4") < 0)];
 }

@@ -1,4 +1,4 @@
-using Sketch.Surroundings;
+using Sketch.World;
 using Xunit;
 
 namespace Sketch.Tests.Layout;
@@ -11,5 +11,6 @@ public sealed class NearestFileTests
     [InlineData("first.card", null)]
     [InlineData("thirst.card", "first.card")]
     public void The_nearest_name_is_found_but_none_for_a_file_that_is_there(string written, string? near) =>
-        Assert.Equal(near, NearestFile.Find(new TestSurroundings().WithText("first.card", "").WithText("a.card", ""), written, "a.card", ".card"));
+        Assert.Equal(near, NearestFile.Find(
+            new TestSurroundings().WithText("first.card", "").WithText("a.card", ""), written, "a.card", ".card"));
 }

@@ -43,8 +43,9 @@ public class RuleTests
     [InlineData("sky: panel 3 x 3, of red\n  mat 1/8, of nvy", "nvy")]
     [InlineData("panel, of red\n  star 2, of glod", "glod")]
     [InlineData("strip \"ahoy\", of red, ink nvy", "nvy")]
-    public void A_paper_that_nobody_knows_is_told_of_a_piece_without_a_size_too(string pieces, string word) =>
-        Assert.StartsWith($"'{word}' is neither", Assert.Single(Found.On(pieces), f => f.Code == "SK210").Message, StringComparison.Ordinal);
+    public void A_paper_that_nobody_knows_is_reported_of_a_piece_without_a_size_too(string pieces, string word) =>
+        Assert.StartsWith($"'{word}' is neither", Assert.Single(Found.On(pieces), f => f.Code == "SK210")
+            .Message, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("base A2, of any offcut\nfront\n  star 1, of red")]
@@ -67,8 +68,11 @@ public class RuleTests
     [Fact]
     public void Contradicting_sizes_name_both_lines_and_values()
     {
-        var finding = Assert.Single(Found.On("panel 2 x 3, of red\n  mat +1/8, of blue\n  mat 2 1/2 x 3 1/8, border 1/8, of cream"), f => f.Message.Contains("width", StringComparison.Ordinal));
-        Assert.Equal("The width of the panel of line 4 is said twice and differs: line 4 says 2 in and line 6 2 1/2 in, with 3/8 in of border between them.", finding.Message);
+        var finding = Assert.Single(
+            Found.On("panel 2 x 3, of red\n  mat +1/8, of blue\n  mat 2 1/2 x 3 1/8, border 1/8, of cream"), f =>
+                f.Message.Contains("width", StringComparison.Ordinal));
+        Assert.Equal("The width of the panel of line 4 is given twice and differs: line 4 says 2 in and line 6 2 1/2 in, with 3/8 in "
+            + "of border between them.", finding.Message);
     }
 
     [Theory]
@@ -134,7 +138,8 @@ public class RuleTests
     [Fact]
     public void A_piece_of_several_mats_tucked_under_a_neighbour_comes_before_its_mats() => Assert.Equal(
         ["front/a/mat", "front/a", "front/b/mat", "front/b", "front/c"],
-        Laid.OnA2("  b: square 1, of red\n    mat, of red\n  a: square 1, tucked under b, of red\n    mat, of red\n  c: square 1, of red").Order());
+        Laid.OnA2("  b: square 1, of red\n    mat, of red\n  a: square 1, tucked under b, of red\n    mat, of red\n  c: square 1, of red")
+            .Order());
 
     [Fact]
     public void A_window_through_cuts_everything_beneath()
@@ -163,7 +168,8 @@ public class RuleTests
     [Fact]
     public void A_used_part_takes_exchanged_roles_however_deep()
     {
-        var card = Laid.Out("card \"x\"\nbase A2, of white\nrole deep: navy\npart light 1/2 x 1/2\n  star 1/2, of deep\npart lantern 1 x 1\n  use light\nfront\n  use lantern, left 0\n  use lantern, right 0, with deep as red\n");
+        var card = Laid.Out("card \"x\"\nbase A2, of white\nrole deep: navy\npart light 1/2 x 1/2\n  star 1/2, of deep\npart lantern 1 "
+            + "x 1\n  use light\nfront\n  use lantern, left 0\n  use lantern, right 0, with deep as red\n");
         Assert.Equal("deep", card.Piece("front/group/group/star").Paint.Role);
         Assert.Equal("red", card.Piece("front/group2/group/star").Paint.Role);
     }
@@ -178,7 +184,8 @@ public class RuleTests
     [InlineData("change pic: centre", "3 x 3", "5/8, 1 1/4")]
     public void A_change_replaces_what_said_the_same(string change, string size, string place) =>
         Like($"{change}\n", "  pic: panel 3 x 3, upper left 1/2, of red\n  post: strip 1/4 x 1 1/2, bottom 0, of red")
-            .HasSizeAndPlace("front/pic", size, change.Contains("left 1/4", StringComparison.Ordinal) ? "1/4, 1/2" : change.Contains("above", StringComparison.Ordinal) ? "1/2, 3/4" : place);
+            .HasSizeAndPlace("front/pic", size, change.Contains("left 1/4", StringComparison.Ordinal)
+            ? "1/4, 1/2" : change.Contains("above", StringComparison.Ordinal) ? "1/2, 3/4" : place);
 
     [Fact]
     public void A_written_size_replaces_what_shows() =>
@@ -217,7 +224,8 @@ public class RuleTests
     public void An_envelope_lies_landscape(string line, string size)
     {
         var face = Laid.Out($"card \"x\"\nbase A2, of white\n{line}\n").Find(FaceKind.Envelope)!;
-        Assert.Equal(size.Contains("mm", StringComparison.Ordinal) ? new(Length.Millimetre(162), Length.Millimetre(114)) : Measure.Size(size), face.Size);
+        Assert.Equal(size.Contains("mm", StringComparison.Ordinal)
+            ? new(Length.Millimetre(162), Length.Millimetre(114)) : Measure.Size(size), face.Size);
     }
 
     [Theory]
@@ -235,7 +243,7 @@ public class RuleTests
     }
 
     [Fact]
-    public void Copies_that_do_not_fill_what_shows_are_told() => Assert.All(
+    public void Copies_that_do_not_fill_what_shows_are_reported() => Assert.All(
         Found.On("3 square 1, showing 1/8, of red"), f => Assert.Equal(FindingCatalogue.SizesContradict, f.Kind));
 
     private static LaidOutCard Like(string lines, string pieces) => Laid.Out(
@@ -247,7 +255,9 @@ public class RuleTests
     {
         var parts = string.Concat(Enumerable.Range(1, 20).Select(i => $"part p{i} 1 x 1\n  use p{i - 1}\n  use p{i - 1}\n"));
         var compilation = Compiler.Compile(
-            new SourceText("card.card", $"card \"Chain\"\nbase A2, of white\npart p0 1 x 1\n  star 1/2, of red\n{parts}front\n  square 1, of blue\n  use p20\n"), new TestSurroundings());
+            new SourceText("card.card",
+                $"card \"Chain\"\nbase A2, of white\npart p0 1 x 1\n  star 1/2, of red\n{parts}front\n  square 1, of blue\n  use p20\n"),
+                    new TestSurroundings());
 
         var finding = Assert.Single(compilation.Findings);
         Assert.Equal((FindingCatalogue.TooManyPieces, 67), (finding.Kind, finding.Location.Start.Line));
@@ -256,5 +266,6 @@ public class RuleTests
 
     [Fact]
     public void A_base_of_less_than_nothing_is_one_mistake() =>
-        Assert.Equal("-4 is negative, and this cannot be.", Assert.Single(Found.In("card \"Card\"\nbase -4 x 5, of white\nfront\n  star 1, of red\n")).Message);
+        Assert.Equal("-4 is negative, which is not allowed here.",
+            Assert.Single(Found.In("card \"Card\"\nbase -4 x 5, of white\nfront\n  star 1, of red\n")).Message);
 }

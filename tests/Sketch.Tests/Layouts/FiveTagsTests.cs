@@ -34,5 +34,6 @@ public class FiveTagsTests
         Assert.Equal(["1", "2", "3", "4", "5"], _card.Pieces.Select(p => p.Words?.Text));
 
     [Fact]
-    public void A_slimline_card_lying_landscape_is_three_and_a_half_high() => Assert.Equal(Measure.Size("8 1/2 x 3 1/2"), _card.Base.Closed);
+    public void A_slimline_card_lying_landscape_is_three_and_a_half_high() =>
+        Assert.Equal(Measure.Size("8 1/2 x 3 1/2"), _card.Base.Closed);
 }

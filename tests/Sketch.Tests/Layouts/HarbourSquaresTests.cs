@@ -29,7 +29,8 @@ public class HarbourSquaresTests
     [InlineData("front/sea", "3 7/8 x 5 1/8", "3/16, 3/16")] // the mat less 1/8
     [InlineData("front/sea/band", "3/4 x 5 1/8", "11/16, 3/16")] // as tall as sea without its mat; 3/16 + 1/2
     [InlineData("front/sea/band/line", "1/16 x 5 1/8", "11/16, 3/16")] // inside the band, flush with its left edge
-    [InlineData("front/sea/band/square[1]", "1 1/8 x 1 1/8", "1/2, 5/8")] // 11/16 + (3/4 - 1 1/8)/2; (5 1/8 - 3 x 1 1/8)/4 = 7/16, 3/16 + 7/16
+    [InlineData("front/sea/band/square[1]", "1 1/8 x 1 1/8",
+        "1/2, 5/8")] // 11/16 + (3/4 - 1 1/8)/2; (5 1/8 - 3 x 1 1/8)/4 = 7/16, 3/16 + 7/16
     [InlineData("front/sea/band/square[2]", "1 1/8 x 1 1/8", "1/2, 2 3/16")] // 5/8 + 1 1/8 + 7/16
     [InlineData("front/sea/band/square[3]", "1 1/8 x 1 1/8", "1/2, 3 3/4")] // 2 3/16 + 1 9/16
     [InlineData("front/word/mat", "1 7/8 x 9/16", "2, 4 9/16")] // right and bottom 3/8: 4 1/4 - 3/8 - 1 7/8, 5 1/2 - 3/8 - 9/16

@@ -1,8 +1,8 @@
 using Sketch.Diagnostics;
 using Sketch.Panels;
-using Sketch.Surroundings;
 using Sketch.Text;
 using Sketch.Units;
+using Sketch.World;
 using Xunit;
 
 namespace Sketch.Tests.Layouts;
@@ -13,9 +13,9 @@ internal static class Laid
     /// <summary>Where equal gaps or a centre do not come to whole nanometres, a place may lie this far from the exact value.</summary>
     private static readonly Length Crumb = new(2);
 
-    public static LaidOutCard Out(string text, ISurroundings? surroundings = null, string path = "card.card")
+    public static LaidOutCard Out(string text, IWorld? world = null, string path = "card.card")
     {
-        var compilation = Compiler.Compile(new SourceText(path, text), surroundings ?? new TestSurroundings());
+        var compilation = Compiler.Compile(new SourceText(path, text), world ?? new TestSurroundings());
         Assert.DoesNotContain(compilation.Findings, f => f.Severity == Severity.Error);
         return compilation.Card!;
     }
@@ -51,7 +51,8 @@ internal static class Laid
         Assert.Equal(size is null ? null : Measure.Size(size), card.Piece(path).Cut);
 
     /// <summary>A mat's border: left, top, right, bottom.</summary>
-    public static void ShowsBorder(this LaidOutCard card, string path, string left, string top, string right, string bottom) => Assert.Equal(
+    public static void ShowsBorder(this LaidOutCard card, string path, string left, string top, string right, string bottom) =>
+        Assert.Equal(
         new Insets(Measure.Length(left), Measure.Length(top), Measure.Length(right), Measure.Length(bottom)), card.Piece(path).Border);
 
     public static void ShowsBorder(this LaidOutCard card, string path, string everySide) =>
@@ -66,5 +67,6 @@ internal static class Laid
 
     /// <summary>The roles of a piece's copies in reading order.</summary>
     public static string?[] RolesOf(this LaidOutCard card, string path) =>
-        [.. card.Pieces.Where(p => p.Path.StartsWith(path + "[", StringComparison.Ordinal) && !p.Path[path.Length..].Contains('/')).Select(p => p.Paint.Role)];
+        [.. card.Pieces.Where(p => p.Path.StartsWith(path + "[", StringComparison.Ordinal) && !p.Path[path.Length..].Contains('/'))
+            .Select(p => p.Paint.Role)];
 }

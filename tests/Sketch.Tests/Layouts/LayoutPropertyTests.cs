@@ -25,7 +25,8 @@ public class LayoutPropertyTests
         Gen.Select(Gen.Int[0, 8], Borders.Where(b => b.Sum() < 20)).Sample((showing, borders) =>
         {
             var box = Laid.OnA2($"  pic: panel, showing {In(showing)}, of cream\n{Mats(borders)}").Pieces[0].Box;
-            Assert.Equal(new Rect(Sixteenths(showing), Sixteenths(showing), Sixteenths(68 - 2 * showing), Sixteenths(88 - 2 * showing)), box);
+            Assert.Equal(new Rect(Sixteenths(showing), Sixteenths(showing), Sixteenths(68 - 2 * showing), Sixteenths(88 - 2 * showing)),
+                box);
         });
 
     [Fact]
@@ -58,7 +59,8 @@ public class LayoutPropertyTests
         Gen.Int[1, 12].Sample(count =>
         {
             var boxes = Laid.OnA2($"  {count} square 1/4, in a row, spread, of red").Pieces.Select(p => p.Box).ToArray();
-            var gaps = boxes.Select((b, i) => b.Left - (i == 0 ? Length.Zero : boxes[i - 1].Right)).Append(Sixteenths(68) - boxes[^1].Right).ToArray();
+            var gaps = boxes.Select((b, i) => b.Left - (i == 0 ? Length.Zero : boxes[i - 1].Right)).Append(Sixteenths(68) - boxes[^1].Right)
+                .ToArray();
             Assert.InRange((gaps.Max() - gaps.Min()).Nanometres, 0, 1);
         });
 
@@ -69,7 +71,8 @@ public class LayoutPropertyTests
             const string Below = ", of cream\n    mat +1/8, of navy\n    square 1/2, top 1/8, of red";
             var still = Laid.OnA2($"  pic: panel 2 x 1{Below}").Pieces;
             var moved = Laid.OnA2($"  pic: panel 2 x 1, shift right {In(right)}, shift down {In(down)}{Below}").Pieces;
-            Assert.Equal(still.Select(p => p.Box with { Left = p.Box.Left + Sixteenths(right), Top = p.Box.Top + Sixteenths(down) }), moved.Select(p => p.Box));
+            Assert.Equal(still.Select(p => p.Box with { Left = p.Box.Left + Sixteenths(right), Top = p.Box.Top + Sixteenths(down) }),
+                moved.Select(p => p.Box));
         });
 
     [Fact]
@@ -78,7 +81,8 @@ public class LayoutPropertyTests
         {
             var inches = Laid.OnA2($"  panel {In(width)} x {In(height)}, left {In(left)}, of cream\n    mat, border {In(border)}, of navy");
             var metric = Laid.Out(
-                $"card \"Test\"\nunits mm\nbase A2, fold left, of white\nfront\n  panel {Mm(width)} x {Mm(height)}, left {Mm(left)}, of cream\n    mat, border {Mm(border)}, of navy");
+                $"card \"Test\"\nunits mm\nbase A2, fold left, of white\nfront\n  panel {Mm(width)} x {Mm(height)}, left {Mm(left)}, "
+                    + $"of cream\n    mat, border {Mm(border)}, of navy");
             Assert.Equal(inches.Pieces.Select(p => p.Box), metric.Pieces.Select(p => p.Box));
         });
 

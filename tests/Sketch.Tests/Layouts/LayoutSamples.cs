@@ -5,8 +5,10 @@ internal static class LayoutSamples
 {
     public static readonly string[] All =
     [
-        HarbourSquaresTests.Text, TentAndBannerTests.Text, PortholeTests.Text, PatchworkHeartTests.Text, PhotoTests.Text, QuartersTests.Text,
-        ThreeStripsTests.Text, FiveTagsTests.Text, LikeHarbourSquaresTests.Larger, LikeHarbourSquaresTests.WiderMargins, InsideAndOutTests.Text,
+        HarbourSquaresTests.Text, TentAndBannerTests.Text, PortholeTests.Text, PatchworkHeartTests.Text, PhotoTests.Text,
+            QuartersTests.Text,
+        ThreeStripsTests.Text, FiveTagsTests.Text, LikeHarbourSquaresTests.Larger, LikeHarbourSquaresTests.WiderMargins,
+            InsideAndOutTests.Text,
         FairWindsTests.Text, LampTests.Text,
     ];
 

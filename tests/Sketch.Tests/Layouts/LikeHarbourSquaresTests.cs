@@ -59,7 +59,8 @@ public class LikeHarbourSquaresTests
 
     [Fact]
     public void The_new_base_keeps_the_fold_that_it_does_not_name() =>
-        Assert.Equal((Measure.Size("5 x 7"), Fold.Left, "white"), (Refitted().Base.Closed, Refitted().Base.Fold, Refitted().Base.Paint.Role));
+        Assert.Equal((Measure.Size("5 x 7"), Fold.Left, "white"),
+            (Refitted().Base.Closed, Refitted().Base.Fold, Refitted().Base.Paint.Role));
 
     [Theory]
     [InlineData("front/sea/mat", "3 3/4 x 5", "1/4, 1/4")] // 4 1/4 - 2/4, 5 1/2 - 2/4

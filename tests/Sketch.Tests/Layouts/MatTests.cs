@@ -32,7 +32,8 @@ public class MatTests
     [InlineData("6 x 6", "5 7/8 x 5 7/8", "5 3/4 x 5 3/4")]
     public void Two_layers_on_a_card_have_the_sizes_of_the_table(string size, string eighth, string quarter)
     {
-        var card = Laid.Out($"card \"Test\"\nbase {size}, fold left, of white\nfront\n  panel, showing 1/16, of blue\n  panel, showing 1/8, of navy");
+        var card = Laid.Out($"card \"Test\"\nbase {size}, fold left, of white\nfront\n  panel, showing 1/16, of blue\n  panel, showing "
+            + "1/8, of navy");
         card.HasSize("front/panel", eighth);
         card.HasSize("front/panel2", quarter);
     }

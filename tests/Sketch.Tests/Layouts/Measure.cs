@@ -19,7 +19,8 @@ internal static class Measure
         {
             if (part.Split('/') is [var above, var below])
             {
-                (numerator, denominator) = (long.Parse(above, CultureInfo.InvariantCulture), long.Parse(below, CultureInfo.InvariantCulture));
+                (numerator, denominator) =
+                    (long.Parse(above, CultureInfo.InvariantCulture), long.Parse(below, CultureInfo.InvariantCulture));
             }
             else
             {

@@ -7,11 +7,14 @@ namespace Sketch.Tests.Layouts;
 /// <summary>Cards with words taken out, doubled and swapped: whatever is written, the answer is a card or findings.</summary>
 public class MistakeTests
 {
-    private static readonly string[] Words = [.. LayoutSamples.All.SelectMany(c => c.Split(' ', '\n')).Where(w => w.Length > 0).Distinct().Order(StringComparer.Ordinal)];
+    private static readonly string[] Words =
+        [.. LayoutSamples.All.SelectMany(c => c.Split(' ', '\n')).Where(w => w.Length > 0).Distinct().Order(StringComparer.Ordinal)];
 
     private static readonly Gen<string> Spoilt =
-        Gen.Select(Gen.Int[0, LayoutSamples.All.Length - 1], Gen.Select(Gen.Int[0, 10_000], Gen.Int[0, 3], Gen.Int[0, Words.Length - 1]).Array[1, 4])
-            .Select((card, mistakes) => mistakes.Aggregate(LayoutSamples.All[card], (text, m) => Spoil(text, m.Item1, m.Item2, Words[m.Item3])));
+        Gen.Select(Gen.Int[0, LayoutSamples.All.Length - 1], Gen.Select(Gen.Int[0, 10_000], Gen.Int[0, 3], Gen.Int[0, Words.Length - 1])
+            .Array[1, 4])
+            .Select((card, mistakes) =>
+                mistakes.Aggregate(LayoutSamples.All[card], (text, m) => Spoil(text, m.Item1, m.Item2, Words[m.Item3])));
 
     [Fact]
     public void A_card_with_mistakes_is_laid_out_or_explained() =>

@@ -68,7 +68,8 @@ public class PieceRuleTests
     [InlineData("window circle 1", "front/pic/mat", 2)] // the mats too
     [InlineData("window circle 1, through", "front/pic", 2)]
     public void A_window_cuts_the_piece_it_is_in(string window, string path, int contours) =>
-        Assert.Equal(contours, Laid.OnA2($"  pic: panel 3 x 2, of cream\n    mat +1/8, of navy\n    {window}").Piece(path).Outline.Contours.Length);
+        Assert.Equal(contours, Laid.OnA2($"  pic: panel 3 x 2, of cream\n    mat +1/8, of navy\n    {window}").Piece(path)
+            .Outline.Contours.Length);
 
     [Theory]
     [InlineData("window circle 1", 1)]
@@ -99,7 +100,8 @@ public class PieceRuleTests
 
     [Fact]
     public void The_gap_of_copies_with_mats_is_between_the_mats() => // two of 1 1/8 with 1/4 between are 2 1/2
-        Laid.OnA2("  2 square 1, in a row, gap 1/4, top 0, of red\n    mat +1/8, of navy").HasPlace("front/square[2]", "2 5/16, 1/16"); // 7/8 + 1 3/8 + 1/16
+        Laid.OnA2("  2 square 1, in a row, gap 1/4, top 0, of red\n    mat +1/8, of navy")
+            .HasPlace("front/square[2]", "2 5/16, 1/16"); // 7/8 + 1 3/8 + 1/16
 
     [Fact]
     public void What_is_tucked_under_a_sibling_is_drawn_before_its_mats() => Assert.Equal(
@@ -109,7 +111,8 @@ public class PieceRuleTests
     [Fact]
     public void A_part_may_be_used_again_and_again() => Assert.Equal(
         ["front/first/square", "front/second/square"],
-        Laid.Out("card \"Test\"\nbase A2, of white\npart mark 1 x 1\n  square 1/2, of red\nfront\n  first: use mark, left 0\n  second: use mark, right 0").Order());
+        Laid.Out("card \"Test\"\nbase A2, of white\npart mark 1 x 1\n  square 1/2, of red\nfront\n  first: use mark, left 0\n  second: "
+            + "use mark, right 0").Order());
 
     [Theory]
     [InlineData("  panel 2 x 2, left 1/4, right 1/4, of red")] // both only with full
@@ -119,7 +122,8 @@ public class PieceRuleTests
     [InlineData("  a1: panel, same size as b1, of red\n  b1: panel, same size as a1, of red")]
     [InlineData("  oval 2, of red")] // an oval has no proportions of its own
     public void What_makes_no_sense_is_an_error(string pieces) => Assert.Contains(
-        Compiler.Compile(new SourceText("card.card", $"card \"Test\"\nbase A2, fold left, of white\nfront\n{pieces}"), new TestSurroundings()).Findings,
+        Compiler.Compile(new SourceText("card.card", $"card \"Test\"\nbase A2, fold left, of white\nfront\n{pieces}"),
+            new TestSurroundings()).Findings,
         f => f.Severity == Severity.Error);
 
     [Fact]
@@ -127,8 +131,11 @@ public class PieceRuleTests
     {
         var words = new string('a', 10_000);
 
-        var compilation = Compiler.Compile(new SourceText("card.card", $"card \"Test\"\nbase A2, of white\nfront\n  60 strip 3 x 1 \"{words}\", of red"), new TestSurroundings());
+        var compilation = Compiler.Compile(
+            new SourceText("card.card", $"card \"Test\"\nbase A2, of white\nfront\n  60 strip 3 x 1 \"{words}\", of red"),
+                new TestSurroundings());
 
-        Assert.Contains(compilation.Findings, f => f.Kind == FindingCatalogue.TooManyPieces && f.Message.Contains("letters", StringComparison.Ordinal));
+        Assert.Contains(compilation.Findings, f => f.Kind == FindingCatalogue.TooManyPieces
+            && f.Message.Contains("letters", StringComparison.Ordinal));
     }
 }

@@ -70,11 +70,13 @@ public class PlaceRuleTests
     }
 
     [Fact]
-    public void A_row_is_the_default() => Laid.OnA2("  2 square 1, gap 1/4, top 0, of red").HasPlace("front/square[2]", "2 1/4, 0"); // 1 + 1 + 1/4
+    public void A_row_is_the_default() =>
+        Laid.OnA2("  2 square 1, gap 1/4, top 0, of red").HasPlace("front/square[2]", "2 1/4, 0"); // 1 + 1 + 1/4
 
     [Fact]
     public void A_grid_is_across_by_down() =>
-        Laid.OnA2("  6 square 1, in a grid 3 x 2, gap 1/8, of red").HasPlace("front/square[4]", "1/2, 2 13/16"); // (4 1/4 - 3 1/4)/2; (5 1/2 - 2 1/8)/2 + 1 1/8
+        Laid.OnA2("  6 square 1, in a grid 3 x 2, gap 1/8, of red")
+            .HasPlace("front/square[4]", "1/2, 2 13/16"); // (4 1/4 - 3 1/4)/2; (5 1/2 - 2 1/8)/2 + 1 1/8
 
     [Fact]
     public void What_is_tucked_under_its_parent_is_drawn_before_the_parents_mats() => Assert.Equal(

@@ -63,14 +63,16 @@ public class RefitTests
     }
 
     [Fact]
-    public void Each_change_of_a_refit_is_told_in_the_words_of_the_file()
+    public void Each_change_of_a_refit_is_reported_in_the_words_of_the_file()
     {
         var world = new TestSurroundings().WithText("small.card", Small);
-        var told = Compiler.Compile(new SourceText("new.card", "card \"New\"\nlike \"small.card\"\nbase 8 x 10\nrefit sizes"), world).Findings
+        var reported = Compiler.Compile(new SourceText("new.card", "card \"New\"\nlike \"small.card\"\nbase 8 x 10\nrefit sizes"), world)
+            .Findings
             .Where(f => f.Code == "SK320").Select(f => f.Message);
         Assert.Equal(
-            ["sea: showing 1/8 to 1/4.", "pic: size 2 x 1 to 4 x 2, left 1/2 to 1, top 1/4 to 1/2.", "square (line 8 of small.card): size 3/8 to 3/4."],
-            told);
+            ["sea: showing 1/8 to 1/4.", "pic: size 2 x 1 to 4 x 2, left 1/2 to 1, top 1/4 to 1/2.",
+                "square (line 8 of small.card): size 3/8 to 3/4."],
+            reported);
     }
 
     [Fact]

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Sketch.Tests.Layouts;
 
-/// <summary>A size may be known anywhere in a stack: the rest follows, or the contradiction is told.</summary>
+/// <summary>A size may be known anywhere in a stack: the rest follows, or the contradiction is reported.</summary>
 public class StackRuleTests
 {
     [Theory]
@@ -48,7 +48,8 @@ public class StackRuleTests
     }
 
     [Theory]
-    [InlineData("  pic: panel 3 x 4, showing 1/8, of cream\n    mat, of navy\n    mat, of white")] // two unwritten borders between known sizes
+    // Two unwritten borders lie between known sizes.
+    [InlineData("  pic: panel 3 x 4, showing 1/8, of cream\n    mat, of navy\n    mat, of white")]
     [InlineData("  pic: panel 5 x 6, showing 1/8, of cream\n    mat, of navy")] // a border below zero
     [InlineData("  pic: panel, of cream")] // how large?
     [InlineData("  pic: panel full x full, of cream\n    mat +1/8, of navy")] // say showing
@@ -61,13 +62,15 @@ public class StackRuleTests
 
     [Fact]
     public void Showing_may_differ_on_one_side() =>
-        Laid.OnA2("  panel, showing 1/8, showing bottom 1, of blue").HasSizeAndPlace("front/panel", "4 x 4 3/8", "1/8, 1/8"); // 5 1/2 - 1/8 - 1
+        Laid.OnA2("  panel, showing 1/8, showing bottom 1, of blue")
+            .HasSizeAndPlace("front/panel", "4 x 4 3/8", "1/8, 1/8"); // 5 1/2 - 1/8 - 1
 
     [Fact]
     public void The_same_size_as_another_piece_is_its_own_size() =>
         Laid.OnA2("  pic: panel 3 x 2, of cream\n  panel, same size as pic, top 0, of blue").HasSize("front/panel", "3 x 2");
 
     private static IEnumerable<Finding> Errors(string pieces) =>
-        Compiler.Compile(new SourceText("card.card", $"card \"Test\"\nbase A2, fold left, of white\nfront\n{pieces}"), new TestSurroundings()).Findings
+        Compiler.Compile(new SourceText("card.card", $"card \"Test\"\nbase A2, fold left, of white\nfront\n{pieces}"),
+            new TestSurroundings()).Findings
             .Where(f => f.Severity == Severity.Error);
 }

@@ -1,5 +1,6 @@
 using System.Text;
 using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Xunit;
 
 namespace Sketch.Tests.Output;
@@ -94,7 +95,8 @@ public sealed class FilesTests
     {
         using var folder = new TemporaryFolder();
         var reading = FolderFiles.ReadFile(folder.At("a.card"));
-        Assert.Equal((null, null, $"\"{folder.At("a.card")}\" cannot be opened: there is no such file."), (reading.Source, reading.Finding, reading.Problem));
+        Assert.Equal((null, null, $"\"{folder.At("a.card")}\" cannot be opened: there is no such file."),
+            (reading.Source, reading.Finding, reading.Problem));
     }
 
     [Fact]
@@ -105,7 +107,7 @@ public sealed class FilesTests
     }
 
     [Theory]
-    [InlineData(new byte[] { 0x89, 0x50, 0, 1 }, "it is no text file: it holds zero bytes")]
+    [InlineData(new byte[] { 0x89, 0x50, 0, 1 }, "it is not a text file: it contains zero bytes")]
     [InlineData(new byte[] { (byte)'a', (byte)'\n', 0xE9, (byte)'b' }, "it is not saved as UTF-8 (line 2); save it as UTF-8.")]
     [InlineData(new byte[] { 0xFF, 0xFE, (byte)'a', 0 }, "it is saved as UTF-16; save it as UTF-8.")]
     public void Content_that_is_no_text_is_a_finding(byte[] content, string message)

@@ -1,9 +1,9 @@
 using System.Text;
 using CsCheck;
-using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
 using Sketch.Shapes;
-using Sketch.Surroundings;
+using Sketch.World;
 using SkiaSharp;
 using Xunit;
 
@@ -92,7 +92,7 @@ public sealed class LetteringTests
         Assert.True(Shape("O").Outline.Area < 0.6 * Shape("O").Outline.WithoutHoles().Area);
 
     [Fact]
-    public void A_character_that_the_font_lacks_is_told_once() => Assert.Equal("日👍", Shape("日 a 日👍").MissingCharacters);
+    public void A_character_that_the_font_lacks_is_reported_once() => Assert.Equal("日👍", Shape("日 a 日👍").MissingCharacters);
 
     [Fact]
     public void Nothing_is_missing_from_everyday_words() =>
@@ -109,21 +109,21 @@ public sealed class LetteringTests
         Assert.True(Shape("Harbour", "Inter bold").Outline.Area > 1.3 * Shape("Harbour").Outline.Area);
 
     [Fact]
-    public void A_style_that_the_font_lacks_is_told_with_those_it_has()
+    public void A_style_that_the_font_lacks_is_reported_with_those_it_has()
     {
         Assert.Null(Shelf.Shape("Harbour", "Inter bold italic", out var problem));
         Assert.Equal("Inter has no bold italic; it has thin, light, regular, medium, semibold, bold.", problem);
     }
 
     [Fact]
-    public void A_font_that_is_not_installed_is_told()
+    public void A_font_that_is_not_installed_is_reported()
     {
         Assert.Null(Shelf.Shape("Harbour", "Nosuchhand", out var problem));
         Assert.StartsWith("no font of that name is installed; name a family", problem, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void A_misspelt_font_is_told_with_the_nearest()
+    public void A_misspelt_font_is_reported_with_the_nearest()
     {
         Assert.Null(Shelf.Shape("Harbour", "Intr bold", out var problem));
         Assert.Equal("no font of that name is installed; did you mean \"Inter\"?", problem);
@@ -155,7 +155,7 @@ public sealed class LetteringTests
         using var folder = new TemporaryFolder();
         folder.Write("quill.ttf", OwnFontFile("Inter-Bold.ttf")[..5000]);
         Assert.Null(new FolderFiles(fonts: Shelf).ShapeWords("Harbour", "quill.ttf", folder.At("a.card"), out var problem));
-        Assert.Equal("it is no font, or a broken one.", problem);
+        Assert.Equal("it is not a valid font.", problem);
     }
 
     private static ShapedWords Shape(string words, string? font = null) =>

@@ -1,11 +1,12 @@
 using System.Net.Sockets;
 using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Units;
 using Xunit;
 
 namespace Sketch.Tests.Output;
 
-/// <summary>A pipe, a socket or a device with the name of a file is told, and nobody waits for it.</summary>
+/// <summary>A pipe, a socket or a device with the name of a file is reported, and nobody waits for it.</summary>
 public sealed class OrdinaryFileTests : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
@@ -14,7 +15,8 @@ public sealed class OrdinaryFileTests : IDisposable
 
     [Fact]
     public void A_pipe_on_the_command_line_is_a_finding() =>
-        Assert.Contains("it is no ordinary file", FolderFiles.ReadFile(_folder.Pipe("a.card")).Finding?.Message, StringComparison.Ordinal);
+        Assert.Contains("it is not a regular file",
+            FolderFiles.ReadFile(_folder.Pipe("a.card")).Finding?.Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_pipe_that_a_card_names_is_no_text()
@@ -41,7 +43,7 @@ public sealed class OrdinaryFileTests : IDisposable
     }
 
     [Fact]
-    public void A_socket_is_told_as_what_it_is()
+    public void A_socket_is_reported_as_what_it_is()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no sockets among its files.");
         using var socket = new Socket(AddressFamily.Unix, SocketType.Stream, ProtocolType.Unspecified);
@@ -51,7 +53,7 @@ public sealed class OrdinaryFileTests : IDisposable
     }
 
     [Fact]
-    public void A_link_to_a_device_is_told_as_what_it_is()
+    public void A_link_to_a_device_is_reported_as_what_it_is()
     {
         Assert.SkipUnless(File.Exists("/dev/zero"), "There is no /dev/zero.");
         File.CreateSymbolicLink(_folder.At("a.card"), "/dev/zero");
@@ -61,5 +63,6 @@ public sealed class OrdinaryFileTests : IDisposable
 
     [Fact]
     public void A_file_and_a_folder_are_ordinary_and_so_is_what_is_not_there() =>
-        Assert.All([_folder.Write("a.card", ""), _folder.Path, _folder.At("none.card")], path => Assert.False(OrdinaryFile.IsOtherwise(path)));
+        Assert.All([_folder.Write("a.card", ""), _folder.Path, _folder.At("none.card")], path =>
+            Assert.False(OrdinaryFile.IsOtherwise(path)));
 }

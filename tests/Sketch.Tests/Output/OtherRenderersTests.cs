@@ -20,7 +20,8 @@ public sealed class OtherRenderersTests
         Assert.SkipUnless(File.Exists(chromium), "Chromium is not installed.");
         AssertSame((svg, png, folder) => Run(
             chromium,
-            "--headless", "--no-sandbox", "--disable-gpu", "--disable-background-networking", "--hide-scrollbars", "--force-device-scale-factor=1",
+            "--headless", "--no-sandbox", "--disable-gpu", "--disable-background-networking", "--hide-scrollbars",
+                "--force-device-scale-factor=1",
             $"--user-data-dir={folder}/profile", $"--screenshot={png}", "--window-size=408,528", svg));
     }
 
@@ -44,11 +45,12 @@ public sealed class OtherRenderersTests
 
     private static void Run(string program, params string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardError = true, RedirectStandardOutput = true })!;
-        var told = process.StandardError.ReadToEndAsync();
+        using var process = Process.Start(
+            new ProcessStartInfo(program, arguments) { RedirectStandardError = true, RedirectStandardOutput = true })!;
+        var reported = process.StandardError.ReadToEndAsync();
         process.StandardOutput.ReadToEnd();
         process.WaitForExit();
-        Assert.True(process.ExitCode == 0, told.Result);
+        Assert.True(process.ExitCode == 0, reported.Result);
     }
 
     private static string Card()

@@ -17,8 +17,8 @@ internal sealed record PrintedWords(string Words, double Points, Bounds Box)
     private const double CapitalPerSize = 0.727;
 
     /// <summary>
-    /// All words of pages whose letters are boxes of a capital's height, as <see cref="TestSurroundings"/> shapes them. Letters are outlines, so the
-    /// SVG tells which of the filled shapes of the PDF are words.
+    /// All words of pages whose letters are boxes of a capital's height, as <see cref="TestSurroundings"/> shapes them. Letters are
+    /// outlines, so the SVG tells which of the filled shapes of the PDF are words.
     /// </summary>
     public static IReadOnlyList<IReadOnlyList<PrintedWords>> On(IReadOnlyList<string> pages)
     {
@@ -30,7 +30,8 @@ internal sealed record PrintedWords(string Words, double Points, Bounds Box)
 
     private static List<PrintedWords> On(string svg, UglyToad.PdfPig.Content.Page page)
     {
-        var filled = XDocument.Parse(svg).Descendants().Where(e => e.Name.LocalName is ("path" or "rect" or "circle") && IsArea(e)).ToList();
+        var filled = XDocument.Parse(svg).Descendants().Where(e => e.Name.LocalName is ("path" or "rect" or "circle") && IsArea(e))
+            .ToList();
         var drawn = page.Paths.Where(p => p.IsFilled).ToList();
         Assert.Equal(filled.Count, drawn.Count);
         return [.. filled.Zip(drawn).Where(z => TitleOf(z.First) is not null).Select(z => new PrintedWords(
@@ -42,9 +43,11 @@ internal sealed record PrintedWords(string Words, double Points, Bounds Box)
     private static string? TitleOf(XElement element) => element.Elements().FirstOrDefault(e => e.Name.LocalName == "title")?.Value;
 
     // The dashes of a line come as small areas too.
-    private static bool IsArea(XElement element) => Inherited(element, "fill") != "none" || Inherited(element, "stroke-dasharray") is not null;
+    private static bool IsArea(XElement element) =>
+        Inherited(element, "fill") != "none" || Inherited(element, "stroke-dasharray") is not null;
 
-    private static string? Inherited(XElement element, string name) => element.AncestorsAndSelf().Select(e => (string?)e.Attribute(name)).FirstOrDefault(v => v is not null);
+    private static string? Inherited(XElement element, string name) =>
+        element.AncestorsAndSelf().Select(e => (string?)e.Attribute(name)).FirstOrDefault(v => v is not null);
 
     private static Bounds Flipped(PdfRectangle box, double height) => new(box.Left, height - box.Top, box.Right, height - box.Bottom);
 }

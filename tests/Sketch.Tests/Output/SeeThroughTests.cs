@@ -4,7 +4,10 @@ using Xunit;
 
 namespace Sketch.Tests.Output;
 
-/// <summary>Elements seen through, as SVG 1.1 defines <c>opacity</c>: fill and stroke become one picture first, which is then seen through as a whole.</summary>
+/// <summary>
+/// Elements seen through, as SVG 1.1 defines <c>opacity</c>: fill and stroke become one picture first, which is then seen through as a
+/// whole.
+/// </summary>
 public sealed class SeeThroughTests
 {
     // Half black on white, in one step of 8 bits.
@@ -51,7 +54,8 @@ public sealed class SeeThroughTests
     private static byte[] Png(string ground, string element)
     {
         using var png = new MemoryStream();
-        var svg = $"""<svg xmlns="http://www.w3.org/2000/svg" width="1in" height="1in" viewBox="0 0 100 100"><path fill="{ground}" d="M0 0H100V100H0Z"/>{element}</svg>""";
+        var svg = """<svg xmlns="http://www.w3.org/2000/svg" width="1in" height="1in" viewBox="0 0 100 100">"""
+            + $"""<path fill="{ground}" d="M0 0H100V100H0Z"/>{element}</svg>""";
         Assert.True(SvgRenderer.WritePng(svg, 100, png, out var problem), problem);
         return png.ToArray();
     }

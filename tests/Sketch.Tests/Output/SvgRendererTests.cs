@@ -25,7 +25,8 @@ public sealed class SvgRendererTests
     public void A_picture_reaches_every_edge_of_its_PNG()
     {
         using var image = SKBitmap.Decode(Png(Card("105mm", "148mm"), 150));
-        SKColor[] corners = [image.GetPixel(0, 0), image.GetPixel(image.Width - 1, 0), image.GetPixel(0, image.Height - 1), image.GetPixel(image.Width - 1, image.Height - 1)];
+        SKColor[] corners = [image.GetPixel(0, 0), image.GetPixel(image.Width - 1, 0), image.GetPixel(0, image.Height - 1),
+            image.GetPixel(image.Width - 1, image.Height - 1)];
         Assert.All(corners, c => Assert.Equal(new SKColor(0x9f, 0xc9, 0xe8), c));
     }
 
@@ -34,7 +35,9 @@ public sealed class SvgRendererTests
     {
         var png = Png(Card("1in", "1in"), 300);
         var chunk = png.AsSpan().IndexOf("pHYs"u8);
-        Assert.Equal((11811, 11811, 1), (BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(chunk + 4)), BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(chunk + 8)), png[chunk + 12]));
+        Assert.Equal((11811, 11811, 1),
+            (BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(chunk + 4)), BinaryPrimitives.ReadInt32BigEndian(png.AsSpan(chunk + 8)),
+                png[chunk + 12]));
     }
 
     [Fact]
@@ -45,7 +48,8 @@ public sealed class SvgRendererTests
     }
 
     [Theory]
-    [InlineData("4.25in", "5.5in", 3000, "At 3000 dpi the picture would be 12750 x 16500 pixels, more than 100 megapixels; choose a lower resolution.")]
+    [InlineData("4.25in", "5.5in", 3000,
+        "At 3000 dpi the picture would be 12750 x 16500 pixels, more than 100 megapixels; choose a lower resolution.")]
     [InlineData("4.25in", "5.5in", double.PositiveInfinity, "more than 100 megapixels")]
     [InlineData("1mm", "1mm", 5, "At 5 dpi the picture would be smaller than a pixel; choose a higher resolution.")]
     [InlineData("1mm", "1mm", -300, "smaller than a pixel")]
@@ -53,8 +57,8 @@ public sealed class SvgRendererTests
     public void A_resolution_out_of_bounds_is_a_sentence(string width, string height, double dpi, string problem)
     {
         using var output = new MemoryStream();
-        Assert.False(SvgRenderer.WritePng(Card(width, height), dpi, output, out var told));
-        Assert.Contains(problem, told, StringComparison.Ordinal);
+        Assert.False(SvgRenderer.WritePng(Card(width, height), dpi, output, out var reported));
+        Assert.Contains(problem, reported, StringComparison.Ordinal);
         Assert.Equal(0, output.Length);
     }
 
@@ -82,7 +86,8 @@ public sealed class SvgRendererTests
     [Fact]
     public void A_rectangle_in_a_PDF_is_true_to_scale()
     {
-        const string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='105mm' height='148mm' viewBox='0 0 105 148'><rect x='10' y='20' width='50' height='80' fill='#16324f'/></svg>";
+        const string svg = "<svg xmlns='http://www.w3.org/2000/svg' width='105mm' height='148mm' viewBox='0 0 105 148'><rect x='10' "
+            + "y='20' width='50' height='80' fill='#16324f'/></svg>";
         using var pdf = PdfDocument.Open(Pdf(svg));
         var box = pdf.GetPage(1).Paths.Select(p => p.GetBoundingRectangle()).First(b => b is { Height: < 400 })!.Value;
         Assert.Equal(10 * 72 / 25.4, box.Left, Tolerance);
@@ -115,7 +120,8 @@ public sealed class SvgRendererTests
         Assert.Throws<ArgumentException>(() => SvgRenderer.WritePng(svg, 96, Stream.Null, out _));
 
     private static string Card(string width, string height) =>
-        $"<svg xmlns='http://www.w3.org/2000/svg' width='{width}' height='{height}' viewBox='0 0 10 10' preserveAspectRatio='none'><rect width='10' height='10' fill='#9fc9e8'/><circle cx='5' cy='5' r='3' fill='#16324f'/></svg>";
+        $"<svg xmlns='http://www.w3.org/2000/svg' width='{width}' height='{height}' viewBox='0 0 10 10' "
+            + "preserveAspectRatio='none'><rect width='10' height='10' fill='#9fc9e8'/><circle cx='5' cy='5' r='3' fill='#16324f'/></svg>";
 
     private static byte[] Png(string svg, double dpi)
     {

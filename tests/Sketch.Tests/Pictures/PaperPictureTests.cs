@@ -8,7 +8,7 @@ using SixLabors.ImageSharp.Formats.Webp;
 using SixLabors.ImageSharp.Metadata.Profiles.Exif;
 using SixLabors.ImageSharp.PixelFormats;
 using Sketch.Drawing;
-using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Panels;
 using Sketch.Tests.Cli;
 using Xunit;
@@ -55,7 +55,8 @@ public sealed class PaperPictureTests : IDisposable
     [InlineData(8)]
     public void The_turn_that_a_camera_notes_is_applied(int orientation)
     {
-        // Stored so that, turned as noted (EXIF 2.32, tag 0x0112), red is upper left, green upper right, blue lower left, white lower right.
+        // Stored so that, turned as noted (EXIF 2.32, tag 0x0112), red is upper left, green upper right, blue lower left, white lower
+        // right.
         Picture("scan.jpg", 300, 300, (x, y) => Quarters(Upright(orientation, x, y, 300)), (ushort)orientation);
         using var part = Part("scan.jpg", 3, "3 x 3", 100);
 
@@ -92,14 +93,14 @@ public sealed class PaperPictureTests : IDisposable
     }
 
     [Theory]
-    [InlineData("text", "no JPEG, PNG or WebP picture")]
-    [InlineData("truncated", "breaks off")]
-    [InlineData("truncated jpg", "breaks off")]
+    [InlineData("text", "not a valid JPEG, PNG or WebP picture")]
+    [InlineData("truncated", "is incomplete")]
+    [InlineData("truncated jpg", "is incomplete")]
     [InlineData("gif", "GIF")]
-    [InlineData("empty", "no JPEG, PNG or WebP picture")]
+    [InlineData("empty", "not a valid JPEG, PNG or WebP picture")]
     [InlineData("missing", "no such file")]
     [InlineData("huge", "megapixels")]
-    [InlineData("header", "breaks off")]
+    [InlineData("header", "is incomplete")]
     public void A_file_that_is_no_sound_picture_is_a_finding(string what, string reason)
     {
         var name = what == "truncated jpg" ? "scan.jpg" : "scan.png";
@@ -157,7 +158,9 @@ public sealed class PaperPictureTests : IDisposable
         _ => new(255, 255, 255),
     };
 
-    /// <summary>Which quarter of the upright picture a stored pixel belongs to, as the standard describes the place of row 0 and column 0.</summary>
+    /// <summary>
+    /// Which quarter of the upright picture a stored pixel belongs to, as the standard describes the place of row 0 and column 0.
+    /// </summary>
     private static (bool Left, bool Upper) Upright(int orientation, int x, int y, int side)
     {
         var (start, first) = (x < side / 2, y < side / 2);
@@ -241,15 +244,18 @@ public sealed class PaperPictureTests : IDisposable
     }
 
     private Compilation Shelf(string picture, int inches, string more = "upright") => Compiler.Compile(
-        new(_run.InFolder("shelf.stash"), $"stash \"Shelf\"\npaper scan: {inches} x {inches}, 1 sheet, {more}, front \"{picture}\" {inches} wide\n"), new FolderFiles());
+        new(_run.InFolder("shelf.stash"),
+            $"stash \"Shelf\"\npaper scan: {inches} x {inches}, 1 sheet, {more}, front \"{picture}\" {inches} wide\n"), new FolderFiles());
 
     /// <summary>The picture that a panel cut from a scan holds in the drawing.</summary>
     private Image<Rgba32> Part(string picture, int inches, string panel, double dotsPerInch, string more = "upright")
     {
         var stash = Shelf(picture, inches, more).Stash!;
         var card = Compiler.Compile(
-            new(_run.InFolder("a.card"), $"card \"A\"\nbase 6 x 6, of white\nrole sky: scan\nfront\n  panel {panel}, of sky\n"), new FolderFiles(), new(stash, [])).Card!;
-        var image = XDocument.Parse(CardDrawing.Draw(card, FaceKind.Front, dotsPerInch)).Descendants().Single(e => e.Name.LocalName == "image");
+            new(_run.InFolder("a.card"), $"card \"A\"\nbase 6 x 6, of white\nrole sky: scan\nfront\n  panel {panel}, of sky\n"),
+                new FolderFiles(), new(stash, [])).Card!;
+        var image = XDocument.Parse(CardDrawing.Draw(card, FaceKind.Front, dotsPerInch)).Descendants()
+            .Single(e => e.Name.LocalName == "image");
         var address = image.Attribute("href")!.Value;
         return Image.Load<Rgba32>(Convert.FromBase64String(address[(address.IndexOf(',', StringComparison.Ordinal) + 1)..]));
     }

@@ -1,5 +1,6 @@
+using System.Collections.Immutable;
 using Sketch.Diagnostics;
-using Sketch.Planning;
+using Sketch.Planning.Plans;
 using Sketch.Tests.Cli;
 using Sketch.Text;
 using Xunit;
@@ -16,7 +17,7 @@ public sealed class BatchCheckTests : IDisposable
 
     public void Dispose() => _line.Dispose();
 
-    private static IReadOnlyList<Finding> Check(string batch, string shelf = PlanRun.Shelf)
+    private static ImmutableArray<Finding> Check(string batch, string shelf = PlanRun.Shelf)
     {
         var world = new TestSurroundings().WithText("gull.card", PlanRun.Card).WithText("shelf.stash", shelf).WithText("bad.card", BadCard);
         return BatchCheck.Of(Compiler.Compile(new SourceText("day.batch", batch), world), world).Findings;
@@ -31,7 +32,8 @@ public sealed class BatchCheckTests : IDisposable
     [InlineData("cut 2 of 1 x 1 from rope\n", "day.batch", 3, "SK710")]
     [InlineData("cut 2 of 13 x 1 from gulls\n", "day.batch", 3, "SK711")]
     [InlineData("", "day.batch", 1, "SK702")]
-    public void An_error_in_what_a_batch_names_is_an_error_of_its_check(string lines, string file, int line, string code) => Assert.Contains(
+    public void An_error_in_what_a_batch_names_is_an_error_of_its_check(string lines, string file, int line, string code) =>
+        Assert.Contains(
         Check(Top + lines), f => (f.Location.Source.Path, f.Location.Start.Line, f.Code, f.Severity) == (file, line, code, Severity.Error));
 
     [Fact]

@@ -23,7 +23,8 @@ public class BatchPlanTests
     [Fact]
     public void A_row_of_many_pieces_is_cut()
     {
-        var run = PlanRun.Of("batch \"Row\"\nstash \"long.stash\"\ncut 12000 of 1 mm x 1 mm from ribbon\n", ("long.stash", "stash \"Long\"\npaper ribbon: 20 m x 1 mm, 1 sheet\n"));
+        var run = PlanRun.Of("batch \"Row\"\nstash \"long.stash\"\ncut 12000 of 1 mm x 1 mm from ribbon\n",
+            ("long.stash", "stash \"Long\"\npaper ribbon: 20 m x 1 mm, 1 sheet\n"));
         Assert.Equal(12_000, Assert.Single(run.Paper("ribbon").Plan.Layouts).Pieces.Length);
     }
 
@@ -61,18 +62,24 @@ public class BatchPlanTests
         var size = Gen.Select(Gen.Int[4, 90], Gen.Int[4, 90], Gen.Int[1, 60], Gen.Bool);
         Gen.Select(size.Array[1, 4], Gen.Int[0, 30], Gen.Int[0, 2], Gen.Int[0, 3]).Sample((cuts, cards, trim, kerf) =>
         {
-            var shelf = PlanRun.Shelf.Replace("3 sheets", $"3 sheets{(trim == 0 ? "" : $", trim {trim}/8 left, trim 1/4 bottom")}", StringComparison.Ordinal) + "offcut gulls: 5 x 7, 2\n";
+            var shelf = PlanRun.Shelf.Replace(
+                "3 sheets", $"3 sheets{(trim == 0 ? "" : $", trim {trim}/8 left, trim 1/4 bottom")}", StringComparison.Ordinal)
+                    + "offcut gulls: 5 x 7, 2\n";
             var lines = cuts.Select(c => $"cut {c.Item3} of {c.Item1 / 8.0} x {c.Item2 / 8.0} from gulls{(c.Item4 ? ", upright" : "")}\n");
-            var run = PlanRun.Of($"batch \"Day\", kerf {kerf}/64\nstash \"shelf.stash\"\n{string.Concat(lines)}{(cards > 0 ? $"make {cards} of \"gull.card\"\n" : "")}", ("shelf.stash", shelf));
+            var run = PlanRun.Of($"batch \"Day\", kerf {kerf}/64\nstash "
+                + $"\"shelf.stash\"\n{string.Concat(lines)}{(cards > 0 ? $"make {cards} of \"gull.card\"\n" : "")}",
+                    ("shelf.stash", shelf));
             var wanted = run.Wanted();
             foreach (var misfit in run.Plan!.Papers.SelectMany(p => p.Plan.Unplaced))
             {
                 var piece = run.Plan.Pieces[misfit.Id];
-                wanted[PlanJsonChecker.Key(null, $"line {piece.Location.Start.Line}", piece.Size.Width.Nanometres, piece.Size.Height.Nanometres)] -= misfit.Count;
+                wanted[PlanJsonChecker.Key(
+                    null, $"line {piece.Location.Start.Line}", piece.Size.Width.Nanometres, piece.Size.Height.Nanometres)] -= misfit.Count;
             }
 
             var upright = run.Plan.Files.Batch.Cuts.Where(c => c.Upright).Select(c => $"line {c.Location.Start.Line}|").ToList();
-            Assert.Empty(PlanJsonChecker.Faults(run.Json, wanted, kerf * 396_875, key => !upright.Exists(u => key.StartsWith("|" + u, StringComparison.Ordinal))));
+            Assert.Empty(PlanJsonChecker.Faults(
+                run.Json, wanted, kerf * 396_875, key => !upright.Exists(u => key.StartsWith("|" + u, StringComparison.Ordinal))));
             Assert.True(run.Plan.Papers.SelectMany(p => p.Plan.Layouts).Where(l => l.IsOffcut).Sum(l => l.Times) <= 2);
         }, iter: 30);
     }
@@ -80,16 +87,19 @@ public class BatchPlanTests
     [Fact]
     public void The_same_files_give_the_same_plan()
     {
-        static string Once() => PlanRun.Of($"{Top}make 30 of \"gull.card\"\ncut 17 of 1 3/8 x 2 1/2 from gulls\ncut 9 of 3 x 3 1/4 from gulls\n").Json.GetRawText();
+        static string Once() => PlanRun.Of(
+            $"{Top}make 30 of \"gull.card\"\ncut 17 of 1 3/8 x 2 1/2 from gulls\ncut 9 of 3 x 3 1/4 from gulls\n").Json.GetRawText();
         Assert.Equal(Once(), Once());
     }
 
     [Fact]
     public void Papers_that_only_share_the_word_for_a_pattern_are_not_cut_from_one_sheet()
     {
-        var second = PlanRun.Card.Replace("Gull", "Tern", StringComparison.Ordinal).Replace("role sky: gulls", "role sky: dots #ffffff", StringComparison.Ordinal);
+        var second = PlanRun.Card.Replace("Gull", "Tern", StringComparison.Ordinal)
+            .Replace("role sky: gulls", "role sky: dots #ffffff", StringComparison.Ordinal);
         var first = PlanRun.Card.Replace("role sky: gulls", "role sky: dots #336699", StringComparison.Ordinal);
-        var papers = PlanRun.Of($"{Top}make 1 of \"gull.card\"\nmake 1 of \"tern.card\"\n", ("gull.card", first), ("tern.card", second)).Plan!.Papers;
+        var papers = PlanRun.Of($"{Top}make 1 of \"gull.card\"\nmake 1 of \"tern.card\"\n", ("gull.card", first), ("tern.card", second))
+            .Plan!.Papers;
         Assert.Equal(2, papers.Count(p => p.Order.Paper.StartsWith("dots #", StringComparison.Ordinal)));
     }
 
@@ -103,9 +113,10 @@ public class BatchPlanTests
     [Fact]
     public void Eighty_four_recipients_shared_by_two_makers_are_forty_two_cards()
     {
-        var run = PlanRun.Of($"{Top}for \"Cliff ward\", 50 cards\nfor \"Reading room\", 34 cards\nmakers 2\nmake 9 of \"gull.card\"\nmake 12 of \"gull.card\"\nmake 10 of \"gull.card\"\nmake 11 of \"gull.card\"\n");
+        var run = PlanRun.Of($"{Top}for \"Cliff ward\", 50 cards\nfor \"Reading room\", 34 cards\nmakers 2\nmake 9 of "
+            + "\"gull.card\"\nmake 12 of \"gull.card\"\nmake 10 of \"gull.card\"\nmake 11 of \"gull.card\"\n");
         Assert.Equal((84, 42, 42L), (run.Plan!.Files.Batch.Recipients, run.Plan.Files.Batch.Needed, run.Plan.Cards));
-        Assert.Contains("exactly 42, with none over", run.Single("SK730").Message, StringComparison.Ordinal);
+        Assert.Contains("exactly 42, with none to spare", run.Single("SK730").Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -134,12 +145,15 @@ public class BatchPlanTests
     [Fact]
     public void Upright_paper_is_not_turned()
     {
-        var upright = PlanRun.Of($"{Top}cut 2 of 11 x 6 from gulls\n", ("shelf.stash", PlanRun.Shelf.Replace("gulls: 12 x 12", "gulls: 6 x 12", StringComparison.Ordinal).Replace("3 sheets", "3 sheets, upright", StringComparison.Ordinal)));
+        var upright = PlanRun.Of(
+            $"{Top}cut 2 of 11 x 6 from gulls\n",
+                ("shelf.stash", PlanRun.Shelf.Replace("gulls: 12 x 12", "gulls: 6 x 12", StringComparison.Ordinal)
+                    .Replace("3 sheets", "3 sheets, upright", StringComparison.Ordinal)));
         Assert.Equal("SK711", upright.Findings[0].Code);
     }
 
     [Fact]
-    public void A_piece_larger_than_its_sheet_is_told_in_its_own_file()
+    public void A_piece_larger_than_its_sheet_is_reported_in_its_own_file()
     {
         const string big = "card \"Big\"\nbase 9 x 9, of white\n";
         var finding = PlanRun.Of($"{Top}make 1 of \"big.card\"\n", ("big.card", big)).Single("SK711");
@@ -157,7 +171,8 @@ public class BatchPlanTests
     public void Any_offcut_adds_no_sheet()
     {
         var card = PlanRun.Card + "  scrap: strip 1/2 x 1, of scrap\n";
-        var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\n", ("gull.card", card.Replace("role deep", "role scrap: any offcut\nrole deep", StringComparison.Ordinal)));
+        var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\n",
+            ("gull.card", card.Replace("role deep", "role scrap: any offcut\nrole deep", StringComparison.Ordinal)));
         Assert.Equal((11, 0), (run.Plan!.Papers.Sum(p => p.Plan.Sheets), run.Findings.Count(f => f.Severity == Severity.Error)));
         Assert.Empty(PlanJsonChecker.Faults(run.Json, run.Wanted()));
     }
@@ -165,7 +180,8 @@ public class BatchPlanTests
     [Fact]
     public void Any_offcut_without_a_leftover_is_an_error_but_no_sheet()
     {
-        var card = PlanRun.Card.Replace("role deep", "role scrap: any offcut\nrole deep", StringComparison.Ordinal).Replace("of white", "of scrap", StringComparison.Ordinal);
+        var card = PlanRun.Card.Replace("role deep", "role scrap: any offcut\nrole deep", StringComparison.Ordinal)
+            .Replace("of white", "of scrap", StringComparison.Ordinal);
         var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\n", ("gull.card", card));
         Assert.Contains("no leftover is large enough", run.Single("SK712").Message, StringComparison.Ordinal);
     }

@@ -1,6 +1,6 @@
 using Sketch.Drawing;
 using Sketch.Panels;
-using Sketch.Planning;
+using Sketch.Planning.Diagrams;
 using Sketch.Units;
 using Xunit;
 

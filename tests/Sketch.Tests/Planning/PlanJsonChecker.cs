@@ -2,7 +2,10 @@ using System.Text.Json;
 
 namespace Sketch.Tests.Planning;
 
-/// <summary>An independent judge of the plans that the tool writes: carries out every cut on rectangles in whole nanometres and counts what falls off.</summary>
+/// <summary>
+/// An independent judge of the plans that the tool writes: carries out every cut on rectangles in whole nanometres and counts what falls
+/// off.
+/// </summary>
 internal static class PlanJsonChecker
 {
     private readonly record struct Part(long Left, long Top, long Width, long Height);
@@ -12,7 +15,8 @@ internal static class PlanJsonChecker
     /// <param name="wanted">How many pieces of which card (null for loose ones), path or line, are asked for.</param>
     /// <param name="kerf">Dust of a cut in nanometres.</param>
     /// <param name="mayTurn">Whether a piece of such a key may lie turned; null where all may.</param>
-    public static List<string> Faults(JsonElement plan, IReadOnlyDictionary<string, long> wanted, long kerf = 0, Func<string, bool>? mayTurn = null)
+    public static List<string> Faults(
+        JsonElement plan, IReadOnlyDictionary<string, long> wanted, long kerf = 0, Func<string, bool>? mayTurn = null)
     {
         var faults = new List<string>();
         var made = new Dictionary<string, long>();
@@ -22,9 +26,13 @@ internal static class PlanJsonChecker
             var layouts = paper.GetProperty("layouts").EnumerateArray().ToList();
             var (sheets, bound) = (paper.GetProperty("sheets").GetInt32(), paper.GetProperty("lowerBound").GetInt32());
             int? onHand = paper.GetProperty("onHand") is { ValueKind: JsonValueKind.Number } number ? number.GetInt32() : null;
-            Expect(faults, sheets == layouts.Where(l => !l.GetProperty("offcut").GetBoolean()).Sum(l => l.GetProperty("times").GetInt32()), $"{name}: sheets are not those of the layouts");
-            Expect(faults, bound <= sheets && paper.GetProperty("proved").GetBoolean() == (bound == sheets), $"{name}: the bound {bound} of {sheets} does not go with its proof");
-            Expect(faults, paper.GetProperty("short").GetInt32() == (onHand is { } there ? Math.Max(0, sheets - there) : 0), $"{name}: short is not sheets less on hand");
+            Expect(faults, sheets == layouts.Where(l => !l.GetProperty("offcut").GetBoolean())
+                .Sum(l => l.GetProperty("times").GetInt32()), $"{name}: sheets are not those of the layouts");
+            Expect(faults, bound <= sheets
+                && paper.GetProperty("proved")
+                .GetBoolean() == (bound == sheets), $"{name}: the bound {bound} of {sheets} does not go with its proof");
+            Expect(faults, paper.GetProperty("short")
+                .GetInt32() == (onHand is { } there ? Math.Max(0, sheets - there) : 0), $"{name}: short is not sheets less on hand");
             foreach (var layout in layouts)
             {
                 CarryOut(layout, kerf, $"{name}", faults);
@@ -39,7 +47,8 @@ internal static class PlanJsonChecker
 
         foreach (var key in wanted.Keys.Union(made.Keys).Order(StringComparer.Ordinal))
         {
-            Expect(faults, wanted.GetValueOrDefault(key) == made.GetValueOrDefault(key), $"{key}: {made.GetValueOrDefault(key)} cut of {wanted.GetValueOrDefault(key)}");
+            Expect(faults, wanted.GetValueOrDefault(key) == made.GetValueOrDefault(key),
+                $"{key}: {made.GetValueOrDefault(key)} cut of {wanted.GetValueOrDefault(key)}");
         }
 
         return faults;
@@ -87,7 +96,8 @@ internal static class PlanJsonChecker
         }
 
         // What is neither piece nor leftover is the trim at the edges of a full sheet.
-        Expect(faults, parts.Count == 0 || (!layout.GetProperty("offcut").GetBoolean() && parts.Count <= 4), $"{name}: {parts.Count} parts are not spoken of");
+        Expect(faults, parts.Count == 0
+            || (!layout.GetProperty("offcut").GetBoolean() && parts.Count <= 4), $"{name}: {parts.Count} parts are not spoken of");
     }
 
     private static long Nanometres(JsonElement of, string name) => (long)(of.GetProperty(name).GetProperty("mm").GetDecimal() * 1_000_000);

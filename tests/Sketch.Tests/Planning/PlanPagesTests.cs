@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using Sketch.Planning;
+using Sketch.Planning.CutSteps;
+using Sketch.Planning.Diagrams;
+using Sketch.Planning.Reports;
 using Xunit;
 
 namespace Sketch.Tests.Planning;
@@ -16,14 +18,16 @@ public partial class PlanPagesTests
         return (pages, pages.Work.First(w => w.Paper == paper));
     }
 
-    private static List<string> Words(string svg) => [.. XDocument.Parse(svg).Descendants().Where(e => e.Name.LocalName == "title").Select(e => e.Value)];
+    private static List<string> Words(string svg) =>
+        [.. XDocument.Parse(svg).Descendants().Where(e => e.Name.LocalName == "title").Select(e => e.Value)];
 
     [Fact]
     public void Every_piece_of_a_diagram_carries_its_letter()
     {
         var (pages, work) = Drawn();
         var words = Words(pages.Diagram(work, 180, 180));
-        Assert.All(work.Pieces, p => Assert.Equal(p.PerSheet, words.Count(w => w == p.Key || w.StartsWith(p.Key + "  ", StringComparison.Ordinal))));
+        Assert.All(work.Pieces, p =>
+            Assert.Equal(p.PerSheet, words.Count(w => w == p.Key || w.StartsWith(p.Key + "  ", StringComparison.Ordinal))));
     }
 
     [Fact]
@@ -52,13 +56,16 @@ public partial class PlanPagesTests
     }
 
     [Fact]
-    public void A_page_is_a_letter_sheet() => Assert.StartsWith("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"8.5in\" height=\"11in\"", Drawn().Pages.Summary()[0], StringComparison.Ordinal);
+    public void A_page_is_a_letter_sheet() =>
+        Assert.StartsWith("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"8.5in\" height=\"11in\"", Drawn()
+            .Pages.Summary()[0], StringComparison.Ordinal);
 
     [Fact]
     public void No_two_things_with_the_same_setting_are_two_steps_in_a_row()
     {
         var (_, work) = Drawn();
-        Assert.All(work.Steps.Zip(work.Steps.Skip(1)), pair => Assert.NotEqual((pair.First.IsUpright, pair.First.Setting), (pair.Second.IsUpright, pair.Second.Setting)));
+        Assert.All(work.Steps.Zip(work.Steps.Skip(1)), pair =>
+            Assert.NotEqual((pair.First.IsUpright, pair.First.Setting), (pair.Second.IsUpright, pair.Second.Setting)));
     }
 
     [Fact]

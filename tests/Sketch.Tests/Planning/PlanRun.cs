@@ -3,6 +3,9 @@ using System.Text.Json;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Planning;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Reports;
 using Sketch.Reports;
 using Sketch.Text;
 using Xunit;
@@ -12,10 +15,14 @@ namespace Sketch.Tests.Planning;
 /// <summary>A batch planned in a world of a few files.</summary>
 internal sealed class PlanRun
 {
-    public const string Card = "card \"Gull\"\nbase A2, fold left, of white\nrole sky: gulls\nrole deep: navy\nfront\n  sky: panel, showing 1/8, of sky\n    mat +1/8, of deep\n";
-    public const string Shelf = "stash \"Shelf\"\npaper gulls: 12 x 12, 3 sheets\ncardstock navy: letter, 25 sheets\ncardstock white: letter, any sheets\n";
+    public const string Card =
+        "card \"Gull\"\nbase A2, fold left, of white\nrole sky: gulls\nrole deep: navy\nfront\n  sky: panel, showing 1/8, of sky\n    "
+            + "mat +1/8, of deep\n";
+    public const string Shelf =
+        "stash \"Shelf\"\npaper gulls: 12 x 12, 3 sheets\ncardstock navy: letter, 25 sheets\ncardstock white: letter, any sheets\n";
 
-    private PlanRun(BatchFiles? files, BatchPlan? plan, ImmutableArray<Finding> findings) => (Files, Plan, Findings) = (files, plan, findings);
+    private PlanRun(BatchFiles? files, BatchPlan? plan, ImmutableArray<Finding> findings) =>
+        (Files, Plan, Findings) = (files, plan, findings);
 
     public BatchFiles? Files { get; }
 
@@ -45,7 +52,8 @@ internal sealed class PlanRun
 
         var findings = new FindingBag();
         var read = BatchFiles.Read(new SourceText("day.batch", batch), world, findings);
-        var plan = read is null ? null : BatchPlanner.Plan(read, TimeSpan.FromSeconds(60), findings, cancellation: TestContext.Current.CancellationToken);
+        var plan = read is null ? null
+            : BatchPlanner.Plan(read, TimeSpan.FromSeconds(60), findings, cancellation: TestContext.Current.CancellationToken);
         return new(read, plan, findings.ToImmutable());
     }
 

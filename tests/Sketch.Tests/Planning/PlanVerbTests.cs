@@ -27,7 +27,7 @@ public sealed class PlanVerbTests : IDisposable
     public void A_batch_that_is_short_of_paper_is_an_error() => Assert.Equal(1, _line.Run("plan", Batch("cut 40 of 4 x 5 from gulls\n")));
 
     [Fact]
-    public void A_file_that_is_no_batch_is_told()
+    public void A_file_that_is_no_batch_is_reported()
     {
         Assert.Equal(1, _line.Run("plan", _line.File("gull.card", PlanRun.Card)));
         Assert.Contains("SK701", _line.Error, StringComparison.Ordinal);
@@ -41,7 +41,7 @@ public sealed class PlanVerbTests : IDisposable
     }
 
     [Fact]
-    public void Check_tells_the_mistakes_of_a_batch()
+    public void Check_reports_the_mistakes_of_a_batch()
     {
         Assert.Equal(1, _line.Run("check", Batch("front\n")));
         Assert.Contains("day.batch:3:1: error SK115", _line.Output, StringComparison.Ordinal);
@@ -55,7 +55,8 @@ public sealed class PlanVerbTests : IDisposable
     {
         Assert.Equal(0, _line.Run("plan", Batch(), "--out", _line.InFolder("out")));
         Assert.Equal(
-            ["day-cuts.csv", "day-sheet-01-white.svg", "day-sheet-02-navy.svg", "day-sheet-03-navy.svg", "day-sheet-04-gulls.svg", "day.html", "day.pdf", "left.stash"],
+            ["day-cuts.csv", "day-sheet-01-white.svg", "day-sheet-02-navy.svg", "day-sheet-03-navy.svg", "day-sheet-04-gulls.svg",
+                "day.html", "day.pdf", "left.stash"],
             Directory.GetFiles(_line.InFolder("out")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 

@@ -1,11 +1,15 @@
 using CsCheck;
 using Sketch.Diagnostics;
-using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
 using Sketch.Planning;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Diagrams;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Summary;
 using Sketch.Shapes;
-using Sketch.Surroundings;
 using Sketch.Tests.Output;
+using Sketch.World;
 using Xunit;
 
 namespace Sketch.Tests.Planning;
@@ -18,9 +22,10 @@ public sealed class ReadablePlanTests
     private const double Rounding = 0.05;
     private const string Top = "batch \"Day\"\nstash \"shelf.stash\"\n";
 
-    private static readonly (string, string) Plenty = ("shelf.stash", PlanRun.Shelf.Replace("3 sheets", "any sheets", StringComparison.Ordinal));
+    private static readonly (string, string) Plenty =
+        ("shelf.stash", PlanRun.Shelf.Replace("3 sheets", "any sheets", StringComparison.Ordinal));
 
-    private static IReadOnlyList<IReadOnlyList<PrintedWords>> Booklet(BatchPlan plan, ISurroundings letters)
+    private static IReadOnlyList<IReadOnlyList<PrintedWords>> Booklet(BatchPlan plan, IWorld letters)
     {
         var pages = new PlanPages(plan, letters);
         return PrintedWords.On([.. pages.Summary(), .. pages.Work.SelectMany(pages.Sheet)]);
@@ -30,15 +35,19 @@ public sealed class ReadablePlanTests
     {
         var path = Project.Repository.PathTo("sketches/lamp-day.batch");
         var findings = new FindingBag();
-        return BatchPlanner.Plan(BatchFiles.Read(FolderFiles.ReadFile(path).Source!, new FolderFiles(), findings)!, TimeSpan.FromSeconds(60), findings, cancellation: TestContext.Current.CancellationToken)!;
+        return BatchPlanner.Plan(
+            BatchFiles.Read(FolderFiles.ReadFile(path).Source!, new FolderFiles(), findings)!, TimeSpan.FromSeconds(60), findings,
+                cancellation: TestContext.Current.CancellationToken)!;
     }
 
     // Strips of a sixteenth of an inch, pieces as small as gems, and cards, together on one sheet.
     private static readonly Gen<string> Batches = Gen.Select(
         Gen.Select(Gen.Int[1, 40], Gen.Int[1, 176], Gen.Int[1, 40]).Array[1, 3], Gen.Int[0, 9],
-        (cuts, cards) => $"{Top}{string.Concat(cuts.Select(c => $"cut {c.Item3} of {c.Item1 / 16.0} x {c.Item2 / 16.0} from gulls\n"))}{(cards > 0 ? $"make {cards} of \"gull.card\"\n" : "")}");
+        (cuts, cards) => $"{Top}{string.Concat(cuts.Select(c => $"cut {c.Item3} of {c.Item1 / 16.0} x {c.Item2 / 16.0} from gulls\n"))}"
+            + $"{(cards > 0 ? $"make {cards} of \"gull.card\"\n" : "")}");
 
-    private static readonly Lazy<IReadOnlyList<BatchPlan>> RandomPlans = new(() => [.. Batches.Array[8].Single(_ => true, "0000KeepersX").Select(b => PlanRun.Of(b).Plan!)]);
+    private static readonly Lazy<IReadOnlyList<BatchPlan>> RandomPlans =
+        new(() => [.. Batches.Array[8].Single(_ => true, "0000KeepersX").Select(b => PlanRun.Of(b).Plan!)]);
 
     private static readonly Lazy<IReadOnlyList<IReadOnlyList<PrintedWords>>> RandomPages = new(
         () => [.. RandomPlans.Value.SelectMany(p => Booklet(p, new FolderFiles(fonts: new FontShelf([]))))]);
@@ -49,15 +58,18 @@ public sealed class ReadablePlanTests
 
     [Fact]
     public void All_letters_of_any_booklet_have_twelve_points_or_more() =>
-        Assert.All(RandomPlans.Value.SelectMany(p => Booklet(p, new TestSurroundings())).SelectMany(p => p), w => Assert.True(w.Points >= Smallest - Rounding, $"{w}"));
+        Assert.All(RandomPlans.Value.SelectMany(p => Booklet(p, new TestSurroundings()))
+            .SelectMany(p => p), w => Assert.True(w.Points >= Smallest - Rounding, $"{w}"));
 
     [Fact]
     public void No_words_hide_others() =>
-        Assert.Empty(RandomPages.Value.SelectMany(page => page.SelectMany((w, i) => page.Skip(i + 1).Where(o => o.Box.Overlaps(w.Box)).Select(o => $"{w.Words} and {o.Words}"))));
+        Assert.Empty(RandomPages.Value.SelectMany(
+            page => page.SelectMany((w, i) => page.Skip(i + 1).Where(o => o.Box.Overlaps(w.Box)).Select(o => $"{w.Words} and {o.Words}"))));
 
     [Fact]
     public void All_words_stand_between_the_margins_of_their_page() =>
-        Assert.Empty(RandomPages.Value.SelectMany(p => p).Where(w => !new Bounds(36, 36, 612 - 36, 792 - 36).Grow(Rounding).Covers(w.Box)).Select(w => $"{w}"));
+        Assert.Empty(RandomPages.Value.SelectMany(p => p).Where(w => !new Bounds(36, 36, 612 - 36, 792 - 36).Grow(Rounding).Covers(w.Box))
+            .Select(w => $"{w}"));
 
     [Fact]
     public void The_summary_of_a_short_batch_is_one_page() =>
@@ -85,7 +97,9 @@ public sealed class ReadablePlanTests
     [Fact]
     public void Every_page_of_a_stack_with_many_steps_says_which_sheet_it_is_about()
     {
-        var cuts = Enumerable.Range(0, 40).Select(i => $"cut {i % 5 + 1} of {i % 7 + 2}/8 x {i * 5 % 9 + 3}/8 from gulls\n".Replace(" 8/8", " 1", StringComparison.Ordinal));
+        var cuts = Enumerable.Range(0, 40)
+            .Select(i => $"cut {i % 5 + 1} of {i % 7 + 2}/8 x {i * 5 % 9 + 3}/8 from gulls\n"
+            .Replace(" 8/8", " 1", StringComparison.Ordinal));
         var pages = new PlanPages(PlanRun.Of(Top + string.Concat(cuts), Plenty).Plan!, new TestSurroundings());
         var work = pages.Work.MaxBy(w => w.Steps.Length)!;
         var headings = PrintedWords.On(pages.Sheet(work)).Select(p => p[0].Words).ToList();
@@ -93,9 +107,9 @@ public sealed class ReadablePlanTests
     }
 
     [Fact]
-    public void What_is_missing_is_told_first()
+    public void What_is_missing_is_reported_first()
     {
         var summary = PlanSummary.Of(PlanRun.Of($"{Top}cut 40 of 4 x 5 1/4 from gulls\n").Plan!, new(false));
-        Assert.Equal("What is missing, and what would help", summary.Sections[0].Heading);
+        Assert.Equal("Shortages and remedies", summary.Sections[0].Heading);
     }
 }

@@ -8,7 +8,8 @@ namespace Sketch.Tests.Preview;
 public sealed class AnswerHeaderTests : OnOpenedPage
 {
     public static TheoryData<string> Answers() =>
-        ["page", "script", "style", "files", "see", "no such address", "no such file", "no word", "foreign name", "foreign page", "no JSON", "too large"];
+        ["page", "script", "style", "files", "see", "no such address", "no such file", "no word", "foreign name", "foreign page",
+            "no JSON", "too large"];
 
     private HttpRequestMessage Request(string answer)
     {
@@ -45,17 +46,20 @@ public sealed class AnswerHeaderTests : OnOpenedPage
         // A body that is refused is not read, so its answer comes before all of it is sent.
         request.Headers.ExpectContinue = answer == "too large";
         using var response = await Page.Send(request);
-        return string.Join(", ", response.Headers.Concat(response.Content.Headers).Where(h => h.Key.Equals(name, StringComparison.OrdinalIgnoreCase)).SelectMany(h => h.Value));
+        return string.Join(", ", response.Headers.Concat(response.Content.Headers)
+            .Where(h => h.Key.Equals(name, StringComparison.OrdinalIgnoreCase)).SelectMany(h => h.Value));
     }
 
     [Theory]
     [MemberData(nameof(Answers))]
     public async Task A_page_may_load_nothing_from_elsewhere(string answer)
     {
-        var policy = (await Header(answer, "Content-Security-Policy")).Split("; ").Select(d => d.Split(' ', 2)).ToDictionary(d => d[0], d => d[1]);
+        var policy = (await Header(answer, "Content-Security-Policy")).Split("; ").Select(d => d.Split(' ', 2))
+            .ToDictionary(d => d[0], d => d[1]);
         Assert.Equal(
             ("'none'", "'self'", "'self'", "'none'", "'none'", "'none'"),
-            (policy["default-src"], policy["script-src"], policy["connect-src"], policy["frame-ancestors"], policy["form-action"], policy["base-uri"]));
+            (policy["default-src"], policy["script-src"], policy["connect-src"], policy["frame-ancestors"], policy["form-action"],
+                policy["base-uri"]));
         Assert.DoesNotContain("unsafe", string.Join(' ', policy.Values), StringComparison.Ordinal);
     }
 
@@ -65,7 +69,8 @@ public sealed class AnswerHeaderTests : OnOpenedPage
 
     [Theory]
     [MemberData(nameof(Answers))]
-    public async Task The_word_is_told_to_nobody(string answer) => Assert.Equal("no-referrer", await Header(answer, "Referrer-Policy"));
+    public async Task The_word_is_disclosed_to_nobody(string answer) =>
+        Assert.Equal("no-referrer", await Header(answer, "Referrer-Policy"));
 
     [Theory]
     [MemberData(nameof(Answers))]
@@ -73,18 +78,21 @@ public sealed class AnswerHeaderTests : OnOpenedPage
 
     [Theory]
     [MemberData(nameof(Answers))]
-    public async Task No_other_page_may_embed_it(string answer) => Assert.Equal("same-origin", await Header(answer, "Cross-Origin-Resource-Policy"));
+    public async Task No_other_page_may_embed_it(string answer) =>
+        Assert.Equal("same-origin", await Header(answer, "Cross-Origin-Resource-Policy"));
 
     [Theory]
     [MemberData(nameof(Answers))]
-    public async Task No_other_page_is_given_the_answer(string answer) => Assert.Equal("", await Header(answer, "Access-Control-Allow-Origin"));
+    public async Task No_other_page_is_given_the_answer(string answer) =>
+        Assert.Equal("", await Header(answer, "Access-Control-Allow-Origin"));
 
     [Theory]
     [MemberData(nameof(Answers))]
     public async Task The_server_does_not_say_what_it_is(string answer) => Assert.Equal("", await Header(answer, "Server"));
 
     [Fact]
-    public async Task The_nonce_of_styles_is_another_each_time() => Assert.NotEqual(await Header("page", "Content-Security-Policy"), await Header("page", "Content-Security-Policy"));
+    public async Task The_nonce_of_styles_is_another_each_time() =>
+        Assert.NotEqual(await Header("page", "Content-Security-Policy"), await Header("page", "Content-Security-Policy"));
 
     [Fact]
     public async Task A_refused_request_gets_these_too_when_there_are_too_many()

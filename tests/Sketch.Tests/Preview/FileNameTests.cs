@@ -153,7 +153,7 @@ public sealed class FileNameTests : OnOpenedPage
 
     [Theory]
     [MemberData(nameof(TextsThatNameOutside), DisableDiscoveryEnumeration = true)]
-    public async Task A_text_that_names_a_file_outside_is_told_so(string file, string text)
+    public async Task A_text_that_names_a_file_outside_is_reported_so(string file, string text)
     {
         foreach (var ending in (string[])["svg", "ttf", "png", "stash"])
         {
@@ -164,12 +164,14 @@ public sealed class FileNameTests : OnOpenedPage
 
         var (status, json) = await Page.Ask(Page.See(text, file));
         Assert.Equal(HttpStatusCode.OK, status);
-        Assert.Contains(json.GetProperty("findings").EnumerateArray(), f => f.GetProperty("message").GetString()!.Contains("outside", StringComparison.Ordinal));
+        Assert.Contains(json.GetProperty("findings").EnumerateArray(), f => f.GetProperty("message")
+            .GetString()!.Contains("outside", StringComparison.Ordinal));
     }
 
     private string[] Everything() =>
     [
-        .. Directory.EnumerateFileSystemEntries(Page.Around.Path, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint })
+        .. Directory.EnumerateFileSystemEntries(
+            Page.Around.Path, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint })
             .Order(StringComparer.Ordinal)
             .Select(f => File.Exists(f) ? $"{f}: {File.ReadAllText(f)}" : f),
     ];
@@ -181,7 +183,8 @@ public sealed class FileNameTests : OnOpenedPage
     [InlineData("lamp|day.batch")]
     public async Task A_new_file_gets_no_name_that_some_systems_refuse(string name)
     {
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, await Page.Status(Page.Say("begin", new { file = name, window = OpenedPage.Window })));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity,
+            await Page.Status(Page.Say("begin", new { file = name, window = OpenedPage.Window })));
         Assert.False(File.Exists(Page.At(name)));
     }
 
@@ -208,7 +211,8 @@ public sealed class FileNameTests : OnOpenedPage
         var problem = json.GetProperty("problem").GetString()!;
         Assert.Contains(reason, problem, StringComparison.Ordinal);
         Assert.EndsWith($"Type \"{instead}\" instead.", problem, StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.Say("begin", new { file = instead == "lamp.card" ? "lamp-2.card" : instead })));
+        Assert.Equal(HttpStatusCode.OK,
+            await Page.Status(Page.Say("begin", new { file = instead == "lamp.card" ? "lamp-2.card" : instead })));
     }
 
     [Fact]

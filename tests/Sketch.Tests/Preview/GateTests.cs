@@ -8,16 +8,17 @@ namespace Sketch.Tests.Preview;
 /// <summary>Nobody but the page itself is answered. Each request here is one that a hostile page or program can make.</summary>
 public sealed class GateTests : OnOpenedPage
 {
-    private HttpRequestMessage Saving => Page.Say("save", new { file = "lamp.card", window = OpenedPage.Window, text = "changed", stamp = "" });
+    private HttpRequestMessage Saving =>
+        Page.Say("save", new { file = "lamp.card", window = OpenedPage.Window, text = "changed", stamp = "" });
 
     private static async Task IsRefused(OpenedPage page, HttpRequestMessage request)
     {
         using (request)
         {
             using var response = await page.Send(request);
-            var told = await response.Content.ReadAsStringAsync(OpenedPage.Stop);
-            Assert.True((int)response.StatusCode is >= 400 and < 500, $"{response.StatusCode}: {told}");
-            Assert.DoesNotContain("lamp", told, StringComparison.OrdinalIgnoreCase);
+            var reported = await response.Content.ReadAsStringAsync(OpenedPage.Stop);
+            Assert.True((int)response.StatusCode is >= 400 and < 500, $"{response.StatusCode}: {reported}");
+            Assert.DoesNotContain("lamp", reported, StringComparison.OrdinalIgnoreCase);
         }
     }
 
@@ -32,10 +33,12 @@ public sealed class GateTests : OnOpenedPage
     public Task A_request_without_the_word_is_refused(string path) => IsRefused(Page, new(HttpMethod.Get, $"{Page.Origin}/{path}"));
 
     [Fact]
-    public Task A_request_with_another_word_is_refused() => IsRefused(Page, new(HttpMethod.Get, $"{Page.Origin}/{new string('0', 32)}/files"));
+    public Task A_request_with_another_word_is_refused() =>
+        IsRefused(Page, new(HttpMethod.Get, $"{Page.Origin}/{new string('0', 32)}/files"));
 
     [Fact]
-    public Task A_request_with_a_part_of_the_word_is_refused() => IsRefused(Page, new(HttpMethod.Get, $"{Page.Address.AbsoluteUri[..^2]}/files"));
+    public Task A_request_with_a_part_of_the_word_is_refused() =>
+        IsRefused(Page, new(HttpMethod.Get, $"{Page.Address.AbsoluteUri[..^2]}/files"));
 
     [Fact]
     public async Task What_the_command_line_of_a_browser_shows_to_others_leads_in_once()

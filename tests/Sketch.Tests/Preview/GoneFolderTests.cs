@@ -24,7 +24,7 @@ public sealed class GoneFolderTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_file_in_it_is_not_told_as_deleted()
+    public async Task A_file_in_it_is_not_reported_as_deleted()
     {
         var (_, stamp) = await Page.Open();
         TakeAway();

@@ -38,7 +38,7 @@ public sealed class KeptPapersTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_line_that_no_longer_makes_the_card_is_told()
+    public async Task A_line_that_no_longer_makes_the_card_is_reported()
     {
         Page.Write("lamp-day.batch", "# one line more\n" + Batch);
         Assert.Equal(HttpStatusCode.Conflict, await Keep(3));

@@ -11,11 +11,12 @@ public sealed class KilledServerTests : OnOpenedPage
     /// <summary>Starts the program on the folder and returns it with the address that it prints.</summary>
     private async Task<(Process Program, Uri Address)> Open()
     {
-        var program = Process.Start(new ProcessStartInfo("dotnet", [typeof(Sketch.Cli.Program).Assembly.Location, "open", Page.Root, "--no-browser"])
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        })!;
+        var program = Process.Start(
+            new ProcessStartInfo("dotnet", [typeof(Sketch.Cli.Program).Assembly.Location, "open", Page.Root, "--no-browser"])
+            {
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            })!;
         try
         {
             var line = await program.StandardOutput.ReadLineAsync(OpenedPage.Stop) ?? "";

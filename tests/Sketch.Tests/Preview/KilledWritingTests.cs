@@ -7,20 +7,25 @@ namespace Sketch.Tests.Preview;
 /// <summary>What a process leaves that is killed while it writes a file.</summary>
 public sealed class KilledWritingTests : OnOpenedPage
 {
-    private const string Card = "card \"Card\"\nbase A2, fold left, of white\nrole sky: p1\nrole deep: p2\nfront\n  panel 3 x 4, of sky\n    panel 2 x 2, of deep\n";
+    private const string Card =
+        "card \"Card\"\nbase A2, fold left, of white\nrole sky: p1\nrole deep: p2\nfront\n"
+        + "  panel 3 x 4, of sky\n    panel 2 x 2, of deep\n";
 
-    private string[] Left => Directory.GetFiles(Page.Root, "*.part", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 });
+    private string[] Left =>
+        Directory.GetFiles(Page.Root, "*.part", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 });
 
     /// <summary>Kills the program in the middle of a large picture and returns the file that it leaves.</summary>
     private async Task<string> LeftByKilled()
     {
         Page.Write("a.card", Card);
-        Page.Write("a.stash", "stash \"Shelf\"\n" + string.Concat(Enumerable.Range(1, 6).Select(n => $"paper p{n}: 12 x 12, 3 sheets, front dots #1234{n:00}\n")));
+        Page.Write("a.stash", "stash \"Shelf\"\n"
+            + string.Concat(Enumerable.Range(1, 6).Select(n => $"paper p{n}: 12 x 12, 3 sheets, front dots #1234{n:00}\n")));
         Directory.CreateDirectory(Page.At("out"));
         using var program = Process.Start(new ProcessStartInfo(
             "dotnet",
             [
-                typeof(Sketch.Cli.Program).Assembly.Location, "variants", Page.At("a.card"), "--stash", Page.At("a.stash"), "--out", Page.At("out"),
+                typeof(Sketch.Cli.Program)
+                    .Assembly.Location, "variants", Page.At("a.card"), "--stash", Page.At("a.stash"), "--out", Page.At("out"),
                 "--as", "png", "--dpi", "600", "--limit", "200",
             ])
         {
@@ -66,7 +71,8 @@ public sealed class KilledWritingTests : OnOpenedPage
     [Fact]
     public void Files_of_other_programs_and_machines_stay()
     {
-        string[] others = [".download.part", ".sketch-notes.part", $".{Guid.NewGuid():N}.part", $".sketch-00000000-1-1-{Guid.NewGuid():N}.part"];
+        string[] others = [".download.part", ".sketch-notes.part", $".{Guid.NewGuid():N}.part",
+            $".sketch-00000000-1-1-{Guid.NewGuid():N}.part"];
         Directory.CreateDirectory(Page.At("out"));
         foreach (var other in others)
         {
@@ -74,13 +80,15 @@ public sealed class KilledWritingTests : OnOpenedPage
         }
 
         SafeFile.WriteText(Page.At("out/next.svg"), "<svg/>");
-        Assert.Equal(others.Append("next.svg").Order(StringComparer.Ordinal), Directory.GetFiles(Page.At("out")).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
+        Assert.Equal(others.Append("next.svg").Order(StringComparer.Ordinal), Directory.GetFiles(Page.At("out"))
+            .Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
     }
 
     [Fact]
     public void A_file_that_is_still_being_written_stays()
     {
         SafeFile.Write(Page.At("out/first.svg"), _ => SafeFile.WriteText(Page.At("out/second.svg"), "<svg/>"));
-        Assert.Equal(["first.svg", "second.svg"], Directory.GetFiles(Page.At("out")).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
+        Assert.Equal(["first.svg", "second.svg"], Directory.GetFiles(Page.At("out")).Select(f => Path.GetFileName(f))
+            .Order(StringComparer.Ordinal));
     }
 }

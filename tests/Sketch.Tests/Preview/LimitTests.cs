@@ -1,6 +1,7 @@
 using System.Net;
 using System.Net.Sockets;
 using System.Text;
+using Sketch.Output.Files;
 using Xunit;
 
 namespace Sketch.Tests.Preview;
@@ -11,9 +12,11 @@ public sealed class LimitTests : OnOpenedPage
     private static readonly string[] SenselessChoices = ["", "=", "a=", "=b", "a=b/c/d"];
 
     private string Head(string method, string path, string headers = "") =>
-        $"{method} {Page.Address.AbsolutePath}{path} HTTP/1.1\r\nHost: 127.0.0.1:{Page.Address.Port}\r\nOrigin: {Page.Origin}\r\nConnection: close\r\n{headers}\r\n";
+        $"{method} {Page.Address.AbsolutePath}{path} HTTP/1.1\r\nHost: 127.0.0.1:{Page.Address.Port}\r\nOrigin: "
+            + $"{Page.Origin}\r\nConnection: close\r\n{headers}\r\n";
 
-    private static int StatusOf(string answer) => answer.Length == 0 ? 0 : int.Parse(answer.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture);
+    private static int StatusOf(string answer) =>
+        answer.Length == 0 ? 0 : int.Parse(answer.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture);
 
     [Theory]
     [InlineData("see")]
@@ -24,13 +27,15 @@ public sealed class LimitTests : OnOpenedPage
     [InlineData("plan")]
     [InlineData("keep")]
     public async Task A_body_that_says_to_be_huge_is_refused_before_it_comes(string path) =>
-        Assert.Equal(413, StatusOf(await Page.Raw(Head("POST", path, "Content-Type: application/json\r\nContent-Length: 10000000000\r\n"))));
+        Assert.Equal(413, StatusOf(
+            await Page.Raw(Head("POST", path, "Content-Type: application/json\r\nContent-Length: 10000000000\r\n"))));
 
     [Fact]
     public async Task A_body_without_a_length_is_refused_at_the_limit()
     {
         using var line = await Page.Connect();
-        await line.SendAsync(Encoding.ASCII.GetBytes(Head("POST", "see", "Content-Type: application/json\r\nTransfer-Encoding: chunked\r\n")), OpenedPage.Stop);
+        await line.SendAsync(Encoding.ASCII.GetBytes(
+            Head("POST", "see", "Content-Type: application/json\r\nTransfer-Encoding: chunked\r\n")), OpenedPage.Stop);
         var part = Encoding.ASCII.GetBytes($"100000\r\n\"{new string(' ', 0x100000 - 1)}\r\n");
         var sent = 0L;
         try
@@ -55,7 +60,7 @@ public sealed class LimitTests : OnOpenedPage
     public async Task A_text_too_large_to_be_read_again_is_not_saved()
     {
         var (_, stamp) = await Page.Open();
-        var (status, json) = await Page.Save($"# {new string('a', 10_000_001)}", stamp);
+        var (status, json) = await Page.Save($"# {new string('a', TextContent.Limit)}", stamp);
         Assert.InRange((int)status, 400, 599);
         Assert.Contains("MB", json.GetProperty("problem").GetString(), StringComparison.Ordinal);
         Assert.Equal(OpenedPage.Card, (await Page.Open()).Text);
@@ -81,7 +86,8 @@ public sealed class LimitTests : OnOpenedPage
 
     [Fact]
     public async Task JSON_of_a_hundred_thousand_levels_is_refused() =>
-        Assert.Equal(HttpStatusCode.BadRequest, await Page.Status(Page.Say("see", new StringContent($"{{\"file\":{new string('[', 100_000)}"))));
+        Assert.Equal(HttpStatusCode.BadRequest,
+            await Page.Status(Page.Say("see", new StringContent($"{{\"file\":{new string('[', 100_000)}"))));
 
     [Theory]
     [InlineData("{\"file\":7,\"window\":[],\"text\":{},\"choices\":\"a\",\"known\":7}")]
@@ -94,13 +100,24 @@ public sealed class LimitTests : OnOpenedPage
     [Fact]
     public async Task Choices_that_make_no_sense_do_no_harm() => Assert.Equal(
         HttpStatusCode.OK,
-        await Page.Status(Page.Say("see", new { file = "lamp.card", window = OpenedPage.Window, text = OpenedPage.Card, stamp = "", stash = "../../etc/passwd", choices = SenselessChoices })));
+        await Page.Status(Page.Say(
+            "see", new
+            {
+                file = "lamp.card",
+                window = OpenedPage.Window,
+                text = OpenedPage.Card,
+                stamp = "",
+                stash = "../../etc/passwd",
+                choices = SenselessChoices
+            })));
 
     [Fact]
-    public async Task Headers_beyond_the_limit_are_refused() => Assert.Equal(431, StatusOf(await Page.Raw(Head("GET", "files", $"X-Long: {new string('a', 40_000)}\r\n"))));
+    public async Task Headers_beyond_the_limit_are_refused() =>
+        Assert.Equal(431, StatusOf(await Page.Raw(Head("GET", "files", $"X-Long: {new string('a', 40_000)}\r\n"))));
 
     [Fact]
-    public async Task An_address_beyond_the_limit_is_refused() => Assert.InRange(StatusOf(await Page.Raw(Head("GET", new string('a', 40_000)))), 400, 499);
+    public async Task An_address_beyond_the_limit_is_refused() =>
+        Assert.InRange(StatusOf(await Page.Raw(Head("GET", new string('a', 40_000)))), 400, 499);
 
     [Theory]
     [InlineData("GET / HTTP/1.1\r\n\r\n")]
@@ -110,7 +127,8 @@ public sealed class LimitTests : OnOpenedPage
     public async Task What_is_no_HTTP_is_refused(string request) => Assert.InRange(StatusOf(await Page.Raw(request)), 400, 499);
 
     [Fact]
-    public async Task Steps_upwards_in_the_address_lead_nowhere() => Assert.InRange(StatusOf(await Page.Raw(Head("GET", "../../../../etc/passwd"))), 400, 499);
+    public async Task Steps_upwards_in_the_address_lead_nowhere() =>
+        Assert.InRange(StatusOf(await Page.Raw(Head("GET", "../../../../etc/passwd"))), 400, 499);
 
     [Fact]
     public async Task Many_requests_at_once_are_refused_and_a_while_later_the_page_is_served_again()
@@ -179,7 +197,7 @@ public sealed class LimitTests : OnOpenedPage
             }
 
             Page.Write("lamp.card", OpenedPage.Card + "# by another hand\n");
-            Assert.Equal("lamp.card", await OpenedPage.Told(window));
+            Assert.Equal("lamp.card", await OpenedPage.Reported(window));
         }
         finally
         {

@@ -8,7 +8,8 @@ namespace Sketch.Tests.Preview;
 public sealed partial class OnlyFromHereTests : OnOpenedPage
 {
     public static TheoryData<string> Served() =>
-        [.. typeof(PageServer).Assembly.GetManifestResourceNames().Where(n => n.StartsWith("page/", StringComparison.Ordinal)).Select(n => n["page/".Length..]).Order(StringComparer.Ordinal)];
+        [.. typeof(PageServer).Assembly.GetManifestResourceNames().Where(n => n.StartsWith("page/", StringComparison.Ordinal))
+            .Select(n => n["page/".Length..]).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Served))]
@@ -19,7 +20,8 @@ public sealed partial class OnlyFromHereTests : OnOpenedPage
         response.EnsureSuccessStatusCode();
         var text = await response.Content.ReadAsStringAsync(OpenedPage.Stop);
         // The names of XML languages look like addresses and are none; comments of licences may say where a library has its home.
-        var addresses = Addresses().Matches(Comments().Replace(text, "")).Select(m => m.Value).Where(a => !a.StartsWith("http://www.w3.org/", StringComparison.Ordinal));
+        var addresses = Addresses().Matches(Comments().Replace(text, "")).Select(m => m.Value)
+            .Where(a => !a.StartsWith("http://www.w3.org/", StringComparison.Ordinal));
         Assert.Empty(addresses);
     }
 
@@ -28,10 +30,12 @@ public sealed partial class OnlyFromHereTests : OnOpenedPage
     {
         using var request = Page.Read("");
         using var response = await Page.Send(request);
-        Assert.DoesNotMatch(@"<style|<script(?![^>]*\bsrc=)|\son\w+=|\sstyle=|javascript:", await response.Content.ReadAsStringAsync(OpenedPage.Stop));
+        Assert.DoesNotMatch(@"<style|<script(?![^>]*\bsrc=)|\son\w+=|\sstyle=|javascript:",
+            await response.Content.ReadAsStringAsync(OpenedPage.Stop));
     }
 
-    [GeneratedRegex("""(?:https?|wss?|ftp):[/]{2}[^\s"'`)]+|(?:src|href|url|import|from)\s*[=(]?\s*["'`]?[/]{2}[a-z][^\s"'`)]*""", RegexOptions.IgnoreCase)]
+    [GeneratedRegex("""(?:https?|wss?|ftp):[/]{2}[^\s"'`)]+|(?:src|href|url|import|from)\s*[=(]?\s*["'`]?[/]{2}[a-z][^\s"'`)]*""",
+        RegexOptions.IgnoreCase)]
     private static partial Regex Addresses();
 
     [GeneratedRegex(@"/\*.*?\*/|<!--.*?-->|^\s*//.*?$", RegexOptions.Singleline | RegexOptions.Multiline)]

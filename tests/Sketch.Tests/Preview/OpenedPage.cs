@@ -10,7 +10,9 @@ using Xunit;
 
 namespace Sketch.Tests.Preview;
 
-/// <summary>A folder with a card in it, served as <c>sketch open</c> does, and requests to it as the page's own window makes them.</summary>
+/// <summary>
+/// A folder with a card in it, served as <c>sketch open</c> does, and requests to it as the page's own window makes them.
+/// </summary>
 internal sealed class OpenedPage : IAsyncDisposable
 {
     public const string Window = "window0000000001";
@@ -81,7 +83,8 @@ internal sealed class OpenedPage : IAsyncDisposable
         return request;
     }
 
-    public HttpRequestMessage Say(string relative, object said) => Say(relative, new StringContent(JsonSerializer.Serialize(said), Encoding.UTF8, "application/json"));
+    public HttpRequestMessage Say(string relative, object said) =>
+        Say(relative, new StringContent(JsonSerializer.Serialize(said), Encoding.UTF8, "application/json"));
 
     /// <summary>What the window shows of a text.</summary>
     public HttpRequestMessage See(string text, string file = "lamp.card", string window = Window, string stamp = "known") =>
@@ -129,7 +132,8 @@ internal sealed class OpenedPage : IAsyncDisposable
 
     /// <summary>Whether the folder's hidden part holds a file that ends so and says this.</summary>
     public bool Keeps(string ending, string text) => Directory.Exists(At(".sketch"))
-        && Directory.GetFiles(At(".sketch"), $"*{ending}", SearchOption.AllDirectories).Any(f => File.ReadAllText(f).Contains(JsonEncodedText.Encode(text).ToString(), StringComparison.Ordinal));
+        && Directory.GetFiles(At(".sketch"), $"*{ending}", SearchOption.AllDirectories)
+        .Any(f => File.ReadAllText(f).Contains(JsonEncodedText.Encode(text).ToString(), StringComparison.Ordinal));
 
     /// <summary>Waits until something is so, a minute at most: far longer than any promise, for machines with much else to do.</summary>
     public static async Task Until(Func<bool> isSo)
@@ -144,7 +148,7 @@ internal sealed class OpenedPage : IAsyncDisposable
     public async Task<ClientWebSocket> Listen(string window, string? origin = null)
     {
         var socket = await Socket(window, origin);
-        Assert.Equal("", await Told(socket));
+        Assert.Equal("", await Reported(socket));
         return socket;
     }
 
@@ -158,7 +162,7 @@ internal sealed class OpenedPage : IAsyncDisposable
     }
 
     /// <summary>The name of the next file that a socket tells of as changed.</summary>
-    public static async Task<string> Told(ClientWebSocket socket) => (await Next(socket, "changed")).GetString()!;
+    public static async Task<string> Reported(ClientWebSocket socket) => (await Next(socket, "changed")).GetString()!;
 
     /// <summary>The files that a socket tells of next as being in memory only.</summary>
     public static async Task<string[]> InMemoryOnly(ClientWebSocket socket) =>
@@ -189,13 +193,13 @@ internal sealed class OpenedPage : IAsyncDisposable
     /// <summary>All that comes until the server closes the line.</summary>
     public static async Task<string> Rest(Socket line)
     {
-        var told = new StringBuilder();
+        var reported = new StringBuilder();
         var part = new byte[8192];
         try
         {
             for (var count = await line.ReceiveAsync(part, Stop); count > 0; count = await line.ReceiveAsync(part, Stop))
             {
-                told.Append(Encoding.UTF8.GetString(part, 0, count));
+                reported.Append(Encoding.UTF8.GetString(part, 0, count));
             }
         }
         catch (SocketException)
@@ -203,7 +207,7 @@ internal sealed class OpenedPage : IAsyncDisposable
             // A line that is reset is closed too.
         }
 
-        return told.ToString();
+        return reported.ToString();
     }
 
     public async ValueTask DisposeAsync()

@@ -23,7 +23,9 @@ public sealed class PipeTests : OnOpenedPage
     public async Task Opening_it_gives_a_sentence()
     {
         var (status, json) = await Page.Ask(Page.Read($"text?file=pipe.card&window={OpenedPage.Window}"));
-        Assert.Equal((HttpStatusCode.UnprocessableEntity, "\"pipe.card\" cannot be read: it is no ordinary file but a pipe, a socket or a device."), (status, json.GetProperty("problem").GetString()));
+        Assert.Equal((HttpStatusCode.UnprocessableEntity,
+            "\"pipe.card\" cannot be read: it is not a regular file but a pipe, socket or device."),
+                (status, json.GetProperty("problem").GetString()));
     }
 
     [Fact]
@@ -31,7 +33,7 @@ public sealed class PipeTests : OnOpenedPage
     {
         var (status, json) = await Page.Save(OpenedPage.Card, "", "pipe.card");
         Assert.Equal(HttpStatusCode.InternalServerError, status);
-        Assert.Matches("^\"pipe.card\" is not saved.*no ordinary file.*\\.$", json.GetProperty("problem").GetString()!);
+        Assert.Matches("^\"pipe.card\" is not saved.*not a regular file.*\\.$", json.GetProperty("problem").GetString()!);
     }
 
     [Fact]

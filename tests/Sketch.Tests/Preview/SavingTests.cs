@@ -79,7 +79,9 @@ public sealed class SavingTests : OnOpenedPage
     [InlineData("\r\n", true)]
     public async Task Line_ends_and_a_byte_order_mark_survive(string lineEnd, bool hasMark)
     {
-        byte[] Bytes(string text) => [.. hasMark ? Encoding.UTF8.Preamble.ToArray() : [], .. Encoding.UTF8.GetBytes(text.Replace("\n", lineEnd, StringComparison.Ordinal))];
+        byte[] Bytes(string text) =>
+            [.. hasMark ? Encoding.UTF8.Preamble.ToArray() : [],
+                .. Encoding.UTF8.GetBytes(text.Replace("\n", lineEnd, StringComparison.Ordinal))];
 
         Page.Write("lamp.card", Bytes(OpenedPage.Card));
         var (text, stamp) = await Page.Open();
@@ -189,7 +191,8 @@ public sealed class SavingTests : OnOpenedPage
     public async Task Nothing_unfinished_is_left_behind()
     {
         await Page.Save(Changed, (await Page.Open()).Stamp);
-        Assert.DoesNotContain(Directory.GetFiles(Page.Root, "*", SearchOption.AllDirectories), f => f.EndsWith(".part", StringComparison.Ordinal));
+        Assert.DoesNotContain(Directory.GetFiles(Page.Root, "*", SearchOption.AllDirectories), f =>
+            f.EndsWith(".part", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -203,12 +206,12 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_folder_that_may_only_be_read_gives_a_sentence()
+    public async Task No_file_begins_below_a_file()
     {
         Page.Write("sub", "");
         var (status, json) = await Page.Ask(Page.Say("begin", new { file = "sub/new.card" }));
-        Assert.Equal(HttpStatusCode.InternalServerError, status);
-        Assert.Matches("^\"sub/new.card\" is not saved.*\\.$", json.GetProperty("problem").GetString()!);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, status);
+        Assert.Contains("Type \"sub-new.card\" instead.", json.GetProperty("problem").GetString());
     }
 
     [Fact]
@@ -250,6 +253,7 @@ public sealed class SavingTests : OnOpenedPage
     public async Task A_new_file_is_begun_without_errors(string file)
     {
         Page.Write("museum.stash", "stash \"Shelf\"\ncardstock white: letter, any sheets\ncardstock navy: letter, any sheets\n");
+        Directory.CreateDirectory(Page.At("lamp day"));
         Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.Say("begin", new { file })));
         var (_, json) = await Page.Ask(Page.See((await Page.Open(file)).Text, file));
         Assert.DoesNotContain(json.GetProperty("findings").EnumerateArray(), f => f.GetProperty("severity").GetString() == "error");

@@ -3,7 +3,10 @@ using Xunit;
 
 namespace Sketch.Tests.Preview;
 
-/// <summary>A program that sends its headers a letter at a time does not hold a line for ever. On its own, as it takes as long as the server's patience.</summary>
+/// <summary>
+/// A program that sends its headers a letter at a time does not hold a line for ever. On its own, as it takes as long as the server's
+/// patience.
+/// </summary>
 public sealed class SlowRequestTests : OnOpenedPage
 {
     [Fact]

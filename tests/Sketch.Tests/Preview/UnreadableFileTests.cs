@@ -4,7 +4,9 @@ using Xunit;
 
 namespace Sketch.Tests.Preview;
 
-/// <summary>A file that is there and cannot be read is told as that, and what is typed in it is neither lost nor saved over it unasked.</summary>
+/// <summary>
+/// A file that is there and cannot be read is told as that, and what is typed in it is neither lost nor saved over it unasked.
+/// </summary>
 public sealed class UnreadableFileTests : OnOpenedPage
 {
     private const string Typed = "card \"Lamp\"\n# typed\n";
@@ -12,7 +14,8 @@ public sealed class UnreadableFileTests : OnOpenedPage
     // No text in UTF-8.
     private static readonly byte[] Unreadable = [0xff, 0xfe, 0x00];
 
-    private async Task<(HttpStatusCode Status, JsonElement Json)> Opened() => await Page.Ask(Page.Read($"text?file=lamp.card&window={OpenedPage.Window}"));
+    private async Task<(HttpStatusCode Status, JsonElement Json)> Opened() =>
+        await Page.Ask(Page.Read($"text?file=lamp.card&window={OpenedPage.Window}"));
 
     private async Task<string> StampOfUnreadable()
     {
@@ -22,7 +25,7 @@ public sealed class UnreadableFileTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task It_is_not_told_as_gone()
+    public async Task It_is_not_reported_as_gone()
     {
         Page.Write("lamp.card", Unreadable);
         var (status, json) = await Opened();

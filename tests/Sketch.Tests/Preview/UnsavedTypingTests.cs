@@ -1,6 +1,6 @@
 using System.Net;
 using System.Text.Json;
-using Sketch.Preview.Desk;
+using Sketch.Preview.Sessions;
 using Xunit;
 
 namespace Sketch.Tests.Preview;
@@ -128,7 +128,8 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     {
         for (var i = 0; i < 3000; i++)
         {
-            Page.Write($".sketch/drafts/{i:x24}.json", $"{{\"window\":\"window0000000002\",\"file\":\"{i}.card\",\"base\":\"\",\"text\":\"\"}}");
+            Page.Write($".sketch/drafts/{i:x24}.json",
+                $"{{\"window\":\"window0000000002\",\"file\":\"{i}.card\",\"base\":\"\",\"text\":\"\"}}");
         }
 
         await Page.Status(Page.See(Typed));
@@ -142,7 +143,8 @@ public sealed class UnsavedTypingTests : OnOpenedPage
         for (var i = 0; i < 200; i++)
         {
             drafts.Keep(Other, new("lamp.card", $"{i}", "", null, []));
-            Parallel.Invoke(drafts.Flush, drafts.Flush, () => drafts.Keep(Other, new("lamp.card", $"{i}, later", "", null, [])), drafts.Flush);
+            Parallel.Invoke(drafts.Flush, drafts.Flush, () => drafts.Keep(Other, new("lamp.card", $"{i}, later", "", null, [])),
+                drafts.Flush);
         }
 
         Assert.Equal("199, later", Assert.Single(drafts.Of("lamp.card")).Sheet.Text);
@@ -222,7 +224,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_window_is_told_which_of_its_typing_is_in_memory_only()
+    public async Task A_window_is_reported_which_of_its_typing_is_in_memory_only()
     {
         Page.Write(".sketch", "");
         using var window = await Page.Listen(OpenedPage.Window);
@@ -246,7 +248,8 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     [Fact]
     public async Task Typing_that_is_only_to_be_kept_is_kept()
     {
-        await Page.Status(Page.Say("typed", new { file = "lamp.card", window = OpenedPage.Window, text = Typed, stamp = "", saved = false }));
+        await Page.Status(Page.Say(
+            "typed", new { file = "lamp.card", window = OpenedPage.Window, text = Typed, stamp = "", saved = false }));
         Assert.Equal(Typed, Text(await Offered(Other)));
     }
 
@@ -255,7 +258,8 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     {
         // Far more than the machine has processors, each of them seconds of work.
         var hostile = OpenedPage.Card + string.Concat(Enumerable.Repeat("  lamp: panel 2 x 3, of navy\n", 1500));
-        var slow = Enumerable.Range(10, 3 * Environment.ProcessorCount).Select(i => Page.Status(Page.See(hostile, window: $"window00000000{i}"))).ToArray();
+        var slow = Enumerable.Range(10, 3 * Environment.ProcessorCount)
+            .Select(i => Page.Status(Page.See(hostile, window: $"window00000000{i}"))).ToArray();
         await OpenedPage.Until(() => Directory.Exists(Page.At(".sketch/drafts")));
         await Page.Status(Page.See(Typed));
         Assert.Contains(slow, s => !s.IsCompleted);
@@ -280,7 +284,8 @@ public sealed class UnsavedTypingTests : OnOpenedPage
         await Page.Status(Page.See(Typed + "# and on\n", stamp: stamp));
         var (_, json) = await Page.Save(Typed, stamp);
         var unsaved = await Offered(Other);
-        Assert.Equal((Typed + "# and on\n", json.GetProperty("stamp").GetString()), (Text(unsaved), unsaved?.GetProperty("stamp").GetString()));
+        Assert.Equal((Typed + "# and on\n", json.GetProperty("stamp").GetString()),
+            (Text(unsaved), unsaved?.GetProperty("stamp").GetString()));
     }
 
     [Fact]

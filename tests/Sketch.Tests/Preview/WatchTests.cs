@@ -5,11 +5,11 @@ using Xunit;
 
 namespace Sketch.Tests.Preview;
 
-/// <summary>What other programs do in the folder is told.</summary>
+/// <summary>What other programs do in the folder is reported.</summary>
 public sealed class WatchTests : IAsyncLifetime
 {
     private readonly TemporaryFolder _around = new();
-    private readonly ConcurrentQueue<string> _told = new();
+    private readonly ConcurrentQueue<string> _reported = new();
     private FolderWatch? _watch;
 
     private string At(string name) => _around.At($"cards/{name}");
@@ -18,7 +18,7 @@ public sealed class WatchTests : IAsyncLifetime
     {
         _around.Write("cards/lamp.card", "# a\n");
         _around.Write("cards/day/sky.card", "# a\n");
-        _watch = new(new(_around.At("cards")), _told.Enqueue);
+        _watch = new(new(_around.At("cards")), _reported.Enqueue);
         return ValueTask.CompletedTask;
     }
 
@@ -28,7 +28,7 @@ public sealed class WatchTests : IAsyncLifetime
         _around.Dispose();
     }
 
-    private Task Told(string name) => OpenedPage.Until(() => _told.Contains(name));
+    private Task Reported(string name) => OpenedPage.Until(() => _reported.Contains(name));
 
     [Theory]
     [InlineData("# ab\n")]
@@ -36,7 +36,7 @@ public sealed class WatchTests : IAsyncLifetime
     public async Task A_file_that_is_written_also_with_as_many_letters_as_before(string text)
     {
         _around.Write("cards/lamp.card", text);
-        await Told("lamp.card");
+        await Reported("lamp.card");
     }
 
     [Fact]
@@ -44,37 +44,37 @@ public sealed class WatchTests : IAsyncLifetime
     {
         File.SetLastWriteTimeUtc(_around.Write("old", "# b\n"), DateTime.UnixEpoch);
         File.Move(_around.At("old"), At("lamp.card"), overwrite: true);
-        await Told("lamp.card");
+        await Reported("lamp.card");
     }
 
     [Fact]
     public async Task A_new_file_in_a_new_folder()
     {
         _around.Write("cards/new/new.card", "");
-        await Told("new/new.card");
+        await Reported("new/new.card");
     }
 
     [Fact]
     public async Task A_file_that_is_deleted()
     {
         File.Delete(At("lamp.card"));
-        await Told("lamp.card");
+        await Reported("lamp.card");
     }
 
     [Fact]
     public async Task Both_names_of_a_file_that_is_renamed()
     {
         File.Move(At("lamp.card"), At("light.card"));
-        await Told("lamp.card");
-        await Told("light.card");
+        await Reported("lamp.card");
+        await Reported("light.card");
     }
 
     [Fact]
     public async Task A_folder_that_is_renamed()
     {
         Directory.Move(At("day"), At("night"));
-        await Told("day/sky.card");
-        await Told("night/sky.card");
+        await Reported("day/sky.card");
+        await Reported("night/sky.card");
     }
 
     [Fact]
@@ -83,19 +83,19 @@ public sealed class WatchTests : IAsyncLifetime
         _around.Write("cards/.sketch/drafts/a.json", "");
         _around.Write("cards/.hidden.card", "");
         _around.Write("cards/seen.card", "");
-        await Told("seen.card");
-        Assert.Equal(["seen.card"], _told);
+        await Reported("seen.card");
+        Assert.Equal(["seen.card"], _reported);
     }
 
     [Fact]
     public async Task The_files_of_an_opened_folder_that_goes_and_comes_back_and_what_is_written_then()
     {
         Directory.Move(_around.At("cards"), _around.At("elsewhere"));
-        await Told("lamp.card");
+        await Reported("lamp.card");
         Directory.Move(_around.At("elsewhere"), _around.At("cards"));
-        await OpenedPage.Until(() => _told.Count(n => n == "lamp.card") >= 2);
+        await OpenedPage.Until(() => _reported.Count(n => n == "lamp.card") >= 2);
         _around.Write("cards/later.card", "");
-        await Told("later.card");
+        await Reported("later.card");
     }
 
     [Fact]
@@ -103,8 +103,8 @@ public sealed class WatchTests : IAsyncLifetime
     {
         Directory.Delete(_around.At("cards"), recursive: true);
         _around.Write("cards/later.card", "");
-        await Told("later.card");
+        await Reported("later.card");
         _around.Write("cards/later.card", "# more\n");
-        await OpenedPage.Until(() => _told.Count(n => n == "later.card") >= 2);
+        await OpenedPage.Until(() => _reported.Count(n => n == "later.card") >= 2);
     }
 }

@@ -1,7 +1,7 @@
 using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.PixelFormats;
 using Sketch.Drawing;
-using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Output.Rendering;
 using Xunit;
 
@@ -31,7 +31,8 @@ public class GalleryTests
             var shown = Repository.PathTo("gallery", name);
             Assert.True(File.Exists(shown), $"gallery/{name} is missing; make the gallery again");
             var difference = Difference(Render(File.ReadAllText(shown)), Render(CardDrawing.Draw(compilation.Card, face.Kind)));
-            Assert.True(difference <= PixelTolerance, $"gallery/{name} differs from its sketch in {difference:P2} of its pixels; make the gallery again and look at it");
+            Assert.True(difference <= PixelTolerance,
+                $"gallery/{name} differs from its sketch in {difference:P2} of its pixels; make the gallery again and look at it");
         }
     }
 
@@ -60,7 +61,8 @@ public class GalleryTests
                 for (var x = 0; x < a.Width; x++)
                 {
                     var (p, q) = (a[x, y], b[x, y]);
-                    if (Math.Abs(p.R - q.R) > ChannelTolerance || Math.Abs(p.G - q.G) > ChannelTolerance || Math.Abs(p.B - q.B) > ChannelTolerance)
+                    if (Math.Abs(p.R - q.R) > ChannelTolerance || Math.Abs(p.G - q.G) > ChannelTolerance
+                        || Math.Abs(p.B - q.B) > ChannelTolerance)
                     {
                         different++;
                     }

@@ -40,7 +40,8 @@ public class ReadmeTests
     public void The_command_that_is_shown_prints_what_is_shown()
     {
         var shown = Fences("console").Single().Split('\n', 2);
-        var arguments = shown[0]["$ sketch ".Length..].Split(' ').Select(a => a.Contains('/', StringComparison.Ordinal) ? Repository.PathTo(a) : a);
+        var arguments = shown[0]["$ sketch ".Length..].Split(' ')
+            .Select(a => a.Contains('/', StringComparison.Ordinal) ? Repository.PathTo(a) : a);
         using var output = new StringWriter();
 
         global::Sketch.Cli.Program.Run([.. arguments], output, TextWriter.Null, TestContext.Current.CancellationToken);
@@ -49,14 +50,14 @@ public class ReadmeTests
     }
 
     [Fact]
-    public void The_mistakes_that_are_shown_are_told_as_shown()
+    public void The_mistakes_that_are_shown_are_reported_as_shown()
     {
         var compilation = Compiler.Compile(new SourceText("mistaken.card", Fences("mistaken").Single()), new TestSurroundings());
-        using var told = new StringWriter();
+        using var reported = new StringWriter();
 
-        FindingsText.Write(told, compilation.Findings);
+        FindingsText.Write(reported, compilation.Findings);
 
-        Assert.Equal(Fences("findings").Single().Trim(), told.ToString().ReplaceLineEndings("\n").Trim());
+        Assert.Equal(Fences("findings").Single().Trim(), reported.ToString().ReplaceLineEndings("\n").Trim());
     }
 
     private static IEnumerable<string> Fences(string language) =>

@@ -11,7 +11,8 @@ public class FindingsTests
 {
     private static readonly FindingKind Unknown = new("SK999", Severity.Error, "Unknown word");
 
-    private static string Report(string content, TextSpan span, string message = "There is no role \"skye\".") => Written(o => FindingsText.Write(
+    private static string Report(string content, TextSpan span, string message = "There is no role \"skye\".") =>
+        Written(o => FindingsText.Write(
         o, [new(Unknown, new(new("fair-winds.card", content), span), message, "Write \"sky\".")]));
 
     [Fact]
@@ -28,7 +29,8 @@ public class FindingsTests
     public void Columns_count_from_one() => Assert.StartsWith("fair-winds.card:2:1:", Report("a\nb", new(2, 3)));
 
     [Fact]
-    public void Accents_written_apart_do_not_shift_the_caret() => Assert.Contains("| e\u0301 x\n      |   ^\n", Report("e\u0301 x", new(3, 4)));
+    public void Accents_written_apart_do_not_shift_the_caret() =>
+        Assert.Contains("| e\u0301 x\n      |   ^\n", Report("e\u0301 x", new(3, 4)));
 
     [Fact]
     public void A_finding_at_the_end_of_the_file_has_a_caret_too() => Assert.Contains("| card\n      |     ^\n", Report("card", new(4, 4)));
@@ -41,7 +43,8 @@ public class FindingsTests
         Assert.All(Report(new string('x', 1_000_000), new(500_000, 600_000)).Split('\n'), l => Assert.InRange(l.Length, 0, 115));
 
     [Fact]
-    public void A_file_cannot_send_commands_to_the_terminal() => Assert.DoesNotContain('\u001b', Report("\u001b[2J", new(0, 4), "Not \u001b[2J."));
+    public void A_file_cannot_send_commands_to_the_terminal() =>
+        Assert.DoesNotContain('\u001b', Report("\u001b[2J", new(0, 4), "Not \u001b[2J."));
 
     [Fact]
     public void The_summary_counts_by_weight()
@@ -53,14 +56,16 @@ public class FindingsTests
 
     [Fact]
     public void A_finding_as_JSON_has_its_span() => Assert.Equal(
-        """{"file":"fair-winds.card","code":"SK999","severity":"error","message":"m","hint":"h","line":2,"column":2,"endLine":3,"endColumn":14}""",
+        """{"file":"fair-winds.card","code":"SK999","severity":"error","message":"m","hint":"h","""
+            + "\"line\":2,\"column\":2,\"endLine\":3,\"endColumn\":14}",
         Json(new(Unknown, At(19, 60), "m", "h")));
 
     [Theory]
     [InlineData("sky")]
     [InlineData("")]
     public void A_finding_as_JSON_has_its_replacement(string replacement) =>
-        Assert.EndsWith($$""","replacement":"{{replacement}}"}""", Json(new(Unknown, At(19, 60), "m", "h") { Replacement = replacement }), StringComparison.Ordinal);
+        Assert.EndsWith($$""","replacement":"{{replacement}}"}""", Json(new(Unknown, At(19, 60), "m", "h") { Replacement = replacement }),
+            StringComparison.Ordinal);
 
     private static string Json(Finding finding)
     {

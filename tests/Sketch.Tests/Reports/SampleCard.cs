@@ -11,7 +11,8 @@ namespace Sketch.Tests.Reports;
 /// <summary>A laid-out card made by hand: reports are tested apart from reading and layout.</summary>
 internal static class SampleCard
 {
-    public static readonly SourceText Source = new("fair-winds.card", "card \"Fair winds\"\nbase A2, fold left, of white\n\tsky: panel, showing 1/8, of skye\n");
+    public static readonly SourceText Source =
+        new("fair-winds.card", "card \"Fair winds\"\nbase A2, fold left, of white\n\tsky: panel, showing 1/8, of skye\n");
 
     public static readonly Paint White = new("white", null, PaperSide.Front, PaperLook.Plain(new Rgb(255, 255, 255)));
     public static readonly Paint Sky = White with { Role = "sky", Paper = "gulls" };
@@ -42,7 +43,9 @@ internal static class SampleCard
     public static LaidOutCard FairWinds() => With(
         Paper("front/sky/mat", "mat", Sixteenths(2, 2, 64, 84), Deep) with { Border = Insets.All(Length.Inch(0, 1, 16)) },
         Paper("front/sky", "panel", Sixteenths(3, 3, 62, 82), Sky),
-        Paper("front/sky/line", "line", Sixteenths(3, 60, 62, 1)) with { Wrap = new(Length.Inch(0, 1, 2), default, Length.Inch(0, 1, 2), default) },
+        Paper("front/sky/line", "line",
+            Sixteenths(3, 60, 62, 1)) with
+        { Wrap = new(Length.Inch(0, 1, 2), default, Length.Inch(0, 1, 2), default) },
         Gem(1),
         Gem(2),
         Gem(3));
@@ -57,5 +60,6 @@ internal static class SampleCard
         return output.ToString();
     }
 
-    public static Compilation Compiled(LaidOutCard card, ImmutableArray<Diagnostics.Finding>? findings = null) => new(Source, card, findings ?? []);
+    public static Compilation Compiled(LaidOutCard card, ImmutableArray<Diagnostics.Finding>? findings = null) =>
+        new(Source, card, findings ?? []);
 }

@@ -12,7 +12,8 @@ public class SizeCsvTests
 
     [Fact]
     public void A_mat_is_a_line_of_decimal_numbers() => Assert.Contains(
-        "\r\nfair-winds.card,Fair winds,front,front/sky/mat,mat,1,in,4,5.25,4,5.25,0.0625,0.0625,0.0625,0.0625,deep,\"navy, back\"\r\n", Csv(FairWinds()));
+        "\r\nfair-winds.card,Fair winds,front,front/sky/mat,mat,1,in,4,5.25,4,5.25,0.0625,0.0625,0.0625,0.0625,deep,\"navy, back\"\r\n",
+            Csv(FairWinds()));
 
     [Fact]
     public void What_is_not_cut_has_no_cut_size() => Assert.Contains(",gem,3,in,,,0.125,0.125,,,,,white,\r\n", Csv(FairWinds()));
@@ -37,7 +38,8 @@ public class SizeCsvTests
         Assert.StartsWith(field + ",Fair winds,", Csv(With(), file));
 
     [Fact]
-    public void Control_characters_do_not_reach_a_spreadsheet() => Assert.StartsWith("a·[2J.card,Fair winds,", Csv(With(), "a\u001b[2J.card"));
+    public void Control_characters_do_not_reach_a_spreadsheet() =>
+        Assert.StartsWith("a·[2J.card,Fair winds,", Csv(With(), "a\u001b[2J.card"));
 
     [Fact]
     public void A_title_that_a_spreadsheet_would_run_gets_an_apostrophe() =>

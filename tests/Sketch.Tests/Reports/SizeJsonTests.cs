@@ -10,10 +10,12 @@ namespace Sketch.Tests.Reports;
 public class SizeJsonTests
 {
     private static JsonElement Json(Compilation compilation) =>
-        JsonDocument.Parse(Written(o => ReportJson.WriteDocument(o, j => SizeJson.Write(j, compilation)))).RootElement;
+        JsonDocument.Parse(Written(o => ReportJson.WriteDocument(o,
+            j => SizeJson.Write(j, compilation.Source.Path, compilation.Card, compilation.Findings)))).RootElement;
 
     private static JsonElement Piece(string path, params Piece[] pieces) =>
-        Json(Compiled(pieces.Length == 0 ? FairWinds() : With(pieces))).GetProperty("pieces").EnumerateArray().Single(p => p.GetProperty("path").GetString() == path);
+        Json(Compiled(pieces.Length == 0 ? FairWinds() : With(pieces))).GetProperty("pieces").EnumerateArray()
+            .Single(p => p.GetProperty("path").GetString() == path);
 
     private static string LengthJson(Length length) => Written(o => ReportJson.WriteDocument(o, j =>
     {
@@ -36,20 +38,22 @@ public class SizeJsonTests
         ["file", "card", "base", "pieces", "findings"], Json(Compiled(FairWinds())).EnumerateObject().Select(p => p.Name));
 
     [Fact]
-    public void The_base_tells_its_closed_and_its_flat_size() => Assert.Equal(
-        ["width", "height", "flatWidth", "flatHeight", "fold"], Json(Compiled(FairWinds())).GetProperty("base").EnumerateObject().Select(p => p.Name));
+    public void The_base_reports_its_closed_and_its_flat_size() => Assert.Equal(
+        ["width", "height", "flatWidth", "flatHeight", "fold"], Json(Compiled(FairWinds())).GetProperty("base").EnumerateObject()
+            .Select(p => p.Name));
 
     [Fact]
-    public void A_piece_tells_all_that_is_to_be_told() => Assert.Equal(
+    public void A_piece_reports_all_that_is_to_be_reported() => Assert.Equal(
         ["path", "face", "kind", "role", "paper", "count", "parts", "cut", "finished", "border", "place", "turn", "raised"],
         Piece("front/sky").EnumerateObject().Select(p => p.Name));
 
     [Fact]
-    public void A_border_tells_all_four_sides() => Assert.Equal(
+    public void A_border_reports_all_four_sides() => Assert.Equal(
         ["left", "right", "top", "bottom"], Piece("front/sky/mat").GetProperty("border").EnumerateObject().Select(p => p.Name));
 
     [Fact]
-    public void Pieces_that_are_no_mats_have_no_border() => Assert.Equal(JsonValueKind.Null, Piece("front/sky").GetProperty("border").ValueKind);
+    public void Pieces_that_are_no_mats_have_no_border() =>
+        Assert.Equal(JsonValueKind.Null, Piece("front/sky").GetProperty("border").ValueKind);
 
     [Fact]
     public void What_is_not_cut_has_null() => Assert.Equal(JsonValueKind.Null, Piece("front/sky/gem[2]").GetProperty("cut").ValueKind);
@@ -70,11 +74,13 @@ public class SizeJsonTests
     [InlineData(-1e-12, "0")]
     [InlineData(0.1 + 0.2, "0.3")]
     public void Turns_are_plain_numbers(double turn, string written) =>
-        Assert.Equal(written, Piece("front/a", Paper("front/a", "panel", Sixteenths(0, 0, 8, 8)) with { Turn = turn }).GetProperty("turn").GetRawText());
+        Assert.Equal(written, Piece("front/a", Paper("front/a", "panel", Sixteenths(0, 0, 8, 8)) with { Turn = turn }).GetProperty("turn")
+            .GetRawText());
 
     [Fact]
-    public void A_raised_piece_tells_its_height() => Assert.Equal(
-        2m, Piece("front/a", Paper("front/a", "panel", Sixteenths(0, 0, 8, 8)) with { Raised = Length.Millimetre(2) }).GetProperty("raised").GetProperty("mm").GetDecimal());
+    public void A_raised_piece_reports_its_height() => Assert.Equal(
+        2m, Piece("front/a", Paper("front/a", "panel", Sixteenths(0, 0, 8, 8)) with { Raised = Length.Millimetre(2) }).GetProperty("raised")
+            .GetProperty("mm").GetDecimal());
 
     [Fact]
     public void A_flat_piece_is_not_raised() => Assert.Equal(JsonValueKind.Null, Piece("front/sky").GetProperty("raised").ValueKind);
@@ -94,7 +100,9 @@ public class SizeJsonTests
     public void A_long_list_of_words_in_all_scripts_stays_whole()
     {
         // Letters of one to four bytes, so that parts end within letters.
-        var card = With([.. Enumerable.Range(0, 5000).Select(i => Paper($"front/q{i}", "panel", Sixteenths(i, 0, 8, 8), White with { Role = "aä灯🗼" }))]);
-        Assert.Equal(5000, Json(Compiled(card)).GetProperty("pieces").EnumerateArray().Count(p => p.GetProperty("role").GetString() == "aä灯🗼"));
+        var card = With([.. Enumerable.Range(0, 5000)
+            .Select(i => Paper($"front/q{i}", "panel", Sixteenths(i, 0, 8, 8), White with { Role = "aä灯🗼" }))]);
+        Assert.Equal(5000, Json(Compiled(card)).GetProperty("pieces").EnumerateArray()
+            .Count(p => p.GetProperty("role").GetString() == "aä灯🗼"));
     }
 }

@@ -13,7 +13,8 @@ public class SizeMarkdownTests
 
     [Fact]
     public void A_row_becomes_a_row_of_the_page() => Assert.Contains(
-        "<td>front/sky/mat</td>\n<td>mat</td>\n<td>4 x 5 1/4</td>\n<td></td>\n<td>1/16</td>\n<td>deep</td>\n<td>navy, back</td>\n<td style=\"text-align: right;\">1</td>",
+        "<td>front/sky/mat</td>\n<td>mat</td>\n<td>4 x 5 1/4</td>\n<td></td>\n<td>1/16</td>\n<td>deep</td>\n<td>navy, back</td>\n<td "
+            + "style=\"text-align: right;\">1</td>",
         Html(FairWinds()));
 
     [Fact]
@@ -25,6 +26,7 @@ public class SizeMarkdownTests
     public void Signs_of_Markdown_in_words_are_only_letters()
     {
         var title = "a|b *c* _d_ <b>e</b> `f` [g](h) # &amp; ~i~ \\";
-        Assert.Contains($"<h2>{title.Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;")}</h2>", Html(With() with { Title = title }));
+        Assert.Contains($"<h2>{title.Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;")}</h2>",
+            Html(With() with { Title = title }));
     }
 }

@@ -51,7 +51,7 @@ public class SizeTextTests
     public void Sizes_beside_the_mark_are_explained()
     {
         var card = With(Paper("front/panel", "panel", Box(default, default, Length.Millimetre(50), Length.Millimetre(50))));
-        Assert.EndsWith("+ and - after a size: a little more or less than the mark of 1/32 inch.\n", Table(card, new(false, 32)));
+        Assert.EndsWith("+ and - after a size: slightly more or less than the mark at 1/32 inch.\n", Table(card, new(false, 32)));
     }
 
     [Fact]
@@ -83,10 +83,13 @@ public class SizeTextTests
     [Fact]
     public void A_narrowed_column_keeps_fractions_whole()
     {
-        var mat = Paper("front/lighthouse/keepers/lamp/mat", "mat", Sixteenths(1, 1, 61, 61), White with { Role = "woodgrain", Paper = "harbour-boards" }) with
+        var mat = Paper("front/lighthouse/keepers/lamp/mat", "mat", Sixteenths(1, 1, 61, 61),
+            White with { Role = "woodgrain", Paper = "harbour-boards" }) with
         {
             Border = new(Length.Inch(0, 1, 8), Length.Inch(0, 3, 8), Length.Inch(0, 1, 16), Length.Inch(0, 7, 16)),
-            Words = new("May every light you see lead you home", Sketch.Shapes.Outline.Empty, White, Length.Inch(1), true) { Room = Sixteenths(1, 1, 8, 8) },
+            Words = new("May every light you see lead you home", Sketch.Shapes.Outline.Empty, White, Length.Inch(1),
+                true)
+            { Room = Sixteenths(1, 1, 8, 8) },
             Wrap = Insets.All(Length.Inch(0, 1, 16)),
         };
         var table = Table(With(mat));

@@ -1,7 +1,7 @@
 using Sketch.Diagnostics;
 using Sketch.Drawing;
 using Sketch.Panels;
-using Sketch.Planning;
+using Sketch.Planning.Reports;
 using Sketch.Reports;
 using Sketch.Tests.Checks;
 using Sketch.Tests.Layouts;

@@ -11,7 +11,8 @@ internal static class Drawn
     public static readonly ShapeStyle Plain = ShapeStyle.Plain;
 
     public static Rect Box(double left, double top, double width, double height) => new(
-        Length.NearestMillimetres(left), Length.NearestMillimetres(top), Length.NearestMillimetres(width), Length.NearestMillimetres(height));
+        Length.NearestMillimetres(left), Length.NearestMillimetres(top), Length.NearestMillimetres(width),
+            Length.NearestMillimetres(height));
 
     public static Outline Rectangle(double left, double top, double width, double height) =>
         Outline.Rectangle(Box(left, top, width, height));
@@ -32,7 +33,8 @@ internal static class Drawn
             for (var i = 1; i < Steps && !segment.IsLine; i++)
             {
                 var t = (double)i / Steps;
-                double At(double a, double b, double c, double d) => a + t * (3 * (b - a) + t * (3 * (a - 2 * b + c) + t * (d - a + 3 * (b - c))));
+                double At(double a, double b, double c, double d) =>
+                    a + t * (3 * (b - a) + t * (3 * (a - 2 * b + c) + t * (d - a + 3 * (b - c))));
                 points.Add(new(
                     At(from.X, segment.Control1.X, segment.Control2.X, segment.End.X),
                     At(from.Y, segment.Control1.Y, segment.Control2.Y, segment.End.Y)));

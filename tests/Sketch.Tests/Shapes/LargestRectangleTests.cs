@@ -40,7 +40,8 @@ public sealed class LargestRectangleTests
 
     [Fact]
     public void It_keeps_clear_of_holes() =>
-        Assert.Equal(new Bounds(20, 0, 50, 30), Drawn.Rectangle(0, 0, 50, 30).Subtract(Drawn.Rectangle(10, 10, 10, 10)).LargestRectangleInside());
+        Assert.Equal(new Bounds(20, 0, 50, 30), Drawn.Rectangle(0, 0, 50, 30).Subtract(Drawn.Rectangle(10, 10, 10, 10))
+            .LargestRectangleInside());
 
     [Fact]
     public void It_takes_the_larger_of_two_arms() =>
@@ -58,7 +59,8 @@ public sealed class LargestRectangleTests
     [Fact]
     public void In_any_polygon_nothing_on_a_grid_is_much_larger() =>
         Gen.Double[5, 30].Array[3, 9].Sample(radii => AssertLargest(Drawn.Polygon([.. radii.Select((r, i) =>
-            new Point(r * Math.Cos(2 * Math.PI * i / radii.Length), r * Math.Sin(2 * Math.PI * i / radii.Length)))]), 0.98), iter: 40, seed: "0000KeepersX");
+            new Point(r * Math.Cos(2 * Math.PI * i / radii.Length), r * Math.Sin(2 * Math.PI * i / radii.Length)))]), 0.98), iter: 40,
+                seed: "0000KeepersX");
 
     private static double AreaIn(Outline outline) => outline.LargestRectangleInside() is { } r ? r.Width * r.Height : 0;
 
@@ -70,7 +72,9 @@ public sealed class LargestRectangleTests
     {
         const int Squares = 30;
         var found = Assert.NotNull(outline.LargestRectangleInside());
-        Assert.True(outline.Covers(Drawn.Polygon(new(found.Left, found.Top), new(found.Right, found.Top), new(found.Right, found.Bottom), new(found.Left, found.Bottom)), 0.01));
+        Assert.True(outline.Covers(
+            Drawn.Polygon(new(found.Left, found.Top), new(found.Right, found.Top), new(found.Right, found.Bottom),
+                new(found.Left, found.Bottom)), 0.01));
 
         var (box, inside) = (outline.Bounds, new Membership(outline));
         var (width, height) = (box.Width / Squares, box.Height / Squares);

@@ -115,7 +115,9 @@ public sealed class OffsetTests
     [Fact]
     public void A_shape_with_a_waist_shrinks_into_two()
     {
-        var waist = Drawn.Polygon(new(0, 0), new(30, 0), new(30, 9), new(60, 9), new(60, 0), new(90, 0), new(90, 30), new(60, 30), new(60, 12), new(30, 12), new(30, 30), new(0, 30));
+        var waist = Drawn.Polygon(
+            new(0, 0), new(30, 0), new(30, 9), new(60, 9), new(60, 0), new(90, 0), new(90, 30), new(60, 30), new(60, 12), new(30, 12),
+                new(30, 30), new(0, 30));
         Assert.Equal(2, waist.Grow(-2).Contours.Length);
     }
 
@@ -188,9 +190,12 @@ public sealed class OffsetTests
 
     [Fact]
     public void Nothing_is_left_of_a_narrow_frame_that_is_moved_inwards() =>
-        Assert.True(Outline.Rectangle(new(Length.Zero, Length.Zero, Length.Inch(0, 3, 4), Length.Inch(0, 1, 2))).Ring(1.5875).Grow(-6.35).IsEmpty);
+        Assert.True(Outline.Rectangle(new(Length.Zero, Length.Zero, Length.Inch(0, 3, 4), Length.Inch(0, 1, 2))).Ring(1.5875).Grow(-6.35)
+            .IsEmpty);
 
-    /// <summary>By definition: a point is inside the offset when it is inside or within the distance (inside and farther than that, when shrunk).</summary>
+    /// <summary>
+    /// By definition: a point is inside the offset when it is inside or within the distance (inside and farther than that, when shrunk).
+    /// </summary>
     private static void AssertOffset(Outline outline, double distance)
     {
         var isRectangle = outline.Contours is [{ Segments: [{ IsLine: true }, { IsLine: true }, { IsLine: true }] }] && distance > 0;
@@ -201,7 +206,8 @@ public sealed class OffsetTests
         {
             var inside = old.Inside(point);
             var signed = inside ? -old.ToEdge(point) : old.ToEdge(point);
-            if (Math.Abs(signed - distance) > True && !(isRectangle && outline.Bounds.Grow(distance).Covers(new Bounds(point.X, point.Y, point.X, point.Y))))
+            if (Math.Abs(signed - distance) > True
+                && !(isRectangle && outline.Bounds.Grow(distance).Covers(new Bounds(point.X, point.Y, point.X, point.Y))))
             {
                 Assert.True(signed < distance == got.Inside(point), $"{point} lies {signed} from the edge, offset {distance}");
             }
@@ -209,7 +215,8 @@ public sealed class OffsetTests
 
         foreach (var point in offset.Contours.SelectMany(c => c.Segments).Select(s => s.End))
         {
-            Assert.True(isRectangle || Math.Abs(old.ToEdge(point) - Math.Abs(distance)) <= True, $"{point} of the offset is {old.ToEdge(point)} away");
+            Assert.True(isRectangle || Math.Abs(old.ToEdge(point) - Math.Abs(distance)) <= True,
+                $"{point} of the offset is {old.ToEdge(point)} away");
         }
 
         Assert.All(offset.Contours, c => Assert.NotEqual(0, Drawn.SampledArea(c)));

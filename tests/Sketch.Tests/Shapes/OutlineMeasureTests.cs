@@ -85,11 +85,13 @@ public sealed class OutlineMeasureTests
     public void Two_notches_meet_at_most() =>
         Assert.Equal(
             (Length.Millimetre(10), Length.Millimetre(10)),
-            new ShapeStyle { Swallowtail = Swallowtail.Both, Notch = Length.Millimetre(30) }.Notches(new(Length.Millimetre(20), Length.Millimetre(8))));
+            new ShapeStyle { Swallowtail = Swallowtail.Both, Notch = Length.Millimetre(30) }.Notches(
+                new(Length.Millimetre(20), Length.Millimetre(8))));
 
     [Fact]
     public void A_corner_radius_is_at_most_half_the_shorter_side() =>
-        Assert.Equal(Length.Millimetre(4), new ShapeStyle { Corner = Length.Inch(1) }.CornerRadius(Shape.Rectangle, new(Length.Millimetre(20), Length.Millimetre(8))));
+        Assert.Equal(Length.Millimetre(4),
+            new ShapeStyle { Corner = Length.Inch(1) }.CornerRadius(Shape.Rectangle, new(Length.Millimetre(20), Length.Millimetre(8))));
 
     [Fact]
     public void Rounded_corners_take_a_quarter_square_less_a_quarter_circle_each()
@@ -124,7 +126,8 @@ public sealed class OutlineMeasureTests
     [Fact]
     public void Bounds_are_those_of_the_curve_and_not_of_its_control_points() =>
         // x = 3 s^2 t + ... of the cubic with ordinates 0, 8, 8, 0 reaches 3/4 of 8 (standard property).
-        Assert.Equal(new Bounds(0, 0, 10, 6), new Outline([new Contour(new(0, 0), [Segment.Curve(new(0, 8), new(10, 8), new(10, 0))])]).Bounds);
+        Assert.Equal(new Bounds(0, 0, 10, 6), new Outline([new Contour(new(0, 0), [Segment.Curve(new(0, 8), new(10, 8), new(10, 0))])])
+            .Bounds);
 
     [Fact]
     public void Bounds_hold_every_point_and_touch_on_every_side() =>

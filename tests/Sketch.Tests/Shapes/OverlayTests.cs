@@ -86,7 +86,8 @@ public sealed class OverlayTests
     [Fact]
     public void A_line_that_crosses_itself_is_filled_by_the_winding_rule()
     {
-        var pentagram = Drawn.Polygon([.. Enumerable.Range(0, 5).Select(i => new Point(20 * Math.Sin(i * 0.8 * Math.PI), -20 * Math.Cos(i * 0.8 * Math.PI)))]);
+        var pentagram = Drawn.Polygon(
+            [.. Enumerable.Range(0, 5).Select(i => new Point(20 * Math.Sin(i * 0.8 * Math.PI), -20 * Math.Cos(i * 0.8 * Math.PI)))]);
         // The star polygon {5/2} with its middle filled, circumradius 1: 1.1225699414 (standard formula, computed).
         Assert.Equal(1.1225699414 * 400, Outline.Union([pentagram]).Area, 1e-6);
     }
@@ -156,7 +157,8 @@ public sealed class OverlayTests
 
     [Fact]
     public void A_mat_covers_its_piece() =>
-        Assert.All(Enum.GetValues<Shape>(), s => Assert.True(Drawn.Shape(s, 30, 20).Grow(1, closeHoles: true).Covers(Drawn.Shape(s, 30, 20))));
+        Assert.All(Enum.GetValues<Shape>(), s =>
+            Assert.True(Drawn.Shape(s, 30, 20).Grow(1, closeHoles: true).Covers(Drawn.Shape(s, 30, 20))));
 
     [Fact]
     public void A_piece_over_a_window_is_not_covered() =>

@@ -47,7 +47,8 @@ public sealed class ProportionTests
     [InlineData(Shape.Arch, 50, 75)]
     [InlineData(Shape.Tag, 30, 60)]
     public void Hearts_arches_and_tags_have_the_language_s_own_proportions(Shape shape, double width, double height) =>
-        Assert.Equal(Length.NearestMillimetres(height), ShapeProportions.HeightFor(shape, ShapeStyle.Plain, Length.NearestMillimetres(width)));
+        Assert.Equal(Length.NearestMillimetres(height),
+            ShapeProportions.HeightFor(shape, ShapeStyle.Plain, Length.NearestMillimetres(width)));
 
     [Fact]
     public void Width_for_a_height_undoes_height_for_a_width()
@@ -68,12 +69,14 @@ public sealed class ProportionTests
     public void A_star_is_centred_by_the_circle_through_its_tips()
     {
         // The centre lies a circumradius below the top tip: height 1.8090169944 R.
-        var centre = ShapeProportions.CentreOf(Shape.Star, ShapeStyle.Plain, new(Length.Millimetre(1902.1130326m), Length.Millimetre(1809.0169944m)));
+        var centre = ShapeProportions.CentreOf(
+            Shape.Star, ShapeStyle.Plain, new(Length.Millimetre(1902.1130326m), Length.Millimetre(1809.0169944m)));
         Assert.InRange(centre.Top.Nanometres, 999_999_998, 1_000_000_001);
         Assert.Equal(951_056_516, centre.Left.Nanometres);
     }
 
     [Fact]
     public void Other_shapes_are_centred_by_their_box() =>
-        Assert.Equal(new Place(Length.Inch(1), Length.Inch(1, 1, 2)), ShapeProportions.CentreOf(Shape.Heart, ShapeStyle.Plain, new(Length.Inch(2), Length.Inch(3))));
+        Assert.Equal(new Place(Length.Inch(1), Length.Inch(1, 1, 2)),
+            ShapeProportions.CentreOf(Shape.Heart, ShapeStyle.Plain, new(Length.Inch(2), Length.Inch(3))));
 }

@@ -50,7 +50,8 @@ public sealed class SvgPathTests
         Gen.Double[-3, 3].Select(d => Math.Round(d, 5)).Array[8].Sample(v =>
         {
             var outline = new Outline([new Contour(new(v[0], v[1]), [Segment.Curve(new(v[2], v[3]), new(v[4], v[5]), new(v[6], v[7]))])]);
-            Assert.Equal(v.Select(n => Math.Round(n, 4, MidpointRounding.AwayFromZero)), Numbers(outline.ToSvgPath()), (a, b) => Math.Abs(a - b) < 1.01e-4);
+            Assert.Equal(v.Select(n => Math.Round(n, 4, MidpointRounding.AwayFromZero)), Numbers(outline.ToSvgPath()), (a, b) =>
+                Math.Abs(a - b) < 1.01e-4);
         }, seed: "0000KeepersX");
 
     /// <summary>The numbers of path data by SVG's grammar: a sign, or a second point, begins the next number.</summary>

@@ -1,8 +1,9 @@
 using System.Text.RegularExpressions;
 using Sketch.Drawing;
-using Sketch.Output.Files;
+using Sketch.Edits;
+using Sketch.Output.Folders;
 using Sketch.Panels;
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Sketch.Tests.Project;
 using Sketch.Text;
 using Xunit;
@@ -97,7 +98,8 @@ public partial class KeptPapersTests
     }
 
     private static string Keep(string card, params string[] choices) => TextEdit.Apply(card, KeptPapers.InCard(
-        new("card.card", card), choices.Select(c => PaperChoice.TryParse(c, out var choice) ? choice : throw new ArgumentException(c)), Shelf));
+        new("card.card", card), choices.Select(c => PaperChoice.TryParse(c, out var choice) ? choice : throw new ArgumentException(c)),
+            Shelf));
 
     [GeneratedRegex(@"^role (\w+):", RegexOptions.Multiline)]
     private static partial Regex Declared();

@@ -10,10 +10,11 @@ public class PaperFitTests
     [InlineData("4 x 3, upright", "3 x 4", true)]
     [InlineData("4 x 3, upright", "4 x 3", false)]
     [InlineData("4 x 3", "4 x 3 1/64", true)]
-    public void A_piece_must_fit_on_a_sheet_turned_only_if_the_print_may_be(string sheet, string piece, bool isTold)
+    public void A_piece_must_fit_on_a_sheet_turned_only_if_the_print_may_be(string sheet, string piece, bool isReported)
     {
         var (size, upright) = sheet.EndsWith("upright", StringComparison.Ordinal) ? (sheet[..^9], ", upright") : (sheet, "");
-        Assert.Equal(isTold, Codes($"paper sky: {size}, 1 sheet{upright}, front dots", $"front\n  panel {piece}, of sky").Contains("SK602"));
+        Assert.Equal(isReported, Codes($"paper sky: {size}, 1 sheet{upright}, front dots", $"front\n  panel {piece}, of sky")
+            .Contains("SK602"));
     }
 
     [Fact]
@@ -25,7 +26,7 @@ public class PaperFitTests
         Assert.Contains("SK602", Codes("cardstock white: 5 x 6, 10 sheets", "front\n  panel 2 x 2, of navy"));
 
     [Fact]
-    public void Copies_of_a_line_are_told_once() =>
+    public void Copies_of_a_line_are_reported_once() =>
         Assert.Single(Codes("paper sky: 1 x 1, 1 sheet, front dots", "front\n  3 square 1 1/8, in a column, of sky"), "SK602");
 
     private static string[] Codes(string shelf, string card) =>

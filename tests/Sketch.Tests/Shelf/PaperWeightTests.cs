@@ -1,4 +1,4 @@
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Sketch.Units;
 using Xunit;
 

@@ -1,6 +1,6 @@
 using Sketch.Panels;
 using Sketch.Papers;
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Xunit;
 
 namespace Sketch.Tests.Shelf;
@@ -8,7 +8,8 @@ namespace Sketch.Tests.Shelf;
 public class RoleFillingTests
 {
     private static readonly Stash Shelf = Shelved.Stash(
-        "paper gulls: 12 x 12, 3 sheets, upright, front dots #9fc9e8, back stripes #e8dcc0\ncardstock deep: letter, 3 sheets, front #16324f\npaper bare: 12 x 12, 1 sheet");
+        "paper gulls: 12 x 12, 3 sheets, upright, front dots #9fc9e8, back stripes #e8dcc0\ncardstock deep: letter, 3 sheets, front "
+            + "#16324f\npaper bare: 12 x 12, 1 sheet");
 
     private static PaperLook Front => Shelf.Papers[0].Front.Look;
 
@@ -36,10 +37,11 @@ public class RoleFillingTests
         Assert.Equal(BuiltIn.Find("navy", [])!, Sky("role sky: gulls #ffffff", null, "sky=navy").Look);
 
     [Fact]
-    public void A_choice_may_be_hex_digits() => Assert.Equal(new(0x16, 0x32, 0x4f), Sky("role sky: gulls", Shelf, "sky=#16324f").Look.Ground);
+    public void A_choice_may_be_hex_digits() =>
+        Assert.Equal(new(0x16, 0x32, 0x4f), Sky("role sky: gulls", Shelf, "sky=#16324f").Look.Ground);
 
     [Fact]
-    public void A_paper_whose_print_the_shelf_does_not_tell_takes_the_cards_colour() =>
+    public void A_paper_whose_print_the_shelf_does_not_report_takes_the_cards_colour() =>
         Assert.Equal(new(0x9f, 0xc9, 0xe8), Sky("role sky: bare #9fc9e8", Shelf).Look.Ground);
 
     [Fact]
@@ -67,7 +69,8 @@ public class RoleFillingTests
     [InlineData("sky=gulls/edge", false)]
     [InlineData("sky=gulls/BACK", true)]
     [InlineData("sky = gulls", true)]
-    public void A_choice_is_a_role_and_a_paper_with_or_without_a_side(string text, bool isChoice) => Assert.Equal(isChoice, PaperChoice.TryParse(text, out _));
+    public void A_choice_is_a_role_and_a_paper_with_or_without_a_side(string text, bool isChoice) =>
+        Assert.Equal(isChoice, PaperChoice.TryParse(text, out _));
 
     private static Compilation Card(string role, Stash? stash, params string[] choices) =>
         Shelved.Card(role + "\nfront\n  panel 2 x 2, of sky", stash, choices);

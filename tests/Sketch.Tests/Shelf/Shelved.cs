@@ -1,5 +1,5 @@
 using Sketch.Diagnostics;
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Sketch.Text;
 using Xunit;
 
@@ -8,7 +8,8 @@ namespace Sketch.Tests.Shelf;
 /// <summary>Stashes and cards from a few lines of text.</summary>
 internal static class Shelved
 {
-    public static Compilation Compile(string lines) => Compiler.Compile(new SourceText("shelf.stash", "stash \"Shelf\"\n" + lines), new TestSurroundings());
+    public static Compilation Compile(string lines) =>
+        Compiler.Compile(new SourceText("shelf.stash", "stash \"Shelf\"\n" + lines), new TestSurroundings());
 
     /// <summary>A shelf without a finding.</summary>
     public static Stash Stash(string lines)

@@ -1,5 +1,5 @@
 using Sketch.Papers;
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Sketch.Units;
 using Xunit;
 
@@ -40,7 +40,7 @@ public class StashTests
     [Fact]
     public void A_side_is_a_pattern_with_its_colours() =>
         Assert.Equal(
-            new PaperLook(Pattern.Dots, new(0x11, 0x22, 0x33), [new(0xff, 0xff, 0xff)]),
+            new PaperLook(PaperPattern.Dots, new(0x11, 0x22, 0x33), [new(0xff, 0xff, 0xff)]),
             Shelved.Paper("paper gulls: 12 x 12, 3 sheets, front dots #123 #fff").Front.Look);
 
     [Fact]
@@ -73,7 +73,8 @@ public class StashTests
 
     [Fact]
     public void A_measured_thickness_goes_before_the_one_worked_out_from_the_weight() =>
-        Assert.Equal(Length.Millimetre(0.3m), Shelved.Paper("cardstock navy: letter, 3 sheets, weight 80 lb cover, thick 0.3 mm").Thickness);
+        Assert.Equal(Length.Millimetre(0.3m), Shelved.Paper("cardstock navy: letter, 3 sheets, weight 80 lb cover, thick 0.3 mm")
+            .Thickness);
 
     [Fact]
     public void A_paper_without_a_number_of_sheets_is_a_mistake() =>
@@ -94,7 +95,8 @@ public class StashTests
     [Fact]
     public void Supplies_are_counted_by_length_or_by_pieces()
     {
-        var supplies = Shelved.Stash("line silver: 1/16, 40 ft long\ngem red: 1/8, 60 pieces\nfoam white: 2 mm, 200 pieces\nenvelope plain: US A2, 50").Supplies;
+        var supplies = Shelved.Stash(
+            "line silver: 1/16, 40 ft long\ngem red: 1/8, 60 pieces\nfoam white: 2 mm, 200 pieces\nenvelope plain: US A2, 50").Supplies;
 
         Assert.Equal(
             [
@@ -115,7 +117,7 @@ public class StashTests
     }
 
     [Fact]
-    public void A_picture_that_cannot_be_read_is_told_at_its_name()
+    public void A_picture_that_cannot_be_read_is_reported_at_its_name()
     {
         var finding = Shelved.OnlyFinding("paper gulls: 12 x 12, 3 sheets, front \"gulls.jpg\" 12 wide");
 
@@ -129,7 +131,7 @@ public class StashTests
     public void Lines_of_cards_and_batches_do_not_belong_on_a_shelf(string line) => Assert.Equal("SK115", Shelved.OnlyFinding(line).Code);
 
     [Fact]
-    public void A_sheet_that_has_no_size_is_told_by_its_name() =>
+    public void A_sheet_that_has_no_size_is_reported_by_its_name() =>
         Assert.Contains("gulls", Shelved.OnlyFinding("paper gulls:").Message, StringComparison.Ordinal);
 
     [Theory]
@@ -144,5 +146,6 @@ public class StashTests
     }
 
     [Fact]
-    public void A_measure_that_cannot_be_read_is_not_told_to_be_missing_too() => Assert.Equal("SK102", Shelved.OnlyFinding("gem red: 1/9, 60 pieces").Code);
+    public void A_measure_that_cannot_be_read_is_not_reported_to_be_missing_too() =>
+        Assert.Equal("SK102", Shelved.OnlyFinding("gem red: 1/9, 60 pieces").Code);
 }

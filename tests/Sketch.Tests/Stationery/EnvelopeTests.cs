@@ -90,7 +90,8 @@ public class EnvelopeTests
     [InlineData(66, 88, EnvelopeVerdict.Good)] // 1/4 and 1/4 left
     [InlineData(88, 66, EnvelopeVerdict.Good)]
     public void In_a_US_A2_envelope_the_smaller_clearance_decides(int widthSixteenths, int heightSixteenths, EnvelopeVerdict verdict) =>
-        Assert.Equal(verdict, EnvelopeFit.Of(Sixteenths(widthSixteenths, heightSixteenths), NamedSizes.FindEnvelope("US", "A2").Found!.Size).Verdict);
+        Assert.Equal(verdict, EnvelopeFit.Of(Sixteenths(widthSixteenths, heightSixteenths), NamedSizes.FindEnvelope("US", "A2").Found!.Size)
+            .Verdict);
 
     [Fact]
     public void An_upright_card_is_turned_to_go_into_a_landscape_envelope() =>
@@ -102,7 +103,8 @@ public class EnvelopeTests
         {
             var (card, envelope) = (Sixteenths(s[0], s[1]), Sixteenths(s[2], s[3]));
             var fit = EnvelopeFit.Of(card, envelope);
-            Assert.Equal((fit.Long, fit.Short), (EnvelopeFit.Of(card.Turned(), envelope).Long, EnvelopeFit.Of(card, envelope.Turned()).Short));
+            Assert.Equal((fit.Long, fit.Short),
+                (EnvelopeFit.Of(card.Turned(), envelope).Long, EnvelopeFit.Of(card, envelope.Turned()).Short));
         });
 
     [Theory]

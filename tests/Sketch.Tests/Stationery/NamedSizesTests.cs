@@ -10,7 +10,9 @@ public class NamedSizesTests
 {
     private static readonly string?[] Systems = [null, "US", "ISO", "us", "?"];
 
-    /// <summary>Card faces in inches x 16 as US size tables print them (a stationer's table of common sizes; a hobby card-size table).</summary>
+    /// <summary>
+    /// Card faces in inches x 16 as US size tables print them (a stationer's table of common sizes; a hobby card-size table).
+    /// </summary>
     [Theory]
     [InlineData("US A1", 56, 78)] // 3 1/2 x 4 7/8
     [InlineData("4bar", 56, 78)]
@@ -110,7 +112,8 @@ public class NamedSizesTests
     public void Any_name_gets_an_answer() =>
         Gen.Select(Gen.Int[0, 4].Select(i => Systems[i]), Gen.String[0, 12]).Sample((system, name) =>
         {
-            foreach (var answer in new[] { NamedSizes.FindCard(system, name), NamedSizes.FindEnvelope(system, name), NamedSizes.FindSheet(system, name) })
+            foreach (var answer in new[] { NamedSizes.FindCard(system, name), NamedSizes.FindEnvelope(system, name),
+                NamedSizes.FindSheet(system, name) })
             {
                 Assert.Equal(answer.Outcome == LookupOutcome.Found, answer.Found is not null);
             }
@@ -139,7 +142,8 @@ public class NamedSizesTests
         Assert.Equal(new(Length.Millimetre(215.9m), Length.Millimetre(279.4m)), NamedSizes.FindSheet(null, "letter").Found?.Size);
 
     private static SizeLookup Card(string written) =>
-        written.Split(' ') is [var system and ("US" or "ISO"), var name] ? NamedSizes.FindCard(system, name) : NamedSizes.FindCard(null, written);
+        written.Split(' ') is [var system and ("US" or "ISO"), var name]
+            ? NamedSizes.FindCard(system, name) : NamedSizes.FindCard(null, written);
 
     private static Size Sixteenths(int width, int height) => new(Length.Inch(0, width, 16), Length.Inch(0, height, 16));
 

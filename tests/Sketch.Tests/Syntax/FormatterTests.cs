@@ -32,7 +32,8 @@ public class FormatterTests
 
     [Fact]
     public void A_continuation_is_indented_by_four_and_keeps_its_comment() => Assert.Equal(
-        "front\n  star 1,  # lamp\n      of red\n", Format("front\n  star 1,# lamp\n of red\n".Replace(",#", ", #", StringComparison.Ordinal)));
+        "front\n  star 1,  # lamp\n      of red\n",
+            Format("front\n  star 1,# lamp\n of red\n".Replace(",#", ", #", StringComparison.Ordinal)));
 
     [Fact]
     public void Nothing_stays_nothing() => Assert.Equal("", Format("\n\n"));

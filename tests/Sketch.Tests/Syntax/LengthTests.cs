@@ -37,7 +37,8 @@ public class LengthTests
         Assert.Equal(text, LengthFormat.Ruler(new(nanometres), marks));
 
     [Fact]
-    public void Crumbs_of_sharing_are_nothing_and_a_bit() => Assert.Equal(("0 +", "0"), (LengthFormat.Ruler(new(1)), LengthFormat.MillimetreNumber(new(1))));
+    public void Crumbs_of_sharing_are_nothing_and_a_bit() =>
+        Assert.Equal(("0 +", "0"), (LengthFormat.Ruler(new(1)), LengthFormat.MillimetreNumber(new(1))));
 
     [Fact]
     public void No_size_is_written_as_nothing() =>
@@ -45,7 +46,8 @@ public class LengthTests
             (nanometres, metric, marks) =>
             {
                 var (lengths, length) = (new LengthFormat(metric, marks), new Length(nanometres));
-                string[] written = [lengths.Text(length), lengths.Written(length), lengths.About(length), LengthFormat.Exact(length), lengths.Text(lengths.Nearest(length))];
+                string[] written = [lengths.Text(length), lengths.Written(length), lengths.About(length), LengthFormat.Exact(length),
+                    lengths.Text(lengths.Nearest(length))];
                 return written.All(w => w.TrimEnd(' ', '+', '-') is not ("0" or "0 in" or "0 mm" or "about 0 in"));
             },
             iter: 300);
@@ -63,14 +65,16 @@ public class LengthTests
     [InlineData(16, "1/16 +")]
     [InlineData(32, "3/32")]
     [InlineData(64, "3/32")]
-    public void Finer_rulers_have_more_marks(int marks, string text) => Assert.Equal(text, LengthFormat.Ruler(Length.Inch(0, 3, 32), marks));
+    public void Finer_rulers_have_more_marks(int marks, string text) =>
+        Assert.Equal(text, LengthFormat.Ruler(Length.Inch(0, 3, 32), marks));
 
     [Theory]
     [InlineData(69_850_000, "69.85 mm")]
     [InlineData(1, "0 mm")]
     [InlineData(5_000, "0.01 mm")]
     [InlineData(-1_500_000, "-1.5 mm")]
-    public void Millimetres_have_two_decimals_at_most(long nanometres, string text) => Assert.Equal(text, LengthFormat.Millimetres(new(nanometres)));
+    public void Millimetres_have_two_decimals_at_most(long nanometres, string text) =>
+        Assert.Equal(text, LengthFormat.Millimetres(new(nanometres)));
 
     [Fact]
     public void What_is_printed_in_64ths_reads_as_the_same_length() =>
@@ -78,7 +82,8 @@ public class LengthTests
 
     [Fact]
     public void What_is_printed_in_millimetres_reads_as_the_same_length() =>
-        Gen.Long[1, 10_000_000_000].Sample(n => Assert.Equal(new(n), Reading.Length(LengthFormat.MillimetreNumber(new(n), 6), "mm")), iter: 300);
+        Gen.Long[1, 10_000_000_000]
+            .Sample(n => Assert.Equal(new(n), Reading.Length(LengthFormat.MillimetreNumber(new(n), 6), "mm")), iter: 300);
 
     [Fact]
     public void The_named_mark_is_within_half_a_mark() => Gen.Long[0, 1_000_000_000].Sample(
@@ -103,7 +108,8 @@ public class LengthTests
     public void A_part_begins_where_the_parts_before_it_end() =>
         Gen.Select(Gen.Long[-1_000_000_000, 1_000_000_000], Gen.Int[1, 100], Gen.Int[0, 99]).Sample(
             (whole, count, index) => index >= count
-                || Parts.Before(new(whole), count, index).Nanometres == Enumerable.Range(0, index).Sum(i => Parts.Equal(new(whole), count, i).Nanometres),
+                || Parts.Before(new(whole), count, index).Nanometres == Enumerable.Range(0, index)
+                .Sum(i => Parts.Equal(new(whole), count, i).Nanometres),
             iter: 300);
 
     [Theory]
@@ -119,7 +125,8 @@ public class LengthTests
     [InlineData(double.PositiveInfinity, 2_000_000_000_000)]
     [InlineData(-1e300, -2_000_000_000_000)]
     [InlineData(0.0000006, 1)]
-    public void A_drawn_measure_stays_in_range(double millimetres, long nanometres) => Assert.Equal(nanometres, Length.NearestMillimetres(millimetres).Nanometres);
+    public void A_drawn_measure_stays_in_range(double millimetres, long nanometres) =>
+        Assert.Equal(nanometres, Length.NearestMillimetres(millimetres).Nanometres);
 
     /// <summary>The mark that a text names, without its sign for a remainder.</summary>
     private static Length Mark(string text)

@@ -42,7 +42,7 @@ public class LineTests
     [Theory]
     [InlineData("inside\n")]
     [InlineData("lamp: star 1\n")]
-    public void A_comma_before_something_new_is_told(string next)
+    public void A_comma_before_something_new_is_reported(string next)
     {
         var (file, findings) = Reading.File(Head + "  star 1, of red,\n" + next);
         Assert.Equal("SK108", Assert.Single(findings).Code);
@@ -54,7 +54,8 @@ public class LineTests
     [Fact]
     public void Any_step_of_indentation_will_do()
     {
-        var (file, findings) = Reading.File("card \"x\"\nfront\n a: panel 1 x 1\n        b: panel 1 x 1\n        c: panel 1 x 1\n d: panel 1 x 1\n");
+        var (file, findings) = Reading.File(
+            "card \"x\"\nfront\n a: panel 1 x 1\n        b: panel 1 x 1\n        c: panel 1 x 1\n d: panel 1 x 1\n");
         Assert.Empty(findings);
         Assert.Equal([2, 0], file.Lines[1].Children.Select(c => c.Children.Length));
     }
@@ -71,7 +72,7 @@ public class LineTests
     [InlineData("    star 1\n  star 1\n", "SK106")]
     [InlineData("  star 1\n\tstar 1\n", "SK105")]
     [InlineData("\tstar 1\n\t star 1\n", "SK105")]
-    public void Indentation_that_meets_nothing_is_told(string pieces, string code) =>
+    public void Indentation_that_meets_nothing_is_reported(string pieces, string code) =>
         Assert.Equal([code], Reading.File(Head + pieces).Findings.Select(f => f.Code));
 
     [Fact]

@@ -1,4 +1,5 @@
 using Sketch.Syntax;
+using Sketch.Text;
 using Xunit;
 
 namespace Sketch.Tests.Syntax;
@@ -28,28 +29,34 @@ public class MistakeTests
     }
 
     [Theory]
-    [InlineData("star 2, over bottom", "Here the word of is missing; there is the end of the line.", "Write over bottom of pic.")]
-    [InlineData("star 2, over pic", "Here left, right, top or bottom is missing; there is 'pic'.", "Write over bottom of pic.")]
-    [InlineData("star 2, in a line", "Here row, column or grid is missing; there is 'line'.", "Write in a row, in a column, in a grid 2 across, or in turn.")]
-    [InlineData("star 2, shift 1/8", "Here left, right, up or down is missing; there is '1/8'.", "Write shift up 1/8.")]
-    [InlineData("star 2, turn left", "After turn left comes a number of degrees; there is the end of the line.", "Write turn left 5, in degrees.")]
-    [InlineData("star 2, left", "Here a length is missing; there is the end of the line.", "Write left 1/4.")]
-    [InlineData("star 2, of", "Here a role or colour is missing; there is the end of the line.", "Write of navy, or of #16324f.")]
-    [InlineData("panel full", "Here x and the height is missing; there is the end of the line.", "Write width x height, such as full x 3/4.")]
-    [InlineData("panel full x share 2", "Here a fraction up to 1/1 is missing; there is '2'.", "Write share 2/3.")]
-    [InlineData("star 2, top 1 left 1", "Before 'left' a comma is missing, or it does not belong here.", "Put a comma before 'left' if it begins a clause of its own.")]
-    [InlineData("star 2, turn, of red", "After turn comes a number of degrees; there is ','.", "Write turn left 5, in degrees.")]
-    [InlineData("blue panel 2 x 3", "'blue' cannot stand before panel.", "Write panel, of blue if that is its paper, or blue: panel if that is its name.")]
-    [InlineData("sky: blue panel 2 x 3", "'blue' cannot stand before panel.", "Write panel, of blue if that is its paper.")]
-    [InlineData("3 gold star 1/2", "'gold' cannot stand before star.", "Write star, of gold if that is its paper, or gold: star if that is its name.")]
-    [InlineData("windwo circle 2", "A line cannot begin with 'windwo'.", "Did you mean window?")]
-    [InlineData("panel 4 by 3, of red", "Width and height stand apart by an x, not by 'by'.", "Write 4 x 3.")]
-    [InlineData("panel 2 by 5/8, of red", "Width and height stand apart by an x, not by 'by'.", "Write 2 x 5/8.")]
-    [InlineData("panel 2 y 3, of red", "Width and height stand apart by an x, not by 'y'.", "Write 2 x 3.")]
-    [InlineData("panel 4*3, of red", "Width and height stand apart by an x, not by '*'.", "Write 4 x 3.")]
-    [InlineData("star 2; of red", "';' means nothing here.", "Use a comma between clauses.")]
-    [InlineData("panel 3 x 3, of red, mat +1/8", "'mat' begins no clause.", "Put the mat on a line of its own, indented beneath what it lies on.")]
-    [InlineData("star [2]", "'[' means nothing here.", "Change one copy of a repeat with a line beneath it: item 2: of pearl.")]
+    [InlineData("star 2, over bottom", "Expected the word of, found the end of the line.", "Write over bottom of pic.")]
+    [InlineData("star 2, over pic", "Expected left, right, top or bottom, found 'pic'.", "Write over bottom of pic.")]
+    [InlineData("star 2, in a line", "Expected row, column or grid, found 'line'.",
+        "Write in a row, in a column, in a grid 2 across, or in turn.")]
+    [InlineData("star 2, shift 1/8", "Expected left, right, up or down, found '1/8'.", "Write shift up 1/8.")]
+    [InlineData("star 2, turn left", "Expected a number of degrees after turn left, found the end of the line.",
+        "Write turn left 5, in degrees.")]
+    [InlineData("star 2, left", "Expected a length, found the end of the line.", "Write left 1/4.")]
+    [InlineData("star 2, of", "Expected a role or colour, found the end of the line.", "Write of navy, or of #16324f.")]
+    [InlineData("panel full", "Expected x and the height, found the end of the line.", "Write width x height, such as full x 3/4.")]
+    [InlineData("panel full x share 2", "Expected a fraction up to 1/1, found '2'.", "Write share 2/3.")]
+    [InlineData("star 2, top 1 left 1", "Expected a comma before 'left', or it does not belong here.",
+        "Put a comma before 'left' if it starts a new clause.")]
+    [InlineData("star 2, turn, of red", "Expected a number of degrees after turn, found ','.", "Write turn left 5, in degrees.")]
+    [InlineData("blue panel 2 x 3", "'blue' cannot come before panel.",
+        "Write panel, of blue if that is its paper, or blue: panel if that is its name.")]
+    [InlineData("sky: blue panel 2 x 3", "'blue' cannot come before panel.", "Write panel, of blue if that is its paper.")]
+    [InlineData("3 gold star 1/2", "'gold' cannot come before star.",
+        "Write star, of gold if that is its paper, or gold: star if that is its name.")]
+    [InlineData("windwo circle 2", "A line cannot start with 'windwo'.", "Did you mean window?")]
+    [InlineData("panel 4 by 3, of red", "Separate width and height with x, not 'by'.", "Write 4 x 3.")]
+    [InlineData("panel 2 by 5/8, of red", "Separate width and height with x, not 'by'.", "Write 2 x 5/8.")]
+    [InlineData("panel 2 y 3, of red", "Separate width and height with x, not 'y'.", "Write 2 x 3.")]
+    [InlineData("panel 4*3, of red", "Separate width and height with x, not '*'.", "Write 4 x 3.")]
+    [InlineData("star 2; of red", "';' has no meaning here.", "Use a comma between clauses.")]
+    [InlineData("panel 3 x 3, of red, mat +1/8", "'mat' does not start a clause.",
+        "Put the mat on its own line, indented under the piece it lies on.")]
+    [InlineData("star [2]", "'[' has no meaning here.", "Change one copy of a repeat with an indented line below it: item 2: of pearl.")]
     public void What_is_missing_is_said_with_an_example(string line, string message, string hint)
     {
         var mistake = Reading.Mistakes(line)[0];
@@ -66,7 +73,7 @@ public class MistakeTests
     public void A_size_after_a_comma_is_shown_where_it_belongs(string line, string hint)
     {
         var mistake = Assert.Single(Reading.Mistakes(line));
-        Assert.Equal(("A size stands before the first comma.", hint), (mistake.Message, mistake.Hint));
+        Assert.Equal(("A size goes before the first comma.", hint), (mistake.Message, mistake.Hint));
     }
 
     [Theory]
@@ -95,7 +102,8 @@ public class MistakeTests
     [InlineData("lamp: sttar 1\n  heart 1, above lamp, of red")]
     [InlineData("panel showing 1/3, of red")]
     public void One_mistake_is_one_finding(string pieces) =>
-        Assert.Single(Compiler.Compile(new("a.card", $"card \"x\"\nbase A2, of white\nfront\n  {pieces}\n"), new TestSurroundings()).Findings
+        Assert.Single(Compiler.Compile(new("a.card", $"card \"x\"\nbase A2, of white\nfront\n  {pieces}\n"), new TestSurroundings())
+            .Findings
             .Where(f => string.CompareOrdinal(f.Code, "SK4") < 0));
 
     [Theory]
@@ -118,8 +126,9 @@ public class MistakeTests
     [InlineData("bacth \"x\"\nmake 3 of \"a.card\"\n")]
     [InlineData("stash \"x\"\npaper gulls: 12 x 12, 3 shets\n")]
     [InlineData("stash \"x\"\ngem red: 1/8, 60 peices\n")]
-    public void A_misspelt_word_is_told_without_what_seems_to_be_missing_for_it(string text) =>
-        Assert.StartsWith("Did you mean", Assert.Single(Compiler.Compile(new("a.card", text), new TestSurroundings()).Findings).Hint, StringComparison.Ordinal);
+    public void A_misspelt_word_is_reported_without_what_seems_to_be_missing_for_it(string text) =>
+        Assert.StartsWith("Did you mean", Assert.Single(Compiler.Compile(new("a.card", text), new TestSurroundings()).Findings)
+            .Hint, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("cardstock navy: 25 sheets", "Write cardstock navy: 12 x 12, 3 sheets.")]
@@ -149,18 +158,23 @@ public class MistakeTests
         Assert.Empty(In(offer, "units mm\n"));
 
         static IReadOnlyList<Diagnostics.Finding> In(string line, string units = "") =>
-            [.. Compiler.Compile(new("a.stash", $"stash \"x\"\n{units}{line}\npaper gulls: A4, 3 sheets\n"), new TestSurroundings()).Findings];
+            [.. Compiler.Compile(new("a.stash", $"stash \"x\"\n{units}{line}\npaper gulls: A4, 3 sheets\n"), new TestSurroundings())
+                .Findings];
     }
 
     [Theory]
-    [InlineData("Dear all, this is my card", "Let the first line be card \"Fair winds\" and the next base A2, fold left, of white; then come faces such as front, with their pieces beneath.")]
-    [InlineData("stash \"x\"\ncupboard", "A line of a stash begins with paper, cardstock, offcut, gem, line, foam, tape, envelope, units or note.")]
-    [InlineData("batch \"x\"\nenvelopes 3", "Begin with make, cut, for, stash or another word of a batch.")]
-    [InlineData("stash \"x\"\npaper gulls: 12 x 12, sheets 3", "A paper takes clauses such as 3 sheets, trim 1/4 bottom, upright, front dots navy, weight 216 gsm or price 0.99.")]
+    [InlineData("Dear all, this is my card",
+        "Start with card \"Fair winds\", then base A2, fold left, of white, then faces such as front with their pieces indented below.")]
+    [InlineData("stash \"x\"\ncupboard",
+        "A line of a stash starts with paper, cardstock, offcut, gem, line, foam, tape, envelope, units or note.")]
+    [InlineData("batch \"x\"\nenvelopes 3", "Start with make, cut, for, stash or another word of a batch.")]
+    [InlineData("stash \"x\"\npaper gulls: 12 x 12, sheets 3",
+        "A paper takes clauses such as 3 sheets, trim 1/4 bottom, upright, front dots navy, weight 216 gsm or price 0.99.")]
     [InlineData("stash \"x\"\nline gold: 1/16, 25 ft", "Write 25 ft long.")]
-    [InlineData("batch \"x\"\nmake 2 cards of \"a.card\"", "Take 'cards' away.")]
+    [InlineData("batch \"x\"\nmake 2 cards of \"a.card\"", "Remove 'cards'.")]
     [InlineData("stash \"x\"\npaper: gulls 12 x 12, 3 sheets", "Write paper gulls: and its size.")]
-    public void A_hint_speaks_of_what_such_a_file_holds(string text, string hint) => Assert.Equal(hint, Assert.Single(Reading.File(text).Findings).Hint);
+    public void A_hint_speaks_of_what_such_a_file_holds(string text, string hint) =>
+        Assert.Equal(hint, Assert.Single(Reading.File(text).Findings).Hint);
 
     [Theory]
     [InlineData("fornt", "front")]

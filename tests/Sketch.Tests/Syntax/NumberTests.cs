@@ -78,17 +78,18 @@ public class NumberTests
     [InlineData("⅓", "5/16")]
     [InlineData("1/128", "1/64")]
     [InlineData("3 in", null)]
-    public void What_no_ruler_shows_gets_the_nearest_number_that_can_be_read(string number, string? mended)
+    public void What_no_ruler_shows_gets_the_nearest_number_that_can_be_read(string number, string? corrected)
     {
         var mistake = Reading.Mistakes($"panel {number} x 1").SingleOrDefault();
-        Assert.Equal(mended, mistake?.Replacement);
-        Assert.Equal(mended is null ? null : "SK102", mistake?.Code);
+        Assert.Equal(corrected, mistake?.Replacement);
+        Assert.Equal(corrected is null ? null : "SK102", mistake?.Code);
     }
 
     [Theory]
     [InlineData("1/3", "Write 5/16, the nearest sixteenth.")]
     [InlineData("1/100", "Write 1/64, the nearest sixty-fourth.")]
-    public void The_mark_that_is_offered_is_called_by_its_name(string number, string hint) => Assert.Equal(hint, Reading.Mistakes($"panel {number} x 1").Single().Hint);
+    public void The_mark_that_is_offered_is_called_by_its_name(string number, string hint) =>
+        Assert.Equal(hint, Reading.Mistakes($"panel {number} x 1").Single().Hint);
 
     [Theory]
     [InlineData("1/0")]
@@ -108,8 +109,8 @@ public class NumberTests
     [Theory]
     [InlineData("mm", "1/8", "1/8 in")]
     [InlineData("cm", "2 1/2", "2 1/2 in")]
-    public void A_fraction_in_a_metric_file_needs_its_unit(string units, string number, string mended) =>
-        Assert.Equal(mended, Assert.Single(Reading.Mistakes($"panel {number} x 1", units)).Replacement);
+    public void A_fraction_in_a_metric_file_needs_its_unit(string units, string number, string corrected) =>
+        Assert.Equal(corrected, Assert.Single(Reading.Mistakes($"panel {number} x 1", units)).Replacement);
 
     [Theory]
     [InlineData("in", "148 x 105 mm", 148_000_000)]
@@ -119,7 +120,8 @@ public class NumberTests
     [InlineData("mm", "60 x 1 in", 60_000_000)]
     [InlineData("cm", "6 x 10 mm", 60_000_000)]
     public void In_a_file_in_inches_a_metric_height_gives_a_bare_width_its_unit(string units, string size, long width) =>
-        Assert.Equal(width, Assert.IsType<LengthExtent>(Assert.IsType<BoxSize>(Reading.Line<PieceLine>($"panel {size}", units).Head.Size).Width).Value.Nanometres);
+        Assert.Equal(width, Assert.IsType<LengthExtent>(
+            Assert.IsType<BoxSize>(Reading.Line<PieceLine>($"panel {size}", units).Head.Size).Width).Value.Nanometres);
 
     [Theory]
     [InlineData("left -1/8", -1, 8)]
@@ -130,7 +132,8 @@ public class NumberTests
         Assert.Equal(Length.Inch(0, numerator, denominator), Reading.Clause<EdgeClause>(clause).Distance);
 
     [Fact]
-    public void A_minus_sign_touches_its_number() => Assert.Equal(["SK101"], Reading.Mistakes("panel 1 x 1, left - 1/8").Select(m => m.Code));
+    public void A_minus_sign_touches_its_number() =>
+        Assert.Equal(["SK101"], Reading.Mistakes("panel 1 x 1, left - 1/8").Select(m => m.Code));
 
     [Theory]
     [InlineData("turn 5", 5)]
@@ -138,7 +141,8 @@ public class NumberTests
     [InlineData("turn left 5", -5)]
     [InlineData("turn right 2.5", 2.5)]
     [InlineData("turn right 2 1/2", 2.5)]
-    public void A_turn_is_in_degrees_clockwise(string clause, double degrees) => Assert.Equal(degrees, Reading.Clause<TurnClause>(clause).Degrees);
+    public void A_turn_is_in_degrees_clockwise(string clause, double degrees) =>
+        Assert.Equal(degrees, Reading.Clause<TurnClause>(clause).Degrees);
 
     [Theory]
     [InlineData("0 gem 1/8")]

@@ -29,7 +29,8 @@ public sealed class HollowPartsTests
     [Fact]
     public void The_margin_can_be_wider()
     {
-        var mat = Piece("  sky: panel 3 x 4, of blue\n    mat +1/8, of navy\n", "mat behind sky", Printed.OnLetter with { Hollow = Length.Inch(0, 1, 2) });
+        var mat = Piece("  sky: panel 3 x 4, of blue\n    mat +1/8, of navy\n", "mat behind sky",
+            Printed.OnLetter with { Hollow = Length.Inch(0, 1, 2) });
         Assert.Equal(new Size(Length.Inch(2), Length.Inch(3)), Assert.Single(mat.Freed).Size);
     }
 
@@ -50,11 +51,13 @@ public sealed class HollowPartsTests
 
     [Fact]
     public void Two_pieces_side_by_side_each_keep_their_own_margin() =>
-        Assert.Equal(2, Piece("  sky: panel 4 x 2, of blue\n    square 2, left 0, of red\n    square 2, right 0, of navy\n", "sky: panel").Freed.Length);
+        Assert.Equal(2, Piece("  sky: panel 4 x 2, of blue\n    square 2, left 0, of red\n    square 2, right 0, of navy\n", "sky: panel")
+            .Freed.Length);
 
     [Theory]
     [InlineData("  sky: panel 3 1/2 x 4 1/2, of blue\n    star 3, left 1/4, of red\n", "sky: panel")]
-    [InlineData("  sky: panel 3 1/2 x 4 1/2, of blue, turn left 7\n    heart 3, top 0, of red\n    circle 2, bottom 1/8, of red\n", "sky: panel")]
+    [InlineData("  sky: panel 3 1/2 x 4 1/2, of blue, turn left 7\n    heart 3, top 0, of red\n    circle 2, bottom 1/8, of red\n",
+        "sky: panel")]
     [InlineData("  sky: circle 3 1/2, of blue\n    oval 3 x 2, left -1/2, of red, turn 20\n", "sky: circle")]
     [InlineData("  sky: panel 3 1/2 x 4 1/2, of blue\n    tag 2 x 3, of red\n    scallop 2, right 0, top 0, of navy\n", "sky: panel")]
     public void Hidden_parts_are_as_large_as_counted_square_by_square(string pieces, string name)

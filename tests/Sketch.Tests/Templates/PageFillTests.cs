@@ -18,7 +18,8 @@ public sealed class PageFillTests
 
     public static TheoryData<int> Seeds() => new(Enumerable.Range(1, 200));
 
-    private static IEnumerable<TemplateSheet> PieceSheets(CardTemplates templates) => templates.Sheets.Where(s => s.Title.StartsWith("Templates for", StringComparison.Ordinal));
+    private static IEnumerable<TemplateSheet> PieceSheets(CardTemplates templates) =>
+        templates.Sheets.Where(s => s.Title.StartsWith("Templates for", StringComparison.Ordinal));
 
     /// <summary>A card of up to a dozen pieces of all shapes, some larger than a quarter of a page.</summary>
     private static LaidOutCard RandomCard(int seed)
@@ -30,7 +31,8 @@ public sealed class PageFillTests
         for (var i = random.Next(1, 13); i > 0; i--)
         {
             var (width, height) = (random.Next(4, 49), random.Next(4, 73));
-            text.Append(CultureInfo.InvariantCulture, $"  {shapes[random.Next(shapes.Length)]} {Sixteenths(width)} x {Sixteenths(height)}, of navy\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"  {shapes[random.Next(shapes.Length)]} {Sixteenths(width)} x {Sixteenths(height)}, of navy\n");
         }
 
         return Laid.Out(text.ToString());
@@ -71,15 +73,19 @@ public sealed class PageFillTests
     [InlineData(3)]
     [InlineData(4)]
     [InlineData(5)]
-    public void Blocks_stay_on_the_page_and_clear_of_each_other(int seed) => KeepsApart(Printed.Of([RandomCard(seed), RandomCard(seed + 1000)]));
+    public void Blocks_stay_on_the_page_and_clear_of_each_other(int seed) =>
+        KeepsApart(Printed.Of([RandomCard(seed), RandomCard(seed + 1000)]));
 
     [Fact]
-    public void So_do_those_of_every_sample() => Assert.All(Printed.Samples(), card => KeepsApart(Printed.Of([card], Printed.OnLetter with { Hollow = TemplateOptions.UsualGluing })));
+    public void So_do_those_of_every_sample() =>
+        Assert.All(Printed.Samples(), card =>
+            KeepsApart(Printed.Of([card], Printed.OnLetter with { Hollow = TemplateOptions.UsualGluing })));
 
     [Fact]
     public void No_label_lies_across_a_line_to_cut_or_fold()
     {
-        foreach (var sheet in Printed.Samples().SelectMany(c => Printed.Of([c], Printed.OnLetter with { Hollow = TemplateOptions.UsualGluing }).Sheets))
+        foreach (var sheet in Printed.Samples()
+            .SelectMany(c => Printed.Of([c], Printed.OnLetter with { Hollow = TemplateOptions.UsualGluing }).Sheets))
         {
             foreach (var block in sheet.Blocks.Select(b => b.Block))
             {
@@ -94,12 +100,14 @@ public sealed class PageFillTests
         // A stretch misses a box when all corners of the box lie on one side of it, or it ends before the box on one axis.
         static bool Crosses(Point a, Point b, Bounds box)
         {
-            if (Math.Max(a.X, b.X) <= box.Left || Math.Min(a.X, b.X) >= box.Right || Math.Max(a.Y, b.Y) <= box.Top || Math.Min(a.Y, b.Y) >= box.Bottom)
+            if (Math.Max(a.X, b.X) <= box.Left || Math.Min(a.X, b.X) >= box.Right || Math.Max(a.Y, b.Y) <= box.Top
+                || Math.Min(a.Y, b.Y) >= box.Bottom)
             {
                 return false;
             }
 
-            var sides = new[] { new Point(box.Left, box.Top), new(box.Right, box.Top), new(box.Left, box.Bottom), new(box.Right, box.Bottom) }
+            var sides = new[] { new Point(box.Left, box.Top), new(box.Right, box.Top), new(box.Left, box.Bottom),
+                new(box.Right, box.Bottom) }
                 .Select(c => Math.Sign((b.X - a.X) * (c.Y - a.Y) - (b.Y - a.Y) * (c.X - a.X)));
             return sides.Distinct().Count() > 1;
         }

@@ -7,13 +7,14 @@ namespace Sketch.Tests.Templates;
 public sealed class PlacementGuideTests
 {
     private const string Harbour =
-        "card \"Harbour\"\nbase A2, fold left, of white\nfront\n  sky: panel 3 x 4, left 1/2, top 1/2, of blue\n    mat +1/8, of navy\n    lamp: star 1 1/2, left 1/4, top 1/4, of red\n"
+        "card \"Harbour\"\nbase A2, fold left, of white\nfront\n  sky: panel 3 x 4, left 1/2, top 1/2, of blue\n    mat +1/8, of "
+            + "navy\n    lamp: star 1 1/2, left 1/4, top 1/4, of red\n"
         + "    3 gem 1/8, in a row, gap 1/16, right 1/4, bottom 1/4, of red\ninside\n  strip full x 1/2, bottom 1/4, of cream\n";
 
     private static List<TemplateSheet> Guides(TemplateOptions? options = null, string text = Harbour) =>
         [.. Printed.Of(text, options).Sheets.Where(s => s.Title.Contains("where each piece goes", StringComparison.Ordinal))];
 
-    private static Block Picture(TemplateSheet sheet) => sheet.Blocks.Select(b => b.Block).Single(b => b.Lines.Length > 0);
+    private static TemplateBlock Picture(TemplateSheet sheet) => sheet.Blocks.Select(b => b.Block).Single(b => b.Lines.Length > 0);
 
     /// <summary>Boxes of the pieces from the upper left corner of the face.</summary>
     private static List<Bounds> Places(TemplateSheet sheet)
@@ -44,11 +45,14 @@ public sealed class PlacementGuideTests
         Assert.Equal(12.7 + 1.5875, places[1].Left, 6);
     }
 
-    /// <summary>A banner of 3 x 1/2 in with a notch of 1/4 in at its left end: the middle of what is left lies 1/8 in right of its own.</summary>
+    /// <summary>
+    /// A banner of 3 x 1/2 in with a notch of 1/4 in at its left end: the middle of what is left lies 1/8 in right of its own.
+    /// </summary>
     [Fact]
     public void Words_on_paper_are_marked_where_they_stand()
     {
-        const string banner = "card \"Harbour\"\nbase A2, fold left, of white\nfront\n  banner 3 x 1/2 \"ahoy\", left 0, swallowtail left, letters 3/16, of cream\n";
+        const string banner = "card \"Harbour\"\nbase A2, fold left, of white\nfront\n  banner 3 x 1/2 \"ahoy\", left 0, swallowtail "
+            + "left, letters 3/16, of cream\n";
         var line = Assert.Single(Picture(Guides(text: banner)[0]).Lines, l => l.Name == "words on 1");
         var edge = Picture(Guides(text: banner)[0]).Lines.Single(l => l.Kind == LineKind.Edge).Bounds;
         Assert.Equal(LineKind.Place, line.Kind);
@@ -84,11 +88,13 @@ public sealed class PlacementGuideTests
     [Fact]
     public void A_number_inside_a_piece_touches_no_line()
     {
-        foreach (var picture in Printed.Samples().SelectMany(c => Printed.Of([c]).Sheets).SelectMany(s => s.Blocks).Select(b => b.Block).Where(b => b.Lines.Any(l => l.Kind == LineKind.Place)))
+        foreach (var picture in Printed.Samples().SelectMany(c => Printed.Of([c]).Sheets).SelectMany(s => s.Blocks).Select(b => b.Block)
+            .Where(b => b.Lines.Any(l => l.Kind == LineKind.Place)))
         {
             var points = picture.Lines.Where(l => l.Kind == LineKind.Place).SelectMany(l => l.Contours).SelectMany(Along).ToList();
             Assert.All(picture.Texts, t => Assert.DoesNotContain(points, p =>
-                p.X > t.Letters.Bounds.Left && p.X < t.Letters.Bounds.Right && p.Y > t.Letters.Bounds.Top && p.Y < t.Letters.Bounds.Bottom));
+                p.X > t.Letters.Bounds.Left && p.X < t.Letters.Bounds.Right && p.Y > t.Letters.Bounds.Top
+                    && p.Y < t.Letters.Bounds.Bottom));
         }
 
         static IEnumerable<Point> Along(Contour contour)
@@ -102,8 +108,10 @@ public sealed class PlacementGuideTests
     [Fact]
     public void A_long_list_goes_on_on_pages_of_its_own()
     {
-        var lines = string.Concat(Enumerable.Range(1, 70).Select(i => $"  p{i}: square 1/4, left {i % 8 / 2.0 + 0.1:0.00}, top {i / 16.0 + 0.1:0.00}, of red\n"));
+        var lines = string.Concat(
+            Enumerable.Range(1, 70).Select(i => $"  p{i}: square 1/4, left {i % 8 / 2.0 + 0.1:0.00}, top {i / 16.0 + 0.1:0.00}, of red\n"));
         var guides = Guides(text: $"card \"Many\"\nbase A2, fold left, of white\nfront\n{lines}");
-        Assert.Equal(70, guides.SelectMany(g => g.Blocks).SelectMany(b => b.Block.Texts).Count(t => t.Words.EndsWith(": square", StringComparison.Ordinal)));
+        Assert.Equal(70, guides.SelectMany(g => g.Blocks).SelectMany(b => b.Block.Texts)
+            .Count(t => t.Words.EndsWith(": square", StringComparison.Ordinal)));
     }
 }

@@ -1,13 +1,13 @@
 using Sketch.Diagnostics;
-using Sketch.Output.Files;
+using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
 using Sketch.Output.Rendering;
 using Sketch.Panels;
 using Sketch.Shapes;
-using Sketch.Surroundings;
 using Sketch.Templates;
 using Sketch.Tests.Layouts;
 using Sketch.Units;
+using Sketch.World;
 using Xunit;
 
 namespace Sketch.Tests.Templates;
@@ -15,13 +15,14 @@ namespace Sketch.Tests.Templates;
 /// <summary>Templates of cards, set in the tool's own font as they are printed.</summary>
 internal static class Printed
 {
-    private static readonly ISurroundings Surroundings = new FolderFiles(fonts: new FontShelf([]));
+    private static readonly IWorld Surroundings = new FolderFiles(fonts: new FontShelf([]));
 
     public static readonly TemplateOptions OnLetter = new(PageFormat.Letter, PrinterScale.True);
 
     /// <summary>A rectangle, a circle and a strip with a wrap on a card whose base is small enough for the same page.</summary>
     public const string Shapes =
-        "card \"Test\"\nbase 3 x 4, fold left, of white\nfront\n  field: panel 2 x 3, of blue\n    disc: circle 1 1/2, of red\n  band: strip 2 1/2 x 1/4, bottom 0, of cream, wrap 1/4\n";
+        "card \"Test\"\nbase 3 x 4, fold left, of white\nfront\n  field: panel 2 x 3, of blue\n    disc: circle 1 1/2, of red\n  band: "
+            + "strip 2 1/2 x 1/4, bottom 0, of cream, wrap 1/4\n";
 
     /// <summary>A card whose words are set in the tool's own font.</summary>
     public static LaidOutCard Lay(string text) => Laid.Out(text, Surroundings);
@@ -36,7 +37,8 @@ internal static class Printed
         return templates!;
     }
 
-    public static IEnumerable<LaidOutCard> Samples() => Directory.GetFiles(Project.Repository.PathTo("sketches"), "*.card").Order(StringComparer.Ordinal)
+    public static IEnumerable<LaidOutCard> Samples() =>
+        Directory.GetFiles(Project.Repository.PathTo("sketches"), "*.card").Order(StringComparer.Ordinal)
         .Select(f => Compiler.Compile(FolderFiles.ReadFile(f).Source!, Surroundings).Card!);
 
     public static byte[] Pdf(CardTemplates templates)
@@ -60,5 +62,6 @@ internal static class Printed
 
     /// <summary>The line of that name with its page, counted from 0, and its block.</summary>
     public static (int Page, PlacedBlock Block, TemplateLine Line) Line(this CardTemplates templates, string name) =>
-        templates.Sheets.SelectMany((s, page) => s.Blocks.SelectMany(b => b.Block.Lines.Select(l => (page, b, l)))).First(l => l.l.Name == name);
+        templates.Sheets.SelectMany((s, page) => s.Blocks.SelectMany(b => b.Block.Lines.Select(l => (page, b, l))))
+            .First(l => l.l.Name == name);
 }

@@ -20,7 +20,7 @@ public sealed class PrinterScaleTests
     [InlineData("2 in")]
     [InlineData("-4")]
     [InlineData("3 1/3")]
-    public void A_measure_that_cannot_be_is_told(string measured)
+    public void A_measure_that_cannot_be_is_reported(string measured)
     {
         Assert.Null(PrinterScale.Measured(measured, out var problem));
         Assert.NotEmpty(problem);
@@ -33,7 +33,7 @@ public sealed class PrinterScaleTests
     [InlineData("NaN")]
     [InlineData("0,985")]
     [InlineData("1e0")]
-    public void A_scale_that_cannot_be_is_told(string scale)
+    public void A_scale_that_cannot_be_is_reported(string scale)
     {
         Assert.Null(PrinterScale.Read(scale, out var problem));
         Assert.NotEmpty(problem);

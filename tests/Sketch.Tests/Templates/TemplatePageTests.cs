@@ -9,7 +9,8 @@ public sealed class TemplatePageTests
 {
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
-    private static XElement FirstPage(string text, TemplateOptions? options = null) => XDocument.Parse(Printed.Of(text, options).Pages[0]).Root!;
+    private static XElement FirstPage(string text, TemplateOptions? options = null) =>
+        XDocument.Parse(Printed.Of(text, options).Pages[0]).Root!;
 
     private static XElement Group(XElement page, string id) => page.Elements(Svg + "g").Single(g => (string)g.Attribute("id")! == id);
 
@@ -24,7 +25,8 @@ public sealed class TemplatePageTests
     public void Kinds_of_line_differ_by_more_than_colour()
     {
         var page = FirstPage(Printed.Shapes);
-        Assert.NotEqual((string?)Group(page, "cut").Attribute("stroke-dasharray"), (string?)Group(page, "fold").Attribute("stroke-dasharray"));
+        Assert.NotEqual((string?)Group(page, "cut").Attribute("stroke-dasharray"), (string?)Group(page, "fold")
+            .Attribute("stroke-dasharray"));
     }
 
     [Fact]
@@ -39,10 +41,11 @@ public sealed class TemplatePageTests
         Assert.DoesNotMatch("transform|clip|filter|<use|<style", string.Concat(Printed.Of(Printed.Shapes).Pages));
 
     [Fact]
-    public void The_first_page_tells_how_to_keep_ones_fingers()
+    public void The_first_page_reports_how_to_keep_ones_fingers()
     {
         var words = Group(FirstPage(Printed.Shapes), "words").ToString();
-        Assert.All(["cutting mat", "metal ruler", "fingers", "Guillotines and trimmers"], w => Assert.Contains(w, words, StringComparison.Ordinal));
+        Assert.All(["cutting mat", "metal ruler", "fingers", "Guillotines and trimmers"], w =>
+            Assert.Contains(w, words, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -50,7 +53,7 @@ public sealed class TemplatePageTests
         Assert.All(Printed.Of(Printed.Shapes).Pages, p => Assert.Contains("Print at 100 %, no fit to page", p, StringComparison.Ordinal));
 
     [Fact]
-    public void A_label_tells_name_material_both_sizes_and_count()
+    public void A_label_reports_name_material_both_sizes_and_count()
     {
         var words = Group(FirstPage(Printed.Shapes), "words").Elements().Select(e => e.Value);
         Assert.Contains("field: panel / blue / 2 x 3 in / 50.8 x 76.2 mm / cut 1", words);
@@ -73,7 +76,8 @@ public sealed class TemplatePageTests
     [Fact]
     public void The_same_outline_in_another_paper_is_drawn_by_itself()
     {
-        var templates = Printed.Of("card \"Test\"\nbase A2, fold left, of white\nfront\n  a: star 1, left 0, of red\n  b: star 1, right 0, of blue\n");
+        var templates = Printed.Of(
+            "card \"Test\"\nbase A2, fold left, of white\nfront\n  a: star 1, left 0, of red\n  b: star 1, right 0, of blue\n");
         Assert.Equal(3, templates.Pieces.Length);
     }
 

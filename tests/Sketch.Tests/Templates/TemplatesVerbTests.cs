@@ -5,7 +5,8 @@ namespace Sketch.Tests.Templates;
 
 public sealed class TemplatesVerbTests : IDisposable
 {
-    private const string Lamp = "card \"Lamp\"\nbase A2, fold left, of white\nfront\n  sky: panel, showing 1/8, of blue\n    mat +1/8, of navy\n";
+    private const string Lamp =
+        "card \"Lamp\"\nbase A2, fold left, of white\nfront\n  sky: panel, showing 1/8, of blue\n    mat +1/8, of navy\n";
 
     private readonly CommandLineRun _line = new();
 
@@ -13,12 +14,15 @@ public sealed class TemplatesVerbTests : IDisposable
 
     private string Out => _line.InFolder("lamp.pdf");
 
-    private int Make(string content, params string[] options) => _line.Run(["templates", _line.File("lamp.card", content), "--out", Out, .. options]);
+    private int Make(string content, params string[] options) =>
+        _line.Run(["templates", _line.File("lamp.card", content), "--out", Out, .. options]);
 
-    private string[] Made(string pattern) => [.. Directory.GetFiles(_line.Folder, pattern, SearchOption.AllDirectories).Select(f => Path.GetRelativePath(_line.Folder, f)).Order(StringComparer.Ordinal)];
+    private string[] Made(string pattern) =>
+        [.. Directory.GetFiles(_line.Folder, pattern, SearchOption.AllDirectories).Select(f => Path.GetRelativePath(_line.Folder, f))
+            .Order(StringComparer.Ordinal)];
 
     [Fact]
-    public void A_PDF_is_made_and_told()
+    public void A_PDF_is_made_and_reported()
     {
         Assert.Equal(0, Make(Lamp));
         Assert.Equal(($"{Out}\n", true), (_line.Output, File.Exists(Out)));
@@ -60,7 +64,8 @@ public sealed class TemplatesVerbTests : IDisposable
     {
         Assert.Equal(0, Make(Lamp, "--hollow"));
         // The panel is 3 7/8 x 5 1/8 in with a sixteenth of mat; a quarter inch stays on each side.
-        Assert.Contains("The middle of mat behind sky is left for a smaller layer: 3 3/8 x 4 5/8 in, navy.", _line.Output, StringComparison.Ordinal);
+        Assert.Contains("The middle of mat behind sky is left for a smaller layer: 3 3/8 x 4 5/8 in, navy.", _line.Output,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -70,26 +75,27 @@ public sealed class TemplatesVerbTests : IDisposable
         var piece = _line.Json.GetProperty("pieces")[1];
         Assert.Equal(
             ("mat behind sky", 1, 85.725m),
-            (piece.GetProperty("name").GetString(), piece.GetProperty("count").GetInt32(), piece.GetProperty("freed")[0].GetProperty("size").GetProperty("width").GetProperty("mm").GetDecimal()));
+            (piece.GetProperty("name").GetString(), piece.GetProperty("count").GetInt32(), piece.GetProperty("freed")[0].GetProperty("size")
+                .GetProperty("width").GetProperty("mm").GetDecimal()));
     }
 
     [Theory]
     [InlineData("--page", "A5", "--page: there is no page \"A5\"")]
     [InlineData("--page", "lettr", "Did you mean \"letter\"?")]
     [InlineData("--printer-scale", "98.5", "from 0.8 to 1.25")]
-    [InlineData("--measured", "four", "is no length")]
+    [InlineData("--measured", "four", "is not a length")]
     [InlineData("--glue", "1/4", "--hollow")]
-    public void A_wrong_option_is_told_and_nothing_is_made(string option, string value, string told)
+    public void A_wrong_option_is_reported_and_nothing_is_made(string option, string value, string reported)
     {
         Assert.Equal(2, Make(Lamp, option, value));
-        Assert.Equal((true, false), (_line.Error.Contains(told, StringComparison.Ordinal), File.Exists(Out)));
+        Assert.Equal((true, false), (_line.Error.Contains(reported, StringComparison.Ordinal), File.Exists(Out)));
     }
 
     [Fact]
-    public void Two_corrections_at_once_are_told() => Assert.Equal(2, Make(Lamp, "--printer-scale", "0.98", "--measured", "3.9"));
+    public void Two_corrections_at_once_are_reported() => Assert.Equal(2, Make(Lamp, "--printer-scale", "0.98", "--measured", "3.9"));
 
     [Fact]
-    public void A_place_that_cannot_be_written_to_is_told()
+    public void A_place_that_cannot_be_written_to_is_reported()
     {
         _line.File("taken", "");
         Assert.Equal(2, _line.Run("templates", _line.File("lamp.card", Lamp), "--out", _line.InFolder("taken/lamp.pdf")));

@@ -11,10 +11,13 @@ public sealed class TilesTests
     // Flat 18 x 12 in, so more than a page both ways.
     private const string Poster = "card \"Poster\"\nbase 9 x 12, fold left, of white\nfront\n  sun: circle 8 1/2, of mustard\n";
 
-    private static List<Block> Tiles(string of) =>
-        [.. Printed.Of(Poster).Sheets.SelectMany(s => s.Blocks).Select(b => b.Block).Where(b => b.Texts.Any(t => t.Words.StartsWith(of, StringComparison.Ordinal) && t.Words.Contains("tile ", StringComparison.Ordinal)))];
+    private static List<TemplateBlock> Tiles(string of) =>
+        [.. Printed.Of(Poster).Sheets.SelectMany(s => s.Blocks).Select(b => b.Block)
+            .Where(b => b.Texts.Any(t => t.Words.StartsWith(of, StringComparison.Ordinal)
+            && t.Words.Contains("tile ", StringComparison.Ordinal)))];
 
-    private static List<Point> Crosses(Block tile) => [.. tile.Lines.Where(l => l.Name == "joining cross").Select(l => l.Bounds.Centre)];
+    private static List<Point> Crosses(TemplateBlock tile) =>
+        [.. tile.Lines.Where(l => l.Name == "joining cross").Select(l => l.Bounds.Centre)];
 
     [Fact]
     public void A_piece_larger_than_a_page_is_split() => Assert.Equal(6, Tiles("base").Count);
@@ -23,7 +26,8 @@ public sealed class TilesTests
     public void Neighbours_share_their_crosses_at_the_same_distances()
     {
         var (left, right) = (Crosses(Tiles("base")[0]), Crosses(Tiles("base")[1]));
-        var shared = left.SelectMany(a => right, (a, b) => (a, b)).Where(p => Math.Abs(p.a.Y - p.b.Y) < 1e-6).GroupBy(p => Math.Round(p.a.X - p.b.X, 6));
+        var shared = left.SelectMany(a => right, (a, b) => (a, b)).Where(p => Math.Abs(p.a.Y - p.b.Y) < 1e-6)
+            .GroupBy(p => Math.Round(p.a.X - p.b.X, 6));
         Assert.Contains(shared, group => group.Count() > 1);
     }
 
@@ -35,12 +39,14 @@ public sealed class TilesTests
         var firstCross = Crosses(row[0]).Max(p => p.X);
         var (from, to) = (Crosses(row[1]).Min(p => p.X), Crosses(row[1]).Max(p => p.X));
         var lastCross = Crosses(row[2]).Min(p => p.X);
-        Assert.Equal(18 * 25.4, firstCross + (to - from) + (row[2].Lines.Where(l => l.Kind == LineKind.Cut).Max(l => l.Bounds.Right) - lastCross), 4);
+        Assert.Equal(18 * 25.4, firstCross + (to - from)
+            + (row[2].Lines.Where(l => l.Kind == LineKind.Cut).Max(l => l.Bounds.Right) - lastCross), 4);
     }
 
     [Fact]
     public void Curves_are_cut_off_where_the_tile_ends() => Assert.All(Tiles("sun"), tile => Assert.All(
-        tile.Lines.Where(l => l.Kind == LineKind.Cut), l => Assert.True(new Bounds(0, 0, tile.Width, tile.Height).Grow(1e-6).Covers(l.Bounds))));
+        tile.Lines.Where(l => l.Kind == LineKind.Cut), l =>
+            Assert.True(new Bounds(0, 0, tile.Width, tile.Height).Grow(1e-6).Covers(l.Bounds))));
 
     [Fact]
     public void What_nobody_would_join_is_an_error_and_there_are_no_pages()

@@ -60,7 +60,8 @@ public sealed class TrueScaleTests
         Assert.All(pdf.GetPages(), p =>
         {
             var widths = p.Paths.Where(l => l.IsStroked).SelectMany(l => l).Select(s => s.GetBoundingRectangle())
-                .OfType<UglyToad.PdfPig.Core.PdfRectangle>().Where(b => b.Height < 0.01).Select(b => b.Width / PointsPerMillimetre * scale).ToList();
+                .OfType<UglyToad.PdfPig.Core.PdfRectangle>().Where(b => b.Height < 0.01).Select(b => b.Width / PointsPerMillimetre * scale)
+                .ToList();
             Assert.Contains(widths, w => Math.Abs(w - 101.6) < 0.01);
             Assert.Contains(widths, w => Math.Abs(w - 100) < 0.01);
         });
@@ -99,7 +100,8 @@ public sealed class TrueScaleTests
     [MemberData(nameof(Prints))]
     public void All_letters_on_the_templates_of_every_sample_are_twelve_points_as_printed(string page, double scale)
     {
-        var templates = CardTemplates.Make([.. Printed.Samples()], Options(page, scale) with { Mirror = true }, new TestSurroundings(), new FindingBag())!;
+        var templates = CardTemplates.Make(
+            [.. Printed.Samples()], Options(page, scale) with { Mirror = true }, new TestSurroundings(), new FindingBag())!;
         Assert.All(PrintedWords.On(templates.Pages).SelectMany(p => p), w => Assert.Equal(12, w.Points * scale, 0.05));
     }
 
@@ -109,9 +111,9 @@ public sealed class TrueScaleTests
         File.WriteAllBytes(folder.At("templates.pdf"), pdf);
         string[] arguments = ["-r", "600", "-gray", "-f", "1", "-l", "1", "-singlefile", folder.At("templates.pdf"), folder.At("page")];
         using var process = Process.Start(new ProcessStartInfo(poppler, arguments) { RedirectStandardError = true })!;
-        var told = process.StandardError.ReadToEnd();
+        var reported = process.StandardError.ReadToEnd();
         process.WaitForExit();
-        Assert.True(process.ExitCode == 0, told);
+        Assert.True(process.ExitCode == 0, reported);
         return GreyPicture.Read(File.ReadAllBytes(folder.At("page.pgm")), 600);
     }
 

@@ -15,6 +15,7 @@ public sealed class CountedTests
     [Fact]
     public void A_finding_counts_one_point_in_the_singular() =>
         Assert.Contains(
-            Compiler.Compile(new SourceText("a.card", "card \"x\"\nbase A2, of white\nfront\n  star 1, 1 points, of red\n"), new TestSurroundings()).Findings,
+            Compiler.Compile(new SourceText("a.card", "card \"x\"\nbase A2, of white\nfront\n  star 1, 1 points, of red\n"),
+                new TestSurroundings()).Findings,
             f => f.Message == "A star of 1 point cannot be cut.");
 }

@@ -1,5 +1,5 @@
 using Sketch.Panels;
-using Sketch.Shelf;
+using Sketch.Stashes;
 using Sketch.Tests.Shelf;
 using Sketch.Variants;
 using Xunit;
@@ -10,7 +10,8 @@ public class VariantSearchTests
 {
     private const string Roles = "role sky: white\nrole deep: white\n";
     private const string TwoLayers = Roles + "front\n  panel 3 x 4, of sky\n    panel 2 x 2, of deep\n";
-    private const string Shelf = "paper gulls: 12 x 12, 3 sheets, front #9fc9e8, back #e8dcc0\npaper night: 12 x 12, 1 sheet, front #101c33, back #b8332f\n";
+    private const string Shelf =
+        "paper gulls: 12 x 12, 3 sheets, front #9fc9e8, back #e8dcc0\npaper night: 12 x 12, 1 sheet, front #101c33, back #b8332f\n";
 
     [Fact]
     public void Every_role_is_filled_with_every_side_that_stands_out() =>
@@ -19,7 +20,8 @@ public class VariantSearchTests
 
     [Fact]
     public void A_layer_that_vanishes_on_the_next_is_no_variant() =>
-        Assert.Empty(Find(TwoLayers, "paper a: 12 x 12, 1 sheet, front #9fc9e8, back #9fc9e8\npaper b: 12 x 12, 1 sheet, front #9fc9e9, back #9fc9e9\n").Best);
+        Assert.Empty(Find(TwoLayers,
+            "paper a: 12 x 12, 1 sheet, front #9fc9e8, back #9fc9e8\npaper b: 12 x 12, 1 sheet, front #9fc9e9, back #9fc9e9\n").Best);
 
     [Fact]
     public void Of_the_roles_asked_for_only_those_are_varied() =>
@@ -51,7 +53,8 @@ public class VariantSearchTests
     {
         var best = Find(
             "role sky: white\nfront\n  panel 3 x 4 \"Fair winds\", of sky, ink #16324f\n",
-            "paper pale: 12 x 12, 1 sheet, front #f2efe6, back #f2efe6\npaper dark: 12 x 12, 1 sheet, front #254a6b, back #254a6b\ncardstock white: letter, 3 sheets\n").Best;
+            "paper pale: 12 x 12, 1 sheet, front #f2efe6, back #f2efe6\npaper dark: 12 x 12, 1 sheet, front #254a6b, back "
+                + "#254a6b\ncardstock white: letter, 3 sheets\n").Best;
 
         Assert.Equal(["pale", "dark"], best.Select(v => v.Choices[0].Paper).Where(p => p != "white"));
     }
@@ -60,7 +63,8 @@ public class VariantSearchTests
     public void The_second_variant_is_unlike_the_first()
     {
         var best = Find("role sky: white\nfront\n  panel 3 x 4, of sky\n",
-            "paper a: 12 x 12, 1 sheet, front #101c33, back #101c33\npaper b: 12 x 12, 1 sheet, front #111d34, back #111d34\npaper c: 12 x 12, 1 sheet, front #b8332f, back #b8332f\n").Best;
+            "paper a: 12 x 12, 1 sheet, front #101c33, back #101c33\npaper b: 12 x 12, 1 sheet, front #111d34, back #111d34\npaper c: "
+                + "12 x 12, 1 sheet, front #b8332f, back #b8332f\n").Best;
 
         Assert.Contains("c", best.Take(2).Select(v => v.Choices[0].Paper));
     }
@@ -69,7 +73,8 @@ public class VariantSearchTests
     public void A_base_is_folded_from_cardstock_only() =>
         Assert.All(
             VariantSearch.Find(
-                Compiler.Compile(new("c.card", "card \"C\"\nbase A2, of fold\nrole fold: white\nfront\n  panel 2 x 2, of red\n"), new TestSurroundings()).Card!,
+                Compiler.Compile(new("c.card", "card \"C\"\nbase A2, of fold\nrole fold: white\nfront\n  panel 2 x 2, of red\n"),
+                    new TestSurroundings()).Card!,
                 Shelved.Stash(Shelf + "cardstock navy: letter, 3 sheets\n"), new([], [], 10)).Best,
             v => Assert.Equal("navy", v.Choices.Single().Paper));
 

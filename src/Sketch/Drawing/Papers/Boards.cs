@@ -3,7 +3,9 @@ using Sketch.Shapes;
 
 namespace Sketch.Drawing.Papers;
 
-/// <summary>Boards 3/4 in wide that lie across, with joints here and there, grain along them and a knot that the grain bends round.</summary>
+/// <summary>
+/// Boards 3/4 in wide that lie across, with joints here and there, grain along them and a knot that the grain bends round.
+/// </summary>
 internal static class Boards
 {
     /// <summary>Width of a board.</summary>

@@ -16,7 +16,10 @@ internal readonly record struct FigureSheet(SvgWriter Svg, PaperLook Look, doubl
 {
     internal Rgb Figure(int index) => Shades.Figure(Look, index);
 
-    /// <summary>Places of a regular pattern, a period apart and symmetrical about the middle, that touch 0 to <paramref name="length"/> with their half width.</summary>
+    /// <summary>
+    /// Places of a regular pattern, a period apart and symmetrical about the middle, that touch 0 to <paramref name="length"/> with their
+    /// half width.
+    /// </summary>
     internal static IEnumerable<(int Index, double At)> Centred(double length, double period, double halfWidth, double shift = 0)
     {
         var middle = length / 2 + shift;

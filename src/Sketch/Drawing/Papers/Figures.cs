@@ -5,13 +5,16 @@ namespace Sketch.Drawing.Papers;
 /// <summary>The figures of every pattern.</summary>
 internal static class Figures
 {
-    /// <summary>No sheet of patterned paper is larger either way (the largest sold is about 700 x 1000 mm); a larger piece shows its ground only.</summary>
+    /// <summary>
+    /// No sheet of patterned paper is larger either way (the largest sold is about 700 x 1000 mm); a larger piece shows its ground only.
+    /// </summary>
     private const double LargestSheet = 1000;
 
     /// <summary>Whether a piece of this paper shows figures.</summary>
     internal static bool HasAny(PieceDesign design) =>
         design is { Width: > 0 and <= LargestSheet, Height: > 0 and <= LargestSheet }
-        && (design.Look.Pictured is not null || design.Look.Pattern is not (Pattern.Plain or Pattern.Cardstock or Pattern.Foil or Pattern.Pearl));
+        && (design.Look.Pictured is not null
+        || design.Look.Pattern is not (PaperPattern.Plain or PaperPattern.Cardstock or PaperPattern.Foil or PaperPattern.Pearl));
 
     internal static void Draw(FigureSheet sheet, double dotsPerInch)
     {
@@ -23,37 +26,37 @@ internal static class Figures
 
         switch (sheet.Look.Pattern)
         {
-            case Pattern.Kraft:
+            case PaperPattern.Kraft:
                 Fibres.Draw(sheet);
                 break;
-            case Pattern.Dots:
+            case PaperPattern.Dots:
                 Dots.Draw(sheet);
                 break;
-            case Pattern.Stripes:
+            case PaperPattern.Stripes:
                 Bands.Stripes(sheet);
                 break;
-            case Pattern.Gingham:
+            case PaperPattern.Gingham:
                 Bands.Gingham(sheet);
                 break;
-            case Pattern.Plaid:
+            case PaperPattern.Plaid:
                 Bands.Plaid(sheet);
                 break;
-            case Pattern.Chevron:
+            case PaperPattern.Chevron:
                 Zigzags.Chevrons(sheet);
                 break;
-            case Pattern.Waves:
+            case PaperPattern.Waves:
                 Zigzags.Waves(sheet);
                 break;
-            case Pattern.Stars:
+            case PaperPattern.Stars:
                 ScatteredStars.Draw(sheet);
                 break;
-            case Pattern.Woodgrain:
+            case PaperPattern.Woodgrain:
                 Boards.Draw(sheet);
                 break;
-            case Pattern.Patches:
+            case PaperPattern.Patches:
                 Patchwork.Draw(sheet);
                 break;
-            case Pattern.Hatched:
+            case PaperPattern.Hatched:
                 Hatching.Draw(sheet);
                 break;
         }

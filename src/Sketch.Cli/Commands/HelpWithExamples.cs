@@ -1,0 +1,31 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
+namespace Sketch.Cli.Commands;
+
+/// <summary>Help as the parser writes it, with the examples of the verb at its end.</summary>
+internal sealed class HelpWithExamples : SynchronousCommandLineAction
+{
+    private readonly HelpAction _plain = new();
+
+    /// <summary>Requests for help is never wrong.</summary>
+    public override bool ClearsParseErrors => true;
+
+    /// <inheritdoc/>
+    public override int Invoke(ParseResult parseResult)
+    {
+        _plain.Invoke(parseResult);
+        if (parseResult.CommandResult.Command is VerbCommand verb)
+        {
+            var output = parseResult.InvocationConfiguration.Output;
+            output.Write(verb.Examples.Count == 1 ? "Example:\n" : "Examples:\n");
+            foreach (var example in verb.Examples)
+            {
+                output.Write($"  {example}\n");
+            }
+        }
+
+        return ExitStatus.Done;
+    }
+}

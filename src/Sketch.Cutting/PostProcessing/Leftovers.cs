@@ -1,0 +1,189 @@
+using Sketch.Cutting.Layouts;
+using Sketch.Cutting.Model;
+using Sketch.Cutting.Sheets;
+
+namespace Sketch.Cutting.PostProcessing;
+
+/// <summary>Among plans with the same number of sheets, chooses and arranges so that the largest leftover is as large as may be.</summary>
+internal sealed class Leftovers
+{
+    private const int MostPoints = 120;
+    private const int Attempts = 8;
+    private const int FruitlessAttempts = 4;
+    private const int SheetsAtOnce = 3;
+
+    private static readonly double[] _moreThanLeast = [0.03, 0.1, 0.25, 0.45];
+
+    private readonly CuttingProblem _problem;
+    private readonly Reduced _reduced;
+    private readonly Incumbent _incumbent;
+    private readonly CancellationToken _stop;
+    private readonly Dictionary<string, Pattern> _rearranged = [];
+    private readonly Dictionary<Pattern, double> _largest = [];
+    private readonly HashSet<long> _noSettings = [];
+
+    private Leftovers(CuttingProblem problem, Reduced reduced, Incumbent incumbent, CancellationToken stop) =>
+        (_problem, _reduced, _incumbent, _stop) = (problem, reduced, incumbent, stop);
+
+    /// <summary>The plan to carry out, with exactly the pieces asked for.</summary>
+    public static List<(Pattern Pattern, int Times)> KeepWhole(
+        CuttingProblem problem, Reduced reduced, Incumbent incumbent, CancellationToken stop)
+    {
+        var leftovers = new Leftovers(problem, reduced, incumbent, stop);
+        List<(Pattern Pattern, int Times)>? best = null;
+        var largest = -1.0;
+        foreach (var plan in incumbent.Alternatives)
+        {
+            leftovers.Better(ref best, ref largest, Surplus.Remove(plan.Uses, reduced));
+        }
+
+        if (leftovers.OnLessOfTheLastSheet(best!, largest) is { } squeezed)
+        {
+            leftovers.Better(ref best, ref largest, squeezed);
+        }
+
+        var fruitless = 0;
+        for (var attempt = 0; attempt < Attempts && fruitless < FruitlessAttempts && !stop.IsCancellationRequested
+            && largest < 0.95 * leftovers.FreeInAll(best!); attempt++)
+        {
+            var before = largest;
+            if (leftovers.Refilled(best!, attempt) is { } refilled)
+            {
+                leftovers.Better(ref best, ref largest, refilled);
+            }
+
+            fruitless = largest > before ? 0 : fruitless + 1;
+        }
+
+        return [.. best!.Select(u => (leftovers.Rearranged(u.Pattern), u.Times))];
+    }
+
+    private void Better(ref List<(Pattern Pattern, int Times)>? best, ref double largest, List<(Pattern Pattern, int Times)> uses)
+    {
+        var here = _stop.IsCancellationRequested ? 0 : Largest(uses, largest);
+        if (best is null || here > largest || (here == largest && uses.Count < best.Count))
+        {
+            (best, largest) = (uses, here);
+        }
+    }
+
+    // All but one sheet as they are, and of the last one only a strip: hardly more than the linear program uses of it, if that can be, else
+    // a wider one.
+    private List<(Pattern Pattern, int Times)>? OnLessOfTheLastSheet(List<(Pattern Pattern, int Times)> uses, double largest)
+    {
+        var sheet = _reduced.Sheet;
+        var sheets = uses.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times);
+        var least = Math.Max(0, _incumbent.Fractional - (sheets - 1));
+        foreach (var used in _moreThanLeast.Select(more => least + more))
+        {
+            var strip = new Stock(_reduced.Stocks.Length, sheet.Width, (long)(used * sheet.Height), 1);
+            if (sheets == 0 || _incumbent.Best!.LeftOut > 0
+                || (sheet.Height - strip.Height) * (double)sheet.Width <= largest + 0.05 * sheet.Width * sheet.Height)
+            {
+                return null;
+            }
+
+            if (SheetSearch.TryWithin(
+                _reduced with { Stocks = [.. _reduced.Stocks, strip] }, sheets - 1, _incumbent.Pool.Patterns, _stop) is { } plan)
+            {
+                return Surplus.Remove([.. plan.Uses.Select(
+                    u => (u.Pattern.Stock == strip ? new(sheet, u.Pattern.Tree, _reduced.Kinds.Length) : u.Pattern, u.Times))], _reduced);
+            }
+        }
+
+        return null;
+    }
+
+    // Empties a few sheets, the emptiest always among them, and fills them again one after the other, so that what stays free gathers on
+    // the last.
+    private List<(Pattern Pattern, int Times)>? Refilled(List<(Pattern Pattern, int Times)> uses, int attempt)
+    {
+        var sheets = uses.Where(u => u.Pattern.Stock.IsSheet).OrderByDescending(u => Free(u.Pattern))
+            .ThenBy(u => u.Pattern.Key, StringComparer.Ordinal).ToList();
+        var others = sheets.Count - 1;
+        var emptied = sheets.Take(1)
+            .Concat(Enumerable.Range(0, Math.Min(others, SheetsAtOnce - 1))
+            .Select(i => sheets[1 + (i + attempt / 2 * (SheetsAtOnce - 1)) % others])).ToList();
+        var wanted = new int[_reduced.Kinds.Length];
+        foreach (var (pattern, _) in emptied)
+        {
+            for (var kind = 0; kind < wanted.Length; kind++)
+            {
+                wanted[kind] += pattern.Counts[kind];
+            }
+        }
+
+        int?[] onHand = [.. _reduced.Stocks.Select(
+            s => s.IsSheet ? null : s.OnHand - uses.Where(u => u.Pattern.Stock == s).Sum(u => u.Times))];
+        var worth = _incumbent.Worth(k => k.Area * (attempt % 2 == 0 ? 1 : 1 + 0.2 * Noise(attempt, k.Index)));
+        var filled = new SequentialFill(_reduced).Run(wanted, onHand, worth, emptied.Count, _stop);
+        if (filled.Sum(u => u.Pattern.Counts.Sum() * u.Times) < wanted.Sum())
+        {
+            return null;
+        }
+
+        return [.. uses.Select(u => (u.Pattern, u.Times - (emptied.Contains(u) ? 1 : 0))).Where(u => u.Item2 > 0).Concat(filled)
+            .GroupBy(u => u.Pattern.Key, (_, same) => (same.First().Pattern, same.Sum(u => u.Item2)))];
+    }
+
+    // Between 0 and 1, the same in every run.
+    private static double Noise(int attempt, int kind) => ((attempt * 2_654_435_761L + kind * 40_503L + 12_345) % 1_000_003) / 1_000_003.0;
+
+    private double FreeInAll(List<(Pattern Pattern, int Times)> uses) =>
+        uses.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times * Free(u.Pattern));
+
+    private double Largest(List<(Pattern Pattern, int Times)> uses, double toBeat)
+    {
+        var largest = 0.0;
+        foreach (var (pattern, _) in uses.Where(u => u.Pattern.Stock.IsSheet).OrderByDescending(u => Free(u.Pattern)))
+        {
+            if (Free(pattern) < Math.Max(largest, toBeat))
+            {
+                break;
+            }
+
+            largest = Math.Max(largest, LargestIn(Rearranged(pattern)));
+        }
+
+        return largest;
+    }
+
+    private double Free(Pattern pattern) =>
+        (double)pattern.Stock.Width * pattern.Stock.Height - _reduced.Kinds.Sum(k => pattern.Counts[k.Index] * k.Area);
+
+    // The same pieces in whatever layout leaves the largest part.
+    private Pattern Rearranged(Pattern pattern)
+    {
+        var stock = pattern.Stock;
+        if (_stop.IsCancellationRequested || Free(pattern) < 0.1 * stock.Width * stock.Height)
+        {
+            return pattern;
+        }
+
+        if (!_rearranged.TryGetValue(pattern.Key, out var best))
+        {
+            var worth = _reduced.Kinds.Select(_ => 1).ToArray();
+            best = LimitedTable.Smallest(stock.Width, stock.Height, _reduced.Kinds, worth, pattern.Counts, MostPoints)
+                .Select(tree => new Pattern(stock, tree, _reduced.Kinds.Length)).Prepend(pattern).MaxBy(LargestIn)!;
+            _rearranged[pattern.Key] = best;
+        }
+
+        return best;
+    }
+
+    private double LargestIn(Pattern pattern)
+    {
+        if (!_largest.TryGetValue(pattern, out var largest))
+        {
+            var part = CutOrder.For(pattern.Tree, pattern.Stock.Width, pattern.Stock.Height, _problem.Kerf.Nanometres,
+                _problem.SmallestUse.Nanometres, _noSettings);
+            largest = _largest[pattern] = Largest(part);
+        }
+
+        return largest;
+    }
+
+    private double Largest(Part part) => part.InOrder()
+        .Where(p => p is LeftoverPart && Math.Min(p.Width, p.Height) - _problem.Kerf.Nanometres >= _problem.SmallestUse.Nanometres)
+        .Select(p => (double)p.Width * p.Height).DefaultIfEmpty().Max();
+}

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using Sketch.Cutting;
+using Sketch.Cutting.Model;
+using Sketch.Diagnostics;
+using Sketch.Planning.Advice;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Supplies;
+
+namespace Sketch.Planning;
+
+/// <summary>Plans a batch: from its files to sheets, supplies and findings.</summary>
+public static class BatchPlanner
+{
+    /// <summary>
+    /// Plans all papers, or nothing (null) where no card is sound and no loose piece is asked for, which is told by then. The same files
+    /// always give the same plan, unless the time limit or a cancellation cuts a search short.
+    /// </summary>
+    /// <param name="files">The batch and what it names.</param>
+    /// <param name="timeLimit">For all papers together, and again for advice; the best plan so far counts when it is over.</param>
+    /// <param name="findings">Reported what is short, what fits nowhere and how the cards add up.</param>
+    /// <param name="progress">Reported whenever a plan or bound gets better, from several threads.</param>
+    /// <param name="cancellation">Ends the search; the best plan so far is given.</param>
+    public static BatchPlan? Plan(
+        BatchFiles files, TimeSpan timeLimit, FindingBag findings, IProgress<BatchProgress>? progress = null,
+            CancellationToken cancellation = default)
+    {
+        if (!files.HasWork)
+        {
+            return null;
+        }
+
+        var book = OrderBook.Of(files, findings);
+        var planned = Cut(book.Papers, files.Batch.Kerf, timeLimit, progress, cancellation);
+        var demands = book.AnyOffcut.Select(p => new PieceDemand(p.Id, p.Size, p.Count)).ToImmutableArray();
+        var (plans, unplaced) = demands.IsEmpty
+            ? ([.. planned.Select(p => p.Plan)], []) : LeftoverFilling.Fill([.. planned.Select(p => (p.Problem, p.Plan))], demands);
+        var filled = planned.Zip(plans, (paper, plan) => paper with { Plan = plan }).ToList();
+        var result = new BatchPlan(
+            files,
+            [.. filled.Where(p => IsUsed(p))],
+            [.. filled.Where(p => !IsUsed(p)).Select(p => p.Order)],
+            SupplyList.Of(files, book),
+            book.Papers.SelectMany(p => p.Pieces).Concat(book.AnyOffcut).ToImmutableDictionary(p => p.Id));
+        PlanFindings.Report(result, unplaced, findings);
+        return result with { Advice = Advisor.Advise(result, timeLimit, cancellation) };
+    }
+
+    /// <summary>Plans each paper by itself, on as many cores as there are.</summary>
+    internal static ImmutableArray<PaperPlan> Cut(
+        ImmutableArray<PaperOrder> papers, Units.Length kerf, TimeSpan timeLimit, IProgress<BatchProgress>? progress,
+            CancellationToken cancellation)
+    {
+        using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        limit.CancelAfter(timeLimit);
+        var token = limit.Token;
+        var plans = new PaperPlan[papers.Length];
+        Parallel.For(0, papers.Length, i =>
+        {
+            var problem = papers[i].Problem(kerf);
+            var reported = progress is null ? null : new PaperProgress(papers[i].Paper, progress);
+            plans[i] = new(papers[i], problem, SheetPlanner.Plan(problem, new(timeLimit), reported, token));
+        });
+        return [.. plans];
+    }
+
+    private static bool IsUsed(PaperPlan paper) => !paper.Order.Pieces.IsEmpty || !paper.Plan.Layouts.IsEmpty;
+
+    private sealed class PaperProgress(string paper, IProgress<BatchProgress> progress) : IProgress<PlanProgress>
+    {
+        public void Report(PlanProgress value) => progress.Report(new(paper, value.Sheets, value.LowerBound));
+    }
+}

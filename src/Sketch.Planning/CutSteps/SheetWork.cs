@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Sketch.Cutting.Model;
+using Sketch.Panels;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Summary;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Planning.CutSteps;
+
+/// <summary>Sheets that are cut alike, whatever their pieces are for: they may lie in one stack.</summary>
+/// <param name="Paper">The paper's name.</param>
+/// <param name="Number">Which of the paper's stacks, from 1.</param>
+/// <param name="IsOffcut">Whether it is an offcut from the shelf.</param>
+/// <param name="Times">How many sheets.</param>
+/// <param name="Layout">One of them.</param>
+/// <param name="Steps">The cuts in the order of work.</param>
+/// <param name="Pieces">What comes off, by size, largest first.</param>
+public sealed partial record SheetWork(
+    string Paper, int Number, bool IsOffcut, int Times, SheetLayout Layout, ImmutableArray<CutStep> Steps, ImmutableArray<CutPieces> Pieces)
+{
+    /// <summary>The stacks of a paper, in the order of its layouts.</summary>
+    public static ImmutableArray<SheetWork> Of(BatchPlan plan, PaperPlan paper)
+    {
+        var stacks = paper.Plan.Layouts.GroupBy(Geometry).ToList();
+        return [.. stacks.Select((alike, i) => Of(plan, paper.Order.Paper, i + 1, [.. alike]))];
+    }
+
+    /// <summary>Such as <c>gulls 1: 2 sheets of 12 x 12, cut alike</c>.</summary>
+    public string Heading(LengthFormat lengths)
+    {
+        var count = Counted.Of(Times, IsOffcut ? "offcut" : "sheet");
+        return $"{Paper} {Number.ToString(CultureInfo.InvariantCulture)}: {count} of "
+            + $"{PlanSummary.SheetText(Layout.Stock, lengths)}{(Times > 1 ? ", cut alike" : "")}";
+    }
+
+    /// <summary>The letter of the pieces of a size, whichever way they lie.</summary>
+    public string KeyOf(Size size) => Pieces.First(p => p.Size == size || p.Size == size.Turned()).Key;
+
+    private static string Geometry(SheetLayout layout) =>
+        string.Join(';', layout.Pieces.Select(p => p.Place).Concat(layout.Leftovers)
+            .Prepend(new(default, default, layout.Stock.Width, layout.Stock.Height))
+        .Select(r => string.Create(
+            CultureInfo.InvariantCulture, $"{r.Left.Nanometres},{r.Top.Nanometres},{r.Width.Nanometres},{r.Height.Nanometres}"))
+        .Prepend(layout.IsOffcut ? "offcut" : "sheet"));
+
+    private static SheetWork Of(BatchPlan plan, string paper, int number, List<SheetLayout> alike)
+    {
+        var placed = alike.SelectMany(l => l.Pieces.Select(p => (Order: plan.Pieces[p.Id], l.Times))).ToList();
+        var sizes = placed.GroupBy(p => Normal(p.Order.Size))
+            .OrderByDescending(g => (Int128)g.Key.Width.Nanometres * g.Key.Height.Nanometres).ThenByDescending(g => g.Key.Width);
+        var pieces = sizes.Select((size, i) => new CutPieces(
+            KeyFor(i),
+            size.First().Order.Size,
+            alike[0].Pieces.Count(p => Normal(plan.Pieces[p.Id].Size) == size.Key),
+            [.. size.GroupBy(p => (p.Order.Design?.Card.Title, Name: CopyNumbers().Replace(p.Order.Name, ""), p.Order.Side, p.Order.Parts))
+                .Select(u => new PieceUse(u.Key.Title, u.Key.Name, u.Key.Side, u.Sum(p => p.Times)) { Parts = u.Key.Parts })]));
+        return new(paper, number, alike[0].IsOffcut, alike.Sum(l => l.Times), alike[0], CutSequence.Of(alike[0]), [.. pieces]);
+    }
+
+    private static Size Normal(Size size) => size.Width >= size.Height ? size : size.Turned();
+
+    // A to Z, then AA, AB and so on.
+    private static string KeyFor(int index) => index < 26 ? ((char)('A' + index)).ToString() : KeyFor(index / 26 - 1) + KeyFor(index % 26);
+
+    [GeneratedRegex(@"\[\d+\]")]
+    private static partial Regex CopyNumbers();
+}
+
+/// <summary>Pieces of one size that come off a stack.</summary>
+/// <param name="Key">The letter by which the diagram calls them.</param>
+/// <param name="Size">Their size, as the first of them stands upright.</param>
+/// <param name="PerSheet">How many come off each sheet.</param>
+/// <param name="Uses">What they are for, all sheets of the stack together.</param>
+public sealed record CutPieces(string Key, Size Size, int PerSheet, ImmutableArray<PieceUse> Uses)
+{
+    /// <summary>Such as <c>4 x 5 1/4, 6 a sheet: 12 Fair winds sky/mat</c>.</summary>
+    public string Text(LengthFormat lengths) =>
+        $"{lengths.Text(Size)}, {PerSheet.ToString(CultureInfo.InvariantCulture)} a sheet: {string.Join("; ", Uses.Select(u => u.Text))}";
+}
+
+/// <summary>What pieces of a stack are for.</summary>
+/// <param name="Card">The card's title, or null for loose pieces.</param>
+/// <param name="Name">The piece's name in the card.</param>
+/// <param name="Side">The side that shows, or null where that is not said.</param>
+/// <param name="Count">How many, all sheets of the stack together.</param>
+public sealed record PieceUse(string? Card, string Name, PaperSide? Side, int Count)
+{
+    /// <summary>How many parts each falls into when it is cut out.</summary>
+    public int Parts { get; init; } = 1;
+
+    /// <summary>Such as <c>12 Fair winds sky/mat</c>.</summary>
+    public string Text =>
+        $"{Count.ToString(CultureInfo.InvariantCulture)} {(Card is null ? "" : Card + " ")}{Name}{(Side == PaperSide.Back ? ", back" : "")}"
+        + (Parts > 1 ? $", {Parts.ToString(CultureInfo.InvariantCulture)} parts each" : "");
+}

@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+using Sketch.Batches;
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Stashes;
+using Sketch.Text;
+using Sketch.World;
+
+namespace Sketch.Planning.Demand;
+
+/// <summary>A card with the order to make it.</summary>
+/// <param name="Order">How many, and in which papers.</param>
+/// <param name="Card">The card.</param>
+public sealed record Design(MakeRequest Order, LaidOutCard Card)
+{
+    /// <summary>Two lines that make the same card are two designs.</summary>
+    public bool Equals(Design? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);
+}
+
+/// <summary>A batch with the files that it names, as far as they are sound.</summary>
+/// <param name="Batch">The batch.</param>
+/// <param name="Stash">The shelf, or null when the batch names none that can be read.</param>
+/// <param name="Designs">The cards, one for each line that makes some.</param>
+/// <param name="LeftOut">The orders of cards that cannot be planned, since they or their line have errors.</param>
+/// <param name="Files">All files that were read, the batch first.</param>
+public sealed record BatchFiles(
+    Batch Batch, Stash? Stash, ImmutableArray<Design> Designs, ImmutableArray<MakeRequest> LeftOut, ImmutableArray<SourceText> Files)
+{
+    /// <summary>Cards that all lines together make, without those that are left out for their mistakes.</summary>
+    public long Cards => Designs.Sum(d => (long)d.Order.Count);
+
+    /// <summary>Whether the batch names a stash that cannot be read, so that nobody knows what it holds.</summary>
+    public bool IsShelfUnknown => Batch.Stash is not null && Stash is null;
+
+    /// <summary>Whether there is anything to plan: a sound card, or pieces to cut that belong to none.</summary>
+    public bool HasWork => !Designs.IsEmpty || !Batch.Cuts.IsEmpty;
+
+    /// <summary>
+    /// Reads a batch, its stash and its cards; every mistake is a finding in the file that holds it. Null when the text is no batch.
+    /// </summary>
+    public static BatchFiles? Read(SourceText source, IWorld world, FindingBag findings) =>
+        Read(Compiler.Compile(source, world), world, findings);
+
+    /// <summary>The same for a file that has been compiled already.</summary>
+    public static BatchFiles? Read(Compilation file, IWorld world, FindingBag findings) =>
+        new Reader(file, world, findings).Read();
+
+    private sealed class Reader(Compilation own, IWorld world, FindingBag findings)
+    {
+        private readonly SourceText _source = own.Source;
+        private readonly Dictionary<string, Compilation> _read = new(StringComparer.Ordinal);
+
+        public BatchFiles? Read()
+        {
+            Pass(own.Findings);
+            if (own.Batch is not { } batch)
+            {
+                if (!own.HasErrors)
+                {
+                    findings.Add(FindingCatalogue.NoBatch, new(_source, new(0, _source.Line(0).Length)), "This file is not a batch.",
+                        "Make its first line batch \"Lamp day\".");
+                }
+
+                return null;
+            }
+
+            if (batch.Makes.IsEmpty && batch.Cuts.IsEmpty && !own.HasErrors)
+            {
+                findings.Add(FindingCatalogue.NothingToPlan, batch.Location, "The batch has nothing to make or cut.",
+                    "Add a line make 12 of \"fair-winds.card\", or cut 12 of 4 x 5 1/4 from gulls.");
+            }
+
+            var stash = batch.Stash is { } named ? Open(named, "stash")?.Stash : null;
+            var limits = new BatchLimits(batch, findings);
+            var designs = batch.Makes.Select(m => (Order: m, Design: DesignOf(m, limits))).ToList();
+            return new(
+                batch with { Cuts = [.. batch.Cuts.Where(limits.Allow)] }, stash, [.. designs.Select(d => d.Design).OfType<Design>()],
+                    [.. designs.Where(d => d.Design is null).Select(d => d.Order)],
+                [_source, .. _read.Values.Select(c => c.Source)]);
+        }
+
+        private Design? DesignOf(MakeRequest order, BatchLimits limits)
+        {
+            if (Open(order.Card, "card") is not { } card || order.Count == 0)
+            {
+                return null;
+            }
+
+            if (card.HasErrors || card.Card is null)
+            {
+                findings.Add(FindingCatalogue.CardWithMistakes, order.Card.Location,
+                    $"\"{order.Card.Path}\" has errors of its own, so its cards cannot be planned.",
+                    "Fix the errors in that file first.");
+                return null;
+            }
+
+            return limits.Allow(order, card.Card) ? new(order, card.Card) : null;
+        }
+
+        private Compilation? Open(NamedFile named, string what)
+        {
+            if (world.ReadText(named.Path, _source.Path, out var problem) is not { } text)
+            {
+                var (hint, replacement) =
+                    NearestFile.Hint(NearestFile.Find(world, named.Path, _source.Path, $".{what}"),
+                        $"Write the name of a {what} file in the same folder.");
+                findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" cannot be read: {problem}", hint, replacement);
+                return null;
+            }
+
+            if (text.Path == _source.Path)
+            {
+                findings.Add(FindingCatalogue.FileCircle, named.Location, $"\"{named.Path}\" is this batch itself.",
+                    $"Write the name of a {what} file.");
+                return null;
+            }
+
+            if (!_read.TryGetValue(text.Path, out var compilation))
+            {
+                compilation = Compiler.Compile(text, world);
+                _read.Add(text.Path, compilation);
+                Pass(compilation.Findings);
+            }
+
+            if (compilation is { HasErrors: true } || (what == "card" ? compilation.Card is not null : compilation.Stash is not null))
+            {
+                return compilation;
+            }
+
+            findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" is not a {what}.",
+                $"Write the name of a {what} file; it begins with {what} \"…\".");
+            return null;
+        }
+
+        private void Pass(ImmutableArray<Finding> found)
+        {
+            foreach (var finding in found)
+            {
+                findings.Add(finding);
+            }
+        }
+    }
+}

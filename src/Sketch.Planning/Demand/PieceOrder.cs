@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using Sketch.Cutting.Model;
+using Sketch.Panels;
+using Sketch.Papers;
+using Sketch.Stashes;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Planning.Demand;
+
+/// <summary>Pieces alike that a batch asks for: one piece of a design as often as the design is made, or a line of loose pieces.</summary>
+/// <param name="Id">A name that no other order of the batch has.</param>
+/// <param name="Name">What the maker calls it: the last part of its path, or <c>loose</c>.</param>
+/// <param name="Design">The design it belongs to, or null for loose pieces.</param>
+/// <param name="Path">Its path in the card, <c>base</c> for the card itself, or null for loose pieces.</param>
+/// <param name="Size">Its cut size as it stands upright.</param>
+/// <param name="Count">How many.</param>
+/// <param name="Side">The side of the paper that shows, or null where that is not said.</param>
+/// <param name="Location">The line that asks for it, in the card or the batch.</param>
+public sealed record PieceOrder(
+    string Id, string Name, Design? Design, string? Path, Size Size, int Count, PaperSide? Side, Location Location)
+{
+    /// <summary>The role of its card that says what it is made of, or null.</summary>
+    public string? Role { get; init; }
+
+    /// <summary>How the paper that it asks for looks, or null where nobody says.</summary>
+    public PaperLook? Look { get; init; }
+
+    /// <summary>How many parts it falls into when it is cut out; all of them come from one rectangle.</summary>
+    public int Parts { get; init; } = 1;
+
+    /// <summary>Whether it must not be turned on the sheet, as a loose piece may say.</summary>
+    public bool Upright { get; init; }
+}
+
+/// <summary>All that is to be cut from one paper.</summary>
+/// <param name="Paper">The paper's name.</param>
+/// <param name="Stock">The paper in the stash, or null when the shelf does not have it.</param>
+/// <param name="Sheet">The sheet it is cut from; a usual size where the shelf does not have it.</param>
+/// <param name="Offcuts">Leftovers of it in the stash.</param>
+/// <param name="Pieces">The pieces.</param>
+public sealed record PaperOrder(
+    string Paper, StockPaper? Stock, StockSheet Sheet, ImmutableArray<OffcutStock> Offcuts, ImmutableArray<PieceOrder> Pieces)
+{
+    /// <summary>The rectangles and the sheet, for the planner.</summary>
+    public CuttingProblem Problem(Length kerf) =>
+        new(Sheet, Offcuts, [.. Pieces.Select(Demand)]) { Kerf = kerf };
+
+    private PieceDemand Demand(PieceOrder piece) =>
+        new(piece.Id, piece.Size, piece.Count, !piece.Upright && Stock is not { Upright: true });
+}

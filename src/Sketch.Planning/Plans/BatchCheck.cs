@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Planning.Demand;
+using Sketch.Text;
+using Sketch.World;
+
+namespace Sketch.Planning.Plans;
+
+/// <summary>Checks a batch together with the stash and the cards that it names, without planning a sheet.</summary>
+public static class BatchCheck
+{
+    /// <summary>
+    /// A compiled file as it is; where it is a batch, with all that is found in it and in the files that it names, and with what does not
+    /// go together among them.
+    /// </summary>
+    public static Compilation Of(Compilation file, IWorld world)
+    {
+        if (file.Batch is null)
+        {
+            return file;
+        }
+
+        var findings = new FindingBag();
+        if (BatchFiles.Read(file, world, findings) is { HasWork: true } files)
+        {
+            OrderFindings.Report(files, findings);
+        }
+
+        return file with { Findings = Shown(findings, file.Source) };
+    }
+
+    /// <summary>The findings shown for a batch: notes on a card or stash belong to the check of that file.</summary>
+    public static ImmutableArray<Finding> Shown(FindingBag findings, SourceText batch) =>
+        [.. findings.ToImmutable().Where(f => f.Severity != Severity.Note || f.Location.Source == batch)];
+}

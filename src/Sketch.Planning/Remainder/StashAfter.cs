@@ -1,0 +1,169 @@
+using System.Globalization;
+using System.Text;
+using Sketch.Cutting.Model;
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Supplies;
+using Sketch.Stashes;
+using Sketch.Syntax;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Planning.Remainder;
+
+/// <summary>
+/// Writes the stash that is left when a batch has been cut: the shelf's own file with its counts made smaller and its offcuts renewed,
+/// everything else as it was written. Sheets that are still to be bought leave nothing.
+/// </summary>
+public static class StashAfter
+{
+    /// <summary>The text of the stash; it belongs into the folder of the one that was read, since pictures are named from there.</summary>
+    public static string Write(BatchPlan plan)
+    {
+        var text = new StringBuilder();
+        text.Append(CultureInfo.InvariantCulture,
+            $"# Written by Sketch: what is left after \"{OneLine(plan.Files.Batch.Title)}\". Save it under another name before you "
+                + $"change it.\n");
+        if (plan.Files.Stash is { } stash)
+        {
+            text.Append(new Edits(plan, stash.Location.Source).Apply());
+        }
+        else
+        {
+            text.Append(CultureInfo.InvariantCulture,
+                $"stash \"After {OneLine(plan.Files.Batch.Title).Replace("\"", "\"\"", StringComparison.Ordinal)}\"\n");
+        }
+
+        if (text[^1] != '\n')
+        {
+            text.Append('\n');
+        }
+
+        var lengths = LengthsOf(plan);
+        foreach (var paper in plan.Papers.Where(p => IsName(p.Order.Paper)))
+        {
+            foreach (var (size, count) in Leftovers(paper, lengths))
+            {
+                text.Append(CultureInfo.InvariantCulture,
+                    $"offcut {paper.Order.Paper}: {Text(size.Width, lengths)} x {Text(size.Height, lengths)}, {count}\n");
+            }
+        }
+
+        return text.ToString();
+    }
+
+    private static LengthFormat LengthsOf(BatchPlan plan) => new(plan.Files.Batch.Units != UnitSystem.Inches);
+
+    // Rounded down, so that what is left is never overstated; with units, whatever the units of the stash are.
+    private static string Text(Length length, LengthFormat lengths) => lengths.WithUnit(lengths.Down(length));
+
+    /// <summary>New leftovers of a paper that are worth keeping, largest first, as large as they are written.</summary>
+    private static IEnumerable<(Size Size, int Count)> Leftovers(PaperPlan paper, LengthFormat lengths) =>
+        from cut in OnHand(paper)
+        from leftover in cut.Layout.Leftovers
+        where Length.Min(leftover.Width, leftover.Height) >= BatchPlan.SmallestUse
+        group cut.Times by lengths.Down(leftover.Size) into same
+        orderby (Int128)same.Key.Width.Nanometres * same.Key.Height.Nanometres descending, same.Key.Width.Nanometres
+        select (same.Key, same.Sum());
+
+    /// <summary>
+    /// What is cut from the sheets and offcuts on hand: the last layouts of a plan are for the sheets still to be bought.
+    /// </summary>
+    private static IEnumerable<(SheetLayout Layout, int Times)> OnHand(PaperPlan paper)
+    {
+        var sheets = paper.Order.Sheet.OnHand ?? int.MaxValue;
+        foreach (var layout in paper.Plan.Layouts)
+        {
+            var times = layout.IsOffcut ? layout.Times : Math.Min(layout.Times, sheets);
+            sheets -= layout.IsOffcut ? 0 : times;
+            if (times > 0)
+            {
+                yield return (layout, times);
+            }
+        }
+    }
+
+    private static string OneLine(string words) => words.ReplaceLineEndings(" ");
+
+    private static bool IsName(string paper) => paper.All(c => char.IsLetterOrDigit(c) || c is '-' or '_');
+
+    /// <summary>Changes to the text of a stash file.</summary>
+    private sealed class Edits(BatchPlan plan, SourceText source)
+    {
+        private readonly List<TextEdit> _edits = [];
+
+        public string Apply()
+        {
+            var file = Parser.Parse(source, new FindingBag());
+            var used = plan.Papers.SelectMany(p => p.Plan.Layouts.Where(l => l.IsOffcut), (p, l) => (p.Order.Paper, l.Stock, l.Times))
+                .GroupBy(o => (o.Paper, o.Stock)).ToDictionary(g => g.Key, g => g.Sum(o => o.Times));
+            foreach (var line in file.Lines.SelectMany(l => l.Children.Prepend(l)).OfType<StockLine>())
+            {
+                if (plan.Files.Stash!.Offcuts.FirstOrDefault(o => o.Location.Span == line.Span) is { } offcut)
+                {
+                    Lessen(line, offcut, used);
+                }
+                else if (plan.Papers.FirstOrDefault(
+                    p => p.Order.Stock?.Location.Span == line.Span) is { Order.Stock.Sheets: { } sheets } paper)
+                {
+                    Lessen(line, Counted.Of(Math.Max(0, sheets - paper.Plan.Sheets), "sheet"));
+                }
+                else if (plan.Supplies.FirstOrDefault(s => s.Stock.Any(x => x.Location.Span == line.Span)) is { } need)
+                {
+                    Lessen(line, need);
+                }
+            }
+
+            return TextEdit.Apply(source.Content, _edits);
+        }
+
+        private void Lessen(StockLine line, Offcut offcut, Dictionary<(string, Size), int> used)
+        {
+            var key = (plan.Files.Stash!.Find(offcut.Paper)?.Name ?? offcut.Paper, offcut.Size);
+            var taken = Math.Min(offcut.Count, used.GetValueOrDefault(key));
+            if (taken == 0)
+            {
+                return;
+            }
+
+            used[key] -= taken;
+            if (taken == offcut.Count)
+            {
+                // With its comment, up to the next line.
+                var end = source.Content.IndexOf('\n', line.Span.End);
+                _edits.Add(new(new(line.Span.Start, end < 0 ? source.Content.Length : end + 1), ""));
+            }
+            else
+            {
+                Lessen(line, (offcut.Count - taken).ToString(CultureInfo.InvariantCulture));
+            }
+        }
+
+        private void Lessen(StockLine line, SupplyNeed need)
+        {
+            // What several lines hold of one thing is used up from the first.
+            var before = need.Stock.TakeWhile(s => s.Location.Span != line.Span).Sum(s => Amount(s, need.ByLength));
+            var own = Amount(need.Stock.First(s => s.Location.Span == line.Span), need.ByLength);
+            var left = own - Math.Clamp(need.Needed - before, 0, own);
+            if (need.ByLength && line.Clauses.OfType<LongClause>().FirstOrDefault() is { } length)
+            {
+                _edits.Add(new(length.Span, Text(new Length(left), LengthsOf(plan)) + " long"));
+            }
+            else if (!need.ByLength)
+            {
+                Lessen(line, Counted.Of(left, "piece"));
+            }
+        }
+
+        private static long Amount(Supply supply, bool byLength) => byLength ? supply.Long?.Nanometres ?? 0 : supply.Pieces ?? 0;
+
+        private void Lessen(StockLine line, string count)
+        {
+            if (line.Clauses.OfType<QuantityClause>().FirstOrDefault() is { } quantity)
+            {
+                _edits.Add(new(quantity.Span, count));
+            }
+        }
+    }
+}

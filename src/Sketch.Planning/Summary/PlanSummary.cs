@@ -1,0 +1,138 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Sketch.Planning.Advice;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Supplies;
+using Sketch.Stationery;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Planning.Summary;
+
+/// <summary>The beginning of a plan: what is missing, how many cards, which sheets, and what else.</summary>
+/// <param name="Title">The batch's title.</param>
+/// <param name="Sections">The parts of the page.</param>
+public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sections)
+{
+    /// <summary>Works the summary out.</summary>
+    public static PlanSummary Of(BatchPlan plan, LengthFormat lengths)
+    {
+        var sections = ImmutableArray.CreateBuilder<ReportSection>();
+        if (!plan.Files.LeftOut.IsEmpty)
+        {
+            sections.Add(LeftOut(plan));
+        }
+
+        if (!plan.IsEnough || !plan.Advice.Makeable.IsEmpty)
+        {
+            sections.Add(Missing(plan));
+        }
+
+        sections.Add(Cards(plan));
+        sections.Add(Papers(plan, lengths));
+        if (!plan.Supplies.IsEmpty)
+        {
+            sections.Add(Supplies(plan, lengths));
+        }
+
+        sections.Add(Care(plan));
+        return new(plan.Files.Batch.Title, sections.ToImmutable());
+    }
+
+    private static ReportSection Care(BatchPlan plan) => new(
+        "Take care",
+        plan.Supplies.Any(s => s.Kind == NeedKind.Gem)
+            ? [Cautions.Knives, Cautions.Guillotines, Cautions.Adhesives, Cautions.SmallParts]
+            : [Cautions.Knives, Cautions.Guillotines, Cautions.Adhesives]);
+
+    private static ReportSection LeftOut(BatchPlan plan)
+    {
+        var cards = plan.Files.LeftOut.Select(o => o.Count == 0 ? o.Card.Path : $"{o.Card.Path} ({Counted.Of(o.Count, "card")})").ToList();
+        return new("Not in this plan",
+            [$"Left out because {(cards.Count == 1 ? "the card or its line has" : "the cards or their lines have")} errors: "
+                + $"{string.Join(", ", cards)}. Fix {(cards.Count == 1 ? "it" : "them")} and plan again."]);
+    }
+
+    private static ReportSection Missing(BatchPlan plan)
+    {
+        var sentences = ImmutableArray.CreateBuilder<string>();
+        sentences.AddRange(plan.Papers.Where(p => p.Short > 0).Select(p => $"To buy: {Counted.Of(p.Short, "sheet")} of {p.Order.Paper}."));
+        sentences.AddRange(plan.Advice.Suggestions.Select(s => s.Text + (s.IsEnough ? $" Then there is enough {s.Paper}." : "")));
+        var makeable = plan.Advice.Makeable;
+        if (!makeable.IsEmpty)
+        {
+            sentences.Add("The stash is enough for:");
+        }
+
+        return new("Shortages and remedies", sentences.ToImmutable(), makeable.IsEmpty ? null : new(["Card", "Of", "Can be made"],
+            [.. makeable.Select(m => ImmutableArray.Create(m.Design.Card.Title, Number(m.Design.Order.Count), Number(m.Count)))]));
+    }
+
+    /// <summary>The summary as lines of plain text.</summary>
+    public IEnumerable<string> Lines() => Sections.SelectMany(s => s.Lines()).Prepend("").Prepend(Title);
+
+    private static ReportSection Cards(BatchPlan plan)
+    {
+        var batch = plan.Files.Batch;
+        var sentences = ImmutableArray.CreateBuilder<string>();
+        if (batch.Date is { } date)
+        {
+            sentences.Add($"To be ready: {date}.");
+        }
+
+        if (batch is { Recipients: { } recipients, Needed: { } needed })
+        {
+            var shared = batch.Makers > 1 ? $", shared by {batch.Makers} makers" : "";
+            var spare = batch.Spare > 0 ? $", with {batch.Spare} spare" : "";
+            sentences.Add($"{recipients} cards for {string.Join(", ", batch.For.Select(f => $"{f.Whom} ({f.Cards})"))}{shared}{spare}: "
+                + $"{needed} to make{(batch.Makers > 1 ? " each" : "")}.");
+        }
+
+        var (costs, unpriced) = CardCost.Of(plan);
+        sentences.Add($"The designs make {plan.Cards}." + (costs.IsEmpty || unpriced.IsEmpty
+            ? ""
+            : $" Costs are without what has no price: {string.Join(", ", unpriced.Distinct())}."));
+        return new("Cards", sentences.ToImmutable(), plan.Files.Designs.IsEmpty
+            ? null : ReportTable.Of(["Card", "How many", "Cost of one", "Message"], plan.Files.Designs.Select(Row)));
+
+        ImmutableArray<string> Row(Design design)
+        {
+            var cost = costs.FirstOrDefault(c => c.Design == design);
+            return [design.Card.Title, Number(design.Order.Count), cost?.Amount.ToString("0.00", CultureInfo.InvariantCulture)
+                ?? "", string.Join(" / ", design.Order.Messages)];
+        }
+    }
+
+    private static ReportSection Papers(BatchPlan plan, LengthFormat lengths)
+    {
+        var offcuts = plan.Papers.SelectMany(p => p.Plan.Layouts).Where(l => l.IsOffcut).Sum(l => l.Times);
+        var cut = plan.Papers.Select(p => ImmutableArray.Create(
+            p.Order.Paper, SheetText(p.Order.Sheet.Size, lengths), Number(p.Plan.Sheets), p.Order.Sheet.OnHand is { } onHand
+                ? Number(onHand) : "any", p.Short == 0 ? "" : Number(p.Short),
+            p.Plan.IsProved ? "yes" : $"at least {p.Plan.LowerBound}"));
+        return new(
+            "Paper",
+            [plan.IsEnough ? $"The paper is enough{(plan.Files.LeftOut.IsEmpty ? "" : " for what is in this plan")}."
+                : "There is not enough paper.", .. offcuts > 0
+                ? [$"{Counted.Of(offcuts, "offcut")} {(offcuts == 1 ? "is" : "are")} used first."] : ImmutableArray<string>.Empty],
+            ReportTable.Of(["Paper", "Sheet", "Sheets", "On hand", "Missing", "Proved fewest"], cut));
+    }
+
+    private static ReportSection Supplies(BatchPlan plan, LengthFormat lengths) => new(
+        "Besides paper",
+        plan.Supplies.Any(s => s.IsEstimate)
+            ? [.. plan.Supplies.Where(s => s.Kind == NeedKind.Foam).Select(s => SupplyText.Strips(s, lengths))
+            .Prepend("Foam and adhesive are estimates.")] : [],
+        ReportTable.Of(["What", "Needed", "On hand", "Missing"], plan.Supplies.Select(s => ImmutableArray.Create(
+            SupplyText.Named(s, lengths), SupplyText.Amount(s, s.Needed, lengths), s.OnHand is { } onHand
+                ? SupplyText.Amount(s, onHand, lengths) : "",
+            s.Short == 0 ? "" : SupplyText.Amount(s, s.Short, lengths)))));
+
+    /// <summary>A sheet's size as the trade calls it.</summary>
+    internal static string SheetText(Size size, LengthFormat lengths) =>
+        NamedSizes.Sheets.FirstOrDefault(s => s.Size == size || s.Size == size.Turned())?.Name is { } name
+            && !name.Contains('x', StringComparison.Ordinal) ? name : lengths.Text(size);
+
+    private static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
+}

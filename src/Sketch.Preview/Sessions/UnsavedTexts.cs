@@ -1,0 +1,246 @@
+using System.Collections.Immutable;
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using Sketch.Output.Files;
+using Sketch.Preview.Folder;
+
+namespace Sketch.Preview.Sessions;
+
+/// <summary>Typing that is not saved yet.</summary>
+/// <param name="Window">The window that it was typed in.</param>
+/// <param name="Sheet">The text.</param>
+/// <param name="Written">When it was written to the disk, or typed where the disk does not have it yet, in universal time.</param>
+public sealed record UnsavedText(string Window, OpenText Sheet, DateTime Written);
+
+/// <summary>
+/// Keeps typing on the disk a moment after it comes to rest or goes on for a moment, so that neither a closed window nor a killed program
+/// loses more than that. What the disk refuses stays in memory: it is offered from there, and <see cref="Refused"/> names it.
+/// </summary>
+public sealed class UnsavedTexts : IDisposable
+{
+    /// <summary>How long typing waits before it is written.</summary>
+    public static readonly TimeSpan Delay = TimeSpan.FromMilliseconds(250);
+
+    /// <summary>How long what the disk refused waits until it is tried again.</summary>
+    private static readonly TimeSpan Again = TimeSpan.FromSeconds(1);
+
+    /// <summary>The most drafts of one file that are read.</summary>
+    private const int ReadLimit = 500;
+
+    /// <summary>The most bytes of a draft before its text: the window and the longest name, each letter escaped.</summary>
+    private const int HeadLength = 4096;
+
+    private readonly OwnFiles _own;
+    private readonly Lock _writing = new();
+    private readonly Lock _gate = new();
+    private readonly Dictionary<(string Window, string File), Waiting> _waiting = [];
+    private readonly Timer _timer;
+    private ImmutableHashSet<(string Window, string File)> _refused = [];
+    private bool _isSet;
+
+    /// <summary>Drafts in the folder's hidden part.</summary>
+    public UnsavedTexts(OwnFiles own)
+    {
+        _own = own;
+        _timer = new(_ => Flush());
+    }
+
+    /// <summary>Keeps a sheet, soon.</summary>
+    public void Keep(string window, OpenText sheet) => Wait(window, sheet.File, sheet);
+
+    /// <summary>Forgets the draft of a window, soon: it is saved, or the same as the file.</summary>
+    public void Forget(string window, string file) => Wait(window, file, null);
+
+    /// <summary>The files with typing that the disk refuses, of one window or of all; it is lost when the program ends. In order.</summary>
+    public IReadOnlyList<string> Refused(string? window = null) =>
+        [.. _refused.Where(r => window is null || r.Window == window).Select(r => r.File).Distinct().Order(StringComparer.Ordinal)];
+
+    /// <summary>Writes at once all that waits; what the disk refuses goes on waiting.</summary>
+    public void Flush()
+    {
+        // One writes at a time, so that no older text comes after a newer one; meanwhile typing goes on.
+        lock (_writing)
+        {
+            List<KeyValuePair<(string Window, string File), Waiting>> waiting;
+            lock (_gate)
+            {
+                waiting = [.. _waiting];
+                _isSet = false;
+            }
+
+            var refused = waiting.Where(w => w.Value.Sheet is { } sheet && !Write(w.Key.Window, sheet))
+                .Select(w => w.Key).ToImmutableHashSet();
+            // While the disk refuses anything, no draft is deleted: another window may have taken up its text, which is only in memory now.
+            var done = refused.IsEmpty ? waiting : [.. waiting.Where(w => w.Value.Sheet is not null && !refused.Contains(w.Key))];
+            foreach (var (key, _) in done.Where(w => w.Value.Sheet is null))
+            {
+                Delete(key.Window, key.File);
+            }
+
+            lock (_gate)
+            {
+                foreach (var (key, written) in done)
+                {
+                    // What came in since is newer.
+                    if (_waiting[key] == written)
+                    {
+                        _waiting.Remove(key);
+                    }
+                }
+
+                if (!refused.IsEmpty && !_isSet)
+                {
+                    _timer.Change(Again, Timeout.InfiniteTimeSpan);
+                }
+            }
+
+            _refused = refused;
+        }
+    }
+
+    /// <summary>The drafts of a file, the latest first.</summary>
+    public IReadOnlyList<UnsavedText> Of(string file)
+    {
+        Flush();
+        var waiting = Held(file);
+        var written = OnDisk().Where(d => FileIn(d) == file).OrderByDescending(FileContent.WrittenAt).Take(ReadLimit)
+            .Select(Read).OfType<UnsavedText>().Where(d => !waiting.ContainsKey(d.Window));
+        var held = waiting.Where(w => w.Value.Sheet is not null).Select(w => new UnsavedText(w.Key, w.Value.Sheet!, w.Value.Since));
+        return [.. held.Concat(written).OrderByDescending(d => d.Written)];
+    }
+
+    /// <summary>The names of the files that have drafts.</summary>
+    public IReadOnlyList<string> Files()
+    {
+        Flush();
+        List<string> held;
+        lock (_gate)
+        {
+            held = [.. _waiting.Where(w => w.Value.Sheet is not null).Select(w => w.Key.File)];
+        }
+
+        return [.. OnDisk().Select(FileIn).OfType<string>().Concat(held).Distinct()];
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        Flush();
+        _timer.Dispose();
+    }
+
+    private IEnumerable<string> OnDisk() =>
+        Directory.Exists(_own.Drafts) && _own.IsWithin(_own.Drafts)
+            ? Directory.EnumerateFiles(_own.Drafts, "*.json").Where(_own.IsWithin) : [];
+
+    /// <summary>What the disk does not have yet of a file, by window.</summary>
+    private Dictionary<string, Waiting> Held(string file)
+    {
+        lock (_gate)
+        {
+            return _waiting.Where(w => w.Key.File == file).ToDictionary(w => w.Key.Window, w => w.Value);
+        }
+    }
+
+    private void Wait(string window, string file, OpenText? sheet)
+    {
+        lock (_gate)
+        {
+            _waiting[(window, file)] = new(sheet, DateTime.UtcNow);
+            if (!_isSet)
+            {
+                _isSet = true;
+                _timer.Change(Delay, Timeout.InfiniteTimeSpan);
+            }
+        }
+    }
+
+    private void Delete(string window, string file)
+    {
+        var path = PathOf(window, file);
+        if (_own.IsWithin(path))
+        {
+            OwnFiles.Remove(path);
+        }
+    }
+
+    private string PathOf(string window, string file)
+    {
+        var hash = SHA256.HashData(Encoding.UTF8.GetBytes($"{window}\n{file}"));
+        return Path.Combine(_own.Drafts, Convert.ToHexStringLower(hash.AsSpan(0, 12)) + ".json");
+    }
+
+    /// <summary>Writes a draft; false when the disk refuses it.</summary>
+    private bool Write(string window, OpenText sheet)
+    {
+        try
+        {
+            _own.Write(PathOf(window, sheet.File), output =>
+            {
+                using var json = new Utf8JsonWriter(output);
+                json.WriteStartObject();
+                json.WriteString("window", window);
+                json.WriteString("file", sheet.File);
+                json.WriteString("base", sheet.Base);
+                json.WriteString("text", sheet.Text);
+                json.WriteEndObject();
+            });
+            return true;
+        }
+        catch (FileWriteException)
+        {
+            // Saving will tell the person why.
+            return false;
+        }
+    }
+
+    /// <summary>The file that a draft is of, without reading its text; null for what is no draft.</summary>
+    private static string? FileIn(string path)
+    {
+        try
+        {
+            var json = new Utf8JsonReader(FileContent.ReadStart(path, HeadLength), isFinalBlock: false, default);
+            while (json.Read())
+            {
+                if (json.TokenType == JsonTokenType.PropertyName && json.ValueTextEquals("file"u8))
+                {
+                    return json.Read() && json.TokenType == JsonTokenType.String ? json.GetString() : null;
+                }
+            }
+        }
+        catch (Exception broken) when (broken is JsonException or InvalidOperationException)
+        {
+        }
+
+        return null;
+    }
+
+    private static UnsavedText? Read(string path)
+    {
+        try
+        {
+            using var json = JsonDocument.Parse(FileContent.Read(path, int.MaxValue, out _));
+            var root = json.RootElement;
+            return (root.GetProperty("window").GetString(), root.GetProperty("file").GetString(), root.GetProperty("text")
+                .GetString(), root.GetProperty("base").GetString())
+                is ({ } window, { } file, { } text, { } before)
+                ? new(window, new(file, text, before, null, []), File.GetLastWriteTimeUtc(path))
+                : null;
+        }
+        catch (Exception broken)
+            when (broken is JsonException or KeyNotFoundException or InvalidOperationException or IOException
+                or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>What the disk shall have next of a file: a text, or none. Two are the same only when they came in at once.</summary>
+    private sealed class Waiting(OpenText? sheet, DateTime since)
+    {
+        public OpenText? Sheet => sheet;
+
+        public DateTime Since => since;
+    }
+}

@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+using Sketch.Panels;
+using Sketch.Syntax;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Binding;
+
+/// <summary>
+/// A card as meant: <c>like</c>, <c>part</c> and <c>change</c> are worked in, names of sizes looked up, but sizes and places still in
+/// words.
+/// </summary>
+internal sealed record BoundCard
+{
+    public required string Title { get; init; }
+
+    public required Location Location { get; init; }
+
+    public UnitSystem Units { get; init; }
+
+    public string? Font { get; init; }
+
+    public string Notes { get; init; } = "";
+
+    public BoundBase? Base { get; init; }
+
+    public ImmutableArray<BoundRole> Roles { get; init; } = [];
+
+    public ImmutableDictionary<string, BoundPart> Parts { get; init; } =
+        ImmutableDictionary.Create<string, BoundPart>(StringComparer.OrdinalIgnoreCase);
+
+    public ImmutableArray<BoundFace> Faces { get; init; } = [];
+
+    /// <summary>Names given in lines that could not be read.</summary>
+    public IReadOnlySet<string> BrokenNames { get; init; } = ImmutableHashSet<string>.Empty;
+}
+
+/// <summary>The base line, clause by clause, so that a card that is like another may replace some.</summary>
+internal sealed record BoundBase(Size? Written, string? SizeName, bool Landscape, Fold? Fold, PaintSyntax? Paint, Location Location)
+{
+    /// <summary>Millimetres or centimetres where the size is written in them and the file does not say its units; else null.</summary>
+    public UnitSystem? UnsaidUnits { get; init; }
+
+    /// <summary>The closed size: landscape gives a named or upright size a quarter turn.</summary>
+    public Size? Closed => Written is { } size ? Landscape && size.Width < size.Height ? size.Turned() : size : null;
+
+    /// <summary>Where it folds: on the left when upright, at the top when landscape, if not said.</summary>
+    public Fold Folds => Fold ?? (Closed is { } size && size.Width > size.Height ? Panels.Fold.Top : Panels.Fold.Left);
+}
+
+internal sealed record BoundRole(
+    string Name, string? Paper, TextSpan? PaperSpan, ImmutableArray<PaintSyntax> Colours, bool AnyOffcut, PaperSide Side,
+        Location Location);
+
+internal sealed record BoundPart(string Name, SizeSyntax Size, ImmutableArray<BoundPiece> Pieces, Location Location);
+
+internal sealed record BoundFace(FaceKind Kind, ImmutableArray<BoundPiece> Pieces, Location Location)
+{
+    public Size? EnvelopeSize { get; init; }
+
+    public string? EnvelopeName { get; init; }
+
+    public Length? Flap { get; init; }
+
+    public bool ByHand { get; init; }
+
+    public PaintSyntax? Paint { get; init; }
+}
+
+/// <summary>A clause with the file that it stands in: after <c>change</c> a piece's clauses may come from two files.</summary>
+internal readonly record struct BoundClause(Clause Clause, SourceText Source)
+{
+    public Location Location => new(Source, Clause.Span);
+}
+
+/// <summary>A piece line with its mats and with what lies on it.</summary>
+internal sealed record BoundPiece
+{
+    public string? Name { get; init; }
+
+    public int? Count { get; init; }
+
+    public required string Kind { get; init; }
+
+    /// <summary>A window's shape.</summary>
+    public string? Shape { get; init; }
+
+    public SizeSyntax? Size { get; init; }
+
+    public ImmutableArray<QuotedSyntax> Texts { get; init; } = [];
+
+    public ImmutableArray<BoundClause> Clauses { get; init; } = [];
+
+    /// <summary>Innermost first.</summary>
+    public ImmutableArray<BoundPiece> Mats { get; init; } = [];
+
+    public ImmutableArray<BoundPiece> Children { get; init; } = [];
+
+    public ImmutableArray<BoundItem> Items { get; init; } = [];
+
+    /// <summary>Whether it is a part that is used: a group whose size is the part's.</summary>
+    public bool IsUse { get; init; }
+
+    /// <summary>
+    /// Whether some of its line could not be read, which has been reported; what then seems to be missing is not told as well.
+    /// </summary>
+    public bool IsDamaged { get; init; }
+
+    public required Location Location { get; init; }
+
+    public T? Find<T>() where T : Clause => Clauses.Select(c => c.Clause).OfType<T>().FirstOrDefault();
+
+    public IEnumerable<T> All<T>() where T : Clause => Clauses.Select(c => c.Clause).OfType<T>();
+
+    /// <summary>Where a clause stands; the whole line when it is none of this piece's.</summary>
+    public Location LocationOf(Clause? clause)
+    {
+        foreach (var c in Clauses)
+        {
+            if (ReferenceEquals(c.Clause, clause))
+            {
+                return c.Location;
+            }
+        }
+
+        return Location;
+    }
+}
+
+/// <summary>What <c>item 3:</c> changes on one copy.</summary>
+internal sealed record BoundItem(
+    ImmutableArray<CountSyntax> Items, SizeSyntax? Size, ImmutableArray<QuotedSyntax> Texts, ImmutableArray<BoundClause> Clauses,
+    ImmutableArray<BoundPiece> Children, Location Location);

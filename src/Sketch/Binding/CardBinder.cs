@@ -1,0 +1,438 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Papers;
+using Sketch.Stationery;
+using Sketch.Syntax;
+using Sketch.Text;
+using Sketch.Units;
+using Sketch.World;
+
+namespace Sketch.Binding;
+
+/// <summary>
+/// Fits a card that is like another to its own base. It needs a layout, which is a later stage, so that stage hands it in.
+/// </summary>
+internal delegate BoundCard RefitCard(BoundCard card, BoundCard other, RefitWhat what, Location location, FindingBag findings);
+
+/// <summary>Reads the outline of a card file into a draft.</summary>
+internal sealed class CardBinder
+{
+    private readonly SourceText _source;
+    private readonly IWorld _world;
+    private readonly FindingBag _findings;
+    private readonly PieceBinder _pieces;
+    private readonly ImmutableArray<string> _chain;
+    private readonly RefitCard _refit;
+
+    private CardBinder(SourceText source, IWorld world, FindingBag findings, RefitCard refit, ImmutableArray<string> chain)
+    {
+        _source = source;
+        _refit = refit;
+        _world = world;
+        _findings = findings;
+        _pieces = new(source, findings);
+        _chain = chain.Add(source.Path);
+    }
+
+    /// <summary>The draft of a card file, or null when it has no title or cannot be begun.</summary>
+    public static BoundCard? Read(
+        FileSyntax file, IWorld world, FindingBag findings, RefitCard refit, ImmutableArray<string> chain = default) =>
+        new CardBinder(file.Source, world, findings, refit, chain.IsDefault ? [] : chain).Read(file);
+
+    private BoundCard? Read(FileSyntax file)
+    {
+        var title = (TitleLine)file.Lines[0];
+        _pieces.RejectClauses(title);
+        var card = new BoundCard { Title = title.Words.Text, Location = At(title.Span) };
+        var rest = new List<LineSyntax>();
+        RefitLine? refit = null;
+        LikeDraft? like = null;
+        // Lines indented under the title say the same as lines below it.
+        if (title.Children.Length + file.Lines.Length > Limits.Lines)
+        {
+            var lines = title.Children.Length + file.Lines.Length;
+            Report(FindingCatalogue.BadCount, title.Span,
+                $"The card has {lines:N0} lines without indentation, but at most {Limits.Lines:N0} are read.",
+                    "Is this the right file? Pieces are indented under their face.");
+        }
+
+        foreach (var line in title.Children.Concat(file.Lines.Skip(1)).Take(Limits.Lines))
+        {
+            switch (line)
+            {
+                case TitleLine { Word: "like" } likeLine when like is null:
+                    _pieces.RejectClauses(likeLine);
+                    _pieces.RejectChildren(likeLine);
+                    like = ReadLike(likeLine);
+                    break;
+                case RefitLine refitLine:
+                    refit = refitLine;
+                    break;
+                case TitleLine second:
+                    Report(FindingCatalogue.Misplaced, second.Span,
+                        $"A second {second.Word} line begins here, but a file is one {title.Word}.",
+                        second.Word == "like" ? "Keep one like line." : "Put it into a file of its own.");
+                    break;
+                default:
+                    rest.Add(line);
+                    break;
+            }
+        }
+
+        if (like is { Card: null })
+        {
+            return null;
+        }
+
+        if (like is { Card: { } other })
+        {
+            card = card with
+            {
+                Base = other.Base is { } inherited
+                ? inherited with { UnsaidUnits = null } : null,
+                Roles = other.Roles,
+                Parts = other.Parts,
+                Faces = other.Faces,
+                Font = other.Font,
+                Units = other.Units
+            };
+        }
+
+        foreach (var line in rest.Where(l => l is not (ChangeLine or LeaveOutLine or AddToLine)))
+        {
+            card = ReadLine(card, line);
+        }
+
+        if (rest.OfType<BaseLine>().LastOrDefault() is { Measure.Size: not null } baseLine && card.Base is { Written: { } size } own)
+        {
+            card = card with { Base = own with { UnsaidUnits = BaseUnits.Check(file, baseLine, size, _findings) } };
+        }
+
+        if (refit is not null)
+        {
+            card = Refit(card, refit, like?.Card);
+        }
+
+        foreach (var line in rest.Where(l => l is ChangeLine or LeaveOutLine or AddToLine))
+        {
+            card = new PieceChanges(_pieces, _findings, _source).Apply(card, line);
+        }
+
+        RepeatedNames.Check(card, _source, _findings);
+
+        // A line that was probably meant for the base is told already, so nothing is said of a base that is missing.
+        var broken = rest.FirstOrDefault(l => l is BadLine { Meant: "base" });
+        return card with
+        {
+            BrokenNames = _pieces.BrokenNames,
+            Base = card.Base
+            ?? (broken is null ? null : new(null, null, false, null, null, At(broken.Span)))
+        };
+    }
+
+    private BoundCard Refit(BoundCard card, RefitLine line, BoundCard? other)
+    {
+        _pieces.RejectClauses(line);
+        if (other is null)
+        {
+            Report(FindingCatalogue.Misplaced, line.Span, "There is nothing to refit: this card has no like line.",
+                "Write like \"other.card\" above it.");
+            return card;
+        }
+
+        return _refit(card, other, line.What, At(line.Span), _findings);
+    }
+
+    private sealed record LikeDraft(BoundCard? Card);
+
+    private LikeDraft ReadLike(TitleLine line)
+    {
+        var path = line.Words.Text;
+        if (_world.ReadText(path, _source.Path, out var problem) is not { } text)
+        {
+            var (hint, replacement) =
+                NearestFile.Hint(NearestFile.Find(_world, path, _source.Path, ".card"),
+                    "Write the name of a card file in the same folder.");
+            Report(FindingCatalogue.BadFile, line.Words.Span, $"\"{path}\" cannot be read: {problem}", hint, replacement);
+            return new(null);
+        }
+
+        if (_chain.Length > Limits.LikeCards)
+        {
+            Report(FindingCatalogue.FileCircle, line.Words.Span, $"More than {Limits.LikeCards} cards are each like the next.",
+                "Make this card like one nearer to the first.");
+            return new(null);
+        }
+
+        if (_chain.Contains(text.Path))
+        {
+            Report(FindingCatalogue.FileCircle, line.Words.Span, $"\"{path}\" is itself like this card, so neither can be read first.",
+                "Write one of them without a like line.");
+            return new(null);
+        }
+
+        var own = new FindingBag();
+        var file = Parser.Parse(text, own);
+        var card = file.Lines is [TitleLine { Word: "card" }, ..] ? Read(file, _world, own, _refit, _chain) : null;
+        if (card is null || own.HasErrors)
+        {
+            Report(FindingCatalogue.BadFile, line.Words.Span,
+                $"\"{path}\" {(card is null ? "is no card that can be read" : "has mistakes of its own")}.",
+                $"Run check on \"{path}\" and fix it first.");
+        }
+
+        return new(card);
+    }
+
+    private BoundCard ReadLine(BoundCard card, LineSyntax line)
+    {
+        if (line is UnitsLine or WordsLine)
+        {
+            _pieces.RejectClauses(line);
+            _pieces.RejectChildren(line);
+        }
+
+        switch (line)
+        {
+            case UnitsLine units:
+                return card with { Units = UnitsOf(units.Unit) };
+            case BaseLine baseLine:
+                return card with { Base = ReadBase(card.Base, baseLine) };
+            case RoleLine role:
+                var read = ReadRole(role);
+                return card with { Roles = [.. card.Roles.Where(r => !Same(r.Name, read.Name) || !WasHere(r.Location, read)), read] };
+            case PartLine part:
+                return ReadPart(card, part);
+            case FaceLine face:
+                return ReadFace(card, face);
+            case WordsLine { Word: "note" } note:
+                var text = string.Join('\n', note.Words.Select(w => w.Text));
+                return card with { Notes = card.Notes.Length == 0 ? text : card.Notes + "\n" + text };
+            case WordsLine { Word: "font" } font:
+                return card with { Font = font.Words[0].Text };
+            case BadLine:
+                return card;
+            case PieceLine or UseLine:
+                Report(FindingCatalogue.Misplaced, line.Span, "This piece is not on a face.",
+                    "Indent it under front, inside or another face.");
+                return card;
+            case ItemLine:
+                Report(FindingCatalogue.Misplaced, line.Span, "An item line changes a copy, but there are no copies above it.",
+                    "Indent it under a line with a count, such as 3 gem 1/8.");
+                return card;
+            default:
+                Report(FindingCatalogue.Misplaced, line.Span, "This line does not belong in a card.",
+                    "It belongs in a batch or stash file.");
+                return card;
+        }
+    }
+
+    /// <summary>Whether a role comes from the card that this one is like, so that it is replaced without a word.</summary>
+    private bool WasHere(Location old, BoundRole read)
+    {
+        if (ReferenceEquals(old.Source, _source))
+        {
+            _findings.Add(FindingCatalogue.SaidTwice, read.Location,
+                $"The role {read.Name} is declared twice, first in line {old.Start.Line}.", "Remove one of the two, or rename it.");
+        }
+
+        return true;
+    }
+
+    private static UnitSystem UnitsOf(Unit unit) => unit switch
+    {
+        Unit.Millimetre => UnitSystem.Millimetres,
+        Unit.Centimetre => UnitSystem.Centimetres,
+        _ => UnitSystem.Inches,
+    };
+
+    private BoundBase ReadBase(BoundBase? old, BaseLine line)
+    {
+        _pieces.RejectChildren(line);
+        if (old is not null && ReferenceEquals(old.Location.Source, _source))
+        {
+            Report(FindingCatalogue.SaidTwice, line.Span, $"The base is given twice, first in line {old.Location.Start.Line}.",
+                "Keep one base line.");
+        }
+
+        var next = (old ?? new(null, null, false, null, null, At(line.Span))) with { Location = At(line.Span) };
+        if (line.Measure is { } measure)
+        {
+            next = next with
+            {
+                Written = SizeOf(measure, NamedSizes.FindCard, "card", out var name),
+                SizeName = name,
+                Landscape = next.Landscape && measure.Size is null
+            };
+        }
+        else if (old?.Written is null && !line.IsDamaged)
+        {
+            Report(FindingCatalogue.Expected, line.Span, "The base has no size.", "Write base A2, fold left, of white.");
+        }
+
+        foreach (var clause in line.Clauses)
+        {
+            next = clause switch
+            {
+                FlagClause { Word: "landscape" } => next with { Landscape = true },
+                FlagClause { Word: "upright" } => next with { Landscape = false },
+                FoldClause fold => next with { Fold = fold.Edge == Edge.Top ? Fold.Top : Fold.Left },
+                OfClause { Paints: [var paint] } => next with { Paint = paint },
+                _ => Idle(next, clause, "the base", "A base takes fold left, fold top, landscape and of."),
+            };
+        }
+
+        return next;
+    }
+
+    private T Idle<T>(T unchanged, Clause clause, string what, string hint)
+    {
+        Report(FindingCatalogue.IdleClause, clause.Span, $"This clause has no effect on {what}.", hint);
+        return unchanged;
+    }
+
+    private Size? SizeOf(MeasureSyntax measure, Func<string?, string, SizeLookup> find, string what, out string? name)
+    {
+        name = null;
+        if (measure.Size is { } written)
+        {
+            if (written is BoxSize { Width: LengthExtent w, Height: LengthExtent h })
+            {
+                if (w.Value > Length.Zero && h.Value > Length.Zero)
+                {
+                    return new(w.Value, h.Value);
+                }
+
+                Report(FindingCatalogue.BadSize, measure.Span, $"A {what} without width or height cannot be made.",
+                    "Write its size, such as 5 x 7.");
+                return null;
+            }
+
+            Report(FindingCatalogue.BadSize, measure.Span, $"A {what} needs width x height here.", "Write its size, such as A2 or 5 x 7.");
+            return null;
+        }
+
+        var lookup = find(measure.System, measure.Name!);
+        if (lookup.Found is { } found)
+        {
+            name = found.Name;
+            return found.Size;
+        }
+
+        var offers = string.Join(" or ", lookup.Offers);
+        var ambiguous = lookup.Outcome == LookupOutcome.Ambiguous;
+        _findings.Add(FindingCatalogue.UnknownSize, At(measure.Span),
+            ambiguous ? $"{measure.Name} means a different {what} in the US and in ISO sizes."
+                : $"There is no {what} size called {measure.Name}.",
+            offers.Length > 0 ? $"Write {offers}." : "Write width x height, such as 4 1/4 x 5 1/2.",
+            lookup.Offers is [var single] ? single : null);
+        return null;
+    }
+
+    private BoundRole ReadRole(RoleLine line)
+    {
+        _pieces.RejectChildren(line);
+        var side = PaperSide.Front;
+        foreach (var clause in line.Clauses)
+        {
+            if (clause is SideClause { Words: null, TrueWidth: null, Colours.IsEmpty: true } s)
+            {
+                side = s.IsBack ? PaperSide.Back : PaperSide.Front;
+            }
+            else
+            {
+                Idle(0, clause, "a role", "A role takes front or back: role sky: gulls, back.");
+            }
+        }
+
+        foreach (var colour in line.Colours.Where(c => !c.IsHex && !ColourWords.TryGet(c.Text, out _)))
+        {
+            Report(FindingCatalogue.UnknownRole, colour.Span, $"'{colour.Text}' is no colour.", Hints.Colour(colour.Text),
+                Nearest.Find(colour.Text, ColourWords.All));
+        }
+
+        return new(line.Name.Text, line.Paper?.Text, line.Paper?.Span, line.Colours, line.AnyOffcut, side, At(line.Span));
+    }
+
+    private BoundCard ReadPart(BoundCard card, PartLine line)
+    {
+        _pieces.RejectClauses(line);
+        if (card.Parts.TryGetValue(line.Name.Text, out var other) && ReferenceEquals(other.Location.Source, _source))
+        {
+            Report(FindingCatalogue.SaidTwice, line.Name.Span,
+                $"The part {line.Name.Text} is defined twice, first in line {other.Location.Start.Line}.", "Rename one of them.");
+        }
+
+        var part = new BoundPart(line.Name.Text, line.Size, _pieces.ReadAll(line.Children, card.Parts), At(line.Span));
+        return card with { Parts = card.Parts.SetItem(part.Name, part) };
+    }
+
+    private BoundCard ReadFace(BoundCard card, FaceLine line)
+    {
+        var kind = FaceOf(line.Face);
+        var pieces = _pieces.ReadAll(line.Children, card.Parts);
+        var old = card.Faces.FirstOrDefault(f => f.Kind == kind);
+        if (old is not null && ReferenceEquals(old.Location.Source, _source))
+        {
+            Report(FindingCatalogue.SaidTwice, line.Span,
+                $"The face {line.Face} is opened twice, first in line {old.Location.Start.Line}.", "Put all its pieces under one line.");
+        }
+
+        var face = new BoundFace(kind, old is null ? pieces : old.Pieces.AddRange(pieces), At(line.Span))
+        {
+            EnvelopeSize = old?.EnvelopeSize,
+            EnvelopeName = old?.EnvelopeName,
+            Flap = old?.Flap,
+            ByHand = old?.ByHand ?? false,
+            Paint = old?.Paint,
+        };
+        var isEnvelope = kind is FaceKind.Envelope or FaceKind.EnvelopeBack;
+        if (line.Measure is { } measure)
+        {
+            if (isEnvelope)
+            {
+                var size = SizeOf(measure, NamedSizes.FindEnvelope, "envelope", out var name);
+                // Envelopes lie landscape, however their size is written.
+                face = face with { EnvelopeSize = size is { } s && s.Width < s.Height ? s.Turned() : size, EnvelopeName = name };
+            }
+            else
+            {
+                Report(FindingCatalogue.BadSize, measure.Span, "A face of the card is as large as its base.", "Remove the size.");
+            }
+        }
+
+        foreach (var clause in line.Clauses)
+        {
+            face = clause switch
+            {
+                MeasureClause { Word: "flap" } flap when isEnvelope => face with { Flap = flap.Amount },
+                OfClause { Paints: [var paint] } when isEnvelope => face with { Paint = paint },
+                FlagClause { Word: "by hand" } when isEnvelope => face with { ByHand = true },
+                _ => Idle(face, clause, isEnvelope
+                    ? "an envelope" : "a face", isEnvelope
+                    ? "An envelope takes flap, of and by hand." : "Only an envelope takes clauses; write of after base."),
+            };
+        }
+
+        return card with { Faces = [.. card.Faces.Where(f => f.Kind != kind), face] };
+    }
+
+    private static FaceKind FaceOf(string word) => word switch
+    {
+        "front" => FaceKind.Front,
+        "inside" => FaceKind.Inside,
+        "inside-left" => FaceKind.InsideLeft,
+        "inside-top" => FaceKind.InsideTop,
+        "back" => FaceKind.Back,
+        "envelope" => FaceKind.Envelope,
+        _ => FaceKind.EnvelopeBack,
+    };
+
+    private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
+
+    private Location At(TextSpan span) => new(_source, span);
+
+    private void Report(FindingKind kind, TextSpan span, string message, string hint, string? replacement = null) =>
+        _findings.Add(kind, At(span), message, hint, replacement);
+}

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using Sketch.Syntax;
+using Sketch.Units;
+
+namespace Sketch.Binding;
+
+/// <summary>
+/// Which clauses say the same thing, so that a change replaces them and a line that says one twice is reported.
+/// </summary>
+internal static class ClauseFamilies
+{
+    private const string ShowingEverywhere = "showing ";
+
+    private static readonly ImmutableArray<string> PlacesAcross = ["left", "right", "beside across", "over across"];
+
+    private static readonly ImmutableArray<string> PlacesDown = ["top", "bottom", "beside down", "over down"];
+
+    /// <summary>The names of what a clause settles; a corner settles two things.</summary>
+    public static ImmutableArray<string> Of(Clause clause) => clause switch
+    {
+        EdgeClause e => [EdgeName(e.Edge)],
+        CornerClause c => [EdgeName(c.Horizontal), EdgeName(c.Vertical)],
+        ShowingClause s => [ShowingEverywhere + s.Edge],
+        BesideClause b => [b.Side is Side.LeftOf or Side.RightOf ? "beside across" : "beside down"],
+        OverClause o => [o.Edge is Edge.Left or Edge.Right ? "over across" : "over down"],
+        GapClause or SpreadClause => ["gaps"],
+        BorderClause b => ["border " + b.Edge],
+        WithClause w => ["with " + w.Role.Text.ToLowerInvariant()],
+        FlagClause f => [f.Word],
+        MeasureClause m => [m.Word],
+        SideClause s => [s.IsBack ? "back" : "front"],
+        TrimClause t => ["trim " + EdgeName(t.Edge)],
+        QuantityClause q => ["count " + q.Noun],
+        ShiftClause s => [s.Direction is Direction.Left or Direction.Right ? "shift across" : "shift down"],
+        _ => [clause.GetType().Name],
+    };
+
+    /// <summary>
+    /// The old clauses with the new ones put in their place. A new place in one direction replaces the old place in that direction:
+    /// <c>left</c> does away with <c>right</c>.
+    /// </summary>
+    public static ImmutableArray<BoundClause> Replace(ImmutableArray<BoundClause> old, ImmutableArray<BoundClause> changes)
+    {
+        var settled = changes.SelectMany(c => Replaced(c.Clause)).ToHashSet();
+        return [.. old.SelectMany(c => Remaining(c, settled)), .. changes];
+    }
+
+    private static IEnumerable<BoundClause> Remaining(BoundClause clause, HashSet<string> settled)
+    {
+        if (clause.Clause is CornerClause corner)
+        {
+            // Half of a corner may go while the other half stays.
+            if (!settled.Contains(EdgeName(corner.Horizontal)))
+            {
+                yield return clause with { Clause = new EdgeClause(corner.Horizontal, corner.Distance, corner.Span) };
+            }
+
+            if (!settled.Contains(EdgeName(corner.Vertical)))
+            {
+                yield return clause with { Clause = new EdgeClause(corner.Vertical, corner.Distance, corner.Span) };
+            }
+        }
+        else if (!Of(clause.Clause).Any(settled.Contains))
+        {
+            yield return clause;
+        }
+    }
+
+    /// <summary>What a new clause does away with: all that says the same thing in another way.</summary>
+    private static IEnumerable<string> Replaced(Clause clause)
+    {
+        foreach (var family in Of(clause))
+        {
+            yield return family;
+            var others = PlacesAcross.Contains(family) ? PlacesAcross
+                : PlacesDown.Contains(family) ? PlacesDown
+                : family == nameof(CentreClause) ? [.. PlacesAcross, .. PlacesDown]
+                : family == ShowingEverywhere
+                ? [.. PlacesAcross, .. PlacesDown, .. Enum.GetValues<Edge>().Select(e => ShowingEverywhere + e)]
+                : ImmutableArray<string>.Empty;
+            foreach (var other in others)
+            {
+                yield return other;
+            }
+        }
+    }
+
+    private static string EdgeName(Edge edge) => edge.ToString().ToLowerInvariant();
+}

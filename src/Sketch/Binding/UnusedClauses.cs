@@ -1,0 +1,96 @@
+using Sketch.Syntax;
+
+namespace Sketch.Binding;
+
+/// <summary>
+/// Which clauses say something for which kinds of piece. One that says nothing is reported, since its maker meant something by it.
+/// </summary>
+internal static class UnusedClauses
+{
+    /// <summary>What to write instead of a clause that has no effect on a piece, or null where it says something.</summary>
+    /// <param name="clause">The clause.</param>
+    /// <param name="piece">The piece, whose kind and shape matter.</param>
+    /// <param name="repeats">Whether its line may make several.</param>
+    public static string? HintFor(Clause clause, BoundPiece piece, bool repeats)
+    {
+        if (piece is { IsDamaged: true, Kind: "group" })
+        {
+            return null;
+        }
+
+        if (BelongsElsewhere(clause) is { } elsewhere)
+        {
+            return elsewhere;
+        }
+
+        if (piece.Kind == "mat")
+        {
+            return clause is OfClause or BorderClause or RaisedClause or WrapClause or TakeTurnsClause ? null
+                : "Write it on the piece; a mat goes where its piece goes.";
+        }
+
+        var shape = piece.Kind == "window" ? piece.Shape : piece.Kind;
+        return clause switch
+        {
+            BorderClause => "A border belongs to a mat: write mat border 1/16 under the piece.",
+            OfClause when piece.IsUse => "A part has its own papers; replace one: with deep as red.",
+            OfClause when piece.Kind is "window" or "group" => $"A {piece.Kind} has no paper; write of on its pieces.",
+            WithClause when !piece.IsUse => "Roles are replaced where a part is used: use lantern, with deep as red.",
+            ArrangeClause or GapClause or SpreadClause or StepClause or LinedUpClause or TakeTurnsClause when !repeats =>
+                "This is a single piece; write a count before its kind, as in 3 gem 1/8, in a row.",
+            InkClause or FontClause or MeasureClause { Word: "letters" } when !HoldsWords(piece.Kind) =>
+                $"A {piece.Kind} holds no words; write them on a panel, or as text.",
+            InkClause when piece.Kind == "word" => "Cut-out words have the colour of their paper: write of navy.",
+            InkClause when piece.Kind == "text" && piece.Find<OfClause>() is not null =>
+                "The clause with of names the ink of text; write only one of the two.",
+            ShowingClause when piece.Kind == "word" => "Cut-out words keep their proportions: write word 2 wide.",
+            ThroughClause when piece.Kind != "window" => "Only a window is cut through: window circle 2, through.",
+            FileClause when shape is not ("outline" or "stamp") =>
+                "A file gives the shape of an outline or a stamp: outline 2 wide, file \"boat.svg\".",
+            LinesApartClause when piece.Kind != "ruled" => "Writing lines are a separate piece: ruled 3 x 2, lines 5/16 apart.",
+            SwallowtailClause or MeasureClause { Word: "notch" } when shape != "banner" =>
+                "A banner has a swallowtail: write banner in place of " + piece.Kind + ".",
+            MeasureClause { Word: "corners" } when !HasCorners(shape) =>
+                "Panels, strips, squares and rounded pieces have corners to round.",
+            QuantityClause when shape != "star" => "A star has points: star 2, 6 points.",
+            WrapClause when !RunsStraight(piece.Kind) => "Only a panel, strip, line, banner or tape wraps around an edge.",
+            RaisedClause when IsInkOrHole(piece.Kind) => "Raise the panel or strip that it is on.",
+            TurnClause or TuckedClause when piece.Kind == "window" => "A window is a hole; turn or tuck the piece that it cuts.",
+            _ => null,
+        };
+    }
+
+    /// <summary>Whether a piece's line may make several: it has a count, or a grid with rows.</summary>
+    public static bool Repeats(BoundPiece piece) => piece.Count is not null || piece.Find<ArrangeClause>() is { Down: not null };
+
+    /// <summary>The same for what an <c>item</c> line says of one copy.</summary>
+    public static string? HintForCopy(Clause clause, BoundPiece line) => clause switch
+    {
+        EdgeClause or CornerClause or CentreClause or BesideClause or OverClause or MeasuredFromClause or AlongClause or AroundClause
+            or TuckedClause
+            or ShowingClause => "The row places its copies; move one with shift up 1/8, or write it as a separate piece.",
+        ArrangeClause or GapClause or SpreadClause or StepClause or LinedUpClause or TakeTurnsClause =>
+            "Write it on the line above, for all copies.",
+        _ => HintFor(clause, line, repeats: true),
+    };
+
+    private static string? BelongsElsewhere(Clause clause) => clause switch
+    {
+        FoldClause or FlagClause { Word: "landscape" } => "The base folds and lies landscape: write it on the base line.",
+        FlagClause { Word: "by hand" } => "Write it on the envelope line: envelope US A2, by hand.",
+        MeasureClause { Word: "flap" } => "An envelope has a flap: envelope US A2, flap 2.",
+        SideClause => "A side is chosen where the role is declared: role sky: gulls, back.",
+        QuantityClause { Noun: not "points" } or LongClause or TrimClause or WeightClause or PriceClause or SpareClause or FlagClause
+            or MeasureClause { Word: "thick" or "kerf" } => "It belongs in a stash or batch file.",
+        _ => null,
+    };
+
+    private static bool HoldsWords(string kind) => kind is not ("group" or "window" or "gem" or "line" or "frame" or "stamp" or "ruled");
+
+    private static bool HasCorners(string? shape) => shape is null or "panel" or "strip" or "line" or "tape" or "square" or "rounded";
+
+    private static bool RunsStraight(string kind) => kind is "panel" or "strip" or "line" or "tape" or "banner" or "square" or "rounded";
+
+    /// <summary>Whether it is ink or a hole, so that nothing lies under it, on it or raises it.</summary>
+    public static bool IsInkOrHole(string kind) => kind is "text" or "stamp" or "ruled" or "window";
+}

@@ -1,0 +1,114 @@
+using Sketch.Panels;
+using Sketch.Syntax;
+using Sketch.Units;
+
+namespace Sketch.Checks;
+
+/// <summary>Pieces and lengths in the words of the file that they come from.</summary>
+internal sealed class CheckText(UnitSystem units)
+{
+    private readonly LengthFormat _lengths = units.Format(LengthFormat.FinestMarks);
+    private readonly bool _isInCentimetres = units == UnitSystem.Centimetres;
+
+    /// <summary>From one mark to the next by which makers cut: 1/16 in or 1 mm.</summary>
+    public Length Step => _lengths.Step;
+
+    /// <summary>A length for a sentence: "1/8 in", "about 2 53/64 in" where no ruler shows it, "3.2 mm".</summary>
+    public string Length(Length length) => _lengths.About(length);
+
+    /// <summary>Width and height for a sentence.</summary>
+    public string Size(Size size) => _lengths.About(size);
+
+    /// <summary>A length as the file may write it, to be read back as the same where a ruler shows it.</summary>
+    public string Typed(Length length) =>
+        _isInCentimetres ? _lengths.WithUnit(length) : _lengths.Written(length, decimals: 3);
+
+    /// <summary>A width and height as the file may write them.</summary>
+    public string Typed(Size size) => $"{Typed(size.Width)} x {Typed(size.Height)}";
+
+    /// <summary>A length up to the next mark by which makers set things: 1/16 in or 1 mm, unless it is on a fine mark itself.</summary>
+    public Length UpToMark(Length length) => IsOnFineMark(length) ? length : DownTo(_lengths.Step, length + _lengths.Step - new Length(1));
+
+    /// <summary>A length down to such a mark; one that is shorter than the first mark stays as it is.</summary>
+    public Length DownToMark(Length length)
+    {
+        var mark = IsOnFineMark(length) ? length : DownTo(_lengths.Step, length);
+        return mark == Units.Length.Zero ? length : mark;
+    }
+
+    /// <summary>
+    /// The tallest letters below a height, in steps of 1/32 in or half a millimetre, that are accepted; none where those would be too small
+    /// to be read (1 mm). What accepts a height is taken to accept every smaller one.
+    /// </summary>
+    public Length LargestLetters(Length below, Func<Length, bool> accepts)
+    {
+        var step = (_lengths.Step / 2).Nanometres;
+        var (least, most) = (Units.Length.NanometresPerMillimetre / step, (below.Nanometres - 1) / step);
+        least += least * step < Units.Length.NanometresPerMillimetre ? 1 : 0;
+        if (most < least || !accepts(new(least * step)))
+        {
+            return Units.Length.Zero;
+        }
+
+        while (least < most)
+        {
+            var middle = (least + most + 1) / 2;
+            (least, most) = accepts(new(middle * step)) ? (middle, most) : (least, middle - 1);
+        }
+
+        return new(least * step);
+    }
+
+    /// <summary>What is usually wrapped round: 1/2 in, or 12 mm (common practice, no source).</summary>
+    public Length UsualWrap => _lengths.Metric ? Units.Length.Millimetre(12) : Units.Length.Inch(0, 1, 2);
+
+    private bool IsOnFineMark(Length length) => _lengths.Metric
+        ? length.Nanometres % (Units.Length.NanometresPerMillimetre / 2) == 0
+        : LengthFormat.IsOnMark(length, LengthFormat.FinestMarks);
+
+    private static Length DownTo(Length step, Length length) => step * (length.Nanometres / step.Nanometres);
+
+    /// <summary>A piece as its maker knows it: its names without the face, or "the strip of line 7" when it has none.</summary>
+    public static string Called(Piece piece)
+    {
+        var names = piece.Path.Split('/')[1..].Select(Plain).ToList();
+        if (piece.Kind == "mat" && names.Count > 1)
+        {
+            names.RemoveAt(names.Count - 1);
+            return IsKindOnly(names[^1]) ? OfLine(piece) : "the mat behind " + Named(names);
+        }
+
+        return names.Count == 0 || IsKindOnly(names[^1]) ? OfLine(piece) : Named(names);
+    }
+
+    /// <summary>
+    /// The subject of a sentence about some copies of a line: "lamp", "all 5 copies of lamp", "2 of the 5 copies of lamp".
+    /// </summary>
+    public static string Called(Piece piece, int found, int copies) =>
+        copies == 1 ? Called(piece)
+        : found == copies ? $"all {copies} copies of {Called(piece)}"
+        : $"{found} of the {copies} copies of {Called(piece)}";
+
+    /// <summary>The first letter made a capital where the sentence begins with words of ours.</summary>
+    public static string Begin(string sentence) =>
+        sentence.StartsWith("the ", StringComparison.Ordinal) || sentence.StartsWith("all ", StringComparison.Ordinal)
+            ? char.ToUpperInvariant(sentence[0]) + sentence[1..]
+            : sentence;
+
+    /// <summary>Several things in a row: "a", "a and b", "a, b and c".</summary>
+    public static string List(IReadOnlyList<string> parts) => parts.Count switch
+    {
+        0 => "",
+        1 => parts[0],
+        _ => string.Join(", ", parts.Take(parts.Count - 1)) + " and " + parts[^1],
+    };
+
+    private static string OfLine(Piece piece) => $"the {piece.Kind} of line {piece.Location.Start.Line}";
+
+    private static string Named(List<string> names) => string.Join('/', names.Where(n => !IsKindOnly(n)));
+
+    private static string Plain(string name) => name.IndexOf('[', StringComparison.Ordinal) is var at and >= 0 ? name[..at] : name;
+
+    private static bool IsKindOnly(string name) =>
+        Vocabulary.Kinds.Contains(name.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9'));
+}

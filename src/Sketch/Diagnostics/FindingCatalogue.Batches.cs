@@ -1,0 +1,52 @@
+namespace Sketch.Diagnostics;
+
+public static partial class FindingCatalogue
+{
+    /// <summary>A file that was to be planned and is no batch.</summary>
+    public static readonly FindingKind NoBatch = Error("SK701", "no batch");
+
+    /// <summary>A batch that asks for nothing.</summary>
+    public static readonly FindingKind NothingToPlan = Error("SK702", "nothing to make or cut");
+
+    /// <summary>A card that is to be made and has mistakes.</summary>
+    public static readonly FindingKind CardWithMistakes = Error("SK703", "card has errors");
+
+    /// <summary>A role that is filled in a batch and that the card does not have.</summary>
+    public static readonly FindingKind NoSuchRole = Error("SK704", "card has no such role");
+
+    /// <summary>A piece of which nothing says what paper it is to be cut from.</summary>
+    public static readonly FindingKind PaperNotSaid = Error("SK705", "paper not given");
+
+    /// <summary>Fewer sheets on hand than are needed.</summary>
+    public static readonly FindingKind PaperShort = Error("SK710", "not enough paper");
+
+    /// <summary>A piece that fits on no sheet and no offcut.</summary>
+    public static readonly FindingKind FitsNowhere = Error("SK711", "piece fits on no sheet");
+
+    /// <summary>A piece that may come from any leftover, and no leftover is large enough.</summary>
+    public static readonly FindingKind NoLeftover = Error("SK712", "no leftover large enough");
+
+    /// <summary>Fewer things in the stash than are needed.</summary>
+    public static readonly FindingKind SupplyShort = Error("SK713", "supply runs short");
+
+    /// <summary>More pieces than one batch may ask for.</summary>
+    public static readonly FindingKind BatchTooLarge = Error("SK714", "batch too large");
+
+    /// <summary>A piece too small to be cut.</summary>
+    public static readonly FindingKind TooSmallToCut = Error("SK715", "piece too small to cut");
+
+    /// <summary>Something that is needed and not in the stash.</summary>
+    public static readonly FindingKind SupplyMissing = Warning("SK720", "not in the stash");
+
+    /// <summary>Fewer cards than those who receive them need.</summary>
+    public static readonly FindingKind TooFewCards = Warning("SK721", "too few cards");
+
+    /// <summary>An estimate beyond what is in the stash.</summary>
+    public static readonly FindingKind EstimateShort = Warning("SK722", "supply may run short");
+
+    /// <summary>How the cards add up.</summary>
+    public static readonly FindingKind CardsAddUp = Note("SK730", "how the cards add up");
+
+    /// <summary>A plan of which it is not proved that no other needs fewer sheets.</summary>
+    public static readonly FindingKind NotProved = Note("SK731", "fewest sheets not proved");
+}

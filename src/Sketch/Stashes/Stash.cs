@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using Sketch.Panels;
+using Sketch.Papers;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Stashes;
+
+/// <summary>What is in the stash.</summary>
+/// <param name="Title">The words after <c>stash</c>.</param>
+/// <param name="Papers">Patterned papers and cardstock, in the file's order; names are unique.</param>
+/// <param name="Offcuts">Leftover pieces of those papers.</param>
+/// <param name="Supplies">Foil lines, gems, foam, tape and envelopes.</param>
+/// <param name="Units">The units that the file is written in.</param>
+/// <param name="Notes">The maker's notes in Markdown; empty when there are none.</param>
+/// <param name="Location">The title line.</param>
+public sealed record Stash(
+    string Title,
+    ImmutableArray<StockPaper> Papers,
+    ImmutableArray<Offcut> Offcuts,
+    ImmutableArray<Supply> Supplies,
+    UnitSystem Units,
+    string Notes,
+    Location Location)
+{
+    /// <summary>A paper by its name, capitals ignored; null when there is none.</summary>
+    public StockPaper? Find(string name) => Papers.FirstOrDefault(p => p.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>The leftovers of a paper.</summary>
+    public IEnumerable<Offcut> OffcutsOf(StockPaper paper) =>
+        Offcuts.Where(o => o.Paper.Equals(paper.Name, StringComparison.OrdinalIgnoreCase));
+}
+
+/// <summary>The two kinds of sheet.</summary>
+public enum StockKind
+{
+    /// <summary>Patterned paper, usually printed on both sides.</summary>
+    Patterned,
+
+    /// <summary>Cardstock, one colour through and through.</summary>
+    Cardstock,
+}
+
+/// <summary>A paper in the stash.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Kind">Patterned paper or cardstock.</param>
+/// <param name="Size">The whole sheet, trim included, front side up.</param>
+/// <param name="Sheets">Sheets on hand, or null for any number.</param>
+/// <param name="Front">The front.</param>
+/// <param name="Back">The back; the same as the front for cardstock.</param>
+/// <param name="Location">The line that says so.</param>
+public sealed record StockPaper(string Name, StockKind Kind, Size Size, int? Sheets, PaperFace Front, PaperFace Back, Location Location)
+{
+    /// <summary>What is cut off each edge first, such as a printed strip.</summary>
+    public Insets Trim { get; init; }
+
+    /// <summary>Whether the print has a direction, so that pieces are not turned.</summary>
+    public bool Upright { get; init; }
+
+    /// <summary>Grams a square metre, or null when not known.</summary>
+    public double? Grammage { get; init; }
+
+    /// <summary>Thickness of one sheet: as measured, else estimated from its weight; null when neither is known.</summary>
+    public Length? Thickness { get; init; }
+
+    /// <summary>Price of a sheet in the file's own currency, or null.</summary>
+    public decimal? Price { get; init; }
+
+    /// <summary>Sheets on hand or any number of them, or leftovers: whether there is any of it at all.</summary>
+    /// <param name="stash">The shelf on which its offcuts lie.</param>
+    public bool IsOnHand(Stash stash) => Sheets is null or > 0 || stash.OffcutsOf(this).Any();
+
+    /// <summary>One of its sides.</summary>
+    public PaperFace Side(PaperSide side) => side == PaperSide.Back ? Back : Front;
+
+    /// <summary>The largest piece that a sheet holds: the sheet less its trim.</summary>
+    public Size Usable => new(Size.Width - Trim.Left - Trim.Right, Size.Height - Trim.Top - Trim.Bottom);
+}
+
+/// <summary>One side of a paper.</summary>
+/// <param name="Label">What the maker calls its print, or null.</param>
+/// <param name="Look">How it is drawn.</param>
+/// <param name="IsSaid">Whether the file says how it looks, or the paper's name is a built-in paper; a side of which nothing is known is
+/// drawn white.</param>
+public sealed record PaperFace(string? Label, PaperLook Look, bool IsSaid);
+
+/// <summary>Leftover pieces of a paper.</summary>
+/// <param name="Paper">The paper's name.</param>
+/// <param name="Size">The piece as it lies, front side up.</param>
+/// <param name="Count">How many.</param>
+/// <param name="Location">The line that says so.</param>
+public sealed record Offcut(string Paper, Size Size, int Count, Location Location);
+
+/// <summary>The kinds of thing in the stash that are not paper.</summary>
+public enum SupplyKind
+{
+    /// <summary>Foil line from a roll.</summary>
+    Line,
+
+    /// <summary>Gems and dots.</summary>
+    Gem,
+
+    /// <summary>Foam.</summary>
+    Foam,
+
+    /// <summary>Tape.</summary>
+    Tape,
+
+    /// <summary>Envelopes.</summary>
+    Envelope,
+}
+
+/// <summary>Something in the stash that is not paper.</summary>
+/// <param name="Kind">What.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Measure">Width of line and tape, size of a gem, thickness of foam; null for envelopes.</param>
+/// <param name="Pieces">Pieces on hand, or null when it is counted by length.</param>
+/// <param name="Long">Length on hand, or null when it is counted by pieces.</param>
+/// <param name="Size">Size of an envelope, lying landscape; null for the rest.</param>
+/// <param name="Location">The line that says so.</param>
+public sealed record Supply(SupplyKind Kind, string Name, Length? Measure, int? Pieces, Length? Long, Size? Size, Location Location)
+{
+    /// <summary>Price of a piece, or of a whole roll, in the file's own currency; null when not known.</summary>
+    public decimal? Price { get; init; }
+}

@@ -1,0 +1,51 @@
+using System.Text.RegularExpressions;
+using Xunit;
+
+namespace Sketch.Tests.Project;
+
+public sealed partial class SourceStyleTests
+{
+    public static TheoryData<string> Folders() => ["src", "tests"];
+
+    [Theory]
+    [MemberData(nameof(Folders))]
+    public void No_line_is_wider_than_editorconfig_allows(string folder)
+    {
+        var limit = int.Parse(MaxLineLength().Match(File.ReadAllText(Repository.PathTo(".editorconfig"))).Groups[1].Value);
+
+        var wide =
+            from file in Sources(folder)
+            from line in File.ReadLines(file).Index()
+            where line.Item.Length > limit
+            select $"{Path.GetRelativePath(Repository.Root, file)}:{line.Index + 1} has {line.Item.Length} columns";
+
+        Assert.Empty(wide);
+    }
+
+    [Fact]
+    public void No_two_types_of_the_source_share_a_name()
+    {
+        var shared =
+            from file in Sources("src").Where(f => f.EndsWith(".cs", StringComparison.Ordinal))
+            from type in TopLevelType().Matches(File.ReadAllText(file))
+            group Path.GetFileName(file) by type.Groups["name"].Value into same
+            where same.Count() > 1
+            select $"{same.Key}: {string.Join(", ", same)}";
+
+        Assert.Empty(shared);
+    }
+
+    private static IEnumerable<string> Sources(string folder) => Directory
+        .EnumerateFiles(Repository.PathTo(folder), "*.*", SearchOption.AllDirectories)
+        .Where(file => Path.GetExtension(file) is ".cs" or ".js")
+        .Where(file => !file.Split(Path.DirectorySeparatorChar).Intersect(["bin", "obj"]).Any());
+
+    [GeneratedRegex(@"^max_line_length = (\d+)$", RegexOptions.Multiline)]
+    private static partial Regex MaxLineLength();
+
+    // Partial types stand in several files.
+    [GeneratedRegex(
+        @"^(?:public|internal) (?:(?:static|sealed|abstract|readonly) )*(?:class|record struct|record|struct|interface|enum) (?<name>\w+)",
+        RegexOptions.Multiline)]
+    private static partial Regex TopLevelType();
+}
