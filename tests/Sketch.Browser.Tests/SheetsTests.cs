@@ -107,7 +107,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
             """);
         await Button("Plan the sheets").ClickAsync();
         await Expect(Plan.Locator("svg").First).ToBeVisibleAsync();
-        Assert.Contains(await Page.EvaluateAsync<string[]>("() => window.told"), t => t.Contains("gulls", StringComparison.Ordinal));
+        Assert.Contains(await Page.EvaluateAsync<string[]>("() => window.reported"), t => t.Contains("gulls", StringComparison.Ordinal));
     }
 
     [Fact]
