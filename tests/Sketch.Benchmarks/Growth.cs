@@ -25,7 +25,7 @@ public class Growth
     private LaidOutCard? _card;
     private string _svg = "";
 
-    [Params(20, 200, 2_000)]
+    [Params(5, 50, 500)]
     public int Pieces { get; set; }
 
     [GlobalSetup]

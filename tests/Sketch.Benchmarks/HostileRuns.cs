@@ -16,8 +16,8 @@ internal static class HostileRuns
     private const int LookEvery = 5;
     private const double Megabyte = 1e6;
 
-    /// <summary>After this the program is stopped and the run counts as missed.</summary>
-    private static readonly TimeSpan GiveUp = TimeSpan.FromMinutes(2);
+    /// <summary>After so much processor time the program is stopped and the run counts as missed, however slow a busy machine is.</summary>
+    private static readonly TimeSpan GiveUp = TimeSpan.FromMinutes(1);
 
     private static readonly string[] Neighbours = ["echo.card", "doubling.card", "speck.card", "large.card"];
 
@@ -76,7 +76,7 @@ internal static class HostileRuns
         {
             process.Refresh();
             peak = Math.Max(peak, process.HasExited ? 0 : process.PeakWorkingSet64 / Megabyte);
-            if (watch.Elapsed > GiveUp && !process.HasExited)
+            if (!process.HasExited && process.TotalProcessorTime > GiveUp)
             {
                 process.Kill();
                 process.WaitForExit();

@@ -21,7 +21,10 @@ internal sealed class HiddenCompletely : IFitRule
     private const int LookLimit = 20_000_000;
 
     /// <summary>Corners of outlines that are united on one card, in all, to see whether they hide something together.</summary>
-    private const int UnionLimit = 20_000;
+    private const int UnionLimit = 10_000;
+
+    /// <summary>Corners of outlines that are compared on one card, in all, to see whether one that is no rectangle hides another.</summary>
+    private const int CompareLimit = 50_000;
 
     /// <summary>A sheet of paper above, with the piece that it is.</summary>
     private readonly record struct Sheet(int Index, Cover Cover);
@@ -113,6 +116,7 @@ internal sealed class HiddenCompletely : IFitRule
     {
         private int _looks;
         private int _united;
+        private long _compared;
 
         public Answer Examine(Outline outline, Cover own, LooseGrid<Sheet> above, out List<int> hiders)
         {
@@ -126,7 +130,18 @@ internal sealed class HiddenCompletely : IFitRule
             var start = corners[0];
             foreach (var sheet in At(new(start.X, start.Y, start.X, start.Y), above))
             {
-                if (sheet.Cover.Holds(start) && sheet.Cover.Covers(outline))
+                // Most sheets that lie over one corner leave another free, which is found at once.
+                if (!corners.TrueForAll(c => sheet.Cover.Holds(c)))
+                {
+                    continue;
+                }
+
+                if (!sheet.Cover.IsRectangle && (_compared += sheet.Cover.Corners + outline.Corners) > CompareLimit)
+                {
+                    return Answer.NotExamined;
+                }
+
+                if (sheet.Cover.Covers(outline))
                 {
                     hiders.Add(sheet.Index);
                     return Answer.Hidden;

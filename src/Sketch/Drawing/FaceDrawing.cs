@@ -17,10 +17,20 @@ internal sealed class FaceDrawing(
     private const double FrontLift = 1.2;
 
     /// <summary>Characters after which further pieces show no figures, so that a picture stays of a size that can be opened.</summary>
-    private const int FigureLimit = 24_000_000;
+    private const int FigureLimit = 4_000_000;
 
-    /// <summary>Pieces on foam from which a face is crowded; each of their soft shadows is painted many times over.</summary>
-    private const int CrowdedFrom = 400;
+    /// <summary>
+    /// Characters of path data of raised pieces from which a face is crowded: each of their soft shadows is painted many times over.
+    /// </summary>
+    private const int CrowdedFrom = 100_000;
+
+    /// <summary>Characters of path data of all pieces from which a face is packed.</summary>
+    private const int PackedFrom = 150_000;
+
+    /// <summary>
+    /// What a piece counts for in addition: some 200 plain pieces on foam make a face crowded, some 300 of any kind packed.
+    /// </summary>
+    private const int CountOfPiece = 500;
 
     private readonly PieceDrawing _drawing = new(definitions, ids, dotsPerInch);
 
@@ -143,7 +153,7 @@ internal sealed class FaceDrawing(
             seen.Add((piece, design));
         }
 
-        _drawing.IsCrowded = seen.Count(s => s.Design.Lift > Shadow.FlatHeight) >= CrowdedFrom;
+        _drawing.Crowding = CrowdingOf(seen.ConvertAll(s => s.Design));
         var shared = new Dictionary<PieceDesign, string>();
         foreach (var (piece, design) in seen)
         {
@@ -180,6 +190,15 @@ internal sealed class FaceDrawing(
 
             return id;
         }
+    }
+
+    private static Crowding CrowdingOf(List<PieceDesign> designs)
+    {
+        return PathsOf(designs) >= PackedFrom ? Crowding.Packed
+            : PathsOf(designs.Where(d => d.Lift > Shadow.FlatHeight)) >= CrowdedFrom ? Crowding.Crowded
+            : Crowding.None;
+
+        static long PathsOf(IEnumerable<PieceDesign> designs) => designs.Sum(d => (long)d.Cut.Length + CountOfPiece);
     }
 
     /// <summary>Puts down what a group shows and gives back its title.</summary>

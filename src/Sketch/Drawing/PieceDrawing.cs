@@ -8,8 +8,8 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double d
 {
     private const double EdgeWidth = 0.14;
 
-    /// <summary>Whether the face has so many raised pieces that their shadows are kept simple.</summary>
-    internal bool IsCrowded { get; set; }
+    /// <summary>How crowded the face is.</summary>
+    internal Crowding Crowding { get; set; }
 
     /// <summary>Draws a design from 0, 0 into the element that is open.</summary>
     internal void Draw(SvgWriter svg, PieceDesign design, string id)
@@ -59,7 +59,7 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double d
         svg.Open("defs").Open("path").Attribute("id", cutId).Attribute("d", design.Cut).Close().Close();
         if (design.Lift > 0)
         {
-            Shadow.Draw(svg, cutId, design.Lift, design.Degrees, IsCrowded);
+            Shadow.Draw(svg, cutId, design.Lift, design.Degrees, Crowding);
         }
 
         svg.Open("use").Attribute("href", cut).Attribute("fill", definitions.Ground(design.Look, design.Width, design.Height)).Close();

@@ -19,7 +19,7 @@ internal static class Shadow
 
     private const int MostLayers = 11;
 
-    /// <summary>What is left of a soft shadow on a crowded face.</summary>
+    /// <summary>What a flat shadow takes, and what is left of a soft one on a crowded face.</summary>
     private const int FewestLayers = 3;
 
     /// <summary>Draws the shadow of an outline.</summary>
@@ -27,12 +27,17 @@ internal static class Shadow
     /// <param name="cutId">The id of the outline's path.</param>
     /// <param name="height">Millimetres above what it falls on.</param>
     /// <param name="degrees">The clockwise turn of the piece: the shadow falls to the lower right of the face all the same.</param>
-    /// <param name="isCrowded">Whether the face has so many raised pieces that their shadows are kept simple.</param>
-    internal static void Draw(SvgWriter svg, string cutId, double height, double degrees, bool isCrowded)
+    /// <param name="crowding">How crowded the face is: the more, the simpler its shadows.</param>
+    internal static void Draw(SvgWriter svg, string cutId, double height, double degrees, Crowding crowding)
     {
         var fall = Affine.Turn(-degrees, default).Apply(new(height * 0.34, height * 0.46));
         var softness = 0.25 + 0.62 * height;
-        var layers = Math.Clamp((int)Math.Ceiling(softness / 0.15), FewestLayers, isCrowded ? FewestLayers : MostLayers);
+        var layers = crowding switch
+        {
+            Crowding.Packed => 1,
+            Crowding.Crowded => FewestLayers,
+            _ => Math.Clamp((int)Math.Ceiling(softness / 0.15), FewestLayers, MostLayers),
+        };
         var darkness = 0.2 + 0.1 * Math.Min(1, height / 2);
         var opacity = 1 - Math.Pow(1 - darkness, 1.0 / layers);
 
@@ -41,7 +46,7 @@ internal static class Shadow
         for (var i = layers; i > 0; i--)
         {
             // Closer together and darker near the piece, so that the shadow fades out instead of ending.
-            var width = 2 * softness * Math.Pow((double)(i - 1) / (layers - 1), 1.5);
+            var width = 2 * softness * Math.Pow((double)(i - 1) / Math.Max(1, layers - 1), 1.5);
             svg.Open("use").Attribute("href", "#" + cutId).Attribute("stroke-width", width)
                 .Attribute("opacity", opacity * (1.45 - (double)i / layers)).Close();
         }

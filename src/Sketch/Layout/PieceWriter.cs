@@ -163,6 +163,12 @@ internal sealed class PieceWriter(
         }
 
         var outlines = PieceShapes.WithMats(node, own, boxes);
+        var grown = outlines.Skip(1).Sum(o => (long)o.Corners) - own.Corners * (long)draft.Mats.Length;
+        if (!HasRoomFor(draft, Math.Max(0, grown)))
+        {
+            return;
+        }
+
         for (var layer = draft.Mats.Length; layer >= 0; layer--)
         {
             var foam = FoamUnder(node, layer);

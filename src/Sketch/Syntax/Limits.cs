@@ -19,10 +19,10 @@ public static class Limits
     public const int Lines = 2_000;
 
     /// <summary>Copies of a line.</summary>
-    public const int Copies = 2_000;
+    public const int Copies = 500;
 
     /// <summary>Pieces with their mats, counted on every copy.</summary>
-    public const int Pieces = 2_000;
+    public const int Pieces = 500;
 
     /// <summary>Mats beneath one piece.</summary>
     public const int Mats = 20;
@@ -31,22 +31,25 @@ public static class Limits
     public const int Letters = 5_000;
 
     /// <summary>Letters that are cut out as words, counted on every copy: each is also grown for every mat.</summary>
-    public const int CutOutLetters = 1_000;
+    public const int CutOutLetters = 200;
 
-    /// <summary>Corners and curves of all outlines but those of <c>text</c>, with mats and the holes in each layer.</summary>
-    public const int Corners = 100_000;
+    /// <summary>
+    /// Corners and curves of all outlines but those of <c>text</c>, with mats and the holes in each layer. A grown mat counts with its own
+    /// corners: round joins have many.
+    /// </summary>
+    public const int Corners = 25_000;
 
     /// <summary>Windows.</summary>
-    public const int Windows = 200;
+    public const int Windows = 100;
 
     /// <summary>Holes that windows cut, counted in every layer that they go through.</summary>
-    public const int Holes = 2_000;
+    public const int Holes = 500;
 
     /// <summary>Siblings under which others are tucked.</summary>
     public const int Tucked = 500;
 
     /// <summary>Other pieces through which a size or place is reached.</summary>
-    public const int Chain = 500;
+    public const int Chain = 250;
 
     /// <summary>Cards each like the next.</summary>
     public const int LikeCards = 20;

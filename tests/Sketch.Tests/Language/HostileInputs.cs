@@ -24,52 +24,52 @@ internal static class HostileInputs
         ["ten million characters of nonsense"] = () => Repeat("qwertz\n", 1_428_000),
         ["fifty thousand roles"] = () => Head + Lines(50_000, i => $"role r{i}: red"),
         ["fifty thousand fronts"] = () => Head + Repeat("front\n panel 1 x 1\n", 50_000),
-        ["two thousand pieces"] = () => Head + "front\n  2000 square 1/64, in a grid 50 across, of red\n",
+        ["five hundred pieces"] = () => Head + "front\n  500 square 1/64, in a grid 50 across, of red\n",
         ["a hundred thousand pieces"] = () => Head + "front\n  100000 square 1/64, in a grid 300 across, of red\n",
-        ["a thousand pieces with words"] = () => Head + "front\n  1000 panel 1 x 1 \"lamp\", in a grid 50 across, of red\n",
+        ["five hundred pieces with words"] = () => Head + "front\n  500 panel 1 x 1 \"lamp\", in a grid 50 across, of red\n",
         ["a hundred thousand pieces with words"] = () => Head + "front\n  100000 oval 1 x 2 \"ahoy\"\n",
-        ["two thousand blocks of writing lines"] = () => Head + "front\n  2000 ruled 3 x 100, lines 0.02 mm apart, in a grid 50 across\n",
+        ["five hundred blocks of writing lines"] = () => Head + "front\n  500 ruled 3 x 100, lines 0.02 mm apart, in a grid 50 across\n",
         ["a text of ninety-five thousand letters"] = () => Head + $"front\n  text \"{Letters(95_000)}\"\n",
         ["a text of all letters that a card may have"] = () => Head + $"front\n  text \"{Letters(5_000)}\"\n",
         ["texts of all letters that a card may have"] = () => Head + "front\n  text" + Repeat($" \"{Letters(50)}\"", 100) + "\n",
         ["a cut-out word of eight hundred letters"] = () =>
             Head + $"front\n  word \"{Letters(800)}\", letters 1/4, of red\n    mat +1/8, of navy\n",
         ["a cut-out word of all letters that a card may have"] = () =>
-            Head + $"front\n  word \"{Letters(1_000)}\", letters 1/4, of red\n    mat +1/8, of navy\n",
+            Head + $"front\n  word \"{Letters(200)}\", letters 1/4, of red\n    mat +1/8, of navy\n",
         ["cut-out words of all letters that a card may have"] = () =>
             Head
-                + "front\n  100 word \"lighthouse\", letters 1/4, in a grid 20 across, of red\n    mat +1/8, of navy\n    mat +1/8, of "
-                + "red\n",
-        ["two thousand windows"] = () => Head + "front\n  panel 4 x 5, of red\n    1900 window circle 1/64, in a grid 50 across\n",
-        ["two hundred windows through nine layers"] = () =>
-            Head + "front\n" + Lines(9, i => new string(' ', i + 1) + "panel 4 x 4, turn 1, of red") + new string(' ', 10)
-                + "200 window scallop 1/4, in a grid 20 across, through\n",
+                + "front\n  20 word \"lighthouse\", letters 1/4, in a grid 20 across, of red\n    mat +1/8, of navy\n"
+                + "    mat +1/8, of red\n",
+        ["four hundred windows"] = () => Head + "front\n  panel 4 x 5, of red\n    400 window circle 1/64, in a grid 50 across\n",
+        ["a hundred windows through five layers"] = () =>
+            Head + "front\n" + Lines(5, i => new string(' ', i + 1) + "panel 4 x 4, turn 1, of red") + new string(' ', 6)
+                + "100 window scallop 1/4, in a grid 20 across, through\n",
         ["windows through a tower"] = () =>
             Head + "front\n" + Lines(60, i => new string(' ', i + 1) + "panel 4 x 4, of red") + new string(' ', 61)
                 + "199 window circle 1/64, in a grid 30 across, through\n",
-        ["two thousand lines of pieces"] = () =>
-            Head + "front\n" + Lines(1_999, i => $"  p{i}: panel 1 x 1.{1000 + i}, left {i % 4}, of red"),
+        ["five hundred lines of pieces"] = () =>
+            Head + "front\n" + Lines(500, i => $"  p{i}: panel 1 x 1.{1000 + i}, left {i % 4}, of red"),
         ["twenty thousand lines of pieces"] = () => Head + "front\n" + Lines(20_000, i => $"  p{i}: panel 1 x 1, left {i % 4}, of red"),
         ["copies of copies of copies"] = () =>
-            Head + "front\n  1000 panel 1 x 1, of red\n    1000 panel 1 x 1, of red\n      1000 panel 1 x 1, of red\n",
+            Head + "front\n  500 panel 1 x 1, of red\n    500 panel 1 x 1, of red\n      500 panel 1 x 1, of red\n",
         ["nested copies in seven lines"] = () => Head + "front\n" + Lines(7, i => new string(' ', 2 * i + 2) + "9 star 1, of red, on foam"),
         ["items that name all copies"] = () =>
-            Head + "front\n  2000 square 1/64, of red\n" + Repeat("    item " + string.Join(" and ", Enumerable.Range(1, 400))
+            Head + "front\n  500 square 1/64, of red\n" + Repeat("    item " + string.Join(" and ", Enumerable.Range(1, 400))
                 + ": of blue\n", 200),
         ["fifty thousand mats"] = () => Head + "front\n  square 1, of red\n" + Repeat("    mat +1/8, of red\n", 50_000),
         ["a heart with two thousand mats"] = () => Head + "front\n  heart 2, of red\n" + Repeat("    mat +1/64, of navy\n", 2_000),
-        ["a hundred hearts with nineteen mats"] = () =>
-            Head + "front\n" + Repeat("  heart 2, of red\n" + Repeat("    mat +1/64, of navy\n", 19), 100),
-        ["four hundred stars of sixty points with a mat"] = () => Head + "front\n  400 star 1, 60 points, of red\n    mat +1/8, of navy\n",
+        ["twenty-five hearts with nineteen mats"] = () =>
+            Head + "front\n" + Repeat("  heart 2, of red\n" + Repeat("    mat +1/64, of navy\n", 19), 25),
+        ["twenty stars of sixty points with a mat"] = () => Head + "front\n  20 star 1, 60 points, of red\n    mat +1/8, of navy\n",
         ["five thousand stars of sixty points with a mat"] = () =>
             Head + "front\n  5000 star 1, 60 points, of red\n    mat +1/8, of navy\n",
-        ["a thousand scalloped circles with a mat, all unlike"] = () =>
-            Head + "front\n" + Lines(1_000, i => $"  scallop 2.{1000 + i}, left 1, turn {i % 90}, of red\n    mat +1/8, of navy"),
-        ["two thousand pieces on foam"] = () => Head + "front\n  2000 panel 1/4 x 1/4, in a grid 50 across, of red, on foam\n",
+        ["two hundred and fifty scalloped circles with a mat, all unlike"] = () =>
+            Head + "front\n" + Lines(250, i => $"  scallop 2.{1000 + i}, left 1, turn {i % 90}, of red\n    mat +1/8, of navy"),
+        ["five hundred pieces on foam"] = () => Head + "front\n  500 panel 1/4 x 1/4, in a grid 50 across, of red, on foam\n",
         ["twenty thousand pieces on foam"] = () => Head + "front\n  20000 panel 1/4 x 1/4, in a grid 200 across, of red, on foam\n",
-        ["a thousand pieces with mats, all unlike, on foam"] = () =>
-            Head + "front\n" + Lines(1_000, i => $"  panel 2.{1000 + i} x 3, left 0.{1000
-                + i}, turn {i % 90}, of woodgrain #c7a884, raised 6 mm\n    mat +1/8, of stars #1d2c4a #f0d998"),
+        ["two hundred and fifty pieces with mats, all unlike, on foam"] = () =>
+            Head + "front\n" + Lines(250, i =>
+                $"  panel 2.{1000 + i} x 3, left 0.{1000 + i}, turn {i % 90}, of woodgrain, raised 6 mm\n    mat +1/8, of stars"),
         ["ninety thousand pieces with mats"] = () =>
             Head + "front\n  90000 panel 1/4 x 1/4, in a grid 300 across, of red\n    mat +1/8, of navy\n",
         ["mats that no copy can have"] = () =>
@@ -82,8 +82,8 @@ internal static class HostileInputs
         ["a size of a billion inches"] = () => Head + "front\n  panel 1000000000 x 1000000000, of red\n",
         ["the longest sizes there are"] = () =>
             Head
-                + "front\n  1000 panel 999 m x 999 m, gap 999 m, step right 999 m, shift right 999 m, of red\n    mat +999 m, of red\n "
-                + "   text \"lamp\", letters 999 m\n",
+                + "front\n  500 panel 999 m x 999 m, gap 999 m, step right 999 m, shift right 999 m, of red\n    mat +999 m, of red\n"
+                + "    text \"lamp\", letters 999 m\n",
         ["a base of a kilometre"] = () =>
             "card \"Storm\"\nbase 1000 m x 1000 m, of white\nfront\n  panel, showing 1/64, of red\n    star 500 m, 60 points, of red\n "
                 + "     mat border 100 m, of red\n",

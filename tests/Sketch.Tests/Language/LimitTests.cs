@@ -36,18 +36,18 @@ public class LimitTests
         Assert.Contains($"| {what} | {most} |", File.ReadLines(LanguageReference.FilePath()));
 
     [Theory]
-    [InlineData("2000 gem 1/8, in a grid 50 across, of red")]
-    [InlineData("gem 1/8, in a grid 40 x 50, of red")]
-    [InlineData("1000 panel 1/8 x 1/8, in a grid 50 across, of red\n    mat +1/16, of navy")]
-    [InlineData("40 panel 1 x 1, of red\n    7 panel 1/8 x 1/8, of red\n      6 gem 1/64, of red")]
-    public void Two_thousand_pieces_with_their_mats_are_laid_out(string lines) => Assert.Empty(Beyond(lines));
+    [InlineData("500 gem 1/8, in a grid 50 across, of red")]
+    [InlineData("gem 1/8, in a grid 10 x 50, of red")]
+    [InlineData("250 panel 1/8 x 1/8, in a grid 50 across, of red\n    mat +1/16, of navy")]
+    [InlineData("10 panel 1 x 1, of red\n    7 panel 1/8 x 1/8, of red\n      6 gem 1/64, of red")]
+    public void Five_hundred_pieces_with_their_mats_are_laid_out(string lines) => Assert.Empty(Beyond(lines));
 
     [Theory]
-    [InlineData("2001 gem 1/8, of red", 4, 3)]
+    [InlineData("501 gem 1/8, of red", 4, 3)]
     [InlineData("999999999 gem 1/8, in a row, of red", 4, 3)]
     [InlineData("0 gem 1/8, of red", 4, 3)]
-    [InlineData("gem 1/8, in a grid 2001 x 2, of red", 4, 22)]
-    [InlineData("gem 1/8, in a grid 2 x 2001, of red", 4, 26)]
+    [InlineData("gem 1/8, in a grid 501 x 2, of red", 4, 22)]
+    [InlineData("gem 1/8, in a grid 2 x 501, of red", 4, 26)]
     public void A_count_out_of_range_is_reported_where_it_stands_and_no_copy_is_laid_out(string line, int row, int column)
     {
         var compilation = Compile(line + "\n  star 1, of blue\n");
@@ -60,10 +60,10 @@ public class LimitTests
     [Fact]
     public void Nothing_more_is_said_of_a_line_whose_count_is_out_of_range() => Assert.Equal(
         FindingCatalogue.BadCount,
-            Assert.Single(Compile("lamps: 2001 star 1, of red\n    item 3: of blue\n  gem 1/8, above lamps, of red").Findings).Kind);
+            Assert.Single(Compile("lamps: 501 star 1, of red\n    item 3: of blue\n  gem 1/8, above lamps, of red").Findings).Kind);
 
     [Theory]
-    [InlineData("1001 panel 1/8 x 1/8, in a grid 50 across, of red\n    mat +1/16, of navy", "Make at most 1,000 copies.")]
+    [InlineData("251 panel 1/8 x 1/8, in a grid 50 across, of red\n    mat +1/16, of navy", "Make at most 250 copies.")]
     [InlineData("gem 1/8, in a grid 50 x 50, of red", "Make fewer copies, or divide the pieces between several cards.")]
     [InlineData("10 panel 1 x 1, of red\n    10 panel 1 x 1, of red\n      10 star 1, of red\n        10 gem 1/8, of red",
         "Make fewer copies, or divide the pieces between several cards.")]
@@ -71,13 +71,13 @@ public class LimitTests
     {
         var finding = Assert.Single(Beyond(lines));
 
-        Assert.Equal("Here the card has more than 2,000 pieces with mats; this line and the rest are left out.", finding.Message);
+        Assert.Equal("Here the card has more than 500 pieces with mats; this line and the rest are left out.", finding.Message);
         Assert.Equal((hint, 4, 3), (finding.Hint, finding.Location.Start.Line, finding.Location.Start.Column));
     }
 
     [Fact]
     public void A_line_that_makes_too_many_pieces_is_not_laid_out() => Assert.Equal(
-        ["front/star"], Compile("star 1, of blue\n  1999 panel 1 x 1, of red\n    gem 1/8, of red").Card!.Pieces.Select(p => p.Path));
+        ["front/star"], Compile("star 1, of blue\n  499 panel 1 x 1, of red\n    gem 1/8, of red").Card!.Pieces.Select(p => p.Path));
 
     [Fact]
     public void Twenty_mats_lie_beneath_a_piece_and_the_next_is_reported()
@@ -90,8 +90,8 @@ public class LimitTests
     [Theory]
     [InlineData("text \"{5000}\"", "text \"{5001}\"", "letters")]
     [InlineData("50 text \"{100}\"", "51 text \"{100}\"", "letters")]
-    [InlineData("word \"{1000}\", of red", "word \"{1001}\", of red", "letters cut out as words")]
-    [InlineData("100 word \"{10}\", of red", "101 word \"{10}\", of red", "letters cut out as words")]
+    [InlineData("word \"{200}\", of red", "word \"{201}\", of red", "letters cut out as words")]
+    [InlineData("20 word \"{10}\", of red", "21 word \"{10}\", of red", "letters cut out as words")]
     public void Letters_are_counted_on_every_copy(string most, string more, string what)
     {
         Assert.Empty(Beyond(Spelt(most)));
@@ -99,19 +99,27 @@ public class LimitTests
     }
 
     [Fact]
-    public void Corners_are_counted_on_every_copy_and_mat()
+    public void Corners_are_counted_on_every_copy()
     {
         // A star of 60 points has 119 corners besides the one at which it begins.
-        Assert.Empty(Beyond("400 star 1, 60 points, of red\n    mat +1/8, of navy"));
-        var finding = Assert.Single(Beyond("430 star 1, 60 points, of red\n    mat +1/8, of navy"));
-        Assert.Contains("100,000 corners", finding.Message, StringComparison.Ordinal);
+        Assert.Empty(Beyond("210 star 1, 60 points, of red"));
+        var finding = Assert.Single(Beyond("211 star 1, 60 points, of red"));
+        Assert.Contains("25,000 corners", finding.Message, StringComparison.Ordinal);
         Assert.Equal((4, 3), (finding.Location.Start.Line, finding.Location.Start.Column));
     }
 
+    [Fact]
+    public void A_grown_mat_counts_with_the_corners_that_it_has_itself()
+    {
+        Assert.Empty(Beyond("10 star 1, 60 points, of red\n    mat +1/8, of navy"));
+        var finding = Assert.Single(Beyond("200 star 1, 60 points, of red\n    mat +1/8, of navy"));
+        Assert.Contains("25,000 corners", finding.Message, StringComparison.Ordinal);
+    }
+
     [Theory]
-    [InlineData(10, 200, true)]
-    [InlineData(11, 200, false)]
-    [InlineData(1, 201, false)]
+    [InlineData(5, 100, true)]
+    [InlineData(6, 100, false)]
+    [InlineData(1, 101, false)]
     public void Windows_are_counted_in_every_layer_that_they_go_through(int layers, int windows, bool isWithin)
     {
         var tower = string.Concat(Enumerable.Range(1, layers).Select(i => $"{new string(' ', i + 1)}panel 4 x 4, of red\n"));
