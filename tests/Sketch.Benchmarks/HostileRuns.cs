@@ -74,13 +74,20 @@ internal static class HostileRuns
         var peak = 0.0;
         while (!process.WaitForExit(LookEvery))
         {
-            process.Refresh();
-            peak = Math.Max(peak, process.HasExited ? 0 : process.PeakWorkingSet64 / Megabyte);
-            if (!process.HasExited && process.TotalProcessorTime > GiveUp)
+            try
             {
-                process.Kill();
-                process.WaitForExit();
-                return (-1, watch.Elapsed.TotalSeconds, (Clock.ProcessorOfChildren() - before) / 1000, peak);
+                process.Refresh();
+                peak = Math.Max(peak, process.PeakWorkingSet64 / Megabyte);
+                if (process.TotalProcessorTime > GiveUp)
+                {
+                    process.Kill();
+                    process.WaitForExit();
+                    return (-1, watch.Elapsed.TotalSeconds, (Clock.ProcessorOfChildren() - before) / 1000, peak);
+                }
+            }
+            catch (Exception gone) when (gone is InvalidOperationException or System.ComponentModel.Win32Exception)
+            {
+                // It ended between two looks; there is nothing more to look at.
             }
         }
 

@@ -14,9 +14,13 @@ internal sealed class BatchLimits(Batch batch, FindingBag findings)
     /// <summary>The most pieces of all cards and loose pieces together.</summary>
     public const int MostPieces = 50_000;
 
+    /// <summary>The most different sizes of loose pieces; the search for the fewest sheets goes through them all.</summary>
+    public const int MostSizes = 150;
+
     /// <summary>The shortest side that a piece may be cut with.</summary>
     public static readonly Length ShortestSide = Length.Millimetre(0.5m);
 
+    private readonly HashSet<Size> _sizes = [];
     private long _pieces;
 
     /// <summary>Whether a line that makes cards is within the limits; counts its pieces if so, and reports it if not.</summary>
@@ -48,6 +52,14 @@ internal sealed class BatchLimits(Batch batch, FindingBag findings)
             return false;
         }
 
+        if (_sizes.Count == MostSizes && !_sizes.Contains(cut.Size))
+        {
+            findings.Add(FindingCatalogue.BatchTooLarge, cut.Location,
+                $"The batch cuts loose pieces of more than {MostSizes} different sizes.", "Put this line into another batch.");
+            return false;
+        }
+
+        _sizes.Add(cut.Size);
         return Count(cut.Count, 1, cut.Location, room =>
             $"Write cut {room} in place of cut {cut.Count.ToString(CultureInfo.InvariantCulture)}");
     }

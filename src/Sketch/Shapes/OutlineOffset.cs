@@ -17,6 +17,15 @@ public sealed partial record Outline
     private const int MostContours = 100;
 
     /// <summary>
+    /// Segments of one contour from which it is grown in steps. Where corners lie much closer together than the distance, their round
+    /// joins cross each other by the hundred; small first steps leave a plain edge, and all steps together give the same area.
+    /// </summary>
+    private const int LongContour = 2_000;
+
+    /// <summary>Shares of the distance that are grown first, one after the other.</summary>
+    private static readonly double[] FirstSteps = [1.0 / 256, 1.0 / 64, 1.0 / 16];
+
+    /// <summary>
     /// The outline moved outwards everywhere by a distance in millimetres; a negative one moves it inwards, until nothing is left.
     /// An upright rectangle keeps its sharp corners exactly; on any other outline the corners that point outwards become round, as every
     /// point of the new edge lies at that distance from the old one. The result is true to less than 0.01 mm.
@@ -71,6 +80,16 @@ public sealed partial record Outline
         var perQuarter = (int)Math.Clamp(Math.Ceiling(Math.PI / 4 / half), 2, 600);
         var parameters = new BufferParameters(perQuarter, EndCapStyle.Round, JoinStyle.Round, 1) { SimplifyFactor = Smoothing };
         var area = Polygons.Of(outline);
+        if (distance > 0 && outline.Contours.Any(c => c.Segments.Length > LongContour))
+        {
+            foreach (var share in FirstSteps)
+            {
+                area = BufferOp.Buffer(area, distance * share, parameters);
+            }
+
+            distance *= 1 - FirstSteps.Sum();
+        }
+
         if (distance < 0 || outline.Contours.Length <= MostContours)
         {
             return Polygons.ToOutline(BufferOp.Buffer(area, distance, parameters));

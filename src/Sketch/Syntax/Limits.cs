@@ -31,7 +31,7 @@ public static class Limits
     public const int Letters = 5_000;
 
     /// <summary>Letters that are cut out as words, counted on every copy: each is also grown for every mat.</summary>
-    public const int CutOutLetters = 200;
+    public const int CutOutLetters = 150;
 
     /// <summary>
     /// Corners and curves of all outlines but those of <c>text</c>, with mats and the holes in each layer. A grown mat counts with its own
@@ -43,7 +43,7 @@ public static class Limits
     public const int Windows = 100;
 
     /// <summary>Holes that windows cut, counted in every layer that they go through.</summary>
-    public const int Holes = 500;
+    public const int Holes = 200;
 
     /// <summary>Siblings under which others are tucked.</summary>
     public const int Tucked = 500;

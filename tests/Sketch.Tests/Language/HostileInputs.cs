@@ -35,14 +35,14 @@ internal static class HostileInputs
         ["a cut-out word of eight hundred letters"] = () =>
             Head + $"front\n  word \"{Letters(800)}\", letters 1/4, of red\n    mat +1/8, of navy\n",
         ["a cut-out word of all letters that a card may have"] = () =>
-            Head + $"front\n  word \"{Letters(200)}\", letters 1/4, of red\n    mat +1/8, of navy\n",
+            Head + $"front\n  word \"{Letters(150)}\", letters 1/4, of red\n    mat +1/8, of navy\n",
         ["cut-out words of all letters that a card may have"] = () =>
             Head
-                + "front\n  20 word \"lighthouse\", letters 1/4, in a grid 20 across, of red\n    mat +1/8, of navy\n"
+                + "front\n  15 word \"lighthouse\", letters 1/4, in a grid 20 across, of red\n    mat +1/8, of navy\n"
                 + "    mat +1/8, of red\n",
         ["four hundred windows"] = () => Head + "front\n  panel 4 x 5, of red\n    400 window circle 1/64, in a grid 50 across\n",
-        ["a hundred windows through five layers"] = () =>
-            Head + "front\n" + Lines(5, i => new string(' ', i + 1) + "panel 4 x 4, turn 1, of red") + new string(' ', 6)
+        ["a hundred windows through two layers"] = () =>
+            Head + "front\n" + Lines(2, i => new string(' ', i + 1) + "panel 4 x 4, turn 1, of red") + new string(' ', 3)
                 + "100 window scallop 1/4, in a grid 20 across, through\n",
         ["windows through a tower"] = () =>
             Head + "front\n" + Lines(60, i => new string(' ', i + 1) + "panel 4 x 4, of red") + new string(' ', 61)

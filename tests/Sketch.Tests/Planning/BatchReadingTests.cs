@@ -42,6 +42,18 @@ public class BatchReadingTests
             (finding.Location.Source.Path, finding.Location.Start.Line, finding.Location.Start.Column, finding.Hint));
     }
 
+    [Theory]
+    [InlineData(150, 0)]
+    [InlineData(151, 1)]
+    public void Loose_pieces_of_a_hundred_and_fifty_sizes_are_planned_and_the_next_is_reported(int sizes, int reported)
+    {
+        // None fits its sheet, so that planning them takes no time; the last line repeats a size.
+        var lines = string.Concat(Enumerable.Range(0, sizes).Append(0).Select(i => $"cut 1 of {20 + i} x 20 from gulls\n"));
+        var found = PlanRun.Of(Top + lines).Findings.Where(f => f.Code == "SK714").ToList();
+        Assert.Equal(reported, found.Count);
+        Assert.All(found, f => Assert.Equal((153, "Put this line into another batch."), (f.Location.Start.Line, f.Hint)));
+    }
+
     [Fact]
     public void A_misspelt_file_is_fixed_by_the_nearest_name_in_the_folder() =>
         Assert.Equal("\"gull.card\"", PlanRun.Of($"{Top}make 2 of \"gul.card\"\n").Single("SK206").Replacement);
