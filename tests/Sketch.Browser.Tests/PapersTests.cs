@@ -125,7 +125,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     {
         await OpenTab("Papers");
         await TypeAll(Card.Replace("base", "bsae", StringComparison.Ordinal));
-        await Expect(Page.GetByText("then papers can be tried")).ToBeVisibleAsync();
+        await Expect(Page.GetByText("To try papers, first fix the problems")).ToBeVisibleAsync();
         await Expect(Page.Locator(".trial").GetByText("Before the error")).ToBeVisibleAsync();
     }
 

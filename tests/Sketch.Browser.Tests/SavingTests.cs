@@ -87,13 +87,13 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await KeptByTheServer();
         await Page.CloseAsync();
         var next = await Window();
-        await Expect(next.Locator(".notice")).ToContainTextAsync("never saved");
+        await Expect(next.Locator(".notice")).ToContainTextAsync("unsaved text");
         await next.Locator(".cm-line").Nth(2).ClickAsync();
         await next.Keyboard.PressAsync("End");
         await next.Keyboard.TypeAsync(" # other");
         await next.Keyboard.PressAsync("Control+s");
         await Expect(next.Locator("#state")).ToHaveTextAsync("Saved");
-        await Expect(next.Locator(".notice")).ToContainTextAsync("never saved");
+        await Expect(next.Locator(".notice")).ToContainTextAsync("unsaved text");
     }
 
     [Fact]

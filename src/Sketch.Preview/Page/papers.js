@@ -95,7 +95,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, repo
     none.hidden = all.length > 0;
     none.textContent = work.sight?.roles
       ? 'This card has no roles to put papers into. Write a line such as: role sky: navy – and then: of sky.'
-      : 'The text has errors. Fix the problems listed below it first.';
+      : 'The text has errors. To try papers, first fix the problems listed below the text.';
     for (const control of [own, keepHere, keepThere]) control.ariaDisabled = String(work.choices.size === 0);
   }
 

@@ -41,7 +41,7 @@ export function makeTemplates(panel, asked, hasErrors) {
     element('h3', {}, 'Take care'),
     element('p', {}, 'Craft knives and guillotines are sharp: cut on a mat, along a metal ruler, '
       + 'with the holding hand behind the blade, and lock a guillotine’s arm when you leave it.'));
-  const wait = element('p', { className: 'empty' }, 'The text has errors. Fix the problems listed below it first.');
+  const wait = element('p', { className: 'empty' }, 'The text has errors. To print templates, first fix the problems listed below the text.');
   open.after(wait);
   const aim = () => {
     wait.hidden = !hasErrors();
