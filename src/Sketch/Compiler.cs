@@ -34,10 +34,10 @@ public static class Compiler
     /// <summary>Reads, lays out and checks a file. Never throws for what a file says: every mistake is a finding.</summary>
     public static Compilation Compile(SourceText source, IWorld world) => Compile(source, world, RoleFilling.None);
 
-    /// <summary>The same with papers from a shelf in the card's roles.</summary>
+    /// <summary>The same with papers from a stash in the card's roles.</summary>
     /// <param name="source">The file.</param>
-    /// <param name="world">What lies round about it.</param>
-    /// <param name="filling">The shelf and the papers chosen; choices for roles that the card does not declare do nothing.</param>
+    /// <param name="world">The files and fonts around it.</param>
+    /// <param name="filling">The stash and the papers chosen; choices for roles that the card does not have do nothing.</param>
     public static Compilation Compile(SourceText source, IWorld world, RoleFilling filling)
     {
         var findings = new FindingBag();

@@ -62,7 +62,7 @@ internal static class VariantSheets
         var shelf = Compiler.Compile(FolderFiles.ReadFile(stash).Source!, new FolderFiles()).Stash!;
         var card = Cards.Lay(Cards.FifteenPieces, null);
         var variants = VariantSearch.Find(card, shelf, new([], [], limit));
-        var sheet = new ContactSheet(card, FaceKind.Front, shelf, variants, new FolderFiles());
+        var sheet = new ContactSheet(card, FaceKind.Front, new(shelf, []), variants, new FolderFiles());
         return
         [
             .. variants.Best.Select((variant, i) =>

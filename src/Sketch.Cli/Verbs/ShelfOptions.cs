@@ -65,7 +65,7 @@ internal sealed class ShelfOptions
         }
 
         var filling = new RoleFilling(stash, [.. choices]);
-        foreach (var unknown in choices.Where(c => filling.Paint(c) is null))
+        foreach (var unknown in choices.Where(c => !filling.Has(c)))
         {
             var near = Nearest.Find(unknown.Paper, stash?.Papers.Select(p => p.Name) ?? []);
             session.Report(stash is null

@@ -48,7 +48,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         }
 
         var variants = VariantSearch.Find(card, filling.Stash!, wish);
-        var sheets = variants.Best.IsEmpty ? [] : Write(file.Source.Path, card, filling.Stash!, variants, files, out status);
+        var sheets = variants.Best.IsEmpty ? [] : Write(file.Source.Path, card, filling, variants, files, out status);
         if (variants.Best.IsEmpty)
         {
             session.Report($"{file.Source.Path}: {variants.WhyNone(card)}");
@@ -98,10 +98,11 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         }
     }
 
-    private List<string> Write(string source, LaidOutCard card, Stash stash, VariantList variants, FolderFiles files, out int status)
+    private List<string> Write(
+        string source, LaidOutCard card, RoleFilling filling, VariantList variants, FolderFiles files, out int status)
     {
         var written = new List<string>();
-        var sheet = new ContactSheet(card, face, stash, variants, files);
+        var sheet = new ContactSheet(card, face, filling, variants, files);
         status = ExitStatus.Done;
         try
         {

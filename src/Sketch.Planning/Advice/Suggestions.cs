@@ -146,7 +146,7 @@ internal sealed class Suggestions
         return pieces[at].Kind != "line"
             && Sheen(order.Look) == Sheen(other.Stock!.Front.Look)
             && pieces.Where(p => p.LiesOn == at).Select(p => p.Paint).Prepend(beneath)
-                .All(p => PaperUse.For(p, design.Order, _plan.Files.Stash).Name != other.Paper);
+                .All(p => PaperUse.For(p, _plan.Files.Stash).Name != other.Paper);
     }
 
     private static PaperPattern? Sheen(PaperLook? look) => look?.Pattern is PaperPattern.Foil or PaperPattern.Pearl ? look.Pattern : null;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Batches;
+using Sketch.Checks;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Stashes;
@@ -10,7 +11,7 @@ namespace Sketch.Planning.Demand;
 
 /// <summary>A card with the order to make it.</summary>
 /// <param name="Order">How many, and in which papers.</param>
-/// <param name="Card">The card.</param>
+/// <param name="Card">The card in these papers.</param>
 public sealed record Design(MakeRequest Order, LaidOutCard Card)
 {
     /// <summary>Two lines that make the same card are two designs.</summary>
@@ -75,29 +76,39 @@ public sealed record BatchFiles(
 
             var stash = batch.Stash is { } named ? Open(named, "stash")?.Stash : null;
             var limits = new BatchLimits(batch, findings);
-            var designs = batch.Makes.Select(m => (Order: m, Design: DesignOf(m, limits))).ToList();
+            var papers = new BatchPapers(stash, findings);
+            var designs = batch.Makes.Select(m => (Order: m, Design: DesignOf(m, papers, limits))).ToList();
             return new(
                 batch with { Cuts = [.. batch.Cuts.Where(limits.Allow)] }, stash, [.. designs.Select(d => d.Design).OfType<Design>()],
                     [.. designs.Where(d => d.Design is null).Select(d => d.Order)],
                 [_source, .. _read.Values.Select(c => c.Source)]);
         }
 
-        private Design? DesignOf(MakeRequest order, BatchLimits limits)
+        private Design? DesignOf(MakeRequest order, BatchPapers papers, BatchLimits limits)
         {
-            if (Open(order.Card, "card") is not { } card || order.Count == 0)
+            if (Open(order.Card, "card") is not { } card)
             {
+                return null;
+            }
+
+            if (order.Count == 0)
+            {
+                papers.ReportOwn(card.Findings);
                 return null;
             }
 
             if (card.HasErrors || card.Card is null)
             {
+                papers.ReportOwn(card.Findings);
                 findings.Add(FindingCatalogue.CardWithMistakes, order.Card.Location,
                     $"\"{order.Card.Path}\" has errors of its own, so its cards cannot be planned.",
                     "Fix the errors in that file first.");
                 return null;
             }
 
-            return limits.Allow(order, card.Card) ? new(order, card.Card) : null;
+            var filled = papers.Fill(order, card.Card);
+            papers.Report(order, filled, card.Findings);
+            return limits.Allow(order, filled) ? new(order, filled) : null;
         }
 
         private Compilation? Open(NamedFile named, string what)
@@ -122,7 +133,8 @@ public sealed record BatchFiles(
             {
                 compilation = Compiler.Compile(text, world);
                 _read.Add(text.Path, compilation);
-                Pass(compilation.Findings);
+                // What depends on the papers is reported once it is known which papers the batch gives.
+                Pass(compilation.Findings.Where(f => compilation.Card is null || !PaperChecks.Give(f.Kind)));
             }
 
             if (compilation is { HasErrors: true } || (what == "card" ? compilation.Card is not null : compilation.Stash is not null))
@@ -135,7 +147,7 @@ public sealed record BatchFiles(
             return null;
         }
 
-        private void Pass(ImmutableArray<Finding> found)
+        private void Pass(IEnumerable<Finding> found)
         {
             foreach (var finding in found)
             {

@@ -67,7 +67,7 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
                 new($"{id}/base", "base", design, "base", card.Base.Flat, design.Order.Count, null, card.Base.Location));
             foreach (var piece in card.Pieces)
             {
-                var use = PaperUse.For(piece.Paint, design.Order, _stash);
+                var use = PaperUse.For(piece.Paint, _stash);
                 if (piece.Matter == PieceMatter.Ready || (piece.Kind == "line" && (use.Stock is null || HasLine(use))))
                 {
                     _ready.Add(new(piece, design, use));
@@ -88,7 +88,7 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
 
         private void Add(Paint paint, Design design, PieceOrder piece)
         {
-            var use = PaperUse.For(paint, design.Order, _stash);
+            var use = PaperUse.For(paint, _stash);
             if (use.AnyOffcut)
             {
                 _anyOffcut.Add(piece);

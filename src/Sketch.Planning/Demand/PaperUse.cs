@@ -1,4 +1,3 @@
-using Sketch.Batches;
 using Sketch.Colours;
 using Sketch.Panels;
 using Sketch.Papers;
@@ -15,7 +14,7 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
     /// <summary>Whether any leftover will do.</summary>
     public bool AnyOffcut { get; init; }
 
-    /// <summary>Whether neither the card nor the batch says what it is, and the shelf does not know the word.</summary>
+    /// <summary>Whether its name is no paper at all: neither the files nor the stash know the word.</summary>
     public bool IsUnknown { get; init; }
 
     /// <summary>
@@ -24,7 +23,7 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
     /// </summary>
     public string Colours { get; init; } = "";
 
-    /// <summary>How it looks: as the shelf says, else as the batch or the card does; null where neither says.</summary>
+    /// <summary>How it looks; null where no file describes it.</summary>
     public PaperLook? Look { get; init; }
 
     /// <summary>
@@ -32,21 +31,11 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
     /// </summary>
     public string? OtherName { get; init; }
 
-    /// <summary>What fills a paint: the batch goes before the card.</summary>
-    public static PaperUse For(Paint paint, MakeRequest? order, Stash? stash)
+    /// <summary>What a paint is cut from.</summary>
+    /// <param name="paint">The paint, in the papers of the batch.</param>
+    /// <param name="stash">The stash, or null.</param>
+    public static PaperUse For(Paint paint, Stash? stash)
     {
-        var filling = order?.Roles.FirstOrDefault(r => r.Role.Equals(paint.Role, StringComparison.OrdinalIgnoreCase));
-        if (filling is not null)
-        {
-            return filling.AnyOffcut
-                ? new("any offcut", null, PaperSide.Front) { AnyOffcut = true }
-                : Named(filling.Paper ?? filling.Role, stash, filling.Side, LookOf(filling)) with
-                {
-                    Colours = IsNameless(filling.Paper, filling.Role) ? string.Join(' ', filling.Colours) : "",
-                    OtherName = filling.Role,
-                };
-        }
-
         if (paint.AnyOffcut)
         {
             return new("any offcut", null, paint.Side) { AnyOffcut = true };
@@ -54,22 +43,15 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
 
         var look = paint.Look;
         var name = paint.Paper ?? paint.Role ?? (IsWhite(look) ? "white" : look.Ground.Hex);
-        var choice = Named(name, stash, paint.Side, look);
-        return choice with
+        var stock = stash?.Find(name);
+        return new(stock?.Name ?? name, stock, paint.Side)
         {
-            IsUnknown = choice.Stock is null && look.Pattern == PaperPattern.Hatched,
+            IsUnknown = stock is null && paint is { Knowledge: PaperKnowledge.Nothing, Paper: null },
+            Look = paint.Knowledge == PaperKnowledge.Look ? look : null,
             Colours = IsNameless(paint.Paper, paint.Role) ? string.Join(' ', look.Figures.Prepend(look.Ground).Select(c => c.Hex)) : "",
             OtherName = MetalOf(look) ?? paint.Role,
         };
     }
-
-    private static PaperUse Named(string name, Stash? stash, PaperSide side, PaperLook? otherwise) => stash?.Find(name) is { } stock
-        ? new(stock.Name, stock, side) { Look = stock.Side(side) is { IsSaid: true, Look: var shown } ? shown : otherwise }
-        : new(name, null, side) { Look = otherwise };
-
-    private static PaperLook? LookOf(RoleChoice filling) => filling.Paper is { } paper ? BuiltIn.FromWords([paper, .. filling.Colours])
-        : filling.Colours is [['#', .. var digits], ..] ? new(PaperPattern.Cardstock, Rgb.FromHex(digits), [])
-        : null;
 
     // A pattern word or a role that only says a colour names no paper that could be bought; a colour word does.
     private static bool IsNameless(string? paper, string? role) => paper is null

@@ -58,7 +58,7 @@ internal sealed class SupplyList
             return;
         }
 
-        var colour = face?.Paint is { } paint ? PaperUse.For(paint, design.Order, _stash).Name : null;
+        var colour = face?.Paint is { } paint ? PaperUse.For(paint, _stash).Name : null;
         var fitting = (_stash?.Supplies ?? []).Where(s => s.Kind == SupplyKind.Envelope && s.Size == size).ToImmutableArray();
         var stock = fitting.Where(s => s.Name.Equals(colour, StringComparison.OrdinalIgnoreCase)).Concat(fitting).Take(1)
             .ToImmutableArray();

@@ -38,7 +38,7 @@ public sealed record Reading(OpenText Sheet, SourceText Source, Compilation Comp
         var source = new SourceText(path, sheet.Text);
         var filling = new RoleFilling(ShelfOf(folder, sheet.Stash, files), sheet.Choices);
         // A choice that the shelf no longer has is as good as none.
-        filling = filling with { Choices = [.. filling.Choices.Where(c => filling.Paint(c) is not null)] };
+        filling = filling with { Choices = [.. filling.Choices.Where(filling.Has)] };
         return new(sheet, source, Compiler.Compile(source, files, filling), filling);
     }
 

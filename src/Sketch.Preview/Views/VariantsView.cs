@@ -53,7 +53,7 @@ public static class VariantsView
         var pictures = new byte[variants.Length][];
         Parallel.For(0, variants.Length, i =>
         {
-            var repainted = Repainting.With(card, variants[i].Choices.Select(shelf.Paint).OfType<Paint>());
+            var repainted = Repainting.With(card, variants[i].Over(shelf));
             using var png = new MemoryStream();
             SvgRenderer.WritePng(CardDrawing.Draw(repainted, FaceKind.Front, DotsPerInch), DotsPerInch, png, out _);
             pictures[i] = png.ToArray();

@@ -79,15 +79,14 @@ public sealed record Recipients(string Whom, int Cards, Location Location);
 public sealed record MakeRequest(
     int Count, NamedFile Card, ImmutableArray<RoleChoice> Roles, ImmutableArray<string> Messages, Location Location);
 
-/// <summary>What fills a role of a card.</summary>
-/// <param name="Role">The role.</param>
-/// <param name="Paper">The paper's name, or null where only a colour is said.</param>
-/// <param name="Colours">The colours as written, hex digits with their sign.</param>
-/// <param name="Side">Which side of the paper shows.</param>
-/// <param name="AnyOffcut">Whether any leftover will do.</param>
+/// <summary>The paper that a line of a batch gives to a role.</summary>
+/// <param name="Paint">The paper with its role, as the line gives it.</param>
 /// <param name="Location">The role's name in the file.</param>
-public sealed record RoleChoice(
-    string Role, string? Paper, ImmutableArray<string> Colours, PaperSide Side, bool AnyOffcut, Location Location);
+public sealed record RoleChoice(Paint Paint, Location Location)
+{
+    /// <summary>The role.</summary>
+    public string Role => Paint.Role!;
+}
 
 /// <summary>Loose pieces to cut.</summary>
 /// <param name="Count">How many.</param>

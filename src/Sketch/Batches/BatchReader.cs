@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Panels;
+using Sketch.Stashes;
 using Sketch.Syntax;
 using Sketch.Text;
 using Sketch.Units;
@@ -228,8 +229,7 @@ public sealed class BatchReader
             Report(FindingCatalogue.Misplaced, child.Span, "A role has no indented lines.", "Remove the indentation.");
         }
 
-        return new(line.Name.Text, line.Paper?.Text, [.. line.Colours.Select(c => c.IsHex ? "#" + c.Text : c.Text)], side, line.AnyOffcut,
-            At(line.Name.Span));
+        return new(RolePaper.Of(line.Name.Text, line.Paper?.Text, line.Colours, side, line.AnyOffcut), At(line.Name.Span));
     }
 
     private void ReadCut(CutLine line)

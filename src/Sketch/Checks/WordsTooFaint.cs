@@ -38,28 +38,42 @@ internal sealed class WordsTooFaint : IFitRule
 
     public void Check(FitView view, FindingBag findings)
     {
+        foreach (var found in Find(view))
+        {
+            findings.Add(found.Finding);
+        }
+    }
+
+    /// <summary>The findings with the papers that they are about.</summary>
+    public static IEnumerable<PaperFinding> Find(FitView view)
+    {
         foreach (var line in view.Pieces.Where(p => p.Words is not null).GroupBy(p => p.Location))
         {
-            // Copies alike are judged once. A paper that is not known is told elsewhere; its stand-in says nothing of contrast.
+            // Equal copies are judged once. A paper that is not known is reported elsewhere, and its hatching says nothing of contrast.
             var written = line.Select(p => Of(view, p)).DistinctBy(w => (w.Ink, w.Ground, w.Least))
-                .Where(w => w.Ink.Look.Pattern != PaperPattern.Hatched && w.Ground.Look.Pattern != PaperPattern.Hatched).ToImmutableArray();
+                .Where(w => IsKnown(w.Ink) && IsKnown(w.Ground)).ToImmutableArray();
             var faint = written.Where(w => w.Ratio < w.Least).ToImmutableArray();
             if (faint.FirstOrDefault(w => !w.IsChosenForItsShimmer) is { } first)
             {
-                findings.Add(FindingCatalogue.WordsTooFaint, line.Key,
+                yield return Finding(FindingCatalogue.WordsTooFaint, first,
                     $"“{OneLine(first.Words)}” in {NamedInk(first)} on {Named(first.Ground, first.Nearest)} has a contrast of "
                     + $"{Number(first.Ratio)} to 1; {Subject(view, first)} need {Number(first.Least)}.",
                     Hint(view, first, written));
             }
             else if (faint is [var shimmering, ..])
             {
-                findings.Add(FindingCatalogue.WordsShimmer, line.Key,
+                yield return Finding(FindingCatalogue.WordsShimmer, shimmering,
                     $"“{OneLine(shimmering.Words)}” in {NamedInk(shimmering)} on {Named(shimmering.Ground, shimmering.Nearest)}, "
                     + "which shimmers, is read only where the light falls well.",
                     "This is fine if you want it so. Try it on a scrap of that paper first.");
             }
         }
     }
+
+    private static PaperFinding Finding(FindingKind kind, Written words, string message, string hint) =>
+        new(new(kind, words.Piece.Location, message, hint), [words.Ground, words.Ink]);
+
+    private static bool IsKnown(Paint paint) => paint.Knowledge != PaperKnowledge.Nothing;
 
     private static Written Of(FitView view, Piece piece)
     {
@@ -79,7 +93,7 @@ internal sealed class WordsTooFaint : IFitRule
         var figures = look.Pattern switch
         {
             PaperPattern.Plain or PaperPattern.Cardstock or PaperPattern.Kraft or PaperPattern.Foil or PaperPattern.Pearl
-                or PaperPattern.Woodgrain or PaperPattern.Hatched => look.Figures.Length,
+                or PaperPattern.Woodgrain => look.Figures.Length,
             _ => Math.Max(1, look.Figures.Length),
         };
         for (var i = 0; i < figures; i++)

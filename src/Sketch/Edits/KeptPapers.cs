@@ -84,7 +84,7 @@ public static class KeptPapers
             return face.IsSaid ? string.Join(' ', ColoursOf(paper.Name, face.Look).Prepend(paper.Name)) : paper.Name;
         }
 
-        return new RoleFilling(null, []).Paint(choice) is null ? null : choice.Paper;
+        return RoleFilling.None.Has(choice) ? choice.Paper : null;
     }
 
     /// <summary>

@@ -13,10 +13,6 @@ namespace Sketch.Layout;
 /// <summary>Resolves what pieces are made of: roles, colours and the exchanges that <c>with … as …</c> makes in a used part.</summary>
 internal sealed class Paints
 {
-    private static readonly PaperLook White = ColourWords.TryGet("white", out var white) ? white : PaperLook.Plain(new(255, 255, 255));
-
-    private static readonly PaperLook Unknown = new(PaperPattern.Hatched, new(236, 236, 236), []);
-
     private readonly Dictionary<string, Role> _roles = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<string> _used = new(StringComparer.OrdinalIgnoreCase);
     private readonly HashSet<(SourceText, TextSpan)> _reported = [];
@@ -37,51 +33,28 @@ internal sealed class Paints
     public ImmutableArray<Role> Roles { get; }
 
     /// <summary>White cardstock that no role names.</summary>
-    public static Paint Plain { get; } = new(null, null, PaperSide.Front, White);
+    public static Paint Plain => RolePaper.Plain;
 
-    /// <summary>
-    /// What fills a role: a choice from outside, else the shelf's paper of the name that the card gives, else what the card says of its
-    /// looks.
-    /// </summary>
     private Paint Fill(BoundRole role)
     {
-        if (_filling.ChoiceFor(role.Name) is { } choice)
+        var paint = _filling.Resolve(RolePaper.Of(role.Name, role.Paper, role.Colours, role.Side, role.AnyOffcut));
+        if (paint is { Knowledge: PaperKnowledge.Nothing, Paper: { } missing })
         {
-            return _filling.Paint(choice) ?? Missing(role, choice.Paper, null);
+            // Nothing in the card is to be replaced where the paper was chosen from outside.
+            ReportMissing(role, missing, _filling.ChoiceFor(role.Name) is null ? role.PaperSpan : null);
         }
 
-        var colours = ColoursOf(role.Colours);
-        var look = role.Paper is { } paper ? BuiltIn.Find(paper, colours) : null;
-        look ??= colours.IsEmpty ? null : new PaperLook(PaperPattern.Cardstock, colours[0], []);
-        if (role.Paper is { } name && _filling.Stash?.Find(name) is { } stocked)
-        {
-            return RoleFilling.Paint(role.Name, stocked, role.Side, look);
-        }
-
-        return look is null && role.Paper is { } missing && _filling.Stash is not null
-            ? Missing(role, missing, role.PaperSpan)
-            : new(role.Name, role.Paper, role.Side, look ?? (role.AnyOffcut ? BuiltIn.AnyOffcut : White), role.AnyOffcut);
+        return paint;
     }
 
-    /// <param name="role">The role.</param>
-    /// <param name="paper">The paper that nobody knows.</param>
-    /// <param name="written">Where the card names it; null where it was chosen from outside, so that nothing in the card is to be
-    /// replaced.</param>
-    private Paint Missing(BoundRole role, string paper, TextSpan? written)
+    private void ReportMissing(BoundRole role, string paper, TextSpan? written)
     {
         var near = Nearest.Find(paper, _filling.Stash?.Papers.Select(p => p.Name) ?? []);
         _findings.Add(FindingCatalogue.UnknownPaper, written is { } span
             ? new(role.Location.Source, span) : role.Location, $"The stash has no paper called {paper} for the role {role.Name}.",
             near is null ? $"Add it to the stash, or give the role a colour: role {role.Name}: {paper} #9fc9e8." : $"Did you mean {near}?",
                 written is null ? null : near);
-        return new(role.Name, paper, role.Side, Unknown);
     }
-
-    private static ImmutableArray<Rgb> ColoursOf(ImmutableArray<PaintSyntax> paints) =>
-    [
-        .. paints.Select(p => p.IsHex ? Rgb.FromHex(p.Text) : ColourWords.TryGet(p.Text, out var look) ? look.Ground : (Rgb?)null)
-            .OfType<Rgb>(),
-    ];
 
     /// <summary>What a layer of a piece is made of; layer 0 is the piece, then its mats.</summary>
     public Paint Of(Node node, int layer)
@@ -185,7 +158,7 @@ internal sealed class Paints
 
         if (paint.IsHex)
         {
-            return new(null, null, PaperSide.Front, new(PaperPattern.Cardstock, Rgb.FromHex(paint.Text), []));
+            return new(null, null, PaperSide.Front, RolePaper.Cardstock(Rgb.FromHex(paint.Text)));
         }
 
         if (_roles.TryGetValue(paint.Text, out var role))
@@ -194,17 +167,8 @@ internal sealed class Paints
             return role.Paint;
         }
 
-        if (_filling.Stash?.Find(paint.Text) is { } stocked)
-        {
-            return RoleFilling.Paint(paint.Text, stocked, PaperSide.Front, BuiltIn.Find(paint.Text, []));
-        }
-
-        if (BuiltIn.Find(paint.Text, []) is { } look)
-        {
-            return new(paint.Text, null, PaperSide.Front, look);
-        }
-
-        if (_reported.Add((source, paint.Span)))
+        var undeclared = _filling.ResolveUndeclared(paint.Text);
+        if (undeclared.Knowledge == PaperKnowledge.Nothing && _reported.Add((source, paint.Span)))
         {
             var near = Nearest.Find(paint.Text, _roles.Keys.Order(StringComparer.Ordinal).Concat(ColourWords.All)
                 .Concat(BuiltIn.PatternWords));
@@ -213,7 +177,7 @@ internal sealed class Paints
                 near is null ? $"Declare it above the faces: role {paint.Text}: #9fc9e8." : $"Did you mean {near}?", near);
         }
 
-        return new(paint.Text, null, PaperSide.Front, Unknown);
+        return undeclared;
     }
 
     // Only a role is any offcut, so that a batch can put a paper in its place.

@@ -130,8 +130,24 @@ public sealed record Face(FaceKind Kind, Size Size, Paint? Paint, string? SizeNa
 /// <param name="AnyOffcut">Whether any leftover will do.</param>
 public sealed record Paint(string? Role, string? Paper, PaperSide Side, PaperLook Look, bool AnyOffcut = false)
 {
+    /// <summary>How much is known of the paper.</summary>
+    public PaperKnowledge Knowledge { get; init; }
+
     /// <summary>The ink that a printer prints and a stamp stamps where the file names none, whatever it is printed on.</summary>
     public static Paint BlackInk { get; } = new(null, null, PaperSide.Front, PaperLook.Plain(new(0, 0, 0)));
+}
+
+/// <summary>How much is known of the paper that a piece is made of.</summary>
+public enum PaperKnowledge
+{
+    /// <summary>How it looks.</summary>
+    Look,
+
+    /// <summary>Only its name: no file describes it, so it is drawn white.</summary>
+    Name,
+
+    /// <summary>Nothing: neither the files nor the stash have such a paper. It is drawn hatched, and its look says nothing.</summary>
+    Nothing,
 }
 
 /// <summary>A side of a double-sided paper.</summary>

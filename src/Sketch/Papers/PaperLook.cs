@@ -48,7 +48,7 @@ public enum PaperPattern
     /// <summary>Any leftover: patches of plain tints, for no paper in particular.</summary>
     Patches,
 
-    /// <summary>No paper known: hatched, so that it is seen to be missing.</summary>
+    /// <summary>Hatched: how a paper that is not known is drawn, so that it is seen to be missing.</summary>
     Hatched,
 }
 
@@ -60,6 +60,9 @@ public sealed record PaperLook(PaperPattern Pattern, Rgb Ground, ImmutableArray<
 {
     /// <summary>A picture of the paper, drawn in place of a pattern; the ground is then its mean colour. Null for none.</summary>
     public PicturedSheet? Pictured { get; init; }
+
+    /// <summary>How a paper is drawn that is not known.</summary>
+    public static PaperLook Missing { get; } = new(PaperPattern.Hatched, new(236, 236, 236), []);
 
     /// <summary>An even colour.</summary>
     public static PaperLook Plain(Rgb ground) => new(PaperPattern.Plain, ground, []);

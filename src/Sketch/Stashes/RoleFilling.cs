@@ -12,7 +12,11 @@ namespace Sketch.Stashes;
 /// <param name="Side">Which side shows.</param>
 public sealed record PaperChoice(string Role, string Paper, PaperSide Side)
 {
-    /// <summary>The choice as <see cref="TryParse"/> reads it; the front is not said.</summary>
+    /// <summary>The colour, where the choice is one in hex digits and not a paper by name; else null.</summary>
+    public Rgb? Colour =>
+        Paper is ['#', .. var digits] && digits.Length is 3 or 6 && digits.All(char.IsAsciiHexDigit) ? Rgb.FromHex(digits) : null;
+
+    /// <summary>The choice as <see cref="TryParse"/> reads it; the front is left out.</summary>
     public override string ToString() => $"{Role}={Paper}{(Side == PaperSide.Back ? "/back" : "")}";
 
     /// <summary>Reads <c>ROLE=PAPER</c>, <c>ROLE=PAPER/front</c> or <c>ROLE=PAPER/back</c>.</summary>
@@ -42,36 +46,85 @@ public sealed record PaperChoice(string Role, string Paper, PaperSide Side)
     }
 }
 
-/// <summary>What fills the roles of a card: a shelf and choices. A choice goes before what the card says.</summary>
-/// <param name="Stash">The shelf, or null when none is at hand: then papers are drawn in the colours that the card gives.</param>
+/// <summary>
+/// Resolves the papers of a card. This is the only place where it is decided which paper fills a role, for the drawing of a card, a batch,
+/// the page and variants. The first of these that names the role counts:
+/// <list type="number">
+/// <item>a choice: <c>--paper</c> on the command line, a paper tried on the page, a paper of a variant;</item>
+/// <item>a <c>role</c> line beneath the <c>make</c> line of a batch;</item>
+/// <item>the card itself.</item>
+/// </list>
+/// The stash is then searched for a paper of that name; a batch, whose pieces are to be cut from something, also looks for the name of the
+/// role where only a colour is given. The stash decides how its paper looks. If it does not say, or has no such paper, the paper looks as
+/// the line that names it says.
+/// </summary>
+/// <param name="Stash">The stash, or null when none is at hand: then papers are drawn in the colours that the files give.</param>
 /// <param name="Choices">The choices; of two for one role the last counts.</param>
 public sealed record RoleFilling(Stash? Stash, ImmutableArray<PaperChoice> Choices)
 {
-    /// <summary>No shelf and no choices.</summary>
+    /// <summary>No stash and no choices.</summary>
     public static RoleFilling None { get; } = new(null, []);
+
+    /// <summary>The papers that the <c>make</c> line of a batch gives to roles, each with its role; null outside a batch.</summary>
+    public ImmutableArray<Paint>? Batch { get; init; }
 
     /// <summary>The choice for a role, or null.</summary>
     public PaperChoice? ChoiceFor(string role) => Choices.LastOrDefault(c => c.Role.Equals(role, StringComparison.OrdinalIgnoreCase));
 
-    /// <summary>What a choice is made of; null when neither the shelf nor the built-in papers have it.</summary>
-    public Paint? Paint(PaperChoice choice)
+    /// <summary>Whether the stash or the built-in papers have what a choice names.</summary>
+    public bool Has(PaperChoice choice) => Resolve(choice).Knowledge != PaperKnowledge.Nothing;
+
+    /// <summary>What a piece is made of.</summary>
+    /// <param name="own">
+    /// What the card says of it, or what an earlier resolving with the same stash gave; a paint without a role is returned as it is.
+    /// </param>
+    public Paint Resolve(Paint own)
     {
-        if (Stash?.Find(choice.Paper) is { } paper)
+        if (own.Role is not { } role)
         {
-            return Paint(choice.Role, paper, choice.Side);
+            return own;
         }
 
-        if (BuiltIn.Find(choice.Paper, []) is { } look)
+        if (ChoiceFor(role) is { } choice)
         {
-            return new(choice.Role, choice.Paper, choice.Side, look);
+            return Resolve(choice) with { Role = role };
         }
 
-        return choice.Paper is ['#', .. var digits] && digits.Length is 3 or 6 && digits.All(char.IsAsciiHexDigit)
-            ? new(choice.Role, null, PaperSide.Front, new(PaperPattern.Cardstock, Rgb.FromHex(digits), []))
-            : null;
+        var given = Batch?.FirstOrDefault(p => role.Equals(p.Role, StringComparison.OrdinalIgnoreCase)) ?? own;
+        return FromStash(given, given.Paper ?? (Batch is null ? null : role)) with { Role = role };
     }
 
-    /// <summary>A side of a paper of the shelf in a role; where the shelf does not say how it looks, as the card would draw it.</summary>
-    public static Paint Paint(string? role, StockPaper paper, PaperSide side, PaperLook? otherwise = null) =>
-        new(role, paper.Name, side, paper.Side(side) is { IsSaid: false } ? otherwise ?? paper.Side(side).Look : paper.Side(side).Look);
+    /// <summary>What a piece is made of that names a role which no line declares: a paper of the stash or a built-in one.</summary>
+    public Paint ResolveUndeclared(string name)
+    {
+        var found = Resolve(RolePaper.Undeclared(name));
+        return found.Paper is null ? FromStash(found, name) : found;
+    }
+
+    private Paint Resolve(PaperChoice choice)
+    {
+        var chosen = RolePaper.Of(choice);
+        var found = FromStash(chosen, chosen.Paper);
+        return found.Knowledge == PaperKnowledge.Name && Stash?.Find(choice.Paper) is null ? Missing(found) : found;
+    }
+
+    private Paint FromStash(Paint paint, string? name)
+    {
+        if (paint.AnyOffcut || Stash is null || name is null)
+        {
+            return paint;
+        }
+
+        if (Stash.Find(name) is not { } paper)
+        {
+            return paint.Knowledge == PaperKnowledge.Name ? Missing(paint) : paint;
+        }
+
+        var face = paper.Side(paint.Side);
+        return face.IsSaid ? paint with { Paper = paper.Name, Look = face.Look, Knowledge = PaperKnowledge.Look }
+            : paint.Knowledge == PaperKnowledge.Look ? paint with { Paper = paper.Name }
+            : paint with { Paper = paper.Name, Look = face.Look, Knowledge = PaperKnowledge.Name };
+    }
+
+    private static Paint Missing(Paint paint) => paint with { Look = PaperLook.Missing, Knowledge = PaperKnowledge.Nothing };
 }

@@ -39,12 +39,12 @@ public sealed class ContactSheet
     /// <summary>Lays out a sheet.</summary>
     /// <param name="card">The card.</param>
     /// <param name="face">The face to show, which the card must have.</param>
-    /// <param name="stash">The shelf.</param>
+    /// <param name="filling">The stash, and the papers of roles that are not varied.</param>
     /// <param name="variants">The variants, at least one.</param>
     /// <param name="world">Shapes the words.</param>
-    public ContactSheet(LaidOutCard card, FaceKind face, Stash stash, VariantList variants, IWorld world)
+    public ContactSheet(LaidOutCard card, FaceKind face, RoleFilling filling, VariantList variants, IWorld world)
     {
-        (_card, _face, _filling, _variants, _world) = (card, face, new(stash, []), variants, world);
+        (_card, _face, _filling, _variants, _world) = (card, face, filling, variants, world);
         var size = CardDrawing.SizeOf(card, face);
         var (width, height) = (size.Width.Millimetres, size.Height.Millimetres);
         Columns = width > height ? 3 : 4;
@@ -119,7 +119,7 @@ public sealed class ContactSheet
     }
 
     /// <summary>The card in the papers of a variant.</summary>
-    public LaidOutCard Painted(PaperVariant variant) => Repainting.With(_card, variant.Choices.Select(c => _filling.Paint(c)!));
+    public LaidOutCard Painted(PaperVariant variant) => Repainting.With(_card, variant.Over(_filling));
 
     private static string Text(SvgWriter svg) => svg.ToString().TrimEnd('\n');
 

@@ -12,6 +12,9 @@ public sealed record PaperVariant(ImmutableArray<PaperChoice> Choices, double Sc
 {
     /// <summary>The choices as <c>draw --paper</c> takes them: <c>sky=gulls/back,deep=navy</c>.</summary>
     public string Id => string.Join(",", Choices);
+
+    /// <summary>A filling with these papers in the roles that are varied.</summary>
+    public RoleFilling Over(RoleFilling filling) => filling with { Choices = [.. filling.Choices, .. Choices] };
 }
 
 /// <summary>Which variants are wanted.</summary>

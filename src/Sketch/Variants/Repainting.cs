@@ -1,4 +1,5 @@
 using Sketch.Panels;
+using Sketch.Stashes;
 
 namespace Sketch.Variants;
 
@@ -7,14 +8,12 @@ namespace Sketch.Variants;
 /// </summary>
 public static class Repainting
 {
-    /// <summary>The card with other papers.</summary>
-    /// <param name="card">The card.</param>
-    /// <param name="paints">What fills the roles; each names its role.</param>
-    public static LaidOutCard With(LaidOutCard card, IEnumerable<Paint> paints)
+    /// <summary>The card with other papers: the same as if it had been laid out with them.</summary>
+    /// <param name="card">The card, laid out without a stash or with that of <paramref name="filling"/>.</param>
+    /// <param name="filling">What fills the roles.</param>
+    public static LaidOutCard With(LaidOutCard card, RoleFilling filling)
     {
-        var filled = paints.ToDictionary(
-            p => p.Role ?? throw new ArgumentException("A paint that fills no role."), StringComparer.OrdinalIgnoreCase);
-        var roles = card.Roles.Select(r => r.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var known = new Dictionary<Paint, Paint>();
         return card with
         {
             Base = card.Base with { Paint = Filled(card.Base.Paint) },
@@ -23,8 +22,16 @@ public static class Repainting
             Roles = [.. card.Roles.Select(r => r with { Paint = Filled(r.Paint) })],
         };
 
-        Paint Filled(Paint paint) =>
-            paint.Role is { } role && roles.Contains(role) && filled.TryGetValue(role, out var other) ? other : paint;
+        Paint Filled(Paint paint)
+        {
+            if (!known.TryGetValue(paint, out var filled))
+            {
+                filled = filling.Resolve(paint);
+                known.Add(paint, filled);
+            }
+
+            return filled;
+        }
 
         Piece Repaint(Piece piece)
         {

@@ -65,8 +65,8 @@ public class KeptFillingsTests
         Assert.Equal(makes.Length, Read(text).Makes.Length);
         Assert.All(Read(text).Makes, make => Assert.All(choices, choice =>
         {
-            var role = make.Roles.Single(r => r.Role == choice.Role);
-            Assert.Equal((choice.Paper, choice.Side), (role.Paper ?? role.Colours.Single(), role.Side));
+            var paint = make.Roles.Single(r => r.Role == choice.Role).Paint;
+            Assert.Equal((choice.Paper, choice.Side), (paint.Paper ?? paint.Look.Ground.Hex, paint.Side));
         }));
         Assert.DoesNotContain("\n", text.Replace(lineEnd, "", StringComparison.Ordinal), StringComparison.Ordinal);
     }

@@ -109,7 +109,8 @@ public sealed class VariantsVerbTests : IDisposable
         var laidOut = Compiler.Compile(card, new FolderFiles()).Card!;
         var variants = VariantSearch.Find(laidOut, stash, new([], [], 20));
         using var stop = new CancellationTokenSource();
-        var file = new ContactSheetFile(new(laidOut, FaceKind.Front, stash, variants, new FolderFiles()), _ => stop.Cancel(), stop.Token);
+        var sheet = new ContactSheet(laidOut, FaceKind.Front, new(stash, []), variants, new FolderFiles());
+        var file = new ContactSheetFile(sheet, _ => stop.Cancel(), stop.Token);
 
         void Draw() => SafeFile.Write(_run.InFolder("stopped.svg"), output => file.WriteSvg(output, ""));
         Assert.Throws<OperationCanceledException>(Draw);

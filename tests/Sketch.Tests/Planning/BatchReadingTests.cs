@@ -160,7 +160,7 @@ public class BatchReadingTests
         Assert.Equal(
             (793_750L, "1 June", "dry\n", 4, 2, 1, 3, "navy", 2, true),
             (batch.Kerf.Nanometres, batch.Date, batch.Notes, batch.Recipients, batch.Makers, batch.Spare, batch.Needed, batch.Makes[0]
-                .Roles[0].Paper, batch.Makes[0].Messages.Length, batch.Cuts[0].Upright));
+                .Roles[0].Paint.Paper, batch.Makes[0].Messages.Length, batch.Cuts[0].Upright));
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Stashes;
+using Sketch.Syntax;
 using Xunit;
 
 namespace Sketch.Tests.Shelf;
@@ -62,6 +63,43 @@ public class RoleFillingTests
     public void A_name_that_no_role_has_may_be_a_paper_of_the_shelf() =>
         Assert.Equal("deep", Shelved.Card("front\n  sky: panel 2 x 2, of deep", Shelf).Card!.Pieces[0].Paint.Paper);
 
+    [Fact]
+    public void A_batch_looks_for_the_name_of_a_role_where_only_a_colour_is_given() =>
+        Assert.Equal("deep", (new RoleFilling(Shelf, []) { Batch = [] }).Resolve(Red("deep")).Paper);
+
+    [Fact]
+    public void Outside_a_batch_a_colour_is_that_colour() =>
+        Assert.Equal(Red("deep"), new RoleFilling(Shelf, []).Resolve(Red("deep")));
+
+    [Fact]
+    public void The_batch_goes_before_the_card() =>
+        Assert.Equal("deep", (new RoleFilling(Shelf, []) { Batch = [Named("deep")] }).Resolve(Named("gulls")).Paper);
+
+    [Fact]
+    public void A_choice_goes_before_the_batch() => Assert.Equal(
+        "bare", (new RoleFilling(Shelf, [new("SKY", "bare", PaperSide.Front)]) { Batch = [Named("deep")] }).Resolve(Named("gulls")).Paper);
+
+    [Fact]
+    public void Resolving_twice_changes_nothing()
+    {
+        var filling = new RoleFilling(Shelf, [new("ink", "#ff0000", PaperSide.Front)]) { Batch = [Named("fog")] };
+        Assert.All(
+            new[] { Named("gulls"), Named("bare") with { Role = "mat" }, Named("fog") with { Role = "mat" } },
+            paint => Assert.Equal(filling.Resolve(paint), filling.Resolve(filling.Resolve(paint))));
+    }
+
+    [Theory]
+    [InlineData("gulls", PaperKnowledge.Look)]
+    [InlineData("navy", PaperKnowledge.Look)]
+    [InlineData("bare", PaperKnowledge.Name)]
+    [InlineData("fog", PaperKnowledge.Nothing)]
+    public void What_is_known_of_a_paper_is_a_state_of_its_own(string paper, PaperKnowledge known) =>
+        Assert.Equal(known, new RoleFilling(Shelf, []).Resolve(Named(paper)).Knowledge);
+
+    [Fact]
+    public void Without_a_stash_the_name_of_a_paper_is_all_that_is_known() =>
+        Assert.Equal(PaperKnowledge.Name, RoleFilling.None.Resolve(Named("fog")).Knowledge);
+
     [Theory]
     [InlineData("sky", false)]
     [InlineData("sky=", false)]
@@ -76,6 +114,11 @@ public class RoleFillingTests
         Shelved.Card(role + "\nfront\n  panel 2 x 2, of sky", stash, choices);
 
     private static Paint Sky(string role, Stash? stash, params string[] choices) => Card(role, stash, choices).Card!.Pieces.Single().Paint;
+
+    private static Paint Named(string paper) => RolePaper.Of("sky", paper, [], PaperSide.Front, anyOffcut: false);
+
+    private static Paint Red(string role) =>
+        RolePaper.Of(role, null, [new PaintSyntax("ff0000", true, default)], PaperSide.Front, anyOffcut: false);
 
     private static (string?, PaperSide) PaperOf(Paint paint) => (paint.Paper, paint.Side);
 }

@@ -26,7 +26,7 @@ public class RepaintingTests
         var filling = new RoleFilling(
             Shelf, [.. choices.Select(c => PaperChoice.TryParse(c, out var choice) ? choice : throw new ArgumentException(c))]);
 
-        var repainted = Repainting.With(Shelved.Card(lines, Shelf).Card!, filling.Choices.Select(c => filling.Paint(c)!));
+        var repainted = Repainting.With(Shelved.Card(lines, Shelf).Card!, filling);
 
         Assert.All(laidOut.Faces.Select(f => f.Kind)
             .Append(FaceKind.Back), face => Assert.Equal(CardDrawing.Draw(laidOut, face), CardDrawing.Draw(repainted, face)));
