@@ -55,7 +55,8 @@ public static class LeftoverFilling
         from same in problem.Offcuts.GroupBy(o => o.Size)
         let unused = same.Sum(o => o.Count) - plan.Layouts.Where(l => l.IsOffcut && l.Stock == same.Key).Sum(l => l.Times)
         where unused > 0
-        select new SheetLayout(same.Key, true, unused, [], [], [new(Length.Zero, Length.Zero, same.Key.Width, same.Key.Height)], []);
+        let whole = new Rect(Length.Zero, Length.Zero, same.Key.Width, same.Key.Height)
+        select new SheetLayout(same.Key, true, unused, new SheetRest(whole, IsTrim: false));
 
     private static (int Paper, int Layout, Rect Room)? SmallestRoom(
         ImmutableArray<(CuttingProblem Problem, CuttingPlan Plan)> planned, List<SheetLayout>[] layouts, PieceDemand piece)

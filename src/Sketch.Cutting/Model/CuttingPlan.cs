@@ -30,18 +30,42 @@ public readonly record struct UnplacedPieces(string Id, int Count);
 /// <param name="Stock">The whole sheet or offcut.</param>
 /// <param name="IsOffcut">Whether it is an offcut.</param>
 /// <param name="Times">How many sheets are cut in this way.</param>
-/// <param name="Pieces">The pieces, in the order in which they come off.</param>
-/// <param name="Cuts">In order; each runs from edge to edge of the part then in hand, the trim first.</param>
-/// <param name="Leftovers">What remains besides pieces and trim, largest first.</param>
-/// <param name="Trim">The waste cut off the edges of the sheet.</param>
-public sealed record SheetLayout(
-    Size Stock,
-    bool IsOffcut,
-    int Times,
-    ImmutableArray<PlacedPiece> Pieces,
-    ImmutableArray<Cut> Cuts,
-    ImmutableArray<Rect> Leftovers,
-    ImmutableArray<Rect> Trim);
+/// <param name="Tree">The sheet and how it is cut up, its trim first.</param>
+public sealed record SheetLayout(Size Stock, bool IsOffcut, int Times, SheetPart Tree)
+{
+    /// <summary>The sheet and how it is cut up, its trim first. All other properties but the stock and the count follow from it.</summary>
+    public SheetPart Tree { get; } = Tree;
+
+    /// <summary>The pieces, in the order of the tree.</summary>
+    public ImmutableArray<PlacedPiece> Pieces { get; } = [.. Tree.InOrder().OfType<SheetPiece>().Select(p => p.Piece)];
+
+    /// <summary>The cuts in the order of the tree; each runs from edge to edge of the part then in hand, the trim first.</summary>
+    public ImmutableArray<Cut> Cuts { get; } = [.. Tree.InOrder().OfType<SheetCut>().Select(c => c.Cut)];
+
+    /// <summary>What remains besides pieces and trim, largest first.</summary>
+    public ImmutableArray<Rect> Leftovers { get; } =
+    [
+        .. Tree.InOrder().OfType<SheetRest>().Where(r => !r.IsTrim && !r.IsNothing).Select(r => r.Place)
+            .OrderByDescending(r => (Int128)r.Width.Nanometres * r.Height.Nanometres).ThenBy(r => r.Top).ThenBy(r => r.Left),
+    ];
+
+    /// <summary>The waste cut off the edges of the sheet, in the order in which it is cut off.</summary>
+    public ImmutableArray<Rect> Trim { get; } = [.. TrimOf(Tree)];
+
+    private static IEnumerable<Rect> TrimOf(SheetPart hand)
+    {
+        while (hand is SheetCut { WithoutTrim: { } kept } cut)
+        {
+            var trim = (SheetRest)(ReferenceEquals(kept, cut.First) ? cut.Second : cut.First);
+            if (!trim.IsNothing)
+            {
+                yield return trim.Place;
+            }
+
+            hand = kept;
+        }
+    }
+}
 
 /// <summary>A piece on a sheet.</summary>
 /// <param name="Id">The <see cref="PieceDemand.Id"/>.</param>

@@ -1,18 +1,13 @@
-using System.Collections.Immutable;
 using Sketch.Cutting.Model;
 using Sketch.Cutting.Sheets;
 using Sketch.Units;
 
 namespace Sketch.Cutting.PostProcessing;
 
-/// <summary>Writes orders of cuts down with places on the whole sheet.</summary>
+/// <summary>Gives orders of cuts their places on the whole sheet and their pieces' names.</summary>
 internal sealed class LayoutWriter
 {
     private readonly long _kerf;
-    private readonly List<PlacedPiece> _pieces = [];
-    private readonly List<Cut> _cuts = [];
-    private readonly List<Rect> _leftovers = [];
-    private readonly List<Rect> _trim = [];
 
     private LayoutWriter(Length kerf) => _kerf = kerf.Nanometres;
 
@@ -25,105 +20,101 @@ internal sealed class LayoutWriter
     public static SheetLayout Whole(CuttingProblem problem, Stock stock, Part part, int times, Queue<PieceDemand>[] names)
     {
         var writer = new LayoutWriter(problem.Kerf);
-        var (left, top) = (0L, 0L);
-        if (stock.IsSheet)
+        if (!stock.IsSheet)
         {
-            var usable = problem.Sheet.Usable;
-            writer.CutTrim(problem.Sheet.Size, usable);
-            (left, top) = (usable.Left.Nanometres, usable.Top.Nanometres);
+            var size = new Size(new(stock.Width - writer._kerf), new(stock.Height - writer._kerf));
+            return new(size, true, times, writer.Write(part, 0, 0, names));
         }
 
-        writer.Write(part, left, top, names);
-        var size = stock.IsSheet ? problem.Sheet.Size : new(new(stock.Width - writer._kerf), new(stock.Height - writer._kerf));
-        return new(size, !stock.IsSheet, times, [.. writer._pieces], [.. writer._cuts], Sorted(writer._leftovers), [.. writer._trim]);
+        var usable = problem.Sheet.Usable;
+        var used = writer.Write(part, usable.Left.Nanometres, usable.Top.Nanometres, names);
+        return new(problem.Sheet.Size, false, times, WithTrim(problem, used));
     }
 
     /// <summary>The same layout with one of its leftovers cut up further.</summary>
     public static SheetLayout Further(SheetLayout layout, Rect leftover, Part part, Length kerf, Queue<PieceDemand>[] names)
     {
-        var writer = new LayoutWriter(kerf);
-        writer.Write(part, leftover.Left.Nanometres, leftover.Top.Nanometres, names);
-        return layout with
-        {
-            Pieces = [.. layout.Pieces, .. writer._pieces],
-            Cuts = [.. layout.Cuts, .. writer._cuts],
-            Leftovers = Sorted(layout.Leftovers.Remove(leftover).Concat(writer._leftovers)),
-        };
+        var further = new LayoutWriter(kerf).Write(part, leftover.Left.Nanometres, leftover.Top.Nanometres, names);
+        return new(layout.Stock, layout.IsOffcut, layout.Times, layout.Tree.With(leftover, further));
     }
 
-    private static ImmutableArray<Rect> Sorted(IEnumerable<Rect> leftovers) =>
-        [.. leftovers.OrderByDescending(r => (Int128)r.Width.Nanometres * r.Height.Nanometres).ThenBy(r => r.Top).ThenBy(r => r.Left)];
-
-    // The blade runs in the trim, not in the part that is used.
-    private void CutTrim(Size size, Rect usable)
+    // The left edge is cut off, then the right, the upper and the lower one: the tree grows from the last cut to the first. The blade runs
+    // in the trim, not in the part that is used.
+    private static SheetPart WithTrim(CuttingProblem problem, SheetPart used)
     {
-        var kerf = new Length(_kerf);
-        if (usable.Left > Length.Zero)
+        var (size, usable, kerf) = (problem.Sheet.Size, problem.Sheet.Usable, problem.Kerf);
+        var hand = used;
+        if (usable.Bottom < size.Height)
         {
-            CutOff(new(Length.Zero, Length.Zero, usable.Left - kerf, size.Height), Upright(usable.Left - kerf, Length.Zero, size.Height));
-        }
-
-        if (usable.Right < size.Width)
-        {
-            CutOff(new(usable.Right + kerf, Length.Zero, size.Width - usable.Right - kerf, size.Height),
-                Upright(usable.Right, Length.Zero, size.Height));
+            var place = new Rect(usable.Left, usable.Top, usable.Width, size.Height - usable.Top);
+            var trim = place with { Top = usable.Bottom + kerf, Height = place.Bottom - usable.Bottom - kerf };
+            hand = new SheetCut(place, false, usable.Height, hand, new SheetRest(trim, IsTrim: true));
         }
 
         if (usable.Top > Length.Zero)
         {
-            CutOff(new(usable.Left, Length.Zero, usable.Width, usable.Top - kerf), Level(usable.Top - kerf, usable.Left, usable.Right));
+            var place = new Rect(usable.Left, Length.Zero, usable.Width, size.Height);
+            var trim = place with { Height = usable.Top - kerf };
+            hand = new SheetCut(place, false, trim.Height, new SheetRest(trim, IsTrim: true), hand);
         }
 
-        if (usable.Bottom < size.Height)
+        if (usable.Right < size.Width)
         {
-            CutOff(new(usable.Left, usable.Bottom + kerf, usable.Width, size.Height - usable.Bottom - kerf),
-                Level(usable.Bottom, usable.Left, usable.Right));
+            var place = new Rect(usable.Left, Length.Zero, size.Width - usable.Left, size.Height);
+            var trim = place with { Left = usable.Right + kerf, Width = place.Right - usable.Right - kerf };
+            hand = new SheetCut(place, true, usable.Width, hand, new SheetRest(trim, IsTrim: true));
         }
+
+        if (usable.Left > Length.Zero)
+        {
+            var place = new Rect(Length.Zero, Length.Zero, size.Width, size.Height);
+            var trim = place with { Width = usable.Left - kerf };
+            hand = new SheetCut(place, true, trim.Width, new SheetRest(trim, IsTrim: true), hand);
+        }
+
+        return hand;
     }
 
-    private void CutOff(Rect trim, Cut cut)
+    private SheetPart Write(Part whole, long wholeLeft, long wholeTop, Queue<PieceDemand>[] names)
     {
-        _cuts.Add(cut);
-        if (trim.Width > Length.Zero && trim.Height > Length.Zero)
-        {
-            _trim.Add(trim);
-        }
-    }
-
-    private static Cut Upright(Length left, Length top, Length bottom) => new(new(left, top), new(left, bottom));
-
-    private static Cut Level(Length top, Length left, Length right) => new(new(left, top), new(right, top));
-
-    private void Write(Part whole, long wholeLeft, long wholeTop, Queue<PieceDemand>[] names)
-    {
-        // On a stack of our own: a row of many pieces is cut many levels deep.
+        // On stacks of its own: a row of many pieces is cut many levels deep. Places and names are given from the whole to its parts, the
+        // tree is then built from the parts to the whole.
+        var placed = new List<(Part Part, Rect Place, SheetPart? Leaf)>();
         var waiting = new Stack<(Part Part, long Left, long Top)>([(whole, wholeLeft, wholeTop)]);
         while (waiting.TryPop(out var next))
         {
             var (part, left, top) = next;
-            var (width, height) = (part.Width - _kerf, part.Height - _kerf);
-            switch (part)
+            var place = new Rect(new(left), new(top), new(part.Width - _kerf), new(part.Height - _kerf));
+            placed.Add((part, place, Leaf(part, place, names)));
+            if (part is CutPart cut)
             {
-                case PiecePart { Leaf: var leaf }:
-                    var piece = names[leaf.Kind.Index].Dequeue();
-                    _pieces.Add(new(piece.Id, new(new(left), new(top), new(width), new(height)), piece.Size.Width.Nanometres != width));
-                    break;
-                case LeftoverPart when width > 0 && height > 0:
-                    _leftovers.Add(new(new(left), new(top), new(width), new(height)));
-                    break;
-                case CutPart { SideBySide: true } cut:
-                    var x = left + cut.First.Width;
-                    _cuts.Add(Upright(new(x - _kerf), new(top), new(top + height)));
-                    waiting.Push((cut.Second, x, top));
-                    waiting.Push((cut.First, left, top));
-                    break;
-                case CutPart cut:
-                    var y = top + cut.First.Height;
-                    _cuts.Add(Level(new(y - _kerf), new(left), new(left + width)));
-                    waiting.Push((cut.Second, left, y));
-                    waiting.Push((cut.First, left, top));
-                    break;
+                waiting.Push(cut.SideBySide
+                    ? (cut.Second, left + cut.First.Width, top) : (cut.Second, left, top + cut.First.Height));
+                waiting.Push((cut.First, left, top));
             }
         }
+
+        var built = new Stack<SheetPart>();
+        for (var i = placed.Count - 1; i >= 0; i--)
+        {
+            var (part, place, leaf) = placed[i];
+            built.Push(leaf ?? Cut((CutPart)part, place, built.Pop(), built.Pop()));
+        }
+
+        return built.Pop();
     }
+
+    private static SheetPart? Leaf(Part part, Rect place, Queue<PieceDemand>[] names)
+    {
+        if (part is PiecePart { Leaf.Kind: var kind })
+        {
+            var piece = names[kind.Index].Dequeue();
+            return new SheetPiece(new(piece.Id, place, piece.Size.Width != place.Width));
+        }
+
+        return part is LeftoverPart ? new SheetRest(place, IsTrim: false) : null;
+    }
+
+    private SheetCut Cut(CutPart part, Rect place, SheetPart first, SheetPart second) =>
+        new(place, part.SideBySide, new((part.SideBySide ? part.First.Width : part.First.Height) - _kerf), first, second);
 }

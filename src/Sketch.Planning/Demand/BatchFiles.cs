@@ -51,6 +51,8 @@ public sealed record BatchFiles(
 
     private sealed class Reader(Compilation own, IWorld world, FindingBag findings)
     {
+        private const int MostNames = 3;
+
         private readonly SourceText _source = own.Source;
         private readonly Dictionary<string, Compilation> _read = new(StringComparer.Ordinal);
 
@@ -116,8 +118,7 @@ public sealed record BatchFiles(
             if (world.ReadText(named.Path, _source.Path, out var problem) is not { } text)
             {
                 var (hint, replacement) =
-                    NearestFile.Hint(NearestFile.Find(world, named.Path, _source.Path, $".{what}"),
-                        $"Write the name of a {what} file in the same folder.");
+                    NearestFile.Hint(NearestFile.Find(world, named.Path, _source.Path, $".{what}"), NamesOf(what));
                 findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" cannot be read: {problem}", hint, replacement);
                 return null;
             }
@@ -145,6 +146,14 @@ public sealed record BatchFiles(
             findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" is not a {what}.",
                 $"Write the name of a {what} file; it begins with {what} \"…\".");
             return null;
+        }
+
+        private string NamesOf(string what)
+        {
+            var names = world.NamesBeside(_source.Path).Where(n => n.EndsWith($".{what}", StringComparison.OrdinalIgnoreCase))
+                .Order(StringComparer.OrdinalIgnoreCase).Take(MostNames).Select(n => $"\"{n}\"").ToList();
+            return names.Count == 0 ? $"Write the name of a {what} file in the same folder."
+                : $"Write the name of a {what} file in the same folder, such as {string.Join(" or ", names)}.";
         }
 
         private void Pass(IEnumerable<Finding> found)

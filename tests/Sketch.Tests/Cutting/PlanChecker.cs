@@ -95,6 +95,12 @@ internal static class PlanChecker
             parts.AddRange(Halves(part, cut, problem.Kerf).Where(h => h.Width > Length.Zero && h.Height > Length.Zero));
         }
 
+        if (layout.Tree.InOrder().OfType<SheetCut>().Any(c => !Halves(c.Place, c.Cut, problem.Kerf).SequenceEqual([c.First.Place,
+            c.Second.Place])))
+        {
+            faults.Add("the parts of a cut in the tree are not what the cut makes");
+        }
+
         var said = layout.Pieces.Select(p => p.Place).Concat(layout.Leftovers).Concat(layout.Trim).ToList();
         if (!said.Order(Comparer<Rect>.Create(Compare)).SequenceEqual(parts.Order(Comparer<Rect>.Create(Compare))))
         {

@@ -53,6 +53,14 @@ public sealed class BatchCheckTests : IDisposable
     public void A_misspelt_paper_gets_the_nearest_one_of_the_shelf() =>
         Assert.Equal("Did you mean gulls?", Assert.Single(Check(Top + "make 2 of \"gull.card\"\n  role sky: guls\n")).Hint);
 
+    [Theory]
+    [InlineData("make 2 of \"gul.card\"\n", "Did you mean \"gull.card\"?")]
+    [InlineData("make 2 of \"gull\"\n", "Did you mean \"gull.card\"?")]
+    [InlineData("make 2 of \"lighthouse.card\"\n",
+        "Write the name of a card file in the same folder, such as \"bad.card\" or \"gull.card\".")]
+    public void A_card_file_that_is_missing_gets_names_of_the_folder(string make, string hint) =>
+        Assert.Equal(hint, Assert.Single(Check(Top + make)).Hint);
+
     [Fact]
     public void A_batch_that_names_only_sound_files_has_no_findings() => Assert.Empty(Check(Top + "make 2 of \"gull.card\"\n"));
 
