@@ -85,7 +85,7 @@ public static class LeftoverFilling
 
     private static Int128 Area(Size size) => (Int128)size.Width.Nanometres * size.Height.Nanometres;
 
-    // Rows of the piece lying one way: the way of which more fit.
+    // Rows of the piece lying one way: the way in which more fit.
     private static (Size Lying, int Across, int Down) Grid(PieceDemand piece, Rect room, Length kerf, int wanted) =>
         (piece.MayTurn ? new[] { piece.Size, piece.Size.Turned() } : [piece.Size])
             .Select(way => (Lying: way, Across: Fitting(room.Width, way.Width, kerf, wanted),

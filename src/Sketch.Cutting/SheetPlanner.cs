@@ -50,7 +50,7 @@ public static class SheetPlanner
     public static int? Sheets(CuttingProblem problem, CancellationToken cancellation = default) =>
         Search(problem, reduced => SheetSearch.Run(reduced, null, cancellation).Best!, cancellation);
 
-    /// <summary>Whether so many sheets are known to do; false when that is not found out.</summary>
+    /// <summary>Whether this many sheets are enough; false when the search does not show it.</summary>
     /// <param name="problem">What is to be cut from one paper.</param>
     /// <param name="sheets">How many sheets there are.</param>
     /// <param name="cancellation">Ends the search.</param>

@@ -13,7 +13,7 @@ namespace Sketch.Planning;
 public static class BatchPlanner
 {
     /// <summary>
-    /// Plans all papers, or nothing (null) where no card is sound and no loose piece is asked for, which is told by then. The same files
+    /// Plans all papers, or nothing (null) where no card is sound and no loose piece is asked for; that is reported by then. The same files
     /// always give the same plan, unless the time limit or a cancellation cuts a search short.
     /// </summary>
     /// <param name="files">The batch and what it names.</param>

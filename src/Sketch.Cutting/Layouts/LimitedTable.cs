@@ -1,7 +1,7 @@
 namespace Sketch.Cutting.Layouts;
 
 /// <summary>
-/// Good layouts when only so many copies of each kind are wanted: the same table as <see cref="LayoutTable"/>, but each rectangle remembers
+/// Good layouts when only a few copies of each kind are wanted: the same table as <see cref="LayoutTable"/>, but each rectangle remembers
 /// what is in its best layout, and copies beyond the wanted number are worth nothing. Not always the best, since a rectangle remembers only
 /// one layout.
 /// </summary>

@@ -4,7 +4,7 @@ namespace Sketch.Cutting.Sheets;
 
 /// <summary>
 /// Settles small problems, and those whose sheets would have to be nearly full: every layout that could be part of a better plan is listed,
-/// and choosing among them tells whether there is one.
+/// and choosing among them shows whether there is one.
 /// </summary>
 internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutTable> newTable, CancellationToken stop)
 {
@@ -65,7 +65,7 @@ internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutT
         return times is not null && !ReferenceEquals(best, incumbent.Best);
     }
 
-    // What so many sheets and all offcuts have more than the pieces need: by area and, where the table is exact, by the worth it gives to
+    // What these sheets and all offcuts have more than the pieces need: by area and, where the table is exact, by the worth it gives to
     // them.
     private PieceSets.Limits Affordable(int[] prices, int sheets)
     {

@@ -54,7 +54,7 @@ internal sealed class SheetBound
         return left <= 0 ? 0 : (int)((left + sheet - 1) / sheet);
     }
 
-    /// <summary>A bound that takes no search: pieces of which no two can lie on one sheet, counted.</summary>
+    /// <summary>A bound that takes no search: the number of pieces that need a sheet each, as no two of them fit on one.</summary>
     public static int ByLargePieces(Reduced problem)
     {
         var sheet = problem.Sheet;

@@ -36,7 +36,7 @@ internal sealed class SheetSearch
         return search._incumbent.Best!;
     }
 
-    /// <summary>A plan of at most so many sheets, if a short search finds one.</summary>
+    /// <summary>A plan of at most <paramref name="target"/> sheets, if a short search finds one.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="target">Sheets allowed.</param>
     /// <param name="known">Patterns to start from; their stocks are those of the problem.</param>

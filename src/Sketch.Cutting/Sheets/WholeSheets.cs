@@ -12,7 +12,7 @@ internal static class WholeSheets
     /// out.</param>
     /// <param name="patterns">The pool.</param>
     /// <param name="atLeast">No answer has fewer sheets, so the search ends when it meets this.</param>
-    /// <param name="atMost">Only answers with at most so many sheets are of use.</param>
+    /// <param name="atMost">Only answers with at most this many sheets are of use.</param>
     /// <param name="effort">Work allowed, in the solver's own measure, which is the same on every machine.</param>
     /// <param name="stop">Ends the search early.</param>
     /// <returns>The uses, and whether it is proved that the pool allows no fewer.</returns>

@@ -13,14 +13,16 @@ namespace Sketch.Planning.CutSteps;
 /// <summary>Sheets that are cut alike, whatever their pieces are for: they may lie in one stack.</summary>
 /// <param name="Paper">The paper's name.</param>
 /// <param name="Number">Which of the paper's stacks, from 1.</param>
-/// <param name="IsOffcut">Whether it is an offcut from the shelf.</param>
 /// <param name="Times">How many sheets.</param>
 /// <param name="Layout">One of them.</param>
 /// <param name="Steps">The cuts in the order of work.</param>
 /// <param name="Pieces">What comes off, by size, largest first.</param>
 public sealed partial record SheetWork(
-    string Paper, int Number, bool IsOffcut, int Times, SheetLayout Layout, ImmutableArray<CutStep> Steps, ImmutableArray<CutPieces> Pieces)
+    string Paper, int Number, int Times, SheetLayout Layout, ImmutableArray<CutStep> Steps, ImmutableArray<CutPieces> Pieces)
 {
+    /// <summary>Whether it is an offcut from the stash.</summary>
+    public bool IsOffcut => Layout.IsOffcut;
+
     /// <summary>The stacks of a paper, in the order of its layouts.</summary>
     public static ImmutableArray<SheetWork> Of(BatchPlan plan, PaperPlan paper)
     {
@@ -57,7 +59,7 @@ public sealed partial record SheetWork(
             alike[0].Pieces.Count(p => Normal(plan.Pieces[p.Id].Size) == size.Key),
             [.. size.GroupBy(p => (p.Order.Design?.Card.Title, Name: CopyNumbers().Replace(p.Order.Name, ""), p.Order.Side, p.Order.Parts))
                 .Select(u => new PieceUse(u.Key.Title, u.Key.Name, u.Key.Side, u.Sum(p => p.Times)) { Parts = u.Key.Parts })]));
-        return new(paper, number, alike[0].IsOffcut, alike.Sum(l => l.Times), alike[0], CutSequence.Of(alike[0]), [.. pieces]);
+        return new(paper, number, alike.Sum(l => l.Times), alike[0], CutSequence.Of(alike[0]), [.. pieces]);
     }
 
     private static Size Normal(Size size) => size.Width >= size.Height ? size : size.Turned();
@@ -84,7 +86,7 @@ public sealed record CutPieces(string Key, Size Size, int PerSheet, ImmutableArr
 /// <summary>What pieces of a stack are for.</summary>
 /// <param name="Card">The card's title, or null for loose pieces.</param>
 /// <param name="Name">The piece's name in the card.</param>
-/// <param name="Side">The side that shows, or null where that is not said.</param>
+/// <param name="Side">The side that shows, or null where either may.</param>
 /// <param name="Count">How many, all sheets of the stack together.</param>
 public sealed record PieceUse(string? Card, string Name, PaperSide? Side, int Count)
 {

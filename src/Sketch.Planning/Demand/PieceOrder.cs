@@ -15,7 +15,7 @@ namespace Sketch.Planning.Demand;
 /// <param name="Path">Its path in the card, <c>base</c> for the card itself, or null for loose pieces.</param>
 /// <param name="Size">Its cut size as it stands upright.</param>
 /// <param name="Count">How many.</param>
-/// <param name="Side">The side of the paper that shows, or null where that is not said.</param>
+/// <param name="Side">The side of the paper that shows, or null where either may.</param>
 /// <param name="Location">The line that asks for it, in the card or the batch.</param>
 public sealed record PieceOrder(
     string Id, string Name, Design? Design, string? Path, Size Size, int Count, PaperSide? Side, Location Location)
@@ -23,7 +23,7 @@ public sealed record PieceOrder(
     /// <summary>The role of its card that says what it is made of, or null.</summary>
     public string? Role { get; init; }
 
-    /// <summary>How the paper that it asks for looks, or null where nobody says.</summary>
+    /// <summary>How the paper that it asks for looks, or null where no file describes it.</summary>
     public PaperLook? Look { get; init; }
 
     /// <summary>How many parts it falls into when it is cut out; all of them come from one rectangle.</summary>

@@ -36,7 +36,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         var batch = files.Batch;
         if (!files.LeftOut.IsEmpty)
         {
-            // What is left out for its mistakes is told already, and that its cards are missing follows from it.
+            // Cards that are left out are reported already; that they are missing follows from it.
             return;
         }
 

@@ -7,7 +7,7 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Plans;
 
-/// <summary>Tells what a plan shows to be wrong or worth knowing.</summary>
+/// <summary>Reports what a plan shows to be wrong or worth knowing.</summary>
 internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
 {
     private readonly LengthFormat _lengths = plan.Files.Batch.Units.Format();
@@ -19,15 +19,15 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
     public static void Report(BatchPlan plan, ImmutableArray<UnplacedPieces> noLeftover, FindingBag findings)
     {
         var orders = new OrderFindings(plan.Files, findings);
-        var tell = new PlanFindings(plan, findings);
+        var own = new PlanFindings(plan, findings);
         orders.CardsAddUp();
         foreach (var paper in plan.Papers)
         {
             orders.Misfits(paper.Order, paper.Plan.Unplaced);
-            tell.Shortage(paper);
+            own.Shortage(paper);
         }
 
-        tell.NoLeftover(noLeftover);
+        own.NoLeftover(noLeftover);
         orders.Shortages(plan.Supplies);
     }
 

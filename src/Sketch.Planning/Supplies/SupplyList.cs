@@ -45,7 +45,7 @@ internal sealed class SupplyList
         var stock = OnShelf(kind, measure, ready.Use.Name, ready.Use.OtherName);
         var name = stock.IsEmpty ? (ready.Use.Colours.Length > 0 ? ready.Use.OtherName : null) ?? ready.Use.Name : stock[0].Name;
         var byLength = kind != NeedKind.Gem;
-        Add(new(kind, name, measure, null, byLength, stock, []) { IsExpected = true },
+        Add(new(kind, name, measure, null, byLength, stock) { IsExpected = true },
             ready.Design, byLength ? Length.Max(size.Width, size.Height).Nanometres : 1);
     }
 
@@ -63,7 +63,7 @@ internal sealed class SupplyList
         var stock = fitting.Where(s => s.Name.Equals(colour, StringComparison.OrdinalIgnoreCase)).Concat(fitting).Take(1)
             .ToImmutableArray();
         var name = stock.IsEmpty ? NamedSizes.Envelopes.FirstOrDefault(e => e.Size == size)?.Name ?? "envelope" : stock[0].Name;
-        Add(new(NeedKind.Envelope, name, null, size, false, stock, []) { IsExpected = face is not null || Counts(SupplyKind.Envelope) },
+        Add(new(NeedKind.Envelope, name, null, size, false, stock) { IsExpected = face is not null || Counts(SupplyKind.Envelope) },
             design, 1);
     }
 
@@ -77,14 +77,14 @@ internal sealed class SupplyList
                 var stock = OnShelf(NeedKind.Foam, piece.Foam, null, null);
                 var byLength = stock.IsEmpty || stock[0].Long is not null;
                 Add(new(NeedKind.Foam, stock.IsEmpty
-                    ? "foam" : stock[0].Name, piece.Foam, null, byLength, stock, [])
+                    ? "foam" : stock[0].Name, piece.Foam, null, byLength, stock)
                 { IsExpected = Counts(SupplyKind.Foam) },
                     design, byLength ? Fastening.Strips(piece.Box.Size)
                         .Nanometres : Fastening.Pads(piece.Box.Size), Fastening.Strips(piece.Box.Size).Nanometres);
             }
             else
             {
-                Add(new(NeedKind.Adhesive, adhesive.IsEmpty ? "adhesive" : adhesive[0].Name, null, null, true, adhesive, []),
+                Add(new(NeedKind.Adhesive, adhesive.IsEmpty ? "adhesive" : adhesive[0].Name, null, null, true, adhesive),
                     design, Fastening.Strips(piece.Box.Size).Nanometres);
             }
         }

@@ -42,15 +42,15 @@ public sealed record DesignShare(Design Design, long PerCard)
 /// <param name="Measure">Width of line or tape, size of a gem, height of foam; null for the rest.</param>
 /// <param name="Size">Size of an envelope; null for the rest.</param>
 /// <param name="ByLength">Whether it is counted in lengths; otherwise in pieces.</param>
-/// <param name="Stock">What the shelf has of it; empty when it has none.</param>
-/// <param name="Shares">What each design takes.</param>
-public sealed record SupplyNeed(
-    NeedKind Kind, string Name, Length? Measure, Size? Size, bool ByLength, ImmutableArray<Supply> Stock,
-        ImmutableArray<DesignShare> Shares)
+/// <param name="Stock">What the stash has of it; empty when it has none.</param>
+public sealed record SupplyNeed(NeedKind Kind, string Name, Length? Measure, Size? Size, bool ByLength, ImmutableArray<Supply> Stock)
 {
+    /// <summary>What each design takes.</summary>
+    public ImmutableArray<DesignShare> Shares { get; init; } = [];
+
     /// <summary>
-    /// Whether the shelf ought to have it: a card asks for it by name, or the shelf counts other things of its kind. Otherwise nothing is
-    /// said of what the shelf does not speak of.
+    /// Whether the stash should list it: a card asks for it by name, or the stash lists other things of its kind. Otherwise it is not
+    /// reported as missing.
     /// </summary>
     public bool IsExpected { get; init; }
 

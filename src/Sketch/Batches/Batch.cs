@@ -54,7 +54,7 @@ public sealed record Batch(string Title, Location Location)
     public long? Surplus => Needed is { } needed ? Makes.Sum(m => (long)m.Count) - needed : null;
 
     /// <summary>
-    /// Whether so many fewer cards would still be enough for all recipients; with none named, any number may be left out.
+    /// Whether all recipients still get their cards when this many are left out; without recipients any number may be.
     /// </summary>
     public bool CanSpare(int cards) => Surplus is not { } over || cards <= over;
 }
@@ -70,11 +70,11 @@ public sealed record NamedFile(string Path, Location Location);
 /// <param name="Location">The line.</param>
 public sealed record Recipients(string Whom, int Cards, Location Location);
 
-/// <summary>So many of one card.</summary>
+/// <summary>A number of cards of one kind.</summary>
 /// <param name="Count">How many; zero where what is written is no count, which is reported.</param>
 /// <param name="Card">The card's file.</param>
 /// <param name="Roles">The papers that fill its roles in this run, in place of its own.</param>
-/// <param name="Messages">What is to be written in it, a line each; empty when nothing is said.</param>
+/// <param name="Messages">The message to write in it, a line each; empty when there is none.</param>
 /// <param name="Location">The line.</param>
 public sealed record MakeRequest(
     int Count, NamedFile Card, ImmutableArray<RoleChoice> Roles, ImmutableArray<string> Messages, Location Location);
@@ -92,7 +92,7 @@ public sealed record RoleChoice(Paint Paint, Location Location)
 /// <param name="Count">How many.</param>
 /// <param name="Size">Each one's size as it stands upright on the paper.</param>
 /// <param name="Paper">The paper's name.</param>
-/// <param name="Side">The side that is to show, or null when that is not said.</param>
+/// <param name="Side">The side that is to show, or null when either may.</param>
 /// <param name="Upright">Whether they are not to be turned.</param>
 /// <param name="Location">The line.</param>
 public sealed record CutRequest(int Count, Size Size, string Paper, PaperSide? Side, bool Upright, Location Location);

@@ -27,7 +27,7 @@ public sealed class BatchReader
     }
 
     /// <summary>
-    /// The batch that a file describes; what cannot be read is told and left out. Null when the file is no batch, which is not reported.
+    /// The batch that a file describes; what cannot be read is reported and left out. Null, without a report, if it is no batch.
     /// </summary>
     public static Batch? Read(FileSyntax file, FindingBag findings) =>
         file.Lines is [TitleLine { Word: "batch" } title, ..] ? new BatchReader(file, title, findings).Read(file, title) : null;

@@ -11,7 +11,7 @@ public static class Shades
     private const double LightGround = 0.62;
 
     /// <summary>
-    /// Lighter (or, with a negative amount, darker) by so much of the way from black (0) to white (1), with its colourfulness scaled.
+    /// Lighter (or, with a negative amount, darker) by this share of the way from black (0) to white (1), with its colourfulness scaled.
     /// </summary>
     public static Rgb Lighten(Rgb colour, double amount, double colourfulness = 1)
     {

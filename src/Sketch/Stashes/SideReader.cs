@@ -18,13 +18,13 @@ internal sealed class SideReader(SourceText source, IWorld world, FindingBag fin
     /// <summary>The side of a paper that is printed on the other side only.</summary>
     public static PaperFace Unprinted { get; } = new(null, White, true);
 
-    /// <summary>What a side looks like of which only the paper's name is known.</summary>
+    /// <summary>How a side looks when only the paper's name is known.</summary>
     public static PaperFace Named(string paper) =>
         BuiltIn.Find(paper, []) is { } look ? new(null, look, true) : new(null, White, false);
 
     /// <summary>Reads a side.</summary>
     /// <param name="side">The clause.</param>
-    /// <param name="paper">The paper so far: its size and trim tell which part of a picture is left to cut from.</param>
+    /// <param name="paper">The paper so far: its size and trim decide which part of a picture is left to cut from.</param>
     public PaperFace Read(SideClause side, StockPaper paper)
     {
         if (side.Words is { } file

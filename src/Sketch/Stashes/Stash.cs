@@ -48,7 +48,7 @@ public enum StockKind
 /// <param name="Sheets">Sheets on hand, or null for any number.</param>
 /// <param name="Front">The front.</param>
 /// <param name="Back">The back; the same as the front for cardstock.</param>
-/// <param name="Location">The line that says so.</param>
+/// <param name="Location">The line that lists it.</param>
 public sealed record StockPaper(string Name, StockKind Kind, Size Size, int? Sheets, PaperFace Front, PaperFace Back, Location Location)
 {
     /// <summary>What is cut off each edge first, such as a printed strip.</summary>
@@ -80,15 +80,14 @@ public sealed record StockPaper(string Name, StockKind Kind, Size Size, int? She
 /// <summary>One side of a paper.</summary>
 /// <param name="Label">What the maker calls its print, or null.</param>
 /// <param name="Look">How it is drawn.</param>
-/// <param name="IsSaid">Whether the file says how it looks, or the paper's name is a built-in paper; a side of which nothing is known is
-/// drawn white.</param>
+/// <param name="IsSaid">Whether the file describes it, or the paper's name is a built-in paper; otherwise the side is drawn white.</param>
 public sealed record PaperFace(string? Label, PaperLook Look, bool IsSaid);
 
 /// <summary>Leftover pieces of a paper.</summary>
 /// <param name="Paper">The paper's name.</param>
 /// <param name="Size">The piece as it lies, front side up.</param>
 /// <param name="Count">How many.</param>
-/// <param name="Location">The line that says so.</param>
+/// <param name="Location">The line that lists it.</param>
 public sealed record Offcut(string Paper, Size Size, int Count, Location Location);
 
 /// <summary>The kinds of thing in the stash that are not paper.</summary>
@@ -117,7 +116,7 @@ public enum SupplyKind
 /// <param name="Pieces">Pieces on hand, or null when it is counted by length.</param>
 /// <param name="Long">Length on hand, or null when it is counted by pieces.</param>
 /// <param name="Size">Size of an envelope, lying landscape; null for the rest.</param>
-/// <param name="Location">The line that says so.</param>
+/// <param name="Location">The line that lists it.</param>
 public sealed record Supply(SupplyKind Kind, string Name, Length? Measure, int? Pieces, Length? Long, Size? Size, Location Location)
 {
     /// <summary>Price of a piece, or of a whole roll, in the file's own currency; null when not known.</summary>

@@ -30,7 +30,7 @@ internal sealed class StashReader
         _sides = new(source, world, findings);
     }
 
-    /// <summary>The stash that a file describes; what cannot be read is told and left out.</summary>
+    /// <summary>The stash that a file describes; what cannot be read is reported and left out.</summary>
     /// <param name="file">A file that begins with <c>stash</c>.</param>
     /// <param name="world">Reads the pictures of papers.</param>
     /// <param name="findings">Takes what is wrong.</param>
@@ -175,7 +175,7 @@ internal sealed class StashReader
         });
     }
 
-    /// <summary>Cardstock is the same on both sides if not said; of a patterned paper with one print the other side is white.</summary>
+    /// <summary>The back of cardstock is like its front unless given; a patterned paper with one print has a white back.</summary>
     private StockPaper WithSides(StockPaper paper, StockLine line)
     {
         var sides = line.Clauses.OfType<SideClause>().ToList();

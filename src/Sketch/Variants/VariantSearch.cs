@@ -10,10 +10,10 @@ public sealed class VariantSearch
     /// <summary>The most roles that are varied at once; those that the card declares later keep their papers.</summary>
     public const int RoleLimit = 30;
 
-    /// <summary>The most variants that are gone through; where there would be more, some papers are left aside.</summary>
+    /// <summary>The most variants that are tried; where there would be more, some papers are left out.</summary>
     private const int Most = 400_000;
 
-    /// <summary>Of how many of the best the most different are chosen.</summary>
+    /// <summary>How many of the best are kept, to choose the most different among them.</summary>
     private const int PoolSize = 3000;
 
     private readonly Stash _stash;
@@ -61,7 +61,7 @@ public sealed class VariantSearch
         return new(search.Different(wish.Limit), search._found, search._lacking);
     }
 
-    /// <summary>So many papers a role that all variants can be gone through: where there are too many, some all along the shelf.</summary>
+    /// <summary>Few enough papers for each role that all variants can be tried: where there are too many, an even choice of them.</summary>
     private static ImmutableArray<ImmutableArray<Candidate>> Fewer(ImmutableArray<ImmutableArray<Candidate>> candidates)
     {
         var most = candidates.Max(c => c.Length);
