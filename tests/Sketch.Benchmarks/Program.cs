@@ -3,7 +3,7 @@ using BenchmarkDotNet.Running;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>planning</c> and <c>hostile</c> measure what a
+/// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>keys</c>, <c>planning</c> and <c>hostile</c> measure what a
 /// benchmark inside one process cannot; anything else goes to BenchmarkDotNet, such as <c>--filter '*TextToSvg*'</c>.
 /// </summary>
 internal static class Program
@@ -14,6 +14,7 @@ internal static class Program
         ["random", .. var rest] => RandomCardTimes.Run(Number(rest, 200)),
         ["variants", var tool, var stash, .. var rest] => VariantSheets.Run(tool, stash, Number(rest, 3)),
         ["typing", .. var rest] => Typing.Run(Number(rest, 200)),
+        ["keys", var sketches, .. var rest] => Keys.Run(sketches, Number(rest, 200)),
         ["planning", var batch, .. var rest] => PlanningTimes.Run(batch, Number(rest, 200)),
         ["hostile", var tool, .. var names] => HostileRuns.Run(tool, names),
         _ => Benchmarks(args),

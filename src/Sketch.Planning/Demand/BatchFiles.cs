@@ -43,13 +43,17 @@ public sealed record BatchFiles(
     /// Reads a batch, its stash and its cards; every mistake is a finding in the file that holds it. Null when the text is no batch.
     /// </summary>
     public static BatchFiles? Read(SourceText source, IWorld world, FindingBag findings) =>
-        Read(Compiler.Compile(source, world), world, findings);
+        Read(Compiler.Compile(source, world), world, findings, s => Compiler.Compile(s, world));
 
     /// <summary>The same for a file that has been compiled already.</summary>
-    public static BatchFiles? Read(Compilation file, IWorld world, FindingBag findings) =>
-        new Reader(file, world, findings).Read();
+    /// <param name="file">The batch.</param>
+    /// <param name="world">Where the files that it names are.</param>
+    /// <param name="findings">Takes every mistake.</param>
+    /// <param name="compile">Compiles a file that the batch names.</param>
+    public static BatchFiles? Read(Compilation file, IWorld world, FindingBag findings, Func<SourceText, Compilation> compile) =>
+        new Reader(file, world, findings, compile).Read();
 
-    private sealed class Reader(Compilation own, IWorld world, FindingBag findings)
+    private sealed class Reader(Compilation own, IWorld world, FindingBag findings, Func<SourceText, Compilation> compile)
     {
         private const int MostNames = 3;
 
@@ -132,7 +136,7 @@ public sealed record BatchFiles(
 
             if (!_read.TryGetValue(text.Path, out var compilation))
             {
-                compilation = Compiler.Compile(text, world);
+                compilation = compile(text);
                 _read.Add(text.Path, compilation);
                 // What depends on the papers is reported once it is known which papers the batch gives.
                 Pass(compilation.Findings.Where(f => compilation.Card is null || !PaperChecks.Give(f.Kind)));

@@ -13,7 +13,10 @@ public static class BatchCheck
     /// A compiled file as it is; where it is a batch, with all that is found in it and in the files that it names, and with what does not
     /// go together among them.
     /// </summary>
-    public static Compilation Of(Compilation file, IWorld world)
+    /// <param name="file">The file.</param>
+    /// <param name="world">Where the files that it names are.</param>
+    /// <param name="compile">Compiles a file that it names; null to compile each.</param>
+    public static Compilation Of(Compilation file, IWorld world, Func<SourceText, Compilation>? compile = null)
     {
         if (file.Batch is null)
         {
@@ -21,7 +24,7 @@ public static class BatchCheck
         }
 
         var findings = new FindingBag();
-        if (BatchFiles.Read(file, world, findings) is { HasWork: true } files)
+        if (BatchFiles.Read(file, world, findings, compile ?? (s => Compiler.Compile(s, world))) is { HasWork: true } files)
         {
             OrderFindings.Report(files, findings);
         }

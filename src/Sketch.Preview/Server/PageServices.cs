@@ -1,7 +1,6 @@
 using Sketch.Output.Lettering;
 using Sketch.Preview.Folder;
 using Sketch.Preview.Sessions;
-using Sketch.Preview.Views;
 
 namespace Sketch.Preview.Server;
 
@@ -27,26 +26,9 @@ internal sealed class PageServices(OpenedFolder folder, OpenWindows windows, Cha
     /// <summary>Saves texts.</summary>
     public Saving Saving { get; } = new(folder);
 
-    /// <summary>What the engine reads files and fonts through.</summary>
-    public CachedFiles Files { get; } = new(new FontShelf());
+    /// <summary>What the windows show and the folder holds, read by the engine.</summary>
+    public Readings Readings { get; } = new(folder, windows, new(new FontShelf()));
 
     /// <summary>Set when the server ends.</summary>
     public CancellationToken Stopping => stopping;
-
-    /// <summary>What a window shows of a file, else what is on the disk, understood; null when there is no such file.</summary>
-    public Reading? Read(string window, string file)
-    {
-        if (folder.PathOf(file) is not { } path)
-        {
-            return null;
-        }
-
-        var sheet = windows.Find(window, file);
-        if (sheet is null && OpenedFolder.Read(path, out _) is { } text)
-        {
-            sheet = new(file, text.Text, text.Stamp, null, []);
-        }
-
-        return sheet is null ? null : Reading.Of(folder, path, sheet, Files);
-    }
 }

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Routing;
 using Sketch.Batches;
 using Sketch.Edits;
 using Sketch.Preview.Folder;
+using Sketch.Preview.Sessions;
 using Sketch.Preview.Views;
 using Sketch.Text;
 
@@ -28,8 +29,8 @@ internal static class PaperRoutes
     private static Task Shelf(HttpContext context, PageServices room)
     {
         var name = context.Asked("stash");
-        var typed = context.Asked("file") == name ? room.Read(context.Asked("window"), name)?.Compilation.Stash : null;
-        var stash = typed ?? Reading.ShelfOf(room.Folder, name, room.Files);
+        var typed = context.Asked("file") == name ? room.Readings.Find(context.Asked("window"), name)?.Compilation.Stash : null;
+        var stash = typed ?? room.Readings.Shelf(name);
         return Answer.Json(context, json => ShelfView.Write(json, stash));
     }
 
@@ -57,8 +58,7 @@ internal static class PaperRoutes
     {
         foreach (var name in room.Folder.List().Where(n => n.EndsWith(".batch", StringComparison.OrdinalIgnoreCase)))
         {
-            if (room.Folder.PathOf(name) is { } path && OpenedFolder.Read(path, out _) is { } text
-                && Compiler.Compile(new(path, text.Text), room.Files).Batch is { } batch)
+            if (room.Readings.Saved(name) is { Batch: { } batch, Source.Path: var path })
             {
                 foreach (var order in batch.Makes.Where(
                     m => Path.GetFullPath(m.Card.Path.Replace('\\', '/'), Path.GetDirectoryName(path)!) == card))
@@ -72,7 +72,7 @@ internal static class PaperRoutes
     private static Task Keep(HttpContext context, PageServices room, JsonElement asked)
     {
         var (file, window, batch) = (asked.Text("file"), asked.Text("window"), asked.Text("batch"));
-        if (room.Read(window, file) is not { } reading)
+        if (room.Readings.Find(window, file) is not { } reading)
         {
             return FileRoutes.NoName(context, file);
         }

@@ -7,11 +7,11 @@ using Microsoft.AspNetCore.Routing;
 using Sketch.Diagnostics;
 using Sketch.Output.Rendering;
 using Sketch.Planning;
-using Sketch.Planning.Demand;
 using Sketch.Planning.Diagrams;
 using Sketch.Planning.Plans;
 using Sketch.Planning.Remainder;
 using Sketch.Planning.Reports;
+using Sketch.Preview.Sessions;
 using Sketch.Preview.Views;
 
 namespace Sketch.Preview.Server;
@@ -32,7 +32,7 @@ internal static class PlanRoutes
         });
         routes.MapGet("/booklet.pdf", context => WithPlan(context, room, (plan, stem) => Booklet(context, room, plan, stem)));
         routes.MapGet("/cuts.csv", context => WithPlan(context, room, (plan, stem) =>
-            Answer.File(context, Encoding.UTF8.GetBytes(CutListCsv.Write(plan, new(plan, room.Files))), "text/csv; charset=utf-8",
+            Answer.File(context, Encoding.UTF8.GetBytes(CutListCsv.Write(plan, new(plan, room.Readings.Files))), "text/csv; charset=utf-8",
                 $"{stem}-cuts.csv")));
         routes.MapGet("/left.stash", context => WithPlan(context, room, (plan, _) =>
             Answer.File(context, Encoding.UTF8.GetBytes(StashAfter.Write(plan)), "text/plain; charset=utf-8", "left.stash")));
@@ -42,7 +42,7 @@ internal static class PlanRoutes
     private static async Task Plan(HttpContext context, PageServices room, JsonElement asked)
     {
         var (window, file) = (asked.Text("window"), asked.Text("file"));
-        if (room.Read(window, file) is not { } reading)
+        if (room.Readings.Find(window, file) is not { } reading)
         {
             await FileRoutes.NoName(context, file).ConfigureAwait(false);
             return;
@@ -56,7 +56,7 @@ internal static class PlanRoutes
         {
             try
             {
-                return BatchFiles.Read(reading.Compilation, room.Files, findings) is { } files
+                return room.Readings.Batch(reading, findings) is { } files
                     ? BatchPlanner.Plan(files, TimeLimit, findings, new Reporter(reported.Writer), search.Token)
                     : null;
             }
@@ -92,7 +92,7 @@ internal static class PlanRoutes
     private static void Write(Utf8JsonWriter json, PageServices room, Reading reading, BatchPlan? plan, FindingBag findings)
     {
         json.WriteBoolean("done", true);
-        json.WriteString("html", plan is null ? null : PlanHtml.Body(plan, new(plan, room.Files)));
+        json.WriteString("html", plan is null ? null : PlanHtml.Body(plan, new(plan, room.Readings.Files)));
         FindingsView.Write(json, BatchCheck.Shown(findings, reading.Source), reading.Source, room.Folder);
     }
 
@@ -105,7 +105,7 @@ internal static class PlanRoutes
 
     private static Task Booklet(HttpContext context, PageServices room, BatchPlan plan, string stem)
     {
-        var pages = new PlanPages(plan, room.Files);
+        var pages = new PlanPages(plan, room.Readings.Files);
         using var pdf = new MemoryStream();
         return SvgRenderer.WritePdf(
             [.. pages.Summary(), .. pages.Work.SelectMany(pages.Sheet)], plan.Files.Batch.Title, pdf, out var problem)

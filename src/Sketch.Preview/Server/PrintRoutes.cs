@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Routing;
 using Sketch.Diagnostics;
 using Sketch.Output.Rendering;
 using Sketch.Panels;
+using Sketch.Preview.Sessions;
 using Sketch.Preview.Views;
 using Sketch.Templates;
 
@@ -37,7 +38,7 @@ internal static class PrintRoutes
             page, PrinterScale.True, context.Asked("mirror") == "yes", context.Asked("hollow") == "yes"
                 ? TemplateOptions.UsualGluing : null);
         var findings = new FindingBag();
-        if (CardTemplates.Make([card], options, room.Files, findings) is not { Pages.IsEmpty: false } templates)
+        if (CardTemplates.Make([card], options, room.Readings.Files, findings) is not { Pages.IsEmpty: false } templates)
         {
             var reason = findings.ToImmutable().FirstOrDefault();
             return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, reason is null
@@ -55,7 +56,7 @@ internal static class PrintRoutes
     internal static Task WithCard(HttpContext context, PageServices room, Func<Reading, LaidOutCard, Task> answer)
     {
         var file = context.Asked("file");
-        return room.Read(context.Asked("window"), file) switch
+        return room.Readings.Find(context.Asked("window"), file) switch
         {
             null => FileRoutes.NoName(context, file),
             { Card: { } card, Compilation.HasErrors: false } reading => answer(reading, card),

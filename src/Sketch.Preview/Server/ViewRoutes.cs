@@ -4,7 +4,6 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Papers;
-using Sketch.Planning.Plans;
 using Sketch.Preview.Folder;
 using Sketch.Preview.Sessions;
 using Sketch.Preview.Views;
@@ -50,7 +49,7 @@ internal static class ViewRoutes
 
     private static Task See(HttpContext context, PageServices room, JsonElement asked) => Take(context, room, asked, (path, sheet) =>
     {
-        var reading = Reading.Of(room.Folder, path, sheet, room.Files);
+        var reading = room.Readings.Of(path, sheet);
         return Answer.Json(context, json =>
         {
             json.WriteString("kind", reading.Kind);
@@ -60,7 +59,7 @@ internal static class ViewRoutes
             }
 
             CardView.Write(json, reading, asked.Says("unfolded"), asked.Texts("known").ToHashSet());
-            FindingsView.Write(json, BatchCheck.Of(reading.Compilation, room.Files).Findings, reading.Source, room.Folder);
+            FindingsView.Write(json, room.Readings.Check(reading).Findings, reading.Source, room.Folder);
         });
     });
 

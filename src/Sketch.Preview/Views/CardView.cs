@@ -4,6 +4,7 @@ using System.Text;
 using System.Text.Json;
 using Sketch.Drawing;
 using Sketch.Panels;
+using Sketch.Preview.Sessions;
 using Sketch.Text;
 
 namespace Sketch.Preview.Views;

@@ -1,5 +1,5 @@
 using Sketch.Output.Lettering;
-using Sketch.Preview.Views;
+using Sketch.Preview.Sessions;
 using Sketch.Shapes;
 using Sketch.Tests.Output;
 using Xunit;

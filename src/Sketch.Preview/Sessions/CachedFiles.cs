@@ -1,4 +1,6 @@
 using System.Collections.Concurrent;
+using System.Security.Cryptography;
+using Sketch.Output.Files;
 using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
 using Sketch.Papers;
@@ -7,16 +9,19 @@ using Sketch.Text;
 using Sketch.Units;
 using Sketch.World;
 
-namespace Sketch.Preview.Views;
+namespace Sketch.Preview.Sessions;
 
 /// <summary>
-/// The files of the opened folder, with what is slow to read remembered until the file changes: pictures of papers and artwork. A card is
-/// read anew on every keystroke, but its pictures are not.
+/// The files of the opened folder, with what is slow to read remembered until the file changes: pictures of papers and artwork. At most
+/// <see cref="Most"/> of each are held.
 /// </summary>
 /// <param name="fonts">The fonts.</param>
 public sealed class CachedFiles(FontShelf fonts) : IWorld
 {
     private const int Most = 64;
+
+    // Two writes within the resolution of a file's time may leave time and length the same. The coarsest in use (FAT) is two seconds.
+    private static readonly TimeSpan TimeResolution = TimeSpan.FromSeconds(2);
 
     private readonly FolderFiles _files = new(fonts: fonts);
     private readonly ConcurrentDictionary<(FileState, Length), IPaperPicture> _pictures = new();
@@ -39,7 +44,7 @@ public sealed class CachedFiles(FontShelf fonts) : IWorld
         }
 
         var outline = _files.ReadArtwork(path, namedIn, out problem);
-        return state is { } read ? Keep(_artwork, read, outline) : outline;
+        return state is { } before && before == StateOf(path, namedIn) ? Keep(_artwork, before, outline) : outline;
     }
 
     /// <inheritdoc/>
@@ -53,15 +58,23 @@ public sealed class CachedFiles(FontShelf fonts) : IWorld
         }
 
         var picture = _files.ReadPicture(path, namedIn, width, out problem);
-        return state is { } read ? Keep(_pictures, (read, width), picture) : picture;
+        return state is { } before && before == StateOf(path, namedIn) ? Keep(_pictures, (before, width), picture) : picture;
     }
 
     /// <inheritdoc/>
     public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem) =>
         _files.ShapeWords(words, font, namedIn, out problem);
 
-    // The folder of the file that names it and the name as written: whether a file may be named depends on both.
-    private readonly record struct FileState(string Folder, string Name, DateTime Written, long Size);
+    /// <summary>
+    /// What tells one content of a file from another. The folder of the file that names it and the name as written belong to it, since
+    /// whether a file may be named depends on both.
+    /// </summary>
+    /// <param name="Folder">The folder of the file that names it.</param>
+    /// <param name="Name">The name as written.</param>
+    /// <param name="Written">When it was last written, in universal time.</param>
+    /// <param name="Length">Its length in bytes.</param>
+    /// <param name="Hash">The hash of its content where the time is too recent to tell two contents apart, else empty.</param>
+    private readonly record struct FileState(string Folder, string Name, DateTime Written, long Length, string Hash);
 
     private static FileState? StateOf(string path, string namedIn)
     {
@@ -69,12 +82,24 @@ public sealed class CachedFiles(FontShelf fonts) : IWorld
         {
             var folder = Path.GetDirectoryName(Path.GetFullPath(namedIn))!;
             var file = new FileInfo(Path.GetFullPath(path.Replace('\\', '/'), folder));
-            return file.Exists ? new(folder, path, file.LastWriteTimeUtc, file.Length) : null;
+            if (!file.Exists || OrdinaryFile.IsOtherwise(file.FullName))
+            {
+                return null;
+            }
+
+            var isRecent = file.LastWriteTimeUtc > DateTime.UtcNow - TimeResolution;
+            return new(folder, path, file.LastWriteTimeUtc, file.Length, isRecent ? HashOf(file.FullName) : "");
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             return null;
         }
+    }
+
+    private static string HashOf(string path)
+    {
+        using var content = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        return Convert.ToHexStringLower(SHA256.HashData(content));
     }
 
     // A refusal is not kept: it may be lifted, as by leave to read, without a change of the file.

@@ -1,0 +1,98 @@
+using Sketch.Stashes;
+using Sketch.Text;
+
+namespace Sketch.Preview.Sessions;
+
+/// <summary>
+/// The latest compilations, so that a text is compiled once however many views of it are asked for, and what it names is not compiled
+/// again with every key. A compilation is used again only while its text, its papers and everything that it read are the same. At most
+/// <see cref="MostOfOneFile"/> of one file and <see cref="MostWeight"/> in all are held; the newest is held whatever its weight.
+/// </summary>
+/// <param name="files">What texts are compiled with.</param>
+public sealed class Compilations(CachedFiles files)
+{
+    /// <summary>How many compilations of one file are held: its text as typed in some windows, and as a batch reads it.</summary>
+    public const int MostOfOneFile = 4;
+
+    /// <summary>The most pieces and lines of all compilations held, at about 4 kB each: about 100 MB.</summary>
+    public const int MostWeight = 25_000;
+
+    private const int CharactersOfLine = 32;
+
+    private readonly Lock _gate = new();
+
+    // The last used first.
+    private readonly LinkedList<Entry> _entries = [];
+
+    /// <summary>A text compiled, without papers of a stash.</summary>
+    public Compilation Of(SourceText source) => Of(source, RoleFilling.None);
+
+    /// <summary>A text compiled.</summary>
+    /// <param name="source">The text. The result may hold an equal one that came before.</param>
+    /// <param name="filling">The stash, which is the same only if it comes from the same compilation, and the papers chosen.</param>
+    public Compilation Of(SourceText source, RoleFilling filling)
+    {
+        if (Find(source, filling) is { } known && known.Files.AnswerTheSame())
+        {
+            return known.Compilation;
+        }
+
+        var recorded = new RecordedFiles(files);
+        var compilation = Compiler.Compile(source, recorded, filling);
+        Add(new(compilation, filling, recorded));
+        return compilation;
+    }
+
+    private Entry? Find(SourceText source, RoleFilling filling)
+    {
+        lock (_gate)
+        {
+            for (var node = _entries.First; node is not null; node = node.Next)
+            {
+                if (node.Value.IsOf(source, filling))
+                {
+                    _entries.Remove(node);
+                    _entries.AddFirst(node);
+                    return node.Value;
+                }
+            }
+
+            return null;
+        }
+    }
+
+    private void Add(Entry added)
+    {
+        lock (_gate)
+        {
+            var (ofFile, weight) = (1, added.Weight);
+            for (var node = _entries.First; node is not null;)
+            {
+                var (entry, next) = (node.Value, node.Next);
+                var isOfFile = entry.Compilation.Source.Path == added.Compilation.Source.Path;
+                if (entry.IsOf(added.Compilation.Source, added.Filling) || (isOfFile && ofFile == MostOfOneFile)
+                    || weight + entry.Weight > MostWeight)
+                {
+                    _entries.Remove(node);
+                }
+                else
+                {
+                    (ofFile, weight) = (ofFile + (isOfFile ? 1 : 0), weight + entry.Weight);
+                }
+
+                node = next;
+            }
+
+            _entries.AddFirst(added);
+        }
+    }
+
+    private sealed record Entry(Compilation Compilation, RoleFilling Filling, RecordedFiles Files)
+    {
+        public int Weight => 1 + (Compilation.Card?.Pieces.Length ?? 0) + Compilation.Source.Content.Length / CharactersOfLine;
+
+        public bool IsOf(SourceText source, RoleFilling filling) =>
+            Compilation.Source.Path == source.Path && Filling with { Choices = [] } == filling with { Choices = [] }
+            && Filling.Choices.SequenceEqual(filling.Choices) && Compilation.Source.Content == source.Content;
+    }
+}

@@ -1,0 +1,67 @@
+using Sketch.Diagnostics;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Plans;
+using Sketch.Preview.Folder;
+using Sketch.Stashes;
+using Sketch.World;
+
+namespace Sketch.Preview.Sessions;
+
+/// <summary>
+/// What the windows show and what the opened folder holds, read by the engine. All views ask here, so that one key is one compilation.
+/// </summary>
+/// <param name="folder">The opened folder.</param>
+/// <param name="windows">The windows of the page.</param>
+/// <param name="files">What the engine reads files and fonts through.</param>
+public sealed class Readings(OpenedFolder folder, OpenWindows windows, CachedFiles files)
+{
+    private readonly Compilations _compilations = new(files);
+
+    /// <summary>What the engine reads files and fonts through.</summary>
+    public IWorld Files => files;
+
+    /// <summary>What a window shows of a file, else what is on the disk; null when there is no such file.</summary>
+    public Reading? Find(string window, string file)
+    {
+        if (folder.PathOf(file) is not { } path)
+        {
+            return null;
+        }
+
+        var shown = windows.Find(window, file);
+        if (shown is null && OpenedFolder.Read(path, out _) is { } text)
+        {
+            shown = new(file, text.Text, text.Stamp, null, []);
+        }
+
+        return shown is null ? null : Of(path, shown);
+    }
+
+    /// <summary>What a window shows.</summary>
+    /// <param name="path">The file's path.</param>
+    /// <param name="shown">Its text and papers.</param>
+    public Reading Of(string path, OpenText shown)
+    {
+        var filling = new RoleFilling(Shelf(shown.Stash), shown.Choices);
+        // A choice that the shelf no longer has is as good as none.
+        filling = filling with { Choices = [.. filling.Choices.Where(filling.Has)] };
+        return new(_compilations.Of(new(path, shown.Text), filling), filling);
+    }
+
+    /// <summary>The shelf that a stash file describes, as it is on the disk; null when there is none or it has errors.</summary>
+    public Stash? Shelf(string? name) => Saved(name) is { Stash: { } stash, HasErrors: false } ? stash : null;
+
+    /// <summary>A file as it is on the disk; null where it cannot be read.</summary>
+    public Compilation? Saved(string? name) =>
+        name is not null && folder.PathOf(name) is { } path && OpenedFolder.Read(path, out _) is { } text
+            ? _compilations.Of(new(path, text.Text)) : null;
+
+    /// <summary>A reading with all findings of the check of its kind: those of a batch are also about the files that it names.</summary>
+    public Compilation Check(Reading reading) => BatchCheck.Of(reading.Compilation, files, _compilations.Of);
+
+    /// <summary>A batch with the files that it names, or null when the text is no batch.</summary>
+    /// <param name="reading">The batch.</param>
+    /// <param name="findings">Takes every mistake.</param>
+    public BatchFiles? Batch(Reading reading, FindingBag findings) =>
+        BatchFiles.Read(reading.Compilation, files, findings, _compilations.Of);
+}
