@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Sketch.Diagnostics;
 using Sketch.Preview.Folder;
 using Sketch.Reports;
@@ -28,19 +29,40 @@ public static class FindingsView
             .ThenBy(f => f.Location.Start.Line)
             .ThenBy(f => f.Location.Start.Column))
         {
-            json.WriteStartObject();
-            json.WriteBoolean("here", finding.Location.Source == source);
-            FindingsJson.WriteMembers(
-                json, finding, folder.NameOf(finding.Location.Source.Path) ?? Path.GetFileName(finding.Location.Source.Path));
-            if (finding.Replacement is null)
-            {
-                json.WriteNull("replacement");
-            }
-
-            json.WriteEndObject();
+            var path = finding.Location.Source.Path;
+            var name = folder.NameOf(path) ?? Path.GetFileName(path);
+            JsonSerializer.Serialize(json, PageFinding.Of(finding, name, source), ViewRecords.Default.PageFinding);
         }
 
         json.WriteEndArray();
         json.WriteString("summary", FindingsText.Summary(findings));
     }
 }
+
+/// <summary>A finding as the page gets it; <c>replacement</c> is null where the hint is not plainly one.</summary>
+internal sealed record PageFinding : FindingRecord
+{
+    private PageFinding(Finding finding, string file)
+        : base(finding, file)
+    {
+    }
+
+    /// <summary>Whether it is in the text that the window shows.</summary>
+    public bool Here { get; private init; }
+
+    /// <inheritdoc/>
+    [JsonIgnore(Condition = JsonIgnoreCondition.Never)]
+    public override string? Replacement => base.Replacement;
+
+    /// <summary>A finding for the page.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="file">What its file is called in the folder.</param>
+    /// <param name="source">The text that the window shows.</param>
+    public static PageFinding Of(Finding finding, string file, SourceText source) =>
+        new(finding, file) { Here = finding.Location.Source == source };
+}
+
+/// <summary>How the records of this folder are written as JSON.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, GenerationMode = JsonSourceGenerationMode.Metadata)]
+[JsonSerializable(typeof(PageFinding))]
+internal sealed partial class ViewRecords : JsonSerializerContext;

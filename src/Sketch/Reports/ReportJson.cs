@@ -44,10 +44,20 @@ public static class ReportJson
             return;
         }
 
-        json.WriteStartObject(name);
-        json.WriteNumberText("mm", LengthFormat.MillimetreNumber(known, 6));
-        json.WriteNumberText("in", LengthFormat.InchNumber(known));
-        json.WriteString("ruler", LengthFormat.Ruler(known, marks));
+        json.WritePropertyName(name);
+        json.WriteLengthValue(known, marks);
+    }
+
+    /// <summary>Writes a length as an object, in place of a value.</summary>
+    /// <param name="json">Where to.</param>
+    /// <param name="length">The length.</param>
+    /// <param name="marks">Marks in an inch for the ruler's text: 16, 32 or 64.</param>
+    public static void WriteLengthValue(this Utf8JsonWriter json, Length length, int marks = 16)
+    {
+        json.WriteStartObject();
+        json.WriteNumberText("mm", LengthFormat.MillimetreNumber(length, 6));
+        json.WriteNumberText("in", LengthFormat.InchNumber(length));
+        json.WriteString("ruler", LengthFormat.Ruler(length, marks));
         json.WriteEndObject();
     }
 

@@ -1,0 +1,245 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+using Sketch.Batches;
+using Sketch.Cutting.Model;
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Planning.Advice;
+using Sketch.Planning.CutSteps;
+using Sketch.Planning.Demand;
+using Sketch.Planning.Plans;
+using Sketch.Planning.Supplies;
+using Sketch.Reports;
+using Sketch.Units;
+
+namespace Sketch.Planning.Reports;
+
+/// <summary>A plan as it is written as JSON: the members of this record and of those in it, in this order.</summary>
+internal sealed record PlanRecord
+{
+    public required string? Batch { get; init; }
+
+    public required int? Recipients { get; init; }
+
+    public required int? Needed { get; init; }
+
+    public required long Cards { get; init; }
+
+    public required IEnumerable<PaperRecord> Papers { get; init; }
+
+    public required IEnumerable<SupplyRecord> Supplies { get; init; }
+
+    public required IEnumerable<MakeableRecord> Makeable { get; init; }
+
+    public required IEnumerable<SuggestionRecord> Suggestions { get; init; }
+
+    public required IEnumerable<CostRecord> Costs { get; init; }
+
+    public required IEnumerable<FindingRecord> Findings { get; init; }
+
+    public static PlanRecord Of(Batch? batch, BatchPlan? plan, ImmutableArray<Finding> findings) => new()
+    {
+        Batch = batch?.Title,
+        Recipients = batch?.Recipients,
+        Needed = batch?.Needed,
+        Cards = plan?.Cards ?? 0,
+        Papers = plan is null ? [] : plan.Papers.Select(p => PaperRecord.Of(plan, p)),
+        Supplies = plan is null ? [] : plan.Supplies.Select(s => SupplyRecord.Of(s, plan.Files.Batch.Units != UnitSystem.Inches)),
+        Makeable = plan is null ? [] : plan.Advice.Makeable.Select(MakeableRecord.Of),
+        Suggestions = plan is null ? [] : plan.Advice.Suggestions.Select(SuggestionRecord.Of),
+        Costs = plan is null ? [] : CardCost.Of(plan).Costs.Select(c => new CostRecord(c.Design.Card.Title, Math.Round(c.Amount, 4))),
+        Findings = findings.Select(f => FindingRecord.Of(f, f.Location.Source.Path)),
+    };
+}
+
+/// <summary>The sheets of one paper.</summary>
+internal sealed record PaperRecord
+{
+    public required string Paper { get; init; }
+
+    public required int Sheets { get; init; }
+
+    public required int LowerBound { get; init; }
+
+    public required bool Proved { get; init; }
+
+    public required int? OnHand { get; init; }
+
+    public required int Short { get; init; }
+
+    public required IEnumerable<LayoutRecord> Layouts { get; init; }
+
+    public static PaperRecord Of(BatchPlan plan, PaperPlan paper) => new()
+    {
+        Paper = paper.Order.Paper,
+        Sheets = paper.Plan.Sheets,
+        LowerBound = paper.Plan.LowerBound,
+        Proved = paper.Plan.IsProved,
+        OnHand = paper.Order.Sheet.OnHand,
+        Short = paper.Short,
+        // Made as they are written, so that those of a large plan are not all held at once.
+        Layouts = paper.Plan.Layouts.Select(l => LayoutRecord.Of(plan, l)),
+    };
+}
+
+/// <summary>One way of cutting a sheet.</summary>
+internal sealed record LayoutRecord
+{
+    public required SizeRecord Stock { get; init; }
+
+    public required bool Offcut { get; init; }
+
+    public required int Times { get; init; }
+
+    public required IEnumerable<PlacedRecord> Pieces { get; init; }
+
+    public required IEnumerable<CutRecord> Cuts { get; init; }
+
+    public required IEnumerable<RectRecord> Leftovers { get; init; }
+
+    public static LayoutRecord Of(BatchPlan plan, SheetLayout layout) => new()
+    {
+        Stock = new(layout.Stock.Width, layout.Stock.Height),
+        Offcut = layout.IsOffcut,
+        Times = layout.Times,
+        Pieces = layout.Pieces.Select(p => PlacedRecord.Of(plan.Pieces[p.Id], p)),
+        Cuts = CutSequence.InOrder(layout).Select(c => new CutRecord(c.From.Left, c.From.Top, c.To.Left, c.To.Top)),
+        Leftovers = layout.Leftovers.Select(l => new RectRecord(l.Left, l.Top, l.Width, l.Height)),
+    };
+}
+
+/// <summary>A piece on a sheet; null for what a loose piece does not have.</summary>
+internal sealed record PlacedRecord
+{
+    public required string Name { get; init; }
+
+    public required string? Card { get; init; }
+
+    public required string? Path { get; init; }
+
+    public required string File { get; init; }
+
+    public required int Line { get; init; }
+
+    public required string? Side { get; init; }
+
+    public required Length Left { get; init; }
+
+    public required Length Top { get; init; }
+
+    public required Length Width { get; init; }
+
+    public required Length Height { get; init; }
+
+    public required bool Turned { get; init; }
+
+    public required int Parts { get; init; }
+
+    public static PlacedRecord Of(PieceOrder order, PlacedPiece piece) => new()
+    {
+        Name = order.Name,
+        Card = order.Design?.Card.Title,
+        Path = order.Path,
+        File = order.Location.Source.Path,
+        Line = order.Location.Start.Line,
+        Side = order.Side switch { PaperSide.Front => "front", PaperSide.Back => "back", _ => null },
+        Left = piece.Place.Left,
+        Top = piece.Place.Top,
+        Width = piece.Place.Width,
+        Height = piece.Place.Height,
+        Turned = piece.Turned,
+        Parts = order.Parts,
+    };
+}
+
+/// <summary>What is needed besides paper. Amounts are lengths in the batch's unit, or pieces.</summary>
+internal sealed record SupplyRecord
+{
+    public required string Name { get; init; }
+
+    public required string Kind { get; init; }
+
+    public required Length? Measure { get; init; }
+
+    public required string Unit { get; init; }
+
+    public required decimal Needed { get; init; }
+
+    public required decimal? OnHand { get; init; }
+
+    public required decimal Short { get; init; }
+
+    public required bool Estimate { get; init; }
+
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public required Length? Strips { get; init; }
+
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public required double? AreaInSquareMillimetres { get; init; }
+
+    public static SupplyRecord Of(SupplyNeed need, bool isMetric) => new()
+    {
+        Name = need.Name,
+        Kind = need.Kind.ToString().ToLowerInvariant(),
+        Measure = need.Measure,
+        Unit = !need.ByLength ? "pieces" : isMetric ? "mm" : "in",
+        Needed = Amount(need, need.Needed, isMetric),
+        OnHand = need.OnHand is { } known ? Amount(need, known, isMetric) : null,
+        Short = Amount(need, need.Short, isMetric),
+        Estimate = need.IsEstimate,
+        Strips = need.Kind == NeedKind.Foam ? need.Strips : null,
+        AreaInSquareMillimetres = need.Kind == NeedKind.Foam ? Math.Round(need.StripArea, 2) : null,
+    };
+
+    private static decimal Amount(SupplyNeed need, long amount, bool isMetric) => need.ByLength
+        ? Math.Round((decimal)amount / (isMetric ? Length.NanometresPerMillimetre : Length.NanometresPerInch), 6) : amount;
+}
+
+/// <summary>How many of a card can be made of what there is.</summary>
+internal sealed record MakeableRecord
+{
+    public required string Card { get; init; }
+
+    public required int Line { get; init; }
+
+    public required int Count { get; init; }
+
+    public static MakeableRecord Of(MakeableCards cards) => new()
+    {
+        Card = cards.Design.Card.Title,
+        Line = cards.Design.Order.Location.Start.Line,
+        Count = cards.Count,
+    };
+}
+
+/// <summary>What would save sheets of a paper that is short.</summary>
+internal sealed record SuggestionRecord
+{
+    public required string Paper { get; init; }
+
+    public required string Text { get; init; }
+
+    public required int Before { get; init; }
+
+    public required int After { get; init; }
+
+    public static SuggestionRecord Of(Suggestion suggestion) => new()
+    {
+        Paper = suggestion.Paper,
+        Text = suggestion.Text,
+        Before = suggestion.Before,
+        After = suggestion.After,
+    };
+}
+
+/// <summary>What the paper of a card costs, in the currency of the stash.</summary>
+internal sealed record CostRecord(string Card, decimal Amount);
+
+/// <summary>Width and height.</summary>
+internal sealed record SizeRecord(Length Width, Length Height);
+
+/// <summary>A cut from one point to another.</summary>
+internal sealed record CutRecord(Length X1, Length Y1, Length X2, Length Y2);
+
+/// <summary>A part of a sheet.</summary>
+internal sealed record RectRecord(Length Left, Length Top, Length Width, Length Height);
