@@ -23,7 +23,7 @@ public sealed class Browsers : IAsyncLifetime
         get
         {
             Assert.SkipWhen(_browser is null,
-                $"None of {string.Join(", ", Programs)} is installed, so nothing in a browser is tested. Debian: apt-get install chromium.");
+                $"There is no {string.Join(" or ", Programs)}, so nothing in a browser is tested. Debian: apt-get install chromium.");
             return _browser!;
         }
     }

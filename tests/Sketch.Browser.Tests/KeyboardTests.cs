@@ -63,7 +63,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
         await OpenTab(tab);
         if (tab == "Papers")
         {
-            await Expect(Button("Keep them in the batch")).ToBeDisabledAsync();
+            await Expect(Button("Keep in the batch")).ToBeDisabledAsync();
         }
 
         var controls = await Controls();
@@ -197,18 +197,18 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
 
     [Theory]
     [InlineData("Show the card in many papers")]
-    [InlineData("Keep these papers in the card")]
-    [InlineData("Keep them in the batch")]
+    [InlineData("Keep in the card")]
+    [InlineData("Keep in the batch")]
     [InlineData("Reset to the card’s own papers")]
     public async Task A_button_of_the_papers_does_not_lose_the_focus(string name)
     {
         await OpenTab("Papers");
         await Page.Locator("#panel-papers .swatch", new() { HasText = "picnic, front" }).ClickAsync();
-        await Expect(Button("Keep these papers in the card")).ToBeEnabledAsync();
+        await Expect(Button("Keep in the card")).ToBeEnabledAsync();
         await Button(name).FocusAsync();
         await Page.Keyboard.PressAsync("Enter");
         await Expect(name.StartsWith("Show", StringComparison.Ordinal)
-            ? Page.Locator(".variant").First : Button("Keep these papers in the card")).ToBeVisibleAsync();
+            ? Page.Locator(".variant").First : Button("Keep in the card")).ToBeVisibleAsync();
         await Expect(Button(name)).ToBeFocusedAsync();
     }
 

@@ -94,7 +94,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     public async Task A_choice_is_kept_as_text_in_the_card()
     {
         await Choose("sky", "picnic, back");
-        await Button("Keep these papers in the card").ClickAsync();
+        await Button("Keep in the card").ClickAsync();
         await Expect(Text).ToContainTextAsync("role sky: picnic");
         await Expect(State).ToHaveTextAsync("Not saved");
         await Expect(Findings).ToHaveCountAsync(0);
@@ -105,7 +105,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     public async Task A_choice_is_kept_as_text_in_the_batch()
     {
         await Choose("sky", "picnic, back");
-        await Button("Keep them in the batch").ClickAsync();
+        await Button("Keep in the batch").ClickAsync();
         await Expect(Page.Locator(".notice")).ToContainTextAsync("lamp-day.batch");
         Assert.Contains("make 12 of \"watch.card\"\n  role sky: picnic, back\n", Read("lamp-day.batch"), StringComparison.Ordinal);
     }

@@ -302,8 +302,8 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Theory]
-    [InlineData("A card", "porthole.card")]
-    [InlineData("A stash: what is in the stash", "porthole.stash")]
+    [InlineData("A card: its layout", "porthole.card")]
+    [InlineData("A stash: your papers and supplies", "porthole.stash")]
     [InlineData("A batch: which cards, and how many", "porthole.batch")]
     public async Task A_new_file_is_begun_and_opened(string kind, string file)
     {

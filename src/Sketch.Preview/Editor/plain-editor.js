@@ -6,193 +6,246 @@ const signs = { error: '✖', warning: '▲', note: '●' };
 const weights = ['note', 'warning', 'error'];
 const mostSteps = 300;
 
-export function createEditor(parent, { text = '', label = '', nonce = '', changed = () => {}, caretMoved = () => {} } = {}) {
-  addStyle(nonce);
-  const root = element('div', 'plain-editor', parent);
-  const gutter = element('div', 'plain-gutter', root);
-  gutter.setAttribute('aria-hidden', 'true');
-  const numbers = element('div', 'plain-numbers', gutter);
-  const area = element('textarea', 'plain-text', root);
+export const createEditor = (parent, options = {}) => new PlainEditor(parent, options);
+
+class PlainEditor {
+  #area;
+  #gutter;
+  #changed;
+  #caretMoved;
+  #lineBreak;
+  // The text and selection after the last step, the steps before it and those taken back, and the sort of typing that may go on.
+  #known;
+  #past = [];
+  #future = [];
+  #typing = '';
+  #reported = 1;
+
+  constructor(parent, { text = '', label = '', nonce = '', changed = () => {}, caretMoved = () => {} }) {
+    addStyle(nonce);
+    const root = element('div', 'plain-editor', parent);
+    this.#gutter = new Gutter(root);
+    this.#area = textArea(root, label, text);
+    [this.#changed, this.#caretMoved] = [changed, caretMoved];
+    this.#lineBreak = breakOf(text);
+    this.#known = this.#state();
+    this.#listen();
+    this.#drawGutter();
+  }
+
+  // Handed about as functions of their own.
+  undo = () => this.#travel(this.#past, this.#future);
+  redo = () => this.#travel(this.#future, this.#past);
+
+  text() {
+    return this.#lineBreak === '\n' ? this.#area.value : this.#area.value.replaceAll('\n', this.#lineBreak);
+  }
+
+  open(value) {
+    this.#lineBreak = breakOf(value);
+    this.#area.value = value;
+    this.#area.setSelectionRange(0, 0);
+    this.#area.scrollTo(0, 0);
+    this.#known = this.#state();
+    this.#typing = '';
+    this.#reported = 1;
+    this.#past.length = 0;
+    this.#future.length = 0;
+    this.#gutter.findings = [];
+    this.#gutter.marked = [0, 0];
+    this.#drawGutter();
+  }
+
+  replaceAll(value) {
+    this.#lineBreak = breakOf(value);
+    const fresh = value.replace(/\r\n?/g, '\n');
+    if (fresh === this.#area.value) return;
+    const [line, column] = place(this.#area.value, this.#area.selectionStart);
+    this.#area.value = fresh;
+    const at = offset(fresh, line, column);
+    this.#put(fresh, at, at);
+    this.#step('');
+    this.#reportCaret();
+  }
+
+  apply(edit) {
+    const { value } = this.#area;
+    const from = offset(value, edit.line, edit.column);
+    const to = Math.max(from, offset(value, edit.endLine, edit.endColumn));
+    const fresh = edit.text.replace(/\r\n?/g, '\n');
+    this.#put(value.slice(0, from) + fresh + value.slice(to), from + fresh.length, from + fresh.length);
+    if (this.#step('')) this.#reportEdit();
+  }
+
+  showFindings(list) {
+    this.#gutter.findings = list;
+    this.#drawGutter();
+  }
+
+  mark(fromLine, toLine) {
+    this.#gutter.marked = fromLine > 0 ? [fromLine, Math.max(fromLine, toLine)] : [0, 0];
+    this.#drawGutter();
+    if (fromLine > 0) this.#scrollTo(fromLine);
+  }
+
+  goTo(line, column) {
+    const at = offset(this.#area.value, line, column);
+    this.#area.setSelectionRange(at, at);
+    this.#scrollTo(line);
+    this.#reportCaret();
+  }
+
+  focus() {
+    this.#area.focus();
+  }
+
+  #listen() {
+    const area = this.#area;
+    area.addEventListener('beforeinput', (event) => {
+      if (event.inputType !== 'historyUndo' && event.inputType !== 'historyRedo') return;
+      event.preventDefault();
+      if (event.inputType === 'historyUndo') this.undo();
+      else this.redo();
+    });
+    area.addEventListener('input', (event) => {
+      if (!this.#step(sortOf(event))) return;
+      this.#drawGutter();
+      this.#reportEdit();
+    });
+    area.addEventListener('keydown', (event) => {
+      const key = event.key.toLowerCase();
+      const command = (event.ctrlKey || event.metaKey) && !event.altKey;
+      if (!command || (key !== 'z' && key !== 'y')) return;
+      event.preventDefault();
+      if (key === 'y' || event.shiftKey) this.redo();
+      else this.undo();
+    });
+    area.addEventListener('scroll', () => this.#gutter.follow(area));
+    for (const name of ['selectionchange', 'keyup', 'pointerup', 'focus']) area.addEventListener(name, () => this.#reportCaret());
+    area.addEventListener('pointerdown', () => { this.#typing = ''; });
+  }
+
+  #state() {
+    return { text: this.#area.value, start: this.#area.selectionStart, end: this.#area.selectionEnd };
+  }
+
+  #drawGutter() {
+    this.#gutter.draw(this.#area);
+  }
+
+  #reportEdit() {
+    this.#changed(this.text());
+    this.#reportCaret();
+  }
+
+  #reportCaret() {
+    this.#known = { ...this.#state(), text: this.#known.text };
+    const [line] = place(this.#area.value, this.#area.selectionStart);
+    if (line === this.#reported) return;
+    this.#reported = line;
+    this.#caretMoved(line);
+  }
+
+  /** Keeps the text as it was before this step, unless the step goes on with the typing before it. */
+  #step(sort) {
+    if (this.#area.value === this.#known.text) return false;
+    if (!sort || sort !== this.#typing) {
+      this.#past.push(this.#known);
+      if (this.#past.length > mostSteps) this.#past.shift();
+    }
+    this.#typing = sort;
+    this.#future.length = 0;
+    this.#known = this.#state();
+    return true;
+  }
+
+  #put(value, start, end) {
+    const { scrollTop, scrollLeft } = this.#area;
+    this.#area.value = value;
+    this.#area.setSelectionRange(start, end);
+    this.#area.scrollTop = scrollTop;
+    this.#area.scrollLeft = scrollLeft;
+    this.#drawGutter();
+  }
+
+  #travel(from, to) {
+    const next = from.pop();
+    if (!next) return false;
+    to.push(this.#known);
+    this.#known = next;
+    this.#typing = '';
+    this.#put(next.text, next.start, next.end);
+    this.#reportEdit();
+    return true;
+  }
+
+  #scrollTo(line) {
+    const area = this.#area;
+    const height = parseFloat(getComputedStyle(area).lineHeight);
+    const top = (line - 1) * height;
+    const isInSight = top >= area.scrollTop && top + 2 * height <= area.scrollTop + area.clientHeight;
+    if (!isInSight) area.scrollTop = Math.max(0, top - area.clientHeight / 3);
+    this.#drawGutter();
+  }
+}
+
+/** The numbers of the lines, with the sign of the worst finding of each. */
+class Gutter {
+  findings = [];
+  marked = [0, 0];
+  #numbers;
+
+  constructor(root) {
+    const gutter = element('div', 'plain-gutter', root);
+    gutter.setAttribute('aria-hidden', 'true');
+    this.#numbers = element('div', 'plain-numbers', gutter);
+  }
+
+  draw(area) {
+    const count = area.value.split('\n').length;
+    while (this.#numbers.childElementCount > count) this.#numbers.lastChild.remove();
+    while (this.#numbers.childElementCount < count) element('div', '', this.#numbers);
+    const worst = new Map();
+    for (const { line, severity } of this.findings) {
+      if (weights.indexOf(severity) > weights.indexOf(worst.get(line))) worst.set(line, severity);
+    }
+    [...this.#numbers.children].forEach((row, index) => {
+      const line = index + 1;
+      const severity = worst.get(line);
+      const content = `${severity ? signs[severity] : ''} ${line}`;
+      const name = `${severity ? `has-${severity}` : ''}${line >= this.marked[0] && line <= this.marked[1] ? ' is-marked' : ''}`;
+      if (row.textContent !== content) row.textContent = content;
+      if (row.className !== name) row.className = name;
+    });
+    this.follow(area);
+  }
+
+  follow(area) {
+    this.#numbers.style.transform = `translateY(${-area.scrollTop}px)`;
+  }
+}
+
+function textArea(parent, label, text) {
+  const area = element('textarea', 'plain-text', parent);
   const attributes = { 'aria-label': label, spellcheck: 'false', autocapitalize: 'off', autocomplete: 'off', autocorrect: 'off',
     wrap: 'off' };
   for (const [name, value] of Object.entries(attributes)) area.setAttribute(name, value);
   area.value = text;
+  return area;
+}
 
-  let lineBreak = breakOf(text);
-  let known = { text: area.value, start: 0, end: 0 };
-  let typing = '';
-  let reported = 1;
-  let findings = [];
-  let marked = [0, 0];
-  const past = [];
-  const future = [];
+/** The sort of typing that is undone as one step, or nothing for an edit that is a step of its own. */
+function sortOf({ inputType, data }) {
+  if (/^insert(?:Composition)?Text$/.test(inputType) && /\S/.test(data ?? '')) return 'letters';
+  return inputType === 'deleteContentBackward' ? 'back' : '';
+}
 
-  const lines = () => area.value.split('\n');
-  const whole = () => (lineBreak === '\n' ? area.value : area.value.replaceAll('\n', lineBreak));
-  const caretLine = () => area.value.slice(0, area.selectionStart).split('\n').length;
-  const lineHeight = () => parseFloat(getComputedStyle(area).lineHeight);
-
-  function offset(line, column) {
-    const all = lines();
-    if (line > all.length) return area.value.length;
-    const before = all.slice(0, Math.max(line, 1) - 1).reduce((sum, one) => sum + one.length + 1, 0);
-    return before + Math.min(Math.max(column, 1) - 1, all[Math.max(line, 1) - 1].length);
-  }
-
-  function drawGutter() {
-    const count = lines().length;
-    while (numbers.childElementCount > count) numbers.lastChild.remove();
-    while (numbers.childElementCount < count) element('div', '', numbers);
-    const worst = new Map();
-    for (const { line, severity } of findings)
-      if (weights.indexOf(severity) > weights.indexOf(worst.get(line))) worst.set(line, severity);
-    [...numbers.children].forEach((row, index) => {
-      const line = index + 1;
-      const severity = worst.get(line);
-      const content = `${severity ? signs[severity] : ''} ${line}`;
-      const name = `${severity ? `has-${severity}` : ''}${line >= marked[0] && line <= marked[1] ? ' is-marked' : ''}`;
-      if (row.textContent !== content) row.textContent = content;
-      if (row.className !== name) row.className = name;
-    });
-    numbers.style.transform = `translateY(${-area.scrollTop}px)`;
-  }
-
-  function reportCaret() {
-    known = { ...known, start: area.selectionStart, end: area.selectionEnd };
-    const line = caretLine();
-    if (line === reported) return;
-    reported = line;
-    caretMoved(line);
-  }
-
-  /** Keeps the text as it was before this step, unless the step goes on with the typing before it. */
-  function step(sort) {
-    if (area.value === known.text) return false;
-    if (!sort || sort !== typing) {
-      past.push(known);
-      if (past.length > mostSteps) past.shift();
-    }
-    typing = sort;
-    future.length = 0;
-    known = { text: area.value, start: area.selectionStart, end: area.selectionEnd };
-    return true;
-  }
-
-  function put(value, start, end) {
-    const { scrollTop, scrollLeft } = area;
-    area.value = value;
-    area.setSelectionRange(start, end);
-    area.scrollTop = scrollTop;
-    area.scrollLeft = scrollLeft;
-    drawGutter();
-  }
-
-  function travel(from, to) {
-    const next = from.pop();
-    if (!next) return false;
-    to.push(known);
-    known = next;
-    typing = '';
-    put(next.text, next.start, next.end);
-    changed(whole());
-    reportCaret();
-    return true;
-  }
-
-  const undo = () => travel(past, future);
-  const redo = () => travel(future, past);
-
-  function scrollTo(line) {
-    const height = lineHeight();
-    const top = (line - 1) * height;
-    if (top < area.scrollTop || top + height > area.scrollTop + area.clientHeight - height) area.scrollTop =
-      Math.max(0, top - area.clientHeight / 3);
-    drawGutter();
-  }
-
-  area.addEventListener('beforeinput', (event) => {
-    if (event.inputType !== 'historyUndo' && event.inputType !== 'historyRedo') return;
-    event.preventDefault();
-    if (event.inputType === 'historyUndo') undo();
-    else redo();
-  });
-  area.addEventListener('input', (event) => {
-    const goesOn = /^insert(?:Composition)?Text$/.test(event.inputType) && /\S/.test(event.data ?? '')
-      ? 'letters' : event.inputType === 'deleteContentBackward' ? 'back' : '';
-    if (!step(goesOn)) return;
-    drawGutter();
-    changed(whole());
-    reportCaret();
-  });
-  area.addEventListener('keydown', (event) => {
-    const key = event.key.toLowerCase();
-    const command = (event.ctrlKey || event.metaKey) && !event.altKey;
-    if (!command || (key !== 'z' && key !== 'y')) return;
-    event.preventDefault();
-    if (key === 'y' || event.shiftKey) redo();
-    else undo();
-  });
-  area.addEventListener('scroll', () => { numbers.style.transform = `translateY(${-area.scrollTop}px)`; });
-  area.addEventListener('selectionchange', reportCaret);
-  for (const name of ['keyup', 'pointerup', 'focus']) area.addEventListener(name, reportCaret);
-  area.addEventListener('pointerdown', () => { typing = ''; });
-  drawGutter();
-
-  return {
-    text: whole,
-    open(value) {
-      lineBreak = breakOf(value);
-      area.value = value;
-      area.setSelectionRange(0, 0);
-      area.scrollTo(0, 0);
-      known = { text: area.value, start: 0, end: 0 };
-      typing = '';
-      reported = 1;
-      findings = [];
-      marked = [0, 0];
-      past.length = 0;
-      future.length = 0;
-      drawGutter();
-    },
-    replaceAll(value) {
-      lineBreak = breakOf(value);
-      const fresh = value.replace(/\r\n?/g, '\n');
-      if (fresh === area.value) return;
-      const [line, column] = place(area.value, area.selectionStart);
-      area.value = fresh;
-      const at = offset(line, column);
-      put(fresh, at, at);
-      step('');
-      reportCaret();
-    },
-    apply(edit) {
-      const from = offset(edit.line, edit.column);
-      const to = Math.max(from, offset(edit.endLine, edit.endColumn));
-      const fresh = edit.text.replace(/\r\n?/g, '\n');
-      put(area.value.slice(0, from) + fresh + area.value.slice(to), from + fresh.length, from + fresh.length);
-      if (!step('')) return;
-      changed(whole());
-      reportCaret();
-    },
-    showFindings(list) {
-      findings = list;
-      drawGutter();
-    },
-    mark(fromLine, toLine) {
-      marked = fromLine > 0 ? [fromLine, Math.max(fromLine, toLine)] : [0, 0];
-      drawGutter();
-      if (fromLine > 0) scrollTo(fromLine);
-    },
-    goTo(line, column) {
-      const at = offset(line, column);
-      area.setSelectionRange(at, at);
-      scrollTo(line);
-      reportCaret();
-    },
-    focus: () => area.focus(),
-    undo,
-    redo,
-  };
+/** The offset of a place, which is moved into the text where it lies outside. */
+function offset(text, line, column) {
+  const lines = text.split('\n');
+  if (line > lines.length) return text.length;
+  const before = lines.slice(0, Math.max(line, 1) - 1).reduce((sum, one) => sum + one.length + 1, 0);
+  return before + Math.min(Math.max(column, 1) - 1, lines[Math.max(line, 1) - 1].length);
 }
 
 function breakOf(text) {

@@ -3,17 +3,20 @@ import { dialog } from './dialog.js';
 import { element } from './elements.js';
 import { get, post } from './server.js';
 
+const kindsOfFile = {
+  card: 'A card: its layout',
+  stash: 'A stash: your papers and supplies',
+  batch: 'A batch: which cards, and how many',
+};
 const ending = /\.(card|stash|batch)$/i;
 
 /** Asks for a new file and begins it; returns its name, or null when it was left. */
 export async function begin() {
   const field = element('input', { id: 'new-name', required: true, value: 'new', autocomplete: 'off', spellcheck: false });
-  const kinds = [['card', 'A card'], ['stash', 'A stash: what is in the stash'], ['batch', 'A batch: which cards, and how many']]
-    .map(([kind, text], i) =>
-    element('label', { className: 'check' }, element('input', {
-      type: 'radio', name: 'kind', value: kind, checked: i === 0,
-      onchange: () => { field.value = field.value.replace(ending, ''); },
-    }), ` ${text}`));
+  const kinds = Object.entries(kindsOfFile).map(([kind, text], i) => element('label', { className: 'check' }, element('input', {
+    type: 'radio', name: 'kind', value: kind, checked: i === 0,
+    onchange: () => { field.value = field.value.replace(ending, ''); },
+  }), ` ${text}`));
   const refused = element('p', { role: 'alert', hidden: true });
   for (;;) {
     const answer = await dialog('New file',
@@ -38,7 +41,7 @@ export async function begin() {
 export async function bringBack(file) {
   const { earlier } = await get('earlier', { file });
   if (earlier.length === 0) {
-    await dialog('Earlier texts', [element('p', {}, 'None yet. Sketch keeps the old text each time you save.')], [['Good', 'yes']]);
+    await dialog('Earlier texts', [element('p', {}, 'None yet. Sketch keeps the old text each time you save.')], [['OK', 'yes']]);
     return null;
   }
   const list = element('select', { size: Math.min(8, Math.max(2, earlier.length)), id: 'earlier-list' },

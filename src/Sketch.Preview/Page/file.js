@@ -3,213 +3,231 @@ import { notice, quiet } from './dialog.js';
 import { latest } from './latest.js';
 import { get, post } from './server.js';
 
-/**
- * @param editor Holds the text.
- * @param window The name of this window.
- * @param see Sends the text as it stands; settles when the program has it, or it could not be sent.
- * @param isHandedOver Whether the program has the text as it stands.
- * @param opened Called when another file is open, before its text is shown.
- * @param listChanged Called when files may have come or gone.
- * @param stateChanged Called when the text, or what is known of the disk, changed.
- */
-export function makeFile({ editor, window, see, isHandedOver, opened, listChanged, stateChanged, reportProblem }) {
-  let name = '';
+export class OpenFile {
+  #page;
+  #name = '';
   // What the disk holds of it; the stamp is that of the bytes, and empty when there is no file.
-  let saved = '';
-  let stamp = '';
-  let saving = null;
-  let openings = 0;
-  let forgetting = Promise.resolve();
-  let answered = () => {};
-
+  #saved = '';
+  #stamp = '';
   // Whether the file could be read when it was last looked at.
-  let isReadable = false;
+  #isReadable = false;
+  #saving = null;
+  #openings = 0;
+  #forgetting = Promise.resolve();
+  #answered = () => {};
 
-  // A file that is not there, or cannot be read, holds no text, not even an empty one.
-  const isChanged = () => Boolean(name) && (isTyped() || !stamp || !isReadable);
-  const isTyped = () => editor.text() !== saved;
+  /**
+   * @param page What the file needs of the page:
+   * - `editor` holds the text, and `window` is the name of this window;
+   * - `see` sends the text as it stands, and settles when the program has it or it could not be sent;
+   * - `isHandedOver` says whether the program has the text as it stands;
+   * - `opened` is called when another file is open, before its text is shown;
+   * - `listChanged` is called when files may have come or gone;
+   * - `stateChanged` is called when the text, or what is known of the disk, has changed;
+   * - `reportProblem` is called with what went wrong.
+   */
+  constructor(page) {
+    this.#page = page;
+  }
+
+  get name() {
+    return this.#name;
+  }
+
+  get stamp() {
+    return this.#stamp;
+  }
+
+  /**
+   * Whether the file holds something else than this window. One that is not there, or cannot be read, holds no text, not even an
+   * empty one.
+   */
+  get isChanged() {
+    return Boolean(this.#name) && (this.#isTyped() || !this.#stamp || !this.#isReadable);
+  }
+
+  /** Compares with the disk, where another program or window has changed this file. */
+  look = latest(() => this.#look());
+
+  /** Settles when typing that is left aside is among the earlier texts. */
+  leftAside() {
+    return this.#forgetting;
+  }
+
+  /** Saves; a second call while one is under way waits for that one. */
+  save() {
+    this.#saving ??= this.#saveNow().finally(() => { this.#saving = null; });
+    return this.#saving;
+  }
+
+  #isTyped() {
+    return this.#page.editor.text() !== this.#saved;
+  }
 
   /** Asks or tells something of the file as it is on the disk; only the latest stands. */
-  function report(sentence, ...answers) {
-    answered();
-    answered = notice(sentence, ...answers);
+  #report(sentence, ...answers) {
+    this.#answered();
+    this.#answered = notice(sentence, ...answers);
   }
 
   /** Opens a file; false when it cannot be, or another was opened meanwhile. */
-  async function open(file) {
-    openings += 1;
-    const mine = openings;
+  async open(file) {
+    this.#openings += 1;
+    const mine = this.#openings;
     let found;
     try {
-      found = await get('text', { file, window });
+      found = await get('text', { file, window: this.#page.window });
     } catch (problem) {
-      reportProblem(problem);
+      this.#page.reportProblem(problem);
       return false;
     }
     // The last keys in the file that is left have to reach the program first; where they cannot, the file stays open.
-    if (name) await see();
-    if (mine !== openings || (isChanged() && !isHandedOver())) return false;
+    if (this.#name) await this.#page.see();
+    if (mine !== this.#openings || (this.isChanged && !this.#page.isHandedOver())) return false;
     quiet();
-    [name, saved, stamp, isReadable] = [file, found.text, found.stamp, !found.problem];
-    opened();
-    editor.open(found.text, file.split('.').at(-1).toLowerCase());
+    [this.#name, this.#saved, this.#stamp, this.#isReadable] = [file, found.text, found.stamp, !found.problem];
+    this.#page.opened();
+    this.#page.editor.open(found.text, file.split('.').at(-1).toLowerCase());
     // What is there and cannot be read has no text; typing in it is shown all the same.
-    if (found.problem) report(found.problem, ['Dismiss', null]);
-    if (found.unsaved?.own) takeUp(found.unsaved);
-    else if (found.unsaved) offer(found.unsaved);
-    await listChanged();
-    stateChanged();
-    await see();
+    if (found.problem) this.#report(found.problem, ['Dismiss', null]);
+    if (found.unsaved?.own) this.#takeUp(found.unsaved);
+    else if (found.unsaved) this.#offer(found.unsaved);
+    await this.#page.listChanged();
+    this.#page.stateChanged();
+    await this.#page.see();
     return true;
   }
 
-  function replace(text) {
-    editor.replaceAll(text);
-    stateChanged();
-    return see();
+  replace(text) {
+    this.#page.editor.replaceAll(text);
+    this.#page.stateChanged();
+    return this.#page.see();
   }
 
-  function takeUp(unsaved) {
-    editor.replaceAll(unsaved.text);
+  #takeUp(unsaved) {
+    this.#page.editor.replaceAll(unsaved.text);
     // Where the file was changed after this was typed, saving would run into that, so it is asked now.
-    if (!stamp) reportGone();
-    else if (unsaved.stamp !== stamp) askWhose(
-      { text: saved, stamp }, unsaved.stamp, 'This file has been saved with different text since then.');
-    stateChanged();
+    if (!this.#stamp) this.#reportGone();
+    else if (unsaved.stamp !== this.#stamp) this.#askWhose(
+      { text: this.#saved, stamp: this.#stamp }, unsaved.stamp, 'This file has been saved with different text since then.');
+    this.#page.stateChanged();
   }
 
-  function offer(unsaved) {
+  #offer(unsaved) {
     const when = new Date(unsaved.time).toLocaleString([], { dateStyle: 'medium', timeStyle: 'short' });
-    const file = name;
+    const file = this.#name;
     const forget = (keep) => {
-      forgetting = post('forget', { file, window: unsaved.window, keep }).catch(reportProblem);
-      return forgetting;
+      this.#forgetting = post('forget', { file, window: unsaved.window, keep }).catch(this.#page.reportProblem);
+      return this.#forgetting;
     };
     notice(`This file has unsaved text from ${when}.`,
-      ['Restore it', async () => { takeUp(unsaved); await see(); if (isHandedOver()) await forget(false); }],
+      ['Restore it', async () => { this.#takeUp(unsaved); await this.#page.see(); if (this.#page.isHandedOver()) await forget(false); }],
       ['Discard it', () => forget(true)]);
   }
 
-  async function saveNow() {
-    const [file, text] = [name, editor.text()];
-    if (!isChanged()) return;
+  async #saveNow() {
+    const [file, text] = [this.#name, this.#page.editor.text()];
+    if (!this.isChanged) return;
     try {
-      const answer = await post('save', { file, window, text, stamp });
-      if (file !== name) return;
-      [saved, stamp, isReadable] = [text, answer.stamp, true];
-      answered();
-      stateChanged();
-      await see();
-      await listChanged();
+      const answer = await post('save', { file, window: this.#page.window, text, stamp: this.#stamp });
+      if (file !== this.#name) return;
+      [this.#saved, this.#stamp, this.#isReadable] = [text, answer.stamp, true];
+      this.#answered();
+      this.#page.stateChanged();
+      await this.#page.see();
+      await this.#page.listChanged();
     } catch (problem) {
-      if (problem.status !== 409 || file !== name) reportProblem(problem);
-      else if (problem.answer.stamp) askWhose(problem.answer, stamp);
-      else await reportGone();
+      if (problem.status !== 409 || file !== this.#name) this.#page.reportProblem(problem);
+      else if (problem.answer.stamp) this.#askWhose(problem.answer, this.#stamp);
+      else await this.#reportGone();
     }
   }
 
   /** The file is no longer there: the text stays as typing that is not saved. */
-  function reportGone() {
-    [saved, stamp] = ['', ''];
-    report(`${name} is no longer in the folder. Save puts this text back.`, ['Dismiss', null]);
-    stateChanged();
-    return see();
+  #reportGone() {
+    [this.#saved, this.#stamp] = ['', ''];
+    this.#report(`${this.#name} is no longer in the folder. Save puts this text back.`, ['Dismiss', null]);
+    this.#page.stateChanged();
+    return this.#page.see();
   }
 
   /** The file holds something else than this window knows, and this window has typing of its own: the person decides. */
-  function askWhose(theirs, known, why = 'Another program or window has changed this file while you were typing.') {
-    const know = () => { [saved, stamp] = [theirs.text, theirs.stamp]; };
-    stamp = known;
-    report(`${why} Nothing of either is lost: which text shall stand here?`,
-      ['Keep my text', () => { know(); stateChanged(); see(); }],
-      ['Use the other text', () => takeTheirs().catch(reportProblem)]);
-
-    async function takeTheirs() {
-      const file = name;
+  #askWhose(theirs, known, why = 'Another program or window has changed this file while you were typing.') {
+    const know = () => { [this.#saved, this.#stamp] = [theirs.text, theirs.stamp]; };
+    this.#stamp = known;
+    const takeTheirs = async () => {
+      const file = this.#name;
       // What is typed here goes among the earlier texts: Undo has it only as long as this window is open.
-      await see();
-      if (!isHandedOver()) return;
-      await post('forget', { file, window, keep: true });
-      if (file !== name) return;
+      await this.#page.see();
+      if (!this.#page.isHandedOver()) return;
+      await post('forget', { file, window: this.#page.window, keep: true });
+      if (file !== this.#name) return;
       know();
-      await replace(theirs.text);
-    }
+      await this.replace(theirs.text);
+    };
+
+    this.#report(`${why} Both texts are kept. Which one do you want to work on?`,
+      ['Keep my text', () => { know(); this.#page.stateChanged(); this.#page.see(); }],
+      ['Use the other text', () => takeTheirs().catch(this.#page.reportProblem)]);
   }
 
-  /** Compares with the disk, where another program or window has changed this file. */
-  async function look() {
-    await saving;
-    const [file, known] = [name, stamp];
+  async #look() {
+    await this.#saving;
+    const [file, known] = [this.#name, this.#stamp];
     let there = null;
     try {
-      there = await get('text', { file, window });
+      there = await get('text', { file, window: this.#page.window });
     } catch (problem) {
       if (problem.status !== 404) {
-        reportProblem(problem);
+        this.#page.reportProblem(problem);
         // While the program does not answer nothing is known of the file.
-        if (file === name && problem.status !== 0) await cannotBeRead();
+        if (file === this.#name && problem.status !== 0) await this.#cannotBeRead();
         return;
       }
     }
-    if (file !== name) return;
+    if (file !== this.#name) return;
     // What was saved meanwhile makes the answer old.
-    if (saving || stamp !== known) {
-      await look();
+    if (this.#saving || this.#stamp !== known) {
+      await this.#look();
       return;
     }
     // Where there is typing in a file that is gone, it comes without a stamp.
     if (!there?.stamp) {
-      if (stamp) await reportGone();
-      await listChanged();
+      if (this.#stamp) await this.#reportGone();
+      await this.#page.listChanged();
       return;
     }
     if (there.problem) {
-      if (there.stamp !== stamp) report(there.problem, ['Dismiss', null]);
-      await cannotBeRead();
+      if (there.stamp !== this.#stamp) this.#report(there.problem, ['Dismiss', null]);
+      await this.#cannotBeRead();
       return;
     }
-    if (there.stamp === stamp) {
-      if (!isReadable) await canBeRead();
+    if (there.stamp === this.#stamp) {
+      if (!this.#isReadable) await this.#canBeRead();
       return;
     }
-    isReadable = true;
-    answered();
-    if (isTyped() && editor.text() !== there.text) {
-      askWhose(there, stamp);
+    this.#isReadable = true;
+    this.#answered();
+    if (this.#isTyped() && this.#page.editor.text() !== there.text) {
+      this.#askWhose(there, this.#stamp);
       return;
     }
-    [saved, stamp] = [there.text, there.stamp];
-    if (editor.text() !== there.text) editor.replaceAll(there.text);
-    stateChanged();
-    await see();
+    [this.#saved, this.#stamp] = [there.text, there.stamp];
+    if (this.#page.editor.text() !== there.text) this.#page.editor.replaceAll(there.text);
+    this.#page.stateChanged();
+    await this.#page.see();
   }
 
   /** The text is in this window, and whether the disk has it nobody can report: it is kept until somebody can. */
-  function cannotBeRead() {
-    isReadable = false;
-    stateChanged();
-    return see();
+  #cannotBeRead() {
+    this.#isReadable = false;
+    this.#page.stateChanged();
+    return this.#page.see();
   }
 
-  function canBeRead() {
-    isReadable = true;
-    stateChanged();
-    return see();
+  #canBeRead() {
+    this.#isReadable = true;
+    this.#page.stateChanged();
+    return this.#page.see();
   }
-
-  return {
-    name: () => name,
-    stamp: () => stamp,
-    isChanged,
-    open,
-    look: latest(look),
-    replace,
-    /** Settles when typing that is left aside is among the earlier texts. */
-    leftAside: () => forgetting,
-    /** Saves; a second call while one is under way waits for that one. */
-    save() {
-      saving ??= saveNow().finally(() => { saving = null; });
-      return saving;
-    },
-  };
 }

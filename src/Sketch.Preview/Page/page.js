@@ -3,7 +3,7 @@ import { begin, bringBack, tidy } from './commands.js';
 import { isReported, noLongerTell, notice } from './dialog.js';
 import { createEditor } from './editor.js';
 import { offer } from './elements.js';
-import { makeFile } from './file.js';
+import { OpenFile } from './file.js';
 import { makeFindings } from './findings.js';
 import { latest } from './latest.js';
 import { listen } from './news.js';
@@ -38,19 +38,19 @@ const editor = createEditor(byId('editor'), {
 });
 const { see, keep, isHandedOver } = makeSeeing({
   sheet: () => ({
-    ...asked(), text: editor.text(), stamp: file.stamp(), saved: !file.isChanged(), stash: work.stash,
+    ...asked(), text: editor.text(), stamp: file.stamp, saved: !file.isChanged, stash: work.stash,
     choices: [...work.choices].map(([role, paper]) => `${role}=${paper}`),
   }),
   wanted: () => ({ unfolded: picture.isUnfolded(), known: picture.known() }),
   shown: show,
   reportProblem,
 });
-const file = makeFile({
+const file = new OpenFile({
   editor, window: thisWindow, see, isHandedOver, opened, listChanged: listFiles, stateChanged: reportState, reportProblem,
 });
 
-const asked = () => ({ file: file.name(), window: thisWindow });
-const findings = makeFindings(byId('findings'), byId('summary'), { editor, see, fileName: () => file.name(), goTo, openFile: open });
+const asked = () => ({ file: file.name, window: thisWindow });
+const findings = makeFindings(byId('findings'), byId('summary'), { editor, see, fileName: () => file.name, goTo, openFile: open });
 const tabs = makeTabs(document.querySelector('[role=tablist]'), byId('panels'), () => refreshTab());
 const picture = makePicture(tabs.add('picture', 'Picture'), {
   picked: (line) => { goTo(line); editor.mark(line, line); picture.mark(line); },
@@ -60,13 +60,13 @@ const panels = {
   picture,
   papers: makePapers(tabs.add('papers', 'Papers'), {
     work, asked, reportProblem,
-    chosen: () => { rememberTried(file.name(), work); return see(); },
+    chosen: () => { rememberTried(file.name, work); return see(); },
     copyPicture: (figure) => picture.copyOfFirst(figure),
     stashes: () => files.filter((f) => f.endsWith('.stash')),
     stashBegun: beginStash,
-    report: (sentence) => notice(sentence, ['Good', null]),
+    report: (sentence) => notice(sentence, ['OK', null]),
     textNow: () => editor.text(),
-    textKept: (text) => { rememberTried(file.name(), work); file.replace(text); },
+    textKept: (text) => { rememberTried(file.name, work); file.replace(text); },
   }),
   shelf: makeShelf(tabs.add('shelf', 'Shelf'), { asked, goTo }),
   sizes: makeSizes(tabs.add('sizes', 'Sizes'), asked),
@@ -77,30 +77,30 @@ const panels = {
 const tabsFor = { none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates'], stash: ['shelf'], batch: ['sheets'] };
 
 function refreshTab() {
-  if (file.name()) panels[tabs.current()]?.refresh()?.catch(reportProblem);
+  if (file.name) panels[tabs.current()]?.refresh()?.catch(reportProblem);
 }
 
 // What the disk has is offered again; anything else may be lost with this window or with the program.
 addEventListener('beforeunload', (event) => {
-  if (inMemoryOnly.length > 0 || (file.isChanged() && !(isThere && isHandedOver()))) event.preventDefault();
+  if (inMemoryOnly.length > 0 || (file.isChanged && !(isThere && isHandedOver()))) event.preventDefault();
 });
 
 function show(sight, text) {
   work.sight = sight;
   tabs.offer(tabsFor[sight.kind]);
   if (sight.kind === 'card') picture.show(sight.pictures, sight.title);
-  byId('printed').textContent = sight.title ?? file.name();
+  byId('printed').textContent = sight.title ?? file.name;
   findings.show(sight, text);
-  document.title = `${file.isChanged() ? '• ' : ''}${sight.title ?? file.name()} – Sketch`;
+  document.title = `${file.isChanged ? '• ' : ''}${sight.title ?? file.name} – Sketch`;
   if (tabs.current() !== 'picture') refreshTab();
 }
 
 function reportState() {
   // Without a file there is nothing that typing could go into.
-  const isOpen = Boolean(file.name());
+  const isOpen = Boolean(file.name);
   byId('editor').inert = !isOpen;
   for (const id of ['undo', 'redo', 'tidy', 'back', 'save']) byId(id).disabled = !isOpen;
-  const state = isOpen ? stateOf({ name: file.name(), isThere, isChanged: file.isChanged(), inMemoryOnly }) : '';
+  const state = isOpen ? stateOf({ name: file.name, isThere, isChanged: file.isChanged, inMemoryOnly }) : '';
   // What is read aloud is said once.
   if (byId('state').textContent !== state) byId('state').textContent = state;
 }
@@ -114,12 +114,12 @@ function reportProblem(problem) {
 // Which file is open.
 async function listFiles() {
   const found = await get('files');
-  const name = file.name();
+  const name = file.name;
   ({ files } = found);
   offer(byId('file'), [
     ...(files.includes(name) ? [] : [[name, name || 'Choose a file']]),
     ...files.map((f) => [f, f]),
-    ...(found.all ? [] : [['', 'There are more; open a folder of fewer files to see them']]),
+    ...(found.all ? [] : [['', 'More files than can be listed; open a folder with fewer']]),
   ], name);
 }
 
@@ -132,7 +132,7 @@ function nearestStash(card) {
 }
 
 async function open(name, line = 0) {
-  if (!await file.open(name)) byId('file').value = file.name();
+  if (!await file.open(name)) byId('file').value = file.name;
   else if (line) goTo(line);
 }
 
@@ -143,7 +143,7 @@ function goTo(line, column = 1) {
 }
 
 function opened() {
-  const name = file.name();
+  const name = file.name;
   scrollTo(0, 0);
   for (const part of document.querySelectorAll('.words, .table, .plan')) part.scrollTo(0, 0);
   picture.clear();
@@ -168,8 +168,8 @@ const refreshFolder = latest(async () => {
 
 /** What another program or window changed: a file, or any where the name is empty. */
 async function changedOnDisk(name) {
-  if (file.name() && (name === file.name() || !name)) await file.look();
-  if (!name || name !== file.name()) await refreshFolder();
+  if (file.name && (name === file.name || !name)) await file.look();
+  if (!name || name !== file.name) await refreshFolder();
 }
 
 /** The file that the address names; an address that somebody spoilt names none. */
@@ -183,7 +183,7 @@ function fileOfAddress() {
 
 addEventListener('hashchange', () => {
   const name = fileOfAddress();
-  if (name && name !== file.name()) open(name);
+  if (name && name !== file.name) open(name);
 });
 
 // The bar.
@@ -198,31 +198,31 @@ async function beginFile() {
 
 /** Begins a stash beside the card and takes it as the card's shelf. */
 async function beginStash() {
-  const card = file.name();
+  const card = file.name;
   const name = `${folderOf(card)}shelf.stash`;
   await post('begin', { file: name });
   await listFiles();
   notice(`${name} holds a few papers to start from. Change them to what you have. `
     + `A card names papers in its roles; a batch names the file.`,
     ['Open it', () => open(name)], ['Stay here', null]);
-  if (card !== file.name()) return;
+  if (card !== file.name) return;
   work.stash = name;
   rememberTried(card, work);
   await see();
 }
 
 async function tidyText() {
-  const [name, before] = [file.name(), editor.text()];
+  const [name, before] = [file.name, editor.text()];
   const text = await tidy(name, before);
   // What was typed meanwhile is worth more than tidiness.
-  if (name === file.name() && before === editor.text() && text !== before) file.replace(text);
+  if (name === file.name && before === editor.text() && text !== before) file.replace(text);
 }
 
 async function bringTextBack() {
   await file.leftAside();
-  const name = file.name();
+  const name = file.name;
   const text = await bringBack(name);
-  if (text !== null && name === file.name()) file.replace(text);
+  if (text !== null && name === file.name) file.replace(text);
 }
 
 const does = { begin: beginFile, undo: () => editor.undo(), redo: () => editor.redo(), tidy: tidyText, back: bringTextBack, save };
@@ -236,7 +236,7 @@ for (const [id, act] of Object.entries(does)) byId(id).addEventListener('click',
 byId('file').addEventListener('change', () => {
   const { value } = byId('file');
   if (value) open(value);
-  else byId('file').value = file.name();
+  else byId('file').value = file.name;
 });
 addEventListener('keydown', (event) => {
   if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -269,4 +269,4 @@ await listFiles();
 const first = fileOfAddress() || files.find((f) => f.endsWith('.card')) || files[0];
 if (first) await open(first);
 else reportState();
-if (!first) notice('There is no card in this folder yet.', ['Begin one', () => byId('begin').click()]);
+if (!first) notice('There is no card in this folder yet.', ['Create one', () => byId('begin').click()]);

@@ -4,7 +4,7 @@ import { get } from './server.js';
 
 export function makeSizes(panel, asked) {
   const units = element('select', { id: 'units' },
-    element('option', { value: '' }, 'As the card is written'),
+    element('option', { value: '' }, 'As in the card'),
     element('option', { value: 'in' }, 'Inches, as on a ruler'),
     element('option', { value: 'mm' }, 'Millimetres'));
   const place = element('div', { className: 'table', tabIndex: 0, role: 'region', 'aria-label': 'Cut sizes' });
@@ -32,16 +32,17 @@ export function makeTemplates(panel, asked, hasErrors) {
   const open = element('a', { className: 'chief', target: '_blank', rel: 'noopener' }, 'Open the templates (PDF)');
   panel.append(
     element('p', {}, 'Every piece at full size, to trace and cut, with placement guides. '
-      + 'Print without scaling (“actual size”, 100 %), then lay a ruler on the bar on the page.'),
+      + 'Print at actual size (100 %), then check the bar on the page with a ruler.'),
     element('div', { className: 'choices column' },
-      element('label', { htmlFor: 'page' }, 'Paper of your printer '), page,
-      element('label', { className: 'check' }, hollow, ' Cut out of each layer what the next one covers, for smaller layers'),
-      element('label', { className: 'check' }, mirror, ' Add the guides mirrored, for tracing from the back')),
+      element('label', { htmlFor: 'page' }, 'Printer paper '), page,
+      element('label', { className: 'check' }, hollow, ' Cut away the middle of each layer that the next one covers, to save paper'),
+      element('label', { className: 'check' }, mirror, ' Add mirrored guides, for tracing from the back')),
     element('p', {}, open),
     element('h3', {}, 'Take care'),
-    element('p', {}, 'Craft knives and guillotines are sharp: cut on a mat, along a metal ruler, '
-      + 'with the holding hand behind the blade, and lock a guillotine’s arm when you leave it.'));
-  const wait = element('p', { className: 'empty' }, 'The text has errors. To print templates, first fix the problems listed below the text.');
+    element('p', {}, 'Craft knives and guillotines are sharp. Cut on a mat along a metal ruler, '
+      + 'keep your other hand behind the blade, and lock the arm of a guillotine when you leave it.'));
+  const wait = element('p', { className: 'empty' },
+    'The text has errors. To print templates, first fix the problems listed below the text.');
   open.after(wait);
   const aim = () => {
     wait.hidden = !hasErrors();

@@ -10,9 +10,9 @@ export class Problem extends Error {
 }
 
 /** Reported while the program does not answer. */
-export const gone = 'Sketch does not answer. Nothing is drawn or saved, and what you type is in this window only, so leave it open: '
-  + 'it goes on by itself when Sketch answers again. If Sketch has stopped, start it with sketch open, '
-  + 'and copy from here what the new page does not offer.';
+export const gone = 'Sketch does not answer. Nothing is drawn or saved, and what you type is in this window only, so leave it open. '
+  + 'The page continues by itself when Sketch answers again. If Sketch has stopped, start it with sketch open, '
+  + 'and copy from here what the new page does not offer to restore.';
 
 /** What went wrong, as a problem to tell: what is none comes of an answer that broke off. */
 export const asProblem = (reason) => (reason instanceof Problem ? reason : new Problem(gone, 0));

@@ -2,6 +2,10 @@
 import { button, counted, element, markup } from './elements.js';
 import { asProblem, post, send } from './server.js';
 
+const introduction = 'The fewest sheets for the whole batch, how to cut them, the supplies and the shortages. '
+  + 'The plan uses the saved cards and stash.';
+const unplanned = 'There is no plan yet: fix the problems listed below the text, then plan again.';
+
 export function makeSheets(panel, { asked, reportProblem, textNow, showFindings }) {
   // The search that is under way, and whether the files changed since it or the last one began.
   let search = null;
@@ -9,37 +13,39 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
   const start = button('Plan the sheets', work, { className: 'chief' });
   const enough = button('Use the best so far', () => post('enough', search?.of ?? asked()).catch(reportProblem), { hidden: true });
   const outdated = element('p', { className: 'empty', hidden: true }, 'The text has changed: plan the sheets again.');
-  const progress = element('div', { className: 'progress' });
+  const progress = makeProgress();
   const reported = element('p', { role: 'status' });
   const links = element('p', { className: 'choices', hidden: true });
   const plan = element('div', { className: 'plan', tabIndex: 0, role: 'region', 'aria-label': 'Plan' });
-  panel.append(
-    element('p', {}, 'The fewest sheets for the whole batch, how to cut them, the supplies and the shortages. '
-      + 'The plan uses the saved cards and stash.'),
-    element('div', { className: 'choices' }, start, enough), outdated, reported, progress, links, plan);
+  panel.append(element('p', {}, introduction), element('div', { className: 'choices' }, start, enough),
+    outdated, reported, progress.part, links, plan);
+
+  function empty() {
+    plan.replaceChildren();
+    progress.clear();
+    reported.textContent = '';
+    links.hidden = outdated.hidden = true;
+  }
 
   async function work() {
     if (search) return;
     const mine = { of: asked(), text: textNow(), end: new AbortController() };
     search = mine;
     isOutdated = false;
+    empty();
     // Not disabled, which would drop the focus.
     start.ariaDisabled = 'true';
     enough.hidden = false;
-    outdated.hidden = links.hidden = true;
-    plan.replaceChildren();
-    progress.replaceChildren();
     reported.textContent = 'Looking for the fewest sheets …';
-    const papers = new Map();
     try {
       const response = await send('plan', mine.of, mine.end.signal);
       for await (const line of lines(response.body)) {
         if (line.done) finish(line, mine);
-        else report(papers, line);
+        else progress.report(line);
       }
     } catch (reason) {
       if (search !== mine) return;
-      progress.replaceChildren();
+      progress.clear();
       reported.textContent = '';
       reportProblem(asProblem(reason));
     } finally {
@@ -54,32 +60,15 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
     enough.hidden = true;
   }
 
-  function report(papers, { paper, sheets, bound }) {
-    if (!papers.has(paper)) {
-      const line = element('p');
-      papers.set(paper, line);
-      progress.append(line);
-    }
-    papers.get(paper).textContent = sheets <= bound
-      ? `${paper}: ${counted(sheets, 'sheet')}, and no fewer will do` : `${paper}: ${counted(sheets, 'sheet')} so far, at least ${bound}`;
-  }
-
   function finish({ html, ...found }, { of, text }) {
-    progress.replaceChildren();
+    progress.clear();
     // What was found in an earlier text has its places there.
     if (textNow() === text) showFindings(found, text);
     outdated.hidden = html === null || !isOutdated;
-    if (html === null) {
-      reported.textContent = 'There is no plan yet: fix the problems listed below the text, then plan again.';
-      return;
-    }
-    reported.textContent = 'Done. Shortages come first, then the sheets to cut.';
+    reported.textContent = html === null ? unplanned : 'Done. Shortages come first, then the sheets to cut.';
+    if (html === null) return;
     plan.replaceChildren(markup(html));
-    const address = (name) => `${name}?${new URLSearchParams(of)}`;
-    links.replaceChildren(
-      element('a', { href: address('booklet.pdf'), target: '_blank', rel: 'noopener', className: 'chief' }, 'Open the booklet (PDF)'),
-      element('a', { href: address('cuts.csv'), download: 'cuts.csv' }, 'Cut list for a spreadsheet'),
-      element('a', { href: address('left.stash'), download: 'left.stash' }, 'Remaining stash (stash file)'));
+    links.replaceChildren(...outputsOf(of));
     links.hidden = false;
   }
 
@@ -89,10 +78,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
       const before = search;
       rest();
       before?.end.abort();
-      plan.replaceChildren();
-      progress.replaceChildren();
-      reported.textContent = '';
-      links.hidden = outdated.hidden = true;
+      empty();
     },
     changed() {
       isOutdated = true;
@@ -101,7 +87,41 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
   };
 }
 
-async function* lines(body) {
+/** How far the search has come, a line for each paper. */
+function makeProgress() {
+  const part = element('div', { className: 'progress' });
+  const lineOf = new Map();
+  return {
+    part,
+    clear() {
+      lineOf.clear();
+      part.replaceChildren();
+    },
+    report({ paper, sheets, bound }) {
+      if (!lineOf.has(paper)) {
+        lineOf.set(paper, element('p'));
+        part.append(lineOf.get(paper));
+      }
+      lineOf.get(paper).textContent = progressOf(paper, sheets, bound);
+    },
+  };
+}
+
+export const progressOf = (paper, sheets, bound) =>
+  `${paper}: ${counted(sheets, 'sheet')}${sheets <= bound ? ', the fewest possible' : ` so far, at least ${bound}`}`;
+
+/** Links to the files of a plan. */
+function outputsOf(batch) {
+  const address = (name) => `${name}?${new URLSearchParams(batch)}`;
+  return [
+    element('a', { href: address('booklet.pdf'), target: '_blank', rel: 'noopener', className: 'chief' }, 'Open the booklet (PDF)'),
+    element('a', { href: address('cuts.csv'), download: 'cuts.csv' }, 'Cut list for a spreadsheet'),
+    element('a', { href: address('left.stash'), download: 'left.stash' }, 'Remaining stash (stash file)'),
+  ];
+}
+
+/** The lines of an answer that comes in parts, each read as JSON. */
+export async function* lines(body) {
   const reader = body.pipeThrough(new TextDecoderStream()).getReader();
   let rest = '';
   try {

@@ -202,7 +202,7 @@ internal static class FileRoutes
         var tidy = Formatter.Format(new SourceText(path, asked.Text("text")), new FindingBag());
         return tidy is null
             ? Answer.Problem(context, StatusCodes.Status422UnprocessableEntity,
-                "The text has errors, so it cannot be formatted yet. Fix the problems listed below it first.")
+                "The text has errors, so it cannot be formatted yet. Fix the problems listed below the text first.")
             : Answer.Json(context, json => json.WriteString("text", tidy));
     }
 

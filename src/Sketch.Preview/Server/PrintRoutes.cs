@@ -61,7 +61,7 @@ internal static class PrintRoutes
             null => FileRoutes.NoName(context, file),
             { Card: { } card, Compilation.HasErrors: false } reading => answer(reading, card),
             _ => Answer.Problem(context, StatusCodes.Status422UnprocessableEntity,
-                "The text has errors. Fix the problems listed below it first."),
+                "The text has errors. Fix the problems listed below the text first."),
         };
     }
 }

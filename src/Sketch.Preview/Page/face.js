@@ -1,0 +1,106 @@
+// One picture, of a face of a card. It has a shadow tree of its own, so that its ids never meet those of another picture.
+import { button, element, markup } from './elements.js';
+import { printedAs } from './printed-size.js';
+import { renew } from './renew.js';
+
+const look = new CSSStyleSheet();
+look.replaceSync(`
+  :host { display: block; }
+  svg { display: block; width: 100%; height: auto; background: #fff; }
+  g[id] { cursor: pointer; }
+  .marked { fill: none; stroke: #fff; stroke-width: 1.2; pointer-events: none; }
+  .marked.inner { stroke: #10243e; stroke-width: .6; stroke-dasharray: 2 1.2; }
+`);
+
+/** Tells the style sheet how large a picture is in truth, in millimetres, for the screen and for print. */
+export function reportSize(figure, size) {
+  figure.style.setProperty('--width', `${size.width}mm`);
+  figure.style.setProperty('--ratio', size.width / size.height);
+  const { isBeyond, isLying } = printedAs(size);
+  figure.classList.toggle('beyond', isBeyond);
+  figure.classList.toggle('lying', isLying);
+}
+
+/** An element that holds a drawing, and the root of its shadow tree. */
+export function makeHost() {
+  const host = element('div', { className: 'picture' });
+  const root = host.attachShadow({ mode: 'open' });
+  root.adoptedStyleSheets = [look];
+  return { host, root };
+}
+
+export const unmark = (root) => root.querySelectorAll('.marked').forEach((frame) => frame.remove());
+
+/** @param picked Called with the line of a piece that is clicked. */
+export function makeFace(picked) {
+  const { host, root } = makeHost();
+  const caption = element('figcaption');
+  const list = element('ol');
+  const listed = element('details', { className: 'pieces' }, element('summary', {}, 'Pieces, from the bottom up'), list);
+  const face = { root, caption, list, listed, figure: element('figure', {}, host, caption, listed), stamp: '', pieces: [], size: null };
+  listed.addEventListener('toggle', () => listPieces(face, picked));
+  host.addEventListener('click', (event) => {
+    const path = event.composedPath();
+    const piece = path.map((at) => at.id && face.pieces.find((p) => p.id === at.id)).find(Boolean);
+    if (piece?.line > 0) picked(piece.line);
+  });
+  return face;
+}
+
+/** Lists the pieces; a closed list is not written anew with every key. */
+export function listPieces(face, picked) {
+  if (!face.listed.open) return;
+  face.list.replaceChildren(...face.pieces.map((p) => element('li', {},
+    p.line > 0 ? button(p.title, () => picked(p.line), { className: 'link' }) : p.title)));
+}
+
+/** Shows a drawing in place of the one before; null leaves that as it is. */
+export function redraw({ root }, svg, title) {
+  if (svg === null) {
+    root.querySelector('svg')?.setAttribute('aria-label', title);
+    return;
+  }
+  const next = markup(svg);
+  next.querySelector('svg')?.setAttribute('aria-label', title);
+  unmark(next);
+  unmark(root);
+  renew(root, next);
+}
+
+/** Frames the pieces of a line, and no others; line 0 has none. */
+export function markPieces({ root, pieces }, line) {
+  unmark(root);
+  if (line < 1) return;
+  const svg = root.querySelector('svg');
+  for (const piece of pieces.filter((p) => p.line === line)) {
+    const group = root.getElementById(piece.id);
+    if (!group) continue;
+    // Pieces that are alike are drawn once and used in their places.
+    const use = group.querySelector(':scope > use');
+    const box = boxOf(use ? root.getElementById(use.getAttribute('href').slice(1)) : group);
+    svg.append(...framesOf(box, svg.getScreenCTM().inverse().multiply((use ?? group).getScreenCTM())));
+  }
+}
+
+/** The box of what is seen of a piece: figures of its paper reach past its outline and are cut off there. */
+function boxOf(group) {
+  const seen = [...group.querySelectorAll('path, rect, circle, ellipse, polygon, image')].filter((part) => !part.closest('[clip-path]'));
+  const boxes = (seen.length ? seen : [group]).map((part) => part.getBBox());
+  const [left, top] = [Math.min(...boxes.map((b) => b.x)), Math.min(...boxes.map((b) => b.y))];
+  return {
+    x: left, y: top,
+    width: Math.max(...boxes.map((b) => b.x + b.width)) - left,
+    height: Math.max(...boxes.map((b) => b.y + b.height)) - top,
+  };
+}
+
+/** Two frames upon each other, so that they are seen on light and on dark papers. */
+function framesOf(box, matrix) {
+  return ['marked', 'marked inner'].map((kind) => {
+    const frame = document.createElementNS('http://www.w3.org/2000/svg', 'rect');
+    for (const key of ['x', 'y', 'width', 'height']) frame.setAttribute(key, box[key]);
+    frame.setAttribute('class', kind);
+    frame.setAttribute('transform', `matrix(${matrix.a} ${matrix.b} ${matrix.c} ${matrix.d} ${matrix.e} ${matrix.f})`);
+    return frame;
+  });
+}

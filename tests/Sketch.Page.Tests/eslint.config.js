@@ -1,0 +1,24 @@
+// How the scripts of the page are checked: the recommended rules, and the limits that the rest of the code keeps.
+import js from '@eslint/js';
+import globals from 'globals';
+
+const scripts = {
+  languageOptions: { ecmaVersion: 2024, sourceType: 'module' },
+  rules: {
+    eqeqeq: 'error',
+    'max-len': ['error', { code: 140 }],
+    'max-lines-per-function': ['error', { max: 80 }],
+    'no-unused-vars': ['error', { args: 'all', argsIgnorePattern: '^_' }],
+    'no-var': 'error',
+    'object-shorthand': 'error',
+    'prefer-const': 'error',
+  },
+};
+
+export default [
+  { ignores: ['**/bin/**', '**/obj/**', '**/node_modules/**'] },
+  js.configs.recommended,
+  scripts,
+  { files: ['src/**/*.js'], ignores: ['**/bundle.js'], languageOptions: { globals: globals.browser } },
+  { files: ['**/bundle.js', 'tests/**/*.js'], languageOptions: { globals: globals.node } },
+];
