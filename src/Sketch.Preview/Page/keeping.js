@@ -9,7 +9,7 @@ export function makeKeeping({ work, asked, chosen, textNow, textKept, report, re
   const keepHere = button('Keep in the card', ifChosen(keepInCard));
   const order = element('select', { id: 'orders' });
   const keepThere = button('Keep in the batch', ifChosen(keepInBatch));
-  const inBatch = element('span', { className: 'check' }, element('label', { htmlFor: 'orders' }, 'Or only for '), order, keepThere);
+  const inBatch = element('span', { className: 'check' }, element('label', { htmlFor: 'orders' }, 'Or for '), order, keepThere);
 
   function ifChosen(act) {
     return () => {

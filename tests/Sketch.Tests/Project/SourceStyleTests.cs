@@ -37,7 +37,7 @@ public sealed partial class SourceStyleTests
 
     private static IEnumerable<string> Sources(string folder) => Directory
         .EnumerateFiles(Repository.PathTo(folder), "*.*", SearchOption.AllDirectories)
-        .Where(file => Path.GetExtension(file) is ".cs" or ".js")
+        .Where(file => Path.GetExtension(file) is ".cs" or ".js" or ".css")
         .Where(file => !file.Split(Path.DirectorySeparatorChar).Intersect(["bin", "obj", "node_modules"]).Any());
 
     [GeneratedRegex(@"^max_line_length = (\d+)$", RegexOptions.Multiline)]
