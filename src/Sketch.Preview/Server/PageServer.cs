@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.RateLimiting;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
@@ -29,11 +30,10 @@ public sealed class PageServer : IAsyncDisposable
     private readonly WebApplication _app;
     private readonly FolderWatch _watch;
     private readonly UnsavedTexts _drafts;
-    private readonly RateLimiter _limiter;
 
-    private PageServer(WebApplication app, FolderWatch watch, UnsavedTexts drafts, RateLimiter limiter, Uri address, Uri onceAddress)
+    private PageServer(WebApplication app, FolderWatch watch, UnsavedTexts drafts, Uri address, Uri onceAddress)
     {
-        (_app, _watch, _drafts, _limiter) = (app, watch, drafts, limiter);
+        (_app, _watch, _drafts) = (app, watch, drafts);
         (Address, OnceAddress) = (address, onceAddress);
     }
 
@@ -83,20 +83,13 @@ public sealed class PageServer : IAsyncDisposable
             options.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
         });
         builder.Services.AddRoutingCore();
+        builder.Services.AddRateLimiter(Limit);
         // A fault of the tool is told where it was started; everything else is nobody's business.
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
         var app = builder.Build();
         var room = new PageServices(opened, new(drafts), news, app.Lifetime.ApplicationStopping);
         var ticket = Gate.NewWord();
         Gate? gate = null;
-        var limiter = new TokenBucketRateLimiter(new()
-        {
-            TokenLimit = RequestsAtOnce,
-            TokensPerPeriod = RequestsASecond,
-            ReplenishmentPeriod = TimeSpan.FromSeconds(1),
-            QueueLimit = 0,
-            AutoReplenishment = true,
-        });
         app.Use((context, next) =>
         {
             Gate.Protect(context);
@@ -107,21 +100,14 @@ public sealed class PageServer : IAsyncDisposable
                 return Task.CompletedTask;
             }
 
-            // Those who are not let in do not use up what the page may ask.
-            return gate.Pass(context, async () =>
+            return gate.Pass(context, () =>
             {
                 Strangers.Know(context);
-                using var lease = limiter.AttemptAcquire();
-                if (!lease.IsAcquired)
-                {
-                    await Answer.Problem(context, StatusCodes.Status429TooManyRequests, "The page sends too many requests. Wait a moment.")
-                        .ConfigureAwait(false);
-                    return;
-                }
-
-                await next(context).ConfigureAwait(false);
+                return next(context);
             });
         });
+        // Behind the gate: those who are not let in do not use up what the page may ask.
+        app.UseRateLimiter();
         app.UseWebSockets();
         app.UseRouting();
         PageFiles.Map(app);
@@ -140,15 +126,30 @@ public sealed class PageServer : IAsyncDisposable
             await watch.DisposeAsync().ConfigureAwait(false);
             drafts.Dispose();
             await app.DisposeAsync().ConfigureAwait(false);
-            await limiter.DisposeAsync().ConfigureAwait(false);
             throw;
         }
 
         var bound = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
         gate = new(word, ticket, bound.Port);
         var start = file is null ? "" : $"#{Uri.EscapeDataString(file)}";
-        return new(app, watch, drafts, limiter, new($"http://127.0.0.1:{bound.Port}/{word}/{start}"),
+        return new(app, watch, drafts, new($"http://127.0.0.1:{bound.Port}/{word}/{start}"),
             new($"http://127.0.0.1:{bound.Port}/{ticket}/{start}"));
+    }
+
+    /// <summary>Limits the requests of all windows together.</summary>
+    private static void Limit(RateLimiterOptions options)
+    {
+        options.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(
+            _ => RateLimitPartition.GetTokenBucketLimiter("page", _ => new()
+            {
+                TokenLimit = RequestsAtOnce,
+                TokensPerPeriod = RequestsASecond,
+                ReplenishmentPeriod = TimeSpan.FromSeconds(1),
+                QueueLimit = 0,
+                AutoReplenishment = true,
+            }));
+        options.OnRejected = (rejected, _) => new(Answer.Problem(
+            rejected.HttpContext, StatusCodes.Status429TooManyRequests, "The page sends too many requests. Wait a moment."));
     }
 
     /// <summary>Ends it; typing that was not saved is kept for the next time, save <see cref="InMemoryOnly"/>.</summary>
@@ -158,7 +159,6 @@ public sealed class PageServer : IAsyncDisposable
         using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(1));
         await _app.StopAsync(patience.Token).ConfigureAwait(false);
         await _app.DisposeAsync().ConfigureAwait(false);
-        await _limiter.DisposeAsync().ConfigureAwait(false);
         _drafts.Dispose();
     }
 }
