@@ -4,10 +4,10 @@ using Sketch.Preview.Sessions;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>What all answers draw upon.</summary>
+/// <summary>What the routes share.</summary>
 /// <param name="folder">The opened folder.</param>
 /// <param name="windows">The windows of the page.</param>
-/// <param name="news">What changes in the folder.</param>
+/// <param name="news">Reports changes in the folder.</param>
 /// <param name="stopping">Set when the server ends.</param>
 internal sealed class PageServices(OpenedFolder folder, OpenWindows windows, ChangeFeed news, CancellationToken stopping)
 {
@@ -17,10 +17,10 @@ internal sealed class PageServices(OpenedFolder folder, OpenWindows windows, Cha
     /// <summary>The windows of the page.</summary>
     public OpenWindows Windows => windows;
 
-    /// <summary>What changes in the folder.</summary>
+    /// <summary>Reports changes in the folder.</summary>
     public ChangeFeed ChangeFeed => news;
 
-    /// <summary>The plans that windows have worked out.</summary>
+    /// <summary>The plans that windows have asked for.</summary>
     public BatchPlans Plans { get; } = new();
 
     /// <summary>Saves texts.</summary>

@@ -25,7 +25,7 @@ internal static class PaperRoutes
         routes.MapObject("/keep", (context, asked) => Keep(context, room, asked));
     }
 
-    /// <summary>The shelf of a stash file, or of the stash that the window shows, as typed.</summary>
+    /// <summary>The papers of a stash file, as typed if the window shows that file.</summary>
     private static Task Shelf(HttpContext context, PageServices room)
     {
         var name = context.Asked("stash");

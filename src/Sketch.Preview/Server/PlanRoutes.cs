@@ -16,7 +16,7 @@ using Sketch.Preview.Views;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>Plans the batch that a window shows, telling how far it has come, and gives the plan to print.</summary>
+/// <summary>Plans the batch that a window shows, reports the progress, and serves the plan for printing.</summary>
 internal static class PlanRoutes
 {
     private static readonly TimeSpan TimeLimit = TimeSpan.FromSeconds(10);
@@ -38,7 +38,7 @@ internal static class PlanRoutes
             Answer.File(context, Encoding.UTF8.GetBytes(StashAfter.Write(plan)), "text/plain; charset=utf-8", "left.stash")));
     }
 
-    // One JSON object a line: first how far the search has come, as often as it tells, at last the plan.
+    // One JSON object per line: progress reports first, the plan last.
     private static async Task Plan(HttpContext context, PageServices room, JsonElement asked)
     {
         var (window, file) = (asked.Text("window"), asked.Text("file"));
@@ -83,7 +83,7 @@ internal static class PlanRoutes
         }
         finally
         {
-            // A window that went away has ended its search; it is waited for, since it still looks at its token.
+            // A closed window has cancelled its search. Wait for it, because it still uses the token.
             await ((Task)planning).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
             room.Plans.End(window, file, search);
         }

@@ -10,7 +10,7 @@ using Sketch.Templates;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>Sizes and full-size templates of the card that a window shows, to read and to print.</summary>
+/// <summary>Sizes and full-size templates of the card that a window shows.</summary>
 internal static class PrintRoutes
 {
     /// <summary>Maps the requests for sizes and templates.</summary>

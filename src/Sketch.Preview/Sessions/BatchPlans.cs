@@ -3,7 +3,7 @@ using Sketch.Planning.Plans;
 
 namespace Sketch.Preview.Sessions;
 
-/// <summary>The plans that windows have worked out, for their booklets, and the searches that still go on.</summary>
+/// <summary>The latest plan of each window, for its booklet, and the searches that are running.</summary>
 public sealed class BatchPlans
 {
     private const int Most = 16;
@@ -14,7 +14,7 @@ public sealed class BatchPlans
     /// <summary>The last plan of a window for a file, or null.</summary>
     public BatchPlan? Find(string window, string file) => _plans.GetValueOrDefault((window, file));
 
-    /// <summary>Keeps a plan in place of the one before; without a plan that one goes too.</summary>
+    /// <summary>Replaces the plan of a window; null removes it.</summary>
     public void Put(string window, string file, BatchPlan? plan)
     {
         if (plan is null)
@@ -31,7 +31,7 @@ public sealed class BatchPlans
         _plans[(window, file)] = plan;
     }
 
-    /// <summary>Begins a search; one that the window still has for this file is content with what it has found.</summary>
+    /// <summary>Starts a search and stops the one that the window still runs for this file.</summary>
     public CancellationTokenSource Begin(string window, string file, params CancellationToken[] ends)
     {
         var search = CancellationTokenSource.CreateLinkedTokenSource(ends);
@@ -43,7 +43,7 @@ public sealed class BatchPlans
         return search;
     }
 
-    /// <summary>Lets a search be content with the best plan so far.</summary>
+    /// <summary>Stops a search, which then returns its best plan so far.</summary>
     public void Enough(string window, string file)
     {
         if (_searches.TryGetValue((window, file), out var search))
@@ -67,7 +67,7 @@ public sealed class BatchPlans
         }
         catch (ObjectDisposedException)
         {
-            // It has just ended by itself.
+            // It has just ended.
         }
     }
 }
