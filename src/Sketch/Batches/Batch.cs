@@ -5,7 +5,7 @@ using Sketch.Units;
 
 namespace Sketch.Batches;
 
-/// <summary>One run of cards: what is to be made, for whom, and from which shelf. Files that it names are not read yet.</summary>
+/// <summary>One run of cards: what to make, for whom, and from which stash. The files that it names are not read yet.</summary>
 /// <param name="Title">The words after <c>batch</c>.</param>
 /// <param name="Location">The title line.</param>
 public sealed record Batch(string Title, Location Location)
@@ -13,7 +13,7 @@ public sealed record Batch(string Title, Location Location)
     /// <summary>The stash file that it names, or null.</summary>
     public NamedFile? Stash { get; init; }
 
-    /// <summary>Those who receive cards.</summary>
+    /// <summary>The recipients of cards.</summary>
     public ImmutableArray<Recipients> For { get; init; } = [];
 
     /// <summary>The cards to make.</summary>
@@ -26,23 +26,23 @@ public sealed record Batch(string Title, Location Location)
     public int Makers { get; init; } = 1;
 
     /// <summary>
-    /// Cards that each maker makes beyond those that are needed: the line <c>spare</c> and the spare ones of each receiver together.
+    /// Cards that each maker makes beyond those that are needed: the line <c>spare</c> and the spare ones of each recipient together.
     /// </summary>
     public int Spare { get; init; }
 
-    /// <summary>What each cut turns to dust; zero for a trimmer.</summary>
+    /// <summary>The width lost to each cut; zero for a trimmer.</summary>
     public Length Kerf { get; init; }
 
-    /// <summary>When the cards are to be ready, as written, or null.</summary>
+    /// <summary>When the cards must be ready, as written, or null.</summary>
     public string? Date { get; init; }
 
-    /// <summary>Notes, a line each.</summary>
+    /// <summary>Notes, one per line.</summary>
     public string Notes { get; init; } = "";
 
     /// <summary>The units that the file is written in.</summary>
     public UnitSystem Units { get; init; }
 
-    /// <summary>Cards that all recipients get together, or null when the file names none.</summary>
+    /// <summary>Cards for all recipients together, or null when the file names no recipients.</summary>
     public int? Recipients => For.IsEmpty ? null : (int)Math.Min(int.MaxValue, For.Sum(f => (long)f.Cards));
 
     /// <summary>
@@ -54,7 +54,7 @@ public sealed record Batch(string Title, Location Location)
     public long? Surplus => Needed is { } needed ? Makes.Sum(m => (long)m.Count) - needed : null;
 
     /// <summary>
-    /// Whether all recipients still get their cards when this many are left out; without recipients any number may be.
+    /// Whether all recipients still get their cards when this many are left out; without recipients any number may be left out.
     /// </summary>
     public bool CanSpare(int cards) => Surplus is not { } over || cards <= over;
 }
@@ -64,17 +64,17 @@ public sealed record Batch(string Title, Location Location)
 /// <param name="Location">Where it is written.</param>
 public sealed record NamedFile(string Path, Location Location);
 
-/// <summary>Somebody who receives cards.</summary>
+/// <summary>A recipient of cards.</summary>
 /// <param name="Whom">Who.</param>
 /// <param name="Cards">How many.</param>
 /// <param name="Location">The line.</param>
 public sealed record Recipients(string Whom, int Cards, Location Location);
 
 /// <summary>A number of cards of one kind.</summary>
-/// <param name="Count">How many; zero where what is written is no count, which is reported.</param>
+/// <param name="Count">How many; zero if what is written is not a count, which is reported.</param>
 /// <param name="Card">The card's file.</param>
-/// <param name="Roles">The papers that fill its roles in this run, in place of its own.</param>
-/// <param name="Messages">The message to write in it, a line each; empty when there is none.</param>
+/// <param name="Roles">The papers that fill its roles in this run, instead of its own.</param>
+/// <param name="Messages">The message to write in it, one string per line; empty when there is none.</param>
 /// <param name="Location">The line.</param>
 public sealed record MakeRequest(
     int Count, NamedFile Card, ImmutableArray<RoleChoice> Roles, ImmutableArray<string> Messages, Location Location);
@@ -90,9 +90,9 @@ public sealed record RoleChoice(Paint Paint, Location Location)
 
 /// <summary>Loose pieces to cut.</summary>
 /// <param name="Count">How many.</param>
-/// <param name="Size">Each one's size as it stands upright on the paper.</param>
+/// <param name="Size">The size of each, upright on the paper.</param>
 /// <param name="Paper">The paper's name.</param>
-/// <param name="Side">The side that is to show, or null when either may.</param>
-/// <param name="Upright">Whether they are not to be turned.</param>
+/// <param name="Side">The side that must show, or null for either.</param>
+/// <param name="Upright">Whether they must not be turned.</param>
 /// <param name="Location">The line.</param>
 public sealed record CutRequest(int Count, Size Size, string Paper, PaperSide? Side, bool Upright, Location Location);

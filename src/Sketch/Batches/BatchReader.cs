@@ -27,7 +27,7 @@ public sealed class BatchReader
     }
 
     /// <summary>
-    /// The batch that a file describes; what cannot be read is reported and left out. Null, without a report, if it is no batch.
+    /// The batch that a file describes; what cannot be read is reported and left out. Null, without a finding, if it is not a batch.
     /// </summary>
     public static Batch? Read(FileSyntax file, FindingBag findings) =>
         file.Lines is [TitleLine { Word: "batch" } title, ..] ? new BatchReader(file, title, findings).Read(file, title) : null;
@@ -36,7 +36,7 @@ public sealed class BatchReader
     {
         ReadKerf(title);
 
-        // Lines indented under the title say the same as lines below it.
+        // Lines indented under the title mean the same as lines below it.
         foreach (var line in title.Children.Concat(file.Lines.Skip(1)))
         {
             ReadLine(line);
@@ -129,7 +129,7 @@ public sealed class BatchReader
         }
     }
 
-    // What a cut turns to dust belongs to the tool in hand, so it may stand with the batch or with its shelf.
+    // The kerf belongs to the cutting tool, so it may be given in the batch or in its stash.
     private void ReadKerf(TitleLine line)
     {
         foreach (var clause in line.Clauses)

@@ -10,7 +10,7 @@ internal sealed class CheckText(UnitSystem units)
     private readonly LengthFormat _lengths = units.Format(LengthFormat.FinestMarks);
     private readonly bool _isInCentimetres = units == UnitSystem.Centimetres;
 
-    /// <summary>From one mark to the next by which makers cut: 1/16 in or 1 mm.</summary>
+    /// <summary>The spacing of the marks that makers cut by: 1/16 in or 1 mm.</summary>
     public Length Step => _lengths.Step;
 
     /// <summary>A length for a sentence: "1/8 in", "about 2 53/64 in" where no ruler shows it, "3.2 mm".</summary>
@@ -19,17 +19,17 @@ internal sealed class CheckText(UnitSystem units)
     /// <summary>Width and height for a sentence.</summary>
     public string Size(Size size) => _lengths.About(size);
 
-    /// <summary>A length as the file may write it, to be read back as the same where a ruler shows it.</summary>
+    /// <summary>A length as the file may write it, which reads back as the same length where a ruler shows it.</summary>
     public string Typed(Length length) =>
         _isInCentimetres ? _lengths.WithUnit(length) : _lengths.Written(length, decimals: 3);
 
     /// <summary>A width and height as the file may write them.</summary>
     public string Typed(Size size) => $"{Typed(size.Width)} x {Typed(size.Height)}";
 
-    /// <summary>A length up to the next mark by which makers set things: 1/16 in or 1 mm, unless it is on a fine mark itself.</summary>
+    /// <summary>A length rounded up to the next mark that makers work by, 1/16 in or 1 mm, unless it is on a fine mark itself.</summary>
     public Length UpToMark(Length length) => IsOnFineMark(length) ? length : DownTo(_lengths.Step, length + _lengths.Step - new Length(1));
 
-    /// <summary>A length down to such a mark; one that is shorter than the first mark stays as it is.</summary>
+    /// <summary>A length rounded down to such a mark; one shorter than the first mark is unchanged.</summary>
     public Length DownToMark(Length length)
     {
         var mark = IsOnFineMark(length) ? length : DownTo(_lengths.Step, length);
@@ -37,8 +37,8 @@ internal sealed class CheckText(UnitSystem units)
     }
 
     /// <summary>
-    /// The tallest letters below a height, in steps of 1/32 in or half a millimetre, that are accepted; none where those would be too small
-    /// to be read (1 mm). What accepts a height is taken to accept every smaller one.
+    /// The tallest letters below a height, in steps of 1/32 in or half a millimetre, that are accepted; none if those would be too small
+    /// to be read (1 mm). The predicate is assumed to accept every smaller height too.
     /// </summary>
     public Length LargestLetters(Length below, Func<Length, bool> accepts)
     {
@@ -59,7 +59,7 @@ internal sealed class CheckText(UnitSystem units)
         return new(least * step);
     }
 
-    /// <summary>What is usually wrapped round: 1/2 in, or 12 mm (common practice, no source).</summary>
+    /// <summary>The usual length of a wrap: 1/2 in, or 12 mm (common practice, no source).</summary>
     public Length UsualWrap => _lengths.Metric ? Units.Length.Millimetre(12) : Units.Length.Inch(0, 1, 2);
 
     private bool IsOnFineMark(Length length) => _lengths.Metric
@@ -89,13 +89,13 @@ internal sealed class CheckText(UnitSystem units)
         : found == copies ? $"all {copies} copies of {Called(piece)}"
         : $"{found} of the {copies} copies of {Called(piece)}";
 
-    /// <summary>The first letter made a capital where the sentence begins with words of ours.</summary>
+    /// <summary>Capitalises the first letter if the sentence begins with the program's own words.</summary>
     public static string Begin(string sentence) =>
         sentence.StartsWith("the ", StringComparison.Ordinal) || sentence.StartsWith("all ", StringComparison.Ordinal)
             ? char.ToUpperInvariant(sentence[0]) + sentence[1..]
             : sentence;
 
-    /// <summary>Several things in a row: "a", "a and b", "a, b and c".</summary>
+    /// <summary>Several things as a list: "a", "a and b", "a, b and c".</summary>
     public static string List(IReadOnlyList<string> parts) => parts.Count switch
     {
         0 => "",

@@ -8,8 +8,8 @@ namespace Sketch.Checks;
 
 /// <summary>
 /// Whether the closed card goes into the envelope that the file names, else into the usual one for its size. A front thicker than 1 mm
-/// takes up its thickness both ways (common practice, no source); as foam is pressed together and seldom reaches the edge, that alone is
-/// never more than a note, and nothing in the envelope that cards of this size usually go into, or where the card is handed over.
+/// takes up its thickness in both directions (common practice, no source); as foam compresses and seldom reaches the edge, that alone is
+/// never more than a note, and not even that in the usual envelope of this size or where the card is handed over.
 /// </summary>
 internal sealed class EnvelopeRoom : IFitRule
 {
@@ -82,12 +82,12 @@ internal sealed class EnvelopeRoom : IFitRule
         string Short(Length by) => by == Length.Zero ? "is just as long" : $"is {view.Say.Length(-by)} too long";
     }
 
-    /// <summary>Where and of which envelope to tell, and what else to take.</summary>
+    /// <summary>Where to report, which envelope to name, and what to take instead.</summary>
     private sealed record Room(FitView View, FindingBag Findings, Location Location, string Envelope, Length Thickness)
     {
         public void Report(FindingKind kind, string message)
         {
-            // What this rule finds nothing wrong with when the file names it.
+            // An envelope that this rule accepts when the file names it.
             var needed = Length.Max(EnvelopeFit.TightBelow + Thickness, EnvelopeFit.GoodFrom);
             var larger = NamedSizes.Envelopes
                 .Where(e => EnvelopeFit.Of(View.Card.Base.Closed, e.Size) is var fit

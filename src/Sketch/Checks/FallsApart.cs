@@ -7,15 +7,15 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// Paper that falls into parts once it is cut, such as letters that do not touch, unless one of its mats holds them together. For letters
-/// and drawings the hint names the narrowest even border of a mat, on the marks by which makers cut, that is in one part.
+/// Paper that falls into parts when it is cut, such as letters that do not touch, unless one of its mats holds them together. For letters
+/// and drawings the hint names the narrowest even border of a mat, on the marks that makers cut by, that is in one part.
 /// </summary>
 internal sealed class FallsApart : IFitRule
 {
-    /// <summary>The widest border that is looked at, in steps: 2 in, or 32 mm.</summary>
+    /// <summary>The widest border tried, in steps: 2 in, or 32 mm.</summary>
     private const int MostSteps = 32;
 
-    /// <summary>Parts beyond which no border is looked for: growing so many letters takes long.</summary>
+    /// <summary>Parts beyond which no border is searched for: growing that many letters takes long.</summary>
     private const int MostParts = 200;
 
     public void Check(FitView view, FindingBag findings)
@@ -46,7 +46,7 @@ internal sealed class FallsApart : IFitRule
             ? $"To keep them together write beneath it mat border {say.Typed(border)}, the narrowest that joins them."
         : "To keep them together put them on a panel.";
 
-    /// <summary>The least number of steps by which the outline must grow to become one part; null when none will do.</summary>
+    /// <summary>The least number of steps by which the outline must grow to become one part; null when no number does.</summary>
     private static Length? JoiningBorder(Outline outline, Length step)
     {
         var (apart, joined) = (0, 1);

@@ -5,7 +5,7 @@ using Sketch.Panels;
 namespace Sketch.Checks;
 
 /// <summary>
-/// Whether a laid-out card can be made as it stands: warnings and notes only, since every card here has its sizes and places.
+/// Whether a laid-out card can be made as it is: warnings and notes only, since every card here has its sizes and places.
 /// </summary>
 public static class FitChecks
 {
@@ -16,7 +16,7 @@ public static class FitChecks
         new WordsTooFaint(), new EnvelopeRoom(), new WrapTooLong(), new TooThick(),
     ];
 
-    /// <summary>Adds what the rules find.</summary>
+    /// <summary>Adds the findings of all rules.</summary>
     public static void Run(LaidOutCard card, FindingBag findings)
     {
         var view = new FitView(card);

@@ -6,10 +6,12 @@ using Sketch.Units;
 
 namespace Sketch.Checks;
 
-/// <summary>A laid-out card as the rules of fit look at it.</summary>
+/// <summary>A laid-out card with what the fit rules read from it.</summary>
 internal sealed class FitView
 {
-    /// <summary>Less than this, a hundredth of a millimetre, is neither seen nor cut: turned and drawn outlines are true to it.</summary>
+    /// <summary>
+    /// Less than this, a hundredth of a millimetre, is neither seen nor cut: turned and drawn outlines are accurate to it.
+    /// </summary>
     public static readonly Length Tolerance = Length.Millimetre(0.01m);
 
     private readonly int[] _owners;
@@ -66,19 +68,19 @@ internal sealed class FitView
     /// <summary>How many pieces the line of this piece makes.</summary>
     public int CopiesOf(Piece piece) => _copies[piece.Location];
 
-    /// <summary>The size of a face; pieces stand only on faces that the file speaks of.</summary>
+    /// <summary>The size of a face; only faces that the file mentions have pieces.</summary>
     public Size SizeOf(FaceKind face) => _faces.TryGetValue(face, out var size) ? size : Card.Base.Closed;
 
-    /// <summary>What the piece is seen against: the paper that it lies on, the base or the envelope.</summary>
+    /// <summary>What lies behind the piece: the paper that it lies on, the base or the envelope.</summary>
     public Paint GroundPaint(Piece piece) =>
         piece.LiesOn >= 0 ? Pieces[piece.LiesOn].Paint : Card.Find(piece.Face)?.Paint ?? Card.Base.Paint;
 
-    /// <summary>Whether there is something that can reach too far or be hidden.</summary>
+    /// <summary>Whether there is anything that can reach too far or be hidden.</summary>
     public static bool IsThere(Piece piece) => piece.Matter != PieceMatter.Unseen && !piece.Outline.IsEmpty;
 
     /// <summary>
-    /// What an unturned piece takes up: its exact box; for text its ink, for its box ends at the baseline. Words that do not fit are told
-    /// by a rule of their own, so here their box counts.
+    /// What an unturned piece takes up: its exact box; for text its ink, as its box ends at the baseline. Words that do not fit are
+    /// reported by a rule of their own, so here their box counts.
     /// </summary>
     public static Rect Extent(Piece piece) =>
         piece is { Kind: "text", Words.Fits: true } ? Drawn(piece.Outline) : piece.Finished;
@@ -92,7 +94,7 @@ internal sealed class FitView
             Math.Clamp(bounds.Right, -most, most), Math.Clamp(bounds.Bottom, -most, most)).ToRect();
     }
 
-    /// <summary>How far each piece reaches past the edges of its face where it really lies; zero where it does not.</summary>
+    /// <summary>How far each piece reaches past the edges of its face where it is drawn; zero if it does not.</summary>
     public Insets PastFace(int index)
     {
         _pastFace ??= [.. Pieces.Select(PastFace)];
@@ -111,7 +113,7 @@ internal sealed class FitView
         return Beyond(extent, new(Length.Zero, Length.Zero, size.Width, size.Height));
     }
 
-    /// <summary>How far a box reaches past another on each side, crumbs below the tolerance left out.</summary>
+    /// <summary>How far a box reaches past another on each side, ignoring amounts below the tolerance.</summary>
     public static Insets Beyond(Rect box, Rect around)
     {
         return new(Over(around.Left - box.Left), Over(around.Top - box.Top), Over(box.Right - around.Right),

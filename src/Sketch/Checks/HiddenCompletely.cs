@@ -6,27 +6,27 @@ using Sketch.Shapes;
 namespace Sketch.Checks;
 
 /// <summary>
-/// Pieces of which nothing can be seen, since paper lies over them: one sheet or several together. Windows reveal; ink, gems and tape
-/// hide nothing. Each face is gone through from the top down: what is hidden itself need not be remembered as hiding others, so a thick
-/// stack stays cheap. Where a card is so crowded that the answer would take long, the rest is not examined, which is reported.
+/// Pieces that are completely hidden by paper over them: one sheet or several together. Windows reveal; ink, gems and tape
+/// hide nothing. Each face is traversed from the top down: a hidden piece need not be remembered as hiding others, so a thick
+/// stack stays cheap. If a card has so many pieces that the check would take long, the rest is not examined, which is reported.
 /// </summary>
 internal sealed class HiddenCompletely : IFitRule
 {
     /// <summary>
-    /// Corners of a piece that are looked at before anything else: one that lies free shows the piece. A piece has at least one.
+    /// Corners of a piece that are examined first: one that is uncovered shows that the piece is visible. A piece has at least one.
     /// </summary>
     private const int CornersTried = 12;
 
-    /// <summary>Pieces near a corner or piece that are looked at on one card, in all.</summary>
+    /// <summary>Limit per card: pieces examined near a corner or piece, in total.</summary>
     private const int LookLimit = 20_000_000;
 
-    /// <summary>Corners of outlines that are united on one card, in all, to see whether they hide something together.</summary>
+    /// <summary>Limit per card: corners of outlines united, in total, to see whether they hide something together.</summary>
     private const int UnionLimit = 10_000;
 
-    /// <summary>Corners of outlines that are compared on one card, in all, to see whether one that is no rectangle hides another.</summary>
+    /// <summary>Limit per card: corners of outlines compared, in total, to see whether one that is not a rectangle hides another.</summary>
     private const int CompareLimit = 50_000;
 
-    /// <summary>A sheet of paper above, with the piece that it is.</summary>
+    /// <summary>A sheet of paper above, with its piece.</summary>
     private readonly record struct Sheet(int Index, Cover Cover);
 
     private enum Answer
@@ -84,7 +84,7 @@ internal sealed class HiddenCompletely : IFitRule
 
     private static void Report(FitView view, FindingBag findings, SortedDictionary<int, List<int>> hidden)
     {
-        // A hidden piece speaks for its mats, and what lies on a hidden stack is hidden with it.
+        // A hidden piece covers the report for its mats, and what lies on a hidden stack is hidden with it.
         var reported = hidden.Where(h => !IsSpokenFor(h.Key)).GroupBy(h => view.Pieces[h.Key].Location);
         foreach (var line in reported)
         {
@@ -130,7 +130,7 @@ internal sealed class HiddenCompletely : IFitRule
             var start = corners[0];
             foreach (var sheet in At(new(start.X, start.Y, start.X, start.Y), above))
             {
-                // Most sheets that lie over one corner leave another free, which is found at once.
+                // Most sheets that lie over one corner leave another uncovered, which is found at once.
                 if (!corners.TrueForAll(c => sheet.Cover.Holds(c)))
                 {
                     continue;
@@ -167,7 +167,7 @@ internal sealed class HiddenCompletely : IFitRule
         }
 
         /// <summary>
-        /// The middle and points half-way to the corners, as far as they lie on the piece: neighbours that only touch leave them free.
+        /// The middle and points half-way to the corners, if they lie on the piece: neighbours that only touch leave them uncovered.
         /// </summary>
         private static IEnumerable<Point> Within(List<Point> corners, Cover own)
         {

@@ -2,9 +2,9 @@ using Sketch.Diagnostics;
 
 namespace Sketch.Checks;
 
-/// <summary>One thing that a maker looks at before the paper is cut.</summary>
+/// <summary>One check that a maker does before cutting the paper.</summary>
 internal interface IFitRule
 {
-    /// <summary>Looks through the card and tells what is found; never changes it.</summary>
+    /// <summary>Examines the card and reports findings; never changes it.</summary>
     void Check(FitView view, FindingBag findings);
 }

@@ -4,10 +4,10 @@ using Sketch.Units;
 
 namespace Sketch.Checks;
 
-/// <summary>Mats that show unlike borders without being written so, and mats that show next to nothing.</summary>
+/// <summary>Mats with uneven borders that no clause asks for, and mats that show next to nothing.</summary>
 internal sealed class MatBorders : IFitRule
 {
-    /// <summary>The least border that can be cut and glued true: 1/32 in, about 0.8 mm (common practice, no source).</summary>
+    /// <summary>The least border that can be cut and glued straight: 1/32 in, about 0.8 mm (common practice, no source).</summary>
     public static readonly Length Least = Length.Inch(0, 1, 32);
 
     public void Check(FitView view, FindingBag findings)
@@ -30,7 +30,7 @@ internal sealed class MatBorders : IFitRule
                         + $"give each side, such as border top {view.Say.Typed(border.Top)}.");
             }
 
-            // A mat that shows nothing at all is hidden, and where it is flush as written nothing need show.
+            // A mat that shows nothing at all is hidden, and one written flush need not show.
             var narrow = Sides.All.Where(s => border.On(s) < Least && !(piece.UnevenAsWritten && border.On(s) == Length.Zero)).ToList();
             if (narrow.Count > 0 && most > Length.Zero)
             {

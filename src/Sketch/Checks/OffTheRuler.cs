@@ -7,8 +7,8 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// Sizes to cut that no ruler in sixteenths of an inch shows; in files in inches only, and not where the base
-/// is metric and the units have just not been said. Straight-edged pieces are cut by both measures; of
+/// Sizes to cut that no ruler in sixteenths of an inch shows; in files in inches only, and not if the base
+/// is metric and the units are simply missing. Straight-edged pieces are cut to both measures; for
 /// a shape that is traced, one measure is chosen and the other follows, so one on the ruler is enough. The thickness of a foil line
 /// is bought and not cut.
 /// </summary>
@@ -41,7 +41,7 @@ internal sealed class OffTheRuler : IFitRule
         }
     }
 
-    // Both measures written would give up the proportions of a shape; a size that follows from another is not to be written as well.
+    // Writing both measures would give up the proportions of a shape; a size that follows from another must not be written as well.
     private static string HintFor(Piece piece, Size cut) => (piece.Written, piece.Sizing, piece.Wrap == default) switch
     {
         _ when piece.IsReadyMade =>

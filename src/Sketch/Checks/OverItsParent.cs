@@ -7,12 +7,12 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// Pieces that reach over the edge of the piece that they lie on. Often meant, so a note. Wraps do not count, for they go round to the
-/// back; nor does a side on which both run past the edge of the face, which is told there.
+/// Pieces that reach over the edge of the piece that they lie on. Often intended, so a note. Wraps do not count, for they go round to the
+/// back; nor does a side on which both run past the edge of the face, which is reported there.
 /// </summary>
 internal sealed class OverItsParent : IFitRule
 {
-    /// <summary>What is found of one line.</summary>
+    /// <summary>The findings of one line.</summary>
     private sealed record Reach(int First, int Count, Insets Over, Length Farthest);
 
     public void Check(FitView view, FindingBag findings)
@@ -48,7 +48,7 @@ internal sealed class OverItsParent : IFitRule
     }
 
     /// <summary>
-    /// How far a layer reaches over each side of what it lies on, both as if that were not turned; and the farthest anywhere.
+    /// How far a layer reaches over each side of what it lies on, both as if the latter were not turned, and the farthest reach of all.
     /// </summary>
     private static (Insets Over, Length Farthest) Measure(FitView view, int layer, int ground, Dictionary<int, Cover> covers)
     {
@@ -76,7 +76,7 @@ internal sealed class OverItsParent : IFitRule
             return (over, Sides.All.Max(s => over.On(s)));
         }
 
-        // Within the parent's box, yet perhaps over the edge of a parent that is no rectangle.
+        // Within the parent's box, yet perhaps over the edge of a parent that is not a rectangle.
         if (cover.IsRectangle || cover.Covers(outline) || FitView.Beyond(box, parent.Box) != default)
         {
             return default;

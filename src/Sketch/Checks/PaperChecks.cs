@@ -6,7 +6,7 @@ namespace Sketch.Checks;
 
 /// <summary>A finding that depends on the papers of a card.</summary>
 /// <param name="Finding">The finding, at its place in the card.</param>
-/// <param name="Papers">The papers that it is about, the one beneath first; empty for those of a whole stack.</param>
+/// <param name="Papers">The papers that it concerns, the one beneath first; empty for those of a whole stack.</param>
 public sealed record PaperFinding(Finding Finding, ImmutableArray<Paint> Papers);
 
 /// <summary>The checks whose answers can change when the same card is made from other papers: by their colours or thicknesses.</summary>
@@ -33,6 +33,6 @@ public static class PaperChecks
         return [.. WordsTooFaint.Find(view), .. stacks.ToImmutable().Select(f => new PaperFinding(f, []))];
     }
 
-    /// <summary>Whether findings of a kind come from these checks.</summary>
+    /// <summary>Whether a kind of finding comes from these checks.</summary>
     public static bool Give(FindingKind kind) => Kinds.Contains(kind);
 }

@@ -9,7 +9,7 @@ namespace Sketch.Checks;
 /// <summary>Whether every piece can be cut from a sheet of its paper.</summary>
 public static class PaperFit
 {
-    /// <summary>Tells the base and pieces that are larger than their papers; copies of one line are told once.</summary>
+    /// <summary>Reports the base and pieces that are larger than their papers; copies of one line are reported once.</summary>
     public static void Check(LaidOutCard card, Stash stash, FindingBag findings)
     {
         var reported = new HashSet<Location>();
@@ -38,7 +38,7 @@ public static class PaperFit
         }
     }
 
-    /// <summary>Whether a sheet less its trim holds a cut size, turned too unless the print stands upright.</summary>
+    /// <summary>Whether a sheet less its trim holds a cut size, also turned unless the print is upright.</summary>
     public static bool Holds(StockPaper paper, Size cut) =>
         Fits(cut, paper.Usable) || (!paper.Upright && Fits(cut.Turned(), paper.Usable));
 

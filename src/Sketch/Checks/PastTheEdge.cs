@@ -6,13 +6,13 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// Pieces that reach past the edge of their face, by their true turned outlines: over the fold, raised, or otherwise. What lies flush on
-/// a piece that reaches too far itself is not told again.
+/// Pieces that reach past the edge of their face, by their true turned outlines: across the fold, raised, or otherwise. What lies flush on
+/// a piece that reaches too far itself is not reported again.
 /// </summary>
 internal sealed class PastTheEdge : IFitRule
 {
     /// <summary>
-    /// What is found of one line: the first such piece, how many, the farthest reach on each side, and how far all copies of the line can
+    /// The findings of one line: the first such piece, how many, the farthest reach on each side, and how far all copies of the line can
     /// be moved towards each side.
     /// </summary>
     private sealed record Reach(int First, int Count, Insets Past, Insets Room);
@@ -56,7 +56,7 @@ internal sealed class PastTheEdge : IFitRule
         var verb = reach.Count == 1 ? "reaches" : "reach up to";
         var face = FaceName(piece.Face);
         var fold = Sides.FoldOf(piece.Face, view.Card.Base.Fold);
-        // What is too wide for the face reaches over both ends, and that is one mistake.
+        // What is too wide for the face reaches past both sides, and that is one mistake.
         var isAcross = fold is { } side && reach.Past.On(side) > Length.Zero && reach.Past.On(Sides.Opposite(side)) > Length.Zero;
         var edges = Sides.All.Where(s => (isAcross || s != fold) && reach.Past.On(s) > Length.Zero)
             .Select(s => $"{view.Say.Length(reach.Past.On(s))} "
@@ -108,7 +108,7 @@ internal sealed class PastTheEdge : IFitRule
     }
 
     /// <summary>
-    /// The shifts that bring a piece back onto a face that is large enough for it and all its copies; null where it is not or where its
+    /// The shifts that bring a piece back onto a face that is large enough for it and all its copies; null where it is not, or where its
     /// line shifts it already.
     /// </summary>
     private static string? Shifts(FitView view, Reach reach, Piece piece)
@@ -131,7 +131,7 @@ internal sealed class PastTheEdge : IFitRule
                 return "";
             }
 
-            // Rounded up to a mark it must not reach over the other edge.
+            // Rounded up to a mark, it must not reach past the other edge.
             var (side, by) = over > Length.Zero ? (high, over) : (low, under);
             var shift = view.Say.UpToMark(by);
             return (over > Length.Zero && under > Length.Zero) || shift > reach.Room.On(side) ? null

@@ -4,16 +4,16 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// How thick a letter may be with one postal service. Such limits change: guidance that gives way to the local service's own word.
+/// How thick a letter may be with one postal service. Such limits change; this is guidance, and the local service decides.
 /// </summary>
 /// <param name="Service">The service.</param>
 /// <param name="Limit">The limit.</param>
-/// <param name="Said">The limit as the service says it.</param>
-/// <param name="Source">Where it was seen.</param>
+/// <param name="Said">The limit as the service words it.</param>
+/// <param name="Source">Where it is published.</param>
 /// <param name="Checked">When it was last compared with the source.</param>
 internal sealed record PostalThickness(string Service, Length Limit, string Said, string Source, DateOnly Checked)
 {
-    /// <summary>The limits known, the smallest first.</summary>
+    /// <summary>The known limits, smallest first.</summary>
     public static ImmutableArray<PostalThickness> All { get; } =
     [
         new("Royal Mail", Length.Millimetre(5), "5 mm", "Letter, 240 x 165 x 5 mm: ask.ofcom.org.uk/help/post/largeletter",

@@ -3,7 +3,7 @@ using Sketch.Units;
 
 namespace Sketch.Checks;
 
-/// <summary>Amounts on the four sides of a face or piece, as sentences tell them.</summary>
+/// <summary>Amounts on the four sides of a face or piece, for sentences.</summary>
 internal static class Sides
 {
     public static readonly Edge[] All = [Edge.Left, Edge.Right, Edge.Top, Edge.Bottom];
@@ -41,8 +41,8 @@ internal static class Sides
     };
 
     /// <summary>
-    /// The side of a face along the fold, looking at that face: the front's as written, the inside's likewise (it lies behind the front),
-    /// the back of the front and the back of the card mirrored. Envelopes have none.
+    /// The side of a face along the fold, looking at that face: as written for the front and the inside (which lies behind the front),
+    /// mirrored for the back of the front and the back of the card. Envelopes have none.
     /// </summary>
     public static Edge? FoldOf(FaceKind face, Fold fold) => face switch
     {

@@ -6,7 +6,7 @@ namespace Sketch.Checks;
 /// <summary>How small a piece must be made to stay on its face when nothing else of its line changes.</summary>
 internal static class SmallerPiece
 {
-    /// <summary>What to write as its size; null where no size alone helps, or where its size is not written on its line.</summary>
+    /// <summary>What to write as its size; null if no size alone helps, or if its size is not written on its line.</summary>
     public static string? Hint(FitView view, int index)
     {
         var piece = view.Pieces[index];
@@ -24,7 +24,7 @@ internal static class SmallerPiece
             return null;
         }
 
-        // Mats keep their borders, so it is the piece itself that gives way.
+        // Mats keep their borders, so the piece itself shrinks.
         var (width, height) = (piece.Box.Width - (outer.Width - across.Value), piece.Box.Height - (outer.Height - down.Value));
         return piece.Written switch
         {
@@ -47,8 +47,8 @@ internal static class SmallerPiece
     }
 
     /// <summary>
-    /// The largest size along one axis at which a box that grows and shrinks about an anchor stays between 0 and the edge; its own where it
-    /// does.
+    /// The largest size along one axis at which a box that grows and shrinks about an anchor stays between 0 and the edge; its own size if
+    /// it already does.
     /// </summary>
     private static Length? Largest(Length low, Length size, Length anchor, Length room)
     {

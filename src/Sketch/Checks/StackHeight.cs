@@ -6,7 +6,7 @@ namespace Sketch.Checks;
 
 /// <summary>
 /// How thick the closed card is where its front is highest: both halves of the base and, along what lies on what, papers, foam and gems.
-/// Papers are reckoned by what is usual, as no sheet is measured: 0.25 mm for cardstock and bases (0.203 to 0.254 mm for 65 to 90 lb cover
+/// Papers count with usual thicknesses, as no sheet is measured: 0.25 mm for cardstock and bases (0.203 to 0.254 mm for 65 to 90 lb cover
 /// in a printed chart of paper weights), 0.15 mm for patterned paper and 0.1 mm for tape (common practice, no source). A gem adds half its
 /// width (common practice, no source).
 /// </summary>

@@ -3,7 +3,7 @@ using Sketch.Units;
 
 namespace Sketch.Checks;
 
-/// <summary>Cards thicker than the strictest known letter; those that are handed over may be.</summary>
+/// <summary>Cards thicker than the strictest known letter; cards that are handed over may be thicker.</summary>
 internal sealed class TooThick : IFitRule
 {
     public void Check(FitView view, FindingBag findings)

@@ -7,8 +7,8 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// Words too large for the piece or the box that they are written in, or that run over the edge of a piece that is no rectangle. The
-/// letters proposed are the largest that this check accepts on all copies of the line.
+/// Words too large for the piece or the box that they are written in, or that run over the edge of a piece that is not a rectangle. The
+/// proposed letter height is the largest that this check accepts on all copies of the line.
 /// </summary>
 internal sealed class WordsTooBig : IFitRule
 {
@@ -81,7 +81,7 @@ internal sealed class WordsTooBig : IFitRule
         return $"Write {string.Join(", or ", ways)}.";
     }
 
-    /// <summary>The words of one copy of a line in the room that they have there.</summary>
+    /// <summary>The words of one copy of a line, with the room available to them.</summary>
     private sealed record Written(Piece Piece, PieceWords Words)
     {
         private Cover? _cover;
@@ -90,7 +90,7 @@ internal sealed class WordsTooBig : IFitRule
 
         public double Height => Words.LetterHeight.Millimetres * Layout.Words.HeightInCaps(Words.Text.Count(c => c == '\n') + 1);
 
-        /// <summary>The height of the lowest room that also holds what hangs below the last line or stands above the first.</summary>
+        /// <summary>The height of the lowest room that also holds descenders below the last line and ascenders above the first.</summary>
         public double HeightWithTails =>
             2 * Math.Max(Words.Ink.Bounds.Bottom - Bounds.Of(Words.Room).Centre.Y, Bounds.Of(Words.Room).Centre.Y - Words.Ink.Bounds.Top);
 
@@ -98,11 +98,11 @@ internal sealed class WordsTooBig : IFitRule
 
         public double RoomDown => Words.Room.Height.Millimetres;
 
-        /// <summary>Whether what is cut is a rectangle, or a banner, whose words stand in a rectangle.</summary>
+        /// <summary>Whether the cut shape is a rectangle, or a banner, whose words lie in a rectangle.</summary>
         public bool IsStraight => Piece.Matter != PieceMatter.Paper || Piece.Kind == "banner" || Edge.IsRectangle;
 
         /// <summary>
-        /// Whether smaller letters leave the piece as it is; a banner or rectangle that fits its words holds them anyway.
+        /// Whether smaller letters do not change the piece; a banner or rectangle that fits its words holds them anyway.
         /// </summary>
         public bool KeepsItsBox => IsStraight || Piece.Sizing is { Width: not Sizing.Words, Height: not Sizing.Words };
 
@@ -110,10 +110,10 @@ internal sealed class WordsTooBig : IFitRule
 
         public bool TooWide(Length letters) => Width * Share(letters) > RoomAcross + Layout.Words.Slack;
 
-        /// <summary>Text hangs freely over the foot of its box.</summary>
+        /// <summary>Text may extend below its box.</summary>
         public bool TooHigh(Length letters) => Piece.Kind != "text" && Height * Share(letters) > RoomDown + Layout.Words.Slack;
 
-        /// <summary>Whether words with capitals of that height are in their room and on their paper.</summary>
+        /// <summary>Whether words with capitals of that height stay in their room and on their paper.</summary>
         public bool Accepts(Length letters) => !TooWide(letters) && !TooHigh(letters)
             && (Piece.Matter != PieceMatter.Paper
                 || Edge.Covers(Words.Ink.Transform(About(Bounds.Of(Words.Room).Centre, Share(letters)))));

@@ -9,8 +9,8 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// Words that stand out too little from what they lie on, by the contrast of the Web Content Accessibility Guidelines 2.2: at least 3 for
-/// large letters and cut-out words, 4.5 for smaller ones. On a patterned paper the colour that is nearest to the ink counts. The guidelines
+/// Words with too little contrast to what they lie on, by the contrast ratio of the Web Content Accessibility Guidelines 2.2: at least 3
+/// for large letters and cut-out words, 4.5 for smaller ones. On a patterned paper the colour nearest to the ink counts. The guidelines
 /// are made for screens, so on paper they are a guide only; and light words on a paper that shimmers, which depend on how the light falls,
 /// are a note.
 /// </summary>
@@ -44,12 +44,12 @@ internal sealed class WordsTooFaint : IFitRule
         }
     }
 
-    /// <summary>The findings with the papers that they are about.</summary>
+    /// <summary>The findings with the papers that they concern.</summary>
     public static IEnumerable<PaperFinding> Find(FitView view)
     {
         foreach (var line in view.Pieces.Where(p => p.Words is not null).GroupBy(p => p.Location))
         {
-            // Equal copies are judged once. A paper that is not known is reported elsewhere, and its hatching says nothing of contrast.
+            // Equal copies are checked once. An unknown paper is reported elsewhere, and its hatching says nothing about contrast.
             var written = line.Select(p => Of(view, p)).DistinctBy(w => (w.Ink, w.Ground, w.Least))
                 .Where(w => IsKnown(w.Ink) && IsKnown(w.Ground)).ToImmutableArray();
             var faint = written.Where(w => w.Ratio < w.Least).ToImmutableArray();
@@ -86,7 +86,7 @@ internal sealed class WordsTooFaint : IFitRule
         };
     }
 
-    /// <summary>The colours that letters may come to lie on. Sheens, teeth and fibres are faint and do not count.</summary>
+    /// <summary>The colours that may lie behind letters. Sheens, teeth and fibres are faint and do not count.</summary>
     private static IEnumerable<Rgb> ColoursOf(PaperLook look)
     {
         yield return look.Ground;
@@ -103,8 +103,8 @@ internal sealed class WordsTooFaint : IFitRule
     }
 
     /// <summary>
-    /// What makes all copies of the line legible: black where that does; else white, which no printer prints, so by hand, or a light label
-    /// with the same words.
+    /// What makes all copies of the line legible: black if that is enough; else white, which no printer prints, so by hand, or a light
+    /// label with the same words.
     /// </summary>
     private static string Hint(FitView view, Written first, ImmutableArray<Written> line)
     {
@@ -156,6 +156,6 @@ internal sealed class WordsTooFaint : IFitRule
     private static string Named(Paint paint, Rgb colour) =>
         (paint.Role ?? paint.Paper) is { } name ? $"{name} ({colour.Hex})" : colour == Paint.BlackInk.Look.Ground ? "black" : colour.Hex;
 
-    /// <summary>Cut off, not rounded, so that a ratio below the limit never reads as the limit.</summary>
+    /// <summary>Truncated, not rounded, so that a ratio below the limit never reads as the limit.</summary>
     private static string Number(double ratio) => (Math.Floor(ratio * 100) / 100).ToString("0.##", CultureInfo.InvariantCulture);
 }

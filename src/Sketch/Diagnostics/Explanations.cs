@@ -11,13 +11,13 @@ namespace Sketch.Diagnostics;
 /// What it means.
 ///
 /// ```card             or: ```stash shelf.stash, for a file with a name of its own
-/// An example; several files may follow each other. ```console holds the command where it is not check or plan.
+/// An example; several files may follow one another. ```console holds the command if it is not check or plan.
 /// ```
 ///
 /// Fix: What to do.
 ///
 /// ```card
-/// The files that change, put right.
+/// The corrected files.
 /// ```
 /// </code>
 /// </summary>
@@ -29,7 +29,7 @@ public static class Explanations
 
     private static readonly Lazy<ImmutableDictionary<string, Explanation>> ByCode = new(ReadAll);
 
-    /// <summary>The codes that are explained; a test holds that these are the codes of the catalogue.</summary>
+    /// <summary>The codes that are explained; a test checks that these are the codes of the catalogue.</summary>
     public static IEnumerable<string> Codes => ByCode.Value.Keys;
 
     /// <summary>The explanation of a kind of finding.</summary>

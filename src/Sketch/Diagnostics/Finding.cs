@@ -3,16 +3,16 @@ using Sketch.Text;
 
 namespace Sketch.Diagnostics;
 
-/// <summary>How much a finding weighs.</summary>
+/// <summary>How serious a finding is.</summary>
 public enum Severity
 {
     /// <summary>Worth knowing; no problems found.</summary>
     Note,
 
-    /// <summary>The card can be made, but probably not as meant.</summary>
+    /// <summary>The card can be made, but probably not as intended.</summary>
     Warning,
 
-    /// <summary>It cannot be read, laid out or made.</summary>
+    /// <summary>The card cannot be read, laid out or made.</summary>
     Error,
 }
 
@@ -29,20 +29,20 @@ public sealed record Finding(FindingKind Kind, Location Location, string Message
     /// <summary>Stable code, such as SK101.</summary>
     public string Code => Kind.Code;
 
-    /// <summary>How much it weighs.</summary>
+    /// <summary>How serious it is.</summary>
     public Severity Severity => Kind.Severity;
 }
 
 /// <summary>A kind of finding. Codes are permanent: a retired number is never used again.</summary>
 /// <param name="Code">Stable code.</param>
-/// <param name="Severity">How much it weighs.</param>
+/// <param name="Severity">How serious it is.</param>
 /// <param name="Title">What it is about, in a few words.</param>
 public sealed record FindingKind(string Code, Severity Severity, string Title);
 
-/// <summary>Collects what one run finds, in order; a flood of findings is cut off and said to be.</summary>
+/// <summary>Collects what one run finds, in order; a flood of findings is cut off, and the cut is reported.</summary>
 public sealed class FindingBag
 {
-    /// <summary>How many findings of one kind are told before the rest is only counted.</summary>
+    /// <summary>How many findings of one kind are reported before the rest are only counted.</summary>
     public const int LimitPerKind = 100;
 
     private readonly List<Finding> _findings = [];
@@ -51,7 +51,7 @@ public sealed class FindingBag
     /// <summary>Whether an error is among them.</summary>
     public bool HasErrors { get; private set; }
 
-    /// <summary>Whether further findings of a kind are only counted, so that their hints need not be worked out.</summary>
+    /// <summary>Whether further findings of a kind are only counted, so that their hints need not be computed.</summary>
     public bool IsFull(FindingKind kind) => _counts.TryGetValue(kind, out var known) && known.Count >= LimitPerKind;
 
     /// <summary>Adds a finding.</summary>

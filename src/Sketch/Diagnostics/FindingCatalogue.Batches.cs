@@ -2,31 +2,31 @@ namespace Sketch.Diagnostics;
 
 public static partial class FindingCatalogue
 {
-    /// <summary>A file that was to be planned and is no batch.</summary>
+    /// <summary>A file to plan that is not a batch.</summary>
     public static readonly FindingKind NoBatch = Error("SK701", "no batch");
 
     /// <summary>A batch that asks for nothing.</summary>
     public static readonly FindingKind NothingToPlan = Error("SK702", "nothing to make or cut");
 
-    /// <summary>A card that is to be made and has mistakes.</summary>
+    /// <summary>A card to make that has errors.</summary>
     public static readonly FindingKind CardWithMistakes = Error("SK703", "card has errors");
 
-    /// <summary>A role that is filled in a batch and that the card does not have.</summary>
+    /// <summary>A role that a batch fills and the card does not have.</summary>
     public static readonly FindingKind NoSuchRole = Error("SK704", "card has no such role");
 
-    /// <summary>A piece of which nothing says what paper it is to be cut from.</summary>
+    /// <summary>A piece without a paper to cut it from.</summary>
     public static readonly FindingKind PaperNotSaid = Error("SK705", "paper not given");
 
     /// <summary>Fewer sheets on hand than are needed.</summary>
     public static readonly FindingKind PaperShort = Error("SK710", "not enough paper");
 
-    /// <summary>A piece that fits on no sheet and no offcut.</summary>
+    /// <summary>A piece that fits no sheet and no offcut.</summary>
     public static readonly FindingKind FitsNowhere = Error("SK711", "piece fits on no sheet");
 
     /// <summary>A piece that may come from any leftover, and no leftover is large enough.</summary>
     public static readonly FindingKind NoLeftover = Error("SK712", "no leftover large enough");
 
-    /// <summary>Fewer things in the stash than are needed.</summary>
+    /// <summary>Fewer supplies in the stash than are needed.</summary>
     public static readonly FindingKind SupplyShort = Error("SK713", "supply runs short");
 
     /// <summary>More pieces than one batch may ask for.</summary>
@@ -35,10 +35,10 @@ public static partial class FindingCatalogue
     /// <summary>A piece too small to be cut.</summary>
     public static readonly FindingKind TooSmallToCut = Error("SK715", "piece too small to cut");
 
-    /// <summary>Something that is needed and not in the stash.</summary>
+    /// <summary>A supply that is needed and not in the stash.</summary>
     public static readonly FindingKind SupplyMissing = Warning("SK720", "not in the stash");
 
-    /// <summary>Fewer cards than those who receive them need.</summary>
+    /// <summary>Fewer cards than the recipients need.</summary>
     public static readonly FindingKind TooFewCards = Warning("SK721", "too few cards");
 
     /// <summary>An estimate beyond what is in the stash.</summary>
@@ -47,6 +47,6 @@ public static partial class FindingCatalogue
     /// <summary>How the cards add up.</summary>
     public static readonly FindingKind CardsAddUp = Note("SK730", "how the cards add up");
 
-    /// <summary>A plan of which it is not proved that no other needs fewer sheets.</summary>
+    /// <summary>A plan not proved to need the fewest sheets.</summary>
     public static readonly FindingKind NotProved = Note("SK731", "fewest sheets not proved");
 }

@@ -29,7 +29,7 @@ public static partial class FindingCatalogue
     /// <summary>A role that nothing uses.</summary>
     public static readonly FindingKind UnusedRole = Warning("SK211", "role is not used");
 
-    /// <summary>A piece of which nothing says what it is made of.</summary>
+    /// <summary>A piece without a material.</summary>
     public static readonly FindingKind NoPaper = Warning("SK212", "no paper given");
 
     /// <summary>The number of texts does not match the number of copies.</summary>
@@ -41,7 +41,7 @@ public static partial class FindingCatalogue
     /// <summary>The font cannot be used.</summary>
     public static readonly FindingKind BadFont = Error("SK215", "font cannot be used");
 
-    /// <summary>A base in millimetres or centimetres in a file that does not say its units.</summary>
+    /// <summary>A base in millimetres or centimetres in a file that does not declare its units.</summary>
     public static readonly FindingKind UnsaidUnits = Note("SK216", "units not given");
 
     /// <summary>A base larger than any sheet that cards are made of.</summary>

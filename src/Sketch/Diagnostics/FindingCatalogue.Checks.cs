@@ -14,28 +14,28 @@ public static partial class FindingCatalogue
     /// <summary>A piece that reaches over the edge of what it lies on.</summary>
     public static readonly FindingKind OverItsParent = Note("SK404", "hangs over its parent");
 
-    /// <summary>A piece of which nothing can be seen.</summary>
+    /// <summary>A piece that is completely hidden.</summary>
     public static readonly FindingKind HiddenCompletely = Warning("SK411", "hidden completely");
 
-    /// <summary>Pieces that were too many to be looked at for being hidden.</summary>
+    /// <summary>Too many pieces to check all of them for being hidden.</summary>
     public static readonly FindingKind HidingNotExamined = Note("SK412", "not checked for being hidden");
 
-    /// <summary>A mat that shows unlike borders though nothing says so.</summary>
+    /// <summary>A mat that shows uneven borders although no clause asks for them.</summary>
     public static readonly FindingKind UnevenMat = Note("SK421", "mat border uneven");
 
-    /// <summary>A mat that shows too little to be cut and glued true.</summary>
+    /// <summary>A mat that shows too little to be cut and glued straight.</summary>
     public static readonly FindingKind NarrowMat = Warning("SK422", "mat border very narrow");
 
-    /// <summary>A size to cut that is on no sixteenth of an inch.</summary>
+    /// <summary>A cut size that is not on a sixteenth of an inch.</summary>
     public static readonly FindingKind OffTheRuler = Note("SK431", "cut size off the ruler");
 
-    /// <summary>Paper that comes in several parts once it is cut, such as letters that do not touch.</summary>
+    /// <summary>A piece that falls into several parts when cut, such as letters that do not touch.</summary>
     public static readonly FindingKind FallsApart = Note("SK432", "falls into parts");
 
     /// <summary>Words too large for their piece.</summary>
     public static readonly FindingKind WordsTooBig = Warning("SK441", "words do not fit");
 
-    /// <summary>Words too much like what they lie on.</summary>
+    /// <summary>Words with too little contrast to what they lie on.</summary>
     public static readonly FindingKind WordsTooFaint = Warning("SK442", "words too faint");
 
     /// <summary>Light words on a paper that shimmers.</summary>
@@ -47,10 +47,10 @@ public static partial class FindingCatalogue
     /// <summary>An envelope with little room to spare.</summary>
     public static readonly FindingKind TightEnvelope = Warning("SK452", "tight in its envelope");
 
-    /// <summary>An envelope that a flat card goes into well, but with less room than is usual.</summary>
+    /// <summary>An envelope that a flat card fits, but with less room than usual.</summary>
     public static readonly FindingKind CloseEnvelope = Note("SK453", "close in its envelope");
 
-    /// <summary>Ends that meet behind what they go round.</summary>
+    /// <summary>Ends that overlap behind what they wrap.</summary>
     public static readonly FindingKind WrapTooLong = Warning("SK461", "wrap too long");
 
     /// <summary>A front thicker than letters may be.</summary>

@@ -2,7 +2,7 @@ namespace Sketch.Diagnostics;
 
 public static partial class FindingCatalogue
 {
-    /// <summary>Nothing says how large a piece is.</summary>
+    /// <summary>A piece without a size.</summary>
     public static readonly FindingKind HowLarge = Error("SK301", "size not given");
 
     /// <summary>Sizes of one stack that contradict each other.</summary>
@@ -11,10 +11,10 @@ public static partial class FindingCatalogue
     /// <summary>Sizes or places that depend on each other in a circle.</summary>
     public static readonly FindingKind Circle = Error("SK303", "sizes or places in a circle");
 
-    /// <summary>A size of nothing or less.</summary>
+    /// <summary>A size of zero or less.</summary>
     public static readonly FindingKind NothingLeft = Error("SK304", "nothing left of a piece");
 
-    /// <summary>Two clauses that place a piece in the same direction.</summary>
+    /// <summary>Two clauses that place a piece along the same axis.</summary>
     public static readonly FindingKind PlacedTwice = Error("SK305", "placed twice in one direction");
 
     /// <summary>More pieces than the layout takes.</summary>

@@ -2,10 +2,10 @@ namespace Sketch.Diagnostics;
 
 public static partial class FindingCatalogue
 {
-    /// <summary>The file is no text, too large or cannot be read.</summary>
+    /// <summary>The file is not text, is too large or cannot be read.</summary>
     public static readonly FindingKind Unreadable = Error("SK001", "file cannot be read");
 
-    /// <summary>The file holds nothing to make.</summary>
+    /// <summary>The file contains nothing to make.</summary>
     public static readonly FindingKind NothingToMake = Error("SK002", "nothing in the file");
 
     /// <summary>A character that means nothing here.</summary>
@@ -17,25 +17,25 @@ public static partial class FindingCatalogue
     /// <summary>A # that is neither comment nor colour.</summary>
     public static readonly FindingKind BadHash = Error("SK103", "neither comment nor colour");
 
-    /// <summary>Words without their closing quote.</summary>
+    /// <summary>Quoted words without the closing quote.</summary>
     public static readonly FindingKind OpenQuote = Error("SK104", "closing quote missing");
 
     /// <summary>Tabs and spaces mixed in indentation.</summary>
     public static readonly FindingKind MixedIndent = Error("SK105", "tabs and spaces mixed");
 
-    /// <summary>Indentation that meets no open line.</summary>
+    /// <summary>Indentation that matches no open line.</summary>
     public static readonly FindingKind BadIndent = Error("SK106", "indentation matches no line above");
 
     /// <summary>Nested too deep.</summary>
     public static readonly FindingKind TooDeep = Error("SK107", "nested too deep");
 
-    /// <summary>A comma at the end joins two lines that are two things.</summary>
+    /// <summary>A comma at the end of a line joins it to a line that is separate.</summary>
     public static readonly FindingKind TrailingComma = Error("SK108", "line ends in a comma");
 
-    /// <summary>A line that begins with nothing known.</summary>
+    /// <summary>A line that begins with an unknown word.</summary>
     public static readonly FindingKind UnknownLine = Error("SK110", "line not understood");
 
-    /// <summary>A clause that begins with nothing known.</summary>
+    /// <summary>A clause that begins with an unknown word.</summary>
     public static readonly FindingKind UnknownClause = Error("SK111", "clause not understood");
 
     /// <summary>Something expected is missing.</summary>
@@ -47,13 +47,13 @@ public static partial class FindingCatalogue
     /// <summary>A name that is a word of the language.</summary>
     public static readonly FindingKind ReservedName = Error("SK114", "name is a word of the language");
 
-    /// <summary>A line that does not belong where it stands.</summary>
+    /// <summary>A line in a place where it does not belong.</summary>
     public static readonly FindingKind Misplaced = Error("SK115", "line in the wrong place");
 
     /// <summary>A clause that has no effect on this kind of thing.</summary>
     public static readonly FindingKind IdleClause = Error("SK116", "clause does not belong here");
 
-    /// <summary>The same thing said twice.</summary>
+    /// <summary>The same thing given twice.</summary>
     public static readonly FindingKind SaidTwice = Error("SK117", "said twice");
 
     /// <summary>A size that its kind cannot have.</summary>

@@ -2,7 +2,7 @@ namespace Sketch.Diagnostics;
 
 public static partial class FindingCatalogue
 {
-    /// <summary>A piece or face that would take more tiles than anybody joins.</summary>
+    /// <summary>A piece or face that would take more tiles than anyone would join.</summary>
     public static readonly FindingKind TooLargeForTemplates = Error("SK511", "a piece is too large to be printed even in tiles");
 
     /// <summary>A card without pieces.</summary>

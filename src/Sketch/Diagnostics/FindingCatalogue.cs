@@ -6,7 +6,7 @@ namespace Sketch.Diagnostics;
 /// <summary>
 /// Every kind of finding. Codes are permanent; a retired number is never used again.
 /// The first digit is the group (see <see cref="GroupOf"/>).
-/// Each part of this class stands beside the stage that finds them, and beside it a Markdown file that explains its codes
+/// Each part of this class lists the codes of one stage, and a Markdown file beside it explains them
 /// (see <see cref="Explanations"/>).
 /// </summary>
 public static partial class FindingCatalogue

@@ -6,26 +6,26 @@ namespace Sketch.Drawing;
 /// <summary>The picture of one face of a card.</summary>
 public static class CardDrawing
 {
-    /// <summary>Pixels an inch of pictured papers when nothing else is asked for: sharp on a screen, good enough in print.</summary>
+    /// <summary>The default pixels per inch of pictured papers: sharp on a screen, good enough in print.</summary>
     public const double UsualDotsPerInch = 150;
 
     /// <summary>
-    /// Draws a face at true size as SVG: the paper of the base, then every piece in drawing order in a group of its own, whose id is made
-    /// of its path and whose title says what it is. Through a window in the base one sees the inside behind the front. The picture is
-    /// exactly as large as the face; what hangs over is cut off there. The same card gives the same text on every machine.
+    /// Draws a face at true size as SVG: the paper of the base, then every piece in drawing order in a group of its own, whose id is
+    /// derived from its path and whose title says what it is. Through a window in the base the inside shows behind the front. The picture
+    /// is exactly as large as the face; what hangs over the edge is cut off. The same card gives the same text on every machine.
     /// </summary>
     /// <param name="card">The card.</param>
-    /// <param name="face">A face; one that the file does not speak of is drawn bare.</param>
-    /// <param name="dotsPerInch">The most pixels an inch of pictured papers; what is drawn needs none.</param>
-    /// <exception cref="ArgumentException">An envelope is asked for and the card has none.</exception>
+    /// <param name="face">A face; one that the file does not mention is drawn bare.</param>
+    /// <param name="dotsPerInch">The most pixels per inch of pictured papers; what is drawn needs none.</param>
+    /// <exception cref="ArgumentException">An envelope is requested and the card has none.</exception>
     public static string Draw(LaidOutCard card, FaceKind face, double dotsPerInch = UsualDotsPerInch) =>
         Picture(card, face, dotsPerInch).Svg;
 
-    /// <summary>The same picture, with the lines that its groups show.</summary>
+    /// <summary>The same picture, with the source lines of its groups.</summary>
     /// <param name="card">The card.</param>
-    /// <param name="face">A face; one that the file does not speak of is drawn bare.</param>
-    /// <param name="dotsPerInch">The most pixels an inch of pictured papers; what is drawn needs none.</param>
-    /// <exception cref="ArgumentException">An envelope is asked for and the card has none.</exception>
+    /// <param name="face">A face; one that the file does not mention is drawn bare.</param>
+    /// <param name="dotsPerInch">The most pixels per inch of pictured papers; what is drawn needs none.</param>
+    /// <exception cref="ArgumentException">An envelope is requested and the card has none.</exception>
     public static CardPicture Picture(LaidOutCard card, FaceKind face, double dotsPerInch = UsualDotsPerInch)
     {
         var drawn = new List<DrawnPiece>();
@@ -37,22 +37,22 @@ public static class CardDrawing
     /// <summary>
     /// Draws one side of the base unfolded, at true size. The outside is the back and the front: side by side, or the back above and upside
     /// down where the card folds at the top. The inside is the back of the front beside (or above) the inside. A dashed line shows where to
-    /// score; its title says how far from the edge.
+    /// score; its title gives the distance from the edge.
     /// </summary>
     /// <param name="card">The card.</param>
     /// <param name="outside">Whether the outside is drawn; otherwise the inside.</param>
-    /// <param name="dotsPerInch">The most pixels an inch of pictured papers.</param>
+    /// <param name="dotsPerInch">The most pixels per inch of pictured papers.</param>
     public static CardPicture Flat(LaidOutCard card, bool outside, double dotsPerInch = UsualDotsPerInch) =>
         FlatBaseDrawing.Draw(card, outside, dotsPerInch);
 
     /// <summary>
-    /// A face without the outermost element, in millimetres from the top left of the face, to be put into a larger drawing.
+    /// A face without the root element, in millimetres from the top left of the face, for insertion into a larger drawing.
     /// </summary>
     /// <param name="card">The card.</param>
     /// <param name="face">A face.</param>
-    /// <param name="dotsPerInch">The most pixels an inch of pictured papers.</param>
+    /// <param name="dotsPerInch">The most pixels per inch of pictured papers.</param>
     /// <param name="ids">The ids of the larger drawing.</param>
-    /// <param name="drawn">Takes what is drawn, in drawing order.</param>
+    /// <param name="drawn">Receives what is drawn, in drawing order.</param>
     internal static SvgWriter Part(LaidOutCard card, FaceKind face, double dotsPerInch, SvgIds ids, List<DrawnPiece> drawn)
     {
         var size = SizeOf(card, face);

@@ -1,14 +1,14 @@
 namespace Sketch.Drawing;
 
-/// <summary>How much there is to draw on a face; shadows are the first to become simpler, as each is painted several times over.</summary>
+/// <summary>How much there is to draw on a face; shadows are simplified first, as each is painted several times.</summary>
 internal enum Crowding
 {
-    /// <summary>As on every usual card: shadows are as soft as they come.</summary>
+    /// <summary>As on usual cards: shadows have all their layers.</summary>
     None,
 
-    /// <summary>So many raised pieces, or such long outlines of theirs, that soft shadows keep few layers.</summary>
+    /// <summary>Many raised pieces, or raised pieces with long outlines: soft shadows have few layers.</summary>
     Crowded,
 
-    /// <summary>So many pieces of any kind that every shadow is one plain shape.</summary>
+    /// <summary>Very many pieces of any kind: every shadow is one plain shape.</summary>
     Packed,
 }

@@ -5,8 +5,8 @@ using Sketch.Papers;
 namespace Sketch.Drawing;
 
 /// <summary>
-/// What the pieces of one picture share: gradients, each written once when first asked for, and the drawings of pieces that are alike.
-/// Ids tell what they are, such as <c>foil-cfa646</c>.
+/// What the pieces of one picture share: gradients, each written once when first needed, and the drawings of equal pieces.
+/// Ids are descriptive, such as <c>foil-cfa646</c>.
 /// </summary>
 internal sealed class Definitions(SvgIds ids)
 {
@@ -14,14 +14,14 @@ internal sealed class Definitions(SvgIds ids)
 
     internal SvgWriter Svg { get; } = new(indent: 2);
 
-    /// <summary>Light from the upper left on any paper: a breath lighter there, a breath darker in the lower right.</summary>
+    /// <summary>Light from the upper left on any paper: slightly lighter there, slightly darker in the lower right.</summary>
     internal string Light() => Linear(
         "light", 1, 1, [(0, White, 0.09), (0.45, White, 0), (0.6, Ink, 0), (1, Ink, 0.045)]);
 
     /// <summary>
-    /// The cut edge of a piece: bright where it meets the light, dark where it turns away.
+    /// The cut edge of a piece: bright where it faces the light, dark where it faces away.
     /// </summary>
-    /// <param name="degrees">The turn of the piece, clockwise; the light stays where it is.</param>
+    /// <param name="degrees">The turn of the piece, clockwise; the light does not turn.</param>
     internal string Edge(int degrees)
     {
         var eighth = ((degrees + 22) / 45 % 8 + 8) % 8;
@@ -46,7 +46,7 @@ internal sealed class Definitions(SvgIds ids)
         _ => look.Ground.Hex,
     };
 
-    /// <summary>A fold: shade that fades away from it.</summary>
+    /// <summary>A fold: shade that fades with the distance from it.</summary>
     /// <param name="side">The side on which the fold lies.</param>
     internal string Fold(Units.Edge side)
     {

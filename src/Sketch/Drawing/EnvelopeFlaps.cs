@@ -4,8 +4,8 @@ using Sketch.Units;
 namespace Sketch.Drawing;
 
 /// <summary>
-/// The closed flaps on the back of an envelope: the upper one comes down to a blunt point as deep as the file says, the lower one comes
-/// up beneath it. Without a depth it is taken as 45 % of the height; pictures only, nothing is checked against it.
+/// The closed flaps on the back of an envelope: the upper one comes down to a blunt point at the depth that the file gives, the lower one
+/// comes up beneath it. The default depth is 45 % of the height; it affects only pictures and no check.
 /// </summary>
 internal sealed class EnvelopeFlaps
 {

@@ -16,7 +16,7 @@ internal sealed class FaceDrawing(
     /// <summary>Height at which a closed front is drawn above the inside, in millimetres.</summary>
     private const double FrontLift = 1.2;
 
-    /// <summary>Characters after which further pieces show no figures, so that a picture stays of a size that can be opened.</summary>
+    /// <summary>Characters after which further pieces show no figures, so that a picture stays small enough to open.</summary>
     private const int FigureLimit = 2_000_000;
 
     /// <summary>
@@ -28,13 +28,16 @@ internal sealed class FaceDrawing(
     private const int PackedFrom = 150_000;
 
     /// <summary>
-    /// What a piece counts for in addition: some 200 plain pieces on foam make a face crowded, some 300 of any kind packed.
+    /// What a piece counts for in addition to its path data: some 200 plain pieces on foam make a face crowded, some 300 of any kind
+    /// packed.
     /// </summary>
     private const int CountOfPiece = 500;
 
     private readonly PieceDrawing _drawing = new(definitions, ids, dotsPerInch);
 
-    /// <summary>The envelope that a side belongs to: as the file speaks of that side, else of the other; null when of neither.</summary>
+    /// <summary>
+    /// The envelope that a side belongs to: as the file describes that side, else the other; null if it describes neither.
+    /// </summary>
     internal static Face? EnvelopeOf(LaidOutCard card, FaceKind side) =>
         card.Find(side) ?? card.Find(side == FaceKind.Envelope ? FaceKind.EnvelopeBack : FaceKind.Envelope);
 
@@ -126,7 +129,7 @@ internal sealed class FaceDrawing(
     internal void Pieces(FaceKind face)
     {
         var seen = new List<(Piece Piece, PieceDesign Design)>();
-        // Pieces that are alike keep one design between them: its path data can be long.
+        // Equal pieces share one design: its path data can be long.
         var alike = new Dictionary<PieceDesign, PieceDesign>();
         var times = new Dictionary<PieceDesign, int>();
         var copies = new Dictionary<PieceDesign, int>();
@@ -180,7 +183,7 @@ internal sealed class FaceDrawing(
             if (!shared.TryGetValue(design, out var id))
             {
                 id = shared[design] = ids.Claim(first + "-and-alike");
-                // Gradients that the drawing asks for stand before it, so it is written apart and put in when finished.
+                // Gradients that the drawing uses precede it, so it is written separately and inserted when finished.
                 var apart = new SvgWriter(indent: 2);
                 apart.Open("g").Attribute("id", id);
                 _drawing.Draw(apart, Affordable(design), id);
@@ -201,7 +204,7 @@ internal sealed class FaceDrawing(
         static long PathsOf(IEnumerable<PieceDesign> designs) => designs.Sum(d => (long)d.Cut.Length + CountOfPiece);
     }
 
-    /// <summary>Puts down what a group shows and gives back its title.</summary>
+    /// <summary>Records what a group shows and returns its title.</summary>
     private string Reported(string id, string title, Location location)
     {
         drawn.Add(new(id, title, location));

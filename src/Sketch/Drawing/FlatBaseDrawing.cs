@@ -6,8 +6,8 @@ using Sketch.Units;
 namespace Sketch.Drawing;
 
 /// <summary>
-/// The base unfolded, with all that lies on one of its sides: one sheet, on which the back of a card folded at the top lies upside down.
-/// Windows are holes through which nothing is seen.
+/// The base unfolded, with everything on one of its sides: one sheet, on which the back of a card folded at the top lies upside down.
+/// Windows are empty holes.
 /// </summary>
 internal sealed class FlatBaseDrawing
 {
@@ -52,7 +52,7 @@ internal sealed class FlatBaseDrawing
     }
 
     /// <summary>
-    /// The card with the pieces of this side where they lie on the sheet, so that light falls on all of them from the same side.
+    /// The card with the pieces of this side at their places on the sheet, so that light falls on all of them from the same side.
     /// </summary>
     private LaidOutCard Unfolded() => _card with
     {
@@ -69,7 +69,7 @@ internal sealed class FlatBaseDrawing
         _body.Close();
     }
 
-    /// <summary>What is cut out of the front, where it lies on the sheet seen from this side.</summary>
+    /// <summary>The cut-outs of the front, at their place on the sheet seen from this side.</summary>
     private Outline Windows()
     {
         var (closed, front) = (_card.Base.Closed, _card.Base.Outline);

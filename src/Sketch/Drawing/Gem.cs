@@ -5,8 +5,8 @@ using Sketch.Shapes;
 namespace Sketch.Drawing;
 
 /// <summary>
-/// A round stick-on gem: eight facets round a flat top that catch the light each in its way, and a glint; a smooth bead when it is of
-/// pearl.
+/// A round stick-on gem: eight facets round a flat top, each shaded by its direction, and a glint; a smooth bead if it is
+/// of pearl.
 /// </summary>
 internal static class Gem
 {
@@ -37,7 +37,7 @@ internal static class Gem
     {
         for (var i = 0; i < Facets; i++)
         {
-            // Brightness of a facet by how far it faces the light in the upper left.
+            // Brightness of a facet by how directly it faces the light in the upper left.
             var facing = Math.Cos((360.0 / Facets * (i + 0.5) + degrees - 235) * Math.PI / 180);
             var path = new PathText();
             var (a, b, c, d) = (Rim(i, 1), Rim(i + 1, 1), Rim(i + 1, Top), Rim(i, Top));

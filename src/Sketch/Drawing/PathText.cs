@@ -4,7 +4,7 @@ using Sketch.Shapes;
 namespace Sketch.Drawing;
 
 /// <summary>
-/// Data of an SVG path for the figures of a paper, short: to a thousandth of a millimetre unless fewer decimals will do, lines relative to
+/// Compact SVG path data for the figures of a paper: to a thousandth of a millimetre unless fewer decimals are enough, lines relative to
 /// where they begin.
 /// </summary>
 internal sealed class PathText(int decimals = 3)
@@ -31,14 +31,14 @@ internal sealed class PathText(int decimals = 3)
         return this;
     }
 
-    /// <summary>A bow through one control point.</summary>
+    /// <summary>A quadratic curve with one control point.</summary>
     internal PathText BowBy(double controlX, double controlY, double x, double y)
     {
         Command('q').Pair(controlX, controlY)._text.Append(' ');
         return Pair(x, y);
     }
 
-    /// <summary>The bow before it, mirrored about its end.</summary>
+    /// <summary>The preceding curve, mirrored about its end.</summary>
     internal PathText BowOnBy(double x, double y) => Command('t').Pair(x, y);
 
     internal PathText CurveTo(Point control1, Point control2, Point end)

@@ -5,7 +5,7 @@ using Sketch.Shapes;
 
 namespace Sketch.Drawing;
 
-/// <summary>How a piece comes to be seen.</summary>
+/// <summary>How a piece is drawn.</summary>
 internal enum Appearance
 {
     Paper,
@@ -15,31 +15,31 @@ internal enum Appearance
 }
 
 /// <summary>
-/// All that decides what a piece looks like, from the top left of its own box; pieces of the same design are drawn once and repeated.
+/// All that determines what a piece looks like, from the top left of its own box; pieces of the same design are drawn once and repeated.
 /// </summary>
 /// <param name="Appearance">How it is drawn.</param>
 /// <param name="Look">Its paper, or its ink.</param>
 /// <param name="Cut">The outline as SVG path data.</param>
 /// <param name="Ink">The outline of words inked on it; empty for none.</param>
-/// <param name="InkLook">The colour of those words.</param>
+/// <param name="InkLook">How that ink looks.</param>
 /// <param name="Width">Width of its box in millimetres.</param>
 /// <param name="Height">Height of its box in millimetres.</param>
 /// <param name="Lift">Millimetres of its upper side above what lies beneath it.</param>
-/// <param name="Degrees">Its turn, clockwise, for the light to fall from the same side on all.</param>
-/// <param name="Seed">Which part of its sheet it was cut from.</param>
+/// <param name="Degrees">Its turn, clockwise, so that the light falls from the same side on all.</param>
+/// <param name="Seed">Which part of its sheet it is cut from.</param>
 internal readonly record struct PieceDesign(
     Appearance Appearance, PaperLook Look, string Cut, string Ink, PaperLook? InkLook, double Width, double Height, double Lift,
         int Degrees, ulong Seed)
 {
-    /// <summary>How many different parts of a sheet pieces of one shape are cut from in turn, so that copies do not look printed.</summary>
+    /// <summary>How many parts of a sheet the pieces of one shape are cut from in turn, so that copies do not look identical.</summary>
     internal const int Cuts = 3;
 
-    /// <summary>Whether copies differ by where on the sheet they were cut.</summary>
+    /// <summary>Whether copies differ by the part of the sheet they are cut from.</summary>
     internal bool IsScattered =>
         Appearance != Appearance.Ink
             && (Look.Pictured is not null || Look.Pattern is PaperPattern.Stars or PaperPattern.Woodgrain or PaperPattern.Kraft);
 
-    /// <summary>The design of a piece, or null when nothing of it is to be seen.</summary>
+    /// <summary>The design of a piece, or null if it is not visible.</summary>
     internal static PieceDesign? Of(Piece piece)
     {
         Appearance? appearance = (piece.Matter, piece.Kind) switch
@@ -71,6 +71,6 @@ internal readonly record struct PieceDesign(
             Seeded.SeedOf(PieceTitle.Paint(piece.Paint), piece.Box.Size));
     }
 
-    /// <summary>The same cut from another part of the sheet.</summary>
+    /// <summary>The same design cut from another part of the sheet.</summary>
     internal PieceDesign CutFrom(int part) => this with { Seed = Seed + (ulong)part };
 }

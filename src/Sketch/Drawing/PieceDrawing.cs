@@ -11,7 +11,7 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double d
     /// <summary>How crowded the face is.</summary>
     internal Crowding Crowding { get; set; }
 
-    /// <summary>Draws a design from 0, 0 into the element that is open.</summary>
+    /// <summary>Draws a design from 0, 0 into the open element.</summary>
     internal void Draw(SvgWriter svg, PieceDesign design, string id)
     {
         switch (design.Appearance)

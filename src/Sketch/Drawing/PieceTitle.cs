@@ -5,7 +5,7 @@ using Sketch.Units;
 
 namespace Sketch.Drawing;
 
-/// <summary>What a piece is, in plain words, for those who point at it or have the picture read to them.</summary>
+/// <summary>What a piece is, in plain words, for tooltips and screen readers.</summary>
 public static class PieceTitle
 {
     private static readonly HashSet<string> SaidByWidth =
@@ -13,7 +13,7 @@ public static class PieceTitle
 
     /// <summary>Name, kind, size, words, paper, turn and height, such as "lamp: star, 1 3/4 in wide, navy, raised 2 mm".</summary>
     /// <param name="piece">The piece.</param>
-    /// <param name="units">Inches are told as on a ruler, anything else in millimetres.</param>
+    /// <param name="units">Inches are written as on a ruler, anything else in millimetres.</param>
     public static string Of(Piece piece, UnitSystem units)
     {
         List<string> parts = [Name(piece), Measures(piece, units.Format())];
@@ -55,7 +55,7 @@ public static class PieceTitle
             : lengths.About(box);
     }
 
-    /// <summary>The last name of the path and the kind, said once where they are the same; a mat is told by what it lies behind.</summary>
+    /// <summary>The last name of the path and the kind, written once if they are the same; a mat is named by what it lies behind.</summary>
     internal static string Name(Piece piece)
     {
         var names = piece.Path.Split('/');

@@ -5,7 +5,7 @@ namespace Sketch.Drawing;
 
 /// <summary>
 /// The shadow of a piece, an element of its own beneath it. The light comes from the upper left; the higher the piece, the further and
-/// softer its shadow. Softness is a few widened outlines on top of each other: blurring filters would turn into pixels in a PDF.
+/// softer its shadow. Softness is a few widened outlines on top of each other: blur filters would be rasterised in a PDF.
 /// </summary>
 internal static class Shadow
 {
@@ -19,15 +19,15 @@ internal static class Shadow
 
     private const int MostLayers = 11;
 
-    /// <summary>What a flat shadow takes, and what is left of a soft one on a crowded face.</summary>
+    /// <summary>The layers of a flat shadow, and of a soft one on a crowded face.</summary>
     private const int FewestLayers = 3;
 
     /// <summary>Draws the shadow of an outline.</summary>
     /// <param name="svg">Where it goes.</param>
     /// <param name="cutId">The id of the outline's path.</param>
     /// <param name="height">Millimetres above what it falls on.</param>
-    /// <param name="degrees">The clockwise turn of the piece: the shadow falls to the lower right of the face all the same.</param>
-    /// <param name="crowding">How crowded the face is: the more, the simpler its shadows.</param>
+    /// <param name="degrees">The clockwise turn of the piece: the shadow still falls to the lower right of the face.</param>
+    /// <param name="crowding">How crowded the face is: the more crowded, the simpler its shadows.</param>
     internal static void Draw(SvgWriter svg, string cutId, double height, double degrees, Crowding crowding)
     {
         var fall = Affine.Turn(-degrees, default).Apply(new(height * 0.34, height * 0.46));

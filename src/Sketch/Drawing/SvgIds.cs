@@ -4,15 +4,15 @@ using System.Text;
 namespace Sketch.Drawing;
 
 /// <summary>Gives the elements of one picture ids that a person can read and that are never used twice.</summary>
-/// <param name="prefix">Stands before every id, to tell apart the pictures of one drawing; letters first.</param>
+/// <param name="prefix">Precedes every id, to distinguish the pictures of one drawing; begins with a letter.</param>
 public sealed class SvgIds(string prefix = "")
 {
     private readonly HashSet<string> _taken = [];
     private readonly Dictionary<string, int> _repeats = [];
 
     /// <summary>
-    /// An id made of a piece's path or another name: letters and digits stay, everything between them becomes one hyphen
-    /// (<c>front/gem[1]/mat</c> gives <c>front-gem-1-mat</c>); a number is added where another element has that id.
+    /// An id made of a piece's path or another name: letters and digits stay, and everything between them becomes one hyphen
+    /// (<c>front/gem[1]/mat</c> gives <c>front-gem-1-mat</c>); a number is added if another element has that id.
     /// </summary>
     public string Claim(string name)
     {
@@ -55,7 +55,7 @@ public sealed class SvgIds(string prefix = "")
             id.Length--;
         }
 
-        // XML does not let an id begin with a digit.
+        // In XML an id must not begin with a digit.
         return id.Length == 0 || char.IsDigit(id[0]) ? $"x{id}" : id.ToString();
     }
 }

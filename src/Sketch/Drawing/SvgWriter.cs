@@ -5,7 +5,7 @@ using Sketch.Units;
 namespace Sketch.Drawing;
 
 /// <summary>
-/// Writes SVG text in millimetres, an element a line. Whatever is written as text or attribute comes out well-formed: signs of XML are
+/// Writes SVG text in millimetres, one element per line. Text and attributes are always well-formed: XML's special characters are
 /// escaped, characters that XML 1.0 does not allow become U+FFFD.
 /// </summary>
 public sealed class SvgWriter
@@ -16,14 +16,14 @@ public sealed class SvgWriter
     private bool _inStartTag;
     private bool _onOneLine;
 
-    /// <summary>A writer whose elements stand so many steps in, to be put into another's.</summary>
+    /// <summary>A writer with an initial indentation, for text to be inserted into another's.</summary>
     public SvgWriter(int indent = 0) => _indent = indent;
 
-    /// <summary>How much has been written, in characters.</summary>
+    /// <summary>The length written so far, in characters.</summary>
     public int Length => _text.Length;
 
     /// <summary>
-    /// Opens the root of a picture of a true size: as wide and high as <paramref name="size"/> in inches or millimetres, with the user
+    /// Opens the root of a picture at true size: as wide and high as <paramref name="size"/> in inches or millimetres, with the user
     /// unit 1 mm, so that what is drawn is clipped at exactly that size.
     /// </summary>
     /// <param name="size">The size of the picture.</param>
@@ -44,7 +44,7 @@ public sealed class SvgWriter
         string Physical(Length length) => inInches ? DecimalText.Of(length.Inches, 6) + "in" : DecimalText.Of(length.Millimetres, 6) + "mm";
     }
 
-    /// <summary>Opens an element in the one that is open.</summary>
+    /// <summary>Opens an element inside the open one.</summary>
     public SvgWriter Open(string name)
     {
         EndStartTag();
@@ -64,14 +64,14 @@ public sealed class SvgWriter
         return this;
     }
 
-    /// <summary>A number of millimetres, degrees or a share, with at most four decimals.</summary>
+    /// <summary>A number of millimetres or degrees, or a fraction, with at most four decimals.</summary>
     public SvgWriter Attribute(string name, double value)
     {
         _text.Append(' ').Append(name).Append("=\"").AppendNumber(value).Append('"');
         return this;
     }
 
-    /// <summary>Moves the element just opened; none when it stays where it is.</summary>
+    /// <summary>Moves the element just opened; writes nothing for the identity.</summary>
     public SvgWriter Transform(Affine by)
     {
         if (by.IsIdentity)
@@ -94,7 +94,7 @@ public sealed class SvgWriter
         return this;
     }
 
-    /// <summary>The title of the element just opened: what a pointer resting on it shows and a screen reader says.</summary>
+    /// <summary>The title of the element just opened: what a pointer resting on it shows and a screen reader speaks.</summary>
     public SvgWriter Title(string words)
     {
         Open("title");
@@ -127,7 +127,7 @@ public sealed class SvgWriter
         return this;
     }
 
-    /// <summary>Puts in what another writer has written.</summary>
+    /// <summary>Inserts what another writer has written.</summary>
     public SvgWriter Insert(SvgWriter other)
     {
         EndStartTag();
@@ -135,7 +135,7 @@ public sealed class SvgWriter
         return this;
     }
 
-    /// <summary>The text so far, with a line end; every element must have been closed for it to be a picture.</summary>
+    /// <summary>The text so far, with a line end; it is a complete picture only when every element is closed.</summary>
     public override string ToString() => _text.ToString() + "\n";
 
     private void EndStartTag()

@@ -5,7 +5,7 @@ using Sketch.Units;
 
 namespace Sketch.Drawing;
 
-/// <summary>A piece of a paper by itself.</summary>
+/// <summary>A sample of a paper by itself.</summary>
 public static class Swatch
 {
     /// <summary>
@@ -13,10 +13,10 @@ public static class Swatch
     /// shows a part of its picture at true scale.
     /// </summary>
     /// <param name="look">The paper.</param>
-    /// <param name="size">How large; both measures more than nothing. Beyond a metre either way only the ground is drawn.</param>
+    /// <param name="size">How large; both measures greater than zero. Beyond a metre in either direction only the ground is drawn.</param>
     /// <param name="title">What the paper is called; another title shows another part of the sheet.</param>
     /// <param name="units">Whether width and height are given in inches or millimetres.</param>
-    /// <param name="dotsPerInch">The most pixels an inch of a pictured paper.</param>
+    /// <param name="dotsPerInch">The most pixels per inch of a pictured paper.</param>
     public static string Draw(PaperLook look, Size size, string title, UnitSystem units, double dotsPerInch = CardDrawing.UsualDotsPerInch)
     {
         var ids = new SvgIds();

@@ -12,14 +12,14 @@ public static class KeptFillings
     private const string UsualStep = "  ";
 
     /// <summary>
-    /// The changes after which the <c>role</c> lines beneath a <c>make</c> line say these papers, with the side where it is the back: lines
-    /// that are there are changed, missing ones are put in after them. Comments stay. Names that cannot be written as one word are left
+    /// The changes that make the <c>role</c> lines beneath a <c>make</c> line name these papers, with the side if it is the back: lines
+    /// that exist are changed, missing ones are inserted after them. Comments stay. Names that cannot be written as one word are left
     /// out.
     /// </summary>
     /// <param name="batch">The batch's text.</param>
-    /// <param name="makeLine">The line on which <c>make</c> stands, from 1.</param>
+    /// <param name="makeLine">The number of the <c>make</c> line, from 1.</param>
     /// <param name="choices">The papers; of two for one role the last counts.</param>
-    /// <returns>Changes in the order of the text; none for what it says already, and none where no such line stands.</returns>
+    /// <returns>Changes in the order of the text; none for what is already there, and none if there is no such line.</returns>
     public static ImmutableArray<TextEdit> InBatch(SourceText batch, int makeLine, IEnumerable<PaperChoice> choices)
     {
         var file = Parser.Parse(batch, new FindingBag());
@@ -51,7 +51,7 @@ public static class KeptFillings
     private static string Line(PaperChoice choice) =>
         $"role {choice.Role}: {choice.Paper}{(choice.Side == Panels.PaperSide.Back && !choice.Paper.StartsWith('#') ? ", back" : "")}";
 
-    /// <summary>What stands before the lines beneath, or would: a file that indents with tabs goes on with them.</summary>
+    /// <summary>The indentation of the lines beneath, or of new ones: a file that indents with tabs keeps tabs.</summary>
     private static string IndentBeneath(SourceText batch, MakeLine make, List<LineSyntax> lines)
     {
         if (make.Children is [var child, ..])
@@ -69,7 +69,7 @@ public static class KeptFillings
         }
     }
 
-    /// <summary>Puts lines below another, with the line ends of the file.</summary>
+    /// <summary>Inserts lines below another, with the line ends of the file.</summary>
     private static TextEdit Below(SourceText batch, LineSyntax line, ImmutableArray<string> texts)
     {
         var content = batch.Content;

@@ -12,14 +12,14 @@ namespace Sketch.Edits;
 public static class KeptPapers
 {
     /// <summary>
-    /// The changes after which a card's own <c>role</c> lines say these papers. A paper of the shelf is written with the colour of its
-    /// side's ground, so that the card looks much the same without the shelf; the side is written where it is the back. Comments stay. Left
-    /// out are roles that no line of this file declares, papers that nobody knows, and names that cannot be written as one word.
+    /// The changes that make a card's own <c>role</c> lines name these papers. A paper of the stash is written with the colour of its
+    /// side's ground, so that the card looks much the same without the stash; the side is written if it is the back. Comments stay. Left
+    /// out are roles that no line of this file declares, unknown papers, and names that cannot be written as one word.
     /// </summary>
-    /// <param name="card">The card's text; with mistakes in it the lines that can be read are changed.</param>
+    /// <param name="card">The card's text; if it has errors, the lines that can be read are changed.</param>
     /// <param name="choices">The papers; of two for one role the last counts.</param>
-    /// <param name="stash">The shelf that the choices speak of, or null.</param>
-    /// <returns>Changes in the order of the text; none for what it says already.</returns>
+    /// <param name="stash">The stash that the choices refer to, or null.</param>
+    /// <returns>Changes in the order of the text; none for what is already there.</returns>
     public static ImmutableArray<TextEdit> InCard(SourceText card, IEnumerable<PaperChoice> choices, Stash? stash)
     {
         var filling = new RoleFilling(stash, [.. choices]);
@@ -31,10 +31,10 @@ public static class KeptPapers
             : [];
     }
 
-    /// <summary>The changes after which a line says a paper.</summary>
+    /// <summary>The changes that make a line name a paper.</summary>
     /// <param name="source">The line's file.</param>
     /// <param name="line">A line that could be read.</param>
-    /// <param name="words">The paper as the line is to say it, without its side.</param>
+    /// <param name="words">The paper as the line writes it, without its side.</param>
     /// <param name="side">The side.</param>
     internal static IEnumerable<TextEdit> InLine(SourceText source, RoleLine line, string words, PaperSide side)
     {
@@ -57,7 +57,7 @@ public static class KeptPapers
 
         foreach (var written in sides.Where(s => s.IsBack != isBack))
         {
-            // Whatever else stands between the paper and its side is not for this to take away.
+            // Anything else between the paper and its side must stay.
             var between = source.Content[value.End..written.Span.Start];
             yield return isBack ? new(written.Span, "back")
                 : between.All(c => c is ' ' or ',') ? new(new(value.End, written.Span.End), "")
@@ -75,7 +75,7 @@ public static class KeptPapers
             && (words.StartsWith('#') ? line.Paper is null : line.Paper?.Text == words.Split('#')[0].TrimEnd(' '));
     }
 
-    /// <summary>A paper as a card says it, with the colours that it has in the stash; null when nobody knows it.</summary>
+    /// <summary>A paper as a card writes it, with the colours that it has in the stash; null if it is unknown.</summary>
     private static string? InWords(PaperChoice choice, Stash? stash)
     {
         if (stash?.Find(choice.Paper) is { } paper)
@@ -88,7 +88,7 @@ public static class KeptPapers
     }
 
     /// <summary>
-    /// The ground's colour; none where the name by itself means this look, and the figures' colours where it means this pattern.
+    /// The ground's colour; none if the name by itself means this look, and the figures' colours if it means this pattern.
     /// </summary>
     private static IEnumerable<string> ColoursOf(string name, PaperLook look)
     {

@@ -7,7 +7,7 @@ namespace Sketch.Papers;
 /// <summary>
 /// The papers that need no stash. A file writes a pattern word, then the ground colour, then the colours of the figures
 /// (<c>dots navy cream</c>, <c>plaid #f3e9d2 #a33 #246</c>), or a colour word with or without a colour of its own (<c>navy #16324f</c>).
-/// Colours left out are worked out: the ground from the pattern, the figures from the ground.
+/// Colours left out are derived: the ground from the pattern, the figures from the ground.
 /// </summary>
 public static class BuiltIn
 {
@@ -43,7 +43,7 @@ public static class BuiltIn
     /// <summary>A built-in paper by its first word.</summary>
     /// <param name="name">A pattern word or a basic colour word; capitals do not matter.</param>
     /// <param name="colours">Ground, then figures; empty for the pattern's or the colour word's own.</param>
-    /// <returns>The look, or null when the name is neither.</returns>
+    /// <returns>The look, or null if the name is neither.</returns>
     public static PaperLook? Find(string name, ImmutableArray<Rgb> colours)
     {
         if (!Defaults.TryGetValue(name, out var look) && !ColourWords.TryGet(name, out look))
@@ -57,7 +57,7 @@ public static class BuiltIn
     /// <summary>
     /// A built-in paper as a file writes it, word by word: a pattern or colour word, then colour words or <c>#</c> and 3 or 6 hex digits.
     /// </summary>
-    /// <returns>The look, or null when the first word is no built-in paper or a later one no colour.</returns>
+    /// <returns>The look, or null if the first word is not a built-in paper or a later one not a colour.</returns>
     public static PaperLook? FromWords(IReadOnlyList<string> words)
     {
         if (words.Count == 0)

@@ -7,7 +7,7 @@ namespace Sketch.Papers;
 
 /// <summary>
 /// The basic colour words: a role that is not declared but is one of them means plain stock of that colour. Metals are foil, kraft is
-/// kraft, pearl is pearl, everything else is cardstock. The tones are our own choice of quiet paper colours, from no source.
+/// kraft, pearl is pearl, everything else is cardstock. The tones are our own choice of quiet paper colours, without a source.
 /// </summary>
 public static class ColourWords
 {

@@ -14,12 +14,12 @@ public interface IPaperPicture
     /// <summary>The mean of its colours in linear light.</summary>
     Rgb Mean { get; }
 
-    /// <summary>A part of it as a data address for an SVG; beyond its edges it goes on from its other side, as tiles do.</summary>
+    /// <summary>A part of it as a data URL for an SVG; beyond its edges it repeats like tiles.</summary>
     /// <param name="left">Left of the part in millimetres from the picture's left.</param>
     /// <param name="top">Top of the part in millimetres from the picture's top.</param>
-    /// <param name="width">Width of the part in millimetres, more than nothing.</param>
-    /// <param name="height">Height of the part in millimetres, more than nothing.</param>
-    /// <param name="dotsPerInch">The most pixels an inch; a coarser picture is given as it is.</param>
+    /// <param name="width">Width of the part in millimetres, greater than zero.</param>
+    /// <param name="height">Height of the part in millimetres, greater than zero.</param>
+    /// <param name="dotsPerInch">The most pixels per inch; a coarser picture is given as it is.</param>
     string Part(double left, double top, double width, double height, double dotsPerInch);
 }
 

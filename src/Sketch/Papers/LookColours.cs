@@ -34,7 +34,7 @@ public static class LookColours
         return colours.ToImmutable();
     }
 
-    /// <summary>The colour that it has from afar.</summary>
+    /// <summary>The colour it appears to have from a distance.</summary>
     public static Rgb Mean(PaperLook look)
     {
         var mean = look.Ground;
@@ -48,7 +48,7 @@ public static class LookColours
         return mean;
     }
 
-    /// <summary>Whether one sees a print on it, and not only a colour, a tooth or a sheen.</summary>
+    /// <summary>Whether it shows a print, and not only a colour, a tooth or a sheen.</summary>
     public static bool IsPrinted(PaperLook look) =>
         look.Pictured is not null
             || look.Pattern is not (PaperPattern.Plain or PaperPattern.Cardstock or PaperPattern.Kraft or PaperPattern.Foil

@@ -45,23 +45,23 @@ public enum PaperPattern
     /// <summary>Pearl: a soft sheen.</summary>
     Pearl,
 
-    /// <summary>Any leftover: patches of plain tints, for no paper in particular.</summary>
+    /// <summary>Any leftover: patches of plain tints, not one particular paper.</summary>
     Patches,
 
-    /// <summary>Hatched: how a paper that is not known is drawn, so that it is seen to be missing.</summary>
+    /// <summary>Hatched: an unknown paper, so that it is visibly missing.</summary>
     Hatched,
 }
 
 /// <summary>How a paper's side looks.</summary>
 /// <param name="Pattern">The pattern.</param>
 /// <param name="Ground">The ground colour.</param>
-/// <param name="Figures">The colours of the pattern's figures, in order; empty for shades worked out from the ground.</param>
+/// <param name="Figures">The colours of the pattern's figures, in order; empty for shades derived from the ground.</param>
 public sealed record PaperLook(PaperPattern Pattern, Rgb Ground, ImmutableArray<Rgb> Figures)
 {
     /// <summary>A picture of the paper, drawn in place of a pattern; the ground is then its mean colour. Null for none.</summary>
     public PicturedSheet? Pictured { get; init; }
 
-    /// <summary>How a paper is drawn that is not known.</summary>
+    /// <summary>How an unknown paper is drawn.</summary>
     public static PaperLook Missing { get; } = new(PaperPattern.Hatched, new(236, 236, 236), []);
 
     /// <summary>An even colour.</summary>

@@ -3,15 +3,15 @@ using Sketch.Colours;
 namespace Sketch.Papers;
 
 /// <summary>
-/// Colours worked out from others, evenly to the eye: in the OKLab space (matrices from Björn Ottosson, "A perceptual color space for
-/// image processing", bottosson.github.io/posts/oklab, 2020, constants from memory and checked by white being 1, 0, 0).
+/// Colours derived from others in perceptually even steps: in the OKLab space (matrices from Björn Ottosson, "A perceptual color space for
+/// image processing", bottosson.github.io/posts/oklab, 2020, constants from memory, checked by white being 1, 0, 0).
 /// </summary>
 public static class Shades
 {
     private const double LightGround = 0.62;
 
     /// <summary>
-    /// Lighter (or, with a negative amount, darker) by this share of the way from black (0) to white (1), with its colourfulness scaled.
+    /// Lighter (or, with a negative amount, darker) by this share of the way from black (0) to white (1), with its chroma scaled.
     /// </summary>
     public static Rgb Lighten(Rgb colour, double amount, double colourfulness = 1)
     {
@@ -44,7 +44,7 @@ public static class Shades
 
     /// <summary>The colour of a figure: as given, or a shade that stands out quietly from the ground.</summary>
     /// <param name="look">The paper.</param>
-    /// <param name="index">Which figure colour, from 0; past the ones given, those follow that the ground suggests.</param>
+    /// <param name="index">Which figure colour, from 0; past the ones given, the ones derived from the ground follow.</param>
     public static Rgb Figure(PaperLook look, int index)
     {
         if (index < look.Figures.Length)
@@ -74,7 +74,7 @@ public static class Shades
             0.0259040371 * l + 0.7827717662 * m - 0.8086757660 * s);
     }
 
-    /// <summary>Null when no screen can show it.</summary>
+    /// <summary>Null when the colour is outside sRGB.</summary>
     private static Rgb? FromOklab(double lightness, double a, double b)
     {
         var l = Cube(lightness + 0.3963377774 * a + 0.2158037573 * b);

@@ -17,7 +17,7 @@ public readonly record struct Bounds(double Left, double Top, double Right, doub
     /// <summary>The box in millimetres of an exact rectangle.</summary>
     public static Bounds Of(Rect rect) => new(rect.Left.Millimetres, rect.Top.Millimetres, rect.Right.Millimetres, rect.Bottom.Millimetres);
 
-    /// <summary>The rectangle whose edges are the nearest nanometres to this box's.</summary>
+    /// <summary>The exact rectangle whose edges are those of this box to the nearest nanometre.</summary>
     public Rect ToRect()
     {
         var (left, top) = (Length.NearestMillimetres(Left), Length.NearestMillimetres(Top));

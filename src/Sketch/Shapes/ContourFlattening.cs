@@ -2,10 +2,10 @@ namespace Sketch.Shapes;
 
 public sealed partial record Contour
 {
-    /// <summary>So that a curve a kilometre long keeps a number of chords that can be handled.</summary>
+    /// <summary>Limits the number of chords even for a curve a kilometre long.</summary>
     private const int MostChords = 2_000;
 
-    /// <summary>The corners of a polygon that strays from the line by at most the tolerance, the start once.</summary>
+    /// <summary>The corners of a polygon that deviates from the line by at most the tolerance; the start is listed once.</summary>
     public List<Point> Flatten(double tolerance)
     {
         var points = new List<Point> { Start };
@@ -31,8 +31,8 @@ public sealed partial record Contour
     }
 
     /// <summary>
-    /// Whether the line turns to the right only, once round, as a clockwise convex line does; hollows of less than a hundredth of a
-    /// millimetre are passed over.
+    /// Whether the line turns only to the right, once round, as a clockwise convex line does; dents of less than a hundredth of a
+    /// millimetre are ignored.
     /// </summary>
     internal bool IsConvex()
     {
@@ -67,8 +67,8 @@ public sealed partial record Contour
     }
 
     /// <summary>
-    /// A chord over a share h of a curve strays by at most h²/8 of its largest second derivative, which for a cubic is 6 times the larger
-    /// second difference of its control points (interpolation error bound).
+    /// A chord over a parameter range h of a curve deviates by at most h²/8 of its largest second derivative, which for a cubic is 6 times
+    /// the larger second difference of its control points (interpolation error bound).
     /// </summary>
     private static int Chords(Point from, Segment curve, double tolerance)
     {

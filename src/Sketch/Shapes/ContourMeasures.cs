@@ -38,7 +38,7 @@ public sealed partial record Contour
         }
     }
 
-    /// <summary>The same line run the other way.</summary>
+    /// <summary>The same line in the other direction.</summary>
     public Contour Reverse()
     {
         var segments = ImmutableArray.CreateBuilder<Segment>(Segments.Length + 1);
@@ -53,7 +53,7 @@ public sealed partial record Contour
         return new(start, segments.ToImmutable());
     }
 
-    /// <summary>The box, where the line is an upright rectangle with four corners.</summary>
+    /// <summary>The box, if the line is an upright rectangle with four corners; otherwise null.</summary>
     internal Bounds? AsRectangle()
     {
         var closed = Segments.Length == 4 && Segments[3].End == Start;

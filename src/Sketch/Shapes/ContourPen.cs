@@ -22,7 +22,7 @@ internal sealed class ContourPen
         At = start;
     }
 
-    /// <summary>Where the pen stands.</summary>
+    /// <summary>The pen's position.</summary>
     public Point At { get; private set; }
 
     /// <summary>A straight line.</summary>
@@ -36,7 +36,7 @@ internal sealed class ContourPen
     /// </summary>
     public ContourPen Quarter(Point corner, Point end) => Curve(Between(At, corner, Kappa), Between(end, corner, Kappa), end);
 
-    /// <summary>The contour drawn; a straight line closes it where the pen is not back at the start.</summary>
+    /// <summary>The contour drawn; a straight line closes it if the pen is not back at the start.</summary>
     public Contour Close() => new(_start, _segments.ToImmutable());
 
     /// <summary>The straight-edged contour through the points.</summary>

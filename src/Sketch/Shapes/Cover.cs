@@ -7,8 +7,8 @@ using NetTopologySuite.Operation.OverlayNG;
 namespace Sketch.Shapes;
 
 /// <summary>
-/// An outline that is asked many times what lies within it. It is taken a little larger, by <see cref="Slack"/>, so that what ends flush
-/// with it lies within, and neighbours that touch leave no slit.
+/// An outline prepared for many containment queries. It is enlarged by <see cref="Slack"/>, so that what ends flush
+/// with it lies within, and neighbours that touch leave no gap.
 /// </summary>
 internal sealed class Cover
 {
@@ -35,7 +35,7 @@ internal sealed class Cover
     /// <summary>Whether it is an upright rectangle.</summary>
     public bool IsRectangle => _rectangle is not null;
 
-    /// <summary>How many ends of lines and curves there are: what it costs to reckon with it.</summary>
+    /// <summary>The number of segment ends, which is the cost of computing with it.</summary>
     public int Corners => _outline.Corners;
 
     private Geometry Area => _area ??= Polygons.Of(_rectangle is { } box ? Outline.Rectangle(box.ToRect()) : _outline.Grow(Slack));
@@ -52,7 +52,7 @@ internal sealed class Cover
         return _locator.Locate(new(point.X, point.Y)) != Location.Exterior;
     }
 
-    /// <summary>Whether an outline lies within, holes of this one taken into account.</summary>
+    /// <summary>Whether an outline lies within, taking holes of this one into account.</summary>
     public bool Covers(Outline small)
     {
         if (!Bounds.Covers(small.Bounds))
@@ -87,7 +87,7 @@ internal sealed class Cover
         return farthest;
     }
 
-    /// <summary>Whether several outlines together leave nothing of another to be seen.</summary>
+    /// <summary>Whether several outlines together cover another completely.</summary>
     public static bool CoverTogether(IReadOnlyCollection<Cover> covers, Outline small)
     {
         var area = Polygons.Of(small);

@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace Sketch.Shapes;
 
 /// <summary>
-/// Moves a contour edge by edge, so that lines stay lines and curves stay curves. Where that cannot be done in one go (edges that vanish,
-/// parts that run into each other) it gives up and the geometry library does it with chords.
+/// Moves a contour edge by edge, so that lines stay lines and curves stay curves. Where that is not possible in one pass (edges that
+/// vanish, parts that collide) it gives up, and the geometry library does it with chords.
 /// </summary>
 internal static class CurveOffset
 {
@@ -13,7 +13,7 @@ internal static class CurveOffset
 
     /// <summary>
     /// The contour moved to its left, which is outwards on an outer contour that runs clockwise as seen, and into the hole on a hole that
-    /// runs the other way; null when it gives up. The caller has to see to it that the result does not cross itself.
+    /// runs the other way; null when it gives up. The caller must check that the result does not cross itself.
     /// </summary>
     public static Contour? Of(Contour contour, double distance)
     {
@@ -70,7 +70,7 @@ internal static class CurveOffset
         static bool Near(Point a, Point b) => Math.Abs(a.X - b.X) + Math.Abs(a.Y - b.Y) < 1e-9;
     }
 
-    /// <summary>Rounds the corners that open and cuts the edges off at those that close.</summary>
+    /// <summary>Rounds the corners that open and trims the edges at those that close.</summary>
     private static Contour? Join(List<OffsetEdge> edges, List<Point> corners, double distance)
     {
         var arcs = new List<Segment>[edges.Count];
@@ -85,7 +85,7 @@ internal static class CurveOffset
                 continue;
             }
 
-            // Where an edge turns straight back, only the edges themselves tell a spike from a cleft.
+            // Where an edge turns straight back, only the edges themselves distinguish a spike from a cleft.
             var turnsBack = Math.Abs(sine) < Smooth;
             var opens = sine * distance > 0;
             if ((turnsBack || !opens) && edge.TrimAgainst(next))

@@ -2,10 +2,10 @@ using System.Text;
 
 namespace Sketch.Shapes;
 
-/// <summary>Numbers as SVG wants them: short, with a point, the same on every machine.</summary>
+/// <summary>Numbers for SVG: short, with a decimal point, independent of the culture.</summary>
 public static class DecimalText
 {
-    /// <summary>Most decimals that can be asked for.</summary>
+    /// <summary>The most decimals supported.</summary>
     public const int MostDecimals = 6;
 
     private const double Largest = 1e12;
@@ -13,8 +13,8 @@ public static class DecimalText
     private static readonly int[] Powers = [1, 10, 100, 1_000, 10_000, 100_000, 1_000_000];
 
     /// <summary>
-    /// Writes a number with at most so many decimals (0 to 6), rounded half away from zero, without trailing zeros and without a zero
-    /// before the point: <c>12.5</c>, <c>-.25</c>, <c>0</c>. Beyond ±10^12 the nearer of the two is written; not a number is written as 0.
+    /// Writes a number with at most <paramref name="decimals"/> decimals (0 to 6), rounded half away from zero, without trailing zeros and
+    /// without a zero before the point: <c>12.5</c>, <c>-.25</c>, <c>0</c>. Values beyond ±10^12 are clamped; NaN is written as 0.
     /// </summary>
     public static StringBuilder AppendNumber(this StringBuilder text, double number, int decimals = 4)
     {
@@ -29,7 +29,7 @@ public static class DecimalText
         return new(digits[Write(number, decimals, digits)..]);
     }
 
-    /// <summary>Fills the span from its end and says where the number begins.</summary>
+    /// <summary>Fills the span from its end and returns where the number begins.</summary>
     private static int Write(double number, int decimals, Span<char> digits)
     {
         var scale = Powers[decimals];

@@ -3,13 +3,13 @@ using System.Runtime.InteropServices;
 namespace Sketch.Shapes;
 
 /// <summary>
-/// Looks for the largest upright rectangle within an outline. For a left and a right edge the best height is exact: the tallest gap between
-/// all that the outline does in that column. Pairs of edges are tried at the outline's own corners and at even steps, and the best pairs
-/// are then moved by ever smaller steps.
+/// Searches for the largest upright rectangle within an outline. For a left and a right edge the best height is exact: the tallest gap in
+/// the outline over that column. Pairs of edges are tried at the outline's own corners and at even steps, and the best pairs
+/// are then refined in ever smaller steps.
 /// </summary>
 internal sealed class LargestRectangle
 {
-    /// <summary>Even steps across the box, and as many corners at most.</summary>
+    /// <summary>Even steps across the box, and also the most corners used.</summary>
     private const int Steps = 32;
 
     /// <summary>How many of the best pairs are refined.</summary>
@@ -21,7 +21,7 @@ internal sealed class LargestRectangle
     private readonly List<Line> _lines = [];
     private readonly Bounds _box;
 
-    // What blocks a column, sorted by its top: kept to spare an allocation for each of thousands of columns.
+    // What blocks a column, sorted by its top: reused to avoid an allocation for each of thousands of columns.
     private readonly double[] _tops;
     private readonly double[] _bottoms;
 

@@ -1,12 +1,12 @@
 namespace Sketch.Shapes;
 
 /// <summary>
-/// Finds what lies near a place among many boxes. Each box stands in a grid whose cells are at least as large as itself, in the cell of
+/// Finds what lies near a place among many boxes. Each box is stored in a grid whose cells are at least as large as itself, in the cell of
 /// its centre, so it reaches at most half a cell out of it.
 /// </summary>
 internal sealed class LooseGrid<T>
 {
-    /// <summary>Cells of half a millimetre: smaller boxes gain nothing by smaller cells.</summary>
+    /// <summary>Cells of half a millimetre: smaller boxes gain nothing from smaller cells.</summary>
     private const int SmallestLevel = -1;
 
     private readonly SortedDictionary<int, Dictionary<(int Column, int Row), List<(Bounds Box, T Item)>>> _levels = [];
@@ -28,7 +28,7 @@ internal sealed class LooseGrid<T>
         items.Add((box, item));
     }
 
-    /// <summary>All that touch a box, and what had to be looked at on the way.</summary>
+    /// <summary>All boxes that touch a box, and the number examined to find them.</summary>
     public IEnumerable<(T Item, bool Touches)> Near(Bounds box)
     {
         foreach (var (level, cells) in _levels)
@@ -69,7 +69,7 @@ internal sealed class LooseGrid<T>
     {
         return (Cell(point.X), Cell(point.Y));
 
-        // What lies a thousand kilometres off shares the outermost cells.
+        // Boxes a thousand kilometres away share the outermost cells.
         int Cell(double at) => (int)Math.Clamp(Math.Floor(Math.ScaleB(at, -level)), -1e9, 1e9);
     }
 }

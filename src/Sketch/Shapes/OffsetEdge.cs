@@ -1,7 +1,7 @@
 namespace Sketch.Shapes;
 
 /// <summary>
-/// One edge of a contour moved to its left by a distance: a line stays one line, a curve becomes as many curves as it takes to stay
+/// One edge of a contour moved to its left by a distance: a line stays one line, a curve becomes as many curves as needed to stay
 /// within a few thousandths of a millimetre of the true parallel curve.
 /// </summary>
 internal sealed class OffsetEdge
@@ -10,7 +10,7 @@ internal sealed class OffsetEdge
     private const double Allowed = 0.001;
 
     /// <summary>
-    /// What may come to that for each millimetre of distance: by so much a cubic misses its circle, so that circles stay four curves.
+    /// The same per millimetre of distance: the error of a cubic that approximates a circle, so that circles stay four curves.
     /// </summary>
     private const double AllowedOfDistance = 0.0003;
 
@@ -53,7 +53,7 @@ internal sealed class OffsetEdge
         return edge.Add(from, segment, distance, 0) ? edge : null;
     }
 
-    /// <summary>Cuts this edge and the next one off where they cross; false when they do not.</summary>
+    /// <summary>Trims this edge and the next one where they cross; false when they do not cross.</summary>
     public bool TrimAgainst(OffsetEdge next)
     {
         for (var i = _parts.Count - 1; i >= 0; i--)
@@ -125,7 +125,7 @@ internal sealed class OffsetEdge
     /// <summary>
     /// A cubic that starts and ends where the parallel curve does and in the same directions. Its control lengths are such that it meets
     /// the parallel curve in the middle as well, which turns a circular arc into the arc with the larger radius; where the curve is too
-    /// straight for that to tell them, they grow as the parallel curve's derivative does: 1 + distance times curvature.
+    /// straight to determine them, they grow with the parallel curve's derivative: 1 + distance times curvature.
     /// </summary>
     private static (Point Start, Segment Moved)? Parallel(Point from, Segment segment, double distance)
     {
@@ -152,7 +152,7 @@ internal sealed class OffsetEdge
             end));
     }
 
-    /// <summary>Whether the moved curve is too far off anywhere of seven places; null where there is no parallel curve.</summary>
+    /// <summary>Whether the moved curve is too far off at any of seven places; null where there is no parallel curve.</summary>
     private static bool? Strays(Point from, Segment segment, double distance, Point start, Segment moved)
     {
         var worst = 0.0;
@@ -164,7 +164,7 @@ internal sealed class OffsetEdge
                 return null;
             }
 
-            // Only the distance across the curve counts; along it, being early or late changes the shape by the square alone.
+            // Only the distance across the curve counts; along it, being early or late is only a second-order error.
             var (got, slope) = (moved.PointAt(start, t), segment.SlopeAt(from, t));
             var speed = Math.Sqrt(slope.X * slope.X + slope.Y * slope.Y);
             var (x, y) = (got.X - wanted.X, got.Y - wanted.Y);

@@ -7,12 +7,12 @@ public readonly record struct Point(double X, double Y);
 
 /// <summary>
 /// The outline of a piece: closed contours in millimetres, x right and y down from the top left of the piece's own box.
-/// Inside is where the winding number is not zero; holes run against the outer contours.
+/// Inside is where the winding number is not zero; holes run in the opposite direction to the outer contours.
 /// The engine's own outlines run clockwise as seen, their holes anticlockwise.
 /// </summary>
 public sealed partial record Outline(ImmutableArray<Contour> Contours);
 
-/// <summary>A closed line; the last segment returns to <paramref name="Start"/> by a straight line where it does not end there.</summary>
+/// <summary>A closed line; if the last segment does not end at <paramref name="Start"/>, a straight line closes it.</summary>
 public sealed partial record Contour(Point Start, ImmutableArray<Segment> Segments);
 
 /// <summary>A straight line to <see cref="End"/>, or a cubic Bézier curve when it has control points.</summary>

@@ -7,7 +7,7 @@ public sealed partial record Outline
     /// <summary>Whether it has no contours.</summary>
     public bool IsEmpty => Contours.IsEmpty;
 
-    /// <summary>How many ends of lines and curves there are: what it costs to reckon with it.</summary>
+    /// <summary>The number of segment ends, which is the cost of computing with it.</summary>
     internal int Corners => Contours.Sum(c => c.Segments.Length);
 
     /// <summary>
@@ -34,7 +34,7 @@ public sealed partial record Outline
     }
 
     /// <summary>
-    /// Square millimetres inside, holes taken off. Contours that run over each other are counted each by itself: bring such an outline
+    /// The area in square millimetres without the holes. Contours that overlap are counted separately: pass such an outline
     /// through <see cref="Union(IEnumerable{Outline})"/> first.
     /// </summary>
     public double Area => Math.Abs(SignedArea);
@@ -54,7 +54,7 @@ public sealed partial record Outline
         }
     }
 
-    /// <summary>How many separate areas it consists of, such as letters that do not touch; none when it is empty.</summary>
+    /// <summary>The number of separate areas, such as letters that do not touch; none when it is empty.</summary>
     public int Parts
     {
         get
@@ -80,12 +80,12 @@ public sealed partial record Outline
     }
 
     /// <summary>
-    /// The largest upright rectangle inside, clear of holes, such as what can still be cut from the piece that falls out of a window; null
+    /// The largest upright rectangle inside, clear of holes, such as what can still be cut from the waste of a window; null
     /// when nothing fits. Its edges keep to the outline within 0.002 mm; its area is the largest found by a search that is exact for
     /// rectangles and very nearly so for other shapes.
     /// </summary>
     public Bounds? LargestRectangleInside() => AsRectangle() is { Width: > 0, Height: > 0 } box ? box : new LargestRectangle(this).Find();
 
-    /// <summary>The box, where the outline is one upright rectangle and nothing else.</summary>
+    /// <summary>The box, if the outline is one upright rectangle and nothing else; otherwise null.</summary>
     internal Bounds? AsRectangle() => Contours.Length == 1 ? Contours[0].AsRectangle() : null;
 }

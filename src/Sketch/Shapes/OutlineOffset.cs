@@ -4,29 +4,29 @@ namespace Sketch.Shapes;
 
 public sealed partial record Outline
 {
-    /// <summary>Share of the distance that the geometry library may use to smooth its input.</summary>
+    /// <summary>Fraction of the distance by which the geometry library may simplify its input.</summary>
     private const double Smoothing = 1e-4;
 
-    /// <summary>Segments up to which an offset keeps lines and curves; checking it takes work that grows with their square.</summary>
+    /// <summary>Segments up to which an offset keeps lines and curves; the cost of checking it is quadratic.</summary>
     private const int MostSegments = 500;
 
     /// <summary>
-    /// Contours up to which an outline is grown as a whole. More are grown one by one and then united: the same area, but their lines,
-    /// which may each cross most of the others, never meet all at once.
+    /// Contours up to which an outline is grown as a whole. More are grown one by one and then united, which gives the same area, but their
+    /// lines, each of which may cross most of the others, are never processed all at once.
     /// </summary>
     private const int MostContours = 100;
 
     /// <summary>
     /// Segments of one contour from which it is grown in steps. Where corners lie much closer together than the distance, their round
-    /// joins cross each other by the hundred; small first steps leave a plain edge, and all steps together give the same area.
+    /// joins cross each other by the hundred; small first steps leave a smooth edge, and all steps together give the same area.
     /// </summary>
     private const int LongContour = 2_000;
 
-    /// <summary>Shares of the distance that are grown first, one after the other.</summary>
+    /// <summary>Fractions of the distance to grow first, one after the other.</summary>
     private static readonly double[] FirstSteps = [1.0 / 256, 1.0 / 64, 1.0 / 16];
 
     /// <summary>
-    /// The outline moved outwards everywhere by a distance in millimetres; a negative one moves it inwards, until nothing is left.
+    /// The outline moved outwards everywhere by a distance in millimetres; a negative one moves it inwards, possibly until nothing is left.
     /// An upright rectangle keeps its sharp corners exactly; on any other outline the corners that point outwards become round, as every
     /// point of the new edge lies at that distance from the old one. The result is true to less than 0.01 mm.
     /// </summary>
@@ -47,7 +47,7 @@ public sealed partial record Outline
     }
 
     /// <summary>
-    /// The ring of that thickness in millimetres round this outline, holes of this outline not counted: the outline of a frame whose inner
+    /// The ring of that thickness in millimetres round this outline, ignoring its holes: the outline of a frame whose inner
     /// edge this is.
     /// </summary>
     public Outline Ring(double thickness) => Grow(thickness, closeHoles: true).Subtract(WithoutHoles());

@@ -26,7 +26,7 @@ public sealed partial record Outline
         return Overlay(this, hole, SpatialFunction.Difference);
     }
 
-    /// <summary>What both have in common.</summary>
+    /// <summary>The intersection of both.</summary>
     public Outline Intersect(Outline other)
     {
         if (IsEmpty || other.IsEmpty || !Bounds.Overlaps(other.Bounds))
@@ -55,7 +55,7 @@ public sealed partial record Outline
         return AsRectangle() is not null || Polygons.Of(this).Buffer(tolerance).Covers(Polygons.Of(small));
     }
 
-    /// <summary>Square millimetres that both have in common.</summary>
+    /// <summary>The area of the intersection in square millimetres.</summary>
     public double OverlapArea(Outline other)
     {
         if (IsEmpty || other.IsEmpty || !Bounds.Overlaps(other.Bounds))

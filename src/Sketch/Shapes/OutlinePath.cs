@@ -5,7 +5,7 @@ namespace Sketch.Shapes;
 public sealed partial record Outline
 {
     /// <summary>
-    /// The outline as the data of an SVG path in millimetres with at most four decimals, of the commands M, L, C and Z only; empty for an
+    /// The outline as the data of an SVG path in millimetres with at most four decimals, with the commands M, L, C and Z only; empty for an
     /// empty outline.
     /// </summary>
     public string ToSvgPath()
@@ -15,7 +15,7 @@ public sealed partial record Outline
         return path.ToString();
     }
 
-    /// <summary>Writes the same data to the end of a longer text.</summary>
+    /// <summary>Appends the same data to a longer text.</summary>
     public void AppendSvgPath(StringBuilder path)
     {
         foreach (var contour in Contours)
@@ -51,7 +51,7 @@ public sealed partial record Outline
             path.AppendNumber(point.Y);
         }
 
-        // A minus sign parts two numbers by itself; a number that may be rounded to zero may have none.
+        // A minus sign separates two numbers by itself; a number that may round to zero may have no sign.
         void Space(double next)
         {
             if (next > -0.0001)

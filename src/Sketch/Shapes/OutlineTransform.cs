@@ -2,10 +2,10 @@ namespace Sketch.Shapes;
 
 public sealed partial record Outline
 {
-    /// <summary>No outline.</summary>
+    /// <summary>The empty outline.</summary>
     public static readonly Outline Empty = new([]);
 
-    /// <summary>The outline turned or shifted.</summary>
+    /// <summary>The outline under an affine map.</summary>
     public Outline Transform(Affine by)
     {
         return new([.. Contours.Select(c => new Contour(by.Apply(c.Start), [.. c.Segments.Select(Moved)]))]);

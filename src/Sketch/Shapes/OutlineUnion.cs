@@ -4,12 +4,12 @@ namespace Sketch.Shapes;
 
 public sealed partial record Outline
 {
-    /// <summary>Both together as one area; outlines that do not touch keep their curves.</summary>
+    /// <summary>The union of both; outlines that do not touch keep their curves.</summary>
     public Outline Union(Outline other) => Union([this, other]);
 
     /// <summary>
-    /// All together as one area, such as the letters of a word that run into each other. Outlines that touch no other one and whose
-    /// contours do not cross keep their curves; of the rest curves become chords at most 0.002 mm off, so that small outlines should be
+    /// The union of all, such as the overlapping letters of a word. Outlines that touch no other one and whose
+    /// contours do not cross keep their curves; the curves of the others become chords at most 0.002 mm off, so small outlines should be
     /// united at the size at which they are used. The outer contours of the result run clockwise as seen.
     /// </summary>
     public static Outline Union(IEnumerable<Outline> outlines)

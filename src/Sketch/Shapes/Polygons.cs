@@ -5,26 +5,28 @@ using NetTopologySuite.Operation.Polygonize;
 
 namespace Sketch.Shapes;
 
-/// <summary>To the polygons of the geometry library and back. Curves become chords that stray at most <see cref="Tolerance"/>.</summary>
+/// <summary>
+/// Conversion to polygons of the geometry library and back. Curves become chords that deviate by at most <see cref="Tolerance"/>.
+/// </summary>
 internal static class Polygons
 {
-    /// <summary>Millimetres that a chord may lie off its curve; for outlines wider than a metre a millionth of their size.</summary>
+    /// <summary>The most millimetres between a chord and its curve; for outlines wider than a metre, a millionth of their size.</summary>
     public const double Tolerance = 0.002;
 
-    /// <summary>Contours within a box of less than this, in square millimetres, are no shapes.</summary>
+    /// <summary>Contours whose box is smaller than this, in square millimetres, are ignored.</summary>
     private const double LeastBox = 1e-9;
 
     private static readonly GeometryFactory Factory = new();
 
     /// <param name="Line">The closed line.</param>
-    /// <param name="Area">What it encloses, positive where it runs clockwise as seen.</param>
+    /// <param name="Area">The enclosed area, positive where it runs clockwise as seen.</param>
     private sealed record Ring(LinearRing Line, double Area);
 
     /// <summary>What is inside the outline by the winding rule, as valid polygons.</summary>
     public static Geometry Of(Outline outline) => Read(outline).Area;
 
     /// <summary>
-    /// What is inside the outline by the winding rule, as valid polygons, and whether its contours are the edges of that area as they are:
+    /// What is inside the outline by the winding rule, as valid polygons, and whether its contours are exactly the edges of that area:
     /// none crosses another or itself, and none lies within the area.
     /// </summary>
     public static (Geometry Area, bool AsDrawn) Read(Outline outline)
@@ -41,14 +43,14 @@ internal static class Polygons
         return (polygons.TrueForAll(p => p.IsValid) ? United(polygons) : ByWinding(rings), false);
     }
 
-    /// <summary>How many polygons lie inside the outline by the winding rule once those that overlap or share an edge are one.</summary>
+    /// <summary>How many polygons lie inside the outline by the winding rule after merging those that overlap or share an edge.</summary>
     public static int CountOf(Outline outline)
     {
         var area = United([Of(outline)]);
         return Enumerable.Range(0, area.NumGeometries).Count(i => area.GetGeometryN(i) is Polygon { IsEmpty: false });
     }
 
-    /// <summary>The parts of both as one area.</summary>
+    /// <summary>The union of both.</summary>
     public static Geometry United(IReadOnlyCollection<Geometry> parts) => parts.Count == 0
         ? Factory.CreatePolygon()
         : OverlayNGRobust.Union([.. parts], Factory);
@@ -70,13 +72,13 @@ internal static class Polygons
     }
 
     /// <summary>
-    /// Whether the moved outline is one piece that nowhere crosses itself and lies at that distance from the old one everywhere: then it is
-    /// the offset, however it was found. The sharp corners of upright rectangles lie farther off by intent.
+    /// Whether the moved outline is one piece that nowhere crosses itself and lies at that distance from the old one everywhere: if so, it
+    /// is the offset, however it was computed. The sharp corners of upright rectangles are farther away by design.
     /// </summary>
     public static bool LiesAt(Outline moved, Outline old, double distance)
     {
         var (rings, oldRings) = (Rings(moved, 5 * Tolerance), Rings(old, Tolerance));
-        // A hole that outgrew what is around it would pass for the area.
+        // A hole that outgrew its surroundings would be taken for the area.
         if (rings.Count != moved.Contours.Length || rings.Count != oldRings.Count || rings.Count(r => r.Area > 0) != 1
             || rings.Sum(r => r.Area) <= 0)
         {
@@ -138,8 +140,8 @@ internal static class Polygons
     }
 
     /// <summary>
-    /// Each hole goes to the smallest outer ring around it. As a hole takes back the winding of one ring, the union of the polygons is then
-    /// what the winding rule fills, also where outer rings lie over each other. Rings that run like holes but lie in no other ring are
+    /// Each hole goes to the smallest outer ring around it. As a hole cancels the winding of one ring, the union of the polygons is then
+    /// what the winding rule fills, even where outer rings overlap. Rings that run like holes but lie in no other ring are
     /// strays, which the winding rule fills too.
     /// </summary>
     private static (List<Polygon> Polygons, List<Polygon> Strays) WithHoles(List<Ring> rings)
@@ -184,7 +186,7 @@ internal static class Polygons
     }
 
     /// <summary>
-    /// For lines that cross themselves or a hole: cuts the plane along all of them and keeps the faces that they wind round.
+    /// For lines that cross themselves or a hole: cuts the plane along all of them and keeps the faces with a nonzero winding number.
     /// </summary>
     private static Geometry ByWinding(List<Ring> rings)
     {
@@ -214,7 +216,7 @@ internal static class Polygons
         return winding;
     }
 
-    /// <summary>A few chords of a ring and the box around them, so that those far away need not be looked at one by one.</summary>
+    /// <summary>A few chords of a ring and the box around them, so that those far away need not be examined one by one.</summary>
     private static IEnumerable<(Coordinate[] Chords, Envelope Box)> Stretches(Ring ring)
     {
         const int chords = 16;

@@ -11,7 +11,7 @@ internal static class ScallopForm
     /// <summary>Bumps along the shorter side of a rectangle.</summary>
     private const int Short = 8;
 
-    /// <summary>So that a strip of any length keeps an outline that can be handled.</summary>
+    /// <summary>Limits the outline of a strip of any length.</summary>
     private const int Most = 400;
 
     /// <summary>
@@ -41,7 +41,7 @@ internal static class ScallopForm
     }
 
     /// <summary>
-    /// Three quarters of a circle round each corner of an inner rectangle; between them bumps of equal width, as near to half circles as
+    /// Three quarters of a circle round each corner of an inner rectangle; between them bumps of equal width, as close to half circles as
     /// the side allows.
     /// </summary>
     public static Contour Rectangle(Bounds box)

@@ -2,11 +2,13 @@ namespace Sketch.Shapes;
 
 public readonly partial record struct Segment
 {
-    /// <summary>Nodes and weights of Gauss's rule on 0 to 1 that is exact up to degree five, which x y' - y x' of a cubic has.</summary>
+    /// <summary>
+    /// Nodes and weights of Gaussian quadrature on [0, 1], exact up to degree five: the degree of x y' - y x' of a cubic.
+    /// </summary>
     private static readonly (double Node, double Weight)[] Gauss =
         [(0.5 - Math.Sqrt(0.15), 5 / 18.0), (0.5, 4 / 9.0), (0.5 + Math.Sqrt(0.15), 5 / 18.0)];
 
-    /// <summary>The point at a share of the way, 0 at <paramref name="from"/> and 1 at the end.</summary>
+    /// <summary>The point at a parameter, 0 at <paramref name="from"/> and 1 at the end.</summary>
     internal Point PointAt(Point from, double t)
     {
         var s = 1 - t;
@@ -21,7 +23,7 @@ public readonly partial record struct Segment
             a * from.Y + b * Control1.Y + c * Control2.Y + d * End.Y);
     }
 
-    /// <summary>The derivative by that share.</summary>
+    /// <summary>The first derivative at that parameter.</summary>
     internal Point SlopeAt(Point from, double t)
     {
         if (IsLine)
@@ -36,7 +38,7 @@ public readonly partial record struct Segment
             a * (Control1.Y - from.Y) + b * (Control2.Y - Control1.Y) + c * (End.Y - Control2.Y));
     }
 
-    /// <summary>The second derivative by that share.</summary>
+    /// <summary>The second derivative at that parameter.</summary>
     internal Point BendAt(Point from, double t)
     {
         if (IsLine)
@@ -82,7 +84,7 @@ public readonly partial record struct Segment
         return sum;
     }
 
-    /// <summary>Widens a range by the values where the cubic turns round: the roots of its derivative between 0 and 1.</summary>
+    /// <summary>Widens a range by the extrema of the cubic: its values at the roots of its derivative between 0 and 1.</summary>
     private static (double Low, double High) Range(double p0, double p1, double p2, double p3, double low, double high)
     {
         if (p1 >= low && p1 <= high && p2 >= low && p2 <= high)

@@ -2,7 +2,7 @@ namespace Sketch.Shapes;
 
 public readonly partial record struct Segment
 {
-    /// <summary>The part from the start to a share of the way and the part from there to the end (de Casteljau's construction).</summary>
+    /// <summary>The part from the start to a parameter t and the part from there to the end (de Casteljau's construction).</summary>
     internal (Segment Before, Segment After) SplitAt(Point from, double t)
     {
         if (IsLine)
@@ -17,7 +17,7 @@ public readonly partial record struct Segment
     }
 
     /// <summary>
-    /// The crossing of two segments that lies latest on this one and, of those, earliest on the other, as shares of the way; null when
+    /// The crossing of two segments that lies latest on this one and, of those, earliest on the other, as parameters; null when
     /// they do not cross. Curves are searched by chords, then refined by Newton's method.
     /// </summary>
     internal (double On, double OnOther)? Crossing(Point from, Segment other, Point otherFrom)

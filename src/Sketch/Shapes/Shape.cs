@@ -3,7 +3,7 @@ namespace Sketch.Shapes;
 /// <summary>The shapes that a piece can be cut to. Proportions are in <see cref="ShapeProportions"/>.</summary>
 public enum Shape
 {
-    /// <summary>Four square corners, or round ones where a corner radius is given.</summary>
+    /// <summary>Four square corners, or round ones if a corner radius is given.</summary>
     Rectangle,
 
     /// <summary>As wide as high.</summary>

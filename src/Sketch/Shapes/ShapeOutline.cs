@@ -6,8 +6,8 @@ namespace Sketch.Shapes;
 public static class ShapeOutline
 {
     /// <summary>
-    /// The outline of a shape that fills its box, in millimetres on the face of which the box speaks. A box without width or height gives
-    /// a contour without area; negative sizes count as none.
+    /// The outline of a shape that fills its box, in millimetres on the face that the box is on. A box without width or height gives
+    /// a contour without area; negative sizes count as zero.
     /// </summary>
     public static Outline Build(Shape shape, ShapeStyle style, Rect box)
     {

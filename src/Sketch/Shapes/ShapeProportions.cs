@@ -3,7 +3,7 @@ using Sketch.Units;
 namespace Sketch.Shapes;
 
 /// <summary>
-/// Shapes of which one number says the size, and their height for a width of 1:
+/// Shapes whose size is given by one number, and their height for a width of 1:
 /// <list type="table">
 /// <listheader><term>shape</term><description>height / width</description></listheader>
 /// <item><term>square, circle, scallop</term><description>1</description></item>
@@ -20,7 +20,7 @@ public static class ShapeProportions
 {
     private static readonly double HexagonRatio = Math.Sqrt(3) / 2;
 
-    /// <summary>Whether one number is enough for the size.</summary>
+    /// <summary>Whether one number gives the size.</summary>
     public static bool Has(Shape shape) => Ratio(shape, ShapeStyle.Plain) is not null;
 
     /// <summary>Height for a width of 1, or null where the shape has no proportions of its own.</summary>

@@ -18,7 +18,7 @@ public enum Swallowtail
     Both,
 }
 
-/// <summary>What is said of a shape besides its size.</summary>
+/// <summary>What describes a shape besides its size.</summary>
 public sealed record ShapeStyle
 {
     /// <summary>Fewest tips of a star.</summary>
@@ -27,11 +27,11 @@ public sealed record ShapeStyle
     /// <summary>Most tips of a star.</summary>
     public const int MostPoints = 60;
 
-    /// <summary>Nothing said: five points, no notch, corners as the shape has them.</summary>
+    /// <summary>The defaults: five points, no notch, the shape's usual corners.</summary>
     public static readonly ShapeStyle Plain = new();
 
     /// <summary>
-    /// Tips of a star; numbers outside <see cref="FewestPoints"/> to <see cref="MostPoints"/> are taken as the nearest of the two.
+    /// Tips of a star; numbers outside <see cref="FewestPoints"/> to <see cref="MostPoints"/> are clamped.
     /// </summary>
     public int Points { get; init; } = 5;
 
@@ -48,7 +48,7 @@ public sealed record ShapeStyle
     public Length? Notch { get; init; }
 
     /// <summary>
-    /// How deep the notches of a banner of that size are: the depth asked for, but no deeper than leaves the strip in one piece
+    /// How deep the notches of a banner of that size are: the requested depth, limited so that the strip stays in one piece
     /// (its width for one notch, half of it for each of two).
     /// </summary>
     public (Length Left, Length Right) Notches(Size size)

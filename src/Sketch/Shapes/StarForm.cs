@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace Sketch.Shapes;
 
 /// <summary>
-/// The star with its tips on a circle of radius 1 about the origin, one tip upwards. Up to five points a tip is as sharp as the
-/// pentagram's (36 degrees), from six on as the hexagram's (60 degrees), so that five points make the star polygon {5/2}, six make {6/2},
+/// The star with its tips on a circle of radius 1 about the origin, one tip upwards. Up to five points, a tip is as sharp as the
+/// pentagram's (36 degrees), from six on, as the hexagram's (60 degrees), so that five points make the star polygon {5/2}, six make {6/2},
 /// and many points make a seal with teeth.
 /// </summary>
 internal sealed record StarForm(ImmutableArray<Point> Corners, Bounds Box)
@@ -19,7 +19,7 @@ internal sealed record StarForm(ImmutableArray<Point> Corners, Bounds Box)
         return Math.Sin(halfTip) / Math.Sin(halfTip + Math.PI / points);
     }
 
-    /// <summary>The star with so many points, or with the nearest number that there is.</summary>
+    /// <summary>The star with that many points, or with the nearest supported number.</summary>
     public static StarForm Of(int points) =>
         Forms[Math.Clamp(points, ShapeStyle.FewestPoints, ShapeStyle.MostPoints) - ShapeStyle.FewestPoints];
 

@@ -4,7 +4,7 @@ using Sketch.Units;
 namespace Sketch.Stashes;
 
 /// <summary>
-/// Paper weights in pounds and what they are in grams a square metre. A weight in pounds is that of 500 sheets of the grade's basic size,
+/// Paper weights in pounds, converted to grams per square metre. A weight in pounds is that of 500 sheets of the grade's basic size,
 /// so the grade is needed: 110 lb index (199 g/m2) is lighter than 80 lb cover (216 g/m2).
 /// </summary>
 public static class PaperWeights
@@ -41,7 +41,7 @@ public static class PaperWeights
     private static readonly ImmutableArray<(double Pounds, double Points)> CoverChart =
         [(28, 3.8), (40, 6), (65, 8), (74, 9), (80, 9.5), (90, 10), (100, 11), (114, 14), (120, 15)];
 
-    /// <summary>Grams a square metre for pounds of a grade; null when the grade is not known.</summary>
+    /// <summary>Grams per square metre for pounds of a grade; null when the grade is not known.</summary>
     public static double? Grammage(double pounds, string grade)
     {
         foreach (var (name, width, height) in Grades)
@@ -56,10 +56,10 @@ public static class PaperWeights
     }
 
     /// <summary>
-    /// The thickness to expect of a weight, to the nearest micrometre: straight lines between the weights of the chart, beyond its ends in
+    /// The expected thickness for a weight, to the nearest micrometre: interpolated between the weights of the chart, beyond its ends in
     /// proportion to the weight. A measured thickness is better.
     /// </summary>
-    /// <param name="grammage">Grams a square metre, more than nothing.</param>
+    /// <param name="grammage">Grams per square metre, greater than zero.</param>
     public static Length EstimatedThickness(double grammage)
     {
         var pounds = grammage / Grammage(1, "cover")!.Value;

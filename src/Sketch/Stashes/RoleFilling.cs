@@ -8,7 +8,7 @@ namespace Sketch.Stashes;
 
 /// <summary>A paper put into a role from outside the card.</summary>
 /// <param name="Role">The role.</param>
-/// <param name="Paper">A paper of the shelf, a built-in paper, a colour word, or <c>#</c> and hex digits.</param>
+/// <param name="Paper">A paper of the stash, a built-in paper, a colour word, or <c>#</c> and hex digits.</param>
 /// <param name="Side">Which side shows.</param>
 public sealed record PaperChoice(string Role, string Paper, PaperSide Side)
 {
@@ -16,7 +16,7 @@ public sealed record PaperChoice(string Role, string Paper, PaperSide Side)
     public Rgb? Colour =>
         Paper is ['#', .. var digits] && digits.Length is 3 or 6 && digits.All(char.IsAsciiHexDigit) ? Rgb.FromHex(digits) : null;
 
-    /// <summary>The choice as <see cref="TryParse"/> reads it; the front is left out.</summary>
+    /// <summary>The choice as <see cref="TryParse"/> reads it; the front is not written.</summary>
     public override string ToString() => $"{Role}={Paper}{(Side == PaperSide.Back ? "/back" : "")}";
 
     /// <summary>Reads <c>ROLE=PAPER</c>, <c>ROLE=PAPER/front</c> or <c>ROLE=PAPER/back</c>.</summary>
@@ -55,10 +55,10 @@ public sealed record PaperChoice(string Role, string Paper, PaperSide Side)
 /// <item>the card itself.</item>
 /// </list>
 /// The stash is then searched for a paper of that name; a batch, whose pieces are to be cut from something, also looks for the name of the
-/// role where only a colour is given. The stash decides how its paper looks. If it does not say, or has no such paper, the paper looks as
-/// the line that names it says.
+/// role where only a colour is given. The stash decides how its paper looks. If it does not describe the paper or does not have it, the
+/// paper looks as the line that names it describes it.
 /// </summary>
-/// <param name="Stash">The stash, or null when none is at hand: then papers are drawn in the colours that the files give.</param>
+/// <param name="Stash">The stash, or null when there is none: then papers are drawn in the colours that the files give.</param>
 /// <param name="Choices">The choices; of two for one role the last counts.</param>
 public sealed record RoleFilling(Stash? Stash, ImmutableArray<PaperChoice> Choices)
 {
@@ -76,7 +76,7 @@ public sealed record RoleFilling(Stash? Stash, ImmutableArray<PaperChoice> Choic
 
     /// <summary>What a piece is made of.</summary>
     /// <param name="own">
-    /// What the card says of it, or what an earlier resolving with the same stash gave; a paint without a role is returned as it is.
+    /// What the card gives, or the result of an earlier resolution with the same stash; a paint without a role is returned as it is.
     /// </param>
     public Paint Resolve(Paint own)
     {
@@ -94,7 +94,7 @@ public sealed record RoleFilling(Stash? Stash, ImmutableArray<PaperChoice> Choic
         return FromStash(given, given.Paper ?? (Batch is null ? null : role)) with { Role = role };
     }
 
-    /// <summary>What a piece is made of that names a role which no line declares: a paper of the stash or a built-in one.</summary>
+    /// <summary>What a piece is made of if no line declares the role that it names: a paper of the stash or a built-in one.</summary>
     public Paint ResolveUndeclared(string name)
     {
         var found = Resolve(RolePaper.Undeclared(name));

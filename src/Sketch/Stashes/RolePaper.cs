@@ -6,18 +6,18 @@ using Sketch.Syntax;
 
 namespace Sketch.Stashes;
 
-/// <summary>The paper that a role line gives, in a card and in a batch alike, before it is looked up in a stash.</summary>
+/// <summary>The paper that a role line gives, in a card or in a batch, before it is looked up in a stash.</summary>
 public static class RolePaper
 {
     private static readonly PaperLook White = ColourWords.TryGet("white", out var white) ? white : PaperLook.Plain(new(255, 255, 255));
 
-    /// <summary>White cardstock that no role names.</summary>
+    /// <summary>White cardstock without a role.</summary>
     public static Paint Plain { get; } = new(null, null, PaperSide.Front, White);
 
     /// <summary>The paper as the line gives it: a built-in paper in these colours, else cardstock of the first colour.</summary>
     /// <param name="role">The role.</param>
     /// <param name="paper">The paper's name, or null where the line gives only colours.</param>
-    /// <param name="colours">The colours after the name; a word that is no colour is ignored.</param>
+    /// <param name="colours">The colours after the name; a word that is not a colour is ignored.</param>
     /// <param name="side">The side that shows.</param>
     /// <param name="anyOffcut">Whether any leftover will do.</param>
     public static Paint Of(string role, string? paper, IEnumerable<PaintSyntax> colours, PaperSide side, bool anyOffcut)
@@ -42,7 +42,7 @@ public static class RolePaper
         return new(choice.Role, choice.Paper, choice.Side, look ?? White) { Knowledge = Known(look is not null) };
     }
 
-    /// <summary>The paper of a name that no role line declares: a built-in paper, else nothing that is known.</summary>
+    /// <summary>The paper of a name that no role line declares: a built-in paper, else an unknown paper.</summary>
     internal static Paint Undeclared(string name) => BuiltIn.Find(name, []) is { } look
         ? new(name, null, PaperSide.Front, look)
         : new(name, null, PaperSide.Front, PaperLook.Missing) { Knowledge = PaperKnowledge.Nothing };

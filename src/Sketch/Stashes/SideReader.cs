@@ -15,7 +15,7 @@ internal sealed class SideReader(SourceText source, IWorld world, FindingBag fin
     private static readonly string[] PictureEndings = [".jpg", ".jpeg", ".png", ".webp"];
     private static readonly PaperLook White = PaperLook.Plain(new(255, 255, 255));
 
-    /// <summary>The side of a paper that is printed on the other side only.</summary>
+    /// <summary>The blank side of a paper that is printed on the other side only.</summary>
     public static PaperFace Unprinted { get; } = new(null, White, true);
 
     /// <summary>How a side looks when only the paper's name is known.</summary>
@@ -24,7 +24,7 @@ internal sealed class SideReader(SourceText source, IWorld world, FindingBag fin
 
     /// <summary>Reads a side.</summary>
     /// <param name="side">The clause.</param>
-    /// <param name="paper">The paper so far: its size and trim decide which part of a picture is left to cut from.</param>
+    /// <param name="paper">The paper so far: its size and trim decide which part of a picture remains to cut from.</param>
     public PaperFace Read(SideClause side, StockPaper paper)
     {
         if (side.Words is { } file
@@ -84,7 +84,7 @@ internal sealed class SideReader(SourceText source, IWorld world, FindingBag fin
         return new(null, PaperLook.Plain(picture.Mean) with { Pictured = WithoutTrim(picture, paper) }, true);
     }
 
-    /// <summary>A picture of the whole sheet shows its trim too, which nobody sees on a card; a picture of a part of it has none.</summary>
+    /// <summary>A picture of the whole sheet shows its trim too, which no card shows; a picture of a part of it has none.</summary>
     private static PicturedSheet WithoutTrim(IPaperPicture picture, StockPaper paper)
     {
         const double Alike = 0.02;

@@ -23,7 +23,7 @@ public sealed record Stash(
     string Notes,
     Location Location)
 {
-    /// <summary>A paper by its name, capitals ignored; null when there is none.</summary>
+    /// <summary>A paper by its name, ignoring case; null when there is none.</summary>
     public StockPaper? Find(string name) => Papers.FirstOrDefault(p => p.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The leftovers of a paper.</summary>
@@ -57,17 +57,17 @@ public sealed record StockPaper(string Name, StockKind Kind, Size Size, int? She
     /// <summary>Whether the print has a direction, so that pieces are not turned.</summary>
     public bool Upright { get; init; }
 
-    /// <summary>Grams a square metre, or null when not known.</summary>
+    /// <summary>Grams per square metre, or null when not known.</summary>
     public double? Grammage { get; init; }
 
-    /// <summary>Thickness of one sheet: as measured, else estimated from its weight; null when neither is known.</summary>
+    /// <summary>Thickness of one sheet: measured, else estimated from its weight; null when neither is known.</summary>
     public Length? Thickness { get; init; }
 
-    /// <summary>Price of a sheet in the file's own currency, or null.</summary>
+    /// <summary>Price of a sheet in the file's currency, or null.</summary>
     public decimal? Price { get; init; }
 
-    /// <summary>Sheets on hand or any number of them, or leftovers: whether there is any of it at all.</summary>
-    /// <param name="stash">The shelf on which its offcuts lie.</param>
+    /// <summary>Whether there is any of it at all: sheets on hand, an unlimited number of them, or leftovers.</summary>
+    /// <param name="stash">The stash that lists its offcuts.</param>
     public bool IsOnHand(Stash stash) => Sheets is null or > 0 || stash.OffcutsOf(this).Any();
 
     /// <summary>One of its sides.</summary>
@@ -119,6 +119,6 @@ public enum SupplyKind
 /// <param name="Location">The line that lists it.</param>
 public sealed record Supply(SupplyKind Kind, string Name, Length? Measure, int? Pieces, Length? Long, Size? Size, Location Location)
 {
-    /// <summary>Price of a piece, or of a whole roll, in the file's own currency; null when not known.</summary>
+    /// <summary>Price of a piece, or of a whole roll, in the file's currency; null when not known.</summary>
     public decimal? Price { get; init; }
 }

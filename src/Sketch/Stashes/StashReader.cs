@@ -33,7 +33,7 @@ internal sealed class StashReader
     /// <summary>The stash that a file describes; what cannot be read is reported and left out.</summary>
     /// <param name="file">A file that begins with <c>stash</c>.</param>
     /// <param name="world">Reads the pictures of papers.</param>
-    /// <param name="findings">Takes what is wrong.</param>
+    /// <param name="findings">Receives what is wrong.</param>
     public static Stash Read(FileSyntax file, IWorld world, FindingBag findings) =>
         new StashReader(file.Source, world, findings).Read(file);
 
@@ -175,7 +175,7 @@ internal sealed class StashReader
         });
     }
 
-    /// <summary>The back of cardstock is like its front unless given; a patterned paper with one print has a white back.</summary>
+    /// <summary>The back of cardstock is the same as its front unless given; a patterned paper with one print has a white back.</summary>
     private StockPaper WithSides(StockPaper paper, StockLine line)
     {
         var sides = line.Clauses.OfType<SideClause>().ToList();

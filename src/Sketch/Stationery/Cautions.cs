@@ -2,8 +2,8 @@ namespace Sketch.Stationery;
 
 /// <summary>
 /// The usual cautions where work with paper can hurt someone. Knives: art teachers' guidance on cutting tools; guillotines and adhesives:
-/// common practice, no source; small parts: what fits wholly into the small-parts cylinder of 16 CFR 1501.4 can be swallowed, a gem always
-/// does.
+/// common practice, no source; small parts: whatever fits wholly into the small-parts cylinder of 16 CFR 1501.4 can be swallowed;
+/// a gem always fits.
 /// </summary>
 public static class Cautions
 {

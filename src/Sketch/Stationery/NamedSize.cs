@@ -4,7 +4,7 @@ using Sketch.Units;
 namespace Sketch.Stationery;
 
 /// <summary>A size that has a name in the trade.</summary>
-/// <param name="Name">The name as a file writes it without doubt, such as <c>US A6</c>, <c>A2</c> or <c>letter</c>.</param>
+/// <param name="Name">The name as a file writes it without ambiguity, such as <c>US A6</c>, <c>A2</c> or <c>letter</c>.</param>
 /// <param name="Size">Cards and sheets upright, envelopes lying landscape.</param>
 public sealed record NamedSize(string Name, Size Size)
 {
@@ -12,7 +12,7 @@ public sealed record NamedSize(string Name, Size Size)
     public string? Envelope { get; init; }
 }
 
-/// <summary>What came of looking for a name.</summary>
+/// <summary>The outcome of looking up a name.</summary>
 public enum LookupOutcome
 {
     /// <summary>There is one such size.</summary>
@@ -25,12 +25,12 @@ public enum LookupOutcome
     Ambiguous,
 }
 
-/// <summary>The answer to a name.</summary>
+/// <summary>The result of looking up a name.</summary>
 /// <param name="Found">The size, or null.</param>
 /// <param name="Offers">
-/// For an ambiguous name: the names to choose from. For an unknown one: what has the most similar name, if any is similar. Otherwise empty.
+/// For an ambiguous name: the names to choose from. For an unknown one: the most similar name, if any is similar. Otherwise empty.
 /// </param>
-/// <param name="Outcome">What came of it.</param>
+/// <param name="Outcome">The outcome.</param>
 public sealed record SizeLookup(NamedSize? Found, ImmutableArray<string> Offers, LookupOutcome Outcome)
 {
     internal static SizeLookup Of(NamedSize size) => new(size, [], LookupOutcome.Found);

@@ -5,7 +5,7 @@ using Sketch.Units;
 namespace Sketch.Stationery;
 
 /// <summary>
-/// Cards, envelopes and sheets by name. Capitals, blanks and hyphens do not matter. A name means the same under all units.
+/// Cards, envelopes and sheets by name. Case, blanks and hyphens do not matter. A name means the same in all units.
 /// <para>
 /// <c>A1</c>, <c>A2</c> and <c>A9</c> alone are the US cards, for the ISO sizes of these names are posters and labels; <c>A6</c>,
 /// <c>A7</c> and <c>A8</c> are cards in both systems and need <c>US</c> or <c>ISO</c> in front. As sheets the A names are ISO only.
@@ -40,7 +40,7 @@ public static class NamedSizes
 
     /// <summary>
     /// An envelope, lying landscape, by its own name or by that of the card it usually holds: <c>A5</c> is a C5, <c>ISO A6</c> a C6,
-    /// <c>slimline</c> a no10. A card name that is ambiguous is so here too.
+    /// <c>slimline</c> a no10. A card name that is ambiguous is ambiguous here too.
     /// </summary>
     /// <param name="system"><c>US</c> or <c>ISO</c> as written in front of the name, or null.</param>
     /// <param name="name">The name as written.</param>
@@ -67,7 +67,7 @@ public static class NamedSizes
 
     /// <summary>
     /// The envelope for a card of any size: the usual one where the size has a name, else the smallest named one that leaves
-    /// <see cref="EnvelopeFit.TightBelow"/> both ways. Null when the card is larger than all.
+    /// <see cref="EnvelopeFit.TightBelow"/> in both directions. Null when the card is larger than all.
     /// </summary>
     /// <param name="closed">The closed card, either way up.</param>
     public static NamedSize? UsualEnvelope(Size closed)

@@ -4,7 +4,7 @@ using Sketch.Units;
 namespace Sketch.Stationery;
 
 /// <summary>
-/// The sizes themselves. US cards and envelopes: the size tables of US card and envelope makers, which agree but for the A6 card
+/// The sizes themselves. US cards and envelopes: the size tables of US card and envelope makers, which agree except for the A6 card
 /// (4 1/2 x 6 1/4 in most of them). Metric sheets: ISO 216 (an A size is half of the one before, rounded down to the millimetre).
 /// Metric envelopes: ISO 269 and DIN 678. Slimline, the DL card and the square envelopes: common practice, no source; C8: from memory.
 /// </summary>
@@ -13,7 +13,7 @@ internal static class SizeTable
     private const string Us = "US";
     private const string Iso = "ISO";
 
-    /// <summary>Closed cards, upright. A second spelling of a name stands after a stroke.</summary>
+    /// <summary>Closed cards, upright. A second spelling of a name follows a slash.</summary>
     public static readonly ImmutableArray<NamedSizeRow> Cards =
     [
         Card(Us, "A1|4bar", "A1", Inch(3, 1, 2), Inch(4, 7, 8), "US A1"),

@@ -1,6 +1,6 @@
 namespace Sketch.Text;
 
-/// <summary>A part of one file, as findings point to it.</summary>
+/// <summary>A part of one file, to which findings point.</summary>
 /// <param name="Source">The file.</param>
 /// <param name="Span">The part.</param>
 public readonly record struct Location(SourceText Source, TextSpan Span)

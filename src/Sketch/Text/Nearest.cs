@@ -4,7 +4,7 @@ namespace Sketch.Text;
 public static class Nearest
 {
     /// <summary>
-    /// The candidate with the smallest edit distance (a letter put in, left out, changed, or two neighbours swapped: optimal string
+    /// The candidate with the smallest edit distance (a letter inserted, deleted, changed, or two neighbours swapped: optimal string
     /// alignment); among equals the one nearest in length, as fingers swap letters more often than they add one, then the first in order;
     /// null when none is within a third of the word's letters.
     /// </summary>

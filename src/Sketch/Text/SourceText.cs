@@ -1,12 +1,12 @@
 namespace Sketch.Text;
 
-/// <summary>A file's text with its name, and the way from an offset to a line and column.</summary>
+/// <summary>A file's text with its name, and the mapping from an offset to a line and column.</summary>
 public sealed class SourceText
 {
     private readonly int[] _lineStarts;
 
     /// <summary>Takes a text as read.</summary>
-    /// <param name="path">The name by which findings call the file.</param>
+    /// <param name="path">The name that findings use for the file.</param>
     /// <param name="content">The whole text.</param>
     public SourceText(string path, string content)
     {
@@ -24,7 +24,7 @@ public sealed class SourceText
         _lineStarts = [.. starts];
     }
 
-    /// <summary>The name by which findings call the file.</summary>
+    /// <summary>The name that findings use for the file.</summary>
     public string Path { get; }
 
     /// <summary>The whole text.</summary>
@@ -52,7 +52,7 @@ public sealed class SourceText
     }
 }
 
-/// <summary>Part of a text: offsets of UTF-16 units, the end exclusive.</summary>
+/// <summary>Part of a text: offsets in UTF-16 code units, the end exclusive.</summary>
 public readonly record struct TextSpan(int Start, int End)
 {
     /// <summary>Number of characters.</summary>

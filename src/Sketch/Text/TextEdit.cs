@@ -3,11 +3,11 @@ using System.Text;
 namespace Sketch.Text;
 
 /// <summary>A change to a text.</summary>
-/// <param name="Span">What is replaced; empty where something is put in.</param>
+/// <param name="Span">What is replaced; empty for an insertion.</param>
 /// <param name="Text">What takes its place.</param>
 public sealed record TextEdit(TextSpan Span, string Text)
 {
-    /// <summary>The text with all changes made; their spans speak of the text before any of them and must not overlap.</summary>
+    /// <summary>The text with all changes applied; their spans refer to the original text and must not overlap.</summary>
     public static string Apply(string content, IEnumerable<TextEdit> edits)
     {
         var text = new StringBuilder(content);

@@ -3,7 +3,7 @@ namespace Sketch.Units;
 /// <summary>Width across and height down.</summary>
 public readonly record struct Size(Length Width, Length Height)
 {
-    /// <summary>The same sheet or card given a quarter turn.</summary>
+    /// <summary>The same sheet or card after a quarter turn.</summary>
     public Size Turned() => new(Height, Width);
 }
 

@@ -2,8 +2,8 @@ namespace Sketch.Units;
 
 /// <summary>
 /// An exact length in whole nanometres. One inch is 25,400,000 nm, so every 1/64 in and every metric size is a whole number.
-/// Arithmetic is checked: the reader of files and the layout keep every value within <see cref="Limit"/>, so an overflow is a programming
-/// error.
+/// Arithmetic is checked: the reader of files and the layout keep every value within <see cref="Limit"/>, so an overflow is a bug in the
+/// program.
 /// </summary>
 /// <param name="Nanometres">The length in nanometres; negative for a distance to the left or up.</param>
 public readonly record struct Length(long Nanometres) : IComparable<Length>
@@ -14,10 +14,10 @@ public readonly record struct Length(long Nanometres) : IComparable<Length>
     /// <summary>Nanometres in a millimetre.</summary>
     public const long NanometresPerMillimetre = 1_000_000;
 
-    /// <summary>No length.</summary>
+    /// <summary>Zero.</summary>
     public static readonly Length Zero;
 
-    /// <summary>The largest length that a file may name or a layout may reach: one kilometre.</summary>
+    /// <summary>The largest length that a file may give or a layout may reach: one kilometre.</summary>
     public static readonly Length Limit = new(1_000_000_000_000);
 
     /// <summary>The length in millimetres, for drawing and output only.</summary>
@@ -41,7 +41,7 @@ public readonly record struct Length(long Nanometres) : IComparable<Length>
 
     /// <summary>
     /// The nearest whole nanometre to a drawn measure in millimetres, held within twice <see cref="Limit"/> so that sums stay in range;
-    /// what is no number counts as nothing.
+    /// NaN counts as zero.
     /// </summary>
     public static Length NearestMillimetres(double millimetres) =>
         double.IsNaN(millimetres) ? Zero : new((long)Math.Round(Math.Clamp(millimetres, -2e6, 2e6) * NanometresPerMillimetre));
@@ -81,10 +81,10 @@ public readonly record struct Length(long Nanometres) : IComparable<Length>
     /// <summary>The opposite direction.</summary>
     public static Length operator -(Length a) => new(-a.Nanometres);
 
-    /// <summary>So many of the length.</summary>
+    /// <summary>The length times a whole number.</summary>
     public static Length operator *(Length a, long times) => new(checked(a.Nanometres * times));
 
-    /// <summary>A whole part of the length, cut off towards zero; <see cref="Parts.Equal"/> shares a length without loss.</summary>
+    /// <summary>The length divided by a whole number, truncated towards zero; <see cref="Parts.Equal"/> divides without loss.</summary>
     public static Length operator /(Length a, long parts) => new(a.Nanometres / parts);
 
     /// <summary>Shorter.</summary>

@@ -3,8 +3,8 @@ using System.Globalization;
 namespace Sketch.Units;
 
 /// <summary>
-/// How lengths are written: as marks of a ruler, as decimals, in millimetres, and with "about" where no ruler shows them. No length is
-/// written as nothing, except crumbs of sharing into equal parts.
+/// How lengths are written: as marks of a ruler, as decimals, in millimetres, and with "about" where no ruler shows them. No nonzero length
+/// is written as zero, except the residue of dividing into equal parts.
 /// </summary>
 /// <param name="Metric">Whether in millimetres; otherwise in inches as on a ruler.</param>
 /// <param name="Marks">Marks in an inch of the maker's ruler: 16, 32 or 64.</param>
@@ -16,20 +16,20 @@ public sealed record LengthFormat(bool Metric, int Marks = LengthFormat.RulerMar
     /// <summary>Marks in an inch of the finest ruler, and the finest fraction that files may write.</summary>
     public const int FinestMarks = 64;
 
-    /// <summary>What sharing into equal parts may leave; this little is neither seen nor cut.</summary>
+    /// <summary>The residue that dividing into equal parts may leave; too small to be seen or cut.</summary>
     public static readonly Length Crumb = new(10);
 
-    /// <summary>From one mark to the next by which makers cut: 1/16 in or 1 mm.</summary>
+    /// <summary>The spacing of the marks that makers cut by: 1/16 in or 1 mm.</summary>
     public Length Step => Metric ? Length.Millimetre(1) : Length.Inch(0, 1, RulerMarks);
 
-    /// <summary>The unit as it stands after a number.</summary>
+    /// <summary>The unit as written after a number.</summary>
     public string Unit => Metric ? "mm" : "in";
 
     /// <summary>The unit in words, for headings.</summary>
     public string UnitName => Metric ? "millimetres" : "inches";
 
     /// <summary>
-    /// One length without its unit, such as 2 5/8; a sign after it says that the true length lies beside the mark. Millimetres are
+    /// One length without its unit, such as 2 5/8; a sign after it shows that the true length lies beside the mark. Millimetres are
     /// rounded to a hundredth.
     /// </summary>
     public string Text(Length length) => Metric ? MillimetreNumber(length) : Ruler(length, Marks);
@@ -37,7 +37,7 @@ public sealed record LengthFormat(bool Metric, int Marks = LengthFormat.RulerMar
     /// <summary>Width and height without the unit, such as 4 x 5 1/4.</summary>
     public string Text(Size size) => $"{Text(size.Width)} x {Text(size.Height)}";
 
-    /// <summary>What a mat shows on its sides, in as few words as tell all four.</summary>
+    /// <summary>What a mat shows on its sides, in as few words as cover all four.</summary>
     public string Text(Insets border)
     {
         var (left, top, right, bottom) = (Text(border.Left), Text(border.Top), Text(border.Right), Text(border.Bottom));
@@ -54,7 +54,7 @@ public sealed record LengthFormat(bool Metric, int Marks = LengthFormat.RulerMar
     }
 
     /// <summary>
-    /// A length without its unit as a file may write it: a fraction where it stands on a mark down to 1/64, else decimals; millimetres are
+    /// A length without its unit as a file may write it: a fraction where it falls on a mark down to 1/64, else decimals; millimetres are
     /// rounded to a hundredth.
     /// </summary>
     /// <param name="length">The length.</param>
@@ -84,14 +84,14 @@ public sealed record LengthFormat(bool Metric, int Marks = LengthFormat.RulerMar
     /// <summary>A bare decimal number of at most 6 decimals.</summary>
     public string Number(Length length) => Metric ? MillimetreNumber(length, 6) : InchNumber(length, 6);
 
-    /// <summary>The step nearest to a size, ties to the smaller, and never none.</summary>
+    /// <summary>The multiple of the step nearest to a size, ties to the smaller, and at least one step.</summary>
     public Length Nearest(Length length)
     {
         var steps = (length.Nanometres * 2 + Step.Nanometres - 1) / (2 * Step.Nanometres);
         return Step * Math.Max(1, steps);
     }
 
-    /// <summary>The step at or below a length that is not negative.</summary>
+    /// <summary>The multiple of the step at or below a length that is not negative.</summary>
     public Length Down(Length length) => Step * (length.Nanometres / Step.Nanometres);
 
     /// <summary>A size with both sides rounded down to a step.</summary>
@@ -99,8 +99,8 @@ public sealed record LengthFormat(bool Metric, int Marks = LengthFormat.RulerMar
 
     /// <summary>
     /// The nearest mark of a ruler in inches, ties to the smaller, followed by " +" when the true length is larger and " -" when it is
-    /// smaller. A length that would come to no mark at all is written exactly where it is a fraction to the 64th, else as less than the
-    /// first mark, such as "1/16 -"; only crumbs are "0 +".
+    /// smaller. A length that would round to no mark at all is written exactly where it is a fraction to the 64th, else as less than the
+    /// first mark, such as "1/16 -"; only residues are "0 +".
     /// </summary>
     /// <param name="length">The length; negative lengths carry a minus sign in front.</param>
     /// <param name="marks">Marks in an inch: 16, 32 or 64.</param>
@@ -129,13 +129,13 @@ public sealed record LengthFormat(bool Metric, int Marks = LengthFormat.RulerMar
         return Fraction(mark, marks) + suffix;
     }
 
-    /// <summary>Whether the length stands on a mark of a ruler with so many marks to the inch.</summary>
+    /// <summary>Whether the length falls on a mark of a ruler with that many marks to the inch.</summary>
     public static bool IsOnMark(Length length, int marks) => (Int128)length.Nanometres * marks % Length.NanometresPerInch == 0;
 
-    /// <summary>Millimetres with as many decimals as it takes, at most <paramref name="decimals"/>, such as "69.85 mm".</summary>
+    /// <summary>Millimetres with as many decimals as needed, at most <paramref name="decimals"/>, such as "69.85 mm".</summary>
     public static string Millimetres(Length length, int decimals = 2) => MillimetreNumber(length, decimals) + " mm";
 
-    /// <summary>Millimetres as a bare number with a point; a length that would round to 0 has as many decimals as it takes.</summary>
+    /// <summary>Millimetres as a bare number with a point; a length that would round to 0 has as many decimals as needed.</summary>
     public static string MillimetreNumber(Length length, int decimals = 2) =>
         Decimals(length, Length.NanometresPerMillimetre, decimals);
 

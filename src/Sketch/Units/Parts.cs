@@ -1,10 +1,10 @@
 namespace Sketch.Units;
 
-/// <summary>Sharing a length into equal parts without losing a nanometre.</summary>
+/// <summary>Divides a length into equal parts without losing a nanometre.</summary>
 public static class Parts
 {
     /// <summary>
-    /// The part with the given <paramref name="index"/> (from 0) when <paramref name="whole"/> is shared into <paramref name="count"/>
+    /// The part with the given <paramref name="index"/> (from 0) when <paramref name="whole"/> is divided into <paramref name="count"/>
     /// parts: whole nanometres, the remainder to the first ones, so that the parts add up to the whole.
     /// </summary>
     public static Length Equal(Length whole, int count, int index)

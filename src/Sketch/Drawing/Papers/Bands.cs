@@ -11,7 +11,7 @@ internal static class Bands
     /// <summary>Width of a gingham square.</summary>
     internal const double Check = 3.96875;
 
-    /// <summary>How often a plaid repeats.</summary>
+    /// <summary>The period of a plaid.</summary>
     internal const double Sett = 25.4;
 
     /// <summary>Upright stripes 1/4 in wide, as far apart; a second figure colour gives a fine line in the middle of the ground.</summary>

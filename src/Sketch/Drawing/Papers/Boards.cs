@@ -4,7 +4,7 @@ using Sketch.Shapes;
 namespace Sketch.Drawing.Papers;
 
 /// <summary>
-/// Boards 3/4 in wide that lie across, with joints here and there, grain along them and a knot that the grain bends round.
+/// Boards 3/4 in wide that lie across, with joints here and there, grain along them and a knot around which the grain bends.
 /// </summary>
 internal static class Boards
 {
@@ -89,7 +89,7 @@ internal static class Boards
         }
     }
 
-    /// <summary>A smooth line through places on a curve (a Catmull-Rom spline written as Bézier curves).</summary>
+    /// <summary>A smooth line through points (a Catmull-Rom spline written as Bézier curves).</summary>
     private static void Vein(PathText path, Bounds board, Func<double, double> height)
     {
         var steps = Math.Max(1, (int)Math.Ceiling(board.Width / Step));

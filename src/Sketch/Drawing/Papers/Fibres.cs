@@ -5,7 +5,7 @@ namespace Sketch.Drawing.Papers;
 /// <summary>The short bent fibres that show in kraft paper, dark and light, with a speck here and there.</summary>
 internal static class Fibres
 {
-    /// <summary>Square millimetres to a fibre.</summary>
+    /// <summary>Square millimetres per fibre.</summary>
     private const double AreaEach = 10;
 
     internal static void Draw(FigureSheet sheet)

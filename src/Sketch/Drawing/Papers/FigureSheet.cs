@@ -11,14 +11,14 @@ namespace Sketch.Drawing.Papers;
 /// <param name="Look">The paper.</param>
 /// <param name="Width">Width of the piece in millimetres.</param>
 /// <param name="Height">Height of the piece in millimetres.</param>
-/// <param name="Seed">Which part of the sheet the piece was cut from.</param>
+/// <param name="Seed">Which part of the sheet the piece is cut from.</param>
 internal readonly record struct FigureSheet(SvgWriter Svg, PaperLook Look, double Width, double Height, ulong Seed)
 {
     internal Rgb Figure(int index) => Shades.Figure(Look, index);
 
     /// <summary>
-    /// Places of a regular pattern, a period apart and symmetrical about the middle, that touch 0 to <paramref name="length"/> with their
-    /// half width.
+    /// Places of a regular pattern, a period apart and symmetrical about the middle, that touch 0 to <paramref name="length"/> with half
+    /// their width.
     /// </summary>
     internal static IEnumerable<(int Index, double At)> Centred(double length, double period, double halfWidth, double shift = 0)
     {

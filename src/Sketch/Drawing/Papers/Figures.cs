@@ -6,7 +6,8 @@ namespace Sketch.Drawing.Papers;
 internal static class Figures
 {
     /// <summary>
-    /// No sheet of patterned paper is larger either way (the largest sold is about 700 x 1000 mm); a larger piece shows its ground only.
+    /// No sheet of patterned paper is larger in either direction (the largest sold is about 700 x 1000 mm); a larger piece shows its ground
+    /// only.
     /// </summary>
     private const double LargestSheet = 1000;
 

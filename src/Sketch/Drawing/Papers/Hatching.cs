@@ -1,6 +1,6 @@
 namespace Sketch.Drawing.Papers;
 
-/// <summary>Slanted lines 1/8 in apart for a piece whose paper nobody knows yet.</summary>
+/// <summary>Slanted lines 1/8 in apart for a piece whose paper is unknown.</summary>
 internal static class Hatching
 {
     private const double Pitch = 3.175;

@@ -2,7 +2,9 @@ using Sketch.Colours;
 
 namespace Sketch.Drawing.Papers;
 
-/// <summary>Patches of 3/8 in with seams between them, for a piece that any leftover will do for: no tint is next to its like.</summary>
+/// <summary>
+/// Patches of 3/8 in with seams between them, for a piece that may come from any leftover: no two neighbours have the same tint.
+/// </summary>
 internal static class Patchwork
 {
     internal const double Patch = 9.525;
@@ -20,7 +22,7 @@ internal static class Patchwork
             seams.Move(0, y + Patch / 2).Across(sheet.Width);
             foreach (var (column, x) in FigureSheet.Centred(sheet.Width, Patch, Patch / 2))
             {
-                // The last of the turn leaves the ground.
+                // The last tint of the cycle is the ground itself.
                 var turn = (column + 2 * row) % (tints + 1);
                 var tint = turn < 0 ? turn + tints + 1 : turn;
                 if (tint < tints)

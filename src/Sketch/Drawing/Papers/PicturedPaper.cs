@@ -3,8 +3,8 @@ using Sketch.Papers;
 namespace Sketch.Drawing.Papers;
 
 /// <summary>
-/// A piece of a scanned or photographed paper at its true scale: only the part that shows is put into the drawing. A piece lies within
-/// the picture where it fits; of a sheet larger than its picture it shows the print going on as tiles.
+/// A piece of a scanned or photographed paper at its true scale: the drawing contains only the part that shows. A piece lies within
+/// the picture if it fits; if the sheet is larger than its picture, the print repeats as tiles.
 /// </summary>
 internal static class PicturedPaper
 {

@@ -1,6 +1,6 @@
 namespace Sketch.Drawing.Papers;
 
-/// <summary>Five-pointed stars of three sizes, strewn so that no two touch: each keeps to a cell of its own.</summary>
+/// <summary>Five-pointed stars of three sizes, scattered so that no two touch: each keeps to a cell of its own.</summary>
 internal static class ScatteredStars
 {
     /// <summary>Side of a cell in millimetres.</summary>

@@ -3,13 +3,13 @@ namespace Sketch.Drawing.Papers;
 /// <summary>Patterns of lines that run up and down: chevrons and waves.</summary>
 internal static class Zigzags
 {
-    /// <summary>How often chevrons repeat downwards, and half of how often they repeat across.</summary>
+    /// <summary>The period of chevrons downwards, which is half of that across.</summary>
     internal const double Chevron = 9.525;
 
     /// <summary>Length of a wave.</summary>
     internal const double WaveLength = 12.7;
 
-    /// <summary>Distance of the rows of waves.</summary>
+    /// <summary>Distance between the rows of waves.</summary>
     internal const double WavePitch = 7.9375;
 
     /// <summary>Chevrons at 45 degrees: bands 3/16 in deep, 3/8 in apart, a point every 3/4 in.</summary>
