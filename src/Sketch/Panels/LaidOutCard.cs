@@ -7,14 +7,14 @@ using Sketch.Units;
 namespace Sketch.Panels;
 
 /// <summary>
-/// A card with every size and place settled: no references, shares or defaults are left. Checks, drawing, sizes and the cutting plan
+/// A card with every size and place resolved: no references, shares or defaults are left. Checks, drawing, sizes and the cutting plan
 /// read only this.
 /// </summary>
 /// <param name="Title">The words after <c>card</c>.</param>
 /// <param name="Base">The card itself.</param>
-/// <param name="Faces">The faces that the file speaks of, in the order of <see cref="FaceKind"/>.</param>
-/// <param name="Pieces">Every physical piece and every printed thing but the base, in drawing order face by face: what comes later lies on
-/// top.</param>
+/// <param name="Faces">The faces that the file mentions, in the order of <see cref="FaceKind"/>.</param>
+/// <param name="Pieces">Every physical piece and every printed thing except the base, in drawing order face by face: what comes later lies
+/// on top.</param>
 /// <param name="Roles">The roles that the file declares, in its order.</param>
 /// <param name="Units">The units that the file is written in.</param>
 /// <param name="Notes">The maker's notes in Markdown; empty when there are none.</param>
@@ -32,10 +32,10 @@ public sealed record LaidOutCard(
     /// <summary>The pieces on one face, in drawing order.</summary>
     public IEnumerable<Piece> On(FaceKind face) => Pieces.Where(p => p.Face == face);
 
-    /// <summary>A face, or null when the file does not speak of it.</summary>
+    /// <summary>A face, or null if the file does not mention it.</summary>
     public Face? Find(FaceKind face) => Faces.FirstOrDefault(f => f.Kind == face);
 
-    /// <summary>Whether it is handed over in its envelope, so that no post limits its thickness.</summary>
+    /// <summary>Whether it is handed over in its envelope, so that no postal limit applies to its thickness.</summary>
     public bool IsHandedOver => Faces.Any(f => f.ByHand);
 }
 
@@ -55,11 +55,11 @@ public enum Fold
 /// <param name="SizeName">The named size, such as "A2", or null.</param>
 /// <param name="Paint">What it is made of.</param>
 /// <param name="Outline">The front's outline with the windows cut in it, in millimetres on the front.</param>
-/// <param name="Location">The line that says so.</param>
+/// <param name="Location">The line that declares it.</param>
 public sealed record CardBase(Size Closed, Fold Fold, string? SizeName, Paint Paint, Outline Outline, Location Location)
 {
     /// <summary>
-    /// Millimetres or centimetres where its size is written in them, though the file, which does not say its units, is taken to be in
+    /// Millimetres or centimetres if its size is written in them although the file, which does not declare its units, is taken to be in
     /// inches; this has been reported. Else null.
     /// </summary>
     public UnitSystem? UnsaidUnits { get; init; }
@@ -74,7 +74,7 @@ public enum FaceKind
     /// <summary>The front.</summary>
     Front,
 
-    /// <summary>The half behind the front, on which one writes.</summary>
+    /// <summary>The half behind the front, on which the message is written.</summary>
     Inside,
 
     /// <summary>The back of the front of a card folded on the left.</summary>
@@ -93,16 +93,16 @@ public enum FaceKind
     EnvelopeBack,
 }
 
-/// <summary>A face that the file speaks of.</summary>
+/// <summary>A face that the file mentions.</summary>
 /// <param name="Kind">Which.</param>
 /// <param name="Size">Its size.</param>
-/// <param name="Paint">Its own paper where it is not the base: envelopes only.</param>
+/// <param name="Paint">Its own paper if it is not the base's: envelopes only.</param>
 /// <param name="SizeName">The named size of an envelope, or null.</param>
 /// <param name="Flap">Depth of the envelope's flap, or null.</param>
 /// <param name="Location">The line that opens the face.</param>
 public sealed record Face(FaceKind Kind, Size Size, Paint? Paint, string? SizeName, Length? Flap, Location Location)
 {
-    /// <summary>Whether the file says of this envelope that it is handed over and not posted.</summary>
+    /// <summary>Whether the file states that this envelope is handed over and not posted.</summary>
     public bool ByHand { get; init; }
 
     /// <summary>The face's name in paths and file names, such as <c>inside-left</c>.</summary>
@@ -124,7 +124,7 @@ public sealed record Face(FaceKind Kind, Size Size, Paint? Paint, string? SizeNa
 
 /// <summary>What a piece is made of, with the role already resolved.</summary>
 /// <param name="Role">The role that the piece names, or null when it names none.</param>
-/// <param name="Paper">The name of the paper that fills the role, or null while only a colour is known.</param>
+/// <param name="Paper">The name of the paper that fills the role, or null if only a colour is known.</param>
 /// <param name="Side">Which side of the paper shows.</param>
 /// <param name="Look">How it looks.</param>
 /// <param name="AnyOffcut">Whether any leftover will do.</param>
@@ -133,7 +133,7 @@ public sealed record Paint(string? Role, string? Paper, PaperSide Side, PaperLoo
     /// <summary>How much is known of the paper.</summary>
     public PaperKnowledge Knowledge { get; init; }
 
-    /// <summary>The ink that a printer prints and a stamp stamps where the file names none, whatever it is printed on.</summary>
+    /// <summary>The ink of printed and stamped words if the file names none, whatever they are printed on.</summary>
     public static Paint BlackInk { get; } = new(null, null, PaperSide.Front, PaperLook.Plain(new(0, 0, 0)));
 }
 
@@ -146,7 +146,7 @@ public enum PaperKnowledge
     /// <summary>Only its name: no file describes it, so it is drawn white.</summary>
     Name,
 
-    /// <summary>Nothing: neither the files nor the stash have such a paper. It is drawn hatched, and its look says nothing.</summary>
+    /// <summary>Nothing: neither the files nor the stash have such a paper. It is drawn hatched, and its look is meaningless.</summary>
     Nothing,
 }
 

@@ -4,7 +4,7 @@ using Sketch.Units;
 
 namespace Sketch.Panels;
 
-/// <summary>How a piece comes about.</summary>
+/// <summary>What a piece physically is.</summary>
 public enum PieceMatter
 {
     /// <summary>Cut from paper or cardstock.</summary>
@@ -19,7 +19,7 @@ public enum PieceMatter
     /// <summary>A hole; it cuts its parent.</summary>
     Hole,
 
-    /// <summary>Nothing to be seen: a group, or an envelope's flap as a place to refer to.</summary>
+    /// <summary>Nothing visible: a group, or an envelope's flap as a reference for places.</summary>
     Unseen,
 }
 
@@ -27,13 +27,13 @@ public enum PieceMatter
 /// <param name="Path">Face and names, such as <c>front/sky/lamp</c> or <c>front/gem[1]/mat</c>.</param>
 /// <param name="Face">The face it belongs to.</param>
 /// <param name="Kind">The kind's word in the language, such as <c>panel</c>, <c>mat</c>, <c>star</c>.</param>
-/// <param name="Matter">How it comes about.</param>
+/// <param name="Matter">What it physically is.</param>
 /// <param name="Paint">What it is made of, or the ink.</param>
 /// <param name="Box">Its own box on its face, by which it and what lies on it are placed: without wraps, windows or mats.</param>
 /// <param name="Outline">
 /// The finished outline on its face in millimetres, windows cut out. For ink the inked outline. Empty for a group.
 /// </param>
-/// <param name="Location">The line that says it.</param>
+/// <param name="Location">The line that describes it.</param>
 public sealed record Piece(
     string Path,
     FaceKind Face,
@@ -44,7 +44,7 @@ public sealed record Piece(
     Outline Outline,
     Location Location)
 {
-    /// <summary>Paper beyond the finished box on each side that goes round to the back.</summary>
+    /// <summary>Paper beyond the finished box on each side that wraps to the back.</summary>
     public Insets Wrap { get; init; }
 
     /// <summary>For a mat: what it shows beyond what lies directly on it, on each side.</summary>
@@ -57,15 +57,15 @@ public sealed record Piece(
     public bool UnevenAsWritten { get; init; }
 
     /// <summary>
-    /// Which of its measures the file writes where the other follows from the shape's proportions; null where both are said or both follow.
+    /// The measure that the file gives if the other follows from the shape's proportions; null if both are given or both follow.
     /// </summary>
     public WrittenMeasure? Written { get; init; }
 
-    /// <summary>What settles the width and the height of the piece itself.</summary>
+    /// <summary>What determines the width and the height of the piece itself.</summary>
     public (Sizing Width, Sizing Height) Sizing { get; init; }
 
     /// <summary>
-    /// The point that keeps its place when the piece is made larger or smaller: an edge of its outermost mat, or its own middle. Null for
+    /// The point that stays fixed when the piece is resized: an edge of its outermost mat, or its own middle. Null for
     /// copies, whose places depend on each other's sizes.
     /// </summary>
     public Place? Anchor { get; init; }
@@ -73,10 +73,10 @@ public sealed record Piece(
     /// <summary>Whether its line shifts it across and down.</summary>
     public (bool Across, bool Down) IsShifted { get; init; }
 
-    /// <summary>Degrees clockwise by which its stack is turned about its centre, not counting what it lies on.</summary>
+    /// <summary>The turn of its stack about its centre in degrees clockwise, not counting what it lies on.</summary>
     public double Turn { get; init; }
 
-    /// <summary>All turns, its own and those of what it lies on: from the unturned face to where it really lies.</summary>
+    /// <summary>All turns, its own and those of what it lies on: from the unturned face to its actual place.</summary>
     public Affine Turning { get; init; } = Affine.Identity;
 
     /// <summary>Height of the foam directly beneath it.</summary>
@@ -86,17 +86,17 @@ public sealed record Piece(
     public Length Raised { get; init; }
 
     /// <summary>
-    /// Whether it stands by itself on something: the index in <see cref="LaidOutCard.Pieces"/> of the piece it lies on, or -1 for the face.
+    /// The index in <see cref="LaidOutCard.Pieces"/> of the piece it lies on, or -1 for the face.
     /// </summary>
     public int LiesOn { get; init; } = -1;
 
     /// <summary>The words written, inked or cut; null for none.</summary>
     public PieceWords? Words { get; init; }
 
-    /// <summary>Drawing order counts copies of one line as one kind of piece: how many copies the line makes.</summary>
+    /// <summary>How many copies its line makes.</summary>
     public int CopiesOfLine { get; init; } = 1;
 
-    /// <summary>Depth of a swallowtail's notch at the left and right end; none where straight.</summary>
+    /// <summary>Depth of a swallowtail's notch at the left and right end; zero if straight.</summary>
     public (Length Left, Length Right) Notches { get; init; }
 
     /// <summary>Whether it is bought by its thickness and only cut to length, if at all: foil lines, gems, tape.</summary>
@@ -113,21 +113,21 @@ public sealed record Piece(
     /// <summary>How many parts it falls into when it is cut, such as letters that do not touch; 1 for what is not cut from paper.</summary>
     public int CutParts => Matter == PieceMatter.Paper ? Math.Max(1, Outline.Parts) : 1;
 
-    /// <summary>The finished outline where it really lies, with all turns.</summary>
+    /// <summary>The finished outline at its actual place, with all turns.</summary>
     public Outline TurnedOutline => Turning.IsIdentity ? Outline : Outline.Transform(Turning);
 }
 
-/// <summary>The one measure that is written of a shape with proportions of its own.</summary>
+/// <summary>The one measure given for a shape with proportions of its own.</summary>
 public enum WrittenMeasure
 {
-    /// <summary>Its width; also of a number alone.</summary>
+    /// <summary>Its width; also for a single number.</summary>
     Width,
 
     /// <summary>Its height.</summary>
     Height,
 }
 
-/// <summary>What settles a measure of a piece.</summary>
+/// <summary>What determines a measure of a piece.</summary>
 public enum Sizing
 {
     /// <summary>Something else: what it lies on, its mats, its neighbours or its proportions.</summary>
@@ -136,7 +136,7 @@ public enum Sizing
     /// <summary>A length written on its line.</summary>
     Written,
 
-    /// <summary>The words that it is to fit.</summary>
+    /// <summary>The words that it fits.</summary>
     Words,
 }
 
@@ -144,21 +144,21 @@ public enum Sizing
 /// <param name="Text">The words.</param>
 /// <param name="Ink">The inked outline on the face, unturned, in millimetres; empty for a cut-out word, whose outline is the piece's
 /// own.</param>
-/// <param name="NamedInk">The ink that the file names, for a cut-out word its paper; null where the file names none.</param>
+/// <param name="NamedInk">The ink that the file names, for a cut-out word its paper; null if the file names none.</param>
 /// <param name="LetterHeight">Height of a capital.</param>
 /// <param name="Fits">Whether the words fit their piece at that height.</param>
 public sealed record PieceWords(string Text, Outline Ink, Paint? NamedInk, Length LetterHeight, bool Fits)
 {
     /// <summary>
-    /// The part of the piece's box in whose middle the words stand: all of it, but of a banner what lies between its notches.
+    /// The part of the piece's box in which the words are centred: all of it, but for a banner the part between its notches.
     /// </summary>
     public required Rect Room { get; init; }
 
-    /// <summary>The ink that the words are drawn in: the one named, else black.</summary>
+    /// <summary>The ink of the words: the named one, else black.</summary>
     public Paint InkPaint => NamedInk ?? Paint.BlackInk;
 
     /// <summary>
-    /// The word of the clause that names the ink or would: <c>ink</c>, or <c>of</c> for cut-out words and text that is written so.
+    /// The word of the clause that names the ink or could: <c>ink</c>, or <c>of</c> for cut-out words and text written with it.
     /// </summary>
     public string InkClause { get; init; } = "ink";
 }

@@ -2,7 +2,7 @@ using Sketch.Units;
 
 namespace Sketch.Panels;
 
-/// <summary>The units that bare numbers of a file are in.</summary>
+/// <summary>The units of bare numbers in a file.</summary>
 public enum UnitSystem
 {
     /// <summary>Inches.</summary>

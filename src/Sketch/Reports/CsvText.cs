@@ -7,11 +7,11 @@ public static class CsvText
 {
     private static readonly SearchValues<char> MustQuote = SearchValues.Create("\",\r\n");
 
-    /// <summary>One line with its end. Cells with words from a file go through <see cref="Words"/> first.</summary>
+    /// <summary>One line with its end. Cells with words from a file must go through <see cref="Words"/> first.</summary>
     public static string Line(IEnumerable<string> cells) => string.Join(',', cells.Select(Quoted)) + "\r\n";
 
     /// <summary>
-    /// Words from a stranger's file as a cell: without control characters, and with an apostrophe in front where a spreadsheet would run
+    /// Words from an untrusted file as a cell: without control characters, and with an apostrophe in front where a spreadsheet would run
     /// them as a formula.
     /// </summary>
     public static string Words(string text)

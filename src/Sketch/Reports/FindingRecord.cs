@@ -3,13 +3,13 @@ using Sketch.Diagnostics;
 
 namespace Sketch.Reports;
 
-/// <summary>A finding as it stands in JSON: lines and columns from 1, the end exclusive.</summary>
+/// <summary>A finding as written in JSON: lines and columns from 1, the end exclusive.</summary>
 public record FindingRecord
 {
     private readonly string? _replacement;
 
     /// <summary>Copies a finding; see <see cref="Of"/>.</summary>
-    // Not public: the generator of the JSON code would take the parameters for what is to be read, and describe all that they reach.
+    // Not public: the JSON source generator would take its parameters as input to deserialise, and generate code for their types.
     protected FindingRecord(Finding finding, string file)
     {
         var (start, end) = (finding.Location.Start, finding.Location.End);
@@ -25,10 +25,10 @@ public record FindingRecord
 
     /// <summary>A finding as a record.</summary>
     /// <param name="finding">The finding.</param>
-    /// <param name="file">What its file is called.</param>
+    /// <param name="file">The name of its file.</param>
     public static FindingRecord Of(Finding finding, string file) => new(finding, file);
 
-    /// <summary>What the file is called.</summary>
+    /// <summary>The name of the file.</summary>
     public string File { get; }
 
     /// <summary>The code, such as SK210.</summary>
@@ -40,7 +40,7 @@ public record FindingRecord
     /// <summary>What is wrong.</summary>
     public string Message { get; }
 
-    /// <summary>What to do; empty where there is nothing to add.</summary>
+    /// <summary>What to do; empty if there is nothing to add.</summary>
     public string Hint { get; }
 
     /// <summary>The line where it begins.</summary>
@@ -52,10 +52,10 @@ public record FindingRecord
     /// <summary>The line where it ends.</summary>
     public int EndLine { get; }
 
-    /// <summary>The column behind its end.</summary>
+    /// <summary>The column after its end.</summary>
     public int EndColumn { get; }
 
-    /// <summary>A text to put in place of what is marked, where the hint is plainly one.</summary>
+    /// <summary>The text that replaces the marked range, if the hint is a replacement.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public virtual string? Replacement => _replacement;
 }

@@ -7,7 +7,7 @@ namespace Sketch.Reports;
 /// <summary>Findings as JSON.</summary>
 public static class FindingsJson
 {
-    /// <summary>Writes the property <c>findings</c>, each file called by its path.</summary>
+    /// <summary>Writes the property <c>findings</c>, with each file named by its path.</summary>
     public static void Write(Utf8JsonWriter json, ImmutableArray<Finding> findings)
     {
         json.WriteStartArray("findings");

@@ -20,7 +20,7 @@ public static class FindingsText
         }
     }
 
-    /// <summary>Such as "2 errors, 1 warning"; "no problems found" when there is none.</summary>
+    /// <summary>Such as "2 errors, 1 warning"; "no problems found" if there are none.</summary>
     public static string Summary(IReadOnlyCollection<Finding> findings)
     {
         Severity[] weights = [Severity.Error, Severity.Warning, Severity.Note];
@@ -69,6 +69,6 @@ public static class FindingsText
         output.Write($"      | {new string(' ', lead)}{new string('^', carets)}\n");
     }
 
-    /// <summary>Letters as they are seen: an accent written after its letter takes no room of its own.</summary>
+    /// <summary>Letters as displayed: a combining accent takes no room of its own.</summary>
     private static int LettersIn(string text) => new StringInfo(text).LengthInTextElements;
 }

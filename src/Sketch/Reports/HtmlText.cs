@@ -2,7 +2,7 @@ using System.Net;
 
 namespace Sketch.Reports;
 
-/// <summary>Text of a stranger's file made safe for HTML, between elements and in attributes.</summary>
+/// <summary>Text from an untrusted file made safe for HTML, between elements and in attributes.</summary>
 public static class HtmlText
 {
     /// <summary>

@@ -3,11 +3,11 @@ using System.Text;
 
 namespace Sketch.Reports;
 
-/// <summary>Text of a stranger's file made safe for a terminal.</summary>
+/// <summary>Text from an untrusted file made safe for a terminal.</summary>
 public static class Printable
 {
     /// <summary>
-    /// The text on one line: control characters, line ends and marks that change the reading direction, which could rewrite what stands on
+    /// The text on one line: control characters, line ends and marks that change the reading direction, which could rewrite what is on
     /// the screen, become a centred dot; a tab becomes a blank. The number of characters stays the same.
     /// </summary>
     public static string Line(string text) => Replaced(text, keepLineEnds: false);

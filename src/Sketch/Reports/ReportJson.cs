@@ -8,7 +8,7 @@ namespace Sketch.Reports;
 public static class ReportJson
 {
     /// <summary>
-    /// Writes one JSON document to a text output, indented, with letters of all scripts as they are, and a line end after it.
+    /// Writes one JSON document to a text output, indented, with letters of all scripts unescaped, and followed by a line end.
     /// </summary>
     public static void WriteDocument(TextWriter output, Action<Utf8JsonWriter> write)
     {
@@ -22,7 +22,7 @@ public static class ReportJson
         output.Write('\n');
     }
 
-    /// <summary>Passes on what is written so far if it is much; to be called now and then in a long list.</summary>
+    /// <summary>Flushes the pending text if it is long; to be called now and then in a long list.</summary>
     internal static void FlushIfMuch(this Utf8JsonWriter json)
     {
         if (json.BytesPending > 1 << 16)
@@ -76,7 +76,7 @@ public static class ReportJson
         json.WriteEndObject();
     }
 
-    /// <summary>Writes text that is a number already.</summary>
+    /// <summary>Writes text that already is a number.</summary>
     internal static void WriteNumberText(this Utf8JsonWriter json, string name, string number)
     {
         json.WritePropertyName(name);

@@ -6,7 +6,7 @@ namespace Sketch.Reports;
 
 /// <summary>
 /// The size list as comma-separated values for a spreadsheet. Lengths are decimal
-/// numbers, since a spreadsheet takes 3/4 for a date; the column <c>unit</c> says in which unit.
+/// numbers, since a spreadsheet reads 3/4 as a date; the column <c>unit</c> gives the unit.
 /// </summary>
 public static class SizeCsv
 {

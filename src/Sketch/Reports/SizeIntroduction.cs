@@ -18,7 +18,7 @@ internal static class SizeIntroduction
             + $"Sizes are width x height in {lengths.UnitName}.";
     }
 
-    /// <summary>The face's name; for an envelope with its size.</summary>
+    /// <summary>The face's name, with the size for an envelope.</summary>
     public static string Of(LaidOutCard card, FaceKind kind, LengthFormat lengths)
     {
         var envelope = kind is FaceKind.Envelope or FaceKind.EnvelopeBack ? card.Find(kind) : null;

@@ -8,7 +8,7 @@ namespace Sketch.Reports;
 
 /// <summary>
 /// The size list as JSON: one entry for each physical piece. It is written piece by piece rather than from records, since a file may have
-/// a hundred thousand pieces and only a part of their text may be held at a time.
+/// a hundred thousand pieces and only part of their text should be held at a time.
 /// </summary>
 public static class SizeJson
 {

@@ -11,10 +11,10 @@ namespace Sketch.Reports;
 /// <param name="Words">The words on it, or null.</param>
 /// <param name="Paint">What it is made of.</param>
 /// <param name="Cut">The box to cut, wraps included; null for what is not cut from paper.</param>
-/// <param name="Finished">The box that is seen; for the base the flat sheet.</param>
+/// <param name="Finished">The visible box; for the base the flat sheet.</param>
 /// <param name="Border">For a mat: what it shows beyond what lies directly on it.</param>
 /// <param name="Place">Where its unturned box lies on the face.</param>
-/// <param name="Turn">Degrees clockwise, its own turn only.</param>
+/// <param name="Turn">Its own turn only, in degrees clockwise.</param>
 /// <param name="Raised">Height of its underside above the base by foam.</param>
 public sealed record SizeEntry(
     string Path,
@@ -29,7 +29,7 @@ public sealed record SizeEntry(
     double Turn,
     Length Raised)
 {
-    /// <summary>Whether it is bought by its thickness, which is then named as written.</summary>
+    /// <summary>Whether it is bought by its thickness, which is then shown as written.</summary>
     public bool IsReadyMade { get; init; }
 
     /// <summary>How many parts its outline falls into when it is cut; 1 for what is not cut.</summary>
@@ -38,11 +38,11 @@ public sealed record SizeEntry(
 
 /// <summary>The cut size of every piece of a card.</summary>
 /// <param name="Card">The card.</param>
-/// <param name="Entries">The base first, then every piece in drawing order, one entry each.</param>
+/// <param name="Entries">One entry for the base, then one for every piece in drawing order.</param>
 public sealed record SizeList(LaidOutCard Card, ImmutableArray<SizeEntry> Entries)
 {
     /// <summary>
-    /// Lists a card's pieces. Groups and windows are in it, without a cut size; an envelope's flap is part of the envelope and is not.
+    /// Lists a card's pieces. Groups and windows are listed without a cut size; an envelope's flap is part of the envelope and not listed.
     /// </summary>
     public static SizeList Of(LaidOutCard card)
     {

@@ -6,15 +6,15 @@ using Sketch.Units;
 
 namespace Sketch.Reports;
 
-/// <summary>One line of a size table: pieces that read alike, counted.</summary>
+/// <summary>One line of a size table: pieces with the same text, counted.</summary>
 /// <param name="Path">The path without the numbers of copies, such as <c>front/gem</c>.</param>
 /// <param name="Face">The face; the front for the base.</param>
 /// <param name="What">The kind, with the words on it in quotes, and the number of parts it falls into if there are several.</param>
 /// <param name="Cut">The cut size, or empty for what is not cut from paper.</param>
-/// <param name="Finished">The finished size where it is not the cut size, else empty.</param>
+/// <param name="Finished">The finished size if it differs from the cut size, else empty.</param>
 /// <param name="Border">What a mat shows, else empty.</param>
 /// <param name="Role">The role, or empty.</param>
-/// <param name="Paper">The paper, with its side where that is the back, or empty.</param>
+/// <param name="Paper">The paper, with its side if that is the back, or empty.</param>
 /// <param name="First">The first of the pieces.</param>
 /// <param name="Count">How many there are.</param>
 internal sealed partial record SizeRow(
@@ -30,8 +30,8 @@ internal sealed partial record SizeRow(
     int Count)
 {
     /// <summary>
-    /// The rows of a list, in its order. Copies of one line are one row if they read alike, so equal parts that differ by a nanometre do
-    /// not fall apart. Groups are left out: there is nothing to cut or stick.
+    /// The rows of a list, in its order. Copies of one line are one row if their text is the same, so equal parts that differ by a
+    /// nanometre do not split it. Groups are left out: there is nothing to cut or stick.
     /// </summary>
     public static ImmutableArray<SizeRow> Of(SizeList list, LengthFormat lengths)
     {

@@ -4,7 +4,7 @@ using Sketch.Units;
 
 namespace Sketch.Reports;
 
-/// <summary>The size list as a table to read at the cutting table.</summary>
+/// <summary>The size list as a plain-text table.</summary>
 public static class SizeText
 {
     private const int WidestLine = 110;

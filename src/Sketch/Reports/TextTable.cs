@@ -5,12 +5,12 @@ namespace Sketch.Reports;
 /// <summary>A column of a <see cref="TextTable"/>.</summary>
 /// <param name="Title">Its heading.</param>
 /// <param name="Comfortable">
-/// For a column whose long cells may go on in the next line: the width that is enough for most; it is narrowed to that before others are
-/// narrowed further. Null for a column that stays whole, such as one of sizes.
+/// For a column whose long cells may wrap: the width that is enough for most; it is narrowed to that before others are
+/// narrowed further. Null for a column that never wraps, such as one of sizes.
 /// </param>
 internal sealed record TextColumn(string Title, int? Comfortable = null);
 
-/// <summary>A table in plain text: aligned columns, no lines drawn. Columns without any content are left out.</summary>
+/// <summary>A table in plain text: aligned columns without rules. Columns without any content are left out.</summary>
 internal sealed class TextTable(params TextColumn[] columns)
 {
     private const int Gap = 2;
@@ -97,7 +97,7 @@ internal sealed class TextTable(params TextColumn[] columns)
         return lines;
     }
 
-    /// <summary>The length of the longest part that stays whole, with what stands before it in its first line.</summary>
+    /// <summary>The length of the longest unbreakable part, with what precedes it on its first line.</summary>
     private static int LongestWord(string cell)
     {
         var (longest, start) = (0, 0);

@@ -8,7 +8,7 @@ namespace Sketch.Templates;
 /// <summary>Full-size templates of cards.</summary>
 /// <param name="Pages">The pages as SVG, each of exactly the size of the printer's paper.</param>
 /// <param name="Sheets">The same pages before drawing.</param>
-/// <param name="Pieces">What is to be cut.</param>
+/// <param name="Pieces">What to cut.</param>
 public sealed record CardTemplates(ImmutableArray<string> Pages, ImmutableArray<TemplateSheet> Sheets, ImmutableArray<TemplatePiece> Pieces)
 {
     /// <summary>
@@ -18,7 +18,7 @@ public sealed record CardTemplates(ImmutableArray<string> Pages, ImmutableArray<
     /// <param name="cards">The cards, at least one.</param>
     /// <param name="options">Page, printer and extras.</param>
     /// <param name="world">Shapes the words.</param>
-    /// <param name="findings">Takes what is too large to be printed and cards with nothing on them.</param>
+    /// <param name="findings">Receives what is too large to print, and cards without pieces.</param>
     /// <returns>The templates, or null with an error among the findings.</returns>
     public static CardTemplates? Make(IReadOnlyList<LaidOutCard> cards, TemplateOptions options, IWorld world, FindingBag findings)
     {

@@ -5,10 +5,10 @@ using Sketch.Units;
 
 namespace Sketch.Templates;
 
-/// <summary>The outline that is cut for a piece, with the paper that goes round to the back, and where it is folded.</summary>
+/// <summary>The outline to cut for a piece, with the paper that wraps to the back, and where to fold it.</summary>
 internal static class CutOutline
 {
-    /// <summary>What is cut, in millimetres where the piece lies on its face.</summary>
+    /// <summary>The outline to cut, in millimetres, at the piece's place on its face.</summary>
     public static Outline Of(Piece piece)
     {
         if (piece.Wrap == default)
@@ -24,7 +24,7 @@ internal static class CutOutline
         return Outline.Union([piece.Outline, .. Ends(piece).Select(Outline.Rectangle)]);
     }
 
-    /// <summary>The folds between what is seen and what goes round to the back.</summary>
+    /// <summary>The folds between the visible part and what wraps to the back.</summary>
     public static ImmutableArray<(Point From, Point To)> Folds(Piece piece)
     {
         var box = Bounds.Of(piece.Finished);

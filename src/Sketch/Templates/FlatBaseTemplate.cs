@@ -11,7 +11,7 @@ namespace Sketch.Templates;
 /// </summary>
 internal static class FlatBaseTemplate
 {
-    /// <summary>An arrow this long is seen at once and leaves room for words, in millimetres.</summary>
+    /// <summary>The length of an arrow that is seen at once and leaves room for words, in millimetres.</summary>
     private const double LongestArrow = 60;
 
     /// <summary>The flat sheet with the windows of the front.</summary>

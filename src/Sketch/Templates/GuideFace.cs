@@ -5,8 +5,8 @@ using Sketch.Shapes;
 namespace Sketch.Templates;
 
 /// <summary>
-/// The picture of a placement guide: the face's edge, the outline of every piece, and the numbers, each inside its piece where that shows
-/// enough of itself, else at the side with a line to it.
+/// The picture of a placement guide: the face's edge, the outline of every piece, and the numbers, each inside its piece if enough of that
+/// shows, else at the side with a line to it.
 /// </summary>
 internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<GuideStep> steps, Outline edge, bool isMirrored)
 {
@@ -19,7 +19,7 @@ internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<Guid
 
     private sealed record Callout(TemplateText Number, Point Target);
 
-    /// <summary>The picture, upright or turned a quarter to fit the page; the numbers always stand upright.</summary>
+    /// <summary>The picture, upright or given a quarter turn to fit the page; the numbers are always upright.</summary>
     public TemplateBlock Draw(bool isTurned)
     {
         var placement = Placement(isTurned);
@@ -72,7 +72,7 @@ internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<Guid
         return mirror.Then(isTurned ? new Affine(0, 1, -1, 0, box.Height, 0) : Affine.Identity);
     }
 
-    /// <summary>Numbers stand in the nearer column, in the order of what they point to, pushed apart where they would meet.</summary>
+    /// <summary>Numbers go into the nearer column, in the order of what they point to, pushed apart where they would touch.</summary>
     private static void AddCallouts(
         List<Callout> callouts, Bounds box, ImmutableArray<TemplateLine>.Builder lines, ImmutableArray<TemplateText>.Builder texts)
     {

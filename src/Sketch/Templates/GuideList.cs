@@ -3,12 +3,12 @@ using System.Globalization;
 
 namespace Sketch.Templates;
 
-/// <summary>The list beside a placement guide: the numbers in a column, and what goes on at each.</summary>
+/// <summary>The list beside a placement guide: the numbers in a column, and what to attach at each.</summary>
 internal sealed class GuideList(TemplateLettering lettering, ImmutableArray<GuideStep> steps)
 {
     private const double AfterNumber = 2.5;
 
-    /// <summary>The list in as many blocks as the height asks for; a step that is broken over lines stays together.</summary>
+    /// <summary>The list in as many blocks as the height requires; a step that takes several lines is not split.</summary>
     public ImmutableArray<TemplateBlock> Blocks(double width, double height)
     {
         var most = Math.Max(1, (int)(height / TemplateLettering.LineHeight));

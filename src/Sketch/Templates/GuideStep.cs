@@ -7,10 +7,10 @@ using Sketch.Units;
 
 namespace Sketch.Templates;
 
-/// <summary>A step of the assembly: the copies of one line go on together.</summary>
+/// <summary>A step of the assembly: the copies of one line are attached together.</summary>
 /// <param name="Number">Counted from 1 on each face, what lies beneath first.</param>
-/// <param name="Words">What goes on.</param>
-/// <param name="Outlines">Where each copy goes on the face, in millimetres, turned as it lies; for ink the box around it.</param>
+/// <param name="Words">What to attach.</param>
+/// <param name="Outlines">Where each copy goes on the face, in millimetres, with its turn; for ink the box around it.</param>
 /// <param name="Written">The box around the words on each copy of a piece of paper, likewise.</param>
 internal sealed partial record GuideStep(int Number, string Words, ImmutableArray<Outline> Outlines, ImmutableArray<Outline> Written)
 {

@@ -6,23 +6,23 @@ using Sketch.Units;
 namespace Sketch.Templates;
 
 /// <summary>
-/// The part of a layer that no eye sees and that nothing needs to hold: what lies flat on it covers it, and glue still has its margin
-/// round the hole on every such piece and on the layer itself. Pieces on foam count for nothing, since foam must stand on paper.
+/// The part of a layer that is neither visible nor needed as support: what lies flat on it covers it, and glue still has its margin
+/// round the hole on every such piece and on the layer itself. Pieces on foam do not count, since foam must stand on paper.
 /// </summary>
 internal static class HollowParts
 {
-    /// <summary>A part that is smaller than 1/2 in either way is not worth the cut (common practice, no source).</summary>
+    /// <summary>A part smaller than 1/2 in in either direction is not worth cutting out (common practice, no source).</summary>
     private const double SmallestSide = 12.7;
 
-    // The largest rectangle is found to a few thousandths of a millimetre.
+    // The largest rectangle is accurate to a few thousandths of a millimetre.
     private const double Crumb = 0.005;
 
     /// <summary>
-    /// The hidden parts, in millimetres on the piece's face as if nothing were turned; none when nothing worth the cut is hidden.
+    /// The hidden parts, in millimetres on the piece's face as if nothing were turned; empty if nothing worth cutting out is hidden.
     /// </summary>
     /// <param name="card">The card.</param>
     /// <param name="index">The layer, in the card's pieces.</param>
-    /// <param name="gluing">What is left for glue on each side.</param>
+    /// <param name="gluing">The margin for glue on each side.</param>
     public static ImmutableArray<FreedPart> Of(LaidOutCard card, int index, Length gluing)
     {
         var layer = card.Pieces[index];
@@ -50,7 +50,7 @@ internal static class HollowParts
 
     private static bool IsWorthwhile(Bounds box) => box is { Width: >= SmallestSide, Height: >= SmallestSide };
 
-    /// <summary>Each outer contour with the holes in it; a hole belongs to the smallest that is around it.</summary>
+    /// <summary>Each outer contour with the holes in it; a hole belongs to the smallest contour around it.</summary>
     private static IEnumerable<Outline> Parts(Outline outline)
     {
         var outer = outline.Contours.Where(c => c.SignedArea > 0).OrderBy(c => c.SignedArea).Select(c => new Outline([c])).ToList();

@@ -4,11 +4,11 @@ using Sketch.Shapes;
 namespace Sketch.Templates;
 
 /// <summary>
-/// Cuts lines off at the edges of a tile, so that nothing outside is in the file, as cutting machines do not know clipping.
+/// Clips lines at the edges of a tile, so that the file contains nothing outside, as cutting machines do not support clip paths.
 /// </summary>
 internal static class LineClipping
 {
-    /// <summary>How far the chords of a curve may stray, in millimetres.</summary>
+    /// <summary>How far the chords of a curve may deviate, in millimetres.</summary>
     private const double Tolerance = 0.002;
 
     /// <summary>The part of a line within a box; null when there is none.</summary>
@@ -66,7 +66,7 @@ internal static class LineClipping
         }
     }
 
-    /// <summary>The part of a stretch within a box (Liang and Barsky, 1984).</summary>
+    /// <summary>The part of a segment within a box (Liang and Barsky, 1984).</summary>
     private static (Point From, Point To)? Within(Point from, Point to, Bounds box)
     {
         var (dx, dy) = (to.X - from.X, to.Y - from.Y);

@@ -1,6 +1,6 @@
 namespace Sketch.Templates;
 
-/// <summary>What a line of a template asks for. Each kind is drawn differently enough to be told apart without colour.</summary>
+/// <summary>The meaning of a line on a template. The kinds are drawn so that they can be distinguished without colour.</summary>
 public enum LineKind
 {
     /// <summary>Cut through, outside or inside: a solid line.</summary>

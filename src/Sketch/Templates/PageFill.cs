@@ -3,7 +3,7 @@ using Sketch.Shapes;
 
 namespace Sketch.Templates;
 
-/// <summary>A block on a page, with its top left corner in the page's area for drawing.</summary>
+/// <summary>A block on a page, with its top left corner in the page's drawing area.</summary>
 /// <param name="Block">The block.</param>
 /// <param name="Left">Millimetres of the finished card from the left of that area.</param>
 /// <param name="Top">Millimetres from its top.</param>
@@ -15,25 +15,25 @@ public sealed record PlacedBlock(TemplateBlock Block, double Left, double Top)
 
 /// <summary>
 /// Fills pages with blocks: each goes into the free rectangle that it fits best, larger ones first; several orders are tried and the one
-/// with the fewest pages is kept. Finding the true fewest is as hard as any packing; this comes within a page of it on cards.
+/// with the fewest pages is kept. The true minimum is as hard as any packing; for cards this comes within a page of it.
 /// </summary>
 internal sealed class PageFill(double width, double height)
 {
-    /// <summary>Room between blocks in millimetres, so that a knife that runs on cuts into nothing.</summary>
+    /// <summary>Room between blocks in millimetres, so that a knife that overruns cuts into nothing.</summary>
     public const double Gap = 4;
 
-    // Edges that should meet may miss each other by the last digits of a division.
+    // Edges that should meet may differ in the last digits after a division.
     private const double Crumb = 1e-6;
 
     private static readonly Func<TemplateBlock, double>[] Orders =
         [b => b.Area, b => Math.Max(b.Width, b.Height), b => Math.Min(b.Width, b.Height), b => b.Width + b.Height];
 
-    /// <summary>Whether a block can stand on a page by itself.</summary>
+    /// <summary>Whether a block fits a page by itself.</summary>
     public bool Fits(TemplateBlock block) => block.Width <= width + Crumb && block.Height <= height + Crumb;
 
-    /// <summary>Places every item in one of its ways; each has at least one that fits a page.</summary>
-    /// <param name="items">The items with the ways in which each can stand.</param>
-    /// <param name="taken">How much of the first page is taken from its top.</param>
+    /// <summary>Places every item in one of its arrangements; each has at least one that fits a page.</summary>
+    /// <param name="items">The items with the possible arrangements of each.</param>
+    /// <param name="taken">The height already used at the top of the first page.</param>
     public ImmutableArray<ImmutableArray<PlacedBlock>> Fill(IReadOnlyList<ImmutableArray<TemplateBlock>> items, double taken)
     {
         var fitting = items.Select(ways => ways.Where(Fits).ToImmutableArray()).ToList();
@@ -58,7 +58,7 @@ internal sealed class PageFill(double width, double height)
     }
 
     /// <summary>
-    /// A page with its free rectangles, which may overlap (maximal rectangles); each block takes its gap to the right and below with it.
+    /// A page with its free rectangles, which may overlap (maximal rectangles); each block includes its gap to the right and below.
     /// </summary>
     private sealed class Page(Bounds area)
     {
@@ -80,7 +80,7 @@ internal sealed class PageFill(double width, double height)
                         continue;
                     }
 
-                    // A way with its label beside takes more of the page; the narrowest rest decides between equals.
+                    // An arrangement with the label beside takes more of the page; the narrowest remaining strip breaks ties.
                     var waste = way.Area - ways.Min(w => w.Area) + Math.Min(across, down);
                     if (waste < least)
                     {

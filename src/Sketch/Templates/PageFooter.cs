@@ -5,19 +5,19 @@ using Sketch.Shapes;
 namespace Sketch.Templates;
 
 /// <summary>
-/// What stands at the foot of every page: two bars to measure the print by, how to print, and what the kinds of lines mean. It is kept so
-/// low that the flat base of a 5 x 7 in card still stands on a letter page.
+/// The footer of every page: two bars to check the print by, how to print, and what the kinds of lines mean. It is kept
+/// low enough that the flat base of a 5 x 7 in card still fits a letter page.
 /// </summary>
 internal sealed class PageFooter(TemplateLettering lettering, double width)
 {
-    /// <summary>The words that belong on every page.</summary>
+    /// <summary>The words on every page.</summary>
     public const string HowToPrint = "Print at 100 %, no fit to page";
 
     private const double Above = 1;
     private const double Gap = 1.5;
     private const double Sample = 6;
 
-    // The bars lie close together, so that one ruler laid along them tells both.
+    // The bars lie close together, so that one ruler laid along them measures both.
     private const double BarsApart = 1.2;
 
     private static readonly (LineKind Kind, string Word)[] Legend =
@@ -41,7 +41,7 @@ internal sealed class PageFooter(TemplateLettering lettering, double width)
         return [Bar("bar 4 in", middle - BarsApart / 2, inches, -1), Bar("bar 100 mm", middle + BarsApart / 2, centimetres, 1)];
     }
 
-    /// <summary>The words beside the bars, the way to print and the number of the page.</summary>
+    /// <summary>The words beside the bars, how to print, and the page number.</summary>
     public ImmutableArray<TemplateText> Texts(double top, int page, int pages)
     {
         var first = top + Above;

@@ -6,7 +6,7 @@ namespace Sketch.Templates;
 /// <summary>The paper that templates are printed on.</summary>
 /// <param name="Name">Its name on the command line.</param>
 /// <param name="Size">Its size, upright.</param>
-/// <param name="InInches">Whether the size is said in inches.</param>
+/// <param name="InInches">Whether the size is given in inches.</param>
 public sealed record PageFormat(string Name, Size Size, bool InInches)
 {
     /// <summary>8 1/2 x 11 in (ANSI/ASME Y14.1, size A).</summary>
@@ -15,9 +15,9 @@ public sealed record PageFormat(string Name, Size Size, bool InInches)
     /// <summary>210 x 297 mm (ISO 216).</summary>
     public static readonly PageFormat A4 = new("a4", new(Length.Millimetre(210), Length.Millimetre(297)), false);
 
-    /// <summary>All pages that can be asked for.</summary>
+    /// <summary>All supported pages.</summary>
     public static readonly ImmutableArray<PageFormat> All = [Letter, A4];
 
-    /// <summary>What stays empty on every side: 1/4 in, which home printers can print up to (common practice, no source).</summary>
+    /// <summary>The margin on every side: 1/4 in, up to which home printers can print (common practice, no source).</summary>
     public static readonly Length Margin = Length.Inch(0, 1, 4);
 }

@@ -4,7 +4,7 @@ using Sketch.Shapes;
 namespace Sketch.Templates;
 
 /// <summary>
-/// A piece with its label as it can stand on a page: upright or turned a quarter, labelled inside where there is room, else beside.
+/// A piece with its label as placed on a page: upright or given a quarter turn, labelled inside if there is room, else beside.
 /// </summary>
 internal sealed class PieceBlock(TemplateLettering lettering)
 {
@@ -12,7 +12,7 @@ internal sealed class PieceBlock(TemplateLettering lettering)
 
     private readonly PieceLabel _label = new(lettering);
 
-    /// <summary>The ways in which the piece can stand; the first is upright.</summary>
+    /// <summary>The possible arrangements of the piece; the first is upright.</summary>
     public ImmutableArray<TemplateBlock> Ways(TemplatePiece piece)
     {
         var forms = _label.Forms(piece);
@@ -44,7 +44,7 @@ internal sealed class PieceBlock(TemplateLettering lettering)
             }
         }
 
-        // A label beside narrows or flattens the block; which is better is seen when the page is filled.
+        // A label beside narrows or flattens the block; which is better shows when the page is filled.
         return forms.SelectMany(f => new[] { Below(bare, f), Right(bare, f) }).OrderBy(b => b.Area).Take(3);
     }
 
@@ -54,7 +54,7 @@ internal sealed class PieceBlock(TemplateLettering lettering)
         return forms.Any(f => Math.Max(f.Box.Width, f.Box.Height) < longer && Math.Min(f.Box.Width, f.Box.Height) < shorter);
     }
 
-    /// <summary>Where the piece has no lines; of a base only the front half, since the arrow for the grain is in the other.</summary>
+    /// <summary>The area of the piece without lines; for a base only the front half, since the grain arrow is in the other.</summary>
     private static RoomMap Map(TemplatePiece piece, TemplateBlock bare)
     {
         var lines = bare.Lines.Where(l => l.Kind != LineKind.Mark).Select(l => new Outline(l.Contours));

@@ -5,8 +5,8 @@ using Sketch.Units;
 namespace Sketch.Templates;
 
 /// <summary>
-/// What is written on or beside a template: name, material, cut size as on a ruler and in millimetres, how many to cut, and what its inner
-/// cut frees.
+/// What is written on or beside a template: name, material, cut size as on a ruler and in millimetres, how many to cut, and which parts its
+/// inner cuts free.
 /// </summary>
 internal sealed class PieceLabel(TemplateLettering lettering)
 {
@@ -28,7 +28,7 @@ internal sealed class PieceLabel(TemplateLettering lettering)
         ];
     }
 
-    /// <summary>The label of a tile; as many lines as it takes in the width.</summary>
+    /// <summary>The label of a tile, with as many lines as the width requires.</summary>
     public TemplateText OfTile(TemplatePiece piece, string tile, double width)
     {
         var (first, second) = Sizes(piece);

@@ -10,11 +10,11 @@ internal sealed class PieceSheets(double width, double height, TemplateLettering
     private readonly PieceLabel _label = new(lettering);
     private readonly PageFill _fill = new(width, height);
 
-    /// <summary>The pages; a piece that cannot even be tiled is a finding and left out.</summary>
+    /// <summary>The pages; a piece that cannot even be tiled is reported and left out.</summary>
     /// <param name="pieces">The pieces.</param>
     /// <param name="title">What they are for.</param>
-    /// <param name="notes">Goes to the top of the first page.</param>
-    /// <param name="findings">Takes what is too large.</param>
+    /// <param name="notes">Placed at the top of the first page.</param>
+    /// <param name="findings">Receives what is too large.</param>
     public IEnumerable<TemplateSheet> Of(ImmutableArray<TemplatePiece> pieces, string title, TemplateBlock notes, FindingBag findings)
     {
         var items = pieces.SelectMany(p => Items(p, findings)).ToList();

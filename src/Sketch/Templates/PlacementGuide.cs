@@ -8,7 +8,7 @@ using Sketch.Units;
 namespace Sketch.Templates;
 
 /// <summary>
-/// For each face a page that shows in full size where every piece goes, numbered in the order of assembly, with a list of the numbers.
+/// For each face a page that shows at full size where every piece goes, numbered in the order of assembly, with a list of the numbers.
 /// </summary>
 internal sealed class PlacementGuide(double width, double height, TemplateLettering lettering)
 {
@@ -17,7 +17,7 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
     // Narrower lists break nearly every name.
     private const double NarrowestList = 45;
 
-    /// <summary>The pages of a card, face by face; a face that cannot even be tiled is a finding and left out.</summary>
+    /// <summary>The pages of a card, face by face; a face that cannot even be tiled is reported and left out.</summary>
     public IEnumerable<TemplateSheet> Of(LaidOutCard card, bool withMirror, FindingBag findings)
     {
         foreach (var face in card.Faces)

@@ -5,26 +5,26 @@ using Sketch.Units;
 namespace Sketch.Templates;
 
 /// <summary>
-/// How large a printer prints what should be as long as 1. All that is drawn is divided by it, so that the print comes out true; the page
+/// The printed length of what should have length 1. Everything drawn is divided by it, so that the print is true to size; the page
 /// keeps its size.
 /// </summary>
-/// <param name="Value">1 for a true printer, 0.985 for one that prints a hundred millimetres as 98.5.</param>
+/// <param name="Value">1 for an exact printer, 0.985 for one that prints a hundred millimetres as 98.5.</param>
 public readonly record struct PrinterScale(double Value)
 {
-    /// <summary>Beyond these a print is no longer a little off but was fitted to another page.</summary>
+    /// <summary>Outside this range a print is not slightly off but was scaled to fit another page.</summary>
     private const double Smallest = 0.8;
 
     private const double Largest = 1.25;
 
-    /// <summary>A printer that prints true.</summary>
+    /// <summary>An exact printer.</summary>
     public static readonly PrinterScale True = new(1);
 
-    /// <summary>The bar that is measured on the print, as it should be.</summary>
+    /// <summary>The true length of the bar to measure on the print.</summary>
     public static readonly Length Bar = Length.Inch(4);
 
     /// <summary>Reads a scale such as 0.985.</summary>
     /// <param name="written">As written.</param>
-    /// <param name="problem">What is wrong with it and what to write, in sentences; empty when it can be used.</param>
+    /// <param name="problem">What is wrong with it and what to write, in sentences; empty if it can be used.</param>
     public static PrinterScale? Read(string written, out string problem)
     {
         if (!double.TryParse(written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value))
@@ -37,9 +37,9 @@ public readonly record struct PrinterScale(double Value)
     }
 
     /// <summary>The scale of a printer that prints the 4 in bar as long as measured.</summary>
-    /// <param name="written">The measured length as written, in inches unless it names another unit, such as <c>3 15/16</c> or <c>100
+    /// <param name="written">The measured length as written, in inches unless it has another unit, such as <c>3 15/16</c> or <c>100
     /// mm</c>.</param>
-    /// <param name="problem">What is wrong with it and what to write, in sentences; empty when it can be used.</param>
+    /// <param name="problem">What is wrong with it and what to write, in sentences; empty if it can be used.</param>
     public static PrinterScale? Measured(string written, out string problem)
     {
         if (WrittenLength.Read(written, "write the measured length of the 4 in bar, such as \"3 15/16 in\" or \"100 mm\".",

@@ -3,7 +3,7 @@ using Sketch.Shapes;
 
 namespace Sketch.Templates;
 
-/// <summary>Which piece is seen where, in small squares: enough to find room for a number or a label.</summary>
+/// <summary>A map of which piece is visible in each small square, to find room for a number or a label.</summary>
 internal sealed class RoomMap
 {
     private const double MostSquares = 500_000;
@@ -19,7 +19,7 @@ internal sealed class RoomMap
 
     /// <summary>The map of pieces, later ones on top.</summary>
     /// <param name="pieces">The pieces; their edges are lines too.</param>
-    /// <param name="lines">Other lines that are to stay free.</param>
+    /// <param name="lines">Other lines to keep clear of.</param>
     /// <param name="square">Side of a square in millimetres; larger for a very large piece.</param>
     public RoomMap(ImmutableArray<Outline> pieces, ImmutableArray<Outline> lines, double square)
     {
@@ -42,8 +42,8 @@ internal sealed class RoomMap
     }
 
     /// <summary>
-    /// The middle of a free box of that size in which only the piece is seen and no line runs, as near to the piece's middle as can be;
-    /// null when there is none.
+    /// The middle of a free box of that size in which only the piece is visible and no line runs, as near to the piece's middle as
+    /// possible; null when there is none.
     /// </summary>
     public Point? RoomFor(int piece, double width, double height)
     {
@@ -78,7 +78,7 @@ internal sealed class RoomMap
     }
 
     /// <summary>
-    /// A point where the piece is seen, at the height of its middle if that can be, well to one side; null when it is hidden.
+    /// A point where the piece is visible, at the height of its middle if possible, well to one side; null if it is hidden.
     /// </summary>
     public Point? Seen(int piece)
     {

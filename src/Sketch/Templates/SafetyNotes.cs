@@ -4,7 +4,7 @@ using Sketch.Stationery;
 
 namespace Sketch.Templates;
 
-/// <summary>What stands at the top of the first page: what this is, how to check the print, and how to keep one's fingers.</summary>
+/// <summary>The notes at the top of the first page: what this is, how to check the print, and how to work safely.</summary>
 internal static class SafetyNotes
 {
     /// <summary>The notes as a block as wide as the page allows.</summary>

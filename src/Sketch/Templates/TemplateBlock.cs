@@ -4,7 +4,7 @@ using Sketch.Shapes;
 namespace Sketch.Templates;
 
 /// <summary>
-/// What stays together on a page: a piece with its label, a tile, a note. Its box begins at 0, 0; millimetres of the finished card.
+/// What is kept together on a page: a piece with its label, a tile, a note. Its box begins at 0, 0; millimetres of the finished card.
 /// </summary>
 /// <param name="Width">Width of its box.</param>
 /// <param name="Height">Height of its box.</param>
@@ -12,7 +12,7 @@ namespace Sketch.Templates;
 /// <param name="Texts">Its words.</param>
 public sealed record TemplateBlock(double Width, double Height, ImmutableArray<TemplateLine> Lines, ImmutableArray<TemplateText> Texts)
 {
-    /// <summary>The block moved; its box keeps its size.</summary>
+    /// <summary>The block shifted; its box keeps its size.</summary>
     public TemplateBlock Shift(double x, double y) => this with
     {
         Lines = [.. Lines.Select(l => l.Transform(Affine.Shift(x, y)))],

@@ -4,8 +4,8 @@ using Sketch.Shapes;
 namespace Sketch.Templates;
 
 /// <summary>A line on a template, in millimetres of the finished card, x right and y down.</summary>
-/// <param name="Kind">What it asks for.</param>
-/// <param name="Name">What it belongs to, in plain words; the ids of the SVG are made of it.</param>
+/// <param name="Kind">What it means.</param>
+/// <param name="Name">What it belongs to, in plain words; the ids of the SVG are derived from it.</param>
 /// <param name="Contours">Its parts.</param>
 /// <param name="IsClosed">Whether each part returns to its start.</param>
 public sealed record TemplateLine(LineKind Kind, string Name, ImmutableArray<Contour> Contours, bool IsClosed)
@@ -16,7 +16,7 @@ public sealed record TemplateLine(LineKind Kind, string Name, ImmutableArray<Con
     /// <summary>The edge of an area, with its holes.</summary>
     public static TemplateLine Around(LineKind kind, string name, Outline outline) => new(kind, name, outline.Contours, true);
 
-    /// <summary>A line from point to point that ends at the last.</summary>
+    /// <summary>An open line from point to point.</summary>
     public static TemplateLine Through(LineKind kind, string name, params ReadOnlySpan<Point> points)
     {
         var ends = ImmutableArray.CreateBuilder<Segment>();
@@ -28,6 +28,6 @@ public sealed record TemplateLine(LineKind Kind, string Name, ImmutableArray<Con
         return new(kind, name, [new(points[0], ends.ToImmutable())], false);
     }
 
-    /// <summary>The line turned, shifted or enlarged.</summary>
+    /// <summary>The line under an affine map.</summary>
     public TemplateLine Transform(Affine by) => this with { Contours = new Outline(Contours).Transform(by).Contours };
 }

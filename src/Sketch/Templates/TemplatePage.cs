@@ -5,8 +5,8 @@ using Sketch.Shapes;
 namespace Sketch.Templates;
 
 /// <summary>
-/// Draws sheets as SVG of exactly the page's size. Lines stand in a group for each kind, with coordinates that are final: no transforms,
-/// clips or filters, which cutting machines read each in their own way.
+/// Draws sheets as SVG of exactly the page's size. Lines are grouped by kind, with final coordinates: no transforms,
+/// clips or filters, which cutting machines interpret differently.
 /// </summary>
 internal sealed class TemplatePage(TemplateOptions options, TemplateLettering lettering)
 {
@@ -24,10 +24,10 @@ internal sealed class TemplatePage(TemplateOptions options, TemplateLettering le
     private readonly PageFooter _footer = new(
         lettering, (options.Page.Size.Width - PageFormat.Margin * 2).Millimetres * options.Scale.Value);
 
-    /// <summary>Width of the area for drawing, in millimetres of the finished card.</summary>
+    /// <summary>Width of the drawing area, in millimetres of the finished card.</summary>
     public double Width => (options.Page.Size.Width - PageFormat.Margin * 2).Millimetres * options.Scale.Value;
 
-    /// <summary>Height of the area for drawing, without the foot of the page.</summary>
+    /// <summary>Height of the drawing area, without the page footer.</summary>
     public double Height => (options.Page.Size.Height - PageFormat.Margin * 2).Millimetres * options.Scale.Value - _footer.Height;
 
     /// <summary>The page as SVG.</summary>
@@ -91,7 +91,7 @@ internal sealed class TemplatePage(TemplateOptions options, TemplateLettering le
         svg.Close();
     }
 
-    /// <summary>From the area for drawing to the page.</summary>
+    /// <summary>The map from the drawing area to the page.</summary>
     private Affine OnPage => Affine.Scale(1 / options.Scale.Value, 1 / options.Scale.Value)
         .Then(Affine.Shift(PageFormat.Margin.Millimetres, PageFormat.Margin.Millimetres));
 

@@ -4,8 +4,8 @@ using Sketch.Units;
 
 namespace Sketch.Templates;
 
-/// <summary>One shape to cut, drawn once however many are needed of it.</summary>
-/// <param name="Names">What the pieces of this shape are called, each once, such as "lamp: star" or "mat behind sky".</param>
+/// <summary>One shape to cut, drawn once however many are needed.</summary>
+/// <param name="Names">The names of the pieces of this shape, each once, such as "lamp: star" or "mat behind sky".</param>
 /// <param name="Material">Role and paper.</param>
 /// <param name="Cut">The box of the cut outline, wraps included.</param>
 /// <param name="Count">How many to cut for one card of each file.</param>
@@ -13,10 +13,10 @@ namespace Sketch.Templates;
 /// <param name="Folds">Where to score and fold, each from one end to the other.</param>
 /// <param name="Grain">The middle of an arrow along the grain of the paper, and half its length downwards or to the right; null for
 /// none.</param>
-/// <param name="Freed">What inner cuts free that nobody sees.</param>
+/// <param name="Freed">The hidden parts that inner cuts free.</param>
 /// <param name="IsMetric">Whether its file is in millimetres or centimetres.</param>
-/// <param name="Place">Where its outline lies on its face or flat base, so that several pieces of one card can be told apart in
-/// messages.</param>
+/// <param name="Place">Where its outline lies on its face or flat base, so that messages can distinguish several pieces of one
+/// card.</param>
 public sealed record TemplatePiece(
     ImmutableArray<string> Names,
     string Material,
@@ -29,7 +29,7 @@ public sealed record TemplatePiece(
     bool IsMetric,
     Text.Location Place)
 {
-    /// <summary>Whether it is bought by its thickness, which is then named as written.</summary>
+    /// <summary>Whether it is bought by its thickness, which is then shown as written.</summary>
     public bool IsReadyMade { get; init; }
 
     /// <summary>How many parts it falls into when it is cut.</summary>
@@ -50,22 +50,26 @@ public sealed record TemplatePiece(
 /// <param name="Reusable">The largest upright rectangle in it, for a smaller layer.</param>
 public sealed record FreedPart(Outline Outline, Bounds Reusable)
 {
-    /// <summary>The part moved.</summary>
+    /// <summary>The part shifted.</summary>
     public FreedPart Shift(double x, double y) =>
         new(Outline.Transform(Affine.Shift(x, y)), new(Reusable.Left + x, Reusable.Top + y, Reusable.Right + x, Reusable.Bottom + y));
 
-    /// <summary>Width and height of the rectangle, cut off to whole thousandths of a millimetre.</summary>
+    /// <summary>Width and height of the rectangle, rounded down to whole thousandths of a millimetre.</summary>
     public Size Size => new(Down(Reusable.Width, Length.NanometresPerMillimetre / 1000),
         Down(Reusable.Height, Length.NanometresPerMillimetre / 1000));
 
-    /// <summary>The size for people, cut off to whole sixteenths of an inch or millimetres, so that it can be cut from the part.</summary>
+    /// <summary>
+    /// The size for people, rounded down to whole sixteenths of an inch or millimetres, so that it can be cut from the part.
+    /// </summary>
     public string Words(bool isMetric)
     {
         var lengths = new LengthFormat(isMetric);
         return lengths.About(new Size(Down(Reusable.Width, lengths.Step.Nanometres), Down(Reusable.Height, lengths.Step.Nanometres)));
     }
 
-    /// <summary>Cut off to whole steps; what misses a step by less than the search for the rectangle strays counts as that step.</summary>
+    /// <summary>
+    /// Rounds down to whole steps; a length short of a step by less than the error of the rectangle search counts as that step.
+    /// </summary>
     private static Length Down(double millimetres, long step)
     {
         const double strays = 0.003;

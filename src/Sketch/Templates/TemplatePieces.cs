@@ -8,12 +8,12 @@ using Sketch.Units;
 
 namespace Sketch.Templates;
 
-/// <summary>What is to be cut for cards: bases and pieces of paper, those that are alike once.</summary>
+/// <summary>What to cut for cards: bases and pieces of paper, equal ones once.</summary>
 internal static partial class TemplatePieces
 {
     /// <summary>
-    /// The pieces of all cards in drawing order, each card's base first. Pieces are alike when outline, folds, inner cut and material are:
-    /// copies of one line, and the same line in several files.
+    /// The pieces of all cards in drawing order, each card's base first. Pieces are equal if their outlines, folds, inner cuts and
+    /// materials are: copies of one line, and the same line in several files.
     /// </summary>
     public static ImmutableArray<TemplatePiece> Of(IReadOnlyList<LaidOutCard> cards, Length? gluing)
     {
@@ -91,7 +91,7 @@ internal static partial class TemplatePieces
     private static string Side(Paint paint) => paint.Side == PaperSide.Front ? "front" : "back";
 
     /// <summary>
-    /// Equal parts of a length may differ by a nanometre; no mark of an inch or metric ruler lies near where this rounds up.
+    /// Equal parts of a length may differ by a nanometre; no mark of an inch or metric ruler lies near the point where this rounds up.
     /// </summary>
     private static string Likeness(TemplatePiece piece)
     {

@@ -5,20 +5,20 @@ using Sketch.World;
 namespace Sketch.Templates;
 
 /// <summary>Words on a template, as outlines of letters.</summary>
-/// <param name="Words">The words, for those who read the SVG.</param>
-/// <param name="Letters">The letters where they stand.</param>
+/// <param name="Words">The words, for readers of the SVG.</param>
+/// <param name="Letters">The letters at their place.</param>
 /// <param name="Box">The room that they take, in millimetres.</param>
 public sealed record TemplateText(string Words, Outline Letters, Bounds Box)
 {
-    /// <summary>The words moved.</summary>
+    /// <summary>The words shifted.</summary>
     public TemplateText Shift(double x, double y) =>
         this with { Letters = Letters.Transform(Affine.Shift(x, y)), Box = new(Box.Left + x, Box.Top + y, Box.Right + x, Box.Bottom + y) };
 
-    /// <summary>The words in the middle of a place.</summary>
+    /// <summary>The words centred on a place.</summary>
     public TemplateText CentredAt(Point centre) => Shift(centre.X - Box.Centre.X, centre.Y - Box.Centre.Y);
 }
 
-/// <summary>Sets words for templates, all of one size, which people of seventy can read: 12 points.</summary>
+/// <summary>Sets words for templates, all in one size that older people can read: 12 points.</summary>
 /// <param name="world">Shapes the words in the tool's own font.</param>
 public sealed class TemplateLettering(IWorld world)
 {
@@ -28,7 +28,7 @@ public sealed class TemplateLettering(IWorld world)
     /// <summary>Size of the letters in points.</summary>
     public const double Points = 12;
 
-    /// <summary>From one line to the next, in millimetres: 1.2 times the size, as is usual in print.</summary>
+    /// <summary>From one line to the next, in millimetres: 1.2 times the size, as usual in print.</summary>
     public const double LineHeight = Points * Point * 1.2;
 
     // The tool's own font has capitals of 0.727 of its size; those of most text faces are close to that.
@@ -39,14 +39,14 @@ public sealed class TemplateLettering(IWorld world)
 
     private readonly Dictionary<string, (Outline Letters, double Width)> _shaped = new(StringComparer.Ordinal);
 
-    /// <summary>Lines of words one under the other with their top left corner at 0, 0.</summary>
+    /// <summary>Lines of words one below the other with their top left corner at 0, 0.</summary>
     public TemplateText Set(params IReadOnlyList<string> lines)
     {
         var contours = ImmutableArray.CreateBuilder<Contour>();
         var width = 0.0;
         for (var i = 0; i < lines.Count; i++)
         {
-            // The lowest tails hang as far under the last line as the room above the capitals of the first.
+            // The lowest descenders reach as far below the last line as the room above the capitals of the first.
             var baseline = i * LineHeight + (LineHeight + CapitalHeight) / 2;
             var line = Shape(lines[i]);
             width = Math.Max(width, line.Width);
@@ -56,10 +56,10 @@ public sealed class TemplateLettering(IWorld world)
         return new(string.Join(" / ", lines), new(contours.ToImmutable()), new(0, 0, width, lines.Count * LineHeight));
     }
 
-    /// <summary>How wide a line of words comes out, in millimetres.</summary>
+    /// <summary>The width of a line of words, in millimetres.</summary>
     public double Width(string words) => Shape(words).Width;
 
-    /// <summary>Breaks words at blanks into lines no wider than <paramref name="width"/>; a longer single word stands as it is.</summary>
+    /// <summary>Breaks words at blanks into lines no wider than <paramref name="width"/>; a longer single word is kept whole.</summary>
     public ImmutableArray<string> Wrap(string words, double width)
     {
         var lines = ImmutableArray.CreateBuilder<string>();
@@ -82,7 +82,7 @@ public sealed class TemplateLettering(IWorld world)
         return lines.ToImmutable();
     }
 
-    /// <summary>Word by word, since labels say the same few words and numbers again and again.</summary>
+    /// <summary>Cached word by word, since labels repeat the same few words and numbers.</summary>
     private (Outline Letters, double Width) Shape(string words)
     {
         var contours = ImmutableArray.CreateBuilder<Contour>();

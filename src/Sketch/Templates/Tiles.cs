@@ -5,28 +5,28 @@ using Sketch.Shapes;
 namespace Sketch.Templates;
 
 /// <summary>
-/// Splits what is larger than a page into tiles that overlap. Crosses stand in the overlaps, the same on both sheets: lay one cross over
+/// Splits what is larger than a page into tiles that overlap. The overlaps contain crosses, the same on both sheets: lay one cross over
 /// the other against a window and tape the sheets together.
 /// </summary>
 internal static class Tiles
 {
-    /// <summary>How much neighbours share, in millimetres: 1/2 in.</summary>
+    /// <summary>The overlap of neighbours, in millimetres: 1/2 in.</summary>
     public const double Overlap = 12.7;
 
-    /// <summary>More tiles in a row than anybody joins; about two metres.</summary>
+    /// <summary>The most tiles in a row that anyone would join; about two metres.</summary>
     private const int MostInARow = 10;
 
     private const double Cross = 3;
 
     /// <summary>A part of the whole with its place in the grid of tiles, counted from 1.</summary>
     /// <param name="Block">What is in it.</param>
-    /// <param name="Words">Which it is and what it joins.</param>
+    /// <param name="Words">Which tile it is and what it joins.</param>
     internal sealed record Tile(TemplateBlock Block, string Words);
 
-    /// <summary>The tiles of a block, rows from the top; null when there would be too many.</summary>
+    /// <summary>The tiles of a block, row by row from the top; null if there would be too many.</summary>
     /// <param name="whole">The block.</param>
-    /// <param name="width">Most that a tile may be wide.</param>
-    /// <param name="height">Most that a tile may be high.</param>
+    /// <param name="width">The maximum width of a tile.</param>
+    /// <param name="height">The maximum height of a tile.</param>
     public static ImmutableArray<Tile>? Of(TemplateBlock whole, double width, double height)
     {
         var (across, down) = (Count(whole.Width, width), Count(whole.Height, height));
@@ -78,7 +78,7 @@ internal static class Tiles
         return string.Create(CultureInfo.InvariantCulture, $"tile {number} of {across * down}{joined}");
     }
 
-    /// <summary>Two crosses along each stretch of an overlap.</summary>
+    /// <summary>Two crosses along each section of an overlap.</summary>
     private static IEnumerable<TemplateLine> Crosses(TemplateBlock whole, int across, int down, double tileWidth, double tileHeight)
     {
         var (stepX, stepY) = (tileWidth - Overlap, tileHeight - Overlap);

@@ -6,14 +6,14 @@ using Sketch.Stashes;
 
 namespace Sketch.Variants;
 
-/// <summary>A side of a paper that a role may be filled with.</summary>
+/// <summary>A side of a paper that may fill a role.</summary>
 internal sealed record Candidate(StockPaper Paper, PaperSide Side)
 {
     public PaperLook Look => Paper.Side(Side).Look;
 
     private Lab Mean { get; } = Lab.FromRgb(LookColours.Mean(Paper.Side(Side).Look));
 
-    /// <summary>The sides that suit a role, in the order of the shelf; of those named all.</summary>
+    /// <summary>The sides that suit a role, in the order of the stash; all of those that are named.</summary>
     public static ImmutableArray<Candidate> For(RoleUse use, Stash stash, ImmutableArray<string> named)
     {
         var sides = stash.Papers.SelectMany(p => p.Kind == StockKind.Cardstock || p.Front.Look == p.Back.Look
@@ -22,14 +22,14 @@ internal sealed record Candidate(StockPaper Paper, PaperSide Side)
         return [.. sides.Where(c => named.IsEmpty ? c.Suits(use) : named.Any(c.IsNamed))];
     }
 
-    /// <summary>How differently a role looks with one and with the other: 0 for the same, 1 for quite another colour.</summary>
+    /// <summary>How different a role looks with one and with the other: 0 for the same, 1 for a completely different colour.</summary>
     public double Unlike(Candidate other)
     {
         const double Wide = 40, OtherPrint = 0.5;
         return this == other ? 0 : OtherPrint + (1 - OtherPrint) * Math.Min(1, ColourDifference.Between(Mean, other.Mean) / Wide);
     }
 
-    /// <summary>Whether a name is that of the paper, with or without this side.</summary>
+    /// <summary>Whether a name is the paper's, with or without this side.</summary>
     public bool IsNamed(string name) => name.Split('/') switch
     {
         [var paper] => Is(paper),

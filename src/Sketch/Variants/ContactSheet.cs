@@ -10,13 +10,13 @@ using Sketch.World;
 namespace Sketch.Variants;
 
 /// <summary>
-/// Small pictures of variants in rows, each with its number and papers beneath. It is made strip by strip, a heading and then the rows, so
-/// that a long sheet is never held whole. Lengths in it are millimetres; the sheet is as wide as a page (8 1/2 in, or 210 mm for a metric
-/// card).
+/// Small pictures of variants in rows, each with its number and papers beneath. It is written strip by strip, a heading and then the rows,
+/// so that a long sheet is never held as a whole. Lengths in it are millimetres; the sheet is as wide as a page (8 1/2 in, or 210 mm for a
+/// metric card).
 /// </summary>
 public sealed class ContactSheet
 {
-    /// <summary>What is left free at each side, in millimetres.</summary>
+    /// <summary>The margin at each side, in millimetres.</summary>
     public const double Margin = 10;
 
     private const double Gap = 6;
@@ -39,7 +39,7 @@ public sealed class ContactSheet
     /// <summary>Lays out a sheet.</summary>
     /// <param name="card">The card.</param>
     /// <param name="face">The face to show, which the card must have.</param>
-    /// <param name="filling">The stash, and the papers of roles that are not varied.</param>
+    /// <param name="filling">The stash, and the papers of the roles that stay fixed.</param>
     /// <param name="variants">The variants, at least one.</param>
     /// <param name="world">Shapes the words.</param>
     public ContactSheet(LaidOutCard card, FaceKind face, RoleFilling filling, VariantList variants, IWorld world)
@@ -106,7 +106,7 @@ public sealed class ContactSheet
     /// <summary>A row of variants.</summary>
     /// <param name="row">From 0.</param>
     /// <param name="top">Where it begins, in millimetres from the top of the drawing.</param>
-    /// <param name="dotsPerInch">The most pixels an inch of the sheet for pictured papers.</param>
+    /// <param name="dotsPerInch">The most pixels per inch of the sheet for pictured papers.</param>
     public string RowStrip(int row, double top, double dotsPerInch)
     {
         var svg = new SvgWriter(indent: 1);
@@ -150,7 +150,7 @@ public sealed class ContactSheet
         svg.Close();
     }
 
-    /// <summary>Words with their baseline at a height, made smaller where they are wider than there is room.</summary>
+    /// <summary>Words with their baseline at a height, shrunk if they are too wide for the room.</summary>
     private void Words(SvgWriter svg, string words, double left, double baseline, double capHeight, string colour, double room)
     {
         if (_world.ShapeWords(words, null, "", out _) is { Outline.IsEmpty: false } shaped)

@@ -6,13 +6,13 @@ namespace Sketch.Variants;
 /// <summary>How well papers stand out from one another and words from paper, from 0 (not at all) to 1.</summary>
 internal static class Legibility
 {
-    /// <summary>The difference below which two layers cannot be told apart at a glance (about 1 is just noticed side by side).</summary>
+    /// <summary>The difference below which two layers cannot be distinguished at a glance (about 1 is just noticed side by side).</summary>
     public const double Vanishing = 3;
 
-    /// <summary>The difference from which layers stand out well enough (our own choice, by looking).</summary>
+    /// <summary>The difference from which layers stand out well enough (chosen by eye).</summary>
     private const double Clear = 20;
 
-    /// <summary>What a print on a print costs, for both are busy (our own choice, by looking).</summary>
+    /// <summary>The factor for a print on a print, as both are busy (chosen by eye).</summary>
     private const double Busy = 0.25;
 
     /// <summary>A layer on another; 0 when they look the same.</summary>
@@ -29,7 +29,7 @@ internal static class Legibility
     }
 
     /// <summary>
-    /// Words on a paper: the contrast with each of its colours, weighed by how much of it there is, 1 from the ratio that small words need.
+    /// Words on a paper: the contrast with each of its colours, weighted by its share; 1 from the ratio that small words need.
     /// </summary>
     /// <param name="ink">The ink.</param>
     /// <param name="paper">The paper.</param>

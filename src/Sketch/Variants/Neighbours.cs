@@ -4,19 +4,19 @@ using Sketch.Panels;
 
 namespace Sketch.Variants;
 
-/// <summary>What one sees of a paint beside another: a role that is varied, or a paint that stays.</summary>
+/// <summary>A paint next to another: a varied role or a fixed paint.</summary>
 /// <param name="Role">Index among the varied roles, or -1.</param>
-/// <param name="Fixed">The paint that stays.</param>
+/// <param name="Fixed">The fixed paint.</param>
 internal readonly record struct Surface(int Role, Paint Fixed);
 
-/// <summary>What lies on what in a card, and which words stand on what; each pair once.</summary>
+/// <summary>What lies on what in a card, and which words are written on what; each pair once.</summary>
 /// <param name="Layers">Pairs of a layer and what it lies on.</param>
 /// <param name="Words">Pairs of an ink and what it is written on.</param>
 internal sealed record Neighbours(ImmutableArray<(Surface Upper, Surface Lower)> Layers, ImmutableArray<(Surface Ink, Surface Paper)> Words)
 {
     /// <summary>The neighbours of a card.</summary>
     /// <param name="card">The card.</param>
-    /// <param name="roles">The roles that are varied.</param>
+    /// <param name="roles">The roles to vary.</param>
     public static Neighbours Of(LaidOutCard card, IReadOnlyList<string> roles)
     {
         var layers = new List<(Surface, Surface)>();

@@ -4,12 +4,12 @@ using Sketch.Units;
 namespace Sketch.Variants;
 
 /// <summary>
-/// Whether what is on hand of a paper is enough for one card, by laying the pieces in rows, the highest first, each in the first row with
-/// room (first fit decreasing height). A careful plan may get in a little more; it is a preview, not the cutting plan.
+/// Whether the stock of a paper is enough for one card, by laying the pieces in rows, the highest first, each in the first row with
+/// room (first fit decreasing height). A careful plan may fit in a little more; this is a preview, not the cutting plan.
 /// </summary>
 internal static class OneCard
 {
-    /// <summary>One card needs no more sheets of one paper.</summary>
+    /// <summary>No card needs more sheets of one paper.</summary>
     private const int SheetLimit = 20;
 
     private const int PieceLimit = 400;

@@ -13,13 +13,13 @@ public sealed record PaperVariant(ImmutableArray<PaperChoice> Choices, double Sc
     /// <summary>The choices as <c>draw --paper</c> takes them: <c>sky=gulls/back,deep=navy</c>.</summary>
     public string Id => string.Join(",", Choices);
 
-    /// <summary>A filling with these papers in the roles that are varied.</summary>
+    /// <summary>A filling with these papers in the varied roles.</summary>
     public RoleFilling Over(RoleFilling filling) => filling with { Choices = [.. filling.Choices, .. Choices] };
 }
 
-/// <summary>Which variants are wanted.</summary>
-/// <param name="Roles">The roles to vary; none for all that are cut from paper.</param>
-/// <param name="Papers">Papers, or sides of them such as <c>gulls/back</c>; none for the whole stash.</param>
+/// <summary>Which variants to find.</summary>
+/// <param name="Roles">The roles to vary; empty for all that are cut from paper.</param>
+/// <param name="Papers">Papers, or sides of them such as <c>gulls/back</c>; empty for the whole stash.</param>
 /// <param name="Limit">The maximum number of variants.</param>
 public sealed record VariantWish(ImmutableArray<string> Roles, ImmutableArray<string> Papers, int Limit);
 
@@ -29,7 +29,7 @@ public sealed record VariantWish(ImmutableArray<string> Roles, ImmutableArray<st
 /// <param name="Lacking">How many more there would be if the papers were enough for one card.</param>
 public sealed record VariantList(ImmutableArray<PaperVariant> Best, int Found, int Lacking)
 {
-    /// <summary>Why a card has no variants, in a sentence that begins small.</summary>
+    /// <summary>Why a card has no variants, as a sentence that begins in lower case.</summary>
     public string WhyNone(LaidOutCard card) =>
         Lacking > 0 ? $"the papers are not enough for even one card in any of {Counted.Of(Lacking, "variant")}."
         : card.Roles.IsEmpty ? "the card declares no roles; write role sky: gulls above the faces and of sky on a piece."

@@ -4,7 +4,7 @@ using Sketch.Stashes;
 namespace Sketch.Variants;
 
 /// <summary>
-/// Puts other papers into the roles of a card that is laid out. No size or place depends on a paper, so nothing is laid out anew.
+/// Puts other papers into the roles of a laid-out card. No size or place depends on a paper, so nothing is laid out again.
 /// </summary>
 public static class Repainting
 {

@@ -8,17 +8,17 @@ namespace Sketch.Variants;
 /// <param name="Cuts">What is cut for one card from the paper that fills it.</param>
 /// <param name="IsInk">Whether something is written with it, so that it must be one colour.</param>
 /// <param name="IsBase">Whether the base is folded from it, so that it must be cardstock.</param>
-/// <param name="Weight">How much it decides the look of the card: the side in millimetres of a square as large as its largest piece, for a
-/// small piece is seen too. Of mats only the edges show.</param>
+/// <param name="Weight">How much it determines the look of the card: the side in millimetres of a square as large as its largest piece, as
+/// a small piece is seen too. Only the edges of mats show.</param>
 internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk, bool IsBase, double Weight)
 {
-    /// <summary>Kinds of piece that come from a roll or are stuck on, though a role may give their colour.</summary>
+    /// <summary>Kinds of piece that come from a roll or are stuck on, although a role may give their colour.</summary>
     private static readonly string[] FromARoll = ["line", "tape", "gem"];
 
-    /// <summary>What a mat counts in millimetres, however large it is.</summary>
+    /// <summary>The weight of a mat in millimetres, however large it is.</summary>
     private const double MatWeight = 15;
 
-    /// <summary>Whether a sheet is cut for it.</summary>
+    /// <summary>Whether paper is cut for it.</summary>
     public bool IsCut => Cuts.Count > 0;
 
     public static RoleUse Of(LaidOutCard card, string role)

@@ -7,13 +7,13 @@ namespace Sketch.Variants;
 /// <summary>Finds the papers of a stash that go together in a card.</summary>
 public sealed class VariantSearch
 {
-    /// <summary>The most roles that are varied at once; those that the card declares later keep their papers.</summary>
+    /// <summary>The most roles to vary at once; roles that the card declares later keep their papers.</summary>
     public const int RoleLimit = 30;
 
-    /// <summary>The most variants that are tried; where there would be more, some papers are left out.</summary>
+    /// <summary>The most variants to try; if there would be more, some papers are left out.</summary>
     private const int Most = 400_000;
 
-    /// <summary>How many of the best are kept, to choose the most different among them.</summary>
+    /// <summary>How many of the best are kept, from which the most different are chosen.</summary>
     private const int PoolSize = 3000;
 
     private readonly Stash _stash;
@@ -39,12 +39,12 @@ public sealed class VariantSearch
     }
 
     /// <summary>
-    /// The variants of a card, the most different and most legible first. One in which a layer vanishes on the next is none; one whose
-    /// papers are not enough for one card is only counted.
+    /// The variants of a card, the most different and most legible first. One in which a layer vanishes on the next is excluded; one whose
+    /// papers do not suffice for one card is only counted.
     /// </summary>
     /// <param name="card">The card, laid out.</param>
-    /// <param name="stash">The shelf.</param>
-    /// <param name="wish">Roles that the card declares, papers that the shelf has.</param>
+    /// <param name="stash">The stash.</param>
+    /// <param name="wish">Roles that the card declares, and papers that the stash has.</param>
     public static VariantList Find(LaidOutCard card, Stash stash, VariantWish wish)
     {
         var uses = card.Roles.Select(r => RoleUse.Of(card, r.Name))
@@ -61,7 +61,7 @@ public sealed class VariantSearch
         return new(search.Different(wish.Limit), search._found, search._lacking);
     }
 
-    /// <summary>Few enough papers for each role that all variants can be tried: where there are too many, an even choice of them.</summary>
+    /// <summary>Limits the papers of each role so that all variants can be tried: an even selection if there are too many.</summary>
     private static ImmutableArray<ImmutableArray<Candidate>> Fewer(ImmutableArray<ImmutableArray<Candidate>> candidates)
     {
         var most = candidates.Max(c => c.Length);
@@ -154,7 +154,7 @@ public sealed class VariantSearch
         return true;
     }
 
-    /// <summary>The best first, then always the one that is good and unlike those already chosen.</summary>
+    /// <summary>The best first, then always one that is good and differs from those already chosen.</summary>
     private ImmutableArray<PaperVariant> Different(int limit)
     {
         var pool = new List<(double Score, int[] Chosen)>();

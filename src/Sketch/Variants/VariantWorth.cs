@@ -4,16 +4,16 @@ using Sketch.Papers;
 namespace Sketch.Variants;
 
 /// <summary>
-/// How good variants look, from 0 to 1: each pair of neighbours is judged once for all papers, so that hundreds of thousands of variants
+/// How good variants look, from 0 to 1: each pair of neighbours is scored once for all papers, so that hundreds of thousands of variants
 /// can be compared.
 /// </summary>
 internal sealed class VariantWorth
 {
-    // Two roles in one paper are possible, but show less of the shelf.
+    // Two roles in one paper are possible, but show less of the stash.
     private const double CostOfRepeats = 0.2;
 
-    // Patterned papers are bought for the large piece; one colour there is possible, but rarely what is wanted (our own choice, by
-    // looking).
+    // Patterned papers are bought for the large piece; one colour there is possible, but rarely wanted (chosen by
+    // eye).
     private const double CostOfPlain = 0.25;
 
     private readonly int _largest;
@@ -21,7 +21,7 @@ internal sealed class VariantWorth
     private readonly ImmutableArray<Pair> _layers;
     private readonly ImmutableArray<Pair> _words;
 
-    /// <summary>Judges all pairs.</summary>
+    /// <summary>Scores all pairs.</summary>
     /// <param name="neighbours">What lies on what.</param>
     /// <param name="candidates">What may fill each role.</param>
     /// <param name="largest">The role of the largest piece.</param>
@@ -38,9 +38,9 @@ internal sealed class VariantWorth
             surface.Role < 0 ? [surface.Fixed.Look] : [.. candidates[surface.Role].Select(c => c.Look)];
     }
 
-    /// <summary>0 when a layer vanishes; else half the worst and half the mean of the layers, less what the words lack.</summary>
+    /// <summary>0 if a layer vanishes; else half the worst plus half the mean of the layers, minus the shortfall of the words.</summary>
     /// <param name="chosen">The index of each role's candidate.</param>
-    /// <param name="different">How many different papers they are.</param>
+    /// <param name="different">How many different papers are among them.</param>
     public double Of(int[] chosen, int different)
     {
         double worst = 1, sum = 0, words = 1;

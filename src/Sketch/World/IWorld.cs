@@ -6,7 +6,7 @@ using Sketch.Units;
 namespace Sketch.World;
 
 /// <summary>
-/// All that the engine may ask of the world outside: files and fonts. Whoever runs it decides which files may be seen,
+/// All that the engine may request from outside: files and fonts. The host decides which files may be read,
 /// so the command line, the page and the tests share one engine.
 /// </summary>
 public interface IWorld
@@ -14,19 +14,19 @@ public interface IWorld
     /// <summary>Reads a text file that another file names.</summary>
     /// <param name="path">The path as written, relative to the folder of <paramref name="namedIn"/>.</param>
     /// <param name="namedIn">The path of the file that names it.</param>
-    /// <param name="problem">Why it cannot be read, as a sentence goes on after a colon ("it is no text file."); empty when it was
+    /// <param name="problem">Why it cannot be read, as the end of a sentence after a colon ("it is no text file."); empty when it was
     /// read.</param>
     /// <returns>The text, or null with a problem.</returns>
     SourceText? ReadText(string path, string namedIn, out string problem);
 
-    /// <summary>Names of the files in a file's own folder, in no order; none where the folder cannot be read.</summary>
+    /// <summary>Names of the files in a file's own folder, in no particular order; empty if the folder cannot be read.</summary>
     /// <param name="path">The file's path.</param>
     IEnumerable<string> NamesBeside(string path);
 
     /// <summary>Reads the outline of all filled shapes in an SVG file.</summary>
     /// <param name="path">The path as written, relative to the folder of <paramref name="namedIn"/>.</param>
     /// <param name="namedIn">The path of the file that names it.</param>
-    /// <param name="problem">Why it cannot be read, as a sentence goes on after a colon ("it is no text file."); empty when it was
+    /// <param name="problem">Why it cannot be read, as the end of a sentence after a colon ("it is no text file."); empty when it was
     /// read.</param>
     /// <returns>The outline in millimetres with its box at 0, 0, or null with a problem.</returns>
     Outline? ReadArtwork(string path, string namedIn, out string problem);
@@ -34,8 +34,8 @@ public interface IWorld
     /// <summary>Reads a scan or photograph of a paper.</summary>
     /// <param name="path">The path as written, relative to the folder of <paramref name="namedIn"/>.</param>
     /// <param name="namedIn">The path of the file that names it.</param>
-    /// <param name="width">The true width of what the picture shows, once it is turned upright.</param>
-    /// <param name="problem">Why it cannot be used, as a sentence goes on after a colon; empty when it can.</param>
+    /// <param name="width">The true width of what the picture shows, after it is turned upright.</param>
+    /// <param name="problem">Why it cannot be used, as the end of a sentence after a colon; empty when it can.</param>
     /// <returns>The picture, or null with a problem.</returns>
     IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem);
 
@@ -44,14 +44,14 @@ public interface IWorld
     /// <param name="font">A font file, relative to <paramref name="namedIn"/>, or the name of an installed font; null for the tool's own
     /// font.</param>
     /// <param name="namedIn">The path of the file that holds the words.</param>
-    /// <param name="problem">Why there is no such font, as a sentence goes on after a colon; empty when there is.</param>
+    /// <param name="problem">Why there is no such font, as the end of a sentence after a colon; empty when there is.</param>
     /// <returns>The shaped words, or null with a problem.</returns>
     ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem);
 }
 
 /// <summary>
-/// A line of words as outlines at a cap height of 1 mm: x from 0 at the leftmost ink, y = 0 on the baseline and growing downwards,
-/// so letters stand at negative y.
+/// A line of words as outlines at a cap height of 1 mm: x from 0 at the leftmost ink, y = 0 on the baseline and y growing downwards,
+/// so letters have negative y.
 /// </summary>
 /// <param name="Outline">The outlines of all glyphs, overlapping contours united.</param>
 /// <param name="MissingCharacters">Characters that the font does not have, each once; empty when it has all.</param>
