@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Sketch.Drawing;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Reports;
 
@@ -138,9 +139,9 @@ public static class GalleryPage
     private static string AltText(LaidOutCard card, FaceKind face)
     {
         const int Most = 8;
-        var pieces = card.On(face).Where(p => p.Kind != "mat" && p.Matter is not (PieceMatter.Hole or PieceMatter.Unseen)).ToList();
+        var pieces = card.On(face).Where(p => p.Kind != PieceKind.Mat && p.Matter is not (PieceMatter.Hole or PieceMatter.Unseen)).ToList();
         var said = pieces.GroupBy(p => (p.Kind, p.Words?.Text)).Select(g =>
-            (g.Count() > 1 ? string.Create(CultureInfo.InvariantCulture, $"{g.Count()} ") : "") + g.Key.Kind
+            (g.Count() > 1 ? string.Create(CultureInfo.InvariantCulture, $"{g.Count()} ") : "") + g.Key.Kind.Name
                 + (g.Key.Text is { } words ? $" “{words}”" : "")).ToList();
         var list = said.Count == 0 ? "nothing on it" : string.Join(", ", said.Take(Most)) + (said.Count > Most ? " and more" : "");
         return $"{card.Title}, {Face.NameOf(face).Replace('-', ' ')}: {list}";

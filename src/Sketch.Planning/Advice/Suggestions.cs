@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Colours;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Planning.Demand;
@@ -140,10 +141,10 @@ internal sealed class Suggestions
     private bool Suits(PieceOrder order, Design design, PaperOrder other)
     {
         var pieces = design.Card.Pieces;
-        var at = pieces.IndexOf(pieces.First(p => p.Path == order.Path));
+        var at = pieces.IndexOf(pieces.First(p => p.Path.ToString() == order.Path));
         var beneath = pieces[at].LiesOn is >= 0 and var ground
             ? pieces[ground].Paint : design.Card.Find(pieces[at].Face)?.Paint ?? design.Card.Base.Paint;
-        return pieces[at].Kind != "line"
+        return pieces[at].Kind != PieceKind.Line
             && Sheen(order.Look) == Sheen(other.Stock!.Front.Look)
             && pieces.Where(p => p.LiesOn == at).Select(p => p.Paint).Prepend(beneath)
                 .All(p => PaperUse.For(p, _plan.Files.Stash).Name != other.Paper);

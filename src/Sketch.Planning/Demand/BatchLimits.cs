@@ -1,6 +1,7 @@
 using System.Globalization;
 using Sketch.Batches;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Units;
 
@@ -27,7 +28,7 @@ internal sealed class BatchLimits(Batch batch, FindingBag findings)
     public bool Allow(MakeRequest order, LaidOutCard card)
     {
         if (card.Pieces.FirstOrDefault(
-            p => p is { Cut: { } size, Matter: not PieceMatter.Ready, Kind: not "line" } && IsTooSmall(size)) is { } small)
+            p => p is { Cut: { } size, Matter: not PieceMatter.Ready, Kind: not PieceKind.Line } && IsTooSmall(size)) is { } small)
         {
             findings.Add(FindingCatalogue.TooSmallToCut, small.Location, $"{small.Path} is too small to cut{Shortest(card.Units)}.",
                 Larger(card.Units));

@@ -3,6 +3,7 @@ using System.Globalization;
 using Sketch.Batches;
 using Sketch.Cutting.Model;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Stashes;
@@ -68,15 +69,14 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
             foreach (var piece in card.Pieces)
             {
                 var use = PaperUse.For(piece.Paint, _stash);
-                if (piece.Matter == PieceMatter.Ready || (piece.Kind == "line" && (use.Stock is null || HasLine(use))))
+                if (piece.Matter == PieceMatter.Ready || (piece.Kind == PieceKind.Line && (use.Stock is null || HasLine(use))))
                 {
                     _ready.Add(new(piece, design, use));
                 }
                 else if (piece.Cut is { } size)
                 {
-                    var name = piece.Path[(piece.Path.IndexOf('/') + 1)..];
                     Add(piece.Paint, design,
-                        new($"{id}/{piece.Path}", name, design, piece.Path, size, design.Order.Count, null,
+                        new($"{id}/{piece.Path}", piece.Path.WithinFace, design, piece.Path.ToString(), size, design.Order.Count, null,
                             piece.Location)
                         { Parts = piece.CutParts });
                 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Planning.Demand;
 using Sketch.Stashes;
@@ -40,7 +41,7 @@ internal sealed class SupplyList
     private void AddReady(ReadyPiece ready)
     {
         var size = ready.Piece.Box.Grow(ready.Piece.Wrap).Size;
-        var kind = ready.Piece.Kind switch { "line" => NeedKind.Line, "tape" => NeedKind.Tape, _ => NeedKind.Gem };
+        var kind = ready.Piece.Kind switch { PieceKind.Line => NeedKind.Line, PieceKind.Tape => NeedKind.Tape, _ => NeedKind.Gem };
         var measure = Length.Min(ready.Piece.Box.Width, ready.Piece.Box.Height);
         var stock = OnShelf(kind, measure, ready.Use.Name, ready.Use.OtherName);
         var name = stock.IsEmpty ? (ready.Use.Colours.Length > 0 ? ready.Use.OtherName : null) ?? ready.Use.Name : stock[0].Name;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Syntax;
 using Sketch.Text;
@@ -80,10 +81,13 @@ internal sealed record BoundPiece
 
     public int? Count { get; init; }
 
-    public required string Kind { get; init; }
+    public required PieceKind Kind { get; init; }
 
-    /// <summary>A window's shape.</summary>
-    public string? Shape { get; init; }
+    /// <summary>A window's shape, where one is written.</summary>
+    public PieceKind? Shape { get; init; }
+
+    /// <summary>The kind whose outline it has: its own, and of a window its shape.</summary>
+    public PieceKind OutlineKind => Kind == PieceKind.Window ? Shape ?? PieceKind.Panel : Kind;
 
     public SizeSyntax? Size { get; init; }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Syntax;
 using Sketch.Text;
 
@@ -19,7 +20,8 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
         {
             var piece = line switch
             {
-                PieceLine { Head.Kind: "mat" } => Misplaced(line, "A mat needs a piece to lie under.", "Indent it under its piece."),
+                PieceLine { Head.Kind: PieceKind.Mat } =>
+                    Misplaced(line, "A mat needs a piece to lie under.", "Indent it under its piece."),
                 PieceLine { Head.Count: { IsMended: true } } p => ReadUncounted(p, parts),
                 PieceLine p => ReadPiece(p, parts),
                 UseLine use => ReadUse(use, parts),
@@ -69,7 +71,7 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
 
     /// <summary>A piece of which only the name could be read, kept so that lines that speak of it are not told for nothing.</summary>
     private BoundPiece? Damaged(LineSyntax line) => line.Tokens.Tokens is [{ Kind: TokenKind.Word } name, { Kind: TokenKind.Colon }, ..]
-        ? new() { Name = name.Text, Kind = "group", IsDamaged = true, Location = At(line.Span) }
+        ? new() { Name = name.Text, Kind = PieceKind.Group, IsDamaged = true, Location = At(line.Span) }
         : null;
 
     /// <summary>A line whose count is out of range is read for its other mistakes, but no copy of it is laid out.</summary>
@@ -127,7 +129,7 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
         var draft = new BoundPiece
         {
             Name = line.Name?.Text,
-            Kind = "group",
+            Kind = PieceKind.Group,
             Size = part.Size,
             IsUse = true,
             IsDamaged = line.IsDamaged,
@@ -144,7 +146,7 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
     public BoundPiece WithoutIdle(LineSyntax line, BoundPiece piece, bool repeats) => piece with
     {
         Clauses = WithoutIdle(line, piece.Clauses, clause => UnusedClauses.HintFor(clause, piece, repeats), piece.IsUse
-            ? "part" : piece.Kind),
+            ? "part" : piece.Kind.Name),
     };
 
     private ImmutableArray<BoundClause> WithoutIdle(
@@ -175,26 +177,27 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
         {
             switch (line)
             {
-                case PieceLine { Head.Kind: "mat" } mat when UnusedClauses.IsInkOrHole(draft.Kind) || draft.Kind == "group":
+                case PieceLine { Head.Kind: PieceKind.Mat } mat when !draft.Kind.Traits.TakesMats:
                     findings.Add(FindingCatalogue.Misplaced, At(mat.Span),
-                        $"A mat lies under paper, and {Article(draft.Kind)} {draft.Kind} is not paper.",
-                        draft.Kind == "window" ? "For a border around a window write frame 1/8, around it."
+                        $"A mat lies under paper, and {Article(draft.Kind.Name)} {draft.Kind.Name} is not paper.",
+                        draft.Kind == PieceKind.Window ? "For a border around a window write frame 1/8, around it."
                             : "Put it on a panel, and the mat under the panel.");
                     break;
-                case PieceLine { Head.Kind: "mat" } mat when draft.Mats.Length + mats.Count >= Limits.Mats:
+                case PieceLine { Head.Kind: PieceKind.Mat } mat when draft.Mats.Length + mats.Count >= Limits.Mats:
                     findings.Add(FindingCatalogue.TooManyPieces, At(mat.Span),
                         $"This piece has more than {Limits.Mats} mats; this one is left out.",
                         "Take mats away, or put the piece and some of its mats on a panel.");
                     break;
-                case PieceLine { Head.Kind: "mat" } mat:
+                case PieceLine { Head.Kind: PieceKind.Mat } mat:
                     mats.Add(ReadMat(mat, UnusedClauses.Repeats(draft)));
                     break;
                 case ItemLine item when draft.Count is not null:
                     items.Add(ReadItem(item, draft, parts));
                     break;
-                case PieceLine or UseLine when UnusedClauses.IsInkOrHole(draft.Kind):
-                    findings.Add(FindingCatalogue.Misplaced, At(line.Span), $"Nothing can lie on a {draft.Kind}.",
-                        draft.Kind == "window" ? "Put it beside the window and place it by the window's name: measured from porthole."
+                case PieceLine or UseLine when draft.Kind.Traits.IsInkOrHole:
+                    findings.Add(FindingCatalogue.Misplaced, At(line.Span), $"Nothing can lie on a {draft.Kind.Name}.",
+                        draft.Kind == PieceKind.Window
+                            ? "Put it beside the window and place it by the window's name: measured from porthole."
                             : "Put it beside this piece, or both on a panel.");
                     break;
                 default:

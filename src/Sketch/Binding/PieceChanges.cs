@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Syntax;
 using Sketch.Text;
@@ -59,18 +60,18 @@ internal sealed class PieceChanges(PieceBinder pieces, FindingBag findings, Sour
             Location = new(source, line.Span),
         };
         changed = pieces.WithoutIdle(line, changed, UnusedClauses.Repeats(changed));
-        if (!changed.Mats.IsEmpty && UnusedClauses.IsInkOrHole(changed.Kind))
+        if (!changed.Mats.IsEmpty && changed.Kind.Traits.IsInkOrHole)
         {
             findings.Add(FindingCatalogue.Misplaced, new(source, line.Span),
-                $"A {changed.Kind} cannot keep the mats of the piece it replaces.",
+                $"A {changed.Kind.Name} cannot keep the mats of the piece it replaces.",
                     $"Leave them out first: leave out {line.Path.Text}/mat.");
         }
 
         return pieces.WithBlock(changed, line.Children, card.Parts);
     }
 
-    private static bool IsInNumbers(SizeSyntax? size, string kind) =>
-        size is BoxSize { Width: LengthExtent, Height: LengthExtent } || (size is SingleSize && kind is not ("line" or "frame"));
+    private static bool IsInNumbers(SizeSyntax? size, PieceKind kind) =>
+        size is BoxSize { Width: LengthExtent, Height: LengthExtent } || (size is SingleSize && !kind.Traits.IsSizedByThickness);
 
     private BoundCard Edit(BoundCard card, PathSyntax path, Func<BoundPiece, ImmutableArray<BoundPiece>> edit)
     {

@@ -1,3 +1,4 @@
+using Sketch.Kinds;
 using Sketch.Syntax;
 
 namespace Sketch.Binding;
@@ -13,7 +14,7 @@ internal static class UnusedClauses
     /// <param name="repeats">Whether its line may make several.</param>
     public static string? HintFor(Clause clause, BoundPiece piece, bool repeats)
     {
-        if (piece is { IsDamaged: true, Kind: "group" })
+        if (piece is { IsDamaged: true, Kind: PieceKind.Group })
         {
             return null;
         }
@@ -23,39 +24,39 @@ internal static class UnusedClauses
             return elsewhere;
         }
 
-        if (piece.Kind == "mat")
+        if (piece.Kind == PieceKind.Mat)
         {
             return clause is OfClause or BorderClause or RaisedClause or WrapClause or TakeTurnsClause ? null
                 : "Write it on the piece; a mat goes where its piece goes.";
         }
 
-        var shape = piece.Kind == "window" ? piece.Shape : piece.Kind;
+        var shape = piece.OutlineKind;
         return clause switch
         {
             BorderClause => "A border belongs to a mat: write mat border 1/16 under the piece.",
             OfClause when piece.IsUse => "A part has its own papers; replace one: with deep as red.",
-            OfClause when piece.Kind is "window" or "group" => $"A {piece.Kind} has no paper; write of on its pieces.",
+            OfClause when piece.Kind is PieceKind.Window or PieceKind.Group => $"A {piece.Kind.Name} has no paper; write of on its pieces.",
             WithClause when !piece.IsUse => "Roles are replaced where a part is used: use lantern, with deep as red.",
             ArrangeClause or GapClause or SpreadClause or StepClause or LinedUpClause or TakeTurnsClause when !repeats =>
                 "This is a single piece; write a count before its kind, as in 3 gem 1/8, in a row.",
-            InkClause or FontClause or MeasureClause { Word: "letters" } when !HoldsWords(piece.Kind) =>
-                $"A {piece.Kind} holds no words; write them on a panel, or as text.",
-            InkClause when piece.Kind == "word" => "Cut-out words have the colour of their paper: write of navy.",
-            InkClause when piece.Kind == "text" && piece.Find<OfClause>() is not null =>
+            InkClause or FontClause or MeasureClause { Word: "letters" } when !piece.Kind.Traits.HoldsWords =>
+                $"A {piece.Kind.Name} holds no words; write them on a panel, or as text.",
+            InkClause when piece.Kind == PieceKind.Word => "Cut-out words have the colour of their paper: write of navy.",
+            InkClause when piece.Kind == PieceKind.Text && piece.Find<OfClause>() is not null =>
                 "The clause with of names the ink of text; write only one of the two.",
-            ShowingClause when piece.Kind == "word" => "Cut-out words keep their proportions: write word 2 wide.",
-            ThroughClause when piece.Kind != "window" => "Only a window is cut through: window circle 2, through.",
-            FileClause when shape is not ("outline" or "stamp") =>
+            ShowingClause when piece.Kind == PieceKind.Word => "Cut-out words keep their proportions: write word 2 wide.",
+            ThroughClause when piece.Kind != PieceKind.Window => "Only a window is cut through: window circle 2, through.",
+            FileClause when !shape.Traits.IsDrawing =>
                 "A file gives the shape of an outline or a stamp: outline 2 wide, file \"boat.svg\".",
-            LinesApartClause when piece.Kind != "ruled" => "Writing lines are a separate piece: ruled 3 x 2, lines 5/16 apart.",
-            SwallowtailClause or MeasureClause { Word: "notch" } when shape != "banner" =>
-                "A banner has a swallowtail: write banner in place of " + piece.Kind + ".",
-            MeasureClause { Word: "corners" } when !HasCorners(shape) =>
+            LinesApartClause when piece.Kind != PieceKind.Ruled => "Writing lines are a separate piece: ruled 3 x 2, lines 5/16 apart.",
+            SwallowtailClause or MeasureClause { Word: "notch" } when shape != PieceKind.Banner =>
+                "A banner has a swallowtail: write banner in place of " + piece.Kind.Name + ".",
+            MeasureClause { Word: "corners" } when !shape.Traits.HasCorners =>
                 "Panels, strips, squares and rounded pieces have corners to round.",
-            QuantityClause when shape != "star" => "A star has points: star 2, 6 points.",
-            WrapClause when !RunsStraight(piece.Kind) => "Only a panel, strip, line, banner or tape wraps around an edge.",
-            RaisedClause when IsInkOrHole(piece.Kind) => "Raise the panel or strip that it is on.",
-            TurnClause or TuckedClause when piece.Kind == "window" => "A window is a hole; turn or tuck the piece that it cuts.",
+            QuantityClause when shape != PieceKind.Star => "A star has points: star 2, 6 points.",
+            WrapClause when !piece.Kind.Traits.CanWrap => "Only a panel, strip, line, banner or tape wraps around an edge.",
+            RaisedClause when piece.Kind.Traits.IsInkOrHole => "Raise the panel or strip that it is on.",
+            TurnClause or TuckedClause when piece.Kind == PieceKind.Window => "A window is a hole; turn or tuck the piece that it cuts.",
             _ => null,
         };
     }
@@ -84,13 +85,4 @@ internal static class UnusedClauses
             or MeasureClause { Word: "thick" or "kerf" } => "It belongs in a stash or batch file.",
         _ => null,
     };
-
-    private static bool HoldsWords(string kind) => kind is not ("group" or "window" or "gem" or "line" or "frame" or "stamp" or "ruled");
-
-    private static bool HasCorners(string? shape) => shape is null or "panel" or "strip" or "line" or "tape" or "square" or "rounded";
-
-    private static bool RunsStraight(string kind) => kind is "panel" or "strip" or "line" or "tape" or "banner" or "square" or "rounded";
-
-    /// <summary>Whether it is ink or a hole, so that nothing lies under it, on it or raises it.</summary>
-    public static bool IsInkOrHole(string kind) => kind is "text" or "stamp" or "ruled" or "window";
 }

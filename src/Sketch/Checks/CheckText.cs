@@ -1,3 +1,4 @@
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Syntax;
 using Sketch.Units;
@@ -71,8 +72,8 @@ internal sealed class CheckText(UnitSystem units)
     /// <summary>A piece as its maker knows it: its names without the face, or "the strip of line 7" when it has none.</summary>
     public static string Called(Piece piece)
     {
-        var names = piece.Path.Split('/')[1..].Select(Plain).ToList();
-        if (piece.Kind == "mat" && names.Count > 1)
+        var names = piece.Path.Names.ToList();
+        if (piece.Kind == PieceKind.Mat && names.Count > 1)
         {
             names.RemoveAt(names.Count - 1);
             return IsKindOnly(names[^1]) ? OfLine(piece) : "the mat behind " + Named(names);
@@ -103,11 +104,9 @@ internal sealed class CheckText(UnitSystem units)
         _ => string.Join(", ", parts.Take(parts.Count - 1)) + " and " + parts[^1],
     };
 
-    private static string OfLine(Piece piece) => $"the {piece.Kind} of line {piece.Location.Start.Line}";
+    private static string OfLine(Piece piece) => $"the {piece.Kind.Name} of line {piece.Location.Start.Line}";
 
     private static string Named(List<string> names) => string.Join('/', names.Where(n => !IsKindOnly(n)));
-
-    private static string Plain(string name) => name.IndexOf('[', StringComparison.Ordinal) is var at and >= 0 ? name[..at] : name;
 
     private static bool IsKindOnly(string name) =>
         Vocabulary.Kinds.Contains(name.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9'));

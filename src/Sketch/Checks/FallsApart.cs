@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Text;
@@ -41,7 +42,7 @@ internal sealed class FallsApart : IFitRule
     }
 
     private static string HintFor(CheckText say, Piece piece, int parts) =>
-        piece.Kind is not ("word" or "outline") ? "Make its window smaller, so that paper is left beside it."
+        piece.Kind is not (PieceKind.Word or PieceKind.Outline) ? "Make its window smaller, so that paper is left beside it."
         : parts <= MostParts && JoiningBorder(piece.Outline, say.Step) is { } border
             ? $"To keep them together write beneath it mat border {say.Typed(border)}, the narrowest that joins them."
         : "To keep them together put them on a panel.";

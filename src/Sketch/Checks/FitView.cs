@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Text;
@@ -29,7 +30,7 @@ internal sealed class FitView
         _grounds = new int[card.Pieces.Length];
         for (var i = card.Pieces.Length - 1; i >= 0; i--)
         {
-            var isMat = card.Pieces[i].Kind == "mat" && i + 1 < card.Pieces.Length && card.Pieces[i + 1].LiesOn == i;
+            var isMat = card.Pieces[i].Kind == PieceKind.Mat && i + 1 < card.Pieces.Length && card.Pieces[i + 1].LiesOn == i;
             _owners[i] = isMat ? _owners[i + 1] : i;
         }
 
@@ -83,7 +84,7 @@ internal sealed class FitView
     /// reported by a rule of their own, so here their box counts.
     /// </summary>
     public static Rect Extent(Piece piece) =>
-        piece is { Kind: "text", Words.Fits: true } ? Drawn(piece.Outline) : piece.Finished;
+        piece is { Kind: PieceKind.Text, Words.Fits: true } ? Drawn(piece.Outline) : piece.Finished;
 
     /// <summary>The box of a drawn outline; endless words are cut off at ten times the limit of lengths.</summary>
     public static Rect Drawn(Outline outline)

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Sketch.Diagnostics;
-using Sketch.Panels;
+using Sketch.Kinds;
 using Sketch.Shapes;
 
 namespace Sketch.Checks;

@@ -1,5 +1,5 @@
-using System.Collections.Frozen;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Text;
 using Sketch.Units;
@@ -15,9 +15,6 @@ namespace Sketch.Checks;
 internal sealed class OffTheRuler : IFitRule
 {
     private static readonly LengthFormat Ruler = UnitSystem.Inches.Format();
-
-    private static readonly FrozenSet<string> CutByRuler =
-        FrozenSet.Create(StringComparer.Ordinal, "panel", "square", "strip", "line", "frame", "rounded", "banner");
 
     public void Check(FitView view, FindingBag findings)
     {
@@ -53,9 +50,9 @@ internal sealed class OffTheRuler : IFitRule
             + "change the border, gap, share or distance from which the size follows.",
     };
 
-    private static bool IsOnRuler(Piece piece, Size cut, string kind) =>
+    private static bool IsOnRuler(Piece piece, Size cut, PieceKind kind) =>
         piece.IsReadyMade ? IsOnMark(Length.Max(cut.Width, cut.Height))
-        : CutByRuler.Contains(kind) ? IsOnMark(cut.Width) && IsOnMark(cut.Height)
+        : kind.Traits.IsCutByRuler ? IsOnMark(cut.Width) && IsOnMark(cut.Height)
         : IsOnMark(cut.Width) || IsOnMark(cut.Height);
 
     private static bool IsOnMark(Length length)

@@ -1,5 +1,5 @@
 using Sketch.Diagnostics;
-using Sketch.Panels;
+using Sketch.Kinds;
 using Sketch.Shapes;
 using Sketch.Text;
 using Sketch.Units;

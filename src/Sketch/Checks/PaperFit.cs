@@ -18,7 +18,7 @@ public static class PaperFit
         {
             if (piece.Cut is { } cut)
             {
-                Report(piece.Path, cut, piece.Paint, piece.Location);
+                Report(piece.Path.ToString(), cut, piece.Paint, piece.Location);
             }
         }
 

@@ -1,3 +1,4 @@
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Units;
@@ -45,7 +46,7 @@ public sealed record StackHeight(Length Front, Piece? Highest)
                 or PaperPattern.Patches => Cardstock,
             _ => PatternedPaper,
         },
-        (PieceMatter.Ready, "gem") => piece.Box.Width / 2,
+        (PieceMatter.Ready, PieceKind.Gem) => piece.Box.Width / 2,
         (PieceMatter.Ready, _) => Tape,
         _ => Length.Zero,
     };

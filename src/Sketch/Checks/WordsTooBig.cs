@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Units;
@@ -15,7 +16,7 @@ internal sealed class WordsTooBig : IFitRule
     public void Check(FitView view, FindingBag findings)
     {
         // A cut-out word is its own piece, so it cannot be too large for it.
-        foreach (var line in view.Pieces.Where(p => p is { Words.Ink.IsEmpty: false, Kind: not "word" }).GroupBy(p => p.Location))
+        foreach (var line in view.Pieces.Where(p => p is { Words.Ink.IsEmpty: false, Kind: not PieceKind.Word }).GroupBy(p => p.Location))
         {
             var written = line.DistinctBy(p => (p.Words!.Text, p.Box.Size, p.Words.LetterHeight))
                 .Select(p => new Written(p, p.Words!)).ToImmutableArray();
@@ -99,7 +100,7 @@ internal sealed class WordsTooBig : IFitRule
         public double RoomDown => Words.Room.Height.Millimetres;
 
         /// <summary>Whether the cut shape is a rectangle, or a banner, whose words lie in a rectangle.</summary>
-        public bool IsStraight => Piece.Matter != PieceMatter.Paper || Piece.Kind == "banner" || Edge.IsRectangle;
+        public bool IsStraight => Piece.Matter != PieceMatter.Paper || Piece.Kind == PieceKind.Banner || Edge.IsRectangle;
 
         /// <summary>
         /// Whether smaller letters do not change the piece; a banner or rectangle that fits its words holds them anyway.
@@ -111,7 +112,7 @@ internal sealed class WordsTooBig : IFitRule
         public bool TooWide(Length letters) => Width * Share(letters) > RoomAcross + Layout.Words.Slack;
 
         /// <summary>Text may extend below its box.</summary>
-        public bool TooHigh(Length letters) => Piece.Kind != "text" && Height * Share(letters) > RoomDown + Layout.Words.Slack;
+        public bool TooHigh(Length letters) => Piece.Kind != PieceKind.Text && Height * Share(letters) > RoomDown + Layout.Words.Slack;
 
         /// <summary>Whether words with capitals of that height stay in their room and on their paper.</summary>
         public bool Accepts(Length letters) => !TooWide(letters) && !TooHigh(letters)

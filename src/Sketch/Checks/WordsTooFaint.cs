@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Sketch.Colours;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Units;
@@ -25,7 +26,8 @@ internal sealed class WordsTooFaint : IFitRule
     /// <summary>Words of one copy of a line and what they lie on.</summary>
     private sealed record Written(Piece Piece, PieceWords Words, Paint Ink, Paint Ground)
     {
-        public double Least => Piece.Kind == "word" || Words.LetterHeight >= LargeFrom ? Contrast.LeastForLargeText : Contrast.LeastForText;
+        public double Least => Piece.Kind == PieceKind.Word || Words.LetterHeight >= LargeFrom
+            ? Contrast.LeastForLargeText : Contrast.LeastForText;
 
         public Rgb Nearest => ColoursOf(Ground.Look).MinBy(c => Contrast.Ratio(Ink.Look.Ground, c));
 
@@ -80,8 +82,8 @@ internal sealed class WordsTooFaint : IFitRule
         var words = piece.Words!;
         return piece.Kind switch
         {
-            "word" => new(piece, words, piece.Paint, view.GroundPaint(piece)),
-            "text" => new(piece, words, words.InkPaint, view.GroundPaint(piece)),
+            PieceKind.Word => new(piece, words, piece.Paint, view.GroundPaint(piece)),
+            PieceKind.Text => new(piece, words, words.InkPaint, view.GroundPaint(piece)),
             _ => new(piece, words, words.InkPaint, piece.Paint),
         };
     }
@@ -115,7 +117,7 @@ internal sealed class WordsTooFaint : IFitRule
         }
 
         var white = Cures("white");
-        if (first.Piece.Kind == "word")
+        if (first.Piece.Kind == PieceKind.Word)
         {
             return white is not null ? $"Write {clause} {white}."
                 : "Neither black nor white stands out from every colour of this paper. Put a plain mat beneath the word.";
@@ -129,7 +131,7 @@ internal sealed class WordsTooFaint : IFitRule
                 : "Neither black nor white stands out from every colour of this paper: take a plain, light one.";
         }
 
-        var label = first.Piece.Kind == "text" ? "in place of the text" : "that lies on it";
+        var label = first.Piece.Kind == PieceKind.Text ? "in place of the text" : "that lies on it";
         var quoted = string.Join(' ', first.Words.Text.Split('\n').Select(t => $"\"{t.Replace("\"", "\"\"", StringComparison.Ordinal)}\""));
         var letters = view.Say.Typed(first.Words.LetterHeight);
         var typed = $"print the words on a light label {label}: strip fit x fit {quoted}, letters {letters}, of white";
@@ -148,7 +150,7 @@ internal sealed class WordsTooFaint : IFitRule
     private static string OneLine(PieceWords words) => words.Text.Replace('\n', ' ');
 
     private static string Subject(FitView view, Written written) =>
-        written.Piece.Kind == "word" ? "cut-out words" : $"letters {view.Say.Length(written.Words.LetterHeight)} high";
+        written.Piece.Kind == PieceKind.Word ? "cut-out words" : $"letters {view.Say.Length(written.Words.LetterHeight)} high";
 
     private static string NamedInk(Written written) =>
         written.Words.NamedInk is null ? "black, as no ink is named," : Named(written.Ink, written.Ink.Look.Ground);

@@ -160,7 +160,7 @@ internal sealed class FaceDrawing(
         var shared = new Dictionary<PieceDesign, string>();
         foreach (var (piece, design) in seen)
         {
-            var id = ids.Claim(piece.Path);
+            var id = ids.Claim(piece.Path.ToString());
             var place = Affine.Shift(piece.Box.Left.Millimetres, piece.Box.Top.Millimetres).Then(piece.Turning);
             var title = Reported(id, PieceTitle.Of(piece, card.Units), piece.Location);
             svg.Open("g").Attribute("id", id);

@@ -1,4 +1,5 @@
 using Sketch.Drawing.Papers;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Shapes;
@@ -46,7 +47,7 @@ internal readonly record struct PieceDesign(
         {
             (PieceMatter.Paper, _) => Appearance.Paper,
             (PieceMatter.Ink, _) => Appearance.Ink,
-            (PieceMatter.Ready, "gem") => Appearance.Gem,
+            (PieceMatter.Ready, PieceKind.Gem) => Appearance.Gem,
             (PieceMatter.Ready, _) => Appearance.Tape,
             _ => null,
         };

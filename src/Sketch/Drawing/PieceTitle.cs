@@ -1,4 +1,5 @@
 using System.Globalization;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Units;
@@ -8,9 +9,6 @@ namespace Sketch.Drawing;
 /// <summary>What a piece is, in plain words, for tooltips and screen readers.</summary>
 public static class PieceTitle
 {
-    private static readonly HashSet<string> SaidByWidth =
-        ["square", "circle", "star", "heart", "hexagon", "scallop", "gem", "word", "stamp", "text", "outline"];
-
     /// <summary>Name, kind, size, words, paper, turn and height, such as "lamp: star, 1 3/4 in wide, navy, raised 2 mm".</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="units">Inches are written as on a ruler, anything else in millimetres.</param>
@@ -49,7 +47,7 @@ public static class PieceTitle
 
     private static string Measures(Piece piece, LengthFormat lengths)
     {
-        var (box, isWidth) = (piece.Finished.Size, SaidByWidth.Contains(piece.Kind));
+        var (box, isWidth) = (piece.Finished.Size, piece.Kind.Traits.IsSaidByOneNumber);
         return piece.IsReadyMade ? isWidth ? lengths.WithUnit(box.Width) + " wide" : lengths.AboutReadyMade(box)
             : isWidth ? lengths.About(box.Width) + " wide"
             : lengths.About(box);
@@ -58,19 +56,17 @@ public static class PieceTitle
     /// <summary>The last name of the path and the kind, written once if they are the same; a mat is named by what it lies behind.</summary>
     internal static string Name(Piece piece)
     {
-        var names = piece.Path.Split('/');
-        var name = names[^1];
-        if (piece.Kind == "mat" && names.Length > 2)
+        if (piece is { Kind: PieceKind.Mat, Path.Parent: { } behind })
         {
-            return $"mat behind {Spoken(names[^2])}";
+            return $"mat behind {Spoken(behind)}";
         }
 
-        return name.StartsWith(piece.Kind, StringComparison.OrdinalIgnoreCase)
-            && !name.AsSpan(piece.Kind.Length).ContainsAnyInRange('a', 'z')
-            ? Spoken(name)
-            : $"{Spoken(name)}: {piece.Kind}";
+        var (name, kind) = (piece.Path.Name, piece.Kind.Name);
+        return name.StartsWith(kind, StringComparison.OrdinalIgnoreCase) && !name.AsSpan(kind.Length).ContainsAnyInRange('a', 'z')
+            ? Spoken(piece.Path)
+            : $"{Spoken(piece.Path)}: {kind}";
     }
 
-    private static string Spoken(string name) =>
-        name.Replace("[", " ", StringComparison.Ordinal).Replace("]", "", StringComparison.Ordinal);
+    private static string Spoken(PiecePath path) =>
+        path.Copy is { } copy ? string.Create(CultureInfo.InvariantCulture, $"{path.Name} {copy}") : path.Name;
 }

@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Shapes;
 using Sketch.Syntax;
 using Sketch.World;
@@ -19,8 +20,8 @@ internal sealed class Artworks(IWorld world, FindingBag findings)
         {
             if (_read.TryAdd(("", draft.Location.ToString()), null))
             {
-                findings.Add(FindingCatalogue.Expected, draft.Location, $"A {draft.Kind} needs a file, but none is named.",
-                    $"Write {draft.Kind} 2 wide, file \"boat.svg\".");
+                findings.Add(FindingCatalogue.Expected, draft.Location, $"A {draft.Kind.Name} needs a file, but none is named.",
+                    $"Write {draft.Kind.Name} 2 wide, file \"boat.svg\".");
             }
 
             return null;

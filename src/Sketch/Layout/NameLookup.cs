@@ -92,7 +92,7 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
         return !unit.IsRepeat;
     }
 
-    private static string PathOf(CopySet unit) => unit.Copies is [var first, ..] ? first.Path
+    private static string PathOf(CopySet unit) => unit.Copies is [var first, ..] ? first.Path.ToString()
         : Face.NameOf(unit.Face.Kind) + "/" + unit.Key;
 
     /// <summary>The named ones of some siblings; each list is looked through once.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Binding;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Text;
 using Sketch.Units;
@@ -62,7 +63,7 @@ internal sealed class CopySet(BoundPiece draft, Node? parent, FaceScope face, st
     /// <summary>The low edge of the outermost box on the face, each axis.</summary>
     public Memo<Length>[] Places { get; } = [new(), new()];
 
-    public string Called => Draft.Name ?? $"the {Draft.Kind} of line {Draft.Location.Start.Line}";
+    public string Called => Draft.Name ?? $"the {Draft.Kind.Name} of line {Draft.Location.Start.Line}";
 }
 
 /// <summary>How the copies of a repeat stand along one axis: how many, and each copy's cell.</summary>
@@ -91,9 +92,10 @@ internal sealed class Node(CopySet unit, int index, BoundPiece draft)
 
     public Memo<Stack>[] Stacks { get; } = [new(), new()];
 
-    public string Path => Unit.Parent is { } parent ? $"{parent.Path}/{Segment}" : $"{Face.NameOf(Unit.Face.Kind)}/{Segment}";
+    public PiecePath Path => Unit.Parent is { } parent ? parent.Path.Then(Unit.Key, Copy) : PiecePath.On(Unit.Face.Kind, Unit.Key, Copy);
 
-    private string Segment => Unit.IsRepeat ? $"{Unit.Key}[{Index + 1}]" : Unit.Key;
+    /// <summary>The number in the path, from 1; null for a single piece.</summary>
+    private int? Copy => Unit.IsRepeat ? Index + 1 : null;
 }
 
 /// <summary>

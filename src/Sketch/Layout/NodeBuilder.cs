@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Binding;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Syntax;
 using Sketch.Units;
@@ -66,7 +67,7 @@ internal sealed class NodeBuilder(FindingBag findings)
 
             // No two paths are the same, even where a name is given twice, which is reported.
             var isOwn = draft.Name is { } name && !RepeatedNames.IsMat(name, mats) && given.Add(name);
-            units.Add(BuildUnit(draft, parent, face, isOwn ? draft.Name! : NextKey(draft.Name ?? draft.Kind, numbers, names), depth));
+            units.Add(BuildUnit(draft, parent, face, isOwn ? draft.Name! : NextKey(draft.Name ?? draft.Kind.Name, numbers, names), depth));
         }
 
         return units;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Sketch.Binding;
 using Sketch.Colours;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Stashes;
@@ -71,7 +72,7 @@ internal sealed class Paints
             return role.Paint;
         }
 
-        var matter = Kinds.MatterOf(draft);
+        var matter = draft.Kind.Traits.Matter;
         if (matter == PieceMatter.Ink)
         {
             return Paint.BlackInk;
@@ -81,7 +82,7 @@ internal sealed class Paints
             && _reported.Add((draft.Location.Source, draft.Location.Span)))
         {
             _findings.Add(FindingCatalogue.NoPaper, draft.Location,
-                $"No paper is given for {(draft.Name is { } n ? n : "this " + draft.Kind)}, so it is drawn white.",
+                $"No paper is given for {(draft.Name is { } n ? n : "this " + draft.Kind.Name)}, so it is drawn white.",
                     "Add of and a role or colour, such as of navy.");
         }
 
@@ -104,7 +105,7 @@ internal sealed class Paints
         }
 
         var isNamed = draft.Find<OfClause>() is not null || (draft.Name is { } name && _roles.ContainsKey(name));
-        return draft.Kind == "word" || (draft.Kind == "text" && isNamed) ? Of(node, 0) : null;
+        return draft.Kind == PieceKind.Word || (draft.Kind == PieceKind.Text && isNamed) ? Of(node, 0) : null;
     }
 
     /// <summary>

@@ -1,4 +1,5 @@
 using Sketch.Binding;
+using Sketch.Kinds;
 using Sketch.Syntax;
 
 namespace Sketch.Layout;
@@ -53,7 +54,7 @@ internal sealed class PieceCount(int deepest)
     {
         var letters = draft.Texts.Length == draft.Count
             ? draft.Texts.Max(t => (long)t.Text.Length) : draft.Texts.Sum(t => (long)t.Text.Length);
-        return new(1 + draft.Mats.Length, letters, draft.Kind == "word" ? letters : 0);
+        return new(1 + draft.Mats.Length, letters, draft.Kind == PieceKind.Word ? letters : 0);
     }
 
     /// <summary>How many copies a line asks for, up to one more than a line may have.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Binding;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
@@ -21,19 +22,19 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     public Outline Own(Node node, Rect box)
     {
         var draft = node.Draft;
-        if (Kinds.IsArtwork(draft))
+        if (draft.OutlineKind.Traits.IsDrawing)
         {
             return artworks.Of(node) is { } drawing ? Stretch(drawing, Bounds.Of(box)) : Outline.Empty;
         }
 
         return draft.Kind switch
         {
-            "group" => Outline.Empty,
-            "word" => words.Shape(node) is { } shaped ? Stretch(Letters(shaped), Bounds.Of(box)) : Outline.Empty,
-            "text" => Lines(node, box),
-            "ruled" => Rules(draft, box),
-            "frame" => Frame(node, box),
-            _ => ShapeOutline.Build(Kinds.ShapeOf(draft) ?? Shape.Rectangle, Kinds.StyleOf(draft), box),
+            PieceKind.Group => Outline.Empty,
+            PieceKind.Word => words.Shape(node) is { } shaped ? Stretch(Letters(shaped), Bounds.Of(box)) : Outline.Empty,
+            PieceKind.Text => Lines(node, box),
+            PieceKind.Ruled => Rules(draft, box),
+            PieceKind.Frame => Frame(node, box),
+            _ => ShapeOutline.Build(draft.OutlineKind.Traits.Shape ?? Shape.Rectangle, ShapeStyles.Of(draft), box),
         };
     }
 
@@ -83,8 +84,8 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             return own.Grow(grown.Millimetres, closeHoles: true);
         }
 
-        return Kinds.ShapeOf(draft) is { } shape && !Kinds.IsArtwork(draft)
-            ? ShapeOutline.Build(shape, Kinds.StyleOf(draft), box).WithoutHoles()
+        return draft.OutlineKind.Traits.Shape is { } shape && !draft.OutlineKind.Traits.IsDrawing
+            ? ShapeOutline.Build(shape, ShapeStyles.Of(draft), box).WithoutHoles()
             : Stretch(own.WithoutHoles(), Bounds.Of(box));
     }
 
@@ -92,7 +93,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     public PieceWords? InkedWords(Node node, Rect box, Paint? ink)
     {
         var draft = node.Draft;
-        if (draft.Kind is "word" or "text" || words.Shape(node) is not { } shaped || sizes.WordSizes.LetterHeight(node) is not { } letters)
+        if (draft.Kind.Traits.IsWords || words.Shape(node) is not { } shaped || sizes.WordSizes.LetterHeight(node) is not { } letters)
         {
             return null;
         }
@@ -114,8 +115,8 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         }
 
         var fits = Words.WidthInCaps(shaped) * letters.Millimetres <= box.Width.Millimetres + Words.Slack;
-        var clause = node.Draft.Kind == "word" || (ink is not null && node.Draft.Find<InkClause>() is null) ? "of" : "ink";
-        return new(TextOf(node), node.Draft.Kind == "word" ? Outline.Empty : inked, ink, letters, fits) { InkClause = clause, Room = box };
+        var clause = node.Draft.Kind == PieceKind.Word || (ink is not null && node.Draft.Find<InkClause>() is null) ? "of" : "ink";
+        return new(TextOf(node), node.Draft.Kind == PieceKind.Word ? Outline.Empty : inked, ink, letters, fits) { InkClause = clause, Room = box };
     }
 
     private static string TextOf(Node node) => string.Join('\n', Words.LinesOf(node).Select(t => t.Text));
@@ -188,7 +189,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         var thickness = draft.Size is SingleSize single ? single.Value : Length.Inch(0, 1, 8);
         if (draft.Find<AroundClause>() is { } around
             && names.Find(node.Unit, around.What, draft.LocationOf(around).Source) is { Copies: [var inner] }
-            && Kinds.HasOutlineToFrame(inner.Draft)
+            && inner.Draft.Kind.Traits.HasOutlineToFrame
             && BoxOf(inner) is { } innerBox
             && Own(inner, innerBox) is { IsEmpty: false } outline)
         {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Binding;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
@@ -140,8 +141,8 @@ internal sealed class PieceWriter(
         var draft = node.Draft;
         suited.Check(node, boxes[0].Size);
         var turn = draft.Find<TurnClause>()?.Degrees ?? 0;
-        var style = Kinds.StyleOf(draft);
-        var about = ShapeProportions.TurningPoint(Kinds.ShapeOf(draft) ?? Shape.Rectangle, style, boxes[0]);
+        var style = ShapeStyles.Of(draft);
+        var about = ShapeProportions.TurningPoint(draft.OutlineKind.Traits.Shape ?? Shape.Rectangle, style, boxes[0]);
         var turning = turn == 0 ? ground.Turning : Affine.Turn(turn, about).Then(ground.Turning);
 
         // Pieces tucked beneath this one lie on what it lies on, but turn with it.
@@ -157,7 +158,7 @@ internal sealed class PieceWriter(
         var stackStart = _pieces.Count;
         var raised = ground.Raised;
         var own = shapes.Own(node, boxes[0]);
-        if (draft.Kind != "text" && !HasRoomFor(draft, own.Corners * (1L + draft.Mats.Length)))
+        if (draft.Kind != PieceKind.Text && !HasRoomFor(draft, own.Corners * (1L + draft.Mats.Length)))
         {
             return;
         }
@@ -186,7 +187,7 @@ internal sealed class PieceWriter(
         }
 
         var index = _pieces.Count - 1;
-        if (draft.Kind == "window")
+        if (draft.Kind == PieceKind.Window)
         {
             AddWindow(draft, new(node.Unit.Face.Kind, ground.Index, ground.Stack, _pieces[index]
                 .TurnedOutline, draft.Find<ThroughClause>() is not null));
@@ -194,7 +195,7 @@ internal sealed class PieceWriter(
 
         var children = tucked.Count == 0 ? node.Children : [.. node.Children.Except(tucked)];
         WriteUnits(children, new(
-            draft.Kind == "group" ? ground.Index : index, draft.Kind == "group"
+            draft.Kind == PieceKind.Group ? ground.Index : index, draft.Kind == PieceKind.Group
                 ? ground.Stack : stackStart, raised, turning, _pieces[index].Paint), node);
     }
 
@@ -277,8 +278,8 @@ internal sealed class PieceWriter(
     {
         var draft = node.Draft;
         var ink = draft.Texts.IsEmpty ? null : paints.NamedInk(node);
-        var paint = draft.Kind == "text" && ink is not null ? ink : paints.Of(node, 0);
-        return new(node.Path, node.Unit.Face.Kind, draft.Kind, Kinds.MatterOf(draft), paint, box, own, draft.Location)
+        var paint = draft.Kind == PieceKind.Text && ink is not null ? ink : paints.Of(node, 0);
+        return new(node.Path, draft.Kind, paint, box, own, draft.Location)
         {
             Wrap = WrapOf(draft, box),
             Written = Proportions.HasProportion(node) && draft.Size is SingleSize single && draft.Find<WrapClause>() is null
@@ -289,7 +290,7 @@ internal sealed class PieceWriter(
             IsShifted = (
                 draft.All<ShiftClause>().Any(s => s.Direction is Direction.Left or Direction.Right),
                 draft.All<ShiftClause>().Any(s => s.Direction is Direction.Up or Direction.Down)),
-            Words = draft.Kind is "word" or "text"
+            Words = draft.Kind.Traits.IsWords
                 ? shapes.OwnWords(node, ink, own, box)
                 : shapes.InkedWords(node, box, ink),
             Notches = Words.Notches(draft, box.Size),
@@ -319,8 +320,8 @@ internal sealed class PieceWriter(
         var mat = node.Draft.Mats[layer - 1];
         var across = sizes.Of(node, Axis.Across)!;
         var down = sizes.Of(node, Axis.Down)!;
-        var suffix = layer == 1 ? "/mat" : $"/mat{layer}";
-        return new(node.Path + suffix, node.Unit.Face.Kind, "mat", PieceMatter.Paper, paints.Of(node, layer), box, outline, mat.Location)
+        var name = layer == 1 ? PieceKind.Mat.Name : $"{PieceKind.Mat.Name}{layer}";
+        return new(node.Path.Then(name), PieceKind.Mat, paints.Of(node, layer), box, outline, mat.Location)
         {
             Border = new Insets(across.Low[layer], down.Low[layer], across.High[layer], down.High[layer]),
             Sizing = SizingOf(mat, Proportions.HasProportion(node)),

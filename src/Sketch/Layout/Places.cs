@@ -1,5 +1,6 @@
 using Sketch.Binding;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
@@ -303,18 +304,18 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             return null;
         }
 
-        return axis == Axis.Across || unit is not { IsRepeat: false, Copies: [{ Draft.Kind: "star" } star] } ? block.Size / 2
+        return axis == Axis.Across || unit is not { IsRepeat: false, Copies: [{ Draft.Kind: PieceKind.Star } star] } ? block.Size / 2
             : sizes.Of(star, axis) is { } stack ? stack.Inset(0) + OwnCentre(star, axis, stack.Own) : null;
     }
 
     private Length OwnCentre(Node node, Axis axis, Length own)
     {
-        if (node.Draft.Kind != "star" || axis == Axis.Across)
+        if (node.Draft.Kind != PieceKind.Star || axis == Axis.Across)
         {
             return own / 2;
         }
 
         var width = sizes.Of(node, Axis.Across)?.Own ?? own;
-        return ShapeProportions.CentreOf(Shape.Star, Kinds.StyleOf(node.Draft), new(width, own)).Top;
+        return ShapeProportions.CentreOf(Shape.Star, ShapeStyles.Of(node.Draft), new(width, own)).Top;
     }
 }

@@ -1,3 +1,4 @@
+using Sketch.Kinds;
 using Sketch.Shapes;
 using Sketch.Units;
 
@@ -8,31 +9,31 @@ internal sealed class Proportions(Words words, Artworks artworks)
 {
     /// <summary>Whether one number is enough for its size.</summary>
     public static bool HasProportion(Node node) =>
-        node.Draft.Kind is "word" or "text" || Kinds.IsArtwork(node.Draft)
-            || (Kinds.ShapeOf(node.Draft) is { } shape && ShapeProportions.Has(shape));
+        node.Draft.Kind.Traits.IsWords || node.Draft.OutlineKind.Traits.IsDrawing
+            || (node.Draft.OutlineKind.Traits.Shape is { } shape && ShapeProportions.Has(shape));
 
     /// <summary>Height for a width of 1.</summary>
     public double? Ratio(Node node)
     {
-        if (Kinds.IsArtwork(node.Draft))
+        if (node.Draft.OutlineKind.Traits.IsDrawing)
         {
             return artworks.Of(node)?.Bounds is { Width: > 0 } bounds ? bounds.Height / bounds.Width : null;
         }
 
-        if (node.Draft.Kind is "word" or "text")
+        if (node.Draft.Kind.Traits.IsWords)
         {
             return words.Shape(node) is { } shaped ? WordSizes.Ink(node, shaped) is var (width, height) ? height / width : null : null;
         }
 
-        return Kinds.ShapeOf(node.Draft) is { } shape ? ShapeProportions.Ratio(shape, Kinds.StyleOf(node.Draft)) : null;
+        return node.Draft.OutlineKind.Traits.Shape is { } shape ? ShapeProportions.Ratio(shape, ShapeStyles.Of(node.Draft)) : null;
     }
 
     /// <summary>The size in the other direction that goes with a known one.</summary>
     public Length? Other(Node node, Length known, Axis wanted)
     {
-        if (Kinds.ShapeOf(node.Draft) is { } shape && ShapeProportions.Has(shape) && !Kinds.IsArtwork(node.Draft))
+        if (node.Draft.OutlineKind.Traits.Shape is { } shape && ShapeProportions.Has(shape) && !node.Draft.OutlineKind.Traits.IsDrawing)
         {
-            var style = Kinds.StyleOf(node.Draft);
+            var style = ShapeStyles.Of(node.Draft);
             return wanted == Axis.Down ? ShapeProportions.HeightFor(shape, style, known) : ShapeProportions.WidthFor(shape, style, known);
         }
 

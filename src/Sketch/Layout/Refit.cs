@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Binding;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Stashes;
 using Sketch.Syntax;
@@ -156,7 +157,7 @@ internal sealed class Refit
     private SizeSyntax? Scaled(BoundPiece draft, SizeSyntax? size) => size switch
     {
         BoxSize box => new BoxSize(Scaled(box.Width), Scaled(box.Height), box.Span),
-        SingleSize single when draft.Kind is not ("line" or "frame") => single with { Value = BySmaller(single.Value) },
+        SingleSize single when !draft.Kind.Traits.IsSizedByThickness => single with { Value = BySmaller(single.Value) },
         _ => size,
     };
 
@@ -265,7 +266,7 @@ internal sealed class Refit
             .Select(d => $"{d.What} {Text(old[d.What])} to {Text(d.Value)}"));
         if (changes.Count > 0)
         {
-            var called = before.Name ?? $"{before.Kind} (line {before.Location.Start.Line} of {before.Location.Source.Path})";
+            var called = before.Name ?? $"{before.Kind.Name} (line {before.Location.Start.Line} of {before.Location.Source.Path})";
             _findings.Add(FindingCatalogue.Refitted, _location, $"{called}: {string.Join(", ", changes)}.",
                 "To use another value, add a change line.");
         }

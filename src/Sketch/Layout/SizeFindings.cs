@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Text;
 using Sketch.Units;
@@ -48,10 +49,10 @@ internal sealed class SizeFindings(UnitSystem units, FindingBag findings)
 
     private static string HowLargeHint(Node node) => node.Draft.Kind switch
     {
-        "line" => "Write line 1/16, along top, or strip full x 1/16.",
-        "frame" => "Write frame 1/8, around another piece, or frame 1/8, showing 1/4.",
-        "gem" => "Write gem 1/8.",
-        var kind => $"Write {kind} 2 x 3, or showing 1/8, or the size of its mat.",
+        PieceKind.Line => "Write line 1/16, along top, or strip full x 1/16.",
+        PieceKind.Frame => "Write frame 1/8, around another piece, or frame 1/8, showing 1/4.",
+        PieceKind.Gem => "Write gem 1/8.",
+        var kind => $"Write {kind.Name} 2 x 3, or showing 1/8, or the size of its mat.",
     };
 
     /// <summary>What a direction's size is called.</summary>

@@ -1,3 +1,4 @@
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Syntax;
 using Sketch.Text;
@@ -95,7 +96,7 @@ internal sealed class StackPins(
     {
         var draft = node.Draft;
         var location = new Location(draft.Location.Source, single.Span);
-        if (draft.Kind == "line")
+        if (draft.Kind == PieceKind.Line)
         {
             if (draft.Find<AlongClause>() is not { } along)
             {
@@ -112,7 +113,7 @@ internal sealed class StackPins(
             return AlongLength(node, axis, along) is { } length && Add(length);
         }
 
-        if (draft.Kind == "frame")
+        if (draft.Kind == PieceKind.Frame)
         {
             return AddFramePin(node, axis, single, pins);
         }
@@ -121,9 +122,9 @@ internal sealed class StackPins(
         {
             var value = units == UnitSystem.Inches && LengthFormat.IsOnMark(single.Value, LengthFormat.FinestMarks)
                 ? LengthFormat.Ruler(single.Value, LengthFormat.FinestMarks) : LengthFormat.Millimetres(single.Value);
-            return findings.Refuse(node, single.Span, $"A {draft.Kind} needs width x height; one number does not say which.",
-                draft.Kind == "panel" ? $"Write panel {value} x {value}, or square {value}."
-                    : $"Write {draft.Kind} full x {value}, or {draft.Kind} {value} x full.");
+            return findings.Refuse(node, single.Span, $"A {draft.Kind.Name} needs width x height; one number does not say which.",
+                draft.Kind == PieceKind.Panel ? $"Write panel {value} x {value}, or square {value}."
+                    : $"Write {draft.Kind.Name} full x {value}, or {draft.Kind.Name} {value} x full.");
         }
 
         var writtenAxis = single.Measure == SingleMeasure.High ? Axis.Down : Axis.Across;
@@ -153,7 +154,7 @@ internal sealed class StackPins(
                 return false;
             }
 
-            var overhang = inner.Copies is [{ Draft.Kind: "text" } text] ? wordSizes.Overhang(text, axis) : Length.Zero;
+            var overhang = inner.Copies is [{ Draft.Kind: PieceKind.Text } text] ? wordSizes.Overhang(text, axis) : Length.Zero;
             pins.Add(new(0, size + (overhang + thickness.Value) * 2, draft.LocationOf(around)));
             return true;
         }
@@ -177,9 +178,9 @@ internal sealed class StackPins(
             return true;
         }
 
-        if (draft.Kind is "word" or "text")
+        if (draft.Kind.Traits.IsWords)
         {
-            if (draft.Kind == "text" && draft.Find<ShowingClause>() is not null && !draft.Texts.IsEmpty)
+            if (draft.Kind == PieceKind.Text && draft.Find<ShowingClause>() is not null && !draft.Texts.IsEmpty)
             {
                 return true;
             }
@@ -187,14 +188,14 @@ internal sealed class StackPins(
             if (words.Shape(node) is not { } shaped)
             {
                 return !draft.Texts.IsEmpty
-                    ? false : findings.Refuse(node, null, $"A {draft.Kind} has no words.", $"Write {draft.Kind} \"…\".");
+                    ? false : findings.Refuse(node, null, $"A {draft.Kind.Name} has no words.", $"Write {draft.Kind.Name} \"…\".");
             }
 
             pins.Add(new(0, wordSizes.InkSize(node, shaped, axis), draft.Location));
             return true;
         }
 
-        if (Kinds.IsArtwork(draft) && draft.Mats.IsEmpty && draft.Find<ShowingClause>() is null)
+        if (draft.OutlineKind.Traits.IsDrawing && draft.Mats.IsEmpty && draft.Find<ShowingClause>() is null)
         {
             if (artworks.Of(node) is not { } drawing)
             {
@@ -207,7 +208,7 @@ internal sealed class StackPins(
 
         if (node.Unit.IsRepeat && !pins.Any(p => p.Layer > 0))
         {
-            if (draft.Kind is "gem" or "line" or "frame")
+            if (!draft.Kind.Traits.SharesRoom)
             {
                 return true;
             }

@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
@@ -18,21 +19,21 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
     /// <summary>Looks at a piece at its settled size.</summary>
     public void Check(Node node, Size size)
     {
-        var shape = Kinds.ShapeOf(node.Draft);
+        var shape = node.Draft.OutlineKind.Traits.Shape;
         if (shape is Shape.Square or Shape.Circle && (size.Width - size.Height).Abs() > Rounding)
         {
-            var kind = node.Draft.Kind == "window" ? node.Draft.Shape : node.Draft.Kind;
+            var kind = node.Draft.OutlineKind;
             Report(node, FindingCatalogue.BadSize, null,
-                $"A {kind} is as high as it is wide, but {node.Unit.Called} would be {Text(size.Width)} wide and {Text(size.Height)} high.",
-                kind == "square" ? "Write panel for other proportions, or one number." : kind == "gem"
+                $"A {kind.Name} is as high as it is wide, but {node.Unit.Called} would be {Text(size.Width)} wide and {Text(size.Height)} high.",
+                kind == PieceKind.Square ? "Write panel for other proportions, or one number." : kind == PieceKind.Gem
                     ? "Write one number: gem 1/8." : "Write oval for other proportions, or one number.");
         }
 
         CheckPoints(node);
         CheckMeasure(node, "corners", Length.Min(size.Width, size.Height) / 2, "half of its shorter side");
-        CheckMeasure(node, "notch", Kinds.StyleOf(node.Draft).Swallowtail == Swallowtail.Both
+        CheckMeasure(node, "notch", ShapeStyles.Of(node.Draft).Swallowtail == Swallowtail.Both
             ? size.Width / 2 : size.Width, "what leaves it in one piece");
-        if (Kinds.Measure(node.Draft, "letters") is { } letters && letters == Length.Zero)
+        if (ShapeStyles.Measure(node.Draft, "letters") is { } letters && letters == Length.Zero)
         {
             Report(node, FindingCatalogue.BadSize, Clause(node, "letters"), "Letters need a height greater than zero.",
                 "Write letters 3/16, or leave it out.");
@@ -51,7 +52,7 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
 
     private void CheckMeasure(Node node, string word, Length most, string limit)
     {
-        if (Kinds.Measure(node.Draft, word) is { } amount && amount > most)
+        if (ShapeStyles.Measure(node.Draft, word) is { } amount && amount > most)
         {
             Report(node, FindingCatalogue.BadSize, Clause(node, word),
                 $"{word} {Text(amount)} is more than {limit}, which is {Text(most)}.", "Write a smaller measure.");

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
@@ -47,7 +48,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     /// </summary>
     private Length? NotchesAlong(Node node, Axis axis)
     {
-        if (axis == Axis.Down || Kinds.StyleOf(node.Draft).Swallowtail == Swallowtail.None)
+        if (axis == Axis.Down || ShapeStyles.Of(node.Draft).Swallowtail == Swallowtail.None)
         {
             return Length.Zero;
         }
@@ -63,12 +64,12 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     public Length? LetterHeight(Node node)
     {
         var draft = node.Draft;
-        if (Kinds.Measure(draft, "letters") is { } written)
+        if (ShapeStyles.Measure(draft, "letters") is { } written)
         {
             return written;
         }
 
-        if (draft.Kind is "text" or "word")
+        if (draft.Kind.Traits.IsWords)
         {
             if (draft.Size is null)
             {
@@ -102,7 +103,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     public static (double Width, double Height) Ink(Node node, ImmutableArray<ShapedWords> shaped)
     {
         var width = Words.WidthInCaps(shaped);
-        return node.Draft.Kind == "word" && PieceShapes.Letters(shaped) is { IsEmpty: false } letters
+        return node.Draft.Kind == PieceKind.Word && PieceShapes.Letters(shaped) is { IsEmpty: false } letters
             ? (width, letters.Bounds.Height)
             : (width, Words.HeightInCaps(shaped.Length));
     }
@@ -125,7 +126,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     /// <summary>The size of text or of a cut-out word whose size is not written.</summary>
     public Length InkSize(Node node, ImmutableArray<ShapedWords> shaped, Axis axis)
     {
-        var letters = (Kinds.Measure(node.Draft, "letters") ?? UsualLetters).Millimetres;
+        var letters = (ShapeStyles.Measure(node.Draft, "letters") ?? UsualLetters).Millimetres;
         var (width, height) = Ink(node, shaped);
         return Length.NearestMillimetres(letters * (axis == Axis.Across ? width : height));
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Binding;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Syntax;
 using Sketch.Units;
 using Sketch.World;
@@ -31,7 +32,7 @@ internal sealed class Words(IWorld world, string? cardFont, FindingBag findings)
 
     /// <summary>How deep a banner of that size is notched at its left and right end; nothing for other pieces.</summary>
     public static (Length Left, Length Right) Notches(BoundPiece draft, Size size) =>
-        draft.Kind == "banner" ? Kinds.StyleOf(draft).Notches(size) : default;
+        draft.Kind == PieceKind.Banner ? ShapeStyles.Of(draft).Notches(size) : default;
 
     /// <summary>The lines of words of one copy: all texts of a line without a count, else its own.</summary>
     public static ImmutableArray<QuotedSyntax> LinesOf(Node node)

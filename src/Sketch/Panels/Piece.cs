@@ -1,3 +1,4 @@
+using Sketch.Kinds;
 using Sketch.Shapes;
 using Sketch.Text;
 using Sketch.Units;
@@ -5,29 +6,6 @@ using Sketch.Units;
 namespace Sketch.Panels;
 
 /// <summary>What a piece physically is.</summary>
-public enum PieceMatter
-{
-    /// <summary>Cut from paper or cardstock.</summary>
-    Paper,
-
-    /// <summary>Inked on what lies beneath: text, stamps, writing lines.</summary>
-    Ink,
-
-    /// <summary>A ready-made thing that is stuck on: gems, tape.</summary>
-    Ready,
-
-    /// <summary>A hole; it cuts its parent.</summary>
-    Hole,
-
-    /// <summary>Nothing visible: a group, or an envelope's flap as a reference for places.</summary>
-    Unseen,
-}
-
-/// <summary>One physical piece or printed thing, laid out. Boxes and outlines are as if nothing were turned.</summary>
-/// <param name="Path">Face and names, such as <c>front/sky/lamp</c> or <c>front/gem[1]/mat</c>.</param>
-/// <param name="Face">The face it belongs to.</param>
-/// <param name="Kind">The kind's word in the language, such as <c>panel</c>, <c>mat</c>, <c>star</c>.</param>
-/// <param name="Matter">What it physically is.</param>
 /// <param name="Paint">What it is made of, or the ink.</param>
 /// <param name="Box">Its own box on its face, by which it and what lies on it are placed: without wraps, windows or mats.</param>
 /// <param name="Outline">
@@ -35,16 +13,20 @@ public enum PieceMatter
 /// </param>
 /// <param name="Location">The line that describes it.</param>
 public sealed record Piece(
-    string Path,
-    FaceKind Face,
-    string Kind,
-    PieceMatter Matter,
+    PiecePath Path,
+    PieceKind Kind,
     Paint Paint,
     Rect Box,
     Outline Outline,
     Location Location)
 {
     /// <summary>Paper beyond the finished box on each side that wraps to the back.</summary>
+    public FaceKind Face => Path.Face;
+
+    /// <summary>How it comes about.</summary>
+    public PieceMatter Matter => Kind.Traits.Matter;
+
+    /// <summary>Paper beyond the finished box on each side that goes round to the back.</summary>
     public Insets Wrap { get; init; }
 
     /// <summary>For a mat: what it shows beyond what lies directly on it, on each side.</summary>
@@ -100,7 +82,7 @@ public sealed record Piece(
     public (Length Left, Length Right) Notches { get; init; }
 
     /// <summary>Whether it is bought by its thickness and only cut to length, if at all: foil lines, gems, tape.</summary>
-    public bool IsReadyMade => Matter == PieceMatter.Ready || Kind == "line";
+    public bool IsReadyMade => Matter == PieceMatter.Ready || Kind == PieceKind.Line;
 
     /// <summary>The box of its finished outline: its own box, unless a window takes a whole edge away.</summary>
     public Rect Finished { get => _finished ?? Box; init => _finished = value; }

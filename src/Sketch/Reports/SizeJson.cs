@@ -63,9 +63,9 @@ public static class SizeJson
     private static void WriteEntry(Utf8JsonWriter json, SizeEntry entry, int marks)
     {
         json.WriteStartObject();
-        json.WriteString("path", entry.Path);
+        json.WriteString("path", entry.Path.ToString());
         json.WriteString("face", Face.NameOf(entry.Face));
-        json.WriteString("kind", entry.Kind);
+        json.WriteString("kind", entry.KindWord);
         json.WriteString("role", entry.Paint.Role);
         json.WriteString("paper", PaperText.Of(entry.Paint));
         json.WriteNumber("count", 1);

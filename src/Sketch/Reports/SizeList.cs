@@ -1,14 +1,13 @@
 using System.Collections.Immutable;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Units;
 
 namespace Sketch.Reports;
 
 /// <summary>One physical piece of a card with the size to cut.</summary>
-/// <param name="Path">Face and names, such as <c>front/sky/lamp</c>; <c>base</c> for the card itself.</param>
-/// <param name="Face">The face it belongs to; the front for the base.</param>
-/// <param name="Kind">The kind's word in the language; <c>base</c> for the card itself.</param>
-/// <param name="Words">The words on it, or null.</param>
+/// <param name="Path">The way to it.</param>
+/// <param name="Kind">Its kind; null for the card itself.</param>
 /// <param name="Paint">What it is made of.</param>
 /// <param name="Cut">The box to cut, wraps included; null for what is not cut from paper.</param>
 /// <param name="Finished">The visible box; for the base the flat sheet.</param>
@@ -16,20 +15,30 @@ namespace Sketch.Reports;
 /// <param name="Place">Where its unturned box lies on the face.</param>
 /// <param name="Turn">Its own turn only, in degrees clockwise.</param>
 /// <param name="Raised">Height of its underside above the base by foam.</param>
-public sealed record SizeEntry(
-    string Path,
-    FaceKind Face,
-    string Kind,
-    string? Words,
-    Paint Paint,
-    Size? Cut,
-    Size Finished,
-    Insets? Border,
-    Place Place,
-    double Turn,
-    Length Raised)
+public sealed record SizeEntry(PiecePath Path, PieceKind? Kind, Paint Paint, Size? Cut, Size Finished)
 {
     /// <summary>Whether it is bought by its thickness, which is then shown as written.</summary>
+    public FaceKind Face => Path.Face;
+
+    /// <summary>The kind's word in the language; <c>base</c> for the card itself.</summary>
+    public string KindWord => Kind is { } kind ? kind.Name : "base";
+
+    /// <summary>The words on it, or null.</summary>
+    public string? Words { get; init; }
+
+    /// <summary>For a mat: what it shows beyond what lies directly on it.</summary>
+    public Insets? Border { get; init; }
+
+    /// <summary>Where its unturned box lies on the face.</summary>
+    public Place Place { get; init; }
+
+    /// <summary>Degrees clockwise, its own turn only.</summary>
+    public double Turn { get; init; }
+
+    /// <summary>Height of its underside above the base by foam.</summary>
+    public Length Raised { get; init; }
+
+    /// <summary>Whether it is bought by its thickness, which is then named as written.</summary>
     public bool IsReadyMade { get; init; }
 
     /// <summary>How many parts its outline falls into when it is cut; 1 for what is not cut.</summary>
@@ -47,25 +56,17 @@ public sealed record SizeList(LaidOutCard Card, ImmutableArray<SizeEntry> Entrie
     public static SizeList Of(LaidOutCard card)
     {
         var flat = card.Base.Flat;
-        var sheet = new SizeEntry("base", FaceKind.Front, "base", null, card.Base.Paint, flat, flat, null, default, 0, Length.Zero);
-        return new(card, [sheet, .. card.Pieces.Where(IsListed).Select(EntryOf)]);
+        var sheet = new SizeEntry(PiecePath.Base, null, card.Base.Paint, flat, flat);
+        return new(card, [sheet, .. card.Pieces.Select(EntryOf)]);
     }
 
-    private static bool IsListed(Piece piece) => piece.Matter != PieceMatter.Unseen || piece.Kind == "group";
-
-    private static SizeEntry EntryOf(Piece piece) => new(
-        piece.Path,
-        piece.Face,
-        piece.Kind,
-        piece.Words?.Text,
-        piece.Paint,
-        piece.Cut,
-        piece.Finished.Size,
-        piece.Border,
-        new(piece.Finished.Left, piece.Finished.Top),
-        piece.Turn,
-        piece.Raised)
+    private static SizeEntry EntryOf(Piece piece) => new(piece.Path, piece.Kind, piece.Paint, piece.Cut, piece.Finished.Size)
     {
+        Words = piece.Words?.Text,
+        Border = piece.Border,
+        Place = new(piece.Finished.Left, piece.Finished.Top),
+        Turn = piece.Turn,
+        Raised = piece.Raised,
         IsReadyMade = piece.IsReadyMade,
         Parts = piece.CutParts,
     };

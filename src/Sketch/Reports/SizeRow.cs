@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text.RegularExpressions;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Units;
 
@@ -37,7 +37,7 @@ internal sealed partial record SizeRow(
     {
         var rows = new List<SizeRow>();
         var places = new Dictionary<SizeRow, int>();
-        foreach (var entry in list.Entries.Where(e => e.Kind != "group"))
+        foreach (var entry in list.Entries.Where(e => e.Kind != PieceKind.Group))
         {
             var row = RowOf(entry, lengths);
             var likeness = row with { First = list.Entries[0] };
@@ -60,9 +60,9 @@ internal sealed partial record SizeRow(
         var cut = entry.Cut is { } size ? Text(size) : "";
         var finished = Text(entry.Finished);
         return new(
-            CopyNumbers().Replace(entry.Path, ""),
+            entry.Path.WithoutCopies.ToString(),
             entry.Face,
-            (entry.Words is { } words ? $"{entry.Kind} \"{words.ReplaceLineEndings(" / ")}\"" : entry.Kind)
+            (entry.Words is { } words ? $"{entry.KindWord} \"{words.ReplaceLineEndings(" / ")}\"" : entry.KindWord)
                 + (entry.Parts > 1 ? $", {entry.Parts.ToString(CultureInfo.InvariantCulture)} parts" : ""),
             cut,
             finished == cut ? "" : finished,
@@ -78,7 +78,4 @@ internal sealed partial record SizeRow(
     /// <summary>Most papers are used front side up, so only the back is named.</summary>
     private static string PaperOf(Paint paint) =>
         paint.AnyOffcut ? "any offcut" : paint is { Paper: { } name, Side: PaperSide.Front } ? name : PaperText.Of(paint) ?? "";
-
-    [GeneratedRegex(@"\[\d+\]")]
-    private static partial Regex CopyNumbers();
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Kinds;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -166,13 +167,13 @@ public sealed record FaceLine(LogicalLine Tokens, string Face, MeasureSyntax? Me
 
 /// <summary>What a piece line says before its clauses.</summary>
 /// <param name="Count">How many, or null for one.</param>
-/// <param name="Kind">The kind's word in small letters.</param>
+/// <param name="Kind">The kind.</param>
 /// <param name="KindSpan">Where the kind stands.</param>
 /// <param name="Shape">A window's shape, or null.</param>
 /// <param name="Size">The size, or null.</param>
 /// <param name="Texts">The words.</param>
 public sealed record PieceHead(
-    CountSyntax? Count, string Kind, TextSpan KindSpan, string? Shape, SizeSyntax? Size, ImmutableArray<QuotedSyntax> Texts);
+    CountSyntax? Count, PieceKind Kind, TextSpan KindSpan, PieceKind? Shape, SizeSyntax? Size, ImmutableArray<QuotedSyntax> Texts);
 
 /// <summary>A piece: <c>lamp: star 1 3/4, right 1/4</c>.</summary>
 public sealed record PieceLine(LogicalLine Tokens, NameSyntax? Name, PieceHead Head) : LineSyntax(Tokens);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -23,9 +24,10 @@ public sealed partial class Parser
                 missingCommas.Add(cursor.Position);
             }
 
-            if (head is { Kind: "text" or "word" or "banner" or "tag", Texts.IsEmpty: true } && cursor.Current.Kind == TokenKind.Word
+            if (head is { Kind: PieceKind.Text or PieceKind.Word or PieceKind.Banner or PieceKind.Tag, Texts.IsEmpty: true }
+                && cursor.Current.Kind == TokenKind.Word
                 && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)
-                && (head.Kind is "text" or "word" || cursor.Next.Kind == TokenKind.Word) && cursor.BareWords() is { } bare
+                && (head.Kind.Traits.IsWords || cursor.Next.Kind == TokenKind.Word) && cursor.BareWords() is { } bare
                 && (char.IsUpper(cursor.Current.Text[0])
                 || cursor.Meant(FindingCatalogue.UnknownClause, cursor.Current, Vocabulary.ClauseWords) is null))
             {

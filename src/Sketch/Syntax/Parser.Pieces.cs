@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Text;
 
 namespace Sketch.Syntax;
@@ -54,7 +55,7 @@ public sealed partial class Parser
             }
         }
 
-        if (cursor.Current.Kind != TokenKind.Word || !Vocabulary.Kinds.Contains(cursor.Current.Text))
+        if (cursor.Current.Kind != TokenKind.Word || PieceKinds.Find(cursor.Current.Text) is not { } kind)
         {
             var plural = cursor.Current.Kind == TokenKind.Word && cursor.Current.Text.EndsWith('s')
                 && Vocabulary.Kinds.Contains(cursor.Current.Text[..^1])
@@ -67,11 +68,12 @@ public sealed partial class Parser
         }
 
         var kindToken = cursor.Take();
-        var kind = kindToken.Text.ToLowerInvariant();
-        string? shape = null;
-        if (kind == "window" && cursor.Current.Kind == TokenKind.Word && Vocabulary.Shapes.Contains(cursor.Current.Text))
+        PieceKind? shape = null;
+        if (kind == PieceKind.Window && cursor.Current.Kind == TokenKind.Word
+            && PieceKinds.Find(cursor.Current.Text) is { Traits.IsShape: true } found)
         {
-            shape = cursor.Take().Text.ToLowerInvariant();
+            cursor.Take();
+            shape = found;
         }
 
         ReadSizeAndTexts(cursor, out var size, out var texts);

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using Sketch.Kinds;
 
 namespace Sketch.Syntax;
 
@@ -10,12 +11,10 @@ public static class Vocabulary
     public static readonly FrozenSet<string> Faces = Set("front", "inside", "back", "envelope");
 
     /// <summary>Shapes: kinds of piece that are cut to an outline of their own.</summary>
-    public static readonly FrozenSet<string> Shapes =
-        Set("square", "rounded", "circle", "oval", "star", "heart", "hexagon", "scallop", "arch", "tag", "banner", "outline");
+    public static readonly FrozenSet<string> Shapes = Set([.. PieceKinds.All.Where(k => k.Traits.IsShape).Select(k => k.Name)]);
 
     /// <summary>All kinds of piece.</summary>
-    public static readonly FrozenSet<string> Kinds =
-        Set([.. Shapes, "panel", "mat", "strip", "line", "frame", "group", "word", "text", "stamp", "ruled", "gem", "tape", "window"]);
+    public static readonly FrozenSet<string> Kinds = Set([.. PieceKinds.All.Select(k => k.Name)]);
 
     /// <summary>Things on a shelf.</summary>
     public static readonly FrozenSet<string> Stock = Set("paper", "cardstock", "offcut", "gem", "line", "foam", "tape", "envelope");

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text.RegularExpressions;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Units;
@@ -12,13 +12,13 @@ namespace Sketch.Templates;
 /// <param name="Words">What to attach.</param>
 /// <param name="Outlines">Where each copy goes on the face, in millimetres, with its turn; for ink the box around it.</param>
 /// <param name="Written">The box around the words on each copy of a piece of paper, likewise.</param>
-internal sealed partial record GuideStep(int Number, string Words, ImmutableArray<Outline> Outlines, ImmutableArray<Outline> Written)
+internal sealed record GuideStep(int Number, string Words, ImmutableArray<Outline> Outlines, ImmutableArray<Outline> Written)
 {
     /// <summary>The steps of a face, in drawing order.</summary>
     public static ImmutableArray<GuideStep> Of(LaidOutCard card, FaceKind face) =>
         [.. card.On(face)
             .Where(p => p.Matter is not (PieceMatter.Hole or PieceMatter.Unseen) && !p.Outline.IsEmpty)
-            .GroupBy(p => CopyNumbers().Replace(p.Path, ""))
+            .GroupBy(p => p.Path.WithoutCopies)
             .Select((copies, i) => new GuideStep(i + 1, Reported([.. copies]), [.. copies.Select(Placed)],
                 [.. copies.Where(c => c is { Matter: PieceMatter.Paper, Words.Ink.IsEmpty: false })
                     .Select(c => BoxAround(c.Words!.Ink, c.Turning))]))];
@@ -26,7 +26,7 @@ internal sealed partial record GuideStep(int Number, string Words, ImmutableArra
     private static string Reported(ImmutableArray<Piece> copies)
     {
         var first = copies[0];
-        var words = first.Words is { } written && first.Kind != "word" ? $" “{written.Text.ReplaceLineEndings(" ")}”" : "";
+        var words = first.Words is { } written && first.Kind != PieceKind.Word ? $" “{written.Text.ReplaceLineEndings(" ")}”" : "";
         var count = copies.Length > 1 ? string.Create(CultureInfo.InvariantCulture, $", {copies.Length} times") : "";
         var foam = first.Foam > Length.Zero ? $", on {LengthFormat.Millimetres(first.Foam)} foam" : "";
         return $"{TemplatePieces.NameOf(first)}{words}{count}{foam}";
@@ -37,7 +37,4 @@ internal sealed partial record GuideStep(int Number, string Words, ImmutableArra
         : piece.TurnedOutline;
 
     private static Outline BoxAround(Outline ink, Affine turning) => Outline.Rectangle(ink.Bounds.ToRect()).Transform(turning);
-
-    [GeneratedRegex(@"\[\d+\]")]
-    private static partial Regex CopyNumbers();
 }

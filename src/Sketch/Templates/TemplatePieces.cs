@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text;
-using System.Text.RegularExpressions;
 using Sketch.Drawing;
 using Sketch.Panels;
 using Sketch.Shapes;
@@ -42,7 +41,7 @@ internal static partial class TemplatePieces
     }
 
     /// <summary>A piece's name without the numbers of copies.</summary>
-    public static string NameOf(Piece piece) => PieceTitle.Name(piece with { Path = CopyNumbers().Replace(piece.Path, "") });
+    public static string NameOf(Piece piece) => PieceTitle.Name(piece with { Path = piece.Path.WithoutCopies });
 
     private static IEnumerable<TemplatePiece> Of(LaidOutCard card, string suffix, Length? gluing)
     {
@@ -122,7 +121,4 @@ internal static partial class TemplatePieces
 
         static long Step(double millimetres) => (long)Math.Floor(millimetres * 200 + 0.3137);
     }
-
-    [GeneratedRegex(@"\[\d+\]")]
-    private static partial Regex CopyNumbers();
 }

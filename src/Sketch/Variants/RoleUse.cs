@@ -1,3 +1,4 @@
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Units;
 
@@ -13,9 +14,6 @@ namespace Sketch.Variants;
 internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk, bool IsBase, double Weight)
 {
     /// <summary>Kinds of piece that come from a roll or are stuck on, although a role may give their colour.</summary>
-    private static readonly string[] FromARoll = ["line", "tape", "gem"];
-
-    /// <summary>The weight of a mat in millimetres, however large it is.</summary>
     private const double MatWeight = 15;
 
     /// <summary>Whether paper is cut for it.</summary>
@@ -24,9 +22,9 @@ internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk
     public static RoleUse Of(LaidOutCard card, string role)
     {
         var isBase = Fills(card.Base.Paint);
-        var cuts = card.Pieces.Where(p => Fills(p.Paint) && !FromARoll.Contains(p.Kind)).Select(p => p.Cut).OfType<Size>().ToList();
+        var cuts = card.Pieces.Where(p => Fills(p.Paint) && !p.IsReadyMade).Select(p => p.Cut).OfType<Size>().ToList();
         var weight = card.Pieces.Where(p => Fills(p.Paint) && p.Cut is not null)
-            .Select(p => p.Kind == "mat" ? MatWeight : Math.Sqrt(p.Box.Width.Millimetres * p.Box.Height.Millimetres))
+            .Select(p => p.Kind == PieceKind.Mat ? MatWeight : Math.Sqrt(p.Box.Width.Millimetres * p.Box.Height.Millimetres))
             .DefaultIfEmpty(MatWeight).Max();
         if (isBase)
         {
@@ -34,7 +32,7 @@ internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk
         }
 
         return new(role, cuts, card.Pieces.Any(
-            p => (p.Matter == PieceMatter.Ink && Fills(p.Paint)) || (p.Words is { } w && Fills(w.InkPaint) && p.Kind != "word")), isBase,
+            p => (p.Matter == PieceMatter.Ink && Fills(p.Paint)) || (p.Words is { } w && Fills(w.InkPaint) && p.Kind != PieceKind.Word)), isBase,
                 weight);
 
         bool Fills(Paint paint) => role.Equals(paint.Role, StringComparison.OrdinalIgnoreCase);

@@ -1,6 +1,7 @@
 using CsCheck;
 using Sketch.Checks;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Shapes;
 using Sketch.Tests.Drawing;
 using Sketch.Text;
@@ -103,7 +104,7 @@ public sealed class HiddenCompletelyTests
             for (var i = 0; i < drawn.Length; i++)
             {
                 var (left, top, width, height) = drawn[i];
-                fixture.Add($"front/b{i}", "panel", Shape.Rectangle, CardFixture.Box(left, top, width, height), "navy");
+                fixture.Add($"front/b{i}", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(left, top, width, height), "navy");
             }
 
             var card = fixture.Card();

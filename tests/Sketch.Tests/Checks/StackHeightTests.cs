@@ -34,7 +34,7 @@ public sealed class StackHeightTests
     public void The_highest_piece_is_named() =>
         Assert.Equal("front/lamp/lens",
             StackHeight.Of(Card("  lamp: square 1, on foam, of gold\n    lens: circle 1/2, of red\n  square 1, left 0, of gold"))
-                .Highest!.Path);
+                .Highest!.Path.ToString());
 
     [Fact]
     public void More_than_five_millimetres_are_too_thick_for_a_letter()

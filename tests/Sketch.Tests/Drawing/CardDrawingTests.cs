@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Xml.Linq;
 using CsCheck;
 using Sketch.Drawing;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Shapes;
@@ -59,7 +60,7 @@ public sealed class CardDrawingTests
     [Fact]
     public void No_id_is_used_twice_and_every_reference_leads_somewhere()
     {
-        var root = Front(ThreePieces().Add("front/sky-mat", "panel", Shape.Rectangle, CardFixture.Box(1, 1, 9, 9), "kraft").Card());
+        var root = Front(ThreePieces().Add("front/sky-mat", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(1, 1, 9, 9), "kraft").Card());
 
         var ids = root.Descendants().Attributes("id").Select(a => a.Value).ToList();
         var wanted = root.Descendants().Attributes().Select(a => Reference(a.Value)).OfType<string>().ToList();
@@ -103,8 +104,8 @@ public sealed class CardDrawingTests
     public void A_group_and_a_window_are_not_seen()
     {
         var card = new CardFixture()
-            .Add("front/group", "group", Shape.Rectangle, CardFixture.Box(0, 0, 9, 9), "white", matter: PieceMatter.Unseen)
-            .Add("front/window", "window", Shape.Circle, CardFixture.Box(0, 0, 9, 9), "white", matter: PieceMatter.Hole);
+            .Add("front/group", PieceKind.Group, Shape.Rectangle, CardFixture.Box(0, 0, 9, 9), "white")
+            .Add("front/window", PieceKind.Window, Shape.Circle, CardFixture.Box(0, 0, 9, 9), "white");
 
         Assert.Single(Groups(Front(card.Card())));
     }
@@ -112,7 +113,7 @@ public sealed class CardDrawingTests
     [Fact]
     public void Pieces_of_other_faces_are_not_seen()
     {
-        var card = new CardFixture().Add("inside/low", "strip", Shape.Rectangle, CardFixture.Box(0, 100, 107.95, 12.7), "navy");
+        var card = new CardFixture().Add("inside/low", PieceKind.Strip, Shape.Rectangle, CardFixture.Box(0, 100, 107.95, 12.7), "navy");
 
         Assert.Single(Groups(Front(card.Card())));
     }
@@ -131,7 +132,7 @@ public sealed class CardDrawingTests
         var whole = Outline.Rectangle(CardFixture.Box(0, 0, 107.95, 139.7));
         var card = new CardFixture()
             .BaseOf("kraft", whole.Subtract(Outline.Circle(new(54, 70), 20)))
-            .Add("inside/boat", "heart", Shape.Heart, CardFixture.Box(44, 60, 20, 19), "red");
+            .Add("inside/boat", PieceKind.Heart, Shape.Heart, CardFixture.Box(44, 60, 20, 19), "red");
 
         var ids = Groups(Front(card.Card())).Select(g => (string?)g.Attribute("id"));
 
@@ -203,7 +204,7 @@ public sealed class CardDrawingTests
     [Fact]
     public void Words_are_drawn_over_the_paper_in_their_own_ink()
     {
-        var piece = CardFixture.Make("front/words", "strip", Shape.Rectangle, CardFixture.Box(10, 10, 60, 12), "kraft") with
+        var piece = CardFixture.Make("front/words", PieceKind.Strip, Shape.Rectangle, CardFixture.Box(10, 10, 60, 12), "kraft") with
         {
             Words = new("Fair winds", Outline.Rectangle(CardFixture.Box(14, 13, 50, 6)), CardFixture.Of("navy"), CardFixture.Mm(6),
                 true)
@@ -222,27 +223,26 @@ public sealed class CardDrawingTests
         var card = new CardFixture();
         for (var i = 0; i < 600; i++)
         {
-            card.Add($"front/panel[{i}]", "panel", Shape.Rectangle, CardFixture.Box(0, 0, 300 - i * 0.01, 300), "stars navy");
+            card.Add($"front/panel[{i}]", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(0, 0, 300 - i * 0.01, 300), "stars navy");
         }
 
         Assert.InRange(CardDrawing.Draw(card.Card(), FaceKind.Front).Length, 0, 26_000_000);
     }
 
     private static CardFixture ThreePieces() => new CardFixture()
-        .Add("front/sky/mat", "mat", Shape.Rectangle, CardFixture.Box(3.175, 3.175, 101.6, 133.35), "navy")
-        .Add("front/sky", "panel", Shape.Rectangle, CardFixture.Box(4.7625, 4.7625, 98.425, 130.175), "dots navy cream")
-        .Add("front/sky/lamp", "star", Shape.Star, CardFixture.Box(50, 40, 44.45, 42.3), "gold", foam: 2, turn: -5);
+        .Add("front/sky/mat", PieceKind.Mat, Shape.Rectangle, CardFixture.Box(3.175, 3.175, 101.6, 133.35), "navy")
+        .Add("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(4.7625, 4.7625, 98.425, 130.175), "dots navy cream")
+        .Add("front/sky/lamp", PieceKind.Star, Shape.Star, CardFixture.Box(50, 40, 44.45, 42.3), "gold", foam: 2, turn: -5);
 
     private static XElement Lone(double foam, double turn = 0) => Front(
-        new CardFixture().Add("front/card", "panel", Shape.Rectangle, CardFixture.Box(20, 20, 60, 60), "navy", foam, turn).Card());
+        new CardFixture().Add("front/card", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(20, 20, 60, 60), "navy", foam, turn).Card());
 
     private static LaidOutCard Gems(int count)
     {
         var card = new CardFixture();
         for (var i = 0; i < count; i++)
         {
-            card.Add($"front/gem[{i + 1}]", "gem", Shape.Circle, CardFixture.Box(i % 30 * 3.5, i / 30 * 3.5, 3.175, 3.175), "red",
-                matter: PieceMatter.Ready);
+            card.Add($"front/gem[{i + 1}]", PieceKind.Gem, Shape.Circle, CardFixture.Box(i % 30 * 3.5, i / 30 * 3.5, 3.175, 3.175), "red");
         }
 
         return card.Card();

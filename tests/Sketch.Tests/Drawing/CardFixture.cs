@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
+using Sketch.Tests.Panels;
 using Sketch.Units;
 
 namespace Sketch.Tests.Drawing;
@@ -56,17 +58,16 @@ internal sealed class CardFixture
 
     /// <summary>A piece of a shape; <paramref name="foam"/> is the height in millimetres of the foam beneath it.</summary>
     internal CardFixture Add(
-        string path, string kind, Shape shape, Rect box, string words, double foam = 0, double turn = 0,
-            PieceMatter matter = PieceMatter.Paper, ShapeStyle? style = null) =>
-        Add(Make(path, kind, shape, box, words, foam, turn, matter, style));
+        string path, PieceKind kind, Shape shape, Rect box, string words, double foam = 0, double turn = 0,
+        ShapeStyle? style = null) =>
+        Add(Make(path, kind, shape, box, words, foam, turn, style));
 
     internal static Piece Make(
-        string path, string kind, Shape shape, Rect box, string words, double foam = 0, double turn = 0,
-            PieceMatter matter = PieceMatter.Paper, ShapeStyle? style = null)
+        string path, PieceKind kind, Shape shape, Rect box, string words, double foam = 0, double turn = 0,
+        ShapeStyle? style = null)
     {
-        var face = Enum.GetValues<FaceKind>().Single(f => Face.NameOf(f) == path.Split('/')[0]);
         var bounds = Bounds.Of(box);
-        return new(path, face, kind, matter, Of(words), box, ShapeOutline.Build(shape, style ?? ShapeStyle.Plain, box), Nowhere)
+        return new(path.Path(), kind, Of(words), box, ShapeOutline.Build(shape, style ?? ShapeStyle.Plain, box), Nowhere)
         {
             Foam = Mm(foam),
             Raised = Mm(foam),

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Sketch.Colours;
 using Sketch.Drawing;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Shapes;
@@ -46,7 +47,7 @@ public sealed partial class PatternDrawingTests
     [MemberData(nameof(All))]
     public void A_whole_front_stays_under_60_KB(string pattern)
     {
-        var card = new CardFixture().Add("front/sky", "panel", Shape.Rectangle, CardFixture.Box(0, 0, 107.95, 139.7), pattern).Card();
+        var card = new CardFixture().Add("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(0, 0, 107.95, 139.7), pattern).Card();
 
         Assert.InRange(CardDrawing.Draw(card, FaceKind.Front).Length, 0, 60_000);
     }
@@ -118,7 +119,7 @@ public sealed partial class PatternDrawingTests
         var card = new CardFixture();
         for (var i = 0; i < 2; i++)
         {
-            card.Add($"front/square[{i}]", "square", Shape.Square, CardFixture.Box(5 + i * 40, 5, 35, 35), "stars navy cream");
+            card.Add($"front/square[{i}]", PieceKind.Square, Shape.Square, CardFixture.Box(5 + i * 40, 5, 35, 35), "stars navy cream");
         }
 
         var prints = XElement.Parse(CardDrawing.Draw(card.Card(), FaceKind.Front)).Descendants(Svg + "g")
@@ -131,7 +132,7 @@ public sealed partial class PatternDrawingTests
     public void A_piece_larger_than_any_sheet_shows_its_ground_only()
     {
         var card = new CardFixture(2_000, 2_000)
-            .Add("front/sky", "panel", Shape.Rectangle, CardFixture.Box(0, 0, 2_000, 2_000), "stars").Card();
+            .Add("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(0, 0, 2_000, 2_000), "stars").Card();
 
         Assert.DoesNotContain("clip-path", CardDrawing.Draw(card, FaceKind.Front), StringComparison.Ordinal);
     }
@@ -139,21 +140,21 @@ public sealed partial class PatternDrawingTests
     [Fact]
     public void A_paper_that_is_not_known_is_hatched()
     {
-        var piece = CardFixture.Make("front/sky", "panel", Shape.Rectangle, CardFixture.Box(0, 0, 50, 50), "white");
+        var piece = CardFixture.Make("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(0, 0, 50, 50), "white");
         var hatched = piece with { Paint = piece.Paint with { Look = new(PaperPattern.Hatched, piece.Paint.Look.Ground, []) } };
 
         Assert.Contains("clip-path", CardDrawing.Draw(new CardFixture().Add(hatched).Card(), FaceKind.Front), StringComparison.Ordinal);
     }
 
     private static XElement Star(string paper) => XElement.Parse(CardDrawing.Draw(
-        new CardFixture().Add("front/lamp", "star", Shape.Star, CardFixture.Box(10, 10, 60, 57), paper).Card(), FaceKind.Front))
+        new CardFixture().Add("front/lamp", PieceKind.Star, Shape.Star, CardFixture.Box(10, 10, 60, 57), paper).Card(), FaceKind.Front))
         .Elements(Svg + "g").Last();
 
     /// <summary>The figures on a panel of 100 x 120 mm.</summary>
     private static List<XElement> Strokes(string paper) =>
     [
         .. XElement.Parse(CardDrawing.Draw(
-            new CardFixture().Add("front/sky", "panel", Shape.Rectangle, CardFixture.Box(2, 2, 100, 120), paper).Card(), FaceKind.Front))
+            new CardFixture().Add("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(2, 2, 100, 120), paper).Card(), FaceKind.Front))
             .Elements(Svg + "g").Last().Elements(Svg + "g").Single(g => g.Attribute("clip-path") is not null).Elements(),
     ];
 
@@ -197,7 +198,7 @@ public sealed partial class PatternDrawingTests
     [Fact]
     public void Any_offcut_has_an_edge_that_is_seen()
     {
-        var piece = CardFixture.Make("front/sky", "panel", Shape.Rectangle, CardFixture.Box(0, 0, 50, 50), "white");
+        var piece = CardFixture.Make("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(0, 0, 50, 50), "white");
         var patched = piece with { Paint = piece.Paint with { Look = BuiltIn.AnyOffcut } };
         var drawn = XElement.Parse(CardDrawing.Draw(new CardFixture().Add(patched).Card(), FaceKind.Front)).Elements(Svg + "g").Last();
 

@@ -1,6 +1,7 @@
-using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.PixelFormats;
+using SixLabors.ImageSharp;
 using Sketch.Drawing;
+using Sketch.Kinds;
 using Sketch.Output.Rendering;
 using Sketch.Panels;
 using Sketch.Shapes;
@@ -63,7 +64,7 @@ public sealed class RenderedPictureTests
     public void A_piece_is_drawn_to_its_size()
     {
         using var picture = Render(new CardFixture(100, 100)
-            .Add("front/card", "panel", Shape.Rectangle, CardFixture.Box(20, 30, 50, 40), "black"));
+            .Add("front/card", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(20, 30, 50, 40), "black"));
 
         var row = Enumerable.Range(0, picture.Width).Where(x => picture[x, 500].R < 90).ToList();
 
@@ -75,7 +76,7 @@ public sealed class RenderedPictureTests
     public void The_shadow_falls_to_the_lower_right()
     {
         using var picture = Render(new CardFixture(100, 100)
-            .Add("front/card", "panel", Shape.Rectangle, CardFixture.Box(30, 30, 40, 40), "red", foam: 2));
+            .Add("front/card", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(30, 30, 40, 40), "red", foam: 2));
 
         Assert.True(picture[709, 500].G < picture[290, 500].G - 15);
         Assert.True(picture[500, 709].G < picture[500, 290].G - 15);
@@ -85,7 +86,7 @@ public sealed class RenderedPictureTests
     public void What_hangs_over_the_face_is_cut_off_with_it()
     {
         using var picture = Render(new CardFixture(50, 50)
-            .Add("front/card", "panel", Shape.Rectangle, CardFixture.Box(40, 10, 40, 30), "red"));
+            .Add("front/card", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(40, 10, 40, 30), "red"));
 
         Assert.Equal((500, 500), (picture.Width, picture.Height));
     }
@@ -97,10 +98,10 @@ public sealed class RenderedPictureTests
         [.. Enumerable.Range(30, picture.Width - 60).Where(x => picture[x - 1, y].R >= 140 && picture[x, y].R < 140)];
 
     private static Image<Rgba32> Panel(string paper) => Render(new CardFixture(104, 124)
-        .Add("front/sky", "panel", Shape.Rectangle, CardFixture.Box(2, 2, 100, 120), paper));
+        .Add("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(2, 2, 100, 120), paper));
 
     private static Image<Rgba32> Star(string paper) => Render(new CardFixture(44, 44)
-        .Add("front/lamp", "star", Shape.Star, CardFixture.Box(4, 4, 34, 32.33), paper, turn: 10));
+        .Add("front/lamp", PieceKind.Star, Shape.Star, CardFixture.Box(4, 4, 34, 32.33), paper, turn: 10));
 
     private static Image<Rgba32> Render(CardFixture card)
     {

@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Stationery;
@@ -47,7 +48,7 @@ public class LanguageReferenceTests
         foreach (var written in example.Sizes)
         {
             var path = written.Split("  ")[0];
-            var piece = card.Pieces.Single(p => p.Path == path);
+            var piece = card.Pieces.Single(p => p.Path.ToString() == path);
             Assert.Equal(written, $"{path}  {Text(piece.Finished.Width, card)} x {Text(piece.Finished.Height, card)}"
                 + (written.Contains(" at ", StringComparison.Ordinal)
                 ? $" at {Text(piece.Finished.Left, card)}, {Text(piece.Finished.Top, card)}" : ""));
@@ -85,7 +86,7 @@ public class LanguageReferenceTests
     }
 
     [Fact]
-    public void Every_kind_of_piece_has_an_example() => Assert.Empty(Vocabulary.Kinds.Except(
+    public void Every_kind_of_piece_has_an_example() => Assert.Empty(PieceKinds.All.Except(
         LanguageReference.Examples.SelectMany(e => SyntaxDump.Lines(e.Source)).OfType<PieceLine>().Select(p => p.Head.Kind)));
 
     [Fact]

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Syntax;
 using Sketch.Text;
 using Xunit;
@@ -54,7 +55,7 @@ public class LimitTests
 
         var finding = Assert.Single(compilation.Findings, f => f.Kind == FindingCatalogue.BadCount);
         Assert.Equal(new LinePosition(row, column), finding.Location.Start);
-        Assert.InRange(compilation.Card!.Pieces.Count(p => p.Kind == "gem"), 0, 1);
+        Assert.InRange(compilation.Card!.Pieces.Count(p => p.Kind == PieceKind.Gem), 0, 1);
     }
 
     [Fact]
@@ -77,7 +78,7 @@ public class LimitTests
 
     [Fact]
     public void A_line_that_makes_too_many_pieces_is_not_laid_out() => Assert.Equal(
-        ["front/star"], Compile("star 1, of blue\n  499 panel 1 x 1, of red\n    gem 1/8, of red").Card!.Pieces.Select(p => p.Path));
+        ["front/star"], Compile("star 1, of blue\n  499 panel 1 x 1, of red\n    gem 1/8, of red").Card!.Pieces.Select(p => p.Path.ToString()));
 
     [Fact]
     public void Twenty_mats_lie_beneath_a_piece_and_the_next_is_reported()

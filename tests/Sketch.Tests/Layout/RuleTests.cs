@@ -261,7 +261,7 @@ public class RuleTests
 
         var finding = Assert.Single(compilation.Findings);
         Assert.Equal((FindingCatalogue.TooManyPieces, 67), (finding.Kind, finding.Location.Start.Line));
-        Assert.Equal(["front/square"], compilation.Card!.Pieces.Select(p => p.Path));
+        Assert.Equal(["front/square"], compilation.Card!.Pieces.Select(p => p.Path.ToString()));
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Text;
 using Sketch.Units;
@@ -24,8 +25,8 @@ internal static class Laid
 
     public static Piece Piece(this LaidOutCard card, string path)
     {
-        Assert.Contains(path, card.Pieces.Select(p => p.Path));
-        return card.Pieces.Single(p => p.Path == path);
+        Assert.Contains(path, card.Pieces.Select(p => p.Path.ToString()));
+        return card.Pieces.Single(p => p.Path.ToString() == path);
     }
 
     /// <summary>The finished size, and the place of the unturned piece without its mats.</summary>
@@ -63,10 +64,10 @@ internal static class Laid
 
     /// <summary>The paths of what can be seen, in drawing order.</summary>
     public static string[] Order(this LaidOutCard card) =>
-        [.. card.Pieces.Where(p => p.Matter != PieceMatter.Unseen).Select(p => p.Path)];
+        [.. card.Pieces.Where(p => p.Matter != PieceMatter.Unseen).Select(p => p.Path.ToString())];
 
     /// <summary>The roles of a piece's copies in reading order.</summary>
     public static string?[] RolesOf(this LaidOutCard card, string path) =>
-        [.. card.Pieces.Where(p => p.Path.StartsWith(path + "[", StringComparison.Ordinal) && !p.Path[path.Length..].Contains('/'))
+        [.. card.Pieces.Where(p => p.Path.Copy is not null && p.Path.WithoutCopies.ToString() == path)
             .Select(p => p.Paint.Role)];
 }

@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Text;
 using Xunit;
@@ -86,7 +87,7 @@ public class RefitTests
     public void A_kind_is_changed_and_keeps_what_is_not_named()
     {
         var pic = From("change pic: oval").Piece("front/pic");
-        Assert.Equal(("oval", Measure.Size("2 x 1")), (pic.Kind, pic.Box.Size));
+        Assert.Equal((PieceKind.Oval, Measure.Size("2 x 1")), (pic.Kind, pic.Box.Size));
     }
 
     [Fact]

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using Sketch.Diagnostics;
-using Sketch.Panels;
-using Sketch.Planning;
+using Sketch.Kinds;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
 using Sketch.Planning.Reports;
+using Sketch.Planning;
 using Sketch.Reports;
 using Sketch.Text;
 using Xunit;
@@ -69,10 +69,10 @@ internal sealed class PlanRun
         {
             var flat = design.Card.Base.Flat;
             Add(design.Card.Title, "base", flat.Width.Nanometres, flat.Height.Nanometres, design.Order.Count);
-            foreach (var piece in design.Card.Pieces.Where(p => p.Matter == PieceMatter.Paper && p.Kind != "line"))
+            foreach (var piece in design.Card.Pieces.Where(p => p.Matter == PieceMatter.Paper && p.Kind != PieceKind.Line))
             {
                 var cut = piece.Cut!.Value;
-                Add(design.Card.Title, piece.Path, cut.Width.Nanometres, cut.Height.Nanometres, design.Order.Count);
+                Add(design.Card.Title, piece.Path.ToString(), cut.Width.Nanometres, cut.Height.Nanometres, design.Order.Count);
             }
         }
 

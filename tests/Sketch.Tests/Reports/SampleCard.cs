@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using Sketch.Colours;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
+using Sketch.Tests.Panels;
 using Sketch.Units;
 
 namespace Sketch.Tests.Reports;
@@ -28,8 +30,8 @@ internal static class SampleCard
         "",
         At(0, 4));
 
-    public static Piece Paper(string path, string kind, Rect box, Paint? paint = null) =>
-        new(path, FaceKind.Front, kind, PieceMatter.Paper, paint ?? White, box, Outline.Empty, At(0, 4));
+    public static Piece Paper(string path, PieceKind kind, Rect box, Paint? paint = null) =>
+        new(path.Path(), kind, paint ?? White, box, Outline.Empty, At(0, 4));
 
     public static Rect Box(Length left, Length top, Length width, Length height) => new(left, top, width, height);
 
@@ -41,9 +43,9 @@ internal static class SampleCard
 
     /// <summary>The panel of 3 7/8 x 5 1/8 on its mat of 4 x 5 1/4, three gems in a row, and a rope of silver that is wrapped.</summary>
     public static LaidOutCard FairWinds() => With(
-        Paper("front/sky/mat", "mat", Sixteenths(2, 2, 64, 84), Deep) with { Border = Insets.All(Length.Inch(0, 1, 16)) },
-        Paper("front/sky", "panel", Sixteenths(3, 3, 62, 82), Sky),
-        Paper("front/sky/line", "line",
+        Paper("front/sky/mat", PieceKind.Mat, Sixteenths(2, 2, 64, 84), Deep) with { Border = Insets.All(Length.Inch(0, 1, 16)) },
+        Paper("front/sky", PieceKind.Panel, Sixteenths(3, 3, 62, 82), Sky),
+        Paper("front/sky/line", PieceKind.Line,
             Sixteenths(3, 60, 62, 1)) with
         { Wrap = new(Length.Inch(0, 1, 2), default, Length.Inch(0, 1, 2), default) },
         Gem(1),
@@ -51,7 +53,7 @@ internal static class SampleCard
         Gem(3));
 
     private static Piece Gem(int number) =>
-        Paper($"front/sky/gem[{number}]", "gem", Sixteenths(40 + 3 * number, 70, 2, 2)) with { Matter = PieceMatter.Ready };
+        Paper($"front/sky/gem[{number}]", PieceKind.Gem, Sixteenths(40 + 3 * number, 70, 2, 2));
 
     public static string Written(Action<TextWriter> write)
     {

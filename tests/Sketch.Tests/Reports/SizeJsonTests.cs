@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Reports;
 using Sketch.Units;
@@ -74,12 +75,12 @@ public class SizeJsonTests
     [InlineData(-1e-12, "0")]
     [InlineData(0.1 + 0.2, "0.3")]
     public void Turns_are_plain_numbers(double turn, string written) =>
-        Assert.Equal(written, Piece("front/a", Paper("front/a", "panel", Sixteenths(0, 0, 8, 8)) with { Turn = turn }).GetProperty("turn")
+        Assert.Equal(written, Piece("front/a", Paper("front/a", PieceKind.Panel, Sixteenths(0, 0, 8, 8)) with { Turn = turn }).GetProperty("turn")
             .GetRawText());
 
     [Fact]
     public void A_raised_piece_reports_its_height() => Assert.Equal(
-        2m, Piece("front/a", Paper("front/a", "panel", Sixteenths(0, 0, 8, 8)) with { Raised = Length.Millimetre(2) }).GetProperty("raised")
+        2m, Piece("front/a", Paper("front/a", PieceKind.Panel, Sixteenths(0, 0, 8, 8)) with { Raised = Length.Millimetre(2) }).GetProperty("raised")
             .GetProperty("mm").GetDecimal());
 
     [Fact]
@@ -101,7 +102,7 @@ public class SizeJsonTests
     {
         // Letters of one to four bytes, so that parts end within letters.
         var card = With([.. Enumerable.Range(0, 5000)
-            .Select(i => Paper($"front/q{i}", "panel", Sixteenths(i, 0, 8, 8), White with { Role = "aä灯🗼" }))]);
+            .Select(i => Paper($"front/q{i}", PieceKind.Panel, Sixteenths(i, 0, 8, 8), White with { Role = "aä灯🗼" }))]);
         Assert.Equal(5000, Json(Compiled(card)).GetProperty("pieces").EnumerateArray()
             .Count(p => p.GetProperty("role").GetString() == "aä灯🗼"));
     }

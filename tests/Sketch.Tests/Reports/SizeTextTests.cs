@@ -1,3 +1,4 @@
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Reports;
 using Sketch.Shapes;
@@ -35,7 +36,7 @@ public class SizeTextTests
     public void Equal_parts_that_differ_by_a_nanometre_are_one_row()
     {
         var card = With([.. Enumerable.Range(0, 3).Select(i =>
-            Paper($"front/panel[{i + 1}]", "panel", Box(default, default, Parts.Equal(Length.Inch(4), 3, i), Length.Inch(1))))]);
+            Paper($"front/panel[{i + 1}]", PieceKind.Panel, Box(default, default, Parts.Equal(Length.Inch(4), 3, i), Length.Inch(1))))]);
         Assert.Single(Table(card).Split('\n'), l => l.Contains("panel  1 5/16 + x 1"));
     }
 
@@ -43,21 +44,21 @@ public class SizeTextTests
     public void Copies_of_other_paper_are_a_row_of_their_own()
     {
         var card = With([.. Enumerable.Range(1, 4).Select(i =>
-            Paper($"front/tag[{i}]", "tag", Sixteenths(i, 0, 8, 8), i % 2 == 0 ? Sky : Deep))]);
+            Paper($"front/tag[{i}]", PieceKind.Tag, Sixteenths(i, 0, 8, 8), i % 2 == 0 ? Sky : Deep))]);
         Assert.Equal(2, Table(card).Split('\n').Count(l => l.TrimStart().StartsWith("tag", StringComparison.Ordinal) && l.EndsWith('2')));
     }
 
     [Fact]
     public void Sizes_beside_the_mark_are_explained()
     {
-        var card = With(Paper("front/panel", "panel", Box(default, default, Length.Millimetre(50), Length.Millimetre(50))));
+        var card = With(Paper("front/panel", PieceKind.Panel, Box(default, default, Length.Millimetre(50), Length.Millimetre(50))));
         Assert.EndsWith("+ and - after a size: slightly more or less than the mark at 1/32 inch.\n", Table(card, new(false, 32)));
     }
 
     [Fact]
     public void An_uneven_border_names_the_side_that_differs()
     {
-        var mat = Paper("front/mat", "mat", Sixteenths(0, 0, 64, 64)) with
+        var mat = Paper("front/mat", PieceKind.Mat, Sixteenths(0, 0, 64, 64)) with
         {
             Border = new(Length.Inch(0, 1, 16), Length.Inch(0, 1, 16), Length.Inch(0, 1, 16), Length.Inch(0, 1, 2)),
         };
@@ -68,7 +69,7 @@ public class SizeTextTests
     public void No_line_is_wider_than_110_columns_however_long_the_names()
     {
         var path = "front/" + string.Join('/', Enumerable.Repeat("lighthouse-keepers-lamp", 8));
-        var piece = Paper(path, "panel", Sixteenths(1, 1, 61, 61), White with { Role = new('r', 60), Paper = new('p', 90) });
+        var piece = Paper(path, PieceKind.Panel, Sixteenths(1, 1, 61, 61), White with { Role = new('r', 60), Paper = new('p', 90) });
         Assert.All(Table(With(piece)).Split('\n').Skip(2), l => Assert.InRange(l.Length, 0, 110));
     }
 
@@ -76,14 +77,14 @@ public class SizeTextTests
     public void Nothing_of_a_long_path_is_lost()
     {
         var names = Enumerable.Range(0, 12).Select(i => $"keeper{i}").ToArray();
-        var table = Table(With(Paper("front/" + string.Join('/', names), "panel", Sixteenths(1, 1, 61, 61))));
+        var table = Table(With(Paper("front/" + string.Join('/', names), PieceKind.Panel, Sixteenths(1, 1, 61, 61))));
         Assert.All(names, n => Assert.Contains(n, table));
     }
 
     [Fact]
     public void A_narrowed_column_keeps_fractions_whole()
     {
-        var mat = Paper("front/lighthouse/keepers/lamp/mat", "mat", Sixteenths(1, 1, 61, 61),
+        var mat = Paper("front/lighthouse/keepers/lamp/mat", PieceKind.Mat, Sixteenths(1, 1, 61, 61),
             White with { Role = "woodgrain", Paper = "harbour-boards" }) with
         {
             Border = new(Length.Inch(0, 1, 8), Length.Inch(0, 3, 8), Length.Inch(0, 1, 16), Length.Inch(0, 7, 16)),
@@ -99,7 +100,7 @@ public class SizeTextTests
     [Fact]
     public void Words_cannot_send_commands_to_the_terminal()
     {
-        var banner = Paper("front/banner", "banner", Sixteenths(1, 1, 8, 8)) with
+        var banner = Paper("front/banner", PieceKind.Banner, Sixteenths(1, 1, 8, 8)) with
         {
             Words = new("\u001b[2J", Outline.Empty, White, Length.Inch(1), true) { Room = Sixteenths(1, 1, 8, 8) },
         };

@@ -1,3 +1,4 @@
+using Sketch.Kinds;
 using Sketch.Syntax;
 using Xunit;
 
@@ -96,7 +97,7 @@ public class LineTests
     public void Capitals_and_the_order_of_size_and_words_do_not_matter(string line)
     {
         var banner = Reading.Line<PieceLine>(line);
-        Assert.Equal(("banner", "Fair Winds"), (banner.Head.Kind, banner.Head.Texts[0].Text));
+        Assert.Equal((PieceKind.Banner, "Fair Winds"), (banner.Head.Kind, banner.Head.Texts[0].Text));
         Assert.True(Assert.IsType<SwallowtailClause>(banner.Clauses[0]).Right);
     }
 

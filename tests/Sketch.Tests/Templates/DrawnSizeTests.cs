@@ -1,5 +1,6 @@
 using CsCheck;
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Tests.Layouts;

@@ -1,0 +1,68 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using Sketch.Shapes;
+
+namespace Sketch.Kinds;
+
+/// <summary>The table of all kinds of piece.</summary>
+public static class PieceKinds
+{
+    private static readonly FrozenDictionary<PieceKind, PieceTraits> Table = new Dictionary<PieceKind, PieceTraits>
+    {
+        [PieceKind.Panel] = new("panel") { Shape = Shape.Rectangle, HasCorners = true, CanWrap = true, IsCutByRuler = true },
+        [PieceKind.Mat] = new("mat"),
+        [PieceKind.Strip] = new("strip") { Shape = Shape.Rectangle, HasCorners = true, CanWrap = true, IsCutByRuler = true },
+        [PieceKind.Line] = new("line")
+        {
+            Shape = Shape.Rectangle, HasCorners = true, CanWrap = true, IsCutByRuler = true, HoldsWords = false, IsSizedByThickness = true,
+            SharesRoom = false,
+        },
+        [PieceKind.Frame] = new("frame") { HoldsWords = false, IsCutByRuler = true, IsSizedByThickness = true, SharesRoom = false },
+        [PieceKind.Group] = new("group", PieceMatter.Unseen) { HoldsWords = false, HasOutlineToFrame = false },
+        [PieceKind.Word] = new("word") { IsWords = true, IsSaidByOneNumber = true },
+        [PieceKind.Text] = new("text", PieceMatter.Ink) { IsWords = true, HasOutlineToFrame = false, IsSaidByOneNumber = true },
+        [PieceKind.Stamp] = new("stamp", PieceMatter.Ink) { IsDrawing = true, HoldsWords = false, IsSaidByOneNumber = true },
+        [PieceKind.Ruled] = new("ruled", PieceMatter.Ink) { HoldsWords = false, HasOutlineToFrame = false },
+        [PieceKind.Gem] = new("gem", PieceMatter.Ready)
+        {
+            Shape = Shape.Circle, HoldsWords = false, SharesRoom = false, IsSaidByOneNumber = true,
+        },
+        [PieceKind.Tape] = new("tape", PieceMatter.Ready) { Shape = Shape.Rectangle, HasCorners = true, CanWrap = true },
+        [PieceKind.Window] = new("window", PieceMatter.Hole) { HoldsWords = false },
+        [PieceKind.Square] = Shaped("square", Shape.Square) with
+        {
+            HasCorners = true, CanWrap = true, IsCutByRuler = true, IsSaidByOneNumber = true,
+        },
+        [PieceKind.Rounded] = Shaped("rounded", Shape.Rounded) with { HasCorners = true, CanWrap = true, IsCutByRuler = true },
+        [PieceKind.Circle] = Shaped("circle", Shape.Circle) with { IsSaidByOneNumber = true },
+        [PieceKind.Oval] = Shaped("oval", Shape.Oval),
+        [PieceKind.Star] = Shaped("star", Shape.Star) with { IsSaidByOneNumber = true },
+        [PieceKind.Heart] = Shaped("heart", Shape.Heart) with { IsSaidByOneNumber = true },
+        [PieceKind.Hexagon] = Shaped("hexagon", Shape.Hexagon) with { IsSaidByOneNumber = true },
+        [PieceKind.Scallop] = Shaped("scallop", Shape.Scallop) with { IsSaidByOneNumber = true },
+        [PieceKind.Arch] = Shaped("arch", Shape.Arch),
+        [PieceKind.Tag] = Shaped("tag", Shape.Tag),
+        [PieceKind.Banner] = Shaped("banner", Shape.Banner) with { CanWrap = true, IsCutByRuler = true },
+        [PieceKind.Outline] = new("outline") { IsShape = true, IsDrawing = true, IsSaidByOneNumber = true },
+    }.ToFrozenDictionary();
+
+    private static readonly FrozenDictionary<string, PieceKind> Named =
+        Table.ToFrozenDictionary(t => t.Value.Word, t => t.Key, StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>All kinds, in the order of <see cref="PieceKind"/>.</summary>
+    public static ImmutableArray<PieceKind> All { get; } = [.. Table.Keys.Order()];
+
+    /// <summary>The kind with a word, whatever its capitals; null when no kind is called so.</summary>
+    public static PieceKind? Find(string word) => Named.TryGetValue(word, out var kind) ? kind : null;
+
+    private static PieceTraits Shaped(string word, Shape shape) => new(word) { Shape = shape, IsShape = true };
+
+    extension(PieceKind kind)
+    {
+        /// <summary>What distinguishes the kind.</summary>
+        public PieceTraits Traits => Table[kind];
+
+        /// <summary>The kind's word in the language.</summary>
+        public string Name => Table[kind].Word;
+    }
+}

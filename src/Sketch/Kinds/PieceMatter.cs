@@ -1,0 +1,20 @@
+namespace Sketch.Kinds;
+
+/// <summary>How a piece comes about.</summary>
+public enum PieceMatter
+{
+    /// <summary>Cut from paper or cardstock.</summary>
+    Paper,
+
+    /// <summary>Inked on what lies beneath: text, stamps, writing lines.</summary>
+    Ink,
+
+    /// <summary>A ready-made thing that is stuck on: gems, tape.</summary>
+    Ready,
+
+    /// <summary>A hole; it cuts its parent.</summary>
+    Hole,
+
+    /// <summary>Nothing to be seen: a group.</summary>
+    Unseen,
+}

@@ -1,0 +1,51 @@
+using Sketch.Shapes;
+
+namespace Sketch.Kinds;
+
+/// <summary>What distinguishes a kind of piece; all rules that depend on a kind read these.</summary>
+/// <param name="Word">Its word in the language.</param>
+/// <param name="Matter">How such a piece comes about.</param>
+public sealed record PieceTraits(string Word, PieceMatter Matter = PieceMatter.Paper)
+{
+    /// <summary>The shape of its own outline; null for groups, words, frames, ink and drawings.</summary>
+    public Shape? Shape { get; init; }
+
+    /// <summary>Whether its word names a shape, which a window may have too.</summary>
+    public bool IsShape { get; init; }
+
+    /// <summary>Whether its outline is a drawing from a file.</summary>
+    public bool IsDrawing { get; init; }
+
+    /// <summary>Whether it consists of words, so that they give its proportions.</summary>
+    public bool IsWords { get; init; }
+
+    /// <summary>Whether words may be written on it, or are what it consists of.</summary>
+    public bool HoldsWords { get; init; } = true;
+
+    /// <summary>Whether a frame around it follows its outline; around others it is a rectangle.</summary>
+    public bool HasOutlineToFrame { get; init; } = true;
+
+    /// <summary>Whether its corners may be rounded.</summary>
+    public bool HasCorners { get; init; }
+
+    /// <summary>Whether it may wrap around the edge of what it lies on.</summary>
+    public bool CanWrap { get; init; }
+
+    /// <summary>Whether it is cut along a ruler, so that both its sides should lie on marks.</summary>
+    public bool IsCutByRuler { get; init; }
+
+    /// <summary>Whether one number is its thickness.</summary>
+    public bool IsSizedByThickness { get; init; }
+
+    /// <summary>Whether copies without a size share the room equally.</summary>
+    public bool SharesRoom { get; init; } = true;
+
+    /// <summary>Whether one number written on it measures both directions the same, so that a label need not say which.</summary>
+    public bool IsSaidByOneNumber { get; init; }
+
+    /// <summary>Whether nothing can lie on it, lie under it as a mat, or raise it: ink and holes.</summary>
+    public bool IsInkOrHole => Matter is PieceMatter.Ink or PieceMatter.Hole;
+
+    /// <summary>Whether mats may lie under it.</summary>
+    public bool TakesMats => !IsInkOrHole && Matter != PieceMatter.Unseen;
+}
