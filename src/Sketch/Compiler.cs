@@ -65,7 +65,7 @@ public static class Compiler
 
     private static LaidOutCard? Lay(FileSyntax file, IWorld world, RoleFilling filling, FindingBag findings)
     {
-        var draft = CardBinder.Read(file, world, findings, Refit.With(world));
+        var draft = new LikeCards(world).Bind(file, findings);
         var card = draft is null ? null : CardLayout.Lay(draft, filling, world, findings);
         if (card is not null)
         {

@@ -142,8 +142,7 @@ internal sealed class Suggestions
     {
         var pieces = design.Card.Pieces;
         var at = pieces.IndexOf(pieces.First(p => p.Path.ToString() == order.Path));
-        var beneath = pieces[at].LiesOn is >= 0 and var ground
-            ? pieces[ground].Paint : design.Card.Find(pieces[at].Face)?.Paint ?? design.Card.Base.Paint;
+        var beneath = design.Card.GroundOf(pieces[at]);
         return pieces[at].Kind != PieceKind.Line
             && Sheen(order.Look) == Sheen(other.Stock!.Front.Look)
             && pieces.Where(p => p.LiesOn == at).Select(p => p.Paint).Prepend(beneath)

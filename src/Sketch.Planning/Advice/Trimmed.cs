@@ -26,9 +26,8 @@ internal static class Trimmed
 
     private static bool RunsFromEdgeToEdge(LaidOutCard card, Piece piece)
     {
-        var ground = piece.LiesOn >= 0 ? card.Pieces[piece.LiesOn].Box
-            : new Rect(Length.Zero, Length.Zero, (card.Find(piece.Face)?.Size ?? card.Base.Closed)
-            .Width, (card.Find(piece.Face)?.Size ?? card.Base.Closed).Height);
+        var face = card.SizeOf(piece.Face);
+        var ground = piece.LiesOn >= 0 ? card.Pieces[piece.LiesOn].Box : new Rect(Length.Zero, Length.Zero, face.Width, face.Height);
         return (piece.Box.Left <= ground.Left && piece.Box.Right >= ground.Right)
             || (piece.Box.Top <= ground.Top && piece.Box.Bottom >= ground.Bottom);
     }

@@ -93,7 +93,18 @@ internal sealed record BoundPiece
 
     public ImmutableArray<QuotedSyntax> Texts { get; init; } = [];
 
-    public ImmutableArray<BoundClause> Clauses { get; init; } = [];
+    public ImmutableArray<BoundClause> Clauses
+    {
+        get;
+        init
+        {
+            field = value;
+            Rules = new(value);
+        }
+    } = [];
+
+    /// <summary>What the clauses settle.</summary>
+    public PieceRules Rules { get; private init; } = PieceRules.None;
 
     /// <summary>Innermost first.</summary>
     public ImmutableArray<BoundPiece> Mats { get; init; } = [];
@@ -112,23 +123,11 @@ internal sealed record BoundPiece
 
     public required Location Location { get; init; }
 
-    public T? Find<T>() where T : Clause => Clauses.Select(c => c.Clause).OfType<T>().FirstOrDefault();
+    /// <summary>What is written for one direction of a width x height, or null.</summary>
+    public ExtentSyntax? Extent(Axis axis) => Size is BoxSize box ? axis == Axis.Across ? box.Width : box.Height : null;
 
-    public IEnumerable<T> All<T>() where T : Clause => Clauses.Select(c => c.Clause).OfType<T>();
-
-    /// <summary>Where a clause stands; the whole line when it is none of this piece's.</summary>
-    public Location LocationOf(Clause? clause)
-    {
-        foreach (var c in Clauses)
-        {
-            if (ReferenceEquals(c.Clause, clause))
-            {
-                return c.Location;
-            }
-        }
-
-        return Location;
-    }
+    /// <summary>Whether the piece is as large as its parent in one direction, less the distances written.</summary>
+    public bool IsFull(Axis axis) => Extent(axis) is FullExtent;
 }
 
 /// <summary>What <c>item 3:</c> changes on one copy.</summary>

@@ -6,48 +6,30 @@ using Sketch.Stationery;
 using Sketch.Syntax;
 using Sketch.Text;
 using Sketch.Units;
-using Sketch.World;
 
 namespace Sketch.Binding;
 
 /// <summary>
-/// Fits a card that is like another to its own base. It needs a layout, which is a later stage, so that stage hands it in.
+/// Binds the outline of one card file: <see cref="Bind"/> works its lines into the card that it is like, if any;
+/// <see cref="Change"/> works in its <c>change</c>, <c>leave out</c> and <c>add to</c> lines, which come after the refit.
 /// </summary>
-internal delegate BoundCard RefitCard(BoundCard card, BoundCard other, RefitWhat what, Location location, FindingBag findings);
-
-/// <summary>Reads the outline of a card file into a draft.</summary>
 internal sealed class CardBinder
 {
+    private readonly FileSyntax _file;
     private readonly SourceText _source;
-    private readonly IWorld _world;
     private readonly FindingBag _findings;
     private readonly PieceBinder _pieces;
-    private readonly ImmutableArray<string> _chain;
-    private readonly RefitCard _refit;
+    private readonly List<LineSyntax> _lines = [];
 
-    private CardBinder(SourceText source, IWorld world, FindingBag findings, RefitCard refit, ImmutableArray<string> chain)
+    /// <summary>Sorts the lines of a file that begins with a card's title.</summary>
+    public CardBinder(FileSyntax file, FindingBag findings)
     {
-        _source = source;
-        _refit = refit;
-        _world = world;
+        _file = file;
+        _source = file.Source;
         _findings = findings;
-        _pieces = new(source, findings);
-        _chain = chain.Add(source.Path);
-    }
-
-    /// <summary>The draft of a card file, or null when it has no title or cannot be begun.</summary>
-    public static BoundCard? Read(
-        FileSyntax file, IWorld world, FindingBag findings, RefitCard refit, ImmutableArray<string> chain = default) =>
-        new CardBinder(file.Source, world, findings, refit, chain.IsDefault ? [] : chain).Read(file);
-
-    private BoundCard? Read(FileSyntax file)
-    {
+        _pieces = new(_source, findings);
         var title = (TitleLine)file.Lines[0];
         _pieces.RejectClauses(title);
-        var card = new BoundCard { Title = title.Words.Text, Location = At(title.Span) };
-        var rest = new List<LineSyntax>();
-        RefitLine? refit = null;
-        LikeDraft? like = null;
         // Lines indented under the title say the same as lines below it.
         if (title.Children.Length + file.Lines.Length > Limits.Lines)
         {
@@ -61,13 +43,13 @@ internal sealed class CardBinder
         {
             switch (line)
             {
-                case TitleLine { Word: "like" } likeLine when like is null:
-                    _pieces.RejectClauses(likeLine);
-                    _pieces.RejectChildren(likeLine);
-                    like = ReadLike(likeLine);
+                case TitleLine { Word: "like" } like when Like is null:
+                    _pieces.RejectClauses(like);
+                    _pieces.RejectChildren(like);
+                    Like = like;
                     break;
-                case RefitLine refitLine:
-                    refit = refitLine;
+                case RefitLine refit:
+                    Refit = refit;
                     break;
                 case TitleLine second:
                     Report(FindingCatalogue.Misplaced, second.Span,
@@ -75,17 +57,35 @@ internal sealed class CardBinder
                         second.Word == "like" ? "Keep one like line." : "Put it into a file of its own.");
                     break;
                 default:
-                    rest.Add(line);
+                    _lines.Add(line);
                     break;
             }
         }
 
-        if (like is { Card: null })
+        if (Refit is { } last)
         {
-            return null;
+            _pieces.RejectClauses(last);
+            if (Like is null)
+            {
+                Report(FindingCatalogue.Misplaced, last.Span, "There is nothing to refit: this card has no like line.",
+                    "Write like \"other.card\" above it.");
+            }
         }
+    }
 
-        if (like is { Card: { } other })
+    /// <summary>The line that names the card that this one is like, or null.</summary>
+    public TitleLine? Like { get; }
+
+    /// <summary>The line that asks to fit the other card to this base, or null.</summary>
+    public RefitLine? Refit { get; }
+
+    /// <summary>The card of the file without its changes.</summary>
+    /// <param name="other">The card that it is like, or null.</param>
+    public BoundCard Bind(BoundCard? other)
+    {
+        var title = (TitleLine)_file.Lines[0];
+        var card = new BoundCard { Title = title.Words.Text, Location = At(title.Span) };
+        if (other is not null)
         {
             card = card with
             {
@@ -99,90 +99,36 @@ internal sealed class CardBinder
             };
         }
 
-        foreach (var line in rest.Where(l => l is not (ChangeLine or LeaveOutLine or AddToLine)))
+        foreach (var line in _lines.Where(l => l is not (ChangeLine or LeaveOutLine or AddToLine)))
         {
             card = ReadLine(card, line);
         }
 
-        if (rest.OfType<BaseLine>().LastOrDefault() is { Measure.Size: not null } baseLine && card.Base is { Written: { } size } own)
+        if (_lines.OfType<BaseLine>().LastOrDefault() is { Measure.Size: not null } baseLine && card.Base is { Written: { } size } own)
         {
-            card = card with { Base = own with { UnsaidUnits = BaseUnits.Check(file, baseLine, size, _findings) } };
+            card = card with { Base = own with { UnsaidUnits = BaseUnits.Check(_file, baseLine, size, _findings) } };
         }
 
-        if (refit is not null)
-        {
-            card = Refit(card, refit, like?.Card);
-        }
+        return card;
+    }
 
-        foreach (var line in rest.Where(l => l is ChangeLine or LeaveOutLine or AddToLine))
+    /// <summary>The card with the changes of the file worked in.</summary>
+    public BoundCard Change(BoundCard card)
+    {
+        foreach (var line in _lines.Where(l => l is ChangeLine or LeaveOutLine or AddToLine))
         {
             card = new PieceChanges(_pieces, _findings, _source).Apply(card, line);
         }
 
         RepeatedNames.Check(card, _source, _findings);
 
-        // A line that was probably meant for the base is told already, so nothing is said of a base that is missing.
-        var broken = rest.FirstOrDefault(l => l is BadLine { Meant: "base" });
+        // A line that was probably meant for the base has been reported, so a missing base is not.
+        var broken = _lines.FirstOrDefault(l => l is BadLine { Meant: "base" });
         return card with
         {
             BrokenNames = _pieces.BrokenNames,
-            Base = card.Base
-            ?? (broken is null ? null : new(null, null, false, null, null, At(broken.Span)))
+            Base = card.Base ?? (broken is null ? null : new(null, null, false, null, null, At(broken.Span))),
         };
-    }
-
-    private BoundCard Refit(BoundCard card, RefitLine line, BoundCard? other)
-    {
-        _pieces.RejectClauses(line);
-        if (other is null)
-        {
-            Report(FindingCatalogue.Misplaced, line.Span, "There is nothing to refit: this card has no like line.",
-                "Write like \"other.card\" above it.");
-            return card;
-        }
-
-        return _refit(card, other, line.What, At(line.Span), _findings);
-    }
-
-    private sealed record LikeDraft(BoundCard? Card);
-
-    private LikeDraft ReadLike(TitleLine line)
-    {
-        var path = line.Words.Text;
-        if (_world.ReadText(path, _source.Path, out var problem) is not { } text)
-        {
-            var (hint, replacement) =
-                NearestFile.Hint(NearestFile.Find(_world, path, _source.Path, ".card"),
-                    "Write the name of a card file in the same folder.");
-            Report(FindingCatalogue.BadFile, line.Words.Span, $"\"{path}\" cannot be read: {problem}", hint, replacement);
-            return new(null);
-        }
-
-        if (_chain.Length > Limits.LikeCards)
-        {
-            Report(FindingCatalogue.FileCircle, line.Words.Span, $"More than {Limits.LikeCards} cards are each like the next.",
-                "Make this card like one nearer to the first.");
-            return new(null);
-        }
-
-        if (_chain.Contains(text.Path))
-        {
-            Report(FindingCatalogue.FileCircle, line.Words.Span, $"\"{path}\" is itself like this card, so neither can be read first.",
-                "Write one of them without a like line.");
-            return new(null);
-        }
-
-        var own = new FindingBag();
-        var file = Parser.Parse(text, own);
-        var card = file.Lines is [TitleLine { Word: "card" }, ..] ? Read(file, _world, own, _refit, _chain) : null;
-        if (card is null || own.HasErrors)
-        {
-            Report(FindingCatalogue.BadFile, line.Words.Span,
-                $"\"{path}\" {(card is null ? "is no card that can be read" : "has mistakes of its own")}.",
-                $"Run check on \"{path}\" and fix it first.");
-        }
-
-        return new(card);
     }
 
     private BoundCard ReadLine(BoundCard card, LineSyntax line)

@@ -42,7 +42,7 @@ internal static class UnusedClauses
             InkClause or FontClause or MeasureClause { Word: "letters" } when !piece.Kind.Traits.HoldsWords =>
                 $"A {piece.Kind.Name} holds no words; write them on a panel, or as text.",
             InkClause when piece.Kind == PieceKind.Word => "Cut-out words have the colour of their paper: write of navy.",
-            InkClause when piece.Kind == PieceKind.Text && piece.Find<OfClause>() is not null =>
+            InkClause when piece.Kind == PieceKind.Text && !piece.Rules.Papers.IsEmpty =>
                 "The clause with of names the ink of text; write only one of the two.",
             ShowingClause when piece.Kind == PieceKind.Word => "Cut-out words keep their proportions: write word 2 wide.",
             ThroughClause when piece.Kind != PieceKind.Window => "Only a window is cut through: window circle 2, through.",
@@ -62,7 +62,7 @@ internal static class UnusedClauses
     }
 
     /// <summary>Whether a piece's line may make several: it has a count, or a grid with rows.</summary>
-    public static bool Repeats(BoundPiece piece) => piece.Count is not null || piece.Find<ArrangeClause>() is { Down: not null };
+    public static bool Repeats(BoundPiece piece) => piece.Count is not null || piece.Rules.Arrange is { Clause.Down: not null };
 
     /// <summary>The same for what an <c>item</c> line says of one copy.</summary>
     public static string? HintForCopy(Clause clause, BoundPiece line) => clause switch

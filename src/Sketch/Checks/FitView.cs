@@ -18,14 +18,12 @@ internal sealed class FitView
     private readonly int[] _owners;
     private readonly int[] _grounds;
     private readonly Dictionary<Location, int> _copies = [];
-    private readonly Dictionary<FaceKind, Size> _faces;
     private Insets[]? _pastFace;
 
     public FitView(LaidOutCard card)
     {
         Card = card;
         Say = new(card.Units);
-        _faces = card.Faces.ToDictionary(f => f.Kind, f => f.Size);
         _owners = new int[card.Pieces.Length];
         _grounds = new int[card.Pieces.Length];
         for (var i = card.Pieces.Length - 1; i >= 0; i--)
@@ -70,13 +68,6 @@ internal sealed class FitView
     public int CopiesOf(Piece piece) => _copies[piece.Location];
 
     /// <summary>The size of a face; only faces that the file mentions have pieces.</summary>
-    public Size SizeOf(FaceKind face) => _faces.TryGetValue(face, out var size) ? size : Card.Base.Closed;
-
-    /// <summary>What lies behind the piece: the paper that it lies on, the base or the envelope.</summary>
-    public Paint GroundPaint(Piece piece) =>
-        piece.LiesOn >= 0 ? Pieces[piece.LiesOn].Paint : Card.Find(piece.Face)?.Paint ?? Card.Base.Paint;
-
-    /// <summary>Whether there is anything that can reach too far or be hidden.</summary>
     public static bool IsThere(Piece piece) => piece.Matter != PieceMatter.Unseen && !piece.Outline.IsEmpty;
 
     /// <summary>
@@ -109,7 +100,7 @@ internal sealed class FitView
             return default;
         }
 
-        var size = SizeOf(piece.Face);
+        var size = Card.SizeOf(piece.Face);
         var extent = piece.Turning.IsIdentity ? Extent(piece) : Drawn(piece.TurnedOutline);
         return Beyond(extent, new(Length.Zero, Length.Zero, size.Width, size.Height));
     }

@@ -65,7 +65,7 @@ internal sealed class OverItsParent : IFitRule
         if (parent.Turning.IsIdentity && view.PastFace(layer) is var past && past != default)
         {
             var parentPast = view.PastFace(ground);
-            var size = view.SizeOf(piece.Face);
+            var size = view.Card.SizeOf(piece.Face);
             var inside = FitView.Beyond(new(Length.Zero, Length.Zero, size.Width, size.Height), parent.Box);
             over = Sides.Of(s => past.On(s) > Length.Zero && (parentPast.On(s) > Length.Zero || inside.On(s) == Length.Zero)
                 ? Length.Zero : over.On(s));

@@ -30,7 +30,7 @@ internal sealed class PastTheEdge : IFitRule
 
             var stack = view.StackOf(i).ToList();
             var ground = view.GroundOf(i) is var g and >= 0 ? view.PastFace(g) : default;
-            var (face, box, location) = (view.SizeOf(view.Pieces[i].Face), view.Pieces[stack[0]].Box, view.Pieces[i].Location);
+            var (face, box, location) = (view.Card.SizeOf(view.Pieces[i].Face), view.Pieces[stack[0]].Box, view.Pieces[i].Location);
             var room = new Insets(box.Left, box.Top, face.Width - box.Right, face.Height - box.Bottom);
             rooms[location] = rooms.TryGetValue(location, out var least) ? Sides.Of(s => Length.Min(least.On(s), room.On(s))) : room;
             var reach = stack.Select(view.PastFace).Aggregate(Sides.Larger);
@@ -85,7 +85,7 @@ internal sealed class PastTheEdge : IFitRule
 
     private static string Hint(FitView view, Reach reach, Piece piece)
     {
-        var (size, own) = (view.SizeOf(piece.Face), view.Pieces[view.StackOf(reach.First).First()].Box.Size);
+        var (size, own) = (view.Card.SizeOf(piece.Face), view.Pieces[view.StackOf(reach.First).First()].Box.Size);
         if (piece.Turn != 0 && own.Width <= size.Width && own.Height <= size.Height)
         {
             return "Turn it less, make it smaller, or move it in.";

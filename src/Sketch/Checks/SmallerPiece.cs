@@ -16,7 +16,7 @@ internal static class SmallerPiece
             return null;
         }
 
-        var (outer, face) = (stack[0].Box, view.SizeOf(piece.Face));
+        var (outer, face) = (stack[0].Box, view.Card.SizeOf(piece.Face));
         var across = Largest(outer.Left, outer.Width, anchor.Left, face.Width);
         var down = Largest(outer.Top, outer.Height, anchor.Top, face.Height);
         if (across is null || down is null)

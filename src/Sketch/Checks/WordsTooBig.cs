@@ -44,7 +44,7 @@ internal sealed class WordsTooBig : IFitRule
 
     private static string Hint(FitView view, Written first, ImmutableArray<Written> line)
     {
-        var face = view.SizeOf(first.Piece.Face);
+        var face = view.Card.SizeOf(first.Piece.Face);
         var ways = new List<string>();
         var smaller = line.All(w => w.KeepsItsBox)
             ? view.Say.LargestLetters(line.Max(w => w.Words.LetterHeight), height => line.All(w => w.Accepts(height)))

@@ -82,8 +82,8 @@ internal sealed class WordsTooFaint : IFitRule
         var words = piece.Words!;
         return piece.Kind switch
         {
-            PieceKind.Word => new(piece, words, piece.Paint, view.GroundPaint(piece)),
-            PieceKind.Text => new(piece, words, words.InkPaint, view.GroundPaint(piece)),
+            PieceKind.Word => new(piece, words, piece.Paint, view.Card.GroundOf(piece)),
+            PieceKind.Text => new(piece, words, words.InkPaint, view.Card.GroundOf(piece)),
             _ => new(piece, words, words.InkPaint, piece.Paint),
         };
     }

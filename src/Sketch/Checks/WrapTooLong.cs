@@ -21,7 +21,7 @@ internal sealed class WrapTooLong : IFitRule
             }
 
             var ground = view.GroundOf(i);
-            var size = ground >= 0 ? view.Pieces[ground].Box.Size : view.SizeOf(piece.Face);
+            var size = ground >= 0 ? view.Pieces[ground].Box.Size : view.Card.SizeOf(piece.Face);
             var across = Length.Max(piece.Wrap.Left, piece.Wrap.Right);
             var (wrap, round) = across > Length.Zero ? (across, size.Width) : (Length.Max(piece.Wrap.Top, piece.Wrap.Bottom), size.Height);
             if (wrap * 2 > round)

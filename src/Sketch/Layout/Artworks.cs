@@ -15,8 +15,7 @@ internal sealed class Artworks(IWorld world, FindingBag findings)
     public Outline? Of(Node node)
     {
         var draft = node.Draft;
-        var clause = draft.Find<FileClause>();
-        if (clause is null)
+        if (draft.Rules.File is not { } file)
         {
             if (_read.TryAdd(("", draft.Location.ToString()), null))
             {
@@ -27,8 +26,8 @@ internal sealed class Artworks(IWorld world, FindingBag findings)
             return null;
         }
 
-        var location = draft.LocationOf(clause);
-        var key = (clause.File.Text, location.Source.Path);
+        var named = file.Clause.File;
+        var key = (named.Text, file.Source.Path);
         if (!_read.TryGetValue(key, out var outline))
         {
             outline = world.ReadArtwork(key.Text, key.Path, out var problem);
@@ -37,8 +36,8 @@ internal sealed class Artworks(IWorld world, FindingBag findings)
                 outline = null;
                 var near = problem.Length > 0 ? NearestFile.Find(world, key.Text, key.Path, ".svg") : null;
                 var (hint, replacement) = NearestFile.Hint(near, "Name an SVG file with one filled outline, in the same folder.");
-                findings.Add(FindingCatalogue.BadFile, new(location.Source, clause.File.Span),
-                    $"\"{clause.File.Text}\" cannot be used: {(problem.Length > 0 ? problem : "there is no filled shape in it.")}", hint,
+                findings.Add(FindingCatalogue.BadFile, new(file.Source, named.Span),
+                    $"\"{named.Text}\" cannot be used: {(problem.Length > 0 ? problem : "there is no filled shape in it.")}", hint,
                         replacement);
             }
 

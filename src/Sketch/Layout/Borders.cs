@@ -13,7 +13,7 @@ internal static class Borders
 
     public static (Length? Low, Length? High) WrittenBorder(BoundPiece draft, BoundPiece mat, Axis axis)
     {
-        var (lowEdge, highEdge) = Edges(axis);
+        var (lowEdge, highEdge) = axis.Edges();
         Length? low = null, high = null;
         if (mat.Size is AddedSize added)
         {
@@ -22,13 +22,13 @@ internal static class Borders
             high = Parts.Equal(total, 2, 1);
         }
 
-        foreach (var border in mat.All<BorderClause>().OrderBy(b => b.Edge is not null))
+        foreach (var border in mat.Rules.Borders)
         {
             low = border.Edge is null || border.Edge == lowEdge ? border.Amount : low;
             high = border.Edge is null || border.Edge == highEdge ? border.Amount : high;
         }
 
-        if (IsFull(draft, axis))
+        if (draft.IsFull(axis))
         {
             // The mats of a full piece end flush with it where it runs to the parent's edge.
             var held = HeldOff(draft);
@@ -41,15 +41,5 @@ internal static class Borders
 
     /// <summary>The sides on which a distance keeps the piece from its parent's edge.</summary>
     public static ImmutableArray<Edge> HeldOff(BoundPiece draft) =>
-        [.. Enum.GetValues<Edge>().Where(e => Distances.Off(draft, e) > Length.Zero)];
-
-    /// <summary>The sides at the low and the high end of an axis.</summary>
-    public static (Edge Low, Edge High) Edges(Axis axis) => axis == Axis.Across ? (Edge.Left, Edge.Right) : (Edge.Top, Edge.Bottom);
-
-    /// <summary>What is written for one direction of a width x height, or null.</summary>
-    public static ExtentSyntax? Extent(BoundPiece draft, Axis axis) =>
-        draft.Size is BoxSize box ? axis == Axis.Across ? box.Width : box.Height : null;
-
-    /// <summary>Whether the piece is as large as its parent in one direction, less the distances written.</summary>
-    public static bool IsFull(BoundPiece draft, Axis axis) => Extent(draft, axis) is FullExtent;
+        [.. Enum.GetValues<Edge>().Where(e => draft.Rules.Off(e) > Length.Zero)];
 }

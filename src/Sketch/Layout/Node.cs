@@ -7,13 +7,6 @@ using Sketch.Units;
 
 namespace Sketch.Layout;
 
-/// <summary>The two directions.</summary>
-internal enum Axis
-{
-    Across,
-    Down,
-}
-
 /// <summary>A face with the units that lie on it.</summary>
 internal sealed class FaceScope(FaceKind kind, Size size, Location location)
 {

@@ -179,11 +179,12 @@ internal sealed class NodeBuilder(FindingBag findings)
     private int Arrange(CopySet unit)
     {
         var draft = unit.Draft;
-        var clause = draft.Find<ArrangeClause>();
+        var arrange = draft.Rules.Arrange;
+        var clause = arrange?.Clause;
         var count = PieceCount.CopiesOf(draft);
         if (clause is { Down: { } down } && (long)clause.Across * down < count)
         {
-            findings.Add(FindingCatalogue.GridTooSmall, draft.LocationOf(clause),
+            findings.Add(FindingCatalogue.GridTooSmall, arrange!.Value.Location,
                 $"A grid of {clause.Across} x {down} does not hold {count} copies.",
                     $"Write in a grid {clause.Across} across, and it gets as many rows as it needs.");
         }
@@ -193,7 +194,7 @@ internal sealed class NodeBuilder(FindingBag findings)
             ArrangementKind.Column => 1,
             ArrangementKind.Grid => (int)Math.Min(clause.Across, count),
             // Stepping up or down alone means one below the other.
-            null when draft.Find<StepClause>() is { Direction: Direction.Up or Direction.Down } => 1,
+            null when draft.Rules.StepsUpOrDown => 1,
             _ => (int)count,
         };
         unit.Arrangement = new(across, (int)((count + across - 1) / across));

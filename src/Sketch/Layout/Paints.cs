@@ -8,6 +8,7 @@ using Sketch.Papers;
 using Sketch.Stashes;
 using Sketch.Syntax;
 using Sketch.Text;
+using Sketch.Units;
 
 namespace Sketch.Layout;
 
@@ -61,9 +62,9 @@ internal sealed class Paints
     public Paint Of(Node node, int layer)
     {
         var draft = layer == 0 ? node.Draft : node.Draft.Mats[layer - 1];
-        if (draft.Find<OfClause>() is { } of)
+        if (draft.Rules.Papers is [var (of, source), ..])
         {
-            return Resolve(of.Paints[Turn(node, draft, of.Paints.Length)], draft.LocationOf(of).Source, node);
+            return Resolve(of.Paints[Turn(node, draft, of.Paints.Length)], source, node);
         }
 
         if (draft.Name is { } name && _roles.TryGetValue(name, out var role))
@@ -99,12 +100,12 @@ internal sealed class Paints
     public Paint? NamedInk(Node node)
     {
         var draft = node.Draft;
-        if (draft.Find<InkClause>() is { } ink)
+        if (draft.Rules.Ink is { } ink)
         {
-            return Resolve(ink.Paint, draft.LocationOf(ink).Source, node);
+            return Resolve(ink.Clause.Paint, ink.Source, node);
         }
 
-        var isNamed = draft.Find<OfClause>() is not null || (draft.Name is { } name && _roles.ContainsKey(name));
+        var isNamed = !draft.Rules.Papers.IsEmpty || (draft.Name is { } name && _roles.ContainsKey(name));
         return draft.Kind == PieceKind.Word || (draft.Kind == PieceKind.Text && isNamed) ? Of(node, 0) : null;
     }
 
@@ -116,10 +117,17 @@ internal sealed class Paints
     {
         foreach (var draft in node.Draft.Mats.Prepend(node.Draft))
         {
-            foreach (var (clause, paint) in draft.All<OfClause>().SelectMany(o => o.Paints.Select(p => ((Clause)o, p)))
-                .Concat(draft.All<InkClause>().Select(i => ((Clause)i, i.Paint))))
+            foreach (var (of, source) in draft.Rules.Papers)
             {
-                Resolve(paint, draft.LocationOf(clause).Source, node);
+                foreach (var paint in of.Paints)
+                {
+                    Resolve(paint, source, node);
+                }
+            }
+
+            if (draft.Rules.Ink is { } ink)
+            {
+                Resolve(ink.Clause.Paint, ink.Source, node);
             }
         }
 
@@ -133,7 +141,7 @@ internal sealed class Paints
     private static int Turn(Node node, BoundPiece layer, int paints)
     {
         var arrangement = node.Unit.Arrangement!;
-        return (layer.Find<TakeTurnsClause>() ?? node.Draft.Find<TakeTurnsClause>()) is { Alternating: true }
+        return (layer.Rules.Alternates ?? node.Draft.Rules.Alternates) is true
             ? (arrangement.Cell(node.Index, Axis.Across) + arrangement.Cell(node.Index, Axis.Down)) % paints
             : node.Index % paints;
     }
@@ -142,12 +150,11 @@ internal sealed class Paints
     {
         for (var user = node; user is not null; user = user.Unit.Parent)
         {
-            if (user.Draft.All<WithClause>()
-                .FirstOrDefault(w => !paint.IsHex && w.Role.Text.Equals(paint.Text, StringComparison.OrdinalIgnoreCase)) is { } with)
+            if (!paint.IsHex && user.Draft.Rules.ReplacementOf(paint.Text) is { } with)
             {
                 _used.Add(paint.Text);
-                paint = with.Paint;
-                source = user.Draft.LocationOf(with).Source;
+                paint = with.Clause.Paint;
+                source = with.Source;
             }
         }
 

@@ -34,7 +34,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             PieceKind.Text => Lines(node, box),
             PieceKind.Ruled => Rules(draft, box),
             PieceKind.Frame => Frame(node, box),
-            _ => ShapeOutline.Build(draft.OutlineKind.Traits.Shape ?? Shape.Rectangle, ShapeStyles.Of(draft), box),
+            _ => ShapeOutline.Build(draft.OutlineKind.Traits.Shape ?? Shape.Rectangle, draft.Rules.Style, box),
         };
     }
 
@@ -72,7 +72,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         var mat = node.Draft.Mats[layer - 1];
         var grown = box.Left < innerBox.Left ? (innerBox.Left - box.Left) : Length.Zero;
         var even = innerBox.Grow(Insets.All(grown)) == box;
-        var isPlainSize = mat.Size is SingleSize or BoxSize && mat.Find<BorderClause>() is null;
+        var isPlainSize = mat.Size is SingleSize or BoxSize && mat.Rules.Borders.IsEmpty;
         return even && !isPlainSize ? grown : null;
     }
 
@@ -85,7 +85,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         }
 
         return draft.OutlineKind.Traits.Shape is { } shape && !draft.OutlineKind.Traits.IsDrawing
-            ? ShapeOutline.Build(shape, ShapeStyles.Of(draft), box).WithoutHoles()
+            ? ShapeOutline.Build(shape, draft.Rules.Style, box).WithoutHoles()
             : Stretch(own.WithoutHoles(), Bounds.Of(box));
     }
 
@@ -115,7 +115,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         }
 
         var fits = Words.WidthInCaps(shaped) * letters.Millimetres <= box.Width.Millimetres + Words.Slack;
-        var clause = node.Draft.Kind == PieceKind.Word || (ink is not null && node.Draft.Find<InkClause>() is null) ? "of" : "ink";
+        var clause = node.Draft.Kind == PieceKind.Word || (ink is not null && node.Draft.Rules.Ink is null) ? "of" : "ink";
         return new(TextOf(node), node.Draft.Kind == PieceKind.Word ? Outline.Empty : inked, ink, letters, fits) { InkClause = clause, Room = box };
     }
 
@@ -169,7 +169,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     /// <summary>Writing lines as thin bars, the first one spacing below the top.</summary>
     private static Outline Rules(BoundPiece draft, Rect box)
     {
-        var apart = (draft.Find<LinesApartClause>()?.Distance ?? Length.Millimetre(8)).Millimetres;
+        var apart = draft.Rules.LinesApart.Millimetres;
         var bounds = Bounds.Of(box);
         var contours = ImmutableArray.CreateBuilder<Contour>();
         var count = apart > 0.1 ? (int)Math.Min(1000, Math.Floor(bounds.Height / apart + 1e-9)) : 0;
@@ -187,8 +187,8 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     {
         var draft = node.Draft;
         var thickness = draft.Size is SingleSize single ? single.Value : Length.Inch(0, 1, 8);
-        if (draft.Find<AroundClause>() is { } around
-            && names.Find(node.Unit, around.What, draft.LocationOf(around).Source) is { Copies: [var inner] }
+        if (draft.Rules.Around is { } around
+            && names.Find(node.Unit, around.Clause.What, around.Source) is { Copies: [var inner] }
             && inner.Draft.Kind.Traits.HasOutlineToFrame
             && BoxOf(inner) is { } innerBox
             && Own(inner, innerBox) is { IsEmpty: false } outline)

@@ -16,9 +16,6 @@ namespace Sketch.Layout;
 internal sealed class PieceWriter(
     StackSizes sizes, Places places, Paints paints, PieceShapes shapes, SuitedSizes suited, NameLookup names, FindingBag findings)
 {
-    /// <summary>The usual height of foam (common practice, no source).</summary>
-    public static readonly Length UsualFoam = Length.Millimetre(2);
-
     private readonly ImmutableArray<Piece>.Builder _pieces = ImmutableArray.CreateBuilder<Piece>();
     private long _corners;
     private int _holes;
@@ -54,15 +51,15 @@ internal sealed class PieceWriter(
         HashSet<CopySet>? members = null;
         foreach (var unit in units)
         {
-            if (unit.Draft.Find<TuckedClause>() is not { } tucked)
+            if (unit.Draft.Rules.Tucked is not { } tucked)
             {
                 first.Add(unit);
             }
-            else if (tucked.Under is { } path && !IsParent(parent, path))
+            else if (tucked.Clause.Under is { } path && !IsParent(parent, path))
             {
                 if (under.Count >= Limits.Tucked)
                 {
-                    findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.LocationOf(tucked),
+                    findings.Add(FindingCatalogue.TuckedWrong, tucked.Location,
                         $"Pieces are tucked under more than {Limits.Tucked} others; {unit.Called} stays on top.",
                             "Write the pieces that lie beneath further up.");
                     first.Add(unit);
@@ -70,7 +67,7 @@ internal sealed class PieceWriter(
                 }
 
                 members ??= [.. units];
-                var target = names.Find(unit, path, unit.Draft.LocationOf(tucked).Source);
+                var target = names.Find(unit, path, tucked.Source);
                 if (target is null || !members.Contains(target) || LeadsBack(unit, target, under))
                 {
                     ReportTucked(unit, target);
@@ -87,7 +84,7 @@ internal sealed class PieceWriter(
             }
             else if (parent is null)
             {
-                findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.LocationOf(tucked),
+                findings.Add(FindingCatalogue.TuckedWrong, tucked.Location,
                     $"{unit.Called} lies directly on the face, so it cannot be tucked under a parent.",
                         "Name the piece beside it that it goes under: tucked under lamp.");
                 first.Add(unit);
@@ -140,8 +137,8 @@ internal sealed class PieceWriter(
 
         var draft = node.Draft;
         suited.Check(node, boxes[0].Size);
-        var turn = draft.Find<TurnClause>()?.Degrees ?? 0;
-        var style = ShapeStyles.Of(draft);
+        var turn = draft.Rules.Turn;
+        var style = draft.Rules.Style;
         var about = ShapeProportions.TurningPoint(draft.OutlineKind.Traits.Shape ?? Shape.Rectangle, style, boxes[0]);
         var turning = turn == 0 ? ground.Turning : Affine.Turn(turn, about).Then(ground.Turning);
 
@@ -190,7 +187,7 @@ internal sealed class PieceWriter(
         if (draft.Kind == PieceKind.Window)
         {
             AddWindow(draft, new(node.Unit.Face.Kind, ground.Index, ground.Stack, _pieces[index]
-                .TurnedOutline, draft.Find<ThroughClause>() is not null));
+                .TurnedOutline, draft.Rules.IsThrough));
         }
 
         var children = tucked.Count == 0 ? node.Children : [.. node.Children.Except(tucked)];
@@ -238,7 +235,7 @@ internal sealed class PieceWriter(
     }
 
     private static bool IsTuckedUnderParent(CopySet unit, Node parent) =>
-        unit.Draft.Find<TuckedClause>() is { } tucked && (tucked.Under is null || IsParent(parent, tucked.Under));
+        unit.Draft.Rules.Tucked is { Clause.Under: var under } && (under is null || IsParent(parent, under));
 
     private static Length FoamUnder(Node node, int layer)
     {
@@ -246,8 +243,8 @@ internal sealed class PieceWriter(
         var outermost = node.Draft.Mats.Length;
 
         // A piece is lifted with its mats: its foam is beneath the outermost. A mat's own foam lifts it and what lies on it.
-        var foam = layer > 0 && draft.Find<RaisedClause>() is { } own ? own.Height ?? UsualFoam : Length.Zero;
-        return layer == outermost && node.Draft.Find<RaisedClause>() is { } stack ? foam + (stack.Height ?? UsualFoam) : foam;
+        var foam = layer > 0 ? draft.Rules.Foam ?? Length.Zero : Length.Zero;
+        return layer == outermost && node.Draft.Rules.Foam is { } stack ? foam + stack : foam;
     }
 
     /// <summary>The boxes of a piece (0) and its mats outwards, or null when sizes or place could not be worked out.</summary>
@@ -282,14 +279,12 @@ internal sealed class PieceWriter(
         return new(node.Path, draft.Kind, paint, box, own, draft.Location)
         {
             Wrap = WrapOf(draft, box),
-            Written = Proportions.HasProportion(node) && draft.Size is SingleSize single && draft.Find<WrapClause>() is null
+            Written = Proportions.HasProportion(node) && draft.Size is SingleSize single && draft.Rules.Wrap is null
                 ? single.Measure == SingleMeasure.High ? WrittenMeasure.Height : WrittenMeasure.Width : null,
             Sizing = SizingOf(draft, Proportions.HasProportion(node)),
             Anchor = !node.Unit.IsRepeat && places.Anchor(node, Axis.Across) is { } x && places.Anchor(node, Axis.Down) is { } y
                 ? new(x, y) : null,
-            IsShifted = (
-                draft.All<ShiftClause>().Any(s => s.Direction is Direction.Left or Direction.Right),
-                draft.All<ShiftClause>().Any(s => s.Direction is Direction.Up or Direction.Down)),
+            IsShifted = (draft.Rules.IsShifted(Axis.Across), draft.Rules.IsShifted(Axis.Down)),
             Words = draft.Kind.Traits.IsWords
                 ? shapes.OwnWords(node, ink, own, box)
                 : shapes.InkedWords(node, box, ink),
@@ -334,22 +329,22 @@ internal sealed class PieceWriter(
     {
         var mat = node.Draft.Mats[layer - 1];
         return (mat.Size is AddedSize added && added.Across != added.Down)
-            || mat.All<BorderClause>().Any(b => b.Edge is not null)
+            || mat.Rules.Borders.Any(b => b.Edge is not null)
             || (node.Draft.Size is BoxSize box && (box.Width is FullExtent || box.Height is FullExtent));
     }
 
     /// <summary>A wrap adds at both ends of the longer direction, or of the one that runs the full way.</summary>
     private static Insets WrapOf(BoundPiece draft, Rect box)
     {
-        if (draft.Find<WrapClause>() is not { } wrap)
+        if (draft.Rules.Wrap is not { } wrap)
         {
             return default;
         }
 
-        var across = draft.Find<AlongClause>() is { } along ? along.Edge is Edge.Top or Edge.Bottom
+        var across = draft.Rules.Along is { } along ? along.Clause.Edge.Axis() == Axis.Down
             : draft.Size is BoxSize { Width: FullExtent, Height: not FullExtent } ? true
             : draft.Size is BoxSize { Width: not FullExtent, Height: FullExtent } ? false
             : box.Width >= box.Height;
-        return across ? new(wrap.Amount, Length.Zero, wrap.Amount, Length.Zero) : new(Length.Zero, wrap.Amount, Length.Zero, wrap.Amount);
+        return across ? new(wrap, Length.Zero, wrap, Length.Zero) : new(Length.Zero, wrap, Length.Zero, wrap);
     }
 }

@@ -4,6 +4,7 @@ using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Layout;
@@ -63,26 +64,8 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
     /// <summary>The low edge of one layer of one copy.</summary>
     public Length? Of(Node node, int layer, Axis axis) =>
         Of(node.Unit, axis) is { } low && _repeats.Of(node.Unit, axis) is { } block && sizes.Of(node, axis) is { } stack
-            ? low + block.Offsets[node.Index] + stack.Inset(layer) + ShiftOf(node.Draft, axis) - ShiftOf(node.Unit.Draft, axis)
+            ? low + block.Offsets[node.Index] + stack.Inset(layer) + node.Draft.Rules.Shift(axis) - node.Unit.Draft.Rules.Shift(axis)
             : null;
-
-    private static Length ShiftOf(BoundPiece draft, Axis axis)
-    {
-        var sum = Length.Zero;
-        foreach (var shift in draft.All<ShiftClause>())
-        {
-            sum += shift.Direction switch
-            {
-                Direction.Left when axis == Axis.Across => -shift.Distance,
-                Direction.Right when axis == Axis.Across => shift.Distance,
-                Direction.Up when axis == Axis.Down => -shift.Distance,
-                Direction.Down when axis == Axis.Down => shift.Distance,
-                _ => Length.Zero,
-            };
-        }
-
-        return sum;
-    }
 
     /// <summary>One axis of a box that others are placed by: its low edge, size and the line on which things are centred.</summary>
     private readonly record struct Span(Length Low, Length Size, Length Centre)
@@ -97,25 +80,24 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             return null;
         }
 
-        return Rule(unit, axis, block.Size, ownCentre) is { } low ? low + ShiftOf(unit.Draft, axis) : null;
+        return Rule(unit, axis, block.Size, ownCentre) is { } low ? low + unit.Draft.Rules.Shift(axis) : null;
     }
 
     private Length? Rule(CopySet unit, Axis axis, Length size, Length ownCentre)
     {
         var draft = unit.Draft;
-        var (lowEdge, highEdge) = axis == Axis.Across ? (Edge.Left, Edge.Right) : (Edge.Top, Edge.Bottom);
-        var low = Distances.Written(draft, lowEdge);
-        var high = Distances.Written(draft, highEdge);
-        var beside = draft.All<BesideClause>().FirstOrDefault(b => AxisOf(b.Side) == axis);
-        var over = draft.All<OverClause>().FirstOrDefault(o => AxisOf(o.Edge) == axis);
-        var shows = Distances.ShowsOn(draft, axis);
+        var (lowEdge, highEdge) = axis.Edges();
+        var low = draft.Rules.DistanceFrom(lowEdge);
+        var high = draft.Rules.DistanceFrom(highEdge);
+                var shows = draft.Rules.ShowsOn(axis);
         if (ReportPlacedTwice(unit, axis,
-            (low is not null || high is not null, beside is not null, over is not null, shows && !IsFull(draft, axis))))
+            (low is not null || high is not null, draft.Rules.BesideOn(axis) is not null, draft.Rules.OverOn(axis) is not null,
+                shows && !draft.IsFull(axis))))
         {
             return null;
         }
 
-        if (low is not null && high is not null && !IsFull(draft, axis) && !TakesWholeRoom(unit, axis))
+        if (low is not null && high is not null && !draft.IsFull(axis) && !TakesWholeRoom(unit, axis))
         {
             findings.Add(FindingCatalogue.PlacedTwice, draft.Location,
                 $"{unit.Called} is placed by both {lowEdge.ToString().ToLowerInvariant()} and "
@@ -124,17 +106,18 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             return null;
         }
 
-        if (beside is not null)
+        if (draft.Rules.BesideOn(axis) is { } beside)
         {
-            return Target(unit, beside.Of, beside, axis, outer: true) is { } target
-                ? beside.Side is Side.Above or Side.LeftOf ? target.Low - beside.Distance - size : target.High + beside.Distance
+            return Target(unit, beside.Clause.Of, beside.Source, axis, outer: true) is { } target
+                ? beside.Clause.Side is Side.Above or Side.LeftOf ? target.Low - beside.Clause.Distance - size
+                    : target.High + beside.Clause.Distance
                 : null;
         }
 
-        if (over is not null)
+        if (draft.Rules.OverOn(axis) is { } over)
         {
-            return Target(unit, over.Of, over, axis, outer: true) is { } target
-                ? (over.Edge is Edge.Left or Edge.Top ? target.Low : target.High) - ownCentre
+            return Target(unit, over.Clause.Of, over.Source, axis, outer: true) is { } target
+                ? (over.Clause.Edge is Edge.Left or Edge.Top ? target.Low : target.High) - ownCentre
                 : null;
         }
 
@@ -156,7 +139,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         if (shows)
         {
             ReportLooseRepeat(unit, axis, size);
-            return reference.Low + Distances.Showing(draft, lowEdge)!.Value;
+            return reference.Low + draft.Rules.ShownAt(lowEdge)!.Value;
         }
 
         return ByOther(unit, axis, size, ownCentre, reference);
@@ -173,11 +156,11 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             return null;
         }
 
-        var (lowEdge, highEdge) = axis == Axis.Across ? (Edge.Left, Edge.Right) : (Edge.Top, Edge.Bottom);
-        var beside = draft.All<BesideClause>().FirstOrDefault(b => AxisOf(b.Side) == axis);
-        var along = draft.Find<AlongClause>() is { } a && AxisOf(a.Edge) == axis ? a.Edge : (Edge?)null;
-        var isLow = beside?.Side is Side.Below or Side.RightOf || Distances.Written(draft, lowEdge) is not null || along == lowEdge;
-        var isHigh = beside?.Side is Side.Above or Side.LeftOf || Distances.Written(draft, highEdge) is not null || along == highEdge;
+        var (lowEdge, highEdge) = axis.Edges();
+        var beside = draft.Rules.BesideOn(axis)?.Clause.Side;
+        var along = draft.Rules.Along is { Clause.Edge: var a } && a.Axis() == axis ? a : (Edge?)null;
+        var isLow = beside is Side.Below or Side.RightOf || draft.Rules.DistanceFrom(lowEdge) is not null || along == lowEdge;
+        var isHigh = beside is Side.Above or Side.LeftOf || draft.Rules.DistanceFrom(highEdge) is not null || along == highEdge;
         return isLow ? low : isHigh ? low + stack.Sizes[^1] : own + OwnCentre(node, axis, stack.Own);
     }
 
@@ -186,7 +169,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
     {
         if (unit.IsRepeat && sizes.Room(unit, axis) is { } room && room != size)
         {
-            findings.Add(FindingCatalogue.SizesContradict, unit.Draft.LocationOf(unit.Draft.Find<ShowingClause>()),
+            findings.Add(FindingCatalogue.SizesContradict, unit.Draft.Rules.Showing?.Location ?? unit.Draft.Location,
                 $"The copies take {units.Format().WithUnit(size)} {(axis == Axis.Across ? "across" : "down")}, but what shows leaves "
                     + $"{units.Format().WithUnit(room)}.",
                 "Write spread, or leave their size out so that they share the room, or place them by an edge in place of showing.");
@@ -197,27 +180,27 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
     private Length? ByOther(CopySet unit, Axis axis, Length size, Length ownCentre, Span reference)
     {
         var draft = unit.Draft;
-        if (draft.Find<AroundClause>() is { } around)
+        if (draft.Rules.Around is { } around)
         {
-            return Target(unit, around.What, around, axis, outer: false) is { } inner ? inner.Low - (size - inner.Size) / 2 : null;
+            return Target(unit, around.Clause.What, around.Source, axis, outer: false) is { } inner ? inner.Low - (size - inner.Size) / 2 : null;
         }
 
-        if (draft.Find<AlongClause>() is { } along)
+        if (draft.Rules.Along is { } along)
         {
-            var edge = along.Of is { } of ? Target(unit, of, along, axis, outer: false) : reference;
+            var edge = along.Clause.Of is { } of ? Target(unit, of, along.Source, axis, outer: false) : reference;
             return edge is not { } e ? null
-                : AxisOf(along.Edge) == axis ? along.Edge is Edge.Left or Edge.Top ? e.Low : e.High - size
+                : along.Clause.Edge.Axis() == axis ? along.Clause.Edge is Edge.Left or Edge.Top ? e.Low : e.High - size
                 : e.Centre - ownCentre;
         }
 
         // Next to a piece, the other direction is centred on it.
-        if (draft.Find<BesideClause>() is { } beside)
+        if (draft.Rules.Beside is { } beside)
         {
-            return Target(unit, beside.Of, beside, axis, outer: true) is { } target ? target.Centre - ownCentre : null;
+            return Target(unit, beside.Clause.Of, beside.Source, axis, outer: true) is { } target ? target.Centre - ownCentre : null;
         }
 
-        return IsFull(draft, axis)
-            ? reference.Low + Distances.Off(draft, axis == Axis.Across ? Edge.Left : Edge.Top) : reference.Centre - ownCentre;
+        return draft.IsFull(axis)
+            ? reference.Low + draft.Rules.Off(axis == Axis.Across ? Edge.Left : Edge.Top) : reference.Centre - ownCentre;
     }
 
     private bool ReportPlacedTwice(CopySet unit, Axis axis, (bool Distance, bool Beside, bool Over, bool Showing) rules)
@@ -234,24 +217,17 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         return true;
     }
 
-    private static bool IsFull(BoundPiece draft, Axis axis) =>
-        draft.Size is BoxSize box && (axis == Axis.Across ? box.Width : box.Height) is FullExtent;
-
     /// <summary>A repeat that is spread, or whose copies share the room, lies between both distances.</summary>
     private static bool TakesWholeRoom(CopySet unit, Axis axis) =>
-        (unit.IsRepeat && (unit.Draft.Size is null || (unit.Draft.Find<SpreadClause>() is not null && unit.Arrangement!.Count(axis) > 1)))
-        || (unit.Draft.Find<AlongClause>() is { } along && AxisOf(along.Edge) != axis);
-
-    private static Axis AxisOf(Edge edge) => edge is Edge.Left or Edge.Right ? Axis.Across : Axis.Down;
-
-    private static Axis AxisOf(Side side) => side is Side.LeftOf or Side.RightOf ? Axis.Across : Axis.Down;
+        (unit.IsRepeat && (unit.Draft.Size is null || (unit.Draft.Rules.Spread is not null && unit.Arrangement!.Count(axis) > 1)))
+        || (unit.Draft.Rules.Along is { } along && along.Clause.Edge.Axis() != axis);
 
     /// <summary>What distances are measured on: the parent's own box, the face, or the piece that is named.</summary>
     private Span? Reference(CopySet unit, Axis axis)
     {
-        if (unit.Draft.Find<MeasuredFromClause>() is { } from)
+        if (unit.Draft.Rules.MeasuredFrom is { } from)
         {
-            return Target(unit, from.From, from, axis, outer: false);
+            return Target(unit, from.Clause.From, from.Source, axis, outer: false);
         }
 
         if (unit.Parent is { } parent)
@@ -265,7 +241,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         return new(Length.Zero, size, size / 2);
     }
 
-    private Span? Target(CopySet unit, PathSyntax path, Clause clause, Axis axis, bool outer)
+    private Span? Target(CopySet unit, PathSyntax path, SourceText source, Axis axis, bool outer)
     {
         if (IsFlap(unit, path))
         {
@@ -274,7 +250,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
                 : new(Length.Zero, unit.Face.Flap!.Value, unit.Face.Flap.Value / 2);
         }
 
-        if (names.Find(unit, path, unit.Draft.LocationOf(clause).Source) is not { } other
+        if (names.Find(unit, path, source) is not { } other
             || Of(other, axis) is not { } low || _repeats.Of(other, axis) is not { } block || CentreWithin(other, axis) is not { } centre)
         {
             return null;
@@ -316,6 +292,6 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         }
 
         var width = sizes.Of(node, Axis.Across)?.Own ?? own;
-        return ShapeProportions.CentreOf(Shape.Star, ShapeStyles.Of(node.Draft), new(width, own)).Top;
+        return ShapeProportions.CentreOf(Shape.Star, node.Draft.Rules.Style, new(width, own)).Top;
     }
 }

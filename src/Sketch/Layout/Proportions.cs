@@ -25,7 +25,7 @@ internal sealed class Proportions(Words words, Artworks artworks)
             return words.Shape(node) is { } shaped ? WordSizes.Ink(node, shaped) is var (width, height) ? height / width : null : null;
         }
 
-        return node.Draft.OutlineKind.Traits.Shape is { } shape ? ShapeProportions.Ratio(shape, ShapeStyles.Of(node.Draft)) : null;
+        return node.Draft.OutlineKind.Traits.Shape is { } shape ? ShapeProportions.Ratio(shape, node.Draft.Rules.Style) : null;
     }
 
     /// <summary>The size in the other direction that goes with a known one.</summary>
@@ -33,7 +33,7 @@ internal sealed class Proportions(Words words, Artworks artworks)
     {
         if (node.Draft.OutlineKind.Traits.Shape is { } shape && ShapeProportions.Has(shape) && !node.Draft.OutlineKind.Traits.IsDrawing)
         {
-            var style = ShapeStyles.Of(node.Draft);
+            var style = node.Draft.Rules.Style;
             return wanted == Axis.Down ? ShapeProportions.HeightFor(shape, style, known) : ShapeProportions.WidthFor(shape, style, known);
         }
 

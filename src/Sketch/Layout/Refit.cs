@@ -26,28 +26,33 @@ internal sealed class Refit
     private readonly Location _location;
     private readonly FindingBag _findings;
 
-    private Refit(CardLayout old, Size newBase, RefitWhat what, UnitSystem units, Location location, FindingBag findings)
+    private Refit(CardLayout old, Size newBase, RefitLine line, BoundCard card, FindingBag findings)
     {
         _old = old;
         _newBase = newBase;
-        _what = what;
-        _units = units;
-        _step = units.Format().Step.Nanometres;
-        _location = location;
+        _what = line.What;
+        _units = card.Units;
+        _step = _units.Format().Step.Nanometres;
+        _location = new(card.Location.Source, line.Span);
         _findings = findings;
     }
 
-    /// <summary>The step as the reader of drafts takes it.</summary>
-    public static RefitCard With(IWorld world) => (card, other, what, location, findings) =>
+    /// <summary>The card with the pieces of the other fitted to its own base; unchanged where a base is not known.</summary>
+    /// <param name="card">The card, bound but not yet changed.</param>
+    /// <param name="other">The card that it is like.</param>
+    /// <param name="line">The line that asks for it.</param>
+    /// <param name="world">The files and fonts around the card.</param>
+    /// <param name="findings">Takes a note of each value that is changed.</param>
+    public static BoundCard Apply(BoundCard card, BoundCard other, RefitLine line, IWorld world, FindingBag findings)
     {
-        // The other card's own mistakes are told when it is read for itself.
+        // The other card's own mistakes are reported when it is read for itself.
         var quiet = new FindingBag();
         var prepared = CardLayout.Prepare(other, RoleFilling.None, world, quiet);
         var isWhole = quiet.ToImmutable().All(f => f.Kind != FindingCatalogue.TooManyPieces);
         return prepared is { } old && isWhole && card.Base?.Closed is { } newBase
-            ? new Refit(old, newBase, what, card.Units, location, findings).Apply(card, other, world)
+            ? new Refit(old, newBase, line, card, findings).Apply(card, other, world)
             : card;
-    };
+    }
 
     private BoundCard Apply(BoundCard card, BoundCard other, IWorld world)
     {
@@ -169,7 +174,7 @@ internal sealed class Refit
         switch (clause.Clause)
         {
             case EdgeClause edge:
-                yield return clause with { Clause = edge with { Distance = ByParent(edge.Distance, old, now, layout, AxisOf(edge.Edge)) } };
+                yield return clause with { Clause = edge with { Distance = ByParent(edge.Distance, old, now, layout, edge.Edge.Axis()) } };
                 break;
             case CornerClause corner:
                 yield return clause with
@@ -184,7 +189,7 @@ internal sealed class Refit
                 };
                 break;
             case ShowingClause { Edge: { } side } showing:
-                yield return clause with { Clause = showing with { Amount = ByParent(showing.Amount, old, now, layout, AxisOf(side)) } };
+                yield return clause with { Clause = showing with { Amount = ByParent(showing.Amount, old, now, layout, side.Axis()) } };
                 break;
             case ShowingClause showing:
                 // What shows alike on all sides stays alike, so the smaller ratio counts.
@@ -203,7 +208,7 @@ internal sealed class Refit
                     Clause = beside with
                     {
                         Distance = ByParent(
-                    beside.Distance, old, now, layout, beside.Side is Side.LeftOf or Side.RightOf ? Axis.Across : Axis.Down)
+                    beside.Distance, old, now, layout, beside.Side.Axis())
                     }
                 };
                 break;
@@ -213,7 +218,7 @@ internal sealed class Refit
                     Clause = shift with
                     {
                         Distance = ByParent(
-                    shift.Distance, old, now, layout, shift.Direction is Direction.Left or Direction.Right ? Axis.Across : Axis.Down)
+                    shift.Distance, old, now, layout, shift.Direction.Axis())
                     }
                 };
                 break;
@@ -225,8 +230,6 @@ internal sealed class Refit
                 break;
         }
     }
-
-    private static Axis AxisOf(Edge edge) => edge is Edge.Left or Edge.Right ? Axis.Across : Axis.Down;
 
     private Length BySmaller(Length length)
     {

@@ -9,9 +9,6 @@ namespace Sketch.Layout;
 /// <summary>How the copies of a repeat stand in their block. The block is then placed like one piece.</summary>
 internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag findings)
 {
-    public static Length GapOf(BoundPiece draft, Axis axis) =>
-        draft.Find<GapClause>() is { } gap ? axis == Axis.Across ? gap.Across : gap.Down : Length.Zero;
-
     /// <summary>One axis of a unit: its whole outer size, and where in it each copy's outermost box begins.</summary>
     public CopyBlock? Of(CopySet unit, Axis axis)
     {
@@ -53,10 +50,10 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
             cells[cell] = Length.Max(cells[cell], outer[i]);
         }
 
-        var step = StepOf(unit.Draft, axis);
+        var step = unit.Draft.Rules.Step(axis);
         var starts = new Length[count];
         Length whole;
-        if (count > 1 && unit.Draft.Find<SpreadClause>() is { } spread)
+        if (count > 1 && unit.Draft.Rules.Spread is { } spread)
         {
             if (sizes.Room(unit, axis) is not { } room)
             {
@@ -68,7 +65,7 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         }
         else
         {
-            var gap = GapOf(unit.Draft, axis) + (count > 1 ? step.Abs() : Length.Zero);
+            var gap = unit.Draft.Rules.Gap(axis) + (count > 1 ? step.Abs() : Length.Zero);
             var at = Length.Zero;
             for (var c = 0; c < count; c++)
             {
@@ -103,17 +100,8 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         return new(most - least, [.. moved.Select(m => m - least)]);
     }
 
-    private static Length StepOf(BoundPiece draft, Axis axis) => draft.Find<StepClause>() switch
-    {
-        { Direction: Direction.Left } s when axis == Axis.Across => -s.Distance,
-        { Direction: Direction.Right } s when axis == Axis.Across => s.Distance,
-        { Direction: Direction.Up } s when axis == Axis.Down => -s.Distance,
-        { Direction: Direction.Down } s when axis == Axis.Down => s.Distance,
-        _ => Length.Zero,
-    };
-
     /// <summary>Where a smaller copy stands in its cell: in the middle, or lined up with an edge.</summary>
-    private static Length Within(BoundPiece draft, Axis axis, Length free, bool steps) => draft.Find<LinedUpClause>()?.Edge switch
+    private static Length Within(BoundPiece draft, Axis axis, Length free, bool steps) => draft.Rules.LinedUp switch
     {
         Edge.Left when axis == Axis.Across => Length.Zero,
         Edge.Right when axis == Axis.Across => free,
@@ -123,22 +111,22 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         _ => free / 2,
     };
 
-    private void Spread(CopySet unit, SpreadClause spread, Length[] cells, Length[] starts, Length room)
+    private void Spread(CopySet unit, Rule<SpreadClause> spread, Length[] cells, Length[] starts, Length room)
     {
         var taken = cells.Aggregate(Length.Zero, (sum, c) => sum + c);
         var free = room - taken;
         if (free < Length.Zero)
         {
-            findings.Add(FindingCatalogue.CopiesCrowd, unit.Draft.LocationOf(spread),
+            findings.Add(FindingCatalogue.CopiesCrowd, spread.Location,
                 $"{unit.Copies.Length} copies need {units.Format().WithUnit(taken)}, but there are {units.Format().WithUnit(room)}, so "
                     + "they overlap.", "Make them smaller, or fewer.");
         }
 
-        var gaps = spread.EdgeToEdge ? cells.Length - 1 : cells.Length + 1;
+        var gaps = spread.Clause.EdgeToEdge ? cells.Length - 1 : cells.Length + 1;
         var at = Length.Zero;
         for (var c = 0; c < cells.Length; c++)
         {
-            starts[c] = at + Parts.Before(free, gaps, spread.EdgeToEdge ? c : c + 1);
+            starts[c] = at + Parts.Before(free, gaps, spread.Clause.EdgeToEdge ? c : c + 1);
             at += cells[c];
         }
     }

@@ -1,3 +1,4 @@
+using Sketch.Binding;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Syntax;
@@ -35,7 +36,7 @@ internal sealed class StackPins(
         var before = pins.Count;
         var sound = draft.Size switch
         {
-            BoxSize => AddExtentPin(node, axis, Borders.Extent(draft, axis)!, pins),
+            BoxSize => AddExtentPin(node, axis, draft.Extent(axis)!, pins),
             SingleSize single => AddSinglePin(node, axis, single, pins),
             AddedSize added => findings.Refuse(
                 node, added.Span, "Only a mat takes a size that starts with +.", "Write the size itself, such as 2 x 3."),
@@ -47,8 +48,8 @@ internal sealed class StackPins(
         }
 
         var spansRepeat = node.Unit.IsRepeat;
-        if (draft.Find<ShowingClause>() is { } showing && !spansRepeat && Borders.Extent(draft, axis) is not (FullExtent or ShareExtent)
-            && (Distances.ShowsOn(draft, axis) || pins.Count == 0))
+        if (draft.Rules.Showing is { } showing && !spansRepeat && draft.Extent(axis) is not (FullExtent or ShareExtent)
+            && (draft.Rules.ShowsOn(axis) || pins.Count == 0))
         {
             if (sizes.Room(node.Unit, axis) is not { } room)
             {
@@ -57,11 +58,11 @@ internal sealed class StackPins(
 
             if (!draft.Mats.IsEmpty || pins.Count == before || pins[^1].Size != room)
             {
-                pins.Add(new(outer, room, draft.LocationOf(showing)));
+                pins.Add(new(outer, room, showing.Location));
             }
         }
 
-        return pins.Count > 0 || draft.Find<ShowingClause>() is not null || TryProportion(node, axis, pins);
+        return pins.Count > 0 || draft.Rules.Showing is not null || TryProportion(node, axis, pins);
     }
 
     private bool AddExtentPin(Node node, Axis axis, ExtentSyntax extent, List<Pin> pins)
@@ -98,13 +99,13 @@ internal sealed class StackPins(
         var location = new Location(draft.Location.Source, single.Span);
         if (draft.Kind == PieceKind.Line)
         {
-            if (draft.Find<AlongClause>() is not { } along)
+            if (draft.Rules.Along is not { } along)
             {
                 return findings.Refuse(node, single.Span, "This line has a thickness, but no direction.",
                     "Write along top, or a size such as full x 1/16.");
             }
 
-            if (IsEdgeOf(along.Edge, axis))
+            if (along.Clause.Edge.Axis() == axis)
             {
                 pins.Add(new(0, single.Value, location));
                 return true;
@@ -146,41 +147,41 @@ internal sealed class StackPins(
                 "Write its thickness, such as frame 1/8.");
         }
 
-        if (draft.Find<AroundClause>() is { } around)
+        if (draft.Rules.Around is { } around)
         {
-            if (names.Find(node.Unit, around.What, draft.LocationOf(around).Source) is not { } inner
+            if (names.Find(node.Unit, around.Clause.What, around.Source) is not { } inner
                 || sizes.OwnSize(inner, axis) is not { } size)
             {
                 return false;
             }
 
             var overhang = inner.Copies is [{ Draft.Kind: PieceKind.Text } text] ? wordSizes.Overhang(text, axis) : Length.Zero;
-            pins.Add(new(0, size + (overhang + thickness.Value) * 2, draft.LocationOf(around)));
+            pins.Add(new(0, size + (overhang + thickness.Value) * 2, around.Location));
             return true;
         }
 
         // Its size comes from showing, or from another piece.
-        return draft.Find<SameSizeClause>() is null || AddUnwrittenPin(node, axis, pins);
+        return draft.Rules.SameSize is null || AddUnwrittenPin(node, axis, pins);
     }
 
     private bool AddUnwrittenPin(Node node, Axis axis, List<Pin> pins)
     {
         var draft = node.Draft;
-        if (draft.Find<SameSizeClause>() is { } same)
+        if (draft.Rules.SameSize is { } same)
         {
-            if (names.Find(node.Unit, same.As, draft.LocationOf(same).Source) is not { } other
+            if (names.Find(node.Unit, same.Clause.As, same.Source) is not { } other
                 || sizes.OwnSize(other, axis) is not { } size)
             {
                 return false;
             }
 
-            pins.Add(new(0, size, draft.LocationOf(same)));
+            pins.Add(new(0, size, same.Location));
             return true;
         }
 
         if (draft.Kind.Traits.IsWords)
         {
-            if (draft.Kind == PieceKind.Text && draft.Find<ShowingClause>() is not null && !draft.Texts.IsEmpty)
+            if (draft.Kind == PieceKind.Text && draft.Rules.Showing is not null && !draft.Texts.IsEmpty)
             {
                 return true;
             }
@@ -195,7 +196,7 @@ internal sealed class StackPins(
             return true;
         }
 
-        if (draft.OutlineKind.Traits.IsDrawing && draft.Mats.IsEmpty && draft.Find<ShowingClause>() is null)
+        if (draft.OutlineKind.Traits.IsDrawing && draft.Mats.IsEmpty && draft.Rules.Showing is null)
         {
             if (artworks.Of(node) is not { } drawing)
             {
@@ -236,7 +237,7 @@ internal sealed class StackPins(
                 return true;
             case SingleSize single when Proportions.HasProportion(node):
                 var isWritten = axis == (single.Measure == SingleMeasure.High ? Axis.Down : Axis.Across);
-                var grows = mat.Find<BorderClause>() is not null;
+                var grows = !mat.Rules.Borders.IsEmpty;
                 if (!isWritten && grows && proportions.Ratio(node) is not 1)
                 {
                     return true;
@@ -257,24 +258,21 @@ internal sealed class StackPins(
         }
     }
 
-    private static bool IsEdgeOf(Edge edge, Axis axis) =>
-        axis == Axis.Across ? edge is Edge.Left or Edge.Right : edge is Edge.Top or Edge.Bottom;
-
     /// <summary>How long a line along an edge is: the whole edge, less the distances written.</summary>
-    private Length? AlongLength(Node node, Axis axis, AlongClause along)
+    private Length? AlongLength(Node node, Axis axis, Rule<AlongClause> along)
     {
         Length? edge;
-        if (along.Of is { } of)
+        if (along.Clause.Of is { } of)
         {
-            edge = names.Find(node.Unit, of, node.Draft.LocationOf(along).Source) is { } other ? sizes.OwnSize(other, axis) : null;
+            edge = names.Find(node.Unit, of, along.Source) is { } other ? sizes.OwnSize(other, axis) : null;
         }
         else
         {
             edge = sizes.ReferenceSize(node.Unit, axis);
         }
 
-        var (low, high) = Borders.Edges(axis);
-        return edge is { } e ? e - Distances.Off(node.Draft, low) - Distances.Off(node.Draft, high) : null;
+        var (low, high) = axis.Edges();
+        return edge is { } e ? e - node.Draft.Rules.Off(low) - node.Draft.Rules.Off(high) : null;
     }
 
     private Length? Proportion(Node node, Axis axis) =>

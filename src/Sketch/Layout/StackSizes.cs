@@ -76,9 +76,9 @@ internal sealed class StackSizes
     /// <summary>What distances are measured on and full is a part of: the parent, or the piece that <c>measured from</c> names.</summary>
     public Length? ReferenceSize(CopySet unit, Axis axis)
     {
-        if (unit.Draft.Find<MeasuredFromClause>() is { } from)
+        if (unit.Draft.Rules.MeasuredFrom is { } from)
         {
-            return _names.Find(unit, from.From, unit.Draft.LocationOf(from).Source) is { } other ? OwnSize(other, axis) : null;
+            return _names.Find(unit, from.Clause.From, from.Source) is { } other ? OwnSize(other, axis) : null;
         }
 
         return unit.Parent is { } parent ? Of(parent, axis)?.Own
@@ -98,8 +98,8 @@ internal sealed class StackSizes
             return null;
         }
 
-        var (lowEdge, highEdge) = Borders.Edges(axis);
-        return room - Distances.Off(unit.Draft, lowEdge) - Distances.Off(unit.Draft, highEdge);
+        var (lowEdge, highEdge) = axis.Edges();
+        return room - unit.Draft.Rules.Off(lowEdge) - unit.Draft.Rules.Off(highEdge);
     }
 
     /// <summary>The part of the room that a copy of a repeat takes where its size is left out: equal parts, less the gaps.</summary>
@@ -112,7 +112,7 @@ internal sealed class StackSizes
         }
 
         var count = unit.Arrangement!.Count(axis);
-        var gaps = Repeats.GapOf(unit.Draft, axis) * (count - 1);
+        var gaps = unit.Draft.Rules.Gap(axis) * (count - 1);
         return Parts.Equal(room - gaps, count, unit.Arrangement.Cell(node.Index, axis));
     }
 
@@ -120,7 +120,7 @@ internal sealed class StackSizes
     {
         var draft = node.Draft;
         var layers = draft.Mats.Length + 1;
-        if (draft.Mats.Length > 0 && axis == Axis.Across && Borders.IsFull(draft, Axis.Across) && Borders.IsFull(draft, Axis.Down)
+        if (draft.Mats.Length > 0 && axis == Axis.Across && draft.IsFull(Axis.Across) && draft.IsFull(Axis.Down)
             && Borders.HeldOff(draft).Length == 0)
         {
             _reported.Report(FindingCatalogue.SizesContradict, draft.Location,

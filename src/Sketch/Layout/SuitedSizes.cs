@@ -1,3 +1,4 @@
+using Sketch.Binding;
 using Sketch.Diagnostics;
 using Sketch.Kinds;
 using Sketch.Panels;
@@ -30,42 +31,39 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
         }
 
         CheckPoints(node);
-        CheckMeasure(node, "corners", Length.Min(size.Width, size.Height) / 2, "half of its shorter side");
-        CheckMeasure(node, "notch", ShapeStyles.Of(node.Draft).Swallowtail == Swallowtail.Both
+        CheckMeasure(node, node.Draft.Rules.Corners, Length.Min(size.Width, size.Height) / 2, "half of its shorter side");
+        CheckMeasure(node, node.Draft.Rules.Notch, node.Draft.Rules.Style.Swallowtail == Swallowtail.Both
             ? size.Width / 2 : size.Width, "what leaves it in one piece");
-        if (ShapeStyles.Measure(node.Draft, "letters") is { } letters && letters == Length.Zero)
+        if (node.Draft.Rules.Letters is { } letters && letters.Clause.Amount == Length.Zero)
         {
-            Report(node, FindingCatalogue.BadSize, Clause(node, "letters"), "Letters need a height greater than zero.",
+            Report(node, FindingCatalogue.BadSize, letters.Location, "Letters need a height greater than zero.",
                 "Write letters 3/16, or leave it out.");
         }
     }
 
     private void CheckPoints(Node node)
     {
-        if (node.Draft.All<QuantityClause>()
-            .FirstOrDefault(q => q.Noun == "points") is { Count: < ShapeStyle.FewestPoints or > ShapeStyle.MostPoints } points)
+        if (node.Draft.Rules.Points is { Clause.Count: < ShapeStyle.FewestPoints or > ShapeStyle.MostPoints } points)
         {
-            Report(node, FindingCatalogue.BadCount, points, $"A star of {Counted.Of(points.Count, "point")} cannot be cut.",
+            Report(node, FindingCatalogue.BadCount, points.Location, $"A star of {Counted.Of(points.Clause.Count, "point")} cannot be cut.",
                 $"Write a number from {ShapeStyle.FewestPoints} to {ShapeStyle.MostPoints}, such as star 2, 5 points.");
         }
     }
 
-    private void CheckMeasure(Node node, string word, Length most, string limit)
+    private void CheckMeasure(Node node, Rule<MeasureClause>? measure, Length most, string limit)
     {
-        if (ShapeStyles.Measure(node.Draft, word) is { } amount && amount > most)
+        if (measure is { } written && written.Clause.Amount > most)
         {
-            Report(node, FindingCatalogue.BadSize, Clause(node, word),
-                $"{word} {Text(amount)} is more than {limit}, which is {Text(most)}.", "Write a smaller measure.");
+            Report(node, FindingCatalogue.BadSize, written.Location,
+                $"{written.Clause.Word} {Text(written.Clause.Amount)} is more than {limit}, which is {Text(most)}.", "Write a smaller measure.");
         }
     }
 
-    private static MeasureClause? Clause(Node node, string word) => node.Draft.All<MeasureClause>().FirstOrDefault(m => m.Word == word);
-
-    private void Report(Node node, FindingKind kind, Clause? clause, string message, string hint)
+    private void Report(Node node, FindingKind kind, Location? location, string message, string hint)
     {
         if (_reported.Add((node.Draft.Location, kind)))
         {
-            findings.Add(kind, clause is null ? node.Draft.Location : node.Draft.LocationOf(clause), message, hint);
+            findings.Add(kind, location ?? node.Draft.Location, message, hint);
         }
     }
 

@@ -48,7 +48,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     /// </summary>
     private Length? NotchesAlong(Node node, Axis axis)
     {
-        if (axis == Axis.Down || ShapeStyles.Of(node.Draft).Swallowtail == Swallowtail.None)
+        if (axis == Axis.Down || node.Draft.Rules.Style.Swallowtail == Swallowtail.None)
         {
             return Length.Zero;
         }
@@ -64,9 +64,9 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     public Length? LetterHeight(Node node)
     {
         var draft = node.Draft;
-        if (ShapeStyles.Measure(draft, "letters") is { } written)
+        if (draft.Rules.Letters is { } written)
         {
-            return written;
+            return written.Clause.Amount;
         }
 
         if (draft.Kind.Traits.IsWords)
@@ -83,7 +83,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
             }
         }
 
-        if (Borders.Extent(draft, Axis.Down) is FitExtent)
+        if (draft.Extent(Axis.Down) is FitExtent)
         {
             findings.Refuse(node, draft.Size!.Span, $"Nothing says how tall the letters of {node.Unit.Called} are.", "Write letters 1/4.");
             return null;
@@ -126,7 +126,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     /// <summary>The size of text or of a cut-out word whose size is not written.</summary>
     public Length InkSize(Node node, ImmutableArray<ShapedWords> shaped, Axis axis)
     {
-        var letters = (ShapeStyles.Measure(node.Draft, "letters") ?? UsualLetters).Millimetres;
+        var letters = (node.Draft.Rules.Letters?.Clause.Amount ?? UsualLetters).Millimetres;
         var (width, height) = Ink(node, shaped);
         return Length.NearestMillimetres(letters * (axis == Axis.Across ? width : height));
     }

@@ -32,7 +32,7 @@ internal sealed class Words(IWorld world, string? cardFont, FindingBag findings)
 
     /// <summary>How deep a banner of that size is notched at its left and right end; nothing for other pieces.</summary>
     public static (Length Left, Length Right) Notches(BoundPiece draft, Size size) =>
-        draft.Kind == PieceKind.Banner ? ShapeStyles.Of(draft).Notches(size) : default;
+        draft.Kind == PieceKind.Banner ? draft.Rules.Style.Notches(size) : default;
 
     /// <summary>The lines of words of one copy: all texts of a line without a count, else its own.</summary>
     public static ImmutableArray<QuotedSyntax> LinesOf(Node node)
@@ -66,8 +66,8 @@ internal sealed class Words(IWorld world, string? cardFont, FindingBag findings)
 
     private ShapedWords? Shape(BoundPiece draft, QuotedSyntax line)
     {
-        var clause = draft.Find<FontClause>();
-        var font = clause?.Font.Text ?? cardFont;
+        var own = draft.Rules.Font;
+        var font = own?.Clause.Font.Text ?? cardFont;
         if (_shaped.TryGetValue((line.Text, font), out var known))
         {
             return known;
@@ -77,7 +77,7 @@ internal sealed class Words(IWorld world, string? cardFont, FindingBag findings)
         var words = world.ShapeWords(line.Text, font, location.Source.Path, out var problem);
         if (words is null && _badFonts.Add(font ?? ""))
         {
-            findings.Add(FindingCatalogue.BadFont, draft.LocationOf(clause), $"The font \"{font}\" cannot be used: {problem}",
+            findings.Add(FindingCatalogue.BadFont, own?.Location ?? location, $"The font \"{font}\" cannot be used: {problem}",
                 "Name a .ttf or .otf file in the same folder, or an installed font; without a font line the built-in font is used.");
         }
         else if (words is { MissingCharacters.Length: > 0 })

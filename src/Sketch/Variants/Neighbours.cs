@@ -24,7 +24,7 @@ internal sealed record Neighbours(ImmutableArray<(Surface Upper, Surface Lower)>
         var words = new List<(Surface, Surface)>();
         foreach (var piece in card.Pieces.Where(p => p.Matter is PieceMatter.Paper or PieceMatter.Ink or PieceMatter.Ready))
         {
-            var beneath = SurfaceOf(piece.LiesOn >= 0 ? card.Pieces[piece.LiesOn].Paint : card.Find(piece.Face)?.Paint ?? card.Base.Paint);
+            var beneath = SurfaceOf(card.GroundOf(piece));
             if (piece.Matter != PieceMatter.Ink)
             {
                 layers.Add((SurfaceOf(piece.Paint), beneath));

@@ -11,7 +11,8 @@ public class BatchReadingTests
     [InlineData("make 2 of \"gull.card\"\n  role skyy: gulls\n", "SK704", 4, 8, "Did you mean sky?")]
     [InlineData("make 2 of \"gull.card\"\nrole sky: gulls\n", "SK115", 4, 1, "Indent it under its make line.")]
     [InlineData("make two of \"gull.card\"\n", "SK112", 3, 6, "Write 2, in digits.")]
-    [InlineData("make 2 of \"gone.card\"\n", "SK206", 3, 11, "Write the name of a card file in the same folder.")]
+    [InlineData("make 2 of \"gone.card\"\n", "SK206", 3, 11, "Write the name of a card file in the same folder, "
+        + "such as \"bad.card\" or \"crowd.card\" or \"gull.card\".")]
     [InlineData("make 2 of \"gul.card\"\n", "SK206", 3, 11, "Did you mean \"gull.card\"?")]
     [InlineData("cut 3 of 2 x 2 from any offcut\n", "SK115", 3, 21,
         "Name their paper, as in from gulls; its offcuts are cut before a new sheet.")]

@@ -1,0 +1,343 @@
+using System.Collections.Immutable;
+using Sketch.Shapes;
+using Sketch.Syntax;
+using Sketch.Text;
+using Sketch.Units;
+
+namespace Sketch.Binding;
+
+/// <summary>A clause that settles something, with the file that it stands in.</summary>
+internal readonly record struct Rule<T>(T Clause, SourceText Source) where T : Clause
+{
+    /// <summary>Where it stands.</summary>
+    public Location Location => new(Source, Clause.Span);
+}
+
+/// <summary>
+/// What the clauses of a piece settle: its shape, size, place, copies and papers. Layout asks for these and never searches clauses. Where
+/// two clauses settle the same, which is reported, the first counts.
+/// </summary>
+internal sealed class PieceRules
+{
+    /// <summary>The usual height of foam (common practice, no source).</summary>
+    private static readonly Length UsualFoam = Length.Millimetre(2);
+
+    /// <summary>The usual distance between writing lines (common practice, no source).</summary>
+    private static readonly Length UsualLinesApart = Length.Millimetre(8);
+
+    private readonly Length?[] _distances = new Length?[4];
+    private readonly Length?[] _showing = new Length?[4];
+    private readonly Length[] _shifts = new Length[2];
+    private readonly bool[] _isShifted = new bool[2];
+    private readonly Rule<BesideClause>?[] _beside = new Rule<BesideClause>?[2];
+    private readonly Rule<OverClause>?[] _over = new Rule<OverClause>?[2];
+    private readonly List<Rule<WithClause>> _replacements = [];
+    private Length? _showingEverywhere;
+    private GapClause? _gap;
+    private StepClause? _step;
+    private SwallowtailClause? _swallowtail;
+    private double? _turn;
+    private Length? _linesApart;
+
+    public PieceRules(ImmutableArray<BoundClause> clauses)
+    {
+        var borders = ImmutableArray.CreateBuilder<BorderClause>();
+        var papers = ImmutableArray.CreateBuilder<Rule<OfClause>>();
+        foreach (var bound in clauses)
+        {
+            if (!AddPlace(bound) && !AddCopies(bound.Clause, bound.Source) && !AddShape(bound.Clause, bound.Source))
+            {
+                AddMaterial(bound.Clause, bound.Source, papers, borders);
+            }
+        }
+
+        Papers = papers.ToImmutable();
+        Borders = [.. borders.OrderBy(b => b.Edge is not null)];
+        Style = new()
+        {
+            Points = Points?.Clause.Count ?? ShapeStyle.Plain.Points,
+            Corner = Corners?.Clause.Amount,
+            Notch = Notch?.Clause.Amount,
+            Swallowtail = _swallowtail switch
+            {
+                { Left: true, Right: true } => Swallowtail.Both,
+                { Left: true } => Swallowtail.Left,
+                { Right: true } => Swallowtail.Right,
+                _ => Swallowtail.None,
+            },
+        };
+    }
+
+    /// <summary>The rules of a line without clauses.</summary>
+    public static PieceRules None { get; } = new([]);
+
+    /// <summary>What is written of the shape besides its size.</summary>
+    public ShapeStyle Style { get; }
+
+    public Rule<QuantityClause>? Points { get; private set; }
+
+    public Rule<MeasureClause>? Corners { get; private set; }
+
+    public Rule<MeasureClause>? Notch { get; private set; }
+
+    public Rule<MeasureClause>? Letters { get; private set; }
+
+    /// <summary>The first <c>showing</c>; <see cref="ShownAt"/> has what it leaves at each side.</summary>
+    public Rule<ShowingClause>? Showing { get; private set; }
+
+    public Rule<SameSizeClause>? SameSize { get; private set; }
+
+    public Rule<AlongClause>? Along { get; private set; }
+
+    public Rule<AroundClause>? Around { get; private set; }
+
+    public Rule<MeasuredFromClause>? MeasuredFrom { get; private set; }
+
+    /// <summary>The first <c>above</c>, <c>below</c>, <c>left of</c> or <c>right of</c>.</summary>
+    public Rule<BesideClause>? Beside { get; private set; }
+
+    public Rule<TuckedClause>? Tucked { get; private set; }
+
+    /// <summary>Degrees clockwise.</summary>
+    public double Turn => _turn ?? 0;
+
+    /// <summary>Whether a window goes through all layers.</summary>
+    public bool IsThrough { get; private set; }
+
+    /// <summary>Height of the foam beneath; null for none.</summary>
+    public Length? Foam { get; private set; }
+
+    /// <summary>What goes round the edge at each end; null for nothing.</summary>
+    public Length? Wrap { get; private set; }
+
+    public Rule<ArrangeClause>? Arrange { get; private set; }
+
+    public Rule<SpreadClause>? Spread { get; private set; }
+
+    public Edge? LinedUp { get; private set; }
+
+    /// <summary>Whether each copy begins further up or down than the one before.</summary>
+    public bool StepsUpOrDown => _step?.Direction is Direction.Up or Direction.Down;
+
+    /// <summary>Whether neighbouring copies take different papers; null where the order of papers is not written.</summary>
+    public bool? Alternates { get; private set; }
+
+    /// <summary>What a mat shows: on all sides first, then what is written for one side.</summary>
+    public ImmutableArray<BorderClause> Borders { get; }
+
+    /// <summary>The papers after each <c>of</c>.</summary>
+    public ImmutableArray<Rule<OfClause>> Papers { get; }
+
+    public Rule<InkClause>? Ink { get; private set; }
+
+    public Rule<FontClause>? Font { get; private set; }
+
+    public Rule<FileClause>? File { get; private set; }
+
+    /// <summary>The distance between writing lines.</summary>
+    public Length LinesApart => _linesApart ?? UsualLinesApart;
+
+    /// <summary>The distance written for a side (<c>left 1/4</c>, <c>lower right 3/8</c>), or null.</summary>
+    public Length? DistanceFrom(Edge edge) => _distances[(int)edge];
+
+    /// <summary>
+    /// What is to show at a side, or null where the piece has no <c>showing</c>: what is written for the side, else for all sides; where
+    /// only other sides are named, nothing shows.
+    /// </summary>
+    public Length? ShownAt(Edge edge) =>
+        Showing is null ? null : _showing[(int)edge] ?? _showingEverywhere ?? Length.Zero;
+
+    /// <summary>Whether a <c>showing</c> settles this axis: on all sides, or on one that bounds it.</summary>
+    public bool ShowsOn(Axis axis) =>
+        _showingEverywhere is not null
+        || axis.Edges() is var (low, high) && (_showing[(int)low] is not null || _showing[(int)high] is not null);
+
+    /// <summary>How far the piece is held off a side: the distance written, or what shows, or nothing.</summary>
+    public Length Off(Edge edge) => DistanceFrom(edge) ?? ShownAt(edge) ?? Length.Zero;
+
+    /// <summary>How far the piece is shifted to the right or down; negative to the left or up.</summary>
+    public Length Shift(Axis axis) => _shifts[(int)axis];
+
+    public bool IsShifted(Axis axis) => _isShifted[(int)axis];
+
+    /// <summary>The piece beside which this one lies along an axis.</summary>
+    public Rule<BesideClause>? BesideOn(Axis axis) => _beside[(int)axis];
+
+    /// <summary>The edge on which the piece is centred along an axis.</summary>
+    public Rule<OverClause>? OverOn(Axis axis) => _over[(int)axis];
+
+    /// <summary>What lies between two copies.</summary>
+    public Length Gap(Axis axis) => _gap is not { } gap ? Length.Zero : axis == Axis.Across ? gap.Across : gap.Down;
+
+    /// <summary>How much further to the right or down each copy begins than the one before; negative to the left or up.</summary>
+    public Length Step(Axis axis) =>
+        _step is { } step && step.Direction.Axis() == axis ? step.Distance * step.Direction.Sign() : Length.Zero;
+
+    /// <summary>What a part that is used writes in place of a role, or null.</summary>
+    public Rule<WithClause>? ReplacementOf(string role)
+    {
+        foreach (var with in _replacements)
+        {
+            if (with.Clause.Role.Text.Equals(role, StringComparison.OrdinalIgnoreCase))
+            {
+                return with;
+            }
+        }
+
+        return null;
+    }
+
+    private bool AddPlace(BoundClause bound)
+    {
+        var source = bound.Source;
+        switch (bound.Clause)
+        {
+            case EdgeClause edge:
+                _distances[(int)edge.Edge] ??= edge.Distance;
+                return true;
+            case CornerClause corner:
+                _distances[(int)corner.Horizontal] ??= corner.Distance;
+                _distances[(int)corner.Vertical] ??= corner.Distance;
+                return true;
+            case ShowingClause showing:
+                AddShowing(showing, source);
+                return true;
+            case ShiftClause shift:
+                var axis = (int)shift.Direction.Axis();
+                _shifts[axis] += shift.Distance * shift.Direction.Sign();
+                _isShifted[axis] = true;
+                return true;
+            case BesideClause beside:
+                Beside ??= new(beside, source);
+                _beside[(int)beside.Side.Axis()] ??= new(beside, source);
+                return true;
+            case OverClause over:
+                _over[(int)over.Edge.Axis()] ??= new(over, source);
+                return true;
+            case MeasuredFromClause from:
+                MeasuredFrom ??= new(from, source);
+                return true;
+            case AlongClause along:
+                Along ??= new(along, source);
+                return true;
+            case AroundClause around:
+                Around ??= new(around, source);
+                return true;
+            case SameSizeClause same:
+                SameSize ??= new(same, source);
+                return true;
+            case TuckedClause tucked:
+                Tucked ??= new(tucked, source);
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    private void AddShowing(ShowingClause showing, SourceText source)
+    {
+        Showing ??= new(showing, source);
+        if (showing.Edge is { } edge)
+        {
+            _showing[(int)edge] ??= showing.Amount;
+        }
+        else
+        {
+            _showingEverywhere ??= showing.Amount;
+        }
+    }
+
+    private bool AddCopies(Clause clause, SourceText source)
+    {
+        switch (clause)
+        {
+            case ArrangeClause arrange:
+                Arrange ??= new(arrange, source);
+                return true;
+            case GapClause gap:
+                _gap ??= gap;
+                return true;
+            case SpreadClause spread:
+                Spread ??= new(spread, source);
+                return true;
+            case StepClause step:
+                _step ??= step;
+                return true;
+            case LinedUpClause lined:
+                LinedUp ??= lined.Edge;
+                return true;
+            case TakeTurnsClause turns:
+                Alternates ??= turns.Alternating;
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    private bool AddShape(Clause clause, SourceText source)
+    {
+        switch (clause)
+        {
+            case QuantityClause { Noun: "points" } points:
+                Points ??= new(points, source);
+                return true;
+            case MeasureClause { Word: "corners" } corners:
+                Corners ??= new(corners, source);
+                return true;
+            case MeasureClause { Word: "notch" } notch:
+                Notch ??= new(notch, source);
+                return true;
+            case MeasureClause { Word: "letters" } letters:
+                Letters ??= new(letters, source);
+                return true;
+            case SwallowtailClause swallowtail:
+                _swallowtail ??= swallowtail;
+                return true;
+            case TurnClause turn:
+                _turn ??= turn.Degrees;
+                return true;
+            case ThroughClause:
+                IsThrough = true;
+                return true;
+            case FileClause file:
+                File ??= new(file, source);
+                return true;
+            case LinesApartClause lines:
+                _linesApart ??= lines.Distance;
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    private void AddMaterial(
+        Clause clause, SourceText source, ImmutableArray<Rule<OfClause>>.Builder papers, ImmutableArray<BorderClause>.Builder borders)
+    {
+        switch (clause)
+        {
+            case OfClause of:
+                papers.Add(new(of, source));
+                break;
+            case InkClause ink:
+                Ink ??= new(ink, source);
+                break;
+            case WithClause with:
+                _replacements.Add(new(with, source));
+                break;
+            case BorderClause border:
+                borders.Add(border);
+                break;
+            case RaisedClause raised:
+                Foam ??= raised.Height ?? UsualFoam;
+                break;
+            case WrapClause wrap:
+                Wrap ??= wrap.Amount;
+                break;
+            case FontClause font:
+                Font ??= new(font, source);
+                break;
+            default:
+                break;
+        }
+    }
+}
