@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Sketch.Batches;
-using Sketch.Binding;
 using Sketch.Checks;
 using Sketch.Diagnostics;
 using Sketch.Layout;

@@ -1,7 +1,6 @@
 using Sketch.Diagnostics;
 using Sketch.Kinds;
 using Sketch.Shapes;
-using Sketch.Syntax;
 using Sketch.World;
 
 namespace Sketch.Layout;

@@ -1,4 +1,3 @@
-using Sketch.Binding;
 using Sketch.Diagnostics;
 using Sketch.Kinds;
 using Sketch.Panels;

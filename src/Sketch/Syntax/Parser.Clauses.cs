@@ -70,7 +70,7 @@ public sealed partial class Parser
     {
         var words = $"\"{_source.Content[bare.Start..bare.End]}\"";
         cursor.Fail(FindingCatalogue.UnknownClause, bare, $"{cursor.Here} does not start a clause.",
-            $"Put printed words in quotes: {head.Kind} {words}.", words);
+            $"Put printed words in quotes: {head.Kind.Name} {words}.", words);
     }
 
     private void ReadClauseInto(Cursor cursor, ImmutableArray<Clause>.Builder clauses, PieceHead? head)

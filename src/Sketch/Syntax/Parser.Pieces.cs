@@ -147,7 +147,7 @@ public sealed partial class Parser
         if (ReadSize(cursor, "Write width x height, such as 2 1/2 x 5/8.") is { } size && !cursor.Failed)
         {
             cursor.Fail(FindingCatalogue.LeftOver, size.Span, "A size goes before the first comma.",
-                $"Write {head.Kind}{(head.Shape is { } shape ? " " + shape : "")} {_source.Content[size.Span.Start..size.Span.End]}, "
+                $"Write {head.Kind.Name}{(head.Shape is { } shape ? " " + shape.Name : "")} {_source.Content[size.Span.Start..size.Span.End]}, "
                     + "then the clauses.");
         }
 
