@@ -3,8 +3,8 @@ using BenchmarkDotNet.Running;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>keys</c>, <c>planning</c> and <c>hostile</c> measure what a
-/// benchmark inside one process cannot; anything else goes to BenchmarkDotNet, such as <c>--filter '*TextToSvg*'</c>.
+/// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>keys</c>, <c>planning</c> and <c>hostile</c> measure
+/// what a benchmark inside one process cannot; anything else goes to BenchmarkDotNet, such as <c>--filter '*TextToSvg*'</c>.
 /// </summary>
 internal static class Program
 {

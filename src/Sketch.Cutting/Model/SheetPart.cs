@@ -6,7 +6,7 @@ namespace Sketch.Cutting.Model;
 /// A sheet or a part of one, and what is done with it: it is a <see cref="SheetPiece"/>, a <see cref="SheetRest"/>, or it is cut in two
 /// (<see cref="SheetCut"/>). Together they are the tree of cuts of a layout.
 /// </summary>
-/// <param name="Place">Where it lies, right and down from the top left corner of the whole sheet; what the blade takes entirely has no width
+/// <param name="Place">Its place, right and down from the top left corner of the whole sheet; what the blade takes entirely has no width
 /// or height.</param>
 public abstract record SheetPart(Rect Place)
 {

@@ -59,7 +59,8 @@ internal sealed class PieceCount(int deepest)
 
     /// <summary>How many copies a line asks for, up to one more than a line may have.</summary>
     public static long CopiesOf(BoundPiece draft) =>
-        draft.Count ?? (draft.Rules.Arrange is { Clause: { Down: { } rows } grid } ? Math.Min((long)grid.Across * rows, Limits.Copies + 1) : 1);
+        draft.Count ?? (draft.Rules.Arrange is { Clause: { Down: { } rows } grid }
+            ? Math.Min((long)grid.Across * rows, Limits.Copies + 1) : 1);
 }
 
 /// <summary>What counts against the limits of a card.</summary>

@@ -116,7 +116,8 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
 
         var fits = Words.WidthInCaps(shaped) * letters.Millimetres <= box.Width.Millimetres + Words.Slack;
         var clause = node.Draft.Kind == PieceKind.Word || (ink is not null && node.Draft.Rules.Ink is null) ? "of" : "ink";
-        return new(TextOf(node), node.Draft.Kind == PieceKind.Word ? Outline.Empty : inked, ink, letters, fits) { InkClause = clause, Room = box };
+        var outline = node.Draft.Kind == PieceKind.Word ? Outline.Empty : inked;
+        return new(TextOf(node), outline, ink, letters, fits) { InkClause = clause, Room = box };
     }
 
     private static string TextOf(Node node) => string.Join('\n', Words.LinesOf(node).Select(t => t.Text));

@@ -181,7 +181,8 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         var draft = unit.Draft;
         if (draft.Rules.Around is { } around)
         {
-            return Target(unit, around.Clause.What, around.Source, axis, outer: false) is { } inner ? inner.Low - (size - inner.Size) / 2 : null;
+            return Target(unit, around.Clause.What, around.Source, axis, outer: false) is { } inner
+                ? inner.Low - (size - inner.Size) / 2 : null;
         }
 
         if (draft.Rules.Along is { } along)

@@ -25,7 +25,8 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
         {
             var kind = node.Draft.OutlineKind;
             Report(node, FindingCatalogue.BadSize, null,
-                $"A {kind.Name} is as high as it is wide, but {node.Unit.Called} would be {Text(size.Width)} wide and {Text(size.Height)} high.",
+                $"A {kind.Name} is as high as it is wide, but {node.Unit.Called} would be "
+                    + $"{Text(size.Width)} wide and {Text(size.Height)} high.",
                 kind == PieceKind.Square ? "Write panel for other proportions, or one number." : kind == PieceKind.Gem
                     ? "Write one number: gem 1/8." : "Write oval for other proportions, or one number.");
         }
@@ -55,7 +56,8 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
         if (measure is { } written && written.Clause.Amount > most)
         {
             Report(node, FindingCatalogue.BadSize, written.Location,
-                $"{written.Clause.Word} {Text(written.Clause.Amount)} is more than {limit}, which is {Text(most)}.", "Write a smaller measure.");
+                $"{written.Clause.Word} {Text(written.Clause.Amount)} is more than {limit}, which is {Text(most)}.",
+                "Write a smaller measure.");
         }
     }
 

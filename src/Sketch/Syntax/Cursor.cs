@@ -5,10 +5,13 @@ using Sketch.Units;
 namespace Sketch.Syntax;
 
 /// <summary>Reads along the tokens of one line; reports what it misses, once a clause.</summary>
-internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag findings, Unit units)
+internal sealed class Cursor(ParseState file, LogicalLine line)
 {
     private readonly List<int> _names = [];
     private readonly List<Unit> _bareUnits = [];
+
+    /// <summary>The file that the line belongs to.</summary>
+    public ParseState File => file;
 
     public int Position { get; private set; }
 
@@ -114,7 +117,7 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
     }
 
     public void Report(FindingKind kind, TextSpan span, string message, string hint, string? replacement = null) =>
-        findings.Add(kind, new(source, span), message, hint, replacement);
+        file.Findings.Add(kind, new(file.Source, span), message, hint, replacement);
 
     /// <summary>
     /// Which of some known words is meant by the one that stands here: what people say for it, or the nearest; null when it is none, is
@@ -122,7 +125,7 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
     /// </summary>
     public string? Meant(FindingKind kind, Token token, IReadOnlyCollection<string> known)
     {
-        if (token.Kind != TokenKind.Word || findings.IsFull(kind))
+        if (token.Kind != TokenKind.Word || file.Findings.IsFull(kind))
         {
             return null;
         }
@@ -178,7 +181,7 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
             return;
         }
 
-        var quoted = $"\"{source.Content[bare.Start..bare.End]}\"";
+        var quoted = $"\"{file.Source.Content[bare.Start..bare.End]}\"";
         Fail(FindingCatalogue.Expected, bare, $"Expected something in quotes, found {Here}.", $"Write {before} {quoted}.", quoted);
     }
 
@@ -320,10 +323,10 @@ internal sealed class Cursor(SourceText source, LogicalLine line, FindingBag fin
     /// The unit of a number that carries none: the file's, but in <c>148 x 105 mm</c> that of both, since nobody means 148 inches.
     /// </summary>
     private Unit UnitOf(Token taken) =>
-        units == Unit.Inch && !taken.Number!.IsFraction && Current.Kind == TokenKind.Times
+        file.Units == Unit.Inch && !taken.Number!.IsFraction && Current.Kind == TokenKind.Times
             && Next is { Kind: TokenKind.Number, Number.Unit: Unit.Millimetre or Unit.Centimetre } other
             ? other.Number.Unit.Value
-            : units;
+            : file.Units;
 
     private LengthSyntax? Refuse(Token token, NumberReader.Problem problem)
     {

@@ -32,7 +32,8 @@ internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk
         }
 
         return new(role, cuts, card.Pieces.Any(
-            p => (p.Matter == PieceMatter.Ink && Fills(p.Paint)) || (p.Words is { } w && Fills(w.InkPaint) && p.Kind != PieceKind.Word)), isBase,
+            p => (p.Matter == PieceMatter.Ink && Fills(p.Paint))
+                || (p.Words is { } w && Fills(w.InkPaint) && p.Kind != PieceKind.Word)), isBase,
                 weight);
 
         bool Fills(Paint paint) => role.Equals(paint.Role, StringComparison.OrdinalIgnoreCase);

@@ -47,7 +47,8 @@ public sealed partial class PatternDrawingTests
     [MemberData(nameof(All))]
     public void A_whole_front_stays_under_60_KB(string pattern)
     {
-        var card = new CardFixture().Add("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(0, 0, 107.95, 139.7), pattern).Card();
+        var card = new CardFixture()
+            .Add("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(0, 0, 107.95, 139.7), pattern).Card();
 
         Assert.InRange(CardDrawing.Draw(card, FaceKind.Front).Length, 0, 60_000);
     }
@@ -154,7 +155,8 @@ public sealed partial class PatternDrawingTests
     private static List<XElement> Strokes(string paper) =>
     [
         .. XElement.Parse(CardDrawing.Draw(
-            new CardFixture().Add("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(2, 2, 100, 120), paper).Card(), FaceKind.Front))
+            new CardFixture().Add("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(2, 2, 100, 120), paper).Card(),
+            FaceKind.Front))
             .Elements(Svg + "g").Last().Elements(Svg + "g").Single(g => g.Attribute("clip-path") is not null).Elements(),
     ];
 

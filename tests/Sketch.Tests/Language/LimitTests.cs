@@ -78,7 +78,8 @@ public class LimitTests
 
     [Fact]
     public void A_line_that_makes_too_many_pieces_is_not_laid_out() => Assert.Equal(
-        ["front/star"], Compile("star 1, of blue\n  499 panel 1 x 1, of red\n    gem 1/8, of red").Card!.Pieces.Select(p => p.Path.ToString()));
+        ["front/star"], Compile("star 1, of blue\n  499 panel 1 x 1, of red\n    gem 1/8, of red")
+            .Card!.Pieces.Select(p => p.Path.ToString()));
 
     [Fact]
     public void Twenty_mats_lie_beneath_a_piece_and_the_next_is_reported()

@@ -75,12 +75,14 @@ public class SizeJsonTests
     [InlineData(-1e-12, "0")]
     [InlineData(0.1 + 0.2, "0.3")]
     public void Turns_are_plain_numbers(double turn, string written) =>
-        Assert.Equal(written, Piece("front/a", Paper("front/a", PieceKind.Panel, Sixteenths(0, 0, 8, 8)) with { Turn = turn }).GetProperty("turn")
+        Assert.Equal(written, Piece("front/a", Paper("front/a", PieceKind.Panel, Sixteenths(0, 0, 8, 8)) with { Turn = turn })
+            .GetProperty("turn")
             .GetRawText());
 
     [Fact]
     public void A_raised_piece_reports_its_height() => Assert.Equal(
-        2m, Piece("front/a", Paper("front/a", PieceKind.Panel, Sixteenths(0, 0, 8, 8)) with { Raised = Length.Millimetre(2) }).GetProperty("raised")
+        2m, Piece("front/a", Paper("front/a", PieceKind.Panel, Sixteenths(0, 0, 8, 8)) with { Raised = Length.Millimetre(2) })
+            .GetProperty("raised")
             .GetProperty("mm").GetDecimal());
 
     [Fact]

@@ -21,7 +21,8 @@ public class SizeMarkdownTests
     [Fact]
     public void Columns_that_are_empty_in_all_rows_are_left_out() =>
         Assert.Contains("| Piece | What | Cut | Role | Count |\n| --- | --- | --- | --- | ---: |\n",
-            Written(o => SizeMarkdown.Write(o, SizeList.Of(With(Paper("front/panel", PieceKind.Panel, Sixteenths(2, 2, 64, 84)))), new(false))));
+            Written(o => SizeMarkdown.Write(
+                o, SizeList.Of(With(Paper("front/panel", PieceKind.Panel, Sixteenths(2, 2, 64, 84)))), new(false))));
 
     [Fact]
     public void Signs_of_Markdown_in_words_are_only_letters()

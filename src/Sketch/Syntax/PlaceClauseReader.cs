@@ -4,10 +4,10 @@ using Sketch.Units;
 
 namespace Sketch.Syntax;
 
-/// <summary>Clauses that say where a piece lies and how copies stand.</summary>
-public sealed partial class Parser
+/// <summary>Reads clauses that place a piece or arrange copies.</summary>
+internal static class PlaceClauseReader
 {
-    private static Clause? ReadIn(Cursor cursor)
+    public static Clause? ReadIn(Cursor cursor)
     {
         const string hint = "Write in a row, in a column, in a grid 2 across, or in turn.";
         if (cursor.TakeWord("turn"))
@@ -22,7 +22,7 @@ public sealed partial class Parser
             return null;
         }
 
-        if (!Word(cursor, "a", "in a row"))
+        if (!ClauseReader.Word(cursor, "a", "in a row"))
         {
             return null;
         }
@@ -55,10 +55,11 @@ public sealed partial class Parser
                 ? new ArrangeClause(ArrangementKind.Grid, across.Value, down.Value, default) : null;
         }
 
-        return Word(cursor, "across", "in a grid 2 across") ? new ArrangeClause(ArrangementKind.Grid, across.Value, null, default) : null;
+        return ClauseReader.Word(cursor, "across", "in a grid 2 across")
+            ? new ArrangeClause(ArrangementKind.Grid, across.Value, null, default) : null;
     }
 
-    private static Clause? ReadSided(Cursor cursor, string word)
+    public static Clause? ReadSided(Cursor cursor, string word)
     {
         var edge = cursor.TakeEdge();
         if (cursor.Length($"Write {word} 1/8, or {word} bottom 1/2.") is not { } amount)
@@ -69,7 +70,7 @@ public sealed partial class Parser
         return word == "showing" ? new ShowingClause(edge, amount.Value, default) : new BorderClause(edge, amount.Value, default);
     }
 
-    private static EdgeClause? ReadEdge(Cursor cursor, Edge edge)
+    public static EdgeClause? ReadEdge(Cursor cursor, Edge edge)
     {
         var word = edge.ToString().ToLowerInvariant();
         if (edge is Edge.Top or Edge.Bottom && (cursor.Current.Is("left") || cursor.Current.Is("right")))
@@ -91,7 +92,7 @@ public sealed partial class Parser
         return cursor.Length($"Write {word} 1/4.", signed: true) is { } distance ? new(edge, distance.Value, default) : null;
     }
 
-    private static CornerClause? ReadCorner(Cursor cursor, Edge vertical, string word)
+    public static CornerClause? ReadCorner(Cursor cursor, Edge vertical, string word)
     {
         Edge? horizontal = cursor.TakeWord("left") ? Edge.Left : cursor.TakeWord("right") ? Edge.Right : null;
         if (horizontal is null)
@@ -105,7 +106,7 @@ public sealed partial class Parser
             ? new(vertical, horizontal.Value, distance.Value, default) : null;
     }
 
-    private static BesideClause? ReadBeside(Cursor cursor, Side side)
+    public static BesideClause? ReadBeside(Cursor cursor, Side side)
     {
         var word = side switch { Side.Above => "above", Side.Below => "below", Side.LeftOf => "left of", _ => "right of" };
         if (side is Side.LeftOf or Side.RightOf)
@@ -127,7 +128,7 @@ public sealed partial class Parser
         return cursor.Length(hint, signed: true) is { } distance ? new(side, path, distance.Value, default) : null;
     }
 
-    private static AlongClause? ReadAlong(Cursor cursor)
+    public static AlongClause? ReadAlong(Cursor cursor)
     {
         if (cursor.ExpectEdge("Write along top.") is not { } edge)
         {
@@ -142,7 +143,7 @@ public sealed partial class Parser
         return cursor.Path("Write along top of sky.") is { } path ? new(edge, path, default) : null;
     }
 
-    private static GapClause? ReadGap(Cursor cursor)
+    public static GapClause? ReadGap(Cursor cursor)
     {
         const string hint = "Write gap 1/16, or gap 1/8 x 1/4 for across and down.";
         if (cursor.Length(hint, signed: true) is not { } across)
@@ -154,13 +155,14 @@ public sealed partial class Parser
         return down is { } d ? new(across.Value, d.Value, default) : null;
     }
 
-    private static SpreadClause? ReadSpread(Cursor cursor)
+    public static SpreadClause? ReadSpread(Cursor cursor)
     {
         if (!cursor.TakeWord("edge"))
         {
             return new(false, default);
         }
 
-        return Word(cursor, "to", "spread edge to edge") && Word(cursor, "edge", "spread edge to edge") ? new(true, default) : null;
+        return ClauseReader.Word(cursor, "to", "spread edge to edge") && ClauseReader.Word(cursor, "edge", "spread edge to edge")
+            ? new(true, default) : null;
     }
 }

@@ -6,10 +6,10 @@ using Sketch.Units;
 
 namespace Sketch.Syntax;
 
-/// <summary>Clauses: each is told by its first word.</summary>
-public sealed partial class Parser
+/// <summary>Reads clauses: the first word decides which clause it is.</summary>
+internal static class ClauseReader
 {
-    private ImmutableArray<Clause> ReadClauses(Cursor cursor, ImmutableArray<int>.Builder missingCommas, PieceHead? head)
+    public static ImmutableArray<Clause> ReadClauses(Cursor cursor, ImmutableArray<int>.Builder missingCommas, PieceHead? head)
     {
         var clauses = ImmutableArray.CreateBuilder<Clause>();
         if (cursor.Failed)
@@ -32,7 +32,7 @@ public sealed partial class Parser
                 || cursor.Meant(FindingCatalogue.UnknownClause, cursor.Current, Vocabulary.ClauseWords) is null))
             {
                 // A capital begins a sentence rather than a clause, however near its word is to one that does.
-                ReportUnquoted(cursor, head, bare);
+                ClauseMistakes.ReportUnquoted(cursor, head, bare);
             }
 
             ReadClauseInto(cursor, clauses, head);
@@ -53,9 +53,9 @@ public sealed partial class Parser
             }
 
             cursor.Begin();
-            if (head is { Size: null } && IsLateSize(cursor))
+            if (head is { Size: null } && PieceReader.IsLateSize(cursor))
             {
-                ReadLateSize(cursor, head);
+                PieceReader.ReadLateSize(cursor, head);
             }
             else if (!cursor.AtEnd)
             {
@@ -66,16 +66,9 @@ public sealed partial class Parser
         return clauses.ToImmutable();
     }
 
-    private void ReportUnquoted(Cursor cursor, PieceHead head, TextSpan bare)
+    private static void ReadClauseInto(Cursor cursor, ImmutableArray<Clause>.Builder clauses, PieceHead? head)
     {
-        var words = $"\"{_source.Content[bare.Start..bare.End]}\"";
-        cursor.Fail(FindingCatalogue.UnknownClause, bare, $"{cursor.Here} does not start a clause.",
-            $"Put printed words in quotes: {head.Kind.Name} {words}.", words);
-    }
-
-    private void ReadClauseInto(Cursor cursor, ImmutableArray<Clause>.Builder clauses, PieceHead? head)
-    {
-        _lengthsRead = true;
+        cursor.File.LengthsRead = true;
         var start = cursor.Position;
         if (ReadClause(cursor, head) is { } clause && !cursor.Failed)
         {
@@ -87,54 +80,55 @@ public sealed partial class Parser
         }
     }
 
-    private Clause? ReadClause(Cursor cursor, PieceHead? head)
+    private static Clause? ReadClause(Cursor cursor, PieceHead? head)
     {
         var token = cursor.Current;
         if (token.Kind == TokenKind.Number)
         {
-            return ReadQuantity(cursor);
+            return StashClauseReader.ReadQuantity(cursor);
         }
 
         if (token.Kind != TokenKind.Word)
         {
-            var colour = token.Kind == TokenKind.Colour && _opening == "card" && cursor.LacksPaper ? $"of #{token.Text}" : null;
+            var colour = token.Kind == TokenKind.Colour && cursor.File.Opening == "card" && cursor.LacksPaper ? $"of #{token.Text}" : null;
             cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"A clause cannot start with {cursor.Here}.", colour is null
-                ? ClauseHint(head) : $"Write {colour}.", colour);
+                ? ClauseMistakes.ClauseHint(cursor, head) : $"Write {colour}.", colour);
             return null;
         }
 
         cursor.Take();
         return token.Text.ToLowerInvariant() switch
         {
-            "of" => ReadOf(cursor),
-            "ink" => ReadPaint(cursor) is { } ink ? new InkClause(ink, default) : null,
+            "of" => PaintReader.ReadOf(cursor),
+            "ink" => PaintReader.ReadPaint(cursor) is { } ink ? new InkClause(ink, default) : null,
             "alternating" => new TakeTurnsClause(true, default),
-            "in" => ReadIn(cursor),
-            "with" => ReadWith(cursor),
-            "showing" => ReadSided(cursor, "showing"),
-            "border" => ReadSided(cursor, "border"),
-            "left" or "right" when cursor.Current.Is("of") => ReadBeside(cursor, token.Is("left") ? Side.LeftOf : Side.RightOf),
-            "left" => ReadEdge(cursor, Edge.Left),
-            "right" => ReadEdge(cursor, Edge.Right),
-            "top" => ReadEdge(cursor, Edge.Top),
-            "bottom" => ReadEdge(cursor, Edge.Bottom),
-            "upper" => ReadCorner(cursor, Edge.Top, "upper"),
-            "lower" => ReadCorner(cursor, Edge.Bottom, "lower"),
+            "in" => PlaceClauseReader.ReadIn(cursor),
+            "with" => PaintReader.ReadWith(cursor),
+            "showing" => PlaceClauseReader.ReadSided(cursor, "showing"),
+            "border" => PlaceClauseReader.ReadSided(cursor, "border"),
+            "left" or "right" when cursor.Current.Is("of") =>
+                PlaceClauseReader.ReadBeside(cursor, token.Is("left") ? Side.LeftOf : Side.RightOf),
+            "left" => PlaceClauseReader.ReadEdge(cursor, Edge.Left),
+            "right" => PlaceClauseReader.ReadEdge(cursor, Edge.Right),
+            "top" => PlaceClauseReader.ReadEdge(cursor, Edge.Top),
+            "bottom" => PlaceClauseReader.ReadEdge(cursor, Edge.Bottom),
+            "upper" => PlaceClauseReader.ReadCorner(cursor, Edge.Top, "upper"),
+            "lower" => PlaceClauseReader.ReadCorner(cursor, Edge.Bottom, "lower"),
             "centre" or "center" or "centred" or "centered" => new CentreClause(default),
             "shift" => cursor.ExpectDirection("Write shift up 1/8.") is { } shift && cursor.Length("Write shift up 1/8.") is { } by
                 ? new ShiftClause(shift, by.Value, default) : null,
-            "above" => ReadBeside(cursor, Side.Above),
-            "below" => ReadBeside(cursor, Side.Below),
+            "above" => PlaceClauseReader.ReadBeside(cursor, Side.Above),
+            "below" => PlaceClauseReader.ReadBeside(cursor, Side.Below),
             "measured" => Word(cursor, "from", "measured from sky") && cursor.Path("Write measured from and a piece's name.") is { } from
                 ? new MeasuredFromClause(from, default) : null,
             "over" => cursor.ExpectEdge("Write over bottom of pic.") is { } over && Word(cursor, "of", "over bottom of pic")
                 && cursor.Path("Write over bottom of pic.") is { } overWhat ? new OverClause(over, overWhat, default) : null,
-            "along" => ReadAlong(cursor),
+            "along" => PlaceClauseReader.ReadAlong(cursor),
             "around" => cursor.Path("Write around porthole.") is { } around ? new AroundClause(around, default) : null,
             "same" => Word(cursor, "size", "same size as sky") && Word(cursor, "as", "same size as sky")
                 && cursor.Path("Write same size as sky.") is { } same ? new SameSizeClause(same, default) : null,
-            "gap" => ReadGap(cursor),
-            "spread" => ReadSpread(cursor),
+            "gap" => PlaceClauseReader.ReadGap(cursor),
+            "spread" => PlaceClauseReader.ReadSpread(cursor),
             "lined" => Word(cursor, "up", "lined up left") && cursor.ExpectEdge("Write lined up left.") is { } lined
                 ? new LinedUpClause(lined, default) : null,
             "step" => cursor.ExpectDirection("Write step right 3/8.") is { } step && cursor.Length("Write step right 3/8.") is { } each
@@ -155,44 +149,20 @@ public sealed partial class Parser
             "font" => cursor.Quoted("Write font \"Lighthouse.ttf\".") is { } font ? new FontClause(font, default) : null,
             "fold" => ReadFold(cursor),
             "landscape" or "upright" => new FlagClause(token.Text.ToLowerInvariant(), default),
-            "front" => ReadSide(cursor, false),
-            "back" => ReadSide(cursor, true),
+            "front" => StashClauseReader.ReadSide(cursor, false),
+            "back" => StashClauseReader.ReadSide(cursor, true),
             "trim" => cursor.Length("Write trim 1/4 bottom.") is { } trim && cursor.ExpectEdge("Write trim 1/4 bottom.") is { } edge
                 ? new TrimClause(trim.Value, edge, default) : null,
-            "weight" => ReadWeight(cursor),
-            "price" => ReadPrice(cursor),
+            "weight" => StashClauseReader.ReadWeight(cursor),
+            "price" => StashClauseReader.ReadPrice(cursor),
             "by" => Word(cursor, "hand", "by hand") ? new FlagClause("by hand", default) : null,
             "any" => Word(cursor, "sheets", "any sheets") ? new FlagClause("any sheets", default) : null,
             "spare" => cursor.Count("a count", "Write spare 1.", Limits.Copies) is { } spare ? new SpareClause(spare.Value, default) : null,
-            _ => UnknownClause(cursor, token, head),
+            _ => ClauseMistakes.UnknownClause(cursor, token, head),
         };
     }
 
-    private Clause? UnknownClause(Cursor cursor, Token token, PieceHead? head)
-    {
-        var (hint, replacement) = cursor.Meant(FindingCatalogue.UnknownClause, token, Vocabulary.ClauseWords) is { } meant
-            ? ($"Did you mean {meant}?", meant)
-            : token.Is("foam") || token.Is("popped") ? ("Write on foam.", "on foam")
-            : head is not null && Vocabulary.Kinds.Contains(token.Text)
-            ? ($"Put the {token.Text.ToLowerInvariant()} on its own line, indented under the piece it lies on.", (string?)null)
-            // A word alone is what people say for a colour.
-            : _opening == "card" && cursor.Current.Kind is TokenKind.Comma or TokenKind.End && cursor.LacksPaper
-            ? ($"Write of {token.Text} if that is its paper or colour.", $"of {token.Text}")
-            : (ClauseHint(head), (string?)null);
-        cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' does not start a clause.", hint, replacement);
-        return null;
-    }
-
-    private string ClauseHint(PieceHead? head) => head is not null
-        ? "Clauses start with words such as of, left, top, raised, turn or in a row; printed words go in quotes."
-        : _opening switch
-        {
-            "stash" => "A paper takes clauses such as 3 sheets, trim 1/4 bottom, upright, front dots navy, weight 216 gsm or price 0.99.",
-            "batch" => "A batch takes clauses such as 24 cards, spare 1, back, upright or kerf 1/32.",
-            _ => "Clauses start with words such as of, fold, landscape, left, top, raised, turn or in a row.",
-        };
-
-    private static bool Word(Cursor cursor, string word, string example)
+    public static bool Word(Cursor cursor, string word, string example)
     {
         if (cursor.TakeWord(word))
         {
@@ -202,57 +172,6 @@ public sealed partial class Parser
         cursor.MissingWord($"the word {word}", $"Write {example}.", word);
         return false;
     }
-
-    private static PaintSyntax? ReadPaint(Cursor cursor)
-    {
-        if (cursor.Current.Kind == TokenKind.Colour)
-        {
-            var token = cursor.Take();
-            return new(token.Text, true, token.Span);
-        }
-
-        if (cursor.Current.Is("any") && cursor.Next.Is("offcut"))
-        {
-            return new("any offcut", false, TextSpan.Cover(cursor.Take().Span, cursor.Take().Span)) { IsAnyOffcut = true };
-        }
-
-        return cursor.Name("a role or colour", "Write of navy, or of #16324f.") is { } name ? new(name.Text, false, name.Span) : null;
-    }
-
-    private static ImmutableArray<PaintSyntax> ReadPaints(Cursor cursor)
-    {
-        var paints = ImmutableArray.CreateBuilder<PaintSyntax>();
-        while ((cursor.Current.Kind == TokenKind.Colour
-            || (cursor.Current.Kind == TokenKind.Word && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)))
-            && ReadPaint(cursor) is { } paint)
-        {
-            paints.Add(paint);
-        }
-
-        return paints.ToImmutable();
-    }
-
-    private static OfClause? ReadOf(Cursor cursor)
-    {
-        var paints = ImmutableArray.CreateBuilder<PaintSyntax>();
-        do
-        {
-            if (ReadPaint(cursor) is not { } paint)
-            {
-                return null;
-            }
-
-            paints.Add(paint);
-        }
-        while (cursor.TakeWord("and"));
-
-        return new(paints.ToImmutable(), default);
-    }
-
-    private static WithClause? ReadWith(Cursor cursor) =>
-        cursor.Name("a role", "Write with deep as red.") is { } role && Word(cursor, "as", "with deep as red")
-            && ReadPaint(cursor) is { } paint
-            ? new(role, paint, default) : null;
 
     private static TurnClause? ReadTurn(Cursor cursor)
     {

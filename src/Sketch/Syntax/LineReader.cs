@@ -4,10 +4,27 @@ using Sketch.Text;
 
 namespace Sketch.Syntax;
 
-/// <summary>Lines that begin with a word of their own: titles, units, roles, parts, faces, changes and runs.</summary>
-public sealed partial class Parser
+/// <summary>Reads the heads of all lines but pieces: openers, faces, roles, parts, changes and the lines of batches and stashes.</summary>
+internal static class LineReader
 {
-    private LineSyntax ReadOpener(Cursor cursor, LogicalLine tokens, string word)
+    /// <summary>A face of two words as a path has it: <c>inside left</c> is <c>inside-left</c>.</summary>
+    private static PathSyntax WithFace(Cursor cursor, PathSyntax path)
+    {
+        if (path.Names is not [var first] || !(first.Text.ToLowerInvariant() switch
+        {
+            "inside" => cursor.Current.Is("left") || cursor.Current.Is("top"),
+            "envelope" => cursor.Current.Is("back"),
+            _ => false,
+        }))
+        {
+            return path;
+        }
+
+        var second = cursor.Take();
+        return new([new($"{first.Text}-{second.Text}", TextSpan.Cover(first.Span, second.Span))]);
+    }
+
+    public static LineSyntax ReadOpener(Cursor cursor, LogicalLine tokens, string word)
     {
         switch (word)
         {
@@ -25,7 +42,7 @@ public sealed partial class Parser
                 return ReadRefit(cursor, tokens);
             case "base":
                 cursor.Take();
-                return new BaseLine(tokens, ReadMeasure(cursor));
+                return new BaseLine(tokens, SizeReader.ReadMeasure(cursor));
             case "part":
                 cursor.Take();
                 return ReadPart(cursor, tokens);
@@ -52,13 +69,13 @@ public sealed partial class Parser
                 cursor.Take();
                 return ReadRun(cursor, tokens, word);
             default:
-                return Unknown(cursor, tokens);
+                return LineMistakes.Unknown(cursor, tokens);
         }
     }
 
     private static LineSyntax ReadWordsLine(Cursor cursor, LogicalLine tokens, string word)
     {
-        var words = ReadTexts(cursor);
+        var words = PieceReader.ReadTexts(cursor);
         if (words.Length > 0)
         {
             return new WordsLine(tokens, word, words);
@@ -68,7 +85,7 @@ public sealed partial class Parser
         return new BadLine(tokens);
     }
 
-    private LineSyntax ReadUnits(Cursor cursor, LogicalLine tokens)
+    private static LineSyntax ReadUnits(Cursor cursor, LogicalLine tokens)
     {
         Unit? unit = cursor.Current.Is("mm") ? Unit.Millimetre : cursor.Current.Is("cm") ? Unit.Centimetre
             : cursor.Current.Is("in") ? Unit.Inch : null;
@@ -79,13 +96,13 @@ public sealed partial class Parser
         }
 
         cursor.Take();
-        if (_lengthsRead && unit != _units)
+        if (cursor.File.LengthsRead && unit != cursor.File.Units)
         {
             cursor.Report(FindingCatalogue.Misplaced, tokens.Span, "The units line comes after lengths that have already been read.",
                 "Put this line directly below the title.");
         }
 
-        _units = unit.Value;
+        cursor.File.Units = unit.Value;
         return new UnitsLine(tokens, unit.Value);
     }
 
@@ -102,7 +119,7 @@ public sealed partial class Parser
         return new BadLine(tokens);
     }
 
-    private static LineSyntax ReadRole(Cursor cursor, LogicalLine tokens)
+    public static LineSyntax ReadRole(Cursor cursor, LogicalLine tokens)
     {
         cursor.Take();
         var name = cursor.Name("the role's name", "Write role sky: gulls #9fc9e8.")!;
@@ -120,7 +137,7 @@ public sealed partial class Parser
             paper = cursor.Name("a paper", "");
         }
 
-        var colours = ReadPaints(cursor);
+        var colours = PaintReader.ReadPaints(cursor);
         if (paper is null && colours.Length == 0)
         {
             cursor.Missing("a paper or a colour", $"Write role {name.Text}: gulls, or role {name.Text}: #9fc9e8.");
@@ -130,15 +147,15 @@ public sealed partial class Parser
         return new RoleLine(tokens, name, paper, colours, false);
     }
 
-    private StockLine ReadStock(Cursor cursor, LogicalLine tokens)
+    public static StockLine ReadStock(Cursor cursor, LogicalLine tokens)
     {
         var stock = cursor.Take().Text.ToLowerInvariant();
         var name = cursor.Name("a name", "")!;
         cursor.Take();
-        return new StockLine(tokens, stock, name, cursor.AtEnd ? null : ReadMeasure(cursor));
+        return new StockLine(tokens, stock, name, cursor.AtEnd ? null : SizeReader.ReadMeasure(cursor));
     }
 
-    private FaceLine ReadFace(Cursor cursor, LogicalLine tokens)
+    public static FaceLine ReadFace(Cursor cursor, LogicalLine tokens)
     {
         var face = cursor.Take().Text.ToLowerInvariant();
         if (face == "inside" && (cursor.Current.Is("left") || cursor.Current.Is("top")))
@@ -153,22 +170,22 @@ public sealed partial class Parser
         // A comma or a clause may follow at once; only an envelope has a measure of its own.
         var hasMeasure = cursor.Current.Kind == TokenKind.Number
             || (cursor.Current.Kind == TokenKind.Word && !Vocabulary.ClauseWords.Contains(cursor.Current.Text));
-        return new FaceLine(tokens, face, hasMeasure ? ReadMeasure(cursor) : null);
+        return new FaceLine(tokens, face, hasMeasure ? SizeReader.ReadMeasure(cursor) : null);
     }
 
-    private LineSyntax ReadPart(Cursor cursor, LogicalLine tokens)
+    private static LineSyntax ReadPart(Cursor cursor, LogicalLine tokens)
     {
         const string hint = "Write part lantern 1 x 2, with its pieces indented below.";
         var name = cursor.Name("the part's name", hint);
-        var size = name is null ? null : ReadSize(cursor, hint);
+        var size = name is null ? null : SizeReader.ReadSize(cursor, hint);
         return name is not null && size is not null ? new PartLine(tokens, name, size) : new BadLine(tokens);
     }
 
-    private static LineSyntax ReadUse(Cursor cursor, LogicalLine tokens, NameSyntax? name) =>
+    public static LineSyntax ReadUse(Cursor cursor, LogicalLine tokens, NameSyntax? name) =>
         cursor.Name("the part's name", "Write use and the name of a part.") is { } part
             ? new UseLine(tokens, name, part) : new BadLine(tokens);
 
-    private LineSyntax ReadItem(Cursor cursor, LogicalLine tokens)
+    private static LineSyntax ReadItem(Cursor cursor, LogicalLine tokens)
     {
         const string hint = "Write item 3: of pearl.";
         var items = ImmutableArray.CreateBuilder<CountSyntax>();
@@ -189,11 +206,11 @@ public sealed partial class Parser
             return new BadLine(tokens);
         }
 
-        ReadSizeAndTexts(cursor, out var size, out var texts);
+        PieceReader.ReadSizeAndTexts(cursor, out var size, out var texts);
         return new ItemLine(tokens, items.ToImmutable(), size, texts);
     }
 
-    private LineSyntax ReadChange(Cursor cursor, LogicalLine tokens)
+    private static LineSyntax ReadChange(Cursor cursor, LogicalLine tokens)
     {
         const string hint = "Write change sky: showing 1/4.";
         if (cursor.Path(hint) is not { } path)
@@ -210,14 +227,14 @@ public sealed partial class Parser
         var kindAt = cursor.Current.Kind == TokenKind.Number ? cursor.Next : cursor.Current;
         if (kindAt.Kind == TokenKind.Word && Vocabulary.Kinds.Contains(kindAt.Text))
         {
-            return ReadPieceHead(cursor) is { } head ? new ChangeLine(tokens, path, head, null, []) : new BadLine(tokens);
+            return PieceReader.ReadPieceHead(cursor) is { } head ? new ChangeLine(tokens, path, head, null, []) : new BadLine(tokens);
         }
 
-        ReadSizeAndTexts(cursor, out var size, out var texts);
+        PieceReader.ReadSizeAndTexts(cursor, out var size, out var texts);
         return new ChangeLine(tokens, path, null, size, texts);
     }
 
-    private LineSyntax ReadRun(Cursor cursor, LogicalLine tokens, string word)
+    private static LineSyntax ReadRun(Cursor cursor, LogicalLine tokens, string word)
     {
         var hint = word switch
         {
@@ -259,7 +276,7 @@ public sealed partial class Parser
             return cursor.Quoted(hint) is { } file ? new MakeLine(tokens, count, file) : new BadLine(tokens);
         }
 
-        if (ReadSize(cursor, hint) is not { } size)
+        if (SizeReader.ReadSize(cursor, hint) is not { } size)
         {
             return new BadLine(tokens);
         }

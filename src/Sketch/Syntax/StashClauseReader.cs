@@ -4,10 +4,10 @@ using Sketch.Units;
 
 namespace Sketch.Syntax;
 
-/// <summary>Clauses of stash and batch files.</summary>
-public sealed partial class Parser
+/// <summary>Reads clauses of stash and batch files.</summary>
+internal static class StashClauseReader
 {
-    private static SideClause? ReadSide(Cursor cursor, bool isBack)
+    public static SideClause? ReadSide(Cursor cursor, bool isBack)
     {
         QuotedSyntax? words = null;
         if (cursor.Current.Kind == TokenKind.Quoted)
@@ -16,11 +16,12 @@ public sealed partial class Parser
             words = new(token.Text, token.Span);
         }
 
-        var colours = ReadPaints(cursor);
+        var colours = PaintReader.ReadPaints(cursor);
         Length? width = null;
         if (cursor.Current.Kind == TokenKind.Number)
         {
-            if (cursor.Length("Write front \"scan.jpg\" 12 wide.") is not { } length || !Word(cursor, "wide", "front \"scan.jpg\" 12 wide"))
+            if (cursor.Length("Write front \"scan.jpg\" 12 wide.") is not { } length
+                || !ClauseReader.Word(cursor, "wide", "front \"scan.jpg\" 12 wide"))
             {
                 return null;
             }
@@ -31,7 +32,7 @@ public sealed partial class Parser
         return new(isBack, words, colours, width, default);
     }
 
-    private static WeightClause? ReadWeight(Cursor cursor)
+    public static WeightClause? ReadWeight(Cursor cursor)
     {
         const string hint = "Write weight 216 gsm, or weight 80 lb cover.";
         if (cursor.Current is not { Kind: TokenKind.Number, Number: { Unit: null, Numerator: > 0 } number })
@@ -56,7 +57,7 @@ public sealed partial class Parser
         return new(amount, true, cursor.Current.Kind == TokenKind.Word ? cursor.Take().Text.ToLowerInvariant() : null, default);
     }
 
-    private static PriceClause? ReadPrice(Cursor cursor)
+    public static PriceClause? ReadPrice(Cursor cursor)
     {
         if (cursor.Current is not { Kind: TokenKind.Number, Number: { IsFraction: false, Unit: null, Numerator: >= 0 } number })
         {
@@ -68,7 +69,7 @@ public sealed partial class Parser
         return new((decimal)number.Numerator / number.Denominator, default);
     }
 
-    private static Clause? ReadQuantity(Cursor cursor)
+    public static Clause? ReadQuantity(Cursor cursor)
     {
         // As people say it: "1/4 from left", "1/8 border".
         var from = cursor.Next.Is("from") ? 2 : 1;
@@ -85,7 +86,7 @@ public sealed partial class Parser
         if (cursor.Current.Number is { IsWhole: true, Unit: null } && !cursor.Next.Is("long"))
         {
             // Of what lies on a shelf none may be left; a star without points or a share of no cards is a mistake.
-            var least = Singular(cursor.Next.Text) is "points" or "cards" or "makers" ? 1 : 0;
+            var least = SizeReader.Singular(cursor.Next.Text) is "points" or "cards" or "makers" ? 1 : 0;
             if (cursor.Count("a count", "Write a count such as 3 sheets.", 1_000_000, least) is not { } count)
             {
                 return null;
@@ -96,7 +97,7 @@ public sealed partial class Parser
                 return new QuantityClause(count.Value, null, default);
             }
 
-            if (Singular(cursor.Current.Text) is { } noun)
+            if (SizeReader.Singular(cursor.Current.Text) is { } noun)
             {
                 cursor.Take();
                 return new QuantityClause(count.Value, noun, default);
@@ -108,7 +109,7 @@ public sealed partial class Parser
         }
 
         var written = cursor.Current.Text;
-        return cursor.Length("Write 40 ft long.") is { } length && Word(cursor, "long", $"{written} long")
+        return cursor.Length("Write 40 ft long.") is { } length && ClauseReader.Word(cursor, "long", $"{written} long")
             ? new LongClause(length.Value, default) : null;
     }
 }

@@ -1,0 +1,108 @@
+using Sketch.Diagnostics;
+
+namespace Sketch.Syntax;
+
+/// <summary>Decides by its first words what a line is.</summary>
+internal static class LineHeads
+{
+    public static LineSyntax ReadHead(Cursor cursor, LogicalLine tokens)
+    {
+        var first = cursor.Current;
+        if (first.Kind == TokenKind.Word && cursor.Next.Kind == TokenKind.Colon)
+        {
+            return ReadNamed(cursor, tokens);
+        }
+
+        if (first.Kind == TokenKind.Word && cursor.Next.Kind == TokenKind.Word && cursor.Peek(2).Kind == TokenKind.Colon)
+        {
+            if (first.Is("role"))
+            {
+                return LineReader.ReadRole(cursor, tokens);
+            }
+
+            if (Vocabulary.Stock.Contains(first.Text))
+            {
+                return LineReader.ReadStock(cursor, tokens);
+            }
+
+            if (!Vocabulary.Kinds.Contains(first.Text) && !Vocabulary.Openers.Contains(first.Text) && cursor.File.Opening == "card"
+                && LineMistakes.IsPiece(cursor, 3)
+                && !IsRole(cursor))
+            {
+                return LineMistakes.ReportTwoWords(cursor, tokens, first, cursor.Next);
+            }
+        }
+
+        if (IsStock(first, cursor.File))
+        {
+            return LineMistakes.ReportMissingColon(cursor, tokens);
+        }
+
+        if (first.Kind == TokenKind.Number && first.Number is { IsWhole: true, Unit: null }
+            && cursor.Next.Kind == TokenKind.Word
+            && (Vocabulary.Kinds.Contains(cursor.Next.Text) || !Vocabulary.ClauseWords.Contains(cursor.Next.Text)))
+        {
+            return PieceReader.ReadPiece(cursor, tokens, null);
+        }
+
+        if (first.Kind != TokenKind.Word)
+        {
+            return LineMistakes.Unknown(cursor, tokens);
+        }
+
+        var word = first.Text.ToLowerInvariant();
+        if (Vocabulary.Faces.Contains(word))
+        {
+            return LineReader.ReadFace(cursor, tokens);
+        }
+
+        return Vocabulary.Kinds.Contains(word) ? PieceReader.ReadPiece(cursor, tokens, null) : LineReader.ReadOpener(cursor, tokens, word);
+    }
+
+    /// <summary>
+    /// Whether a line means to declare a role: its first word is nearly that, and no kind of piece follows (<c>rloe sky: stripes</c>).
+    /// </summary>
+    private static bool IsRole(Cursor cursor) =>
+        Text.Nearest.Find(cursor.Current.Text, ["role"]) is not null && !Vocabulary.Kinds.Contains(cursor.Peek(3).Text);
+
+    /// <summary>Whether a word is a thing in the stash, in a file that is one.</summary>
+    public static bool IsStock(Token word, ParseState file) =>
+        file.Opening == "stash" && word.Kind == TokenKind.Word && Vocabulary.Stock.Contains(word.Text);
+
+    private static LineSyntax ReadNamed(Cursor cursor, LogicalLine tokens)
+    {
+        var name = cursor.Name("a name", "")!;
+        cursor.Take();
+        if (cursor.File.Opening == "stash")
+        {
+            // The colon stands after the thing in the stash instead of after its name.
+            var example = !Vocabulary.Stock.Contains(name.Text) ? "paper gulls: and its size"
+                : cursor.Current.Kind == TokenKind.Word && !SizeReader.IsSystem(cursor.Current)
+                ? $"{name.Text} {cursor.Current.Text}: and its size"
+                : StockExamples.Of(name.Text.ToLowerInvariant());
+            cursor.Fail(FindingCatalogue.Misplaced, name.Span, "The colon of a stash line goes after the kind and the name.",
+                $"Write {example}.");
+            return new BadLine(tokens);
+        }
+
+        if (Vocabulary.NotNames.Contains(name.Text))
+        {
+            cursor.Report(FindingCatalogue.ReservedName, name.Span, $"'{name.Text}' is a word of the language and cannot be a name.",
+                $"Call it {LineMistakes.Proposal(name.Text)}:", LineMistakes.Proposal(name.Text));
+        }
+
+        if (cursor.TakeWord("use"))
+        {
+            return LineReader.ReadUse(cursor, tokens, name);
+        }
+
+        var kindAt = cursor.Current.Kind == TokenKind.Number ? cursor.Next : cursor.Current;
+        if (kindAt.Kind == TokenKind.Word && (Vocabulary.Kinds.Contains(kindAt.Text) || cursor.Current.Kind == TokenKind.Word))
+        {
+            return PieceReader.ReadPiece(cursor, tokens, name);
+        }
+
+        cursor.Missing("the kind of piece", $"Write {name.Text}: and a kind, such as panel, strip or star.");
+        return new BadLine(tokens) { Name = name };
+    }
+}

@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Kinds;
+
+namespace Sketch.Syntax;
+
+/// <summary>Reads the heads of piece lines: count, kind, size and words.</summary>
+internal static class PieceReader
+{
+    public static LineSyntax ReadPiece(Cursor cursor, LogicalLine tokens, NameSyntax? name) =>
+        LineMistakes.IsPaperBeforeKind(cursor) ? LineMistakes.ReportPaperBeforeKind(cursor, tokens, name)
+        : ReadPieceHead(cursor) is { } head ? new PieceLine(tokens, name, head) : new BadLine(tokens) { Name = name };
+
+    public static PieceHead? ReadPieceHead(Cursor cursor)
+    {
+        CountSyntax? count = null;
+        if (cursor.Current.Kind == TokenKind.Number)
+        {
+            count = cursor.Count("a count", "Write the count before the kind, as in 3 gem 1/8.", Limits.Copies);
+            if (count is null)
+            {
+                return null;
+            }
+        }
+
+        if (cursor.Current.Kind != TokenKind.Word || PieceKinds.Find(cursor.Current.Text) is not { } kind)
+        {
+            var plural = cursor.Current.Kind == TokenKind.Word && cursor.Current.Text.EndsWith('s')
+                && Vocabulary.Kinds.Contains(cursor.Current.Text[..^1])
+                ? cursor.Current.Text[..^1].ToLowerInvariant() : null;
+            var near = plural ?? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds);
+            cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"{cursor.Here} is not a kind of piece.",
+                near is null ? "Kinds are panel, strip, line, frame, star, heart, circle, tag, banner, text, gem and others."
+                    : $"Did you mean {near}?", near);
+            return null;
+        }
+
+        var kindToken = cursor.Take();
+        PieceKind? shape = null;
+        if (kind == PieceKind.Window && cursor.Current.Kind == TokenKind.Word
+            && PieceKinds.Find(cursor.Current.Text) is { Traits.IsShape: true } found)
+        {
+            cursor.Take();
+            shape = found;
+        }
+
+        ReadSizeAndTexts(cursor, out var size, out var texts);
+        if (cursor.Failed || cursor.Current.Kind == TokenKind.Bad)
+        {
+            return null;
+        }
+
+        return new(count, kind, kindToken.Span, shape, size, texts);
+    }
+
+    public static void ReadSizeAndTexts(Cursor cursor, out SizeSyntax? size, out ImmutableArray<QuotedSyntax> texts)
+    {
+        size = null;
+        var all = ImmutableArray.CreateBuilder<QuotedSyntax>();
+        while (true)
+        {
+            if (cursor.Current.Kind == TokenKind.Quoted)
+            {
+                all.AddRange(ReadTexts(cursor));
+            }
+            else if (SizeReader.BeginsSize(cursor))
+            {
+                var second = size is not null;
+                var span = cursor.Current.Span;
+                var read = SizeReader.ReadSize(cursor, "Write width x height, such as 2 1/2 x 5/8.");
+                if (second && !cursor.Failed)
+                {
+                    cursor.Fail(FindingCatalogue.SaidTwice, span, "A piece has one size.", "Write it as width x height.");
+                }
+
+                size ??= read;
+            }
+            else
+            {
+                break;
+            }
+        }
+
+        texts = all.ToImmutable();
+    }
+
+    public static ImmutableArray<QuotedSyntax> ReadTexts(Cursor cursor)
+    {
+        var texts = ImmutableArray.CreateBuilder<QuotedSyntax>();
+        while (cursor.Current.Kind == TokenKind.Quoted)
+        {
+            var token = cursor.Take();
+            texts.Add(new(token.Text, token.Span));
+        }
+
+        return texts.ToImmutable();
+    }
+
+    /// <summary>Whether a size stands where only a clause may; a count before any other word is left to the clauses.</summary>
+    public static bool IsLateSize(Cursor cursor) =>
+        SizeReader.BeginsSize(cursor) && (cursor.Current.Kind != TokenKind.Number || cursor.Next.Kind != TokenKind.Word
+            || cursor.Next.Is("wide")
+            || cursor.Next.Is("high"));
+
+    public static void ReadLateSize(Cursor cursor, PieceHead head)
+    {
+        if (SizeReader.ReadSize(cursor, "Write width x height, such as 2 1/2 x 5/8.") is { } size && !cursor.Failed)
+        {
+            cursor.Fail(FindingCatalogue.LeftOver, size.Span, "A size goes before the first comma.",
+                $"Write {head.Kind.Name}{(head.Shape is { } shape ? " " + shape.Name : "")} "
+                + $"{cursor.File.Source.Content[size.Span.Start..size.Span.End]}, "
+                    + "then the clauses.");
+        }
+
+        cursor.SkipClause();
+    }
+}
