@@ -67,7 +67,7 @@ internal sealed class FitView
     /// <summary>How many pieces the line of this piece makes.</summary>
     public int CopiesOf(Piece piece) => _copies[piece.Location];
 
-    /// <summary>The size of a face; only faces that the file mentions have pieces.</summary>
+    /// <summary>Whether the piece can extend too far or be hidden.</summary>
     public static bool IsThere(Piece piece) => piece.Matter != PieceMatter.Unseen && !piece.Outline.IsEmpty;
 
     /// <summary>

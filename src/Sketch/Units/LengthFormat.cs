@@ -179,7 +179,7 @@ public sealed record LengthFormat(bool Metric, int Marks = LengthFormat.RulerMar
     {
         var number = (decimal)length.Nanometres / unit;
         var rounded = Math.Round(number, decimals, MidpointRounding.AwayFromZero);
-        return (rounded == 0 && length.Abs() > Crumb ? number : rounded).ToString("0.######", CultureInfo.InvariantCulture);
+        return (rounded == 0 && length.Abs() > Crumb ? number : rounded).ToString("0.##########", CultureInfo.InvariantCulture);
     }
 
     private static string Fraction(long mark, int marks)
