@@ -1,6 +1,6 @@
 namespace Sketch.Kinds;
 
-/// <summary>How a piece comes about.</summary>
+/// <summary>What a piece physically is.</summary>
 public enum PieceMatter
 {
     /// <summary>Cut from paper or cardstock.</summary>

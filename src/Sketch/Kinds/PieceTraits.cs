@@ -4,7 +4,7 @@ namespace Sketch.Kinds;
 
 /// <summary>What distinguishes a kind of piece; all rules that depend on a kind read these.</summary>
 /// <param name="Word">Its word in the language.</param>
-/// <param name="Matter">How such a piece comes about.</param>
+/// <param name="Matter">What such a piece physically is.</param>
 public sealed record PieceTraits(string Word, PieceMatter Matter = PieceMatter.Paper)
 {
     /// <summary>The shape of its own outline; null for groups, words, frames, ink and drawings.</summary>

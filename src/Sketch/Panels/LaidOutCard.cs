@@ -35,13 +35,13 @@ public sealed record LaidOutCard(
     /// <summary>A face, or null if the file does not mention it.</summary>
     public Face? Find(FaceKind face) => Faces.FirstOrDefault(f => f.Kind == face);
 
-    /// <summary>Whether it is handed over in its envelope, so that no postal limit applies to its thickness.</summary>
+    /// <summary>What a piece is painted on: the paper that it lies on, the face's own paper, or that of the base.</summary>
     public Paint GroundOf(Piece piece) => piece.LiesOn >= 0 ? Pieces[piece.LiesOn].Paint : Find(piece.Face)?.Paint ?? Base.Paint;
 
-    /// <summary>The size of a face; that of the closed card where the file does not speak of it.</summary>
+    /// <summary>The size of a face; that of the closed card if the file does not mention it.</summary>
     public Size SizeOf(FaceKind face) => Find(face)?.Size ?? Base.Closed;
 
-    /// <summary>Whether it is handed over in its envelope, so that no post limits its thickness.</summary>
+    /// <summary>Whether it is handed over in its envelope, so that no postal limit applies to its thickness.</summary>
     public bool IsHandedOver => Faces.Any(f => f.ByHand);
 }
 

@@ -5,7 +5,9 @@ using Sketch.Units;
 
 namespace Sketch.Panels;
 
-/// <summary>What a piece physically is.</summary>
+/// <summary>One physical piece or printed thing, laid out. Boxes and outlines ignore all turns.</summary>
+/// <param name="Path">The way to it.</param>
+/// <param name="Kind">Its kind.</param>
 /// <param name="Paint">What it is made of, or the ink.</param>
 /// <param name="Box">Its own box on its face, by which it and what lies on it are placed: without wraps, windows or mats.</param>
 /// <param name="Outline">
@@ -20,13 +22,13 @@ public sealed record Piece(
     Outline Outline,
     Location Location)
 {
-    /// <summary>Paper beyond the finished box on each side that wraps to the back.</summary>
+    /// <summary>The face it belongs to.</summary>
     public FaceKind Face => Path.Face;
 
-    /// <summary>How it comes about.</summary>
+    /// <summary>What it physically is.</summary>
     public PieceMatter Matter => Kind.Traits.Matter;
 
-    /// <summary>Paper beyond the finished box on each side that goes round to the back.</summary>
+    /// <summary>Paper beyond the finished box on each side that wraps to the back.</summary>
     public Insets Wrap { get; init; }
 
     /// <summary>For a mat: what it shows beyond what lies directly on it, on each side.</summary>

@@ -11,13 +11,9 @@ namespace Sketch.Reports;
 /// <param name="Paint">What it is made of.</param>
 /// <param name="Cut">The box to cut, wraps included; null for what is not cut from paper.</param>
 /// <param name="Finished">The visible box; for the base the flat sheet.</param>
-/// <param name="Border">For a mat: what it shows beyond what lies directly on it.</param>
-/// <param name="Place">Where its unturned box lies on the face.</param>
-/// <param name="Turn">Its own turn only, in degrees clockwise.</param>
-/// <param name="Raised">Height of its underside above the base by foam.</param>
 public sealed record SizeEntry(PiecePath Path, PieceKind? Kind, Paint Paint, Size? Cut, Size Finished)
 {
-    /// <summary>Whether it is bought by its thickness, which is then shown as written.</summary>
+    /// <summary>The face it belongs to; the front for the base.</summary>
     public FaceKind Face => Path.Face;
 
     /// <summary>The kind's word in the language; <c>base</c> for the card itself.</summary>
@@ -32,13 +28,13 @@ public sealed record SizeEntry(PiecePath Path, PieceKind? Kind, Paint Paint, Siz
     /// <summary>Where its unturned box lies on the face.</summary>
     public Place Place { get; init; }
 
-    /// <summary>Degrees clockwise, its own turn only.</summary>
+    /// <summary>Its own turn only, in degrees clockwise.</summary>
     public double Turn { get; init; }
 
     /// <summary>Height of its underside above the base by foam.</summary>
     public Length Raised { get; init; }
 
-    /// <summary>Whether it is bought by its thickness, which is then named as written.</summary>
+    /// <summary>Whether it is bought by its thickness, which is then shown as written.</summary>
     public bool IsReadyMade { get; init; }
 
     /// <summary>How many parts its outline falls into when it is cut; 1 for what is not cut.</summary>
@@ -51,7 +47,7 @@ public sealed record SizeEntry(PiecePath Path, PieceKind? Kind, Paint Paint, Siz
 public sealed record SizeList(LaidOutCard Card, ImmutableArray<SizeEntry> Entries)
 {
     /// <summary>
-    /// Lists a card's pieces. Groups and windows are listed without a cut size; an envelope's flap is part of the envelope and not listed.
+    /// Lists a card's pieces. Groups and windows are listed without a cut size.
     /// </summary>
     public static SizeList Of(LaidOutCard card)
     {

@@ -13,7 +13,7 @@ namespace Sketch.Variants;
 /// a small piece is seen too. Only the edges of mats show.</param>
 internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk, bool IsBase, double Weight)
 {
-    /// <summary>Kinds of piece that come from a roll or are stuck on, although a role may give their colour.</summary>
+    /// <summary>The weight of a mat in millimetres, however large it is.</summary>
     private const double MatWeight = 15;
 
     /// <summary>Whether paper is cut for it.</summary>
