@@ -3,7 +3,7 @@ using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Planning.Reports;
 using Sketch.Reports;
-using Sketch.Tests.Layouts;
+using Sketch.Tests.Layout;
 using Sketch.Tests.Planning;
 using Sketch.Tests.Reports;
 using Sketch.Tests.Templates;

@@ -1,4 +1,4 @@
-using Sketch.Tests.Layouts;
+using Sketch.Tests.Layout;
 using Sketch.World;
 using Xunit;
 

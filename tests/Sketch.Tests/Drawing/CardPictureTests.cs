@@ -1,7 +1,7 @@
 using System.Xml.Linq;
 using Sketch.Drawing;
 using Sketch.Panels;
-using Sketch.Tests.Layouts;
+using Sketch.Tests.Layout;
 using Xunit;
 
 namespace Sketch.Tests.Drawing;

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Xml.Linq;
 using Sketch.Drawing;
 using Sketch.Panels;
-using Sketch.Tests.Layouts;
+using Sketch.Tests.Layout;
 using Xunit;
 
 namespace Sketch.Tests.Drawing;

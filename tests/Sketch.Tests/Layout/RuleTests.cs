@@ -1,7 +1,6 @@
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Shapes;
-using Sketch.Tests.Layouts;
 using Sketch.Text;
 using Sketch.Units;
 using Xunit;

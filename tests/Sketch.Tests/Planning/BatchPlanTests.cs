@@ -1,5 +1,6 @@
 using CsCheck;
 using Sketch.Diagnostics;
+using Sketch.Tests.Planning.Reports;
 using Xunit;
 
 namespace Sketch.Tests.Planning;

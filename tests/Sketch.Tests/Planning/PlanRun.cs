@@ -7,6 +7,7 @@ using Sketch.Planning.Plans;
 using Sketch.Planning.Reports;
 using Sketch.Planning;
 using Sketch.Reports;
+using Sketch.Tests.Planning.Reports;
 using Sketch.Text;
 using Xunit;
 

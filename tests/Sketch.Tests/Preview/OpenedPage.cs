@@ -5,7 +5,7 @@ using System.Net.WebSockets;
 using System.Text;
 using System.Text.Json;
 using Sketch.Preview.Server;
-using Sketch.Tests.Output;
+using Sketch.Tests.Output.Files;
 using Xunit;
 
 namespace Sketch.Tests.Preview;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Colours;
+using Sketch.Diagnostics;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
@@ -62,6 +63,6 @@ internal static class SampleCard
         return output.ToString();
     }
 
-    public static Compilation Compiled(LaidOutCard card, ImmutableArray<Diagnostics.Finding>? findings = null) =>
+    public static Compilation Compiled(LaidOutCard card, ImmutableArray<Finding>? findings = null) =>
         new(Source, card, findings ?? []);
 }

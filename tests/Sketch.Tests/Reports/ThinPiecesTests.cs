@@ -4,7 +4,7 @@ using Sketch.Panels;
 using Sketch.Planning.Reports;
 using Sketch.Reports;
 using Sketch.Tests.Checks;
-using Sketch.Tests.Layouts;
+using Sketch.Tests.Layout;
 using Sketch.Tests.Planning;
 using Sketch.Tests.Templates;
 using Xunit;

@@ -1,3 +1,4 @@
+using Sketch.Diagnostics;
 using Sketch.Syntax;
 using Sketch.Text;
 using Xunit;
@@ -157,7 +158,7 @@ public class MistakeTests
         Assert.Empty(In(offer));
         Assert.Empty(In(offer, "units mm\n"));
 
-        static IReadOnlyList<Diagnostics.Finding> In(string line, string units = "") =>
+        static IReadOnlyList<Finding> In(string line, string units = "") =>
             [.. Compiler.Compile(new("a.stash", $"stash \"x\"\n{units}{line}\npaper gulls: A4, 3 sheets\n"), new TestSurroundings())
                 .Findings];
     }

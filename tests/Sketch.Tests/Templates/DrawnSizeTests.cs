@@ -3,7 +3,7 @@ using Sketch.Diagnostics;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
-using Sketch.Tests.Layouts;
+using Sketch.Tests.Layout;
 using Sketch.Text;
 using Sketch.Units;
 using Xunit;

@@ -1,6 +1,6 @@
 using Sketch.Shapes;
 using Sketch.Templates;
-using Sketch.Tests.Layouts;
+using Sketch.Tests.Layout;
 using Sketch.Tests.Shapes;
 using Sketch.Units;
 using Xunit;

@@ -3,7 +3,7 @@ using System.Text;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Templates;
-using Sketch.Tests.Layouts;
+using Sketch.Tests.Layout;
 using Sketch.Units;
 using Xunit;
 

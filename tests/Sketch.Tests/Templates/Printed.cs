@@ -5,7 +5,7 @@ using Sketch.Output.Rendering;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Templates;
-using Sketch.Tests.Layouts;
+using Sketch.Tests.Layout;
 using Sketch.Units;
 using Sketch.World;
 using Xunit;

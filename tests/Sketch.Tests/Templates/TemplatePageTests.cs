@@ -1,6 +1,7 @@
 using System.Xml.Linq;
 using Sketch.Shapes;
 using Sketch.Templates;
+using Sketch.Tests.Layout;
 using Xunit;
 
 namespace Sketch.Tests.Templates;
@@ -69,7 +70,7 @@ public sealed class TemplatePageTests
     [Fact]
     public void The_same_piece_of_two_cards_is_drawn_once()
     {
-        var card = Layouts.Laid.Out(Printed.Shapes);
+        var card = Laid.Out(Printed.Shapes);
         Assert.All(Printed.Of([card, card]).Pieces, p => Assert.Equal(2, p.Count));
     }
 

@@ -1,7 +1,7 @@
 using Sketch.Diagnostics;
 using Sketch.Shapes;
 using Sketch.Templates;
-using Sketch.Tests.Layouts;
+using Sketch.Tests.Layout;
 using Xunit;
 
 namespace Sketch.Tests.Templates;

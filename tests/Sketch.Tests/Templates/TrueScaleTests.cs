@@ -3,7 +3,8 @@ using System.Globalization;
 using Sketch.Diagnostics;
 using Sketch.Shapes;
 using Sketch.Templates;
-using Sketch.Tests.Output;
+using Sketch.Tests.Output.Files;
+using Sketch.Tests.Output.Rendering;
 using UglyToad.PdfPig;
 using Xunit;
 

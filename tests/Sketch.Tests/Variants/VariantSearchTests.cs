@@ -1,6 +1,6 @@
 using Sketch.Panels;
 using Sketch.Stashes;
-using Sketch.Tests.Shelf;
+using Sketch.Tests.Stashes;
 using Sketch.Variants;
 using Xunit;
 
@@ -75,7 +75,7 @@ public class VariantSearchTests
             VariantSearch.Find(
                 Compiler.Compile(new("c.card", "card \"C\"\nbase A2, of fold\nrole fold: white\nfront\n  panel 2 x 2, of red\n"),
                     new TestSurroundings()).Card!,
-                Shelved.Stash(Shelf + "cardstock navy: letter, 3 sheets\n"), new([], [], 10)).Best,
+                Stashed.Stash(Shelf + "cardstock navy: letter, 3 sheets\n"), new([], [], 10)).Best,
             v => Assert.Equal("navy", v.Choices.Single().Paper));
 
     [Fact]
@@ -90,5 +90,5 @@ public class VariantSearchTests
     public void The_limit_holds() => Assert.Equal(5, Find(TwoLayers, Shelf, limit: 5).Best.Length);
 
     private static VariantList Find(string card, string shelf, string[]? roles = null, string[]? papers = null, int limit = 24) =>
-        VariantSearch.Find(Shelved.Card(card, null).Card!, Shelved.Stash(shelf), new([.. roles ?? []], [.. papers ?? []], limit));
+        VariantSearch.Find(Stashed.Card(card, null).Card!, Stashed.Stash(shelf), new([.. roles ?? []], [.. papers ?? []], limit));
 }

@@ -1,0 +1,121 @@
+using System.Xml.Linq;
+using SixLabors.ImageSharp;
+using Sketch.Output.Contact;
+using Sketch.Output.Files;
+using Sketch.Output.Folders;
+using Sketch.Panels;
+using Sketch.Variants;
+using UglyToad.PdfPig;
+using Xunit;
+
+namespace Sketch.Tests.Cli.Verbs;
+
+public sealed class VariantsVerbTests : IDisposable
+{
+    private const string Card =
+        "card \"Card\"\nbase A2, fold left, of white\nrole sky: gulls\nrole deep: navy\nfront\n  panel 3 x 4, of sky\n    panel 2 x 2, "
+            + "of deep\n";
+    private const string Stash =
+        "stash \"Shelf\"\npaper gulls: 12 x 12, 3 sheets, front dots #123456, back #654321\npaper night: 12 x 12, 1 sheet, front "
+            + "stars, back #b8332f\ncardstock navy: letter, 2 sheets\n";
+
+    private readonly CommandLineRun _run = new();
+
+    private int Variants(params string[] more) =>
+        _run.Run(["variants", _run.File("a.card", Card), "--stash", _run.File("a.stash", Stash), "--out", _run.InFolder("out"), .. more]);
+
+    [Fact]
+    public void One_contact_sheet_shows_every_variant_with_its_papers()
+    {
+        Variants("--json", "--as", "svg", "--limit", "7");
+
+        var ids = _run.Json.GetProperty("variants").EnumerateArray().Select((v, i) => $"{i + 1}: {v.GetProperty("id").GetString()}");
+        var titles = XDocument.Load(_run.InFolder("out/a-variants.svg")).Root!.Elements().Where(e => e.Name.LocalName == "g")
+            .Select(g => g.Elements().First().Value).Skip(1);
+        Assert.Equal(ids, titles);
+    }
+
+    [Fact]
+    public void No_id_of_the_contact_sheet_is_used_twice()
+    {
+        Variants("--as", "svg");
+
+        var ids = XDocument.Load(_run.InFolder("out/a-variants.svg")).Descendants().Attributes("id").Select(a => a.Value).ToList();
+        Assert.Equal(ids.Distinct().Count(), ids.Count);
+    }
+
+    [Fact]
+    public void Draw_takes_an_id()
+    {
+        Variants("--json");
+        var id = _run.Json.GetProperty("variants")[1].GetProperty("id").GetString()!;
+
+        Assert.Equal(0, _run.Run(
+            "draw", _run.InFolder("a.card"), "--stash", _run.InFolder("a.stash"), "--out", _run.InFolder("large"), "--paper", id));
+    }
+
+    [Fact]
+    public void A_png_of_strips_is_a_whole_picture()
+    {
+        Variants("--as", "png", "--dpi", "40");
+
+        using var picture = Image.Load(_run.InFolder("out/a-variants.png"));
+        Assert.Equal(340, picture.Width);
+    }
+
+    [Fact]
+    public void A_pdf_has_pages_that_can_be_printed()
+    {
+        Variants("--as", "pdf", "--limit", "20");
+
+        using var document = PdfDocument.Open(_run.InFolder("out/a-variants.pdf"));
+        Assert.All(document.GetPages(), p => Assert.Equal((612, 792), ((int)Math.Round(p.Width), (int)Math.Round(p.Height))));
+    }
+
+    [Fact]
+    public void The_page_names_every_picture_in_words()
+    {
+        Variants("--as", "html");
+
+        var html = File.ReadAllText(_run.InFolder("out/a-variants.html"));
+        Assert.Equal(html.Split("<img ").Length - 1, html.Split("alt=\"Variant ").Length - 1);
+    }
+
+    [Theory]
+    [InlineData("--roles", "skye", "Did you mean \"sky\"?")]
+    [InlineData("--papers", "guls/back", "Did you mean \"gulls\"?")]
+    [InlineData("--limit", "0", "from 1 to 1000")]
+    [InlineData("--face", "envelope", "no envelope")]
+    public void What_does_not_exist_is_wrong_usage_and_gets_a_hint(string option, string value, string hint)
+    {
+        var status = Variants(option, value);
+
+        Assert.Equal((2, true), (status, _run.Error.Contains(hint, StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_foreign_file_is_not_replaced()
+    {
+        _run.File("out/a-variants.svg", "<svg/>");
+
+        Assert.Equal((2, "<svg/>"), (Variants("--as", "svg"), File.ReadAllText(_run.InFolder("out/a-variants.svg"))));
+    }
+
+    [Fact]
+    public void When_stopped_no_half_file_is_left()
+    {
+        var card = FolderFiles.ReadFile(_run.File("a.card", Card)).Source!;
+        var stash = Compiler.Compile(new("a.stash", Stash), new FolderFiles()).Stash!;
+        var laidOut = Compiler.Compile(card, new FolderFiles()).Card!;
+        var variants = VariantSearch.Find(laidOut, stash, new([], [], 20));
+        using var stop = new CancellationTokenSource();
+        var sheet = new ContactSheet(laidOut, FaceKind.Front, new(stash, []), variants, new FolderFiles());
+        var file = new ContactSheetFile(sheet, _ => stop.Cancel(), stop.Token);
+
+        void Draw() => SafeFile.Write(_run.InFolder("stopped.svg"), output => file.WriteSvg(output, ""));
+        Assert.Throws<OperationCanceledException>(Draw);
+        Assert.Equal(["a.card"], Directory.GetFiles(_run.Folder).Select(Path.GetFileName));
+    }
+
+    public void Dispose() => _run.Dispose();
+}

@@ -1,0 +1,32 @@
+using Sketch.Diagnostics;
+using Sketch.Panels;
+using Sketch.Syntax;
+using Sketch.Text;
+using Xunit;
+
+namespace Sketch.Tests.Layout;
+
+/// <summary>The canonical spelling of a card lays out as the card does.</summary>
+public class FormattedLayoutTests
+{
+    public static readonly TheoryData<string> Cards = [.. LayoutSamples.All];
+
+    [Theory]
+    [MemberData(nameof(Cards))]
+    public void The_canonical_spelling_lays_out_alike(string text)
+    {
+        var formatted = Formatter.Format(new SourceText("card.card", text), new FindingBag());
+        Assert.Equal(Measures(Laid.Out(text, LayoutSamples.Surroundings())), Measures(Laid.Out(formatted!, LayoutSamples.Surroundings())));
+    }
+
+    [Theory]
+    [MemberData(nameof(Cards))]
+    public void The_canonical_spelling_is_its_own(string text)
+    {
+        var once = Formatter.Format(new SourceText("card.card", text), new FindingBag());
+        Assert.Equal(once, Formatter.Format(new SourceText("card.card", once!), new FindingBag()));
+    }
+
+    private static IEnumerable<object?> Measures(LaidOutCard card) =>
+        card.Pieces.Select(p => (p.Path, p.Kind, p.Box, p.Wrap, p.Border, p.Turn, p.Raised, p.Paint.Role, p.Words?.Text) as object);
+}

@@ -1,0 +1,103 @@
+using Sketch.Diagnostics;
+using Sketch.Kinds;
+using Sketch.Panels;
+using Sketch.Text;
+using Xunit;
+
+namespace Sketch.Tests.Layout;
+
+/// <summary>A card made from another one on a base of another size, worked out by hand from the language.</summary>
+public class RefitTests
+{
+    private const string Small = """
+        card "Small"
+        base 4 x 5, fold left, of white
+        front
+          sea: panel, showing 1/8, of blue
+          pic: panel 2 x 1, left 1/2, top 1/4, of cream
+            mat, border 1/8, of navy
+            mat 2 1/2 x 1 1/2, of white
+            2 square 3/8, in a row, gap 1/4, of red
+            line 1/16, along top, of silver
+        """;
+
+    [Theory]
+    [InlineData("front/pic", "4 x 2", "1 1/4, 3/4")] // twice as large; the distances to the outer mat are 1 and 1/2, its border 1/4
+    [InlineData("front/pic/mat", "4 1/4 x 2 1/4", "1 1/8, 5/8")] // a border stays
+    [InlineData("front/pic/mat2", "4 1/2 x 2 1/2", "1, 1/2")] // only the innermost written size grows, the mats keep their borders
+    [InlineData("front/pic/square[1]", "3/4 x 3/4", "2 3/8, 1 3/8")] // 1 1/4 + (4 - 1 3/4)/2: the gap stays 1/4; 3/4 + (2 - 3/4)/2
+    [InlineData("front/pic/line", "4 x 1/16", "1 1/4, 3/4")] // a line stays as thick
+    [InlineData("front/sea", "7 1/2 x 9 1/2", "1/4, 1/4")] // what shows is a margin
+    public void Twice_the_base_with_refit_sizes_is_twice_the_sizes_and_distances(string path, string size, string place) =>
+        From("base 8 x 10\nrefit sizes").HasSizeAndPlace(path, size, place);
+
+    [Theory]
+    [InlineData("front/pic", "2 x 1", "1 1/4, 3/4")] // distances 1 and 1/2
+    [InlineData("front/pic/mat", "2 1/4 x 1 1/4", "1 1/8, 5/8")]
+    [InlineData("front/sea", "7 1/2 x 9 1/2", "1/4, 1/4")]
+    public void With_refit_margins_sizes_stay(string path, string size, string place) =>
+        From("base 8 x 10\nrefit margins").HasSizeAndPlace(path, size, place);
+
+    [Fact]
+    public void With_refit_all_borders_grow_too() => From("base 8 x 10\nrefit all").ShowsBorder("front/pic/mat", "1/4");
+
+    [Theory]
+    [InlineData("front/pic", "2 x 1", "1 1/4, 1/2")] // the smaller ratio is 1; left 1/2 becomes 1
+    [InlineData("front/pic/square[1]", "3/8 x 3/8", "1 3/4, 13/16")] // 1 1/4 + (2 - 1)/2, 1/2 + (1 - 3/8)/2
+    public void On_a_base_that_is_only_wider_sizes_stay_and_distances_across_grow(string path, string size, string place) =>
+        From("base 8 x 5\nrefit sizes").HasSizeAndPlace(path, size, place);
+
+    [Fact]
+    public void Without_refit_everything_written_stays() => From("base 8 x 10").HasSizeAndPlace("front/pic", "2 x 1", "3/4, 1/2");
+
+    [Fact]
+    public void What_the_new_card_changes_is_changed_last() =>
+        From("base 8 x 10\nrefit sizes\nchange sea: showing 1/8").HasSize("front/sea", "7 3/4 x 9 3/4");
+
+    [Fact]
+    public void Metric_sizes_go_to_whole_millimetres()
+    {
+        var text = "card \"New\"\nlike \"small.card\"\nunits mm\nbase 120 x 180\nrefit sizes";
+        var small = "card \"Small\"\nunits mm\nbase 100 x 150, fold left, of white\nfront\n  square 34, left 7, top 10, of red";
+        Laid.Out(text, new TestSurroundings().WithText("small.card", small))
+            .HasSizeAndPlace("front/square", "41 mm x 41 mm", "8 mm, 12 mm"); // 40.8, 8.4, 12
+    }
+
+    [Fact]
+    public void Each_change_of_a_refit_is_reported_in_the_words_of_the_file()
+    {
+        var world = new TestSurroundings().WithText("small.card", Small);
+        var reported = Compiler.Compile(new SourceText("new.card", "card \"New\"\nlike \"small.card\"\nbase 8 x 10\nrefit sizes"), world)
+            .Findings
+            .Where(f => f.Code == "SK320").Select(f => f.Message);
+        Assert.Equal(
+            ["sea: showing 1/8 to 1/4.", "pic: size 2 x 1 to 4 x 2, left 1/2 to 1, top 1/4 to 1/2.",
+                "square (line 8 of small.card): size 3/8 to 3/4."],
+            reported);
+    }
+
+    [Fact]
+    public void A_piece_is_left_out_with_all_that_lies_on_it() => Assert.Equal(["front/sea"], From("leave out pic").Order());
+
+    [Fact]
+    public void Something_is_added_on_top_of_what_is_there() =>
+        Assert.Equal("front/sea/heart", From("leave out pic\nadd to sea\n  heart 1, of red").Order()[^1]);
+
+    [Fact]
+    public void A_kind_is_changed_and_keeps_what_is_not_named()
+    {
+        var pic = From("change pic: oval").Piece("front/pic");
+        Assert.Equal((PieceKind.Oval, Measure.Size("2 x 1")), (pic.Kind, pic.Box.Size));
+    }
+
+    [Fact]
+    public void A_card_cannot_start_from_itself()
+    {
+        const string Text = "card \"Ring\"\nlike \"ring.card\"";
+        var compilation = Compiler.Compile(new SourceText("ring.card", Text), new TestSurroundings().WithText("ring.card", Text));
+        Assert.Contains(compilation.Findings, f => f.Severity == Severity.Error);
+    }
+
+    private static LaidOutCard From(string lines) =>
+        Laid.Out($"card \"New\"\nlike \"small.card\"\n{lines}", new TestSurroundings().WithText("small.card", Small));
+}

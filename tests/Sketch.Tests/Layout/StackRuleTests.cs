@@ -1,0 +1,76 @@
+using Sketch.Diagnostics;
+using Sketch.Text;
+using Xunit;
+
+namespace Sketch.Tests.Layout;
+
+/// <summary>A size may be known anywhere in a stack: the rest follows, or the contradiction is reported.</summary>
+public class StackRuleTests
+{
+    [Theory]
+    [InlineData("front/pic", "3 7/8 x 5 1/8")]
+    [InlineData("front/pic/mat", "4 x 5 1/4")]
+    public void A_panel_follows_from_the_size_of_its_mat(string path, string size) =>
+        Laid.OnA2("  pic: panel, of cream\n    mat 4 x 5 1/4, border 1/16, of navy").HasSize(path, size);
+
+    [Theory]
+    [InlineData("front/pic", "3 5/8 x 4 7/8")] // 3 3/4 - 1/8, 5 - 1/8
+    [InlineData("front/pic/mat", "3 3/4 x 5")]
+    [InlineData("front/pic/mat2", "4 x 5 1/4")] // written
+    public void A_middle_layer_and_the_panel_follow_from_the_outer_mat(string path, string size) =>
+        Laid.OnA2("  pic: panel, of cream\n    mat +1/8, of navy\n    mat 4 x 5 1/4, border 1/8, of white").HasSize(path, size);
+
+    [Fact]
+    public void The_one_unwritten_border_between_two_known_sizes_is_calculated()
+    {
+        var card = Laid.OnA2("  pic: panel 3 1/2 x 4 3/4, showing 1/8, of cream\n    mat, of navy\n    mat +1/8, of white");
+        card.ShowsBorder("front/pic/mat", "3/16"); // 4 - 1/8 - 3 1/2 = 3/8 in total
+        card.HasSize("front/pic/mat", "3 7/8 x 5 1/8");
+    }
+
+    [Fact]
+    public void Each_axis_is_settled_by_itself()
+    {
+        var card = Laid.OnA2("  pic: panel 3 x 5, showing 1/8, of cream\n    mat, of navy");
+        card.ShowsBorder("front/pic/mat", "1/2", "1/8", "1/2", "1/8"); // (4 - 3)/2, (5 1/4 - 5)/2
+    }
+
+    [Fact]
+    public void Known_sizes_that_agree_are_no_error() =>
+        Laid.OnA2("  pic: panel 3 7/8 x 5 1/8, showing 1/8, of cream\n    mat +1/8, of navy").HasSize("front/pic/mat", "4 x 5 1/4");
+
+    [Fact]
+    public void Known_sizes_that_disagree_are_an_error_with_both_values()
+    {
+        var error = Assert.Single(Errors("  pic: panel 3 1/2 x 5 1/8, showing 1/8, of cream\n    mat +1/8, of navy"));
+        Assert.Contains("3 1/2 in", error.Message);
+        Assert.Contains("4 in", error.Message);
+    }
+
+    [Theory]
+    // Two unwritten borders lie between known sizes.
+    [InlineData("  pic: panel 3 x 4, showing 1/8, of cream\n    mat, of navy\n    mat, of white")]
+    [InlineData("  pic: panel 5 x 6, showing 1/8, of cream\n    mat, of navy")] // a border below zero
+    [InlineData("  pic: panel, of cream")] // how large?
+    [InlineData("  pic: panel full x full, of cream\n    mat +1/8, of navy")] // say showing
+    [InlineData("  pic: panel 3, of cream")] // one number for a panel
+    public void What_cannot_be_settled_is_an_error(string pieces) => Assert.NotEmpty(Errors(pieces));
+
+    [Fact]
+    public void Full_is_the_parent_less_the_written_distances() =>
+        Laid.OnA2("  panel full x full, left 1/4, right 1/2, top 1/8, of blue").HasSizeAndPlace("front/panel", "3 1/2 x 5 3/8", "1/4, 1/8");
+
+    [Fact]
+    public void Showing_may_differ_on_one_side() =>
+        Laid.OnA2("  panel, showing 1/8, showing bottom 1, of blue")
+            .HasSizeAndPlace("front/panel", "4 x 4 3/8", "1/8, 1/8"); // 5 1/2 - 1/8 - 1
+
+    [Fact]
+    public void The_same_size_as_another_piece_is_its_own_size() =>
+        Laid.OnA2("  pic: panel 3 x 2, of cream\n  panel, same size as pic, top 0, of blue").HasSize("front/panel", "3 x 2");
+
+    private static IEnumerable<Finding> Errors(string pieces) =>
+        Compiler.Compile(new SourceText("card.card", $"card \"Test\"\nbase A2, fold left, of white\nfront\n{pieces}"),
+            new TestSurroundings()).Findings
+            .Where(f => f.Severity == Severity.Error);
+}

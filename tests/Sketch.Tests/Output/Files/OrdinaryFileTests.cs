@@ -1,0 +1,68 @@
+using System.Net.Sockets;
+using Sketch.Output.Files;
+using Sketch.Output.Folders;
+using Sketch.Units;
+using Xunit;
+
+namespace Sketch.Tests.Output.Files;
+
+/// <summary>A pipe, a socket or a device with the name of a file is reported, and nobody waits for it.</summary>
+public sealed class OrdinaryFileTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void A_pipe_on_the_command_line_is_a_finding() =>
+        Assert.Contains("it is not a regular file",
+            FolderFiles.ReadFile(_folder.Pipe("a.card")).Finding?.Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_pipe_that_a_card_names_is_no_text()
+    {
+        _folder.Pipe("shelf.stash");
+        Assert.Null(new FolderFiles().ReadText("shelf.stash", _folder.At("a.card"), out var problem));
+        Assert.Equal(OrdinaryFile.Problem, problem);
+    }
+
+    [Fact]
+    public void A_pipe_is_no_picture_of_a_paper()
+    {
+        _folder.Pipe("waves.png");
+        Assert.Null(new FolderFiles().ReadPicture("waves.png", _folder.At("a.stash"), Length.Millimetre(100), out var problem));
+        Assert.Equal(OrdinaryFile.Problem, problem);
+    }
+
+    [Fact]
+    public void A_pipe_is_no_font()
+    {
+        _folder.Pipe("quill.ttf");
+        Assert.Null(new FolderFiles().ShapeWords("Lamp", "quill.ttf", _folder.At("a.card"), out var problem));
+        Assert.Equal(OrdinaryFile.Problem, problem);
+    }
+
+    [Fact]
+    public void A_socket_is_reported_as_what_it_is()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no sockets among its files.");
+        using var socket = new Socket(AddressFamily.Unix, SocketType.Stream, ProtocolType.Unspecified);
+        socket.Bind(new UnixDomainSocketEndPoint(_folder.At("a.card")));
+        Assert.Null(FileContent.Read(_folder.At("a.card"), 10, out var problem));
+        Assert.Equal(OrdinaryFile.Problem, problem);
+    }
+
+    [Fact]
+    public void A_link_to_a_device_is_reported_as_what_it_is()
+    {
+        Assert.SkipUnless(File.Exists("/dev/zero"), "There is no /dev/zero.");
+        File.CreateSymbolicLink(_folder.At("a.card"), "/dev/zero");
+        Assert.Null(FileContent.Read(_folder.At("a.card"), 10, out var problem));
+        Assert.Equal(OrdinaryFile.Problem, problem);
+    }
+
+    [Fact]
+    public void A_file_and_a_folder_are_ordinary_and_so_is_what_is_not_there() =>
+        Assert.All([_folder.Write("a.card", ""), _folder.Path, _folder.At("none.card")], path =>
+            Assert.False(OrdinaryFile.IsOtherwise(path)));
+}

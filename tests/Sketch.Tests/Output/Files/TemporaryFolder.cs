@@ -1,0 +1,38 @@
+using System.Diagnostics;
+using Xunit;
+
+namespace Sketch.Tests.Output.Files;
+
+/// <summary>A folder of its own for one test, gone afterwards.</summary>
+internal sealed class TemporaryFolder : IDisposable
+{
+    public string Path { get; } = Directory.CreateTempSubdirectory("sketch-").FullName;
+
+    public string At(string name) => System.IO.Path.Combine(Path, name);
+
+    public string Write(string name, string text)
+    {
+        Directory.CreateDirectory(System.IO.Path.GetDirectoryName(At(name))!);
+        File.WriteAllText(At(name), text);
+        return At(name);
+    }
+
+    public string Write(string name, byte[] content)
+    {
+        Directory.CreateDirectory(System.IO.Path.GetDirectoryName(At(name))!);
+        File.WriteAllBytes(At(name), content);
+        return At(name);
+    }
+
+    /// <summary>A named pipe that nobody writes to: whoever opens it to read waits.</summary>
+    public string Pipe(string name)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no pipes among its files.");
+        using var made = Process.Start("mkfifo", [At(name)]);
+        made.WaitForExit();
+        Assert.Equal(0, made.ExitCode);
+        return At(name);
+    }
+
+    public void Dispose() => Directory.Delete(Path, recursive: true);
+}

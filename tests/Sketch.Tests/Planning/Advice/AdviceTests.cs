@@ -1,0 +1,154 @@
+using Sketch.Planning.Advice;
+using Xunit;
+
+namespace Sketch.Tests.Planning.Advice;
+
+public class AdviceTests
+{
+    private const string Top = "batch \"Lamp day\"\nstash \"shelf.stash\"\n";
+    private static readonly string OneSheet = PlanRun.Shelf.Replace("3 sheets", "1 sheet", StringComparison.Ordinal);
+
+    // Hand-worked: 12 x 12 holds four of 4 1/8 x 5 3/8 and six of 4 x 5 1/4.
+    [Fact]
+    public void Trimming_by_an_eighth_lets_six_instead_of_four_come_from_a_sheet()
+    {
+        var run = PlanRun.Of($"{Top}cut 6 of 4 1/8 x 5 3/8 from gulls\n", ("shelf.stash", OneSheet));
+        Assert.Equal("Trim the pieces of line 3 by 1/8, from 4 1/8 x 5 3/8 to 4 x 5 1/4: 1 sheet of gulls instead of 2.",
+            run.Plan!.Advice.Suggestions[0].Text);
+    }
+
+    // Hand-worked: four mats of 4 1/16 x 5 5/16 come from 12 x 12 and six of 4 x 5 1/4; one that shows 1/32 would then show nothing.
+    [Theory]
+    [InlineData("1/16", false)]
+    [InlineData("1/4", true)]
+    public void A_mat_is_trimmed_only_where_it_still_shows(string mat, bool proposed)
+    {
+        var card = PlanRun.Card.Replace("base A2", "base 4 5/16 x 5 9/16", StringComparison.Ordinal)
+            .Replace("of sky\n    mat +1/8, of deep", $"of deep\n    mat +{mat}, of sky", StringComparison.Ordinal);
+        var texts = PlanRun.Of($"{Top}make 6 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", OneSheet))
+            .Plan!.Advice.Suggestions.Select(s => s.Text);
+        Assert.Equal(proposed, texts.Contains(
+            "Trim sky/mat of Gull by 1/16, from 4 1/16 x 5 5/16 to 4 x 5 1/4: 1 sheet of gulls instead of 2."));
+    }
+
+    // Hand-worked: 8 1/4 x 8 1/4 holds one of 4 1/4 x 5 and two of 4 x 4 3/4, which would leave the edge of the front bare.
+    [Fact]
+    public void No_strip_that_runs_from_edge_to_edge_is_trimmed()
+    {
+        const string card = "card \"Gull\"\nbase A2, fold left, of white\nrole sky: gulls\nfront\n"
+            + "  band: strip full x 5, top 1/4, of sky\n";
+        var shelf = OneSheet.Replace("12 x 12", "8 1/4 x 8 1/4", StringComparison.Ordinal);
+        var advice = PlanRun.Of($"{Top}make 2 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", shelf)).Plan!.Advice;
+        Assert.DoesNotContain(advice.Suggestions, s => s.Text.StartsWith("Trim ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Three_changes_are_proposed_where_there_are_three()
+    {
+        var card = PlanRun.Card.Replace("base A2", "base 4 1/2 x 5 3/4", StringComparison.Ordinal)
+            .Replace("mat +1/8", "mat +1/16", StringComparison.Ordinal);
+        var run = PlanRun.Of($"{Top}make 6 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", OneSheet));
+        Assert.True(run.Plan!.Advice.Suggestions.Length >= 3, string.Join('\n', run.Plan.Advice.Suggestions.Select(s => s.Text)));
+    }
+
+    [Fact]
+    public void What_is_proposed_holds_when_the_batch_is_changed_so()
+    {
+        var short1 = PlanRun.Of($"{Top}make 9 of \"gull.card\"\n", ("shelf.stash", OneSheet))
+            .Plan!.Advice.Suggestions.Single(s => s.Text.StartsWith("Make ", StringComparison.Ordinal));
+        Assert.StartsWith("Make 3 fewer of Gull", short1.Text, StringComparison.Ordinal);
+        Assert.Equal(short1.After, PlanRun.Of($"{Top}make 6 of \"gull.card\"\n").Paper("gulls").Plan.Sheets);
+    }
+
+    [Fact]
+    public void Another_paper_is_proposed_as_it_would_be_written()
+    {
+        var shelf = OneSheet + "paper rope: 12 x 12, 4 sheets\n";
+        var texts = PlanRun.Of($"{Top}make 9 of \"gull.card\"\n", ("shelf.stash", shelf)).Plan!.Advice.Suggestions.Select(s => s.Text);
+        Assert.Contains("Write role sky: rope under Gull in line 3; rope then takes 2 sheets: 0 sheets of gulls instead of 2.", texts);
+    }
+
+    [Fact]
+    public void The_cards_that_the_shelf_is_enough_for_are_counted()
+    {
+        var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\nmake 4 of \"plain.card\"\n", ("shelf.stash", OneSheet),
+            ("plain.card", "card \"Plain\"\nbase A2, of white\n"));
+        Assert.Equal([6, 4], run.Plan!.Advice.Makeable.Select(m => m.Count));
+    }
+
+    [Fact]
+    public void A_paper_for_loose_pieces_alone_keeps_no_card_from_being_made()
+    {
+        var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\ncut 3 of 4 x 5 from gull\n", ("shelf.stash", OneSheet));
+        Assert.Equal(6, Assert.Single(run.Plan!.Advice.Makeable).Count);
+    }
+
+    [Fact]
+    public void Nothing_is_proposed_where_all_is_there()
+    {
+        var advice = PlanRun.Of($"{Top}make 2 of \"gull.card\"\n").Plan!.Advice;
+        Assert.Equal((0, 0), (advice.Makeable.Length, advice.Suggestions.Length));
+    }
+
+    [Fact]
+    public void A_card_bears_its_share_of_each_sheet()
+    {
+        // Six fronts take one sheet of gulls at 1.20, six bases three sheets of white at 0.10; navy has no price.
+        var shelf = PlanRun.Shelf.Replace("3 sheets", "3 sheets, price 1.20", StringComparison.Ordinal)
+            .Replace("any sheets", "any sheets, price 0.10", StringComparison.Ordinal);
+        var (costs, unpriced) = CardCost.Of(PlanRun.Of($"{Top}make 6 of \"gull.card\"\n", ("shelf.stash", shelf)).Plan!);
+        Assert.Equal((0.25m, "navy"), (Math.Round(costs[0].Amount, 4), unpriced[0]));
+    }
+
+    private static IEnumerable<string> Proposed(string lines, params (string, string)[] files) =>
+        PlanRun.Of(Top + lines, files).Plan!.Advice.Suggestions.Select(s => s.Text);
+
+    [Theory]
+    [InlineData("line 1/16, along top, of light")]
+    [InlineData("strip 1 x 1/16, of light")]
+    public void Nothing_but_foil_stands_in_for_foil(string piece)
+    {
+        var card = PlanRun.Card.Replace("role sky", "role light: glint\nrole sky", StringComparison.Ordinal) + $"    {piece}\n";
+        var shelf = PlanRun.Shelf + "cardstock glint: letter, 0 sheets, front foil #cfa646\n";
+        Assert.DoesNotContain(
+            Proposed("make 9 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", shelf)), t =>
+                t.Contains("role light", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Foil_that_no_shelf_has_is_not_replaced_by_cardstock()
+    {
+        var card = PlanRun.Card.Replace("role sky", "role light: foil gold\nrole sky", StringComparison.Ordinal)
+            + "    strip 1 x 1/16, of light\n";
+        Assert.Empty(Proposed("make 9 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", PlanRun.Shelf)));
+    }
+
+    [Fact]
+    public void A_piece_is_not_cut_from_the_paper_that_it_lies_on()
+    {
+        var shelf = PlanRun.Shelf.Replace("navy: letter, 25 sheets", "navy: letter, 0 sheets", StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            Proposed("make 2 of \"gull.card\"\n", ("shelf.stash", shelf)), t => t.Contains("role deep: white", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(9, false)]
+    [InlineData(12, false)]
+    [InlineData(8, false)]
+    [InlineData(6, true)]
+    public void Fewer_cards_are_proposed_only_where_nobody_waits_for_them(int needed, bool proposed)
+    {
+        var texts = Proposed($"for \"Cliff ward\", {needed} cards\nmake 9 of \"gull.card\"\n", ("shelf.stash", OneSheet));
+        Assert.Equal(proposed, texts.Any(t => t.StartsWith("Make ", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData(12, "Buy more.")]
+    [InlineData(11, "Buy more, or make fewer of the cards that use it.")]
+    public void Supplies_are_to_be_bought_where_every_card_is_needed(int needed, string hint)
+    {
+        var shelf = PlanRun.Shelf + "envelope plain: US A2, 5\n";
+        var run = PlanRun.Of($"{Top}for \"Cliff ward\", {needed} cards\nmake 12 of \"gull.card\"\n", ("shelf.stash", shelf));
+        Assert.Equal(hint, run.Single("SK713").Hint);
+    }
+}

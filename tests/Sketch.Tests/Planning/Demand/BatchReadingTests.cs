@@ -1,0 +1,175 @@
+using Sketch.Planning.Summary;
+using Xunit;
+
+namespace Sketch.Tests.Planning.Demand;
+
+public class BatchReadingTests
+{
+    private const string Top = "batch \"Lamp day\"\nstash \"shelf.stash\"\n";
+
+    [Theory]
+    [InlineData("make 2 of \"gull.card\"\n  role skyy: gulls\n", "SK704", 4, 8, "Did you mean sky?")]
+    [InlineData("make 2 of \"gull.card\"\nrole sky: gulls\n", "SK115", 4, 1, "Indent it under its make line.")]
+    [InlineData("make two of \"gull.card\"\n", "SK112", 3, 6, "Write 2, in digits.")]
+    [InlineData("make 2 of \"gone.card\"\n", "SK206", 3, 11, "Write the name of a card file in the same folder, "
+        + "such as \"bad.card\" or \"crowd.card\" or \"gull.card\".")]
+    [InlineData("make 2 of \"gul.card\"\n", "SK206", 3, 11, "Did you mean \"gull.card\"?")]
+    [InlineData("cut 3 of 2 x 2 from any offcut\n", "SK115", 3, 21,
+        "Name their paper, as in from gulls; its offcuts are cut before a new sheet.")]
+    [InlineData("make 2 of \"shelf.stash\"\n", "SK206", 3, 11, "Write the name of a card file; it begins with card \"…\".")]
+    [InlineData("make 2 of \"day.batch\"\n", "SK207", 3, 11, "Write the name of a card file.")]
+    [InlineData("make 2 of \"bad.card\"\n", "SK703", 3, 11, "Fix the errors in that file first.")]
+    [InlineData("make 0 of \"gull.card\"\n", "SK119", 3, 6, "Write make 12 of \"fair-winds.card\".")]
+    [InlineData("make 99999999 of \"gull.card\"\n", "SK119", 3, 6, "Write make 12 of \"fair-winds.card\".")]
+    [InlineData("cut 3 of 4 x full from gulls\n", "SK118", 3, 10, "Write cut 12 of 4 x 5 1/4 from gulls.")]
+    [InlineData("for \"Cliff ward\"\ncut 1 of 1 x 1 from gulls\n", "SK112", 3, 1, "Write for \"Cliff ward\", 24 cards.")]
+    [InlineData("base A2\ncut 1 of 1 x 1 from gulls\n", "SK115", 3, 1,
+        "A batch has lines such as stash \"museum.stash\", for \"Cliff ward\", 24 cards, make 12 of \"fair-winds.card\" and cut 12 of "
+            + "4 x 5 1/4 from gulls.")]
+    [InlineData("makers 2\nmakers 3\ncut 1 of 1 x 1 from gulls\n", "SK117", 4, 1, "Remove one of the two lines.")]
+    [InlineData("cut 50001 of 1 x 1 from gulls\n", "SK714", 3, 1,
+        "Write cut 50000 in place of cut 50001, and put the rest into another batch.")]
+    [InlineData("cut 50000 of 1 x 1 from gulls\ncut 1 of 1 x 1 from gulls\n", "SK714", 4, 1, "Put this line into another batch.")]
+    [InlineData("make 20000 of \"gull.card\"\n", "SK714", 3, 1, "Write make 16666 of \"gull.card\", and put the rest into another batch.")]
+    [InlineData("make 50000 of \"crowd.card\"\n", "SK703", 3, 15, "Make the piece larger in that file.")]
+    [InlineData("cut 100000 of 0.001 mm x 0.001 mm from gulls\n", "SK715", 3, 1, "Make each side at least 1/32.")]
+    [InlineData("", "SK702", 1, 1, "Add a line make 12 of \"fair-winds.card\", or cut 12 of 4 x 5 1/4 from gulls.")]
+    public void A_mistake_is_reported_where_it_stands(string lines, string code, int line, int column, string hint)
+    {
+        var finding = PlanRun.Of(Top + lines, ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n"),
+            ("crowd.card", "card \"Crowd\"\nbase A2, of white\nfront\n  9 panel 1/64 x 1/64, in a grid 3 across, gap 1/16, of blue\n"))
+                .Single(code);
+        Assert.Equal(("day.batch", line, column, hint),
+            (finding.Location.Source.Path, finding.Location.Start.Line, finding.Location.Start.Column, finding.Hint));
+    }
+
+    [Theory]
+    [InlineData(150, 0)]
+    [InlineData(151, 1)]
+    public void Loose_pieces_of_a_hundred_and_fifty_sizes_are_planned_and_the_next_is_reported(int sizes, int reported)
+    {
+        // None fits its sheet, so that planning them takes no time; the last line repeats a size.
+        var lines = string.Concat(Enumerable.Range(0, sizes).Append(0).Select(i => $"cut 1 of {20 + i} x 20 from gulls\n"));
+        var found = PlanRun.Of(Top + lines).Findings.Where(f => f.Code == "SK714").ToList();
+        Assert.Equal(reported, found.Count);
+        Assert.All(found, f => Assert.Equal((153, "Put this line into another batch."), (f.Location.Start.Line, f.Hint)));
+    }
+
+    [Fact]
+    public void A_misspelt_file_is_fixed_by_the_nearest_name_in_the_folder() =>
+        Assert.Equal("\"gull.card\"", PlanRun.Of($"{Top}make 2 of \"gul.card\"\n").Single("SK206").Replacement);
+
+    [Fact]
+    public void Any_offcut_is_one_mistake_where_loose_pieces_are_cut() =>
+        Assert.Single(PlanRun.Of($"{Top}cut 3 of 2 x 2 from any offcut\n").Findings);
+
+    [Theory]
+    [InlineData("make 0 of \"gull.card\"\n")]
+    [InlineData("make 9999999 of \"gull.card\"\n")]
+    [InlineData("cut 0 of 4 x 4 from gulls\n")]
+    public void A_count_that_is_none_is_not_planned(string line)
+    {
+        var plan = PlanRun.Of($"{Top}{line}make 2 of \"gull.card\"\n").Plan!;
+        Assert.Equal((3, 2L), (plan.Papers.Length, plan.Cards));
+    }
+
+    [Fact]
+    public void Cards_left_out_for_their_mistakes_do_not_count()
+    {
+        var run = PlanRun.Of($"{Top}make 3 of \"gone.card\"\nmake 5 of \"bad.card\"\nmake 2 of \"gull.card\"\n",
+            ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n"));
+        var cards = PlanSummary.Of(run.Plan!, new(false)).Sections.Single(s => s.Heading == "Cards");
+        Assert.Equal(("The designs make 2.", 1), (cards.Sentences[^1], cards.Table!.Rows.Length));
+    }
+
+    [Fact]
+    public void Cards_left_out_for_their_mistakes_are_not_reported_to_be_missing_too() =>
+        Assert.DoesNotContain(PlanRun.Of($"{Top}for \"Cliff ward\", 5 cards\nmake 5 of \"gone.card\"\n")
+            .Findings, f => f.Code is "SK721" or "SK730");
+
+    [Fact]
+    public void Cards_left_out_for_their_mistakes_are_the_first_thing_that_a_plan_says()
+    {
+        var sections = PlanSummary.Of(PlanRun.Of($"{Top}make 4 of \"gone.card\"\nmake 2 of \"gull.card\"\n").Plan!, new(false)).Sections;
+        Assert.Equal("Left out because the card or its line has errors: gone.card (4 cards). Fix it and plan again.",
+            Assert.Single(sections[0].Sentences));
+    }
+
+    [Fact]
+    public void Where_cards_are_left_out_the_paper_is_enough_for_the_others_only()
+    {
+        var sections = PlanSummary.Of(PlanRun.Of($"{Top}make 4 of \"gone.card\"\nmake 2 of \"gull.card\"\n").Plan!, new(false)).Sections;
+        Assert.Equal("The paper is enough for what is in this plan.", sections.Single(s => s.Heading == "Paper").Sentences[0]);
+    }
+
+    [Theory]
+    [InlineData("make 4 of \"gone.card\"\n")]
+    [InlineData("make 0 of \"gull.card\"\n")]
+    [InlineData("")]
+    public void Where_nothing_can_be_made_there_is_no_plan(string lines)
+    {
+        var run = PlanRun.Of(Top + lines);
+        Assert.Equal((null, "Lamp day"), (run.Plan, run.Json.GetProperty("batch").GetString()));
+    }
+
+    [Fact]
+    public void Loose_pieces_are_planned_even_where_every_card_is_left_out() =>
+        Assert.Single(PlanRun.Of($"{Top}make 4 of \"gone.card\"\ncut 1 of 1 x 1 from gulls\n").Plan!.Papers);
+
+    [Fact]
+    public void The_mistakes_of_a_card_are_reported_in_its_own_file()
+    {
+        var run = PlanRun.Of($"{Top}make 2 of \"bad.card\"\n", ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n"));
+        Assert.Contains(run.Findings, f => f.Location.Source.Path == "bad.card" && f.Location.Start.Line == 4);
+    }
+
+    [Fact]
+    public void A_card_that_is_made_twice_is_reported_of_once()
+    {
+        var card = PlanRun.Card.Replace("of deep", "of depe", StringComparison.Ordinal);
+        var run = PlanRun.Of($"{Top}make 2 of \"gull.card\"\nmake 3 of \"gull.card\"\n", ("gull.card", card));
+        Assert.Single(run.Findings, f => f.Code == "SK210");
+    }
+
+    [Fact]
+    public void A_word_that_nobody_knows_is_an_error_in_a_plan()
+    {
+        var card = PlanRun.Card.Replace("of deep", "of depe", StringComparison.Ordinal);
+        Assert.Contains("depe", PlanRun.Of($"{Top}make 2 of \"gull.card\"\n", ("gull.card", card)).Single("SK705")
+            .Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Spare_cards_of_receivers_add_to_those_of_the_batch()
+    {
+        var batch = PlanRun.Of($"{Top}for \"Cliff ward\", 4 cards, spare 2\nfor \"Reading room\", 3 cards\nspare 1\nmake 10 of "
+            + "\"gull.card\"\n").Plan!.Files.Batch;
+        Assert.Equal((7, 10), (batch.Recipients, batch.Needed));
+    }
+
+    [Fact]
+    public void The_kerf_may_stand_with_the_stash() =>
+        Assert.Equal(793_750, PlanRun.Of("batch \"Day\"\nstash \"shelf.stash\", kerf 1/32\ncut 1 of 1 x 1 from gulls\n")
+            .Plan!.Files.Batch.Kerf.Nanometres);
+
+    [Fact]
+    public void Everything_that_a_batch_can_say_is_read()
+    {
+        var batch = PlanRun.Of("batch \"Lamp day\", kerf 1/32\nstash \"shelf.stash\"\nunits mm\ndate \"1 June\"\nnote \"dry\"\nfor "
+            + "\"Cliff ward\", 4 cards\nmakers 2\nspare 1\nmake 3 of \"gull.card\"\n  role sky: navy, back\n  message \"Keep\" "
+            + "\"watch\"\ncut 2 of 10 x 20 from gulls, back, upright\n").Plan!.Files.Batch;
+        Assert.Equal(
+            (793_750L, "1 June", "dry\n", 4, 2, 1, 3, "navy", 2, true),
+            (batch.Kerf.Nanometres, batch.Date, batch.Notes, batch.Recipients, batch.Makers, batch.Spare, batch.Needed, batch.Makes[0]
+                .Roles[0].Paint.Paper, batch.Makes[0].Messages.Length, batch.Cuts[0].Upright));
+    }
+
+    [Fact]
+    public void A_piece_too_small_to_cut_is_reported_in_its_card()
+    {
+        var finding = PlanRun.Of(
+            $"{Top}make 2 of \"dot.card\"\n", ("dot.card", "card \"Dot\"\nbase A2, of white\nfront\n  panel 1/64 x 1/64, of blue\n"))
+                .Single("SK715");
+        Assert.Equal(("dot.card", 4), (finding.Location.Source.Path, finding.Location.Start.Line));
+    }
+}

@@ -1,0 +1,73 @@
+using System.Net;
+using Xunit;
+
+namespace Sketch.Tests.Preview.Folder;
+
+/// <summary>The opened folder is renamed under the page: it says so, keeps what is typed, and goes on when the folder is back.</summary>
+public sealed class GoneFolderTests : OnOpenedPage
+{
+    private const string Typed = "card \"Lamp\"\n# typed\n";
+
+    private void TakeAway() => Directory.Move(Page.Root, Page.Around.At("elsewhere"));
+
+    private void PutBack() => Directory.Move(Page.Around.At("elsewhere"), Page.Root);
+
+    [Fact]
+    public async Task The_list_of_files_is_a_sentence_and_comes_again_with_the_folder()
+    {
+        TakeAway();
+        var (status, json) = await Page.Ask(Page.Read("files"));
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, status);
+        Assert.Matches("no longer there\\. Put it back.*\\.$", json.GetProperty("problem").GetString()!);
+        PutBack();
+        Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.Read("files")));
+    }
+
+    [Fact]
+    public async Task A_file_in_it_is_not_reported_as_deleted()
+    {
+        var (_, stamp) = await Page.Open();
+        TakeAway();
+        var (status, json) = await Page.Ask(Page.Read("text?file=lamp.card"));
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, status);
+        Assert.Matches("^\"lamp.card\" cannot be read: .*Put it back.*\\.$", json.GetProperty("problem").GetString()!);
+        PutBack();
+        Assert.Equal(stamp, (await Page.Open()).Stamp);
+    }
+
+    [Theory]
+    [InlineData("orders?file=lamp.card")]
+    [InlineData("shelf?stash=museum.stash")]
+    [InlineData("earlier?file=lamp.card")]
+    [InlineData("sizes?file=lamp.card")]
+    public async Task Nothing_that_is_asked_meanwhile_is_a_fault_of_the_program(string address)
+    {
+        TakeAway();
+        Assert.InRange((int)await Page.Status(Page.Read(address)), 200, 499);
+    }
+
+    [Fact]
+    public async Task Nothing_is_saved_meanwhile_and_no_folder_is_made_in_its_place()
+    {
+        var (_, stamp) = await Page.Open();
+        TakeAway();
+        foreach (var known in (string[])[stamp, ""])
+        {
+            var (_, json) = await Page.Save(Typed, known);
+            Assert.Matches("^\"lamp.card\" is not saved: .*Put it back.*\\.$", json.GetProperty("problem").GetString()!);
+        }
+
+        Assert.False(Directory.Exists(Page.Root));
+    }
+
+    [Fact]
+    public async Task What_is_typed_meanwhile_is_on_the_disk_when_the_folder_is_back()
+    {
+        TakeAway();
+        Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.See(Typed)));
+        await Page.Status(Page.Read("text?file=lamp.card&window=window0000000002"));
+        Assert.False(Directory.Exists(Page.Root));
+        PutBack();
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+    }
+}

@@ -1,0 +1,313 @@
+using System.Net;
+using System.Text.Json;
+using Sketch.Preview.Sessions;
+using Xunit;
+
+namespace Sketch.Tests.Preview.Sessions;
+
+/// <summary>Typing that was never saved outlives the window and the server.</summary>
+public sealed class UnsavedTypingTests : OnOpenedPage
+{
+    private const string Other = "window0000000002";
+    private const string Typed = "card \"Lamp\"\n# typed\n";
+
+    private async Task<JsonElement?> Offered(string window, string file = "lamp.card")
+    {
+        var (_, json) = await Page.Ask(Page.Read($"text?file={file}&window={window}"));
+        return json.TryGetProperty("unsaved", out var unsaved) ? unsaved : null;
+    }
+
+    private static string? Text(JsonElement? unsaved) => unsaved?.GetProperty("text").GetString();
+
+    [Fact]
+    public async Task Typing_comes_to_the_disk_by_itself()
+    {
+        await Page.Status(Page.See(Typed));
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+    }
+
+    [Fact]
+    public async Task Typing_that_goes_on_comes_to_the_disk_without_a_pause()
+    {
+        for (var i = 0; !Page.Keeps(".json", Typed); i++)
+        {
+            Assert.True(i < 10_000, "10,000 keys left nothing on the disk.");
+            Assert.NotEqual(HttpStatusCode.InternalServerError, await Page.Status(Page.See($"{Typed}# {i}\n")));
+        }
+    }
+
+    [Fact]
+    public async Task The_file_itself_is_not_touched_by_typing()
+    {
+        await Page.Status(Page.See(Typed));
+        await Offered(Other);
+        Assert.Equal(OpenedPage.Card, await File.ReadAllTextAsync(Page.At("lamp.card"), OpenedPage.Stop));
+    }
+
+    [Fact]
+    public async Task A_window_that_is_loaded_again_gets_its_own_typing()
+    {
+        await Page.Status(Page.See(Typed));
+        var unsaved = await Offered(OpenedPage.Window);
+        Assert.Equal((Typed, true), (Text(unsaved), unsaved?.GetProperty("own").GetBoolean()));
+    }
+
+    [Fact]
+    public async Task A_new_window_is_offered_the_typing_of_one_that_is_gone()
+    {
+        await Page.Status(Page.See(Typed));
+        var unsaved = await Offered(Other);
+        Assert.Equal((Typed, false), (Text(unsaved), unsaved?.GetProperty("own").GetBoolean()));
+    }
+
+    [Fact]
+    public async Task Typing_of_a_window_that_is_still_open_is_not_offered_to_another()
+    {
+        using var window = await Page.Listen(OpenedPage.Window);
+        await Page.Status(Page.See(Typed));
+        Assert.Null(await Offered(Other));
+    }
+
+    [Fact]
+    public async Task Two_windows_keep_their_typing_apart()
+    {
+        await Page.Status(Page.See(Typed));
+        await Page.Status(Page.See(Typed + "# other\n", window: Other));
+        Assert.Equal((Typed, Typed + "# other\n"), (Text(await Offered(OpenedPage.Window)), Text(await Offered(Other))));
+    }
+
+    [Fact]
+    public async Task Two_files_of_a_window_keep_their_typing_apart()
+    {
+        Page.Write("other.card", OpenedPage.Card);
+        await Page.Status(Page.See(Typed));
+        Assert.Null(await Offered(OpenedPage.Window, "other.card"));
+    }
+
+    [Fact]
+    public async Task Typing_outlives_a_server_that_is_ended()
+    {
+        await Page.Status(Page.See(Typed));
+        await Page.Serve();
+        Assert.Equal(Typed, Text(await Offered(Other)));
+    }
+
+    [Fact]
+    public async Task Typing_in_a_file_that_was_deleted_is_still_offered()
+    {
+        await Page.Status(Page.See(Typed));
+        File.Delete(Page.At("lamp.card"));
+        Assert.Equal(Typed, Text(await Offered(Other)));
+    }
+
+    [Fact]
+    public async Task A_file_that_was_deleted_is_listed_as_long_as_typing_in_it_is_kept()
+    {
+        await Page.Status(Page.See(Typed));
+        File.Delete(Page.At("lamp.card"));
+        Assert.Equal(["lamp.card"], await Listed());
+        await Page.Status(Page.Say("forget", new { file = "lamp.card", window = OpenedPage.Window, keep = true }));
+        Assert.Empty(await Listed());
+    }
+
+    [Fact]
+    public async Task A_draft_of_a_file_elsewhere_is_not_listed()
+    {
+        Page.Write(".sketch/drafts/a.json", "{\"window\":\"window0000000002\",\"file\":\"../seen.card\",\"base\":\"\",\"text\":\"\"}");
+        Assert.Equal(["lamp.card"], await Listed());
+    }
+
+    private async Task<string?[]> Listed()
+    {
+        var (_, json) = await Page.Ask(Page.Read("files"));
+        return [.. json.GetProperty("files").EnumerateArray().Select(f => f.GetString())];
+    }
+
+    [Fact]
+    public async Task Typing_is_offered_however_many_other_files_have_drafts()
+    {
+        for (var i = 0; i < 3000; i++)
+        {
+            Page.Write($".sketch/drafts/{i:x24}.json",
+                $"{{\"window\":\"window0000000002\",\"file\":\"{i}.card\",\"base\":\"\",\"text\":\"\"}}");
+        }
+
+        await Page.Status(Page.See(Typed));
+        Assert.Equal(Typed, Text(await Offered(Other)));
+    }
+
+    [Fact]
+    public void Of_texts_that_are_written_from_many_sides_the_last_one_stays()
+    {
+        using var drafts = new UnsavedTexts(new(Page.Root));
+        for (var i = 0; i < 200; i++)
+        {
+            drafts.Keep(Other, new("lamp.card", $"{i}", "", null, []));
+            Parallel.Invoke(drafts.Flush, drafts.Flush, () => drafts.Keep(Other, new("lamp.card", $"{i}, later", "", null, [])),
+                drafts.Flush);
+        }
+
+        Assert.Equal("199, later", Assert.Single(drafts.Of("lamp.card")).Sheet.Text);
+    }
+
+    [Fact]
+    public async Task Typing_that_the_disk_refused_is_kept_when_it_does_no_longer()
+    {
+        Page.Write(".sketch", "");
+        await Page.Status(Page.See(Typed));
+        File.Delete(Page.At(".sketch"));
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+    }
+
+    [Theory]
+    [InlineData(OpenedPage.Window)]
+    [InlineData(Other)]
+    public async Task Typing_that_the_disk_refuses_is_offered_from_memory(string window)
+    {
+        Page.Write(".sketch", "");
+        await Page.Status(Page.See(Typed));
+        Assert.Equal(Typed, Text(await Offered(window)));
+        await Page.Status(Page.See(Typed + "# and on\n"));
+        Assert.Equal(Typed + "# and on\n", Text(await Offered(window)));
+    }
+
+    [Fact]
+    public async Task Typing_that_the_disk_refuses_comes_before_what_it_took_earlier()
+    {
+        await Page.Status(Page.See(Typed));
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+        // A folder in place of each draft: it can still be read elsewhere, and not be replaced.
+        var draft = Assert.Single(Directory.GetFiles(Page.At(".sketch/drafts")));
+        File.Move(draft, Page.At(".sketch/drafts/other.json"));
+        Directory.CreateDirectory(draft);
+        await Page.Status(Page.See(Typed + "# and on\n"));
+        Assert.Equal(Typed + "# and on\n", Text(await Offered(OpenedPage.Window)));
+    }
+
+    [Fact]
+    public async Task Typing_that_is_taken_up_elsewhere_stays_on_the_disk_until_the_disk_takes_the_new_text()
+    {
+        await Page.Status(Page.See(Typed, window: Other));
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+        var taker = Assert.Single(Directory.GetFiles(Page.At(".sketch/drafts")));
+        await Page.Status(Page.Say("forget", new { file = "lamp.card", window = Other, keep = false }));
+        await OpenedPage.Until(() => !File.Exists(taker));
+        Directory.CreateDirectory(taker);
+        await Page.Status(Page.See(Typed));
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+        await Page.Status(Page.See(Typed, window: Other));
+        await Page.Status(Page.Say("forget", new { file = "lamp.card", window = OpenedPage.Window, keep = false }));
+        Assert.Equal((Typed, Other), (Text(await Offered(Other)), (await Offered(Other))?.GetProperty("window").GetString()));
+        Assert.True(Page.Keeps(".json", Typed));
+        Directory.Delete(taker);
+        await OpenedPage.Until(() => File.Exists(taker) && Directory.GetFiles(Page.At(".sketch/drafts")).Length == 1);
+    }
+
+    [Fact]
+    public async Task Typing_that_the_disk_refuses_in_a_deleted_file_is_listed()
+    {
+        Page.Write(".sketch", "");
+        await Page.Status(Page.See(Typed));
+        File.Delete(Page.At("lamp.card"));
+        Assert.Equal(["lamp.card"], await Listed());
+    }
+
+    [Fact]
+    public async Task Typing_that_the_disk_refuses_is_no_longer_offered_once_it_is_saved()
+    {
+        var (_, stamp) = await Page.Open();
+        Page.Write(".sketch", "");
+        await Page.Status(Page.See(OpenedPage.Card, stamp: stamp));
+        await Page.Save(OpenedPage.Card, stamp);
+        Page.Write("lamp.card", "# later\n");
+        Assert.Null(await Offered(Other));
+    }
+
+    [Fact]
+    public async Task A_window_is_reported_which_of_its_typing_is_in_memory_only()
+    {
+        Page.Write(".sketch", "");
+        using var window = await Page.Listen(OpenedPage.Window);
+        using var other = await Page.Listen(Other);
+        await Page.Status(Page.See(Typed));
+        while (await OpenedPage.InMemoryOnly(window) is not ["lamp.card"])
+        {
+            // Not yet refused.
+        }
+
+        Assert.Empty(await OpenedPage.InMemoryOnly(other));
+        File.Delete(Page.At(".sketch"));
+        while (await OpenedPage.InMemoryOnly(window) is not [])
+        {
+            // Not yet written.
+        }
+
+        Assert.True(Page.Keeps(".json", Typed));
+    }
+
+    [Fact]
+    public async Task Typing_that_is_only_to_be_kept_is_kept()
+    {
+        await Page.Status(Page.Say(
+            "typed", new { file = "lamp.card", window = OpenedPage.Window, text = Typed, stamp = "", saved = false }));
+        Assert.Equal(Typed, Text(await Offered(Other)));
+    }
+
+    [Fact]
+    public async Task Typing_is_kept_while_other_texts_are_long_to_work_out()
+    {
+        // Far more than the machine has processors, each of them seconds of work.
+        var hostile = OpenedPage.Card + string.Concat(Enumerable.Repeat("  lamp: panel 2 x 3, of navy\n", 1500));
+        var slow = Enumerable.Range(10, 3 * Environment.ProcessorCount)
+            .Select(i => Page.Status(Page.See(hostile, window: $"window00000000{i}"))).ToArray();
+        await OpenedPage.Until(() => Directory.Exists(Page.At(".sketch/drafts")));
+        await Page.Status(Page.See(Typed));
+        Assert.Contains(slow, s => !s.IsCompleted);
+        await OpenedPage.Until(() => Page.Keeps(".json", Typed));
+        await Task.WhenAll(slow);
+    }
+
+    [Fact]
+    public async Task What_is_saved_is_no_longer_offered()
+    {
+        var (_, stamp) = await Page.Open();
+        await Page.Status(Page.See(Typed, stamp: stamp));
+        await Page.Save(Typed, stamp);
+        Page.Write("lamp.card", "# later\n");
+        Assert.Null(await Offered(Other));
+    }
+
+    [Fact]
+    public async Task What_was_typed_while_an_earlier_text_was_being_saved_is_kept_as_typing_upon_that_text()
+    {
+        var (_, stamp) = await Page.Open();
+        await Page.Status(Page.See(Typed + "# and on\n", stamp: stamp));
+        var (_, json) = await Page.Save(Typed, stamp);
+        var unsaved = await Offered(Other);
+        Assert.Equal((Typed + "# and on\n", json.GetProperty("stamp").GetString()),
+            (Text(unsaved), unsaved?.GetProperty("stamp").GetString()));
+    }
+
+    [Fact]
+    public async Task What_is_left_aside_is_kept_among_the_earlier_texts()
+    {
+        await Page.Status(Page.See(Typed));
+        await Page.Status(Page.Say("forget", new { file = "lamp.card", window = OpenedPage.Window, keep = true }));
+        var (_, json) = await Page.Ask(Page.Read("earlier?file=lamp.card"));
+        var name = json.GetProperty("earlier")[0].GetProperty("name").GetString();
+        var (_, text) = await Page.Ask(Page.Read($"earlier-text?file=lamp.card&name={name}"));
+        Assert.Equal((Typed, true), (text.GetProperty("text").GetString(), await Offered(Other) is null));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("{")]
+    [InlineData("[]")]
+    [InlineData("{\"window\":null,\"file\":\"lamp.card\",\"base\":null,\"text\":null}")]
+    [InlineData("{\"window\":7,\"file\":\"lamp.card\",\"base\":\"\",\"text\":\"x\"}")]
+    public async Task A_broken_draft_is_no_draft(string content)
+    {
+        Page.Write(".sketch/drafts/broken.json", content);
+        Assert.Null(await Offered(Other));
+    }
+}

@@ -1,0 +1,40 @@
+using Sketch.Stashes;
+using Sketch.Units;
+using Xunit;
+
+namespace Sketch.Tests.Stashes;
+
+public class PaperWeightTests
+{
+    // Printed on paper makers' pages with the constant 1406.5, which is 0.026 % above the exact one.
+    [Theory]
+    [InlineData(90, "offset", 133.2)]
+    [InlineData(100, "cover", 270.42)]
+    [InlineData(28, "bond", 105.3)]
+    public void Pounds_come_out_as_makers_print_them(double pounds, string grade, double printed) =>
+        Assert.InRange(PaperWeights.Grammage(pounds, grade)!.Value, printed * 0.9995, printed * 1.0005);
+
+    [Fact]
+    public void A_heavier_number_of_another_grade_may_be_the_lighter_paper() =>
+        Assert.True(PaperWeights.Grammage(110, "index") < PaperWeights.Grammage(80, "cover"));
+
+    [Fact]
+    public void A_grade_that_does_not_exist_has_no_weight() => Assert.Null(PaperWeights.Grammage(80, "velvet"));
+
+    // Chart "Paper weight comparison" (info.5y1.org): points of a thousandth of an inch.
+    [Theory]
+    [InlineData(65, 8)]
+    [InlineData(80, 9.5)]
+    [InlineData(100, 11)]
+    [InlineData(120, 15)]
+    public void Cover_papers_are_as_thick_as_in_the_chart(double pounds, double points) =>
+        Assert.Equal(points * 0.0254, PaperWeights.EstimatedThickness(PaperWeights.Grammage(pounds, "cover")!.Value).Millimetres, 0.0006);
+
+    [Fact]
+    public void A_heavier_paper_is_never_thinner()
+    {
+        var thicknesses = Enumerable.Range(1, 600).Select(g => PaperWeights.EstimatedThickness(g)).ToList();
+
+        Assert.Equal(thicknesses.Order(Comparer<Length>.Default), thicknesses);
+    }
+}

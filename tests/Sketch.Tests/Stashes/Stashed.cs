@@ -1,0 +1,30 @@
+using Sketch.Diagnostics;
+using Sketch.Stashes;
+using Sketch.Text;
+using Xunit;
+
+namespace Sketch.Tests.Stashes;
+
+/// <summary>Stashes and cards from a few lines of text.</summary>
+internal static class Stashed
+{
+    public static Compilation Compile(string lines) =>
+        Compiler.Compile(new SourceText("shelf.stash", "stash \"Shelf\"\n" + lines), new TestSurroundings());
+
+    /// <summary>A shelf without a finding.</summary>
+    public static Stash Stash(string lines)
+    {
+        var compilation = Compile(lines);
+        Assert.Empty(compilation.Findings);
+        return compilation.Stash!;
+    }
+
+    public static StockPaper Paper(string line) => Stash(line).Papers.Single();
+
+    public static Finding OnlyFinding(string lines) => Assert.Single(Compile(lines).Findings);
+
+    public static Compilation Card(string lines, Stash? stash, params string[] choices) => Compiler.Compile(
+        new SourceText("card.card", "card \"Card\"\nbase A2, fold left, of white\n" + lines),
+        new TestSurroundings(),
+        new(stash, [.. choices.Select(c => PaperChoice.TryParse(c, out var choice) ? choice : throw new ArgumentException(c))]));
+}

@@ -1,0 +1,16 @@
+using Sketch.World;
+using Xunit;
+
+namespace Sketch.Tests.World;
+
+public sealed class NearestFileTests
+{
+    [Theory]
+    [InlineData("frist.card", "first.card")]
+    [InlineData("first", "first.card")]
+    [InlineData("first.card", null)]
+    [InlineData("thirst.card", "first.card")]
+    public void The_nearest_name_is_found_but_none_for_a_file_that_is_there(string written, string? near) =>
+        Assert.Equal(near, NearestFile.Find(
+            new TestSurroundings().WithText("first.card", "").WithText("a.card", ""), written, "a.card", ".card"));
+}
