@@ -56,8 +56,13 @@ public sealed class PageServer : IAsyncDisposable
     /// <exception cref="IOException">The port is taken, or may not be used.</exception>
     public static Task<PageServer> Start(string folder, string? file, int port) => Start(folder, file, port, Gate.NewWord());
 
-    /// <summary>Starts a server whose address begins with this word, as that of an earlier one did.</summary>
-    internal static async Task<PageServer> Start(string folder, string? file, int port, string word)
+    /// <summary>Starts a server.</summary>
+    /// <param name="folder">A folder that exists.</param>
+    /// <param name="file">The name of the file to begin with, or null for the list of files.</param>
+    /// <param name="port">The port, or 0 for any that is free.</param>
+    /// <param name="word">What its address begins with, as that of an earlier server did.</param>
+    /// <param name="headersWithin">The time in which a request must send its headers; 10 seconds if null.</param>
+    internal static async Task<PageServer> Start(string folder, string? file, int port, string word, TimeSpan? headersWithin = null)
     {
         ThreadPool.GetMinThreads(out var threads, out var ports);
         ThreadPool.SetMinThreads(Math.Max(threads, ThreadsAtOnce), ports);
@@ -80,7 +85,7 @@ public sealed class PageServer : IAsyncDisposable
             options.Limits.MaxConcurrentConnections = MostConnections + Strangers.Most;
             options.Limits.MaxConcurrentUpgradedConnections = MostConnections;
             options.Limits.MaxRequestHeadersTotalSize = 16 * 1024;
-            options.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
+            options.Limits.RequestHeadersTimeout = headersWithin ?? TimeSpan.FromSeconds(10);
         });
         builder.Services.AddRoutingCore();
         builder.Services.AddRateLimiter(Limit);

@@ -92,8 +92,7 @@ internal sealed class HiddenCompletely : IFitRule
             var piece = view.Pieces[first];
             var subject = CheckText.Begin(CheckText.Called(piece, line.Count(), view.CopiesOf(piece)));
             findings.Add(FindingCatalogue.HiddenCompletely, line.Key,
-                $"{subject} cannot be seen: {Beneath(view, hiders)} {(hiders.Count == 1 ? "lies" : "lie")} over all of "
-                    + $"{(line.Count() == 1 ? "it" : "them")}.",
+                $"{subject} cannot be seen: {Covering(view, hiders)} over all of {(line.Count() == 1 ? "it" : "them")}.",
                 "Write it further down so that it lies on top, move it out, or remove the line.");
         }
 
@@ -105,10 +104,13 @@ internal sealed class HiddenCompletely : IFitRule
     private static string Number(int pieces) =>
         pieces == 1 ? "one of its pieces was" : string.Create(CultureInfo.InvariantCulture, $"{pieces:N0} of its pieces were");
 
-    private static string Beneath(FitView view, List<int> hiders)
+    /// <summary>What hides a piece, with its verb: "sea lies", "one and two lie", "2 of the 3 copies of lamp lie".</summary>
+    private static string Covering(FitView view, List<int> hiders)
     {
-        var names = hiders.Order().Select(h => CheckText.Called(view.Pieces[h])).Distinct().ToList();
-        return names.Count <= 3 ? CheckText.List(names) : $"{string.Join(", ", names.Take(2))} and {names.Count - 2} more";
+        var names = hiders.Order().Select(h => view.Pieces[h]).GroupBy(p => p.Location)
+            .Select(line => CheckText.Called(line.First(), line.Count(), view.CopiesOf(line.First()))).Distinct().ToList();
+        var listed = names.Count <= 3 ? CheckText.List(names) : $"{string.Join(", ", names.Take(2))} and {names.Count - 2} more";
+        return $"{listed} {(hiders.Count == 1 ? "lies" : "lie")}";
     }
 
     /// <summary>The questions asked of one card, within their limits.</summary>

@@ -227,7 +227,7 @@ internal sealed class PieceWriter(
             findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {over}; the rest are not cut.",
                 "Cut fewer windows, or take through away.");
         }
-        else if (!_hasAllWindows && HasRoomFor(draft, window.Hole.Corners * (long)layers))
+        else if (!_hasAllWindows && HasRoomFor(draft, window.Hole.Corners * (long)layers * Limits.HoleCorner))
         {
             _holes += layers;
             Windows.Add(window);

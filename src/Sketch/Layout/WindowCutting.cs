@@ -36,15 +36,17 @@ internal static class WindowCutting
         }
 
         var cut = pieces.ToBuilder();
+        // Windows that go through many layers are the same in each, so that they are united once.
+        (List<Outline> Holes, Outline Area)? united = null;
         foreach (var (index, list) in holes)
         {
-            var outline = CutOut(cut[index].Outline, list);
+            // The hole lies where it really is; a turned piece is cut as if nothing were turned.
+            var outline = CutOut(cut[index].Outline, list, pieces[index].Turning.Inverse());
             cut[index] = cut[index] with { Outline = outline, Finished = Remaining(cut[index], outline) };
         }
 
-        return (cut.ToImmutable(), CutOut(front, frontHoles));
+        return (cut.ToImmutable(), CutOut(front, frontHoles, Affine.Identity));
 
-        // The hole lies where it really is; a turned piece is cut as if nothing were turned.
         void Add(int index, Outline hole)
         {
             if (!holes.TryGetValue(index, out var list))
@@ -52,9 +54,26 @@ internal static class WindowCutting
                 holes[index] = list = [];
             }
 
-            var turning = pieces[index].Turning;
-            list.Add(turning.IsIdentity ? hole : hole.Transform(turning.Inverse()));
+            list.Add(hole);
         }
+
+        // A few holes are cut one by one, which keeps the curves of those wholly inside; many are united first, which is faster.
+        Outline CutOut(Outline outline, List<Outline> list, Affine back)
+        {
+            if (list.Count <= OneByOne)
+            {
+                return list.Aggregate(outline, (left, hole) => left.Subtract(Moved(hole, back)));
+            }
+
+            if (united is not { } known || !known.Holes.SequenceEqual(list, ReferenceEqualityComparer.Instance))
+            {
+                united = known = (list, Outline.Union(list));
+            }
+
+            return outline.Subtract(Moved(known.Area, back));
+        }
+
+        static Outline Moved(Outline hole, Affine back) => back.IsIdentity ? hole : hole.Transform(back);
     }
 
     /// <summary>The box of what the holes leave: the exact sides of the piece where they leave some of its edge.</summary>
@@ -90,10 +109,4 @@ internal static class WindowCutting
             yield return below;
         }
     }
-
-    /// <summary>
-    /// A few holes are cut one by one, which keeps the curves of those wholly inside; many are united first, which is faster.
-    /// </summary>
-    private static Outline CutOut(Outline outline, List<Outline> holes) =>
-        holes.Count <= OneByOne ? holes.Aggregate(outline, (left, hole) => left.Subtract(hole)) : outline.Subtract(Outline.Union(holes));
 }

@@ -1,4 +1,4 @@
-using NetTopologySuite.Geometries;
+using NetTopologySuite.Geometries.Prepared;
 
 namespace Sketch.Shapes;
 
@@ -17,26 +17,27 @@ public sealed partial record Outline
         var parts = outlines.Where(o => !o.IsEmpty).Select(o => o.Clockwise()).ToList();
         var bounds = parts.ConvertAll(p => p.Bounds);
         var areas = parts.ConvertAll(Polygons.Read);
-        var contours = new List<Contour>();
-        var crowded = new List<Geometry>();
+        var isCrowded = areas.ConvertAll(a => !a.AsDrawn);
         for (var i = 0; i < parts.Count; i++)
         {
-            if (areas[i].AsDrawn && !Enumerable.Range(0, parts.Count).Any(j => j != i && Touch(i, j)))
+            // Whether two outlines touch takes long to find out, so it is asked once, and only where it would change something.
+            IPreparedGeometry? prepared = null;
+            for (var j = i + 1; j < parts.Count; j++)
             {
-                contours.AddRange(parts[i].Contours);
-            }
-            else
-            {
-                crowded.Add(areas[i].Area);
+                if ((!isCrowded[i] || !isCrowded[j]) && BoxesTouch(bounds[i], bounds[j])
+                    && (prepared ??= PreparedGeometryFactory.Prepare(areas[i].Area)).Intersects(areas[j].Area))
+                {
+                    isCrowded[i] = isCrowded[j] = true;
+                }
             }
         }
 
-        return new([.. contours, .. Polygons.ToOutline(Polygons.United(crowded)).Contours]);
+        var contours = parts.Where((_, i) => !isCrowded[i]).SelectMany(p => p.Contours);
+        var crowded = areas.Where((_, i) => isCrowded[i]).Select(a => a.Area);
+        return new([.. contours, .. Polygons.ToOutline(Polygons.United([.. crowded])).Contours]);
 
-        bool Touch(int i, int j) =>
-            bounds[i].Left <= bounds[j].Right && bounds[j].Left <= bounds[i].Right
-            && bounds[i].Top <= bounds[j].Bottom && bounds[j].Top <= bounds[i].Bottom
-            && areas[i].Area.Intersects(areas[j].Area);
+        static bool BoxesTouch(Bounds a, Bounds b) =>
+            a.Left <= b.Right && b.Left <= a.Right && a.Top <= b.Bottom && b.Top <= a.Bottom;
     }
 
     /// <summary>The same outline with its outer contours running clockwise as seen.</summary>

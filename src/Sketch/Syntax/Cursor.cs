@@ -291,7 +291,8 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         var span = Take().Span;
         if (number.Numerator < least || number.Numerator > most)
         {
-            Report(FindingCatalogue.BadCount, span, $"{number.Numerator} is out of range: {what} is from {least} to {most}.", hint);
+            Report(FindingCatalogue.BadCount, span, $"{number.Numerator} is out of range: {what} is from {least} to {most}.",
+                number.Numerator > most ? $"Write {most} or less." : hint);
             return new((int)Math.Clamp(number.Numerator, least, most), span, IsMended: true);
         }
 

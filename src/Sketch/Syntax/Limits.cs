@@ -40,10 +40,13 @@ public static class Limits
     public const int Corners = 25_000;
 
     /// <summary>Windows.</summary>
-    public const int Windows = 100;
+    public const int Windows = 200;
 
     /// <summary>Holes that windows cut, counted in every layer that they go through.</summary>
-    public const int Holes = 200;
+    public const int Holes = 400;
+
+    /// <summary>What each corner and curve of a hole counts for against the corners, as cutting holes takes longer than drawing.</summary>
+    public const int HoleCorner = 10;
 
     /// <summary>Siblings under which others are tucked.</summary>
     public const int Tucked = 500;

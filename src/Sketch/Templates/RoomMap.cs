@@ -127,12 +127,21 @@ internal sealed class RoomMap
     /// <summary>Every square whose middle lies inside, by the winding rule row by row.</summary>
     private void Fill(Outline outline, int value)
     {
-        var polygons = outline.Contours.Select(c => c.Flatten(0.05)).ToList();
         var (_, top, _, bottom) = Squares(outline.Bounds);
+        var rows = new List<(double X, int Turn)>?[bottom - top + 1];
+        foreach (var contour in outline.Contours)
+        {
+            AddCrossings(contour.Flatten(0.05), top, rows);
+        }
+
         for (var row = top; row <= bottom; row++)
         {
-            var y = _box.Top + (row + 0.5) * _square;
-            var crossings = polygons.SelectMany(p => Crossings(p, y)).OrderBy(c => c.X).ToList();
+            if (rows[row - top] is not { } found)
+            {
+                continue;
+            }
+
+            var crossings = found.OrderBy(c => c.X).ToList();
             var winding = 0;
             for (var i = 0; i + 1 < crossings.Count; i++)
             {
@@ -152,14 +161,22 @@ internal sealed class RoomMap
         }
     }
 
-    private static IEnumerable<(double X, int Turn)> Crossings(List<Point> polygon, double y)
+    /// <summary>
+    /// Where the sides of a polygon cross the middles of the rows; each side is looked at only in the rows that it reaches.
+    /// </summary>
+    private void AddCrossings(List<Point> polygon, int top, List<(double X, int Turn)>?[] rows)
     {
         for (var i = 0; i < polygon.Count; i++)
         {
             var (a, b) = (polygon[i], polygon[(i + 1) % polygon.Count]);
-            if (a.Y <= y != b.Y <= y)
+            var (first, last) = (Square(Math.Min(a.Y, b.Y) - _box.Top, _down), Square(Math.Max(a.Y, b.Y) - _box.Top, _down));
+            for (var row = Math.Max(first, top); row <= last && row - top < rows.Length; row++)
             {
-                yield return (a.X + (y - a.Y) / (b.Y - a.Y) * (b.X - a.X), a.Y <= y ? 1 : -1);
+                var y = _box.Top + (row + 0.5) * _square;
+                if (a.Y <= y != b.Y <= y)
+                {
+                    (rows[row - top] ??= []).Add((a.X + (y - a.Y) / (b.Y - a.Y) * (b.X - a.X), a.Y <= y ? 1 : -1));
+                }
             }
         }
     }

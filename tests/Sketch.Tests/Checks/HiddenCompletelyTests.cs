@@ -49,8 +49,9 @@ public sealed class HiddenCompletelyTests
 
     [Fact]
     public void Four_circles_that_overlap_enough_hide_it() =>
-        Assert.Single(Fit.InMillimetres("  square 20, of gold\n  4 circle 40, in a grid 2 across, gap -20, of navy")
-            .Of(FindingCatalogue.HiddenCompletely));
+        Assert.Equal("The square of line 5 cannot be seen: all 4 copies of the circle of line 6 lie over all of it.",
+            Fit.InMillimetres("  square 20, of gold\n  4 circle 40, in a grid 2 across, gap -20, of navy")
+                .The(FindingCatalogue.HiddenCompletely).Message);
 
     [Fact]
     public void A_turned_panel_hides_by_its_true_outline() => Assert.Empty(

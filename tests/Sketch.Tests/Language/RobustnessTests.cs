@@ -61,9 +61,10 @@ public class RobustnessTests
         Assert.Equal(once, Formatter.Format(new("a.card", once), new()));
     }
 
+    /// <summary>What comes by the thousand comes twenty times less often here: the benchmark measures the texts in full size.</summary>
     [Theory]
     [MemberData(nameof(HostileNames))]
-    public void Too_much_of_anything_is_reported_and_not_fatal(string name) => Check(HostileInputs.Text(name));
+    public void Too_much_of_anything_is_reported_and_not_fatal(string name) => Check(HostileInputs.Text(name, divisor: 20));
 
     [Fact]
     public void A_million_copies_are_reported_and_not_made() => Assert.Contains(

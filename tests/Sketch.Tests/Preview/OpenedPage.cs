@@ -21,6 +21,7 @@ internal sealed class OpenedPage : IAsyncDisposable
 
     private readonly HttpClient _client = new(new SocketsHttpHandler { AllowAutoRedirect = false, UseCookies = false, UseProxy = false });
     private PageServer? _server;
+    private TimeSpan? _headersWithin;
 
     private OpenedPage(TemporaryFolder around)
     {
@@ -45,9 +46,10 @@ internal sealed class OpenedPage : IAsyncDisposable
     public static CancellationToken Stop => TestContext.Current.CancellationToken;
 
     /// <summary>Serves a folder that holds <c>lamp.card</c>.</summary>
-    public static async Task<OpenedPage> Start()
+    /// <param name="headersWithin">The time in which a request must send its headers; the server's own if null.</param>
+    public static async Task<OpenedPage> Start(TimeSpan? headersWithin = null)
     {
-        var page = new OpenedPage(new());
+        var page = new OpenedPage(new()) { _headersWithin = headersWithin };
         page.Write("lamp.card", Card);
         await page.Serve();
         return page;
@@ -61,7 +63,7 @@ internal sealed class OpenedPage : IAsyncDisposable
             await _server.DisposeAsync();
         }
 
-        _server = await PageServer.Start(Root, "lamp.card", 0);
+        _server = await PageServer.Start(Root, "lamp.card", 0, Gate.NewWord(), _headersWithin);
         Address = new(_server.Address.GetLeftPart(UriPartial.Path));
     }
 

@@ -59,6 +59,13 @@ public class LimitTests
         Assert.InRange(compilation.Card!.Pieces.Count(p => p.Kind == PieceKind.Gem), 0, 1);
     }
 
+    [Theory]
+    [InlineData("501 gem 1/8, of red")]
+    [InlineData("gem 1/8, in a grid 501 x 2, of red")]
+    [InlineData("gem 1/8, of red, spare 501")]
+    public void The_hint_for_a_count_that_is_too_large_gives_the_largest_allowed(string line) => Assert.Equal(
+        "Write 500 or less.", Assert.Single(Compile(line).Findings, f => f.Kind == FindingCatalogue.BadCount).Hint);
+
     [Fact]
     public void Nothing_more_is_said_of_a_line_whose_count_is_out_of_range() => Assert.Equal(
         FindingCatalogue.BadCount,
@@ -120,9 +127,9 @@ public class LimitTests
     }
 
     [Theory]
-    [InlineData(2, 100, true)]
-    [InlineData(3, 100, false)]
-    [InlineData(1, 101, false)]
+    [InlineData(2, 200, true)]
+    [InlineData(3, 134, false)]
+    [InlineData(1, 201, false)]
     public void Windows_are_counted_in_every_layer_that_they_go_through(int layers, int windows, bool isWithin)
     {
         var tower = string.Concat(Enumerable.Range(1, layers).Select(i => $"{new string(' ', i + 1)}panel 4 x 4, of red\n"));
@@ -130,6 +137,28 @@ public class LimitTests
 
         Assert.Equal(isWithin ? 0 : 1, found.Length);
         Assert.All(found, f => Assert.Equal(3 + layers + 1, f.Location.Start.Line));
+    }
+
+    [Fact]
+    public void A_corner_of_a_hole_counts_ten_times()
+    {
+        // A star of 60 points has 119 corners, which count once for the window itself and ten times for its hole.
+        const string Windows = "window star 1/8, 60 points, in a grid 10 across, gap 1/16";
+        Assert.Empty(Beyond($"panel 4 x 5, of red\n    19 {Windows}"));
+        Assert.Contains("25,000 corners", Assert.Single(Beyond($"panel 4 x 5, of red\n    20 {Windows}")).Message,
+            StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("a page with a punched border", "panel 12 x 12, of cream\n    188 window circle 1/8, in a grid 47 across, gap 1/8, through")]
+    [InlineData("a sentence of forty cut-out letters",
+        "word \"thelighthousekeepersclubwishesyoufairwind\", letters 1/2, of navy\n    mat +1/8, of white")]
+    [InlineData("a grid of gems", "100 gem 1/8, in a grid 10 across, gap 1/8, of red")]
+    [InlineData("a scalloped mat behind a scalloped mat", "scallop 11 x 11, of navy\n    mat +1/8, of white\n    mat +1/8, of navy")]
+    public void Work_that_people_do_stays_far_below_the_limits(string work, string lines)
+    {
+        var page = new SourceText("page.card", $"card \"{work}\"\nbase 12 x 12, of white\nfront\n  {lines}\n");
+        Assert.DoesNotContain(Compiler.Compile(page, new TestSurroundings()).Findings, f => f.Severity == Severity.Error);
     }
 
     [Fact]

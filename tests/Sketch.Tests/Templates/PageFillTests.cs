@@ -52,7 +52,7 @@ public sealed class PageFillTests
     public void A_card_takes_at_most_a_page_more_than_its_pieces_and_labels_fill(int seed) => HasFewPages(Printed.Of([RandomCard(seed)]));
 
     [Fact]
-    public void So_does_every_sample() => Assert.All(Printed.Samples(), card => HasFewPages(Printed.Of([card])));
+    public void So_does_every_sample() => Assert.All(Printed.SampleTemplates(), HasFewPages);
 
     private static void KeepsApart(CardTemplates templates)
     {
@@ -78,38 +78,18 @@ public sealed class PageFillTests
 
     [Fact]
     public void So_do_those_of_every_sample() =>
-        Assert.All(Printed.Samples(), card =>
-            KeepsApart(Printed.Of([card], Printed.OnLetter with { Hollow = TemplateOptions.UsualGluing })));
+        Assert.All(Printed.HollowSampleTemplates(), KeepsApart);
 
     [Fact]
     public void No_label_lies_across_a_line_to_cut_or_fold()
     {
-        foreach (var sheet in Printed.Samples()
-            .SelectMany(c => Printed.Of([c], Printed.OnLetter with { Hollow = TemplateOptions.UsualGluing }).Sheets))
+        foreach (var sheet in Printed.HollowSampleTemplates().SelectMany(t => t.Sheets))
         {
             foreach (var block in sheet.Blocks.Select(b => b.Block))
             {
-                var stretches = block.Lines.Where(l => l.Kind is LineKind.Cut or LineKind.Fold).SelectMany(Stretches).ToList();
-                Assert.All(block.Texts, t => Assert.DoesNotContain(stretches, s => Crosses(s.From, s.To, t.Letters.Bounds)));
+                var stretches = block.Lines.Where(l => l.Kind is LineKind.Cut or LineKind.Fold).SelectMany(Stretch.Of).ToList();
+                Assert.All(block.Texts.Select(t => t.Letters.Bounds), box => Assert.DoesNotContain(stretches, s => s.Crosses(box)));
             }
-        }
-
-        static IEnumerable<(Point From, Point To)> Stretches(TemplateLine line) => line.Contours.Select(c => c.Flatten(0.05))
-            .SelectMany(p => p.Zip(p.Skip(1).Concat(line.IsClosed ? [p[0]] : [])));
-
-        // A stretch misses a box when all corners of the box lie on one side of it, or it ends before the box on one axis.
-        static bool Crosses(Point a, Point b, Bounds box)
-        {
-            if (Math.Max(a.X, b.X) <= box.Left || Math.Min(a.X, b.X) >= box.Right || Math.Max(a.Y, b.Y) <= box.Top
-                || Math.Min(a.Y, b.Y) >= box.Bottom)
-            {
-                return false;
-            }
-
-            var sides = new[] { new Point(box.Left, box.Top), new(box.Right, box.Top), new(box.Left, box.Bottom),
-                new(box.Right, box.Bottom) }
-                .Select(c => Math.Sign((b.X - a.X) * (c.Y - a.Y) - (b.Y - a.Y) * (c.X - a.X)));
-            return sides.Distinct().Count() > 1;
         }
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
@@ -37,9 +38,23 @@ internal static class Printed
         return templates!;
     }
 
-    public static IEnumerable<LaidOutCard> Samples() =>
-        Directory.GetFiles(Project.Repository.PathTo("sketches"), "*.card").Order(StringComparer.Ordinal)
-        .Select(f => Compiler.Compile(FolderFiles.ReadFile(f).Source!, Surroundings).Card!);
+    private static readonly Lazy<ImmutableArray<LaidOutCard>> AllSamples = new(() =>
+        [.. Directory.GetFiles(Project.Repository.PathTo("sketches"), "*.card").Order(StringComparer.Ordinal)
+        .Select(f => Compiler.Compile(FolderFiles.ReadFile(f).Source!, Surroundings).Card!)]);
+
+    private static readonly Lazy<ImmutableArray<CardTemplates>> AllWhole = new(() => [.. AllSamples.Value.Select(c => Of([c]))]);
+
+    private static readonly Lazy<ImmutableArray<CardTemplates>> AllHollow = new(() =>
+        [.. AllSamples.Value.Select(c => Of([c], OnLetter with { Hollow = TemplateOptions.UsualGluing }))]);
+
+    /// <summary>The cards of the folder of sketches; laid out once for all tests.</summary>
+    public static ImmutableArray<LaidOutCard> Samples() => AllSamples.Value;
+
+    /// <summary>The templates of each of them, made once for all tests.</summary>
+    public static ImmutableArray<CardTemplates> SampleTemplates() => AllWhole.Value;
+
+    /// <summary>The same, with hidden parts cut out.</summary>
+    public static ImmutableArray<CardTemplates> HollowSampleTemplates() => AllHollow.Value;
 
     public static byte[] Pdf(CardTemplates templates)
     {

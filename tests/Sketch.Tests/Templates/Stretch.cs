@@ -1,0 +1,33 @@
+using Sketch.Shapes;
+using Sketch.Templates;
+
+namespace Sketch.Tests.Templates;
+
+/// <summary>A straight stretch of a line on a page; curves are taken as chords.</summary>
+internal readonly record struct Stretch(Point From, Point To)
+{
+    private const double Tolerance = 0.05;
+
+    /// <summary>The stretches of a line.</summary>
+    public static IEnumerable<Stretch> Of(TemplateLine line) => line.Contours.Select(c => c.Flatten(Tolerance))
+        .SelectMany(p => p.Zip(p.Skip(1).Concat(line.IsClosed ? [p[0]] : []), (a, b) => new Stretch(a, b)));
+
+    /// <summary>
+    /// Whether it runs through a box: it misses one when all corners of the box lie on one side of it, or when it ends before the box on
+    /// one axis.
+    /// </summary>
+    public bool Crosses(Bounds box)
+    {
+        var (a, b) = (From, To);
+        if (Math.Max(a.X, b.X) <= box.Left || Math.Min(a.X, b.X) >= box.Right || Math.Max(a.Y, b.Y) <= box.Top
+            || Math.Min(a.Y, b.Y) >= box.Bottom)
+        {
+            return false;
+        }
+
+        var first = SideOf(box.Left, box.Top);
+        return SideOf(box.Right, box.Top) != first || SideOf(box.Left, box.Bottom) != first || SideOf(box.Right, box.Bottom) != first;
+
+        int SideOf(double x, double y) => Math.Sign((b.X - a.X) * (y - a.Y) - (b.Y - a.Y) * (x - a.X));
+    }
+}
