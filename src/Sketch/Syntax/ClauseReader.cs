@@ -157,7 +157,7 @@ internal static class ClauseReader
             "price" => StashClauseReader.ReadPrice(cursor),
             "by" => Word(cursor, "hand", "by hand") ? new FlagClause("by hand", default) : null,
             "any" => Word(cursor, "sheets", "any sheets") ? new FlagClause("any sheets", default) : null,
-            "spare" => cursor.Count("a count", "Write spare 1.", Limits.Copies) is { } spare ? new SpareClause(spare.Value, default) : null,
+            "spare" => cursor.Copies("a count", "Write spare 1.") is { } spare ? new SpareClause(spare.Value, default) : null,
             _ => ClauseMistakes.UnknownClause(cursor, token, head),
         };
     }

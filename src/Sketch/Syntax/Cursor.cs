@@ -277,8 +277,12 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         return direction;
     }
 
+    /// <summary>A number of copies: a whole number from 1 to the most that a line may have. The hint for more gives the most.</summary>
+    public CountSyntax? Copies(string what, string hint) =>
+        Count(what, hint, Limits.Copies, hintForMore: $"Write {Limits.Copies} or less.");
+
     /// <summary>A whole number from <paramref name="least"/> to <paramref name="most"/>, without a unit.</summary>
-    public CountSyntax? Count(string what, string hint, int most = int.MaxValue, int least = 1)
+    public CountSyntax? Count(string what, string hint, int most = int.MaxValue, int least = 1, string? hintForMore = null)
     {
         if (Current is not { Kind: TokenKind.Number, Number: { IsWhole: true, Unit: null } number })
         {
@@ -292,7 +296,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         if (number.Numerator < least || number.Numerator > most)
         {
             Report(FindingCatalogue.BadCount, span, $"{number.Numerator} is out of range: {what} is from {least} to {most}.",
-                number.Numerator > most ? $"Write {most} or less." : hint);
+                number.Numerator > most ? hintForMore ?? hint : hint);
             return new((int)Math.Clamp(number.Numerator, least, most), span, IsMended: true);
         }
 

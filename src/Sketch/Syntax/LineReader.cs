@@ -191,7 +191,7 @@ internal static class LineReader
         var items = ImmutableArray.CreateBuilder<CountSyntax>();
         do
         {
-            if (cursor.Count("the number of a copy", hint, Limits.Copies) is not { } item)
+            if (cursor.Copies("the number of a copy", hint) is not { } item)
             {
                 return new BadLine(tokens);
             }

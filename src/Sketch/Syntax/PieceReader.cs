@@ -16,7 +16,7 @@ internal static class PieceReader
         CountSyntax? count = null;
         if (cursor.Current.Kind == TokenKind.Number)
         {
-            count = cursor.Count("a count", "Write the count before the kind, as in 3 gem 1/8.", Limits.Copies);
+            count = cursor.Copies("a count", "Write the count before the kind, as in 3 gem 1/8.");
             if (count is null)
             {
                 return null;

@@ -43,15 +43,14 @@ internal static class PlaceClauseReader
             return null;
         }
 
-        if (cursor.Count("how many across", "Write in a grid 2 across, or in a grid 2 x 3.",
-            Limits.Copies) is not { IsMended: false } across)
+        if (cursor.Copies("how many across", "Write in a grid 2 across, or in a grid 2 x 3.") is not { IsMended: false } across)
         {
             return null;
         }
 
         if (cursor.TakeTimes())
         {
-            return cursor.Count("how many down", "Write in a grid 2 x 3: across and down.", Limits.Copies) is { IsMended: false } down
+            return cursor.Copies("how many down", "Write in a grid 2 x 3: across and down.") is { IsMended: false } down
                 ? new ArrangeClause(ArrangementKind.Grid, across.Value, down.Value, default) : null;
         }
 

@@ -137,7 +137,8 @@ internal static class HostileInputs
     }
 
     private static string WindowsThroughTwoLayers(string windows) =>
-        Head + "front\n  panel 4 x 4, turn 1, of red\n    panel 4 x 4, turn 1, of red\n      " + windows + ", in a grid 20 across, through\n";
+        Head + "front\n  panel 4 x 4, turn 1, of red\n    panel 4 x 4, turn 1, of red\n      " + windows
+            + ", in a grid 20 across, through\n";
 
     private static string Repeat(string text, int times) => new StringBuilder(text.Length * times).Insert(0, text, times).ToString();
 

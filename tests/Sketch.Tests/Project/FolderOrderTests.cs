@@ -69,7 +69,11 @@ public sealed partial class FolderOrderTests
 
     // Type parameters have neither an assembly nor a namespace.
     private static bool IsOurs(IType type) =>
-        type is { Assembly: not null, Namespace: not null } && Order.Exists(folder => ProjectOf(folder) == ProjectOf(FolderOf(type)));
+        type is { Assembly: not null, Namespace: not null } && !IsOfCoverage(type)
+        && Order.Exists(folder => ProjectOf(folder) == ProjectOf(FolderOf(type)));
+
+    /// <summary>Measuring coverage adds a type of its own to each assembly.</summary>
+    private static bool IsOfCoverage(IType type) => type.Namespace.FullName.StartsWith("Coverlet.", StringComparison.Ordinal);
 
     /// <summary>The folder of a type by its namespace; in <c>Sketch.Drawing.Papers</c> the folder is Drawing.</summary>
     private static string FolderOf(IType type)

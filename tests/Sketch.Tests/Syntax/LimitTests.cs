@@ -150,7 +150,8 @@ public class LimitTests
     }
 
     [Theory]
-    [InlineData("a page with a punched border", "panel 12 x 12, of cream\n    188 window circle 1/8, in a grid 47 across, gap 1/8, through")]
+    [InlineData("a page with a punched border",
+        "panel 12 x 12, of cream\n    188 window circle 1/8, in a grid 47 across, gap 1/8, through")]
     [InlineData("a sentence of forty cut-out letters",
         "word \"thelighthousekeepersclubwishesyoufairwind\", letters 1/2, of navy\n    mat +1/8, of white")]
     [InlineData("a grid of gems", "100 gem 1/8, in a grid 10 across, gap 1/8, of red")]
