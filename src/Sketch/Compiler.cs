@@ -64,8 +64,8 @@ public static class Compiler
 
     private static LaidOutCard? Lay(FileSyntax file, IWorld world, RoleFilling filling, FindingBag findings)
     {
-        var draft = new LikeCards(world).Bind(file, findings);
-        var card = draft is null ? null : CardLayout.Lay(draft, filling, world, findings);
+        var bound = new LikeCards(world).Bind(file, findings);
+        var card = bound is null ? null : CardLayout.Lay(bound, filling, world, findings);
         if (card is not null)
         {
             FitChecks.Run(card, findings);

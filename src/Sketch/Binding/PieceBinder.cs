@@ -52,8 +52,8 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
 
     private BoundPiece ReadPiece(PieceLine line, ImmutableDictionary<string, BoundPart> parts)
     {
-        var draft = FromHead(line.Head, line) with { Name = line.Name?.Text };
-        return WithBlock(WithoutIdle(line, draft, UnusedClauses.Repeats(draft)), line.Children, parts);
+        var bound = FromHead(line.Head, line) with { Name = line.Name?.Text };
+        return WithBlock(WithoutIdle(line, bound, UnusedClauses.Repeats(bound)), line.Children, parts);
     }
 
     /// <summary>A piece from a head and clauses, without name and block.</summary>
@@ -126,7 +126,7 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
             return null;
         }
 
-        var draft = new BoundPiece
+        var bound = new BoundPiece
         {
             Name = line.Name?.Text,
             Kind = PieceKind.Group,
@@ -137,7 +137,7 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
             Children = part.Pieces,
             Location = At(line.Span),
         };
-        return WithBlock(WithoutIdle(line, draft, repeats: false), line.Children, parts);
+        return WithBlock(WithoutIdle(line, bound, repeats: false), line.Children, parts);
     }
 
     /// <summary>
@@ -168,7 +168,7 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
 
     private static string Article(string word) => word[0] is 'a' or 'e' or 'i' or 'o' or 'u' ? "an" : "a";
 
-    public BoundPiece WithBlock(BoundPiece draft, ImmutableArray<LineSyntax> lines, ImmutableDictionary<string, BoundPart> parts)
+    public BoundPiece WithBlock(BoundPiece bound, ImmutableArray<LineSyntax> lines, ImmutableDictionary<string, BoundPart> parts)
     {
         var mats = ImmutableArray.CreateBuilder<BoundPiece>();
         var items = ImmutableArray.CreateBuilder<BoundItem>();
@@ -177,26 +177,26 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
         {
             switch (line)
             {
-                case PieceLine { Head.Kind: PieceKind.Mat } mat when !draft.Kind.Traits.TakesMats:
+                case PieceLine { Head.Kind: PieceKind.Mat } mat when !bound.Kind.Traits.TakesMats:
                     findings.Add(FindingCatalogue.Misplaced, At(mat.Span),
-                        $"A mat lies under paper, and {Article(draft.Kind.Name)} {draft.Kind.Name} is not paper.",
-                        draft.Kind == PieceKind.Window ? "For a border around a window write frame 1/8, around it."
+                        $"A mat lies under paper, and {Article(bound.Kind.Name)} {bound.Kind.Name} is not paper.",
+                        bound.Kind == PieceKind.Window ? "For a border around a window write frame 1/8, around it."
                             : "Put it on a panel, and the mat under the panel.");
                     break;
-                case PieceLine { Head.Kind: PieceKind.Mat } mat when draft.Mats.Length + mats.Count >= Limits.Mats:
+                case PieceLine { Head.Kind: PieceKind.Mat } mat when bound.Mats.Length + mats.Count >= Limits.Mats:
                     findings.Add(FindingCatalogue.TooManyPieces, At(mat.Span),
                         $"This piece has more than {Limits.Mats} mats; this one is left out.",
                         "Take mats away, or put the piece and some of its mats on a panel.");
                     break;
                 case PieceLine { Head.Kind: PieceKind.Mat } mat:
-                    mats.Add(ReadMat(mat, UnusedClauses.Repeats(draft)));
+                    mats.Add(ReadMat(mat, UnusedClauses.Repeats(bound)));
                     break;
-                case ItemLine item when draft.Count is not null:
-                    items.Add(ReadItem(item, draft, parts));
+                case ItemLine item when bound.Count is not null:
+                    items.Add(ReadItem(item, bound, parts));
                     break;
-                case PieceLine or UseLine when draft.Kind.Traits.IsInkOrHole:
-                    findings.Add(FindingCatalogue.Misplaced, At(line.Span), $"Nothing can lie on a {draft.Kind.Name}.",
-                        draft.Kind == PieceKind.Window
+                case PieceLine or UseLine when bound.Kind.Traits.IsInkOrHole:
+                    findings.Add(FindingCatalogue.Misplaced, At(line.Span), $"Nothing can lie on a {bound.Kind.Name}.",
+                        bound.Kind == PieceKind.Window
                             ? "Put it beside the window and place it by the window's name: measured from porthole."
                             : "Put it beside this piece, or both on a panel.");
                     break;
@@ -206,11 +206,11 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
             }
         }
 
-        return draft with
+        return bound with
         {
-            Mats = draft.Mats.AddRange(mats),
-            Items = draft.Items.AddRange(items),
-            Children = draft.Children.AddRange(ReadAll(rest.ToImmutable(), parts)),
+            Mats = bound.Mats.AddRange(mats),
+            Items = bound.Items.AddRange(items),
+            Children = bound.Children.AddRange(ReadAll(rest.ToImmutable(), parts)),
         };
     }
 
@@ -228,26 +228,26 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
                 "Write a line for each mat.");
         }
 
-        var draft = FromHead(mat.Head, mat) with { Name = mat.Name?.Text };
-        draft = WithoutIdle(mat, draft, repeats);
-        if (!draft.Texts.IsEmpty)
+        var bound = FromHead(mat.Head, mat) with { Name = mat.Name?.Text };
+        bound = WithoutIdle(mat, bound, repeats);
+        if (!bound.Texts.IsEmpty)
         {
-            findings.Add(FindingCatalogue.Misplaced, At(draft.Texts[0].Span),
+            findings.Add(FindingCatalogue.Misplaced, At(bound.Texts[0].Span),
                 "A mat is covered by its piece, so its words would be hidden.", "Write the words on the piece.");
         }
 
-        return draft;
+        return bound;
     }
 
-    private BoundItem ReadItem(ItemLine item, BoundPiece draft, ImmutableDictionary<string, BoundPart> parts)
+    private BoundItem ReadItem(ItemLine item, BoundPiece bound, ImmutableDictionary<string, BoundPart> parts)
     {
-        foreach (var index in item.Items.Where(i => i.Value > draft.Count))
+        foreach (var index in item.Items.Where(i => i.Value > bound.Count))
         {
-            findings.Add(FindingCatalogue.BadCount, At(index.Span), $"There is no item {index.Value}: the line above makes {draft.Count}.",
-                $"Write a number from 1 to {draft.Count}.");
+            findings.Add(FindingCatalogue.BadCount, At(index.Span), $"There is no item {index.Value}: the line above makes {bound.Count}.",
+                $"Write a number from 1 to {bound.Count}.");
         }
 
-        var clauses = WithoutIdle(item, ReadClauses(item), clause => UnusedClauses.HintForCopy(clause, draft), "copy");
+        var clauses = WithoutIdle(item, ReadClauses(item), clause => UnusedClauses.HintForCopy(clause, bound), "copy");
         return new(item.Items, item.Size, item.Texts, clauses, ReadAll(item.Children, parts), At(item.Span));
     }
 

@@ -7,7 +7,7 @@ using Sketch.Text;
 
 namespace Sketch.Binding;
 
-/// <summary>Works <c>change</c>, <c>leave out</c> and <c>add to</c> into a draft.</summary>
+/// <summary>Works <c>change</c>, <c>leave out</c> and <c>add to</c> into a bound card.</summary>
 internal sealed class PieceChanges(PieceBinder pieces, FindingBag findings, SourceText source)
 {
     public BoundCard Apply(BoundCard card, LineSyntax line)

@@ -13,13 +13,13 @@ internal sealed class Artworks(IWorld world, FindingBag findings)
     /// <summary>The outline in millimetres with its box at 0, 0; null when there is none, which is then told once.</summary>
     public Outline? Of(Node node)
     {
-        var draft = node.Draft;
-        if (draft.Rules.File is not { } file)
+        var bound = node.Bound;
+        if (bound.Rules.File is not { } file)
         {
-            if (_read.TryAdd(("", draft.Location.ToString()), null))
+            if (_read.TryAdd(("", bound.Location.ToString()), null))
             {
-                findings.Add(FindingCatalogue.Expected, draft.Location, $"A {draft.Kind.Name} needs a file, but none is named.",
-                    $"Write {draft.Kind.Name} 2 wide, file \"boat.svg\".");
+                findings.Add(FindingCatalogue.Expected, bound.Location, $"A {bound.Kind.Name} needs a file, but none is named.",
+                    $"Write {bound.Kind.Name} 2 wide, file \"boat.svg\".");
             }
 
             return null;

@@ -11,7 +11,7 @@ internal static class Borders
     /// <summary>What an unwritten border adds in total: an eighth of an inch (common practice, no source).</summary>
     public static readonly Length UsualMat = Length.Inch(0, 1, 8);
 
-    public static (Length? Low, Length? High) WrittenBorder(BoundPiece draft, BoundPiece mat, Axis axis)
+    public static (Length? Low, Length? High) WrittenBorder(BoundPiece bound, BoundPiece mat, Axis axis)
     {
         var (lowEdge, highEdge) = axis.Edges();
         Length? low = null, high = null;
@@ -28,10 +28,10 @@ internal static class Borders
             high = border.Edge is null || border.Edge == highEdge ? border.Amount : high;
         }
 
-        if (draft.IsFull(axis))
+        if (bound.IsFull(axis))
         {
             // The mats of a full piece end flush with it where it runs to the parent's edge.
-            var held = HeldOff(draft);
+            var held = HeldOff(bound);
             low = held.Contains(lowEdge) ? low : Length.Zero;
             high = held.Contains(highEdge) ? high : Length.Zero;
         }
@@ -40,6 +40,6 @@ internal static class Borders
     }
 
     /// <summary>The sides on which a distance keeps the piece from its parent's edge.</summary>
-    public static ImmutableArray<Edge> HeldOff(BoundPiece draft) =>
-        [.. Enum.GetValues<Edge>().Where(e => draft.Rules.Off(e) > Length.Zero)];
+    public static ImmutableArray<Edge> HeldOff(BoundPiece bound) =>
+        [.. Enum.GetValues<Edge>().Where(e => bound.Rules.Off(e) > Length.Zero)];
 }

@@ -25,17 +25,17 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
             among = face.Units;
         }
 
-        var unit = among is null ? FindFirst(from, first, source) : null;
+        var set = among is null ? FindFirst(from, first, source) : null;
         foreach (var name in path.Names.Skip(1))
         {
-            among ??= unit?.Copies.FirstOrDefault()?.Children;
+            among ??= set?.Copies.FirstOrDefault()?.Children;
             if (among is null)
             {
                 return null;
             }
 
-            unit = Named(among).GetValueOrDefault(name.Text);
-            if (unit is null)
+            set = Named(among).GetValueOrDefault(name.Text);
+            if (set is null)
             {
                 Report(FindingCatalogue.UnknownPiece, source, name, $"There is no {name.Text} in {path.Text}.", among);
                 return null;
@@ -44,14 +44,14 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
             among = null;
         }
 
-        return unit;
+        return set;
     }
 
     private CopySet? FindFirst(CopySet from, NameSyntax name, SourceText source)
     {
-        for (var unit = from; unit is not null; unit = unit.Parent?.Unit)
+        for (var set = from; set is not null; set = set.Parent?.Set)
         {
-            if (Named(unit.Siblings).TryGetValue(name.Text, out var sibling) && sibling != from)
+            if (Named(set.Siblings).TryGetValue(name.Text, out var sibling) && sibling != from)
             {
                 return sibling;
             }
@@ -79,21 +79,21 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
     }
 
     /// <summary>Whether a piece's path leads to it when written: all that it lies on is named and there once.</summary>
-    private static bool CanBeWritten(CopySet unit)
+    private static bool CanBeWritten(CopySet set)
     {
-        for (var on = unit.Parent?.Unit; on is not null; on = on.Parent?.Unit)
+        for (var on = set.Parent?.Set; on is not null; on = on.Parent?.Set)
         {
-            if (on.Draft.Name is null || on.IsRepeat)
+            if (on.Bound.Name is null || on.IsRepeat)
             {
                 return false;
             }
         }
 
-        return !unit.IsRepeat;
+        return !set.IsRepeat;
     }
 
-    private static string PathOf(CopySet unit) => unit.Copies is [var first, ..] ? first.Path.ToString()
-        : Face.NameOf(unit.Face.Kind) + "/" + unit.Key;
+    private static string PathOf(CopySet set) => set.Copies is [var first, ..] ? first.Path.ToString()
+        : Face.NameOf(set.Face.Kind) + "/" + set.Key;
 
     /// <summary>The named ones of some siblings; each list is looked through once.</summary>
     private Dictionary<string, CopySet> Named(List<CopySet> siblings)
@@ -101,11 +101,11 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
         if (!_named.TryGetValue(siblings, out var named))
         {
             _named[siblings] = named = new(StringComparer.OrdinalIgnoreCase);
-            foreach (var unit in siblings)
+            foreach (var set in siblings)
             {
-                if (unit.Draft.Name is { } name)
+                if (set.Bound.Name is { } name)
                 {
-                    named.TryAdd(name, unit);
+                    named.TryAdd(name, set);
                 }
             }
         }
@@ -121,7 +121,7 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
             return;
         }
 
-        var names = among.Select(u => u.Draft.Name).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase)
+        var names = among.Select(u => u.Bound.Name).OfType<string>().Distinct(StringComparer.OrdinalIgnoreCase)
             .Order(StringComparer.Ordinal).ToArray();
         var near = hint is null ? Nearest.Find(name.Text, names) : null;
         findings.Add(kind, new(source, name.Span), message,

@@ -7,7 +7,7 @@ using Sketch.Units;
 
 namespace Sketch.Layout;
 
-/// <summary>A face with the units that lie on it.</summary>
+/// <summary>A face with the piece lines on it.</summary>
 internal sealed class FaceScope(FaceKind kind, Size size, Location location)
 {
     public FaceKind Kind { get; } = kind;
@@ -18,7 +18,7 @@ internal sealed class FaceScope(FaceKind kind, Size size, Location location)
 
     public List<CopySet> Units { get; } = [];
 
-    /// <summary>All named units of the face, however deep.</summary>
+    /// <summary>All named sets of the face, however deep.</summary>
     public Dictionary<string, List<CopySet>> ByName { get; } = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Height of the envelope's flap as a place to refer to; it is no piece.</summary>
@@ -26,9 +26,9 @@ internal sealed class FaceScope(FaceKind kind, Size size, Location location)
 }
 
 /// <summary>A piece line where it stands: one piece, or the copies of a repeat as a block that is placed like one piece.</summary>
-internal sealed class CopySet(BoundPiece draft, Node? parent, FaceScope face, string key)
+internal sealed class CopySet(BoundPiece bound, Node? parent, FaceScope face, string key)
 {
-    public BoundPiece Draft { get; } = draft;
+    public BoundPiece Bound { get; } = bound;
 
     /// <summary>The piece that it lies on, or null for the face itself.</summary>
     public Node? Parent { get; } = parent;
@@ -56,7 +56,7 @@ internal sealed class CopySet(BoundPiece draft, Node? parent, FaceScope face, st
     /// <summary>The low edge of the outermost box on the face, each axis.</summary>
     public Memo<Length>[] Places { get; } = [new(), new()];
 
-    public string Called => Draft.Name ?? $"the {Draft.Kind.Name} of line {Draft.Location.Start.Line}";
+    public string Called => Bound.Name ?? $"the {Bound.Kind.Name} of line {Bound.Location.Start.Line}";
 }
 
 /// <summary>How the copies of a repeat stand along one axis: how many, and each copy's cell.</summary>
@@ -71,24 +71,24 @@ internal sealed record CopyGrid(int Across, int Down)
 internal sealed record CopyBlock(Length Size, Length[] Offsets);
 
 /// <summary>One piece with its mats.</summary>
-internal sealed class Node(CopySet unit, int index, BoundPiece draft)
+internal sealed class Node(CopySet set, int index, BoundPiece bound)
 {
-    public CopySet Unit { get; } = unit;
+    public CopySet Set { get; } = set;
 
     /// <summary>Which copy, from 0.</summary>
     public int Index { get; } = index;
 
-    /// <summary>The draft of this copy, with what an <c>item</c> line changes.</summary>
-    public BoundPiece Draft { get; } = draft;
+    /// <summary>The bound piece of this copy, with what an <c>item</c> line changes.</summary>
+    public BoundPiece Bound { get; } = bound;
 
     public List<CopySet> Children { get; } = [];
 
     public Memo<Stack>[] Stacks { get; } = [new(), new()];
 
-    public PiecePath Path => Unit.Parent is { } parent ? parent.Path.Then(Unit.Key, Copy) : PiecePath.On(Unit.Face.Kind, Unit.Key, Copy);
+    public PiecePath Path => Set.Parent is { } parent ? parent.Path.Then(Set.Key, Copy) : PiecePath.On(Set.Face.Kind, Set.Key, Copy);
 
     /// <summary>The number in the path, from 1; null for a single piece.</summary>
-    private int? Copy => Unit.IsRepeat ? Index + 1 : null;
+    private int? Copy => Set.IsRepeat ? Index + 1 : null;
 }
 
 /// <summary>

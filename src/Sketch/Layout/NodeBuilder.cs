@@ -8,7 +8,7 @@ using Sketch.Units;
 
 namespace Sketch.Layout;
 
-/// <summary>Makes a node for every piece of a draft: parts, repeats and items are spelt out.</summary>
+/// <summary>Makes a node for every piece of a bound card: parts, repeats and items are spelt out.</summary>
 internal sealed class NodeBuilder(FindingBag findings)
 {
     private readonly PieceCount _count = new(Limits.DepthWithParts);
@@ -30,16 +30,16 @@ internal sealed class NodeBuilder(FindingBag findings)
             // Both sides of an envelope share its flap, whichever line gives its depth.
             var flap = face.Kind == FaceKind.EnvelopeBack ? face.Flap ?? card.Faces.FirstOrDefault(f => f.Flap is not null)?.Flap : null;
             var scope = new FaceScope(face.Kind, size.Value, face.Location) { Flap = flap };
-            scope.Units.AddRange(BuildUnits(face.Pieces, null, scope, 0));
+            scope.Units.AddRange(BuildSets(face.Pieces, null, scope, 0));
             scopes.Add(scope);
         }
 
         return scopes.ToImmutable();
     }
 
-    private List<CopySet> BuildUnits(ImmutableArray<BoundPiece> drafts, Node? parent, FaceScope face, int depth)
+    private List<CopySet> BuildSets(ImmutableArray<BoundPiece> pieces, Node? parent, FaceScope face, int depth)
     {
-        if (depth >= Limits.DepthWithParts && drafts is [var deep, ..])
+        if (depth >= Limits.DepthWithParts && pieces is [var deep, ..])
         {
             if (!_deep)
             {
@@ -52,25 +52,25 @@ internal sealed class NodeBuilder(FindingBag findings)
             return [];
         }
 
-        var names = drafts.Select(d => d.Name).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var names = pieces.Select(d => d.Name).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase);
         var given = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
-        var mats = parent?.Draft.Mats.Length ?? 0;
+        var mats = parent?.Bound.Mats.Length ?? 0;
         var numbers = new Dictionary<string, int>();
-        var units = new List<CopySet>(drafts.Length);
-        foreach (var draft in drafts)
+        var sets = new List<CopySet>(pieces.Length);
+        foreach (var bound in pieces)
         {
             // A line that makes too many pieces is left out as a whole, which is known before they are spelt out.
-            if (_full || (depth == 0 && !HasRoomFor(draft, _count.Of(draft))))
+            if (_full || (depth == 0 && !HasRoomFor(bound, _count.Of(bound))))
             {
                 break;
             }
 
             // No two paths are the same, even where a name is given twice, which is reported.
-            var isOwn = draft.Name is { } name && !RepeatedNames.IsMat(name, mats) && given.Add(name);
-            units.Add(BuildUnit(draft, parent, face, isOwn ? draft.Name! : NextKey(draft.Name ?? draft.Kind.Name, numbers, names), depth));
+            var isOwn = bound.Name is { } name && !RepeatedNames.IsMat(name, mats) && given.Add(name);
+            sets.Add(BuildSet(bound, parent, face, isOwn ? bound.Name! : NextKey(bound.Name ?? bound.Kind.Name, numbers, names), depth));
         }
 
-        return units;
+        return sets;
     }
 
     private static string NextKey(string kind, Dictionary<string, int> numbers, HashSet<string> taken)
@@ -86,53 +86,53 @@ internal sealed class NodeBuilder(FindingBag findings)
         }
     }
 
-    private CopySet BuildUnit(BoundPiece draft, Node? parent, FaceScope face, string key, int depth)
+    private CopySet BuildSet(BoundPiece bound, Node? parent, FaceScope face, string key, int depth)
     {
-        var unit = new CopySet(draft, parent, face, key);
-        if (draft.Name is { } name)
+        var set = new CopySet(bound, parent, face, key);
+        if (bound.Name is { } name)
         {
             if (!face.ByName.TryGetValue(name, out var list))
             {
                 face.ByName[name] = list = [];
             }
 
-            list.Add(unit);
+            list.Add(set);
         }
 
-        var count = Arrange(unit);
-        CheckTexts(draft, count);
-        var items = draft.Items.SelectMany(item => item.Items.Select(i => i.Value).Distinct(), (item, copy) => (Copy: copy, Item: item))
+        var count = Arrange(set);
+        CheckTexts(bound, count);
+        var items = bound.Items.SelectMany(item => item.Items.Select(i => i.Value).Distinct(), (item, copy) => (Copy: copy, Item: item))
             .ToLookup(i => i.Copy, i => i.Item);
         var copies = new Node[count];
         for (var i = 0; i < count; i++)
         {
-            if (!Take(draft))
+            if (!Take(bound))
             {
                 copies = copies[..i];
                 break;
             }
 
-            copies[i] = new(unit, i, CopyOf(draft, items[i + 1]));
+            copies[i] = new(set, i, CopyOf(bound, items[i + 1]));
         }
 
-        unit.Copies = copies;
+        set.Copies = copies;
         foreach (var copy in copies)
         {
-            copy.Children.AddRange(BuildUnits(copy.Draft.Children, copy, face, depth + 1));
+            copy.Children.AddRange(BuildSets(copy.Bound.Children, copy, face, depth + 1));
         }
 
-        return unit;
+        return set;
     }
 
-    private bool Take(BoundPiece draft)
+    private bool Take(BoundPiece bound)
     {
-        var one = PieceCount.OneCopy(draft);
-        var fits = HasRoomFor(draft, one);
+        var one = PieceCount.OneCopy(bound);
+        var fits = HasRoomFor(bound, one);
         _amount += one;
         return fits;
     }
 
-    private bool HasRoomFor(BoundPiece draft, Amount more)
+    private bool HasRoomFor(BoundPiece bound, Amount more)
     {
         var (total, here) = (_amount + more, more);
         var (limit, all, added, what) =
@@ -148,10 +148,10 @@ internal sealed class NodeBuilder(FindingBag findings)
         if (!_full)
         {
             _full = true;
-            var fitting = (limit - (all - added)) * PieceCount.CopiesOf(draft) / added;
-            findings.Add(FindingCatalogue.TooManyPieces, draft.Location,
+            var fitting = (limit - (all - added)) * PieceCount.CopiesOf(bound) / added;
+            findings.Add(FindingCatalogue.TooManyPieces, bound.Location,
                 $"Here the card has more than {limit:N0} {what}; this line and the rest are left out.",
-                draft.Count > 1 && fitting > 1 ? $"Make at most {fitting:N0} copies."
+                bound.Count > 1 && fitting > 1 ? $"Make at most {fitting:N0} copies."
                 : what == "pieces with mats" ? "Make fewer copies, or divide the pieces between several cards."
                 : "Write fewer words, or make fewer copies.");
         }
@@ -159,29 +159,29 @@ internal sealed class NodeBuilder(FindingBag findings)
         return false;
     }
 
-    private static BoundPiece CopyOf(BoundPiece draft, IEnumerable<BoundItem> items)
+    private static BoundPiece CopyOf(BoundPiece bound, IEnumerable<BoundItem> items)
     {
         foreach (var item in items)
         {
-            draft = draft with
+            bound = bound with
             {
-                Size = item.Size ?? draft.Size,
-                Texts = item.Texts.IsEmpty ? draft.Texts : item.Texts,
-                Clauses = ClauseFamilies.Replace(draft.Clauses, item.Clauses),
-                Children = draft.Children.AddRange(item.Children),
+                Size = item.Size ?? bound.Size,
+                Texts = item.Texts.IsEmpty ? bound.Texts : item.Texts,
+                Clauses = ClauseFamilies.Replace(bound.Clauses, item.Clauses),
+                Children = bound.Children.AddRange(item.Children),
             };
         }
 
-        return draft;
+        return bound;
     }
 
     /// <summary>Settles how many copies there are and how they stand.</summary>
-    private int Arrange(CopySet unit)
+    private int Arrange(CopySet set)
     {
-        var draft = unit.Draft;
-        var arrange = draft.Rules.Arrange;
+        var bound = set.Bound;
+        var arrange = bound.Rules.Arrange;
         var clause = arrange?.Clause;
-        var count = PieceCount.CopiesOf(draft);
+        var count = PieceCount.CopiesOf(bound);
         if (clause is { Down: { } down } && (long)clause.Across * down < count)
         {
             findings.Add(FindingCatalogue.GridTooSmall, arrange!.Value.Location,
@@ -194,18 +194,18 @@ internal sealed class NodeBuilder(FindingBag findings)
             ArrangementKind.Column => 1,
             ArrangementKind.Grid => (int)Math.Min(clause.Across, count),
             // Stepping up or down alone means one below the other.
-            null when draft.Rules.StepsUpOrDown => 1,
+            null when bound.Rules.StepsUpOrDown => 1,
             _ => (int)count,
         };
-        unit.Arrangement = new(across, (int)((count + across - 1) / across));
+        set.Arrangement = new(across, (int)((count + across - 1) / across));
         return (int)count;
     }
 
-    private void CheckTexts(BoundPiece draft, int count)
+    private void CheckTexts(BoundPiece bound, int count)
     {
-        if (count > 1 && draft.Texts.Length > 1 && draft.Texts.Length != count)
+        if (count > 1 && bound.Texts.Length > 1 && bound.Texts.Length != count)
         {
-            findings.Add(FindingCatalogue.TextCount, draft.Location, $"There are {draft.Texts.Length} texts for {count} copies.",
+            findings.Add(FindingCatalogue.TextCount, bound.Location, $"There are {bound.Texts.Length} texts for {count} copies.",
                 "Write one text for all, or one for each copy.");
         }
     }

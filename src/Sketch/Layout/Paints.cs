@@ -61,29 +61,29 @@ internal sealed class Paints
     /// <summary>What a layer of a piece is made of; layer 0 is the piece, then its mats.</summary>
     public Paint Of(Node node, int layer)
     {
-        var draft = layer == 0 ? node.Draft : node.Draft.Mats[layer - 1];
-        if (draft.Rules.Papers is [var (of, source), ..])
+        var bound = layer == 0 ? node.Bound : node.Bound.Mats[layer - 1];
+        if (bound.Rules.Papers is [var (of, source), ..])
         {
-            return Resolve(of.Paints[Turn(node, draft, of.Paints.Length)], source, node);
+            return Resolve(of.Paints[Turn(node, bound, of.Paints.Length)], source, node);
         }
 
-        if (draft.Name is { } name && _roles.TryGetValue(name, out var role))
+        if (bound.Name is { } name && _roles.TryGetValue(name, out var role))
         {
             _used.Add(name);
             return role.Paint;
         }
 
-        var matter = draft.Kind.Traits.Matter;
+        var matter = bound.Kind.Traits.Matter;
         if (matter == PieceMatter.Ink)
         {
             return Paint.BlackInk;
         }
 
-        if (matter is PieceMatter.Paper or PieceMatter.Ready && !draft.IsDamaged
-            && _reported.Add((draft.Location.Source, draft.Location.Span)))
+        if (matter is PieceMatter.Paper or PieceMatter.Ready && !bound.IsDamaged
+            && _reported.Add((bound.Location.Source, bound.Location.Span)))
         {
-            _findings.Add(FindingCatalogue.NoPaper, draft.Location,
-                $"No paper is given for {(draft.Name is { } n ? n : "this " + draft.Kind.Name)}, so it is drawn white.",
+            _findings.Add(FindingCatalogue.NoPaper, bound.Location,
+                $"No paper is given for {(bound.Name is { } n ? n : "this " + bound.Kind.Name)}, so it is drawn white.",
                     "Add of and a role or colour, such as of navy.");
         }
 
@@ -99,14 +99,14 @@ internal sealed class Paints
     /// </summary>
     public Paint? NamedInk(Node node)
     {
-        var draft = node.Draft;
-        if (draft.Rules.Ink is { } ink)
+        var bound = node.Bound;
+        if (bound.Rules.Ink is { } ink)
         {
             return Resolve(ink.Clause.Paint, ink.Source, node);
         }
 
-        var isNamed = !draft.Rules.Papers.IsEmpty || (draft.Name is { } name && _roles.ContainsKey(name));
-        return draft.Kind == PieceKind.Word || (draft.Kind == PieceKind.Text && isNamed) ? Of(node, 0) : null;
+        var isNamed = !bound.Rules.Papers.IsEmpty || (bound.Name is { } name && _roles.ContainsKey(name));
+        return bound.Kind == PieceKind.Word || (bound.Kind == PieceKind.Text && isNamed) ? Of(node, 0) : null;
     }
 
     /// <summary>
@@ -115,9 +115,9 @@ internal sealed class Paints
     /// </summary>
     public void ReportUnknown(Node node)
     {
-        foreach (var draft in node.Draft.Mats.Prepend(node.Draft))
+        foreach (var bound in node.Bound.Mats.Prepend(node.Bound))
         {
-            foreach (var (of, source) in draft.Rules.Papers)
+            foreach (var (of, source) in bound.Rules.Papers)
             {
                 foreach (var paint in of.Paints)
                 {
@@ -125,7 +125,7 @@ internal sealed class Paints
                 }
             }
 
-            if (draft.Rules.Ink is { } ink)
+            if (bound.Rules.Ink is { } ink)
             {
                 Resolve(ink.Clause.Paint, ink.Source, node);
             }
@@ -140,17 +140,17 @@ internal sealed class Paints
     /// <summary>Which of several paints a copy takes: in reading order, or so that neighbours differ.</summary>
     private static int Turn(Node node, BoundPiece layer, int paints)
     {
-        var arrangement = node.Unit.Arrangement!;
-        return (layer.Rules.Alternates ?? node.Draft.Rules.Alternates) is true
+        var arrangement = node.Set.Arrangement!;
+        return (layer.Rules.Alternates ?? node.Bound.Rules.Alternates) is true
             ? (arrangement.Cell(node.Index, Axis.Across) + arrangement.Cell(node.Index, Axis.Down)) % paints
             : node.Index % paints;
     }
 
     private Paint Resolve(PaintSyntax paint, SourceText source, Node? node)
     {
-        for (var user = node; user is not null; user = user.Unit.Parent)
+        for (var user = node; user is not null; user = user.Set.Parent)
         {
-            if (!paint.IsHex && user.Draft.Rules.ReplacementOf(paint.Text) is { } with)
+            if (!paint.IsHex && user.Bound.Rules.ReplacementOf(paint.Text) is { } with)
             {
                 _used.Add(paint.Text);
                 paint = with.Clause.Paint;

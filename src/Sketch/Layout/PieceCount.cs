@@ -5,7 +5,7 @@ using Sketch.Syntax;
 namespace Sketch.Layout;
 
 /// <summary>
-/// How much a draft comes to once copies and parts are spelt out, found without spelling them out: what parts use in
+/// How much a bound card comes to once copies and parts are spelt out, found without spelling them out: what parts use in
 /// common is counted once and multiplied.
 /// </summary>
 /// <param name="deepest">The depth below which nothing is laid out.</param>
@@ -16,27 +16,27 @@ internal sealed class PieceCount(int deepest)
 
     private readonly Dictionary<BoundPiece, Amount> _known = new(ReferenceEqualityComparer.Instance);
 
-    /// <summary>What all copies of a draft and what lies on them come to.</summary>
-    public Amount Of(BoundPiece draft, int depth = 0)
+    /// <summary>What all copies of a bound card and what lies on them come to.</summary>
+    public Amount Of(BoundPiece bound, int depth = 0)
     {
         if (depth >= deepest)
         {
             return default;
         }
 
-        if (_known.TryGetValue(draft, out var known))
+        if (_known.TryGetValue(bound, out var known))
         {
             return known;
         }
 
-        var copies = CopiesOf(draft);
-        var amount = OneCopy(draft) * copies;
-        foreach (var child in draft.Children)
+        var copies = CopiesOf(bound);
+        var amount = OneCopy(bound) * copies;
+        foreach (var child in bound.Children)
         {
             amount += Of(child, depth + 1) * copies;
         }
 
-        foreach (var item in draft.Items)
+        foreach (var item in bound.Items)
         {
             foreach (var child in item.Children)
             {
@@ -44,22 +44,22 @@ internal sealed class PieceCount(int deepest)
             }
         }
 
-        return _known[draft] = amount.AtMost(Most);
+        return _known[bound] = amount.AtMost(Most);
     }
 
     /// <summary>
     /// A piece with its mats. Its letters are those of one text where there are as many texts as copies, else of all of them.
     /// </summary>
-    public static Amount OneCopy(BoundPiece draft)
+    public static Amount OneCopy(BoundPiece bound)
     {
-        var letters = draft.Texts.Length == draft.Count
-            ? draft.Texts.Max(t => (long)t.Text.Length) : draft.Texts.Sum(t => (long)t.Text.Length);
-        return new(1 + draft.Mats.Length, letters, draft.Kind == PieceKind.Word ? letters : 0);
+        var letters = bound.Texts.Length == bound.Count
+            ? bound.Texts.Max(t => (long)t.Text.Length) : bound.Texts.Sum(t => (long)t.Text.Length);
+        return new(1 + bound.Mats.Length, letters, bound.Kind == PieceKind.Word ? letters : 0);
     }
 
     /// <summary>How many copies a line asks for, up to one more than a line may have.</summary>
-    public static long CopiesOf(BoundPiece draft) =>
-        draft.Count ?? (draft.Rules.Arrange is { Clause: { Down: { } rows } grid }
+    public static long CopiesOf(BoundPiece bound) =>
+        bound.Count ?? (bound.Rules.Arrange is { Clause: { Down: { } rows } grid }
             ? Math.Min((long)grid.Across * rows, Limits.Copies + 1) : 1);
 }
 

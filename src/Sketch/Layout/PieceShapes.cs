@@ -21,20 +21,20 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     /// <summary>A piece's own outline; empty where there is nothing to draw.</summary>
     public Outline Own(Node node, Rect box)
     {
-        var draft = node.Draft;
-        if (draft.OutlineKind.Traits.IsDrawing)
+        var bound = node.Bound;
+        if (bound.OutlineKind.Traits.IsDrawing)
         {
             return artworks.Of(node) is { } drawing ? Stretch(drawing, Bounds.Of(box)) : Outline.Empty;
         }
 
-        return draft.Kind switch
+        return bound.Kind switch
         {
             PieceKind.Group => Outline.Empty,
             PieceKind.Word => words.Shape(node) is { } shaped ? Stretch(Letters(shaped), Bounds.Of(box)) : Outline.Empty,
             PieceKind.Text => Lines(node, box),
-            PieceKind.Ruled => Rules(draft, box),
+            PieceKind.Ruled => Rules(bound, box),
             PieceKind.Frame => Frame(node, box),
-            _ => ShapeOutline.Build(draft.OutlineKind.Traits.Shape ?? Shape.Rectangle, draft.Rules.Style, box),
+            _ => ShapeOutline.Build(bound.OutlineKind.Traits.Shape ?? Shape.Rectangle, bound.Rules.Style, box),
         };
     }
 
@@ -69,7 +69,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     /// <summary>How far a mat's outline is grown from one inside it; null where it is the same shape at a size of its own.</summary>
     private static Length? EvenBorder(Node node, int layer, Rect innerBox, Rect box)
     {
-        var mat = node.Draft.Mats[layer - 1];
+        var mat = node.Bound.Mats[layer - 1];
         var grown = box.Left < innerBox.Left ? (innerBox.Left - box.Left) : Length.Zero;
         var even = innerBox.Grow(Insets.All(grown)) == box;
         var isPlainSize = mat.Size is SingleSize or BoxSize && mat.Rules.Borders.IsEmpty;
@@ -78,27 +78,27 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
 
     private static Outline Mat(Node node, int layer, Outline own, Rect ownBox, Rect box)
     {
-        var draft = node.Draft;
+        var bound = node.Bound;
         if (EvenBorder(node, layer, ownBox, box) is { } grown)
         {
             return own.Grow(grown.Millimetres, closeHoles: true);
         }
 
-        return draft.OutlineKind.Traits.Shape is { } shape && !draft.OutlineKind.Traits.IsDrawing
-            ? ShapeOutline.Build(shape, draft.Rules.Style, box).WithoutHoles()
+        return bound.OutlineKind.Traits.Shape is { } shape && !bound.OutlineKind.Traits.IsDrawing
+            ? ShapeOutline.Build(shape, bound.Rules.Style, box).WithoutHoles()
             : Stretch(own.WithoutHoles(), Bounds.Of(box));
     }
 
     /// <summary>The words inked on a paper piece, centred, or null when it has none.</summary>
     public PieceWords? InkedWords(Node node, Rect box, Paint? ink)
     {
-        var draft = node.Draft;
-        if (draft.Kind.Traits.IsWords || words.Shape(node) is not { } shaped || sizes.WordSizes.LetterHeight(node) is not { } letters)
+        var bound = node.Bound;
+        if (bound.Kind.Traits.IsWords || words.Shape(node) is not { } shaped || sizes.WordSizes.LetterHeight(node) is not { } letters)
         {
             return null;
         }
 
-        var room = Words.Room(draft, box);
+        var room = Words.Room(bound, box);
         var outline = SetLines(shaped, letters.Millimetres, Bounds.Of(room));
         var width = Words.WidthInCaps(shaped) * letters.Millimetres;
         var height = Words.HeightInCaps(shaped.Length) * letters.Millimetres;
@@ -115,8 +115,8 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         }
 
         var fits = Words.WidthInCaps(shaped) * letters.Millimetres <= box.Width.Millimetres + Words.Slack;
-        var clause = node.Draft.Kind == PieceKind.Word || (ink is not null && node.Draft.Rules.Ink is null) ? "of" : "ink";
-        var outline = node.Draft.Kind == PieceKind.Word ? Outline.Empty : inked;
+        var clause = node.Bound.Kind == PieceKind.Word || (ink is not null && node.Bound.Rules.Ink is null) ? "of" : "ink";
+        var outline = node.Bound.Kind == PieceKind.Word ? Outline.Empty : inked;
         return new(TextOf(node), outline, ink, letters, fits) { InkClause = clause, Room = box };
     }
 
@@ -168,9 +168,9 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     }
 
     /// <summary>Writing lines as thin bars, the first one spacing below the top.</summary>
-    private static Outline Rules(BoundPiece draft, Rect box)
+    private static Outline Rules(BoundPiece bound, Rect box)
     {
-        var apart = draft.Rules.LinesApart.Millimetres;
+        var apart = bound.Rules.LinesApart.Millimetres;
         var bounds = Bounds.Of(box);
         var contours = ImmutableArray.CreateBuilder<Contour>();
         var count = apart > 0.1 ? (int)Math.Min(1000, Math.Floor(bounds.Height / apart + 1e-9)) : 0;
@@ -186,11 +186,11 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
 
     private Outline Frame(Node node, Rect box)
     {
-        var draft = node.Draft;
-        var thickness = draft.Size is SingleSize single ? single.Value : Length.Inch(0, 1, 8);
-        if (draft.Rules.Around is { } around
-            && names.Find(node.Unit, around.Clause.What, around.Source) is { Copies: [var inner] }
-            && inner.Draft.Kind.Traits.HasOutlineToFrame
+        var bound = node.Bound;
+        var thickness = bound.Size is SingleSize single ? single.Value : Length.Inch(0, 1, 8);
+        if (bound.Rules.Around is { } around
+            && names.Find(node.Set, around.Clause.What, around.Source) is { Copies: [var inner] }
+            && inner.Bound.Kind.Traits.HasOutlineToFrame
             && BoxOf(inner) is { } innerBox
             && Own(inner, innerBox) is { IsEmpty: false } outline)
         {

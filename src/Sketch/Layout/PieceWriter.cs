@@ -14,8 +14,9 @@ namespace Sketch.Layout;
 /// then the next sibling; what is tucked under a piece comes before its stack.
 /// </summary>
 internal sealed class PieceWriter(
-    StackSizes sizes, Places places, Paints paints, PieceShapes shapes, SuitedSizes suited, NameLookup names, FindingBag findings)
+    StackSizes sizes, Places places, Paints paints, PieceShapes shapes, NameLookup names, FindingBag findings)
 {
+    private readonly SuitedSizes _suited = new(sizes.Units, findings);
     private readonly ImmutableArray<Piece>.Builder _pieces = ImmutableArray.CreateBuilder<Piece>();
     private long _corners;
     private int _holes;
@@ -35,7 +36,7 @@ internal sealed class PieceWriter(
     {
         foreach (var face in faces)
         {
-            WriteUnits(face.Units, new(-1, -1, Length.Zero, Affine.Identity, paperOf(face)), null);
+            WriteSets(face.Units, new(-1, -1, Length.Zero, Affine.Identity, paperOf(face)), null);
         }
 
         return _pieces.ToImmutable();
@@ -44,34 +45,34 @@ internal sealed class PieceWriter(
     /// <summary>
     /// Siblings in order; those tucked under a sibling come right before it, those tucked under the parent are already written.
     /// </summary>
-    private void WriteUnits(List<CopySet> units, Ground ground, Node? parent)
+    private void WriteSets(List<CopySet> sets, Ground ground, Node? parent)
     {
         var under = new Dictionary<CopySet, List<CopySet>>();
-        var first = new List<CopySet>(units.Count);
+        var first = new List<CopySet>(sets.Count);
         HashSet<CopySet>? members = null;
-        foreach (var unit in units)
+        foreach (var set in sets)
         {
-            if (unit.Draft.Rules.Tucked is not { } tucked)
+            if (set.Bound.Rules.Tucked is not { } tucked)
             {
-                first.Add(unit);
+                first.Add(set);
             }
             else if (tucked.Clause.Under is { } path && !IsParent(parent, path))
             {
                 if (under.Count >= Limits.Tucked)
                 {
                     findings.Add(FindingCatalogue.TuckedWrong, tucked.Location,
-                        $"Pieces are tucked under more than {Limits.Tucked} others; {unit.Called} stays on top.",
+                        $"Pieces are tucked under more than {Limits.Tucked} others; {set.Called} stays on top.",
                             "Write the pieces that lie beneath further up.");
-                    first.Add(unit);
+                    first.Add(set);
                     continue;
                 }
 
-                members ??= [.. units];
-                var target = names.Find(unit, path, tucked.Source);
-                if (target is null || !members.Contains(target) || LeadsBack(unit, target, under))
+                members ??= [.. sets];
+                var target = names.Find(set, path, tucked.Source);
+                if (target is null || !members.Contains(target) || LeadsBack(set, target, under))
                 {
-                    ReportTucked(unit, target);
-                    first.Add(unit);
+                    ReportTucked(set, target);
+                    first.Add(set);
                     continue;
                 }
 
@@ -80,49 +81,49 @@ internal sealed class PieceWriter(
                     under[target] = list = [];
                 }
 
-                list.Add(unit);
+                list.Add(set);
             }
             else if (parent is null)
             {
                 findings.Add(FindingCatalogue.TuckedWrong, tucked.Location,
-                    $"{unit.Called} lies directly on the face, so it cannot be tucked under a parent.",
+                    $"{set.Called} lies directly on the face, so it cannot be tucked under a parent.",
                         "Name the piece beside it that it goes under: tucked under lamp.");
-                first.Add(unit);
+                first.Add(set);
             }
         }
 
-        foreach (var unit in first)
+        foreach (var set in first)
         {
-            WriteWithTucked(unit, ground, under);
+            WriteWithTucked(set, ground, under);
         }
     }
 
-    private void WriteWithTucked(CopySet unit, Ground ground, Dictionary<CopySet, List<CopySet>> under)
+    private void WriteWithTucked(CopySet set, Ground ground, Dictionary<CopySet, List<CopySet>> under)
     {
-        foreach (var tucked in under.GetValueOrDefault(unit) ?? [])
+        foreach (var tucked in under.GetValueOrDefault(set) ?? [])
         {
             WriteWithTucked(tucked, ground, under);
         }
 
-        foreach (var copy in unit.Copies)
+        foreach (var copy in set.Copies)
         {
             WriteNode(copy, ground);
         }
     }
 
     private static bool IsParent(Node? parent, PathSyntax path) =>
-        parent is not null && path.Names is [var only] && only.Text.Equals(parent.Unit.Draft.Name, StringComparison.OrdinalIgnoreCase);
+        parent is not null && path.Names is [var only] && only.Text.Equals(parent.Set.Bound.Name, StringComparison.OrdinalIgnoreCase);
 
-    private static bool LeadsBack(CopySet unit, CopySet target, Dictionary<CopySet, List<CopySet>> under) =>
-        target == unit || (under.TryGetValue(unit, out var below) && below.Any(b => LeadsBack(b, target, under)));
+    private static bool LeadsBack(CopySet set, CopySet target, Dictionary<CopySet, List<CopySet>> under) =>
+        target == set || (under.TryGetValue(set, out var below) && below.Any(b => LeadsBack(b, target, under)));
 
-    private void ReportTucked(CopySet unit, CopySet? target)
+    private void ReportTucked(CopySet set, CopySet? target)
     {
         if (target is not null)
         {
-            findings.Add(FindingCatalogue.TuckedWrong, unit.Draft.Location,
-                $"{unit.Called} cannot be tucked under {target.Called}, which is "
-                    + $"{(unit.Siblings.Contains(target) ? "tucked under it in turn" : "no sibling of it")}.",
+            findings.Add(FindingCatalogue.TuckedWrong, set.Bound.Location,
+                $"{set.Called} cannot be tucked under {target.Called}, which is "
+                    + $"{(set.Siblings.Contains(target) ? "tucked under it in turn" : "no sibling of it")}.",
                         "Tuck it under its parent (tucked under) or under a sibling.");
         }
     }
@@ -135,18 +136,18 @@ internal sealed class PieceWriter(
             return;
         }
 
-        var draft = node.Draft;
-        suited.Check(node, boxes[0].Size);
-        var turn = draft.Rules.Turn;
-        var style = draft.Rules.Style;
-        var about = ShapeProportions.TurningPoint(draft.OutlineKind.Traits.Shape ?? Shape.Rectangle, style, boxes[0]);
+        var bound = node.Bound;
+        _suited.Check(node, boxes[0].Size);
+        var turn = bound.Rules.Turn;
+        var style = bound.Rules.Style;
+        var about = ShapeProportions.TurningPoint(bound.OutlineKind.Traits.Shape ?? Shape.Rectangle, style, boxes[0]);
         var turning = turn == 0 ? ground.Turning : Affine.Turn(turn, about).Then(ground.Turning);
 
         // Pieces tucked beneath this one lie on what it lies on, but turn with it.
         var tucked = node.Children.Where(c => IsTuckedUnderParent(c, node)).ToList();
-        foreach (var unit in tucked)
+        foreach (var set in tucked)
         {
-            foreach (var copy in unit.Copies)
+            foreach (var copy in set.Copies)
             {
                 WriteNode(copy, ground with { Turning = turning });
             }
@@ -155,19 +156,19 @@ internal sealed class PieceWriter(
         var stackStart = _pieces.Count;
         var raised = ground.Raised;
         var own = shapes.Own(node, boxes[0]);
-        if (draft.Kind != PieceKind.Text && !HasRoomFor(draft, own.Corners * (1L + draft.Mats.Length)))
+        if (bound.Kind != PieceKind.Text && !HasRoomFor(bound, own.Corners * (1L + bound.Mats.Length)))
         {
             return;
         }
 
         var outlines = PieceShapes.WithMats(node, own, boxes);
-        var grown = outlines.Skip(1).Sum(o => (long)o.Corners) - own.Corners * (long)draft.Mats.Length;
-        if (!HasRoomFor(draft, Math.Max(0, grown)))
+        var grown = outlines.Skip(1).Sum(o => (long)o.Corners) - own.Corners * (long)bound.Mats.Length;
+        if (!HasRoomFor(bound, Math.Max(0, grown)))
         {
             return;
         }
 
-        for (var layer = draft.Mats.Length; layer >= 0; layer--)
+        for (var layer = bound.Mats.Length; layer >= 0; layer--)
         {
             var foam = FoamUnder(node, layer);
             raised += foam;
@@ -178,34 +179,34 @@ internal sealed class PieceWriter(
                 Turning = turning,
                 Foam = foam,
                 Raised = raised,
-                LiesOn = layer == draft.Mats.Length ? ground.Index : _pieces.Count - 1,
-                CopiesOfLine = node.Unit.Copies.Length,
+                LiesOn = layer == bound.Mats.Length ? ground.Index : _pieces.Count - 1,
+                CopiesOfLine = node.Set.Copies.Length,
             });
         }
 
         var index = _pieces.Count - 1;
-        if (draft.Kind == PieceKind.Window)
+        if (bound.Kind == PieceKind.Window)
         {
-            AddWindow(draft, new(node.Unit.Face.Kind, ground.Index, ground.Stack, _pieces[index]
-                .TurnedOutline, draft.Rules.IsThrough));
+            AddWindow(bound, new(node.Set.Face.Kind, ground.Index, ground.Stack, _pieces[index]
+                .TurnedOutline, bound.Rules.IsThrough));
         }
 
         var children = tucked.Count == 0 ? node.Children : [.. node.Children.Except(tucked)];
-        WriteUnits(children, new(
-            draft.Kind == PieceKind.Group ? ground.Index : index, draft.Kind == PieceKind.Group
+        WriteSets(children, new(
+            bound.Kind == PieceKind.Group ? ground.Index : index, bound.Kind == PieceKind.Group
                 ? ground.Stack : stackStart, raised, turning, _pieces[index].Paint), node);
     }
 
     /// <summary>
     /// Whether a line's outlines may still be drawn; where they may not, the rest of the card is left out and that is reported.
     /// </summary>
-    private bool HasRoomFor(BoundPiece draft, long corners)
+    private bool HasRoomFor(BoundPiece bound, long corners)
     {
         _corners += corners;
         if (_corners > Limits.Corners && !_isFull)
         {
             _isFull = true;
-            findings.Add(FindingCatalogue.TooManyPieces, draft.Location,
+            findings.Add(FindingCatalogue.TooManyPieces, bound.Location,
                 $"Here the outlines of the card have more than {Limits.Corners:N0} corners and curves, with mats and windows; this "
                     + "line and the rest are left out.",
                 "Make fewer copies, or take a simpler shape or drawing.");
@@ -215,7 +216,7 @@ internal sealed class PieceWriter(
     }
 
     /// <summary>Takes down a window, unless it is one too many.</summary>
-    private void AddWindow(BoundPiece draft, WindowCut window)
+    private void AddWindow(BoundPiece bound, WindowCut window)
     {
         var layers = WindowCutting.LayersOf(window, _pieces).Count();
         var over = Windows.Count >= Limits.Windows ? $"{Limits.Windows} windows"
@@ -224,27 +225,27 @@ internal sealed class PieceWriter(
         if (over is not null && !_hasAllWindows)
         {
             _hasAllWindows = true;
-            findings.Add(FindingCatalogue.TooManyPieces, draft.Location, $"Here the card has more than {over}; the rest are not cut.",
+            findings.Add(FindingCatalogue.TooManyPieces, bound.Location, $"Here the card has more than {over}; the rest are not cut.",
                 "Cut fewer windows, or take through away.");
         }
-        else if (!_hasAllWindows && HasRoomFor(draft, window.Hole.Corners * (long)layers * Limits.HoleCorner))
+        else if (!_hasAllWindows && HasRoomFor(bound, window.Hole.Corners * (long)layers * Limits.HoleCorner))
         {
             _holes += layers;
             Windows.Add(window);
         }
     }
 
-    private static bool IsTuckedUnderParent(CopySet unit, Node parent) =>
-        unit.Draft.Rules.Tucked is { Clause.Under: var under } && (under is null || IsParent(parent, under));
+    private static bool IsTuckedUnderParent(CopySet set, Node parent) =>
+        set.Bound.Rules.Tucked is { Clause.Under: var under } && (under is null || IsParent(parent, under));
 
     private static Length FoamUnder(Node node, int layer)
     {
-        var draft = layer == 0 ? node.Draft : node.Draft.Mats[layer - 1];
-        var outermost = node.Draft.Mats.Length;
+        var bound = layer == 0 ? node.Bound : node.Bound.Mats[layer - 1];
+        var outermost = node.Bound.Mats.Length;
 
         // A piece is lifted with its mats: its foam is beneath the outermost. A mat's own foam lifts it and what lies on it.
-        var foam = layer > 0 ? draft.Rules.Foam ?? Length.Zero : Length.Zero;
-        return layer == outermost && node.Draft.Rules.Foam is { } stack ? foam + stack : foam;
+        var foam = layer > 0 ? bound.Rules.Foam ?? Length.Zero : Length.Zero;
+        return layer == outermost && node.Bound.Rules.Foam is { } stack ? foam + stack : foam;
     }
 
     /// <summary>The boxes of a piece (0) and its mats outwards, or null when sizes or place could not be worked out.</summary>
@@ -257,7 +258,7 @@ internal sealed class PieceWriter(
             return null;
         }
 
-        var boxes = new Rect[node.Draft.Mats.Length + 1];
+        var boxes = new Rect[node.Bound.Mats.Length + 1];
         for (var layer = 0; layer < boxes.Length; layer++)
         {
             if (places.Of(node, layer, Axis.Across) is not { } left || places.Of(node, layer, Axis.Down) is not { } top)
@@ -273,28 +274,28 @@ internal sealed class PieceWriter(
 
     private Piece OwnPiece(Node node, Rect box, Outline own, ShapeStyle style, Ground ground)
     {
-        var draft = node.Draft;
-        var ink = draft.Texts.IsEmpty ? null : paints.NamedInk(node);
-        var paint = draft.Kind == PieceKind.Text && ink is not null ? ink : paints.Of(node, 0);
-        return new(node.Path, draft.Kind, paint, box, own, draft.Location)
+        var bound = node.Bound;
+        var ink = bound.Texts.IsEmpty ? null : paints.NamedInk(node);
+        var paint = bound.Kind == PieceKind.Text && ink is not null ? ink : paints.Of(node, 0);
+        return new(node.Path, bound.Kind, paint, box, own, bound.Location)
         {
-            Wrap = WrapOf(draft, box),
-            Written = Proportions.HasProportion(node) && draft.Size is SingleSize single && draft.Rules.Wrap is null
+            Wrap = WrapOf(bound, box),
+            Written = Proportions.HasProportion(node) && bound.Size is SingleSize single && bound.Rules.Wrap is null
                 ? single.Measure == SingleMeasure.High ? WrittenMeasure.Height : WrittenMeasure.Width : null,
-            Sizing = SizingOf(draft, Proportions.HasProportion(node)),
-            Anchor = !node.Unit.IsRepeat && places.Anchor(node, Axis.Across) is { } x && places.Anchor(node, Axis.Down) is { } y
+            Sizing = SizingOf(bound, Proportions.HasProportion(node)),
+            Anchor = !node.Set.IsRepeat && places.Anchor(node, Axis.Across) is { } x && places.Anchor(node, Axis.Down) is { } y
                 ? new(x, y) : null,
-            IsShifted = (draft.Rules.IsShifted(Axis.Across), draft.Rules.IsShifted(Axis.Down)),
-            Words = draft.Kind.Traits.IsWords
+            IsShifted = (bound.Rules.IsShifted(Axis.Across), bound.Rules.IsShifted(Axis.Down)),
+            Words = bound.Kind.Traits.IsWords
                 ? shapes.OwnWords(node, ink, own, box)
                 : shapes.InkedWords(node, box, ink),
-            Notches = Words.Notches(draft, box.Size),
+            Notches = Words.Notches(bound, box.Size),
         };
     }
 
-    private static (Sizing Width, Sizing Height) SizingOf(Binding.BoundPiece draft, bool hasProportion)
+    private static (Sizing Width, Sizing Height) SizingOf(Binding.BoundPiece bound, bool hasProportion)
     {
-        return draft.Size switch
+        return bound.Size switch
         {
             BoxSize box => (Of(box.Width), Of(box.Height)),
             SingleSize single when hasProportion =>
@@ -312,7 +313,7 @@ internal sealed class PieceWriter(
 
     private Piece MatPiece(Node node, int layer, Rect box, Outline outline)
     {
-        var mat = node.Draft.Mats[layer - 1];
+        var mat = node.Bound.Mats[layer - 1];
         var across = sizes.Of(node, Axis.Across)!;
         var down = sizes.Of(node, Axis.Down)!;
         var name = layer == 1 ? PieceKind.Mat.Name : $"{PieceKind.Mat.Name}{layer}";
@@ -327,23 +328,23 @@ internal sealed class PieceWriter(
 
     private static bool IsUnevenAsWritten(Node node, int layer)
     {
-        var mat = node.Draft.Mats[layer - 1];
+        var mat = node.Bound.Mats[layer - 1];
         return (mat.Size is AddedSize added && added.Across != added.Down)
             || mat.Rules.Borders.Any(b => b.Edge is not null)
-            || (node.Draft.Size is BoxSize box && (box.Width is FullExtent || box.Height is FullExtent));
+            || (node.Bound.Size is BoxSize box && (box.Width is FullExtent || box.Height is FullExtent));
     }
 
     /// <summary>A wrap adds at both ends of the longer direction, or of the one that runs the full way.</summary>
-    private static Insets WrapOf(BoundPiece draft, Rect box)
+    private static Insets WrapOf(BoundPiece bound, Rect box)
     {
-        if (draft.Rules.Wrap is not { } wrap)
+        if (bound.Rules.Wrap is not { } wrap)
         {
             return default;
         }
 
-        var across = draft.Rules.Along is { } along ? along.Clause.Edge.Axis() == Axis.Down
-            : draft.Size is BoxSize { Width: FullExtent, Height: not FullExtent } ? true
-            : draft.Size is BoxSize { Width: not FullExtent, Height: FullExtent } ? false
+        var across = bound.Rules.Along is { } along ? along.Clause.Edge.Axis() == Axis.Down
+            : bound.Size is BoxSize { Width: FullExtent, Height: not FullExtent } ? true
+            : bound.Size is BoxSize { Width: not FullExtent, Height: FullExtent } ? false
             : box.Width >= box.Height;
         return across ? new(wrap, Length.Zero, wrap, Length.Zero) : new(Length.Zero, wrap, Length.Zero, wrap);
     }

@@ -20,9 +20,9 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
     /// <summary>
     /// The low edge (left or top) of the outermost box of a unit; null when it cannot be worked out, which has then been reported.
     /// </summary>
-    public Length? Of(CopySet unit, Axis axis)
+    public Length? Of(CopySet set, Axis axis)
     {
-        var memo = unit.Places[(int)axis];
+        var memo = set.Places[(int)axis];
         if (memo.IsDone)
         {
             return memo.HasValue ? memo.Value : null;
@@ -30,28 +30,28 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
 
         if (memo.IsOpen)
         {
-            var lines = _open.Skip(_open.IndexOf(unit)).Append(unit).Select(u => $"line {u.Draft.Location.Start.Line}");
-            findings.Add(FindingCatalogue.Circle, unit.Draft.Location,
-                $"The place of {unit.Called} depends on itself: {string.Join(", which is placed by ", lines)}.",
+            var lines = _open.Skip(_open.IndexOf(set)).Append(set).Select(u => $"line {u.Bound.Location.Start.Line}");
+            findings.Add(FindingCatalogue.Circle, set.Bound.Location,
+                $"The place of {set.Called} depends on itself: {string.Join(", which is placed by ", lines)}.",
                     "Place one of these pieces by a distance from an edge.");
             return null;
         }
 
         if (_open.Count >= Limits.Chain)
         {
-            findings.Add(FindingCatalogue.LongChain, unit.Draft.Location,
-                $"The place of {unit.Called} depends on more than {Limits.Chain} other pieces.",
+            findings.Add(FindingCatalogue.LongChain, set.Bound.Location,
+                $"The place of {set.Called} depends on more than {Limits.Chain} other pieces.",
                     "Place some of these pieces by a distance from an edge.");
             return null;
         }
 
         memo.IsOpen = true;
-        _open.Add(unit);
-        var place = Solve(unit, axis);
+        _open.Add(set);
+        var place = Solve(set, axis);
         _open.RemoveAt(_open.Count - 1);
         if (place is { } p && p.Abs() > Length.Limit)
         {
-            findings.Add(FindingCatalogue.TooFar, unit.Draft.Location, $"{unit.Called} lies more than a kilometre away.",
+            findings.Add(FindingCatalogue.TooFar, set.Bound.Location, $"{set.Called} lies more than a kilometre away.",
                 "Write smaller distances.");
             place = null;
         }
@@ -62,8 +62,8 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
 
     /// <summary>The low edge of one layer of one copy.</summary>
     public Length? Of(Node node, int layer, Axis axis) =>
-        Of(node.Unit, axis) is { } low && _repeats.Of(node.Unit, axis) is { } block && sizes.Of(node, axis) is { } stack
-            ? low + block.Offsets[node.Index] + stack.Inset(layer) + node.Draft.Rules.Shift(axis) - node.Unit.Draft.Rules.Shift(axis)
+        Of(node.Set, axis) is { } low && _repeats.Of(node.Set, axis) is { } block && sizes.Of(node, axis) is { } stack
+            ? low + block.Offsets[node.Index] + stack.Inset(layer) + node.Bound.Rules.Shift(axis) - node.Set.Bound.Rules.Shift(axis)
             : null;
 
     /// <summary>One axis of a box that others are placed by: its low edge, size and the line on which things are centred.</summary>
@@ -72,55 +72,55 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         public Length High => Low + Size;
     }
 
-    private Length? Solve(CopySet unit, Axis axis)
+    private Length? Solve(CopySet set, Axis axis)
     {
-        if (_repeats.Of(unit, axis) is not { } block || CentreWithin(unit, axis) is not { } ownCentre)
+        if (_repeats.Of(set, axis) is not { } block || CentreWithin(set, axis) is not { } ownCentre)
         {
             return null;
         }
 
-        return Rule(unit, axis, block.Size, ownCentre) is { } low ? low + unit.Draft.Rules.Shift(axis) : null;
+        return Rule(set, axis, block.Size, ownCentre) is { } low ? low + set.Bound.Rules.Shift(axis) : null;
     }
 
-    private Length? Rule(CopySet unit, Axis axis, Length size, Length ownCentre)
+    private Length? Rule(CopySet set, Axis axis, Length size, Length ownCentre)
     {
-        var draft = unit.Draft;
+        var bound = set.Bound;
         var (lowEdge, highEdge) = axis.Edges();
-        var low = draft.Rules.DistanceFrom(lowEdge);
-        var high = draft.Rules.DistanceFrom(highEdge);
-                var shows = draft.Rules.ShowsOn(axis);
-        if (ReportPlacedTwice(unit, axis,
-            (low is not null || high is not null, draft.Rules.BesideOn(axis) is not null, draft.Rules.OverOn(axis) is not null,
-                shows && !draft.IsFull(axis))))
+        var low = bound.Rules.DistanceFrom(lowEdge);
+        var high = bound.Rules.DistanceFrom(highEdge);
+                var shows = bound.Rules.ShowsOn(axis);
+        if (ReportPlacedTwice(set, axis,
+            (low is not null || high is not null, bound.Rules.BesideOn(axis) is not null, bound.Rules.OverOn(axis) is not null,
+                shows && !bound.IsFull(axis))))
         {
             return null;
         }
 
-        if (low is not null && high is not null && !draft.IsFull(axis) && !TakesWholeRoom(unit, axis))
+        if (low is not null && high is not null && !bound.IsFull(axis) && !TakesWholeRoom(set, axis))
         {
-            findings.Add(FindingCatalogue.PlacedTwice, draft.Location,
-                $"{unit.Called} is placed by both {lowEdge.ToString().ToLowerInvariant()} and "
+            findings.Add(FindingCatalogue.PlacedTwice, bound.Location,
+                $"{set.Called} is placed by both {lowEdge.ToString().ToLowerInvariant()} and "
                     + $"{highEdge.ToString().ToLowerInvariant()}, but has its own size.",
                         $"Remove one, or write full as its {(axis == Axis.Across ? "width" : "height")}.");
             return null;
         }
 
-        if (draft.Rules.BesideOn(axis) is { } beside)
+        if (bound.Rules.BesideOn(axis) is { } beside)
         {
-            return Target(unit, beside.Clause.Of, beside.Source, axis, outer: true) is { } target
+            return Target(set, beside.Clause.Of, beside.Source, axis, outer: true) is { } target
                 ? beside.Clause.Side is Side.Above or Side.LeftOf ? target.Low - beside.Clause.Distance - size
                     : target.High + beside.Clause.Distance
                 : null;
         }
 
-        if (draft.Rules.OverOn(axis) is { } over)
+        if (bound.Rules.OverOn(axis) is { } over)
         {
-            return Target(unit, over.Clause.Of, over.Source, axis, outer: true) is { } target
+            return Target(set, over.Clause.Of, over.Source, axis, outer: true) is { } target
                 ? (over.Clause.Edge is Edge.Left or Edge.Top ? target.Low : target.High) - ownCentre
                 : null;
         }
 
-        if (Reference(unit, axis) is not { } reference)
+        if (Reference(set, axis) is not { } reference)
         {
             return null;
         }
@@ -137,11 +137,11 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
 
         if (shows)
         {
-            ReportLooseRepeat(unit, axis, size);
-            return reference.Low + draft.Rules.ShownAt(lowEdge)!.Value;
+            ReportLooseRepeat(set, axis, size);
+            return reference.Low + bound.Rules.ShownAt(lowEdge)!.Value;
         }
 
-        return ByOther(unit, axis, size, ownCentre, reference);
+        return ByOther(set, axis, size, ownCentre, reference);
     }
 
     /// <summary>
@@ -149,26 +149,26 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
     /// </summary>
     public Length? Anchor(Node node, Axis axis)
     {
-        var draft = node.Draft;
-        if (Of(node, draft.Mats.Length, axis) is not { } low || Of(node, 0, axis) is not { } own || sizes.Of(node, axis) is not { } stack)
+        var bound = node.Bound;
+        if (Of(node, bound.Mats.Length, axis) is not { } low || Of(node, 0, axis) is not { } own || sizes.Of(node, axis) is not { } stack)
         {
             return null;
         }
 
         var (lowEdge, highEdge) = axis.Edges();
-        var beside = draft.Rules.BesideOn(axis)?.Clause.Side;
-        var along = draft.Rules.Along is { Clause.Edge: var a } && a.Axis() == axis ? a : (Edge?)null;
-        var isLow = beside is Side.Below or Side.RightOf || draft.Rules.DistanceFrom(lowEdge) is not null || along == lowEdge;
-        var isHigh = beside is Side.Above or Side.LeftOf || draft.Rules.DistanceFrom(highEdge) is not null || along == highEdge;
+        var beside = bound.Rules.BesideOn(axis)?.Clause.Side;
+        var along = bound.Rules.Along is { Clause.Edge: var a } && a.Axis() == axis ? a : (Edge?)null;
+        var isLow = beside is Side.Below or Side.RightOf || bound.Rules.DistanceFrom(lowEdge) is not null || along == lowEdge;
+        var isHigh = beside is Side.Above or Side.LeftOf || bound.Rules.DistanceFrom(highEdge) is not null || along == highEdge;
         return isLow ? low : isHigh ? low + stack.Sizes[^1] : own + OwnCentre(node, axis, stack.Own);
     }
 
     /// <summary>Copies with a size of their own rarely fill exactly what a <c>showing</c> leaves.</summary>
-    private void ReportLooseRepeat(CopySet unit, Axis axis, Length size)
+    private void ReportLooseRepeat(CopySet set, Axis axis, Length size)
     {
-        if (unit.IsRepeat && sizes.Room(unit, axis) is { } room && room != size)
+        if (set.IsRepeat && sizes.Room(set, axis) is { } room && room != size)
         {
-            findings.Add(FindingCatalogue.SizesContradict, unit.Draft.Rules.Showing?.Location ?? unit.Draft.Location,
+            findings.Add(FindingCatalogue.SizesContradict, set.Bound.Rules.Showing?.Location ?? set.Bound.Location,
                 $"The copies take {units.Format().WithUnit(size)} {(axis == Axis.Across ? "across" : "down")}, but what shows leaves "
                     + $"{units.Format().WithUnit(room)}.",
                 "Write spread, or leave their size out so that they share the room, or place them by an edge in place of showing.");
@@ -176,34 +176,34 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
     }
 
     /// <summary>Places that follow from another piece, else the middle.</summary>
-    private Length? ByOther(CopySet unit, Axis axis, Length size, Length ownCentre, Span reference)
+    private Length? ByOther(CopySet set, Axis axis, Length size, Length ownCentre, Span reference)
     {
-        var draft = unit.Draft;
-        if (draft.Rules.Around is { } around)
+        var bound = set.Bound;
+        if (bound.Rules.Around is { } around)
         {
-            return Target(unit, around.Clause.What, around.Source, axis, outer: false) is { } inner
+            return Target(set, around.Clause.What, around.Source, axis, outer: false) is { } inner
                 ? inner.Low - (size - inner.Size) / 2 : null;
         }
 
-        if (draft.Rules.Along is { } along)
+        if (bound.Rules.Along is { } along)
         {
-            var edge = along.Clause.Of is { } of ? Target(unit, of, along.Source, axis, outer: false) : reference;
+            var edge = along.Clause.Of is { } of ? Target(set, of, along.Source, axis, outer: false) : reference;
             return edge is not { } e ? null
                 : along.Clause.Edge.Axis() == axis ? along.Clause.Edge is Edge.Left or Edge.Top ? e.Low : e.High - size
                 : e.Centre - ownCentre;
         }
 
         // Next to a piece, the other direction is centred on it.
-        if (draft.Rules.Beside is { } beside)
+        if (bound.Rules.Beside is { } beside)
         {
-            return Target(unit, beside.Clause.Of, beside.Source, axis, outer: true) is { } target ? target.Centre - ownCentre : null;
+            return Target(set, beside.Clause.Of, beside.Source, axis, outer: true) is { } target ? target.Centre - ownCentre : null;
         }
 
-        return draft.IsFull(axis)
-            ? reference.Low + draft.Rules.Off(axis == Axis.Across ? Edge.Left : Edge.Top) : reference.Centre - ownCentre;
+        return bound.IsFull(axis)
+            ? reference.Low + bound.Rules.Off(axis == Axis.Across ? Edge.Left : Edge.Top) : reference.Centre - ownCentre;
     }
 
-    private bool ReportPlacedTwice(CopySet unit, Axis axis, (bool Distance, bool Beside, bool Over, bool Showing) rules)
+    private bool ReportPlacedTwice(CopySet set, Axis axis, (bool Distance, bool Beside, bool Over, bool Showing) rules)
     {
         var count = (rules.Distance ? 1 : 0) + (rules.Beside ? 1 : 0) + (rules.Over ? 1 : 0) + (rules.Showing ? 1 : 0);
         if (count < 2)
@@ -211,46 +211,46 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             return false;
         }
 
-        findings.Add(FindingCatalogue.PlacedTwice, unit.Draft.Location,
-            $"{count} clauses place {unit.Called} {(axis == Axis.Across ? "from left to right" : "from top to bottom")}.",
+        findings.Add(FindingCatalogue.PlacedTwice, set.Bound.Location,
+            $"{count} clauses place {set.Called} {(axis == Axis.Across ? "from left to right" : "from top to bottom")}.",
                 "Keep one of them, and adjust the place with shift.");
         return true;
     }
 
     /// <summary>A repeat that is spread, or whose copies share the room, lies between both distances.</summary>
-    private static bool TakesWholeRoom(CopySet unit, Axis axis) =>
-        (unit.IsRepeat && (unit.Draft.Size is null || (unit.Draft.Rules.Spread is not null && unit.Arrangement!.Count(axis) > 1)))
-        || (unit.Draft.Rules.Along is { } along && along.Clause.Edge.Axis() != axis);
+    private static bool TakesWholeRoom(CopySet set, Axis axis) =>
+        (set.IsRepeat && (set.Bound.Size is null || (set.Bound.Rules.Spread is not null && set.Arrangement!.Count(axis) > 1)))
+        || (set.Bound.Rules.Along is { } along && along.Clause.Edge.Axis() != axis);
 
     /// <summary>What distances are measured on: the parent's own box, the face, or the piece that is named.</summary>
-    private Span? Reference(CopySet unit, Axis axis)
+    private Span? Reference(CopySet set, Axis axis)
     {
-        if (unit.Draft.Rules.MeasuredFrom is { } from)
+        if (set.Bound.Rules.MeasuredFrom is { } from)
         {
-            return Target(unit, from.Clause.From, from.Source, axis, outer: false);
+            return Target(set, from.Clause.From, from.Source, axis, outer: false);
         }
 
-        if (unit.Parent is { } parent)
+        if (set.Parent is { } parent)
         {
             return Of(parent, 0, axis) is { } low && sizes.Of(parent, axis) is { } stack
                 ? new(low, stack.Own, low + OwnCentre(parent, axis, stack.Own))
                 : null;
         }
 
-        var size = axis == Axis.Across ? unit.Face.Size.Width : unit.Face.Size.Height;
+        var size = axis == Axis.Across ? set.Face.Size.Width : set.Face.Size.Height;
         return new(Length.Zero, size, size / 2);
     }
 
-    private Span? Target(CopySet unit, PathSyntax path, SourceText source, Axis axis, bool outer)
+    private Span? Target(CopySet set, PathSyntax path, SourceText source, Axis axis, bool outer)
     {
-        if (IsFlap(unit, path))
+        if (IsFlap(set, path))
         {
             return axis == Axis.Across
-                ? new(Length.Zero, unit.Face.Size.Width, unit.Face.Size.Width / 2)
-                : new(Length.Zero, unit.Face.Flap!.Value, unit.Face.Flap.Value / 2);
+                ? new(Length.Zero, set.Face.Size.Width, set.Face.Size.Width / 2)
+                : new(Length.Zero, set.Face.Flap!.Value, set.Face.Flap.Value / 2);
         }
 
-        if (names.Find(unit, path, source) is not { } other
+        if (names.Find(set, path, source) is not { } other
             || Of(other, axis) is not { } low || _repeats.Of(other, axis) is not { } block || CentreWithin(other, axis) is not { } centre)
         {
             return null;
@@ -266,32 +266,32 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             : null;
     }
 
-    private static bool IsFlap(CopySet unit, PathSyntax path) =>
-        unit.Face.Flap is not null && path.Names is [var only] && only.Text.Equals("flap", StringComparison.OrdinalIgnoreCase)
-        && !unit.Face.ByName.ContainsKey("flap");
+    private static bool IsFlap(CopySet set, PathSyntax path) =>
+        set.Face.Flap is not null && path.Names is [var only] && only.Text.Equals("flap", StringComparison.OrdinalIgnoreCase)
+        && !set.Face.ByName.ContainsKey("flap");
 
     /// <summary>
     /// From the low edge of a unit's outermost box to the line by which it is centred: its middle, but the circumcentre of a star.
     /// </summary>
-    private Length? CentreWithin(CopySet unit, Axis axis)
+    private Length? CentreWithin(CopySet set, Axis axis)
     {
-        if (_repeats.Of(unit, axis) is not { } block)
+        if (_repeats.Of(set, axis) is not { } block)
         {
             return null;
         }
 
-        return axis == Axis.Across || unit is not { IsRepeat: false, Copies: [{ Draft.Kind: PieceKind.Star } star] } ? block.Size / 2
+        return axis == Axis.Across || set is not { IsRepeat: false, Copies: [{ Bound.Kind: PieceKind.Star } star] } ? block.Size / 2
             : sizes.Of(star, axis) is { } stack ? stack.Inset(0) + OwnCentre(star, axis, stack.Own) : null;
     }
 
     private Length OwnCentre(Node node, Axis axis, Length own)
     {
-        if (node.Draft.Kind != PieceKind.Star || axis == Axis.Across)
+        if (node.Bound.Kind != PieceKind.Star || axis == Axis.Across)
         {
             return own / 2;
         }
 
         var width = sizes.Of(node, Axis.Across)?.Own ?? own;
-        return ShapeProportions.CentreOf(Shape.Star, node.Draft.Rules.Style, new(width, own)).Top;
+        return ShapeProportions.CentreOf(Shape.Star, node.Bound.Rules.Style, new(width, own)).Top;
     }
 }

@@ -9,31 +9,31 @@ internal sealed class Proportions(Words words, Artworks artworks)
 {
     /// <summary>Whether one number is enough for its size.</summary>
     public static bool HasProportion(Node node) =>
-        node.Draft.Kind.Traits.IsWords || node.Draft.OutlineKind.Traits.IsDrawing
-            || (node.Draft.OutlineKind.Traits.Shape is { } shape && ShapeProportions.Has(shape));
+        node.Bound.Kind.Traits.IsWords || node.Bound.OutlineKind.Traits.IsDrawing
+            || (node.Bound.OutlineKind.Traits.Shape is { } shape && ShapeProportions.Has(shape));
 
     /// <summary>Height for a width of 1.</summary>
     public double? Ratio(Node node)
     {
-        if (node.Draft.OutlineKind.Traits.IsDrawing)
+        if (node.Bound.OutlineKind.Traits.IsDrawing)
         {
             return artworks.Of(node)?.Bounds is { Width: > 0 } bounds ? bounds.Height / bounds.Width : null;
         }
 
-        if (node.Draft.Kind.Traits.IsWords)
+        if (node.Bound.Kind.Traits.IsWords)
         {
             return words.Shape(node) is { } shaped ? WordSizes.Ink(node, shaped) is var (width, height) ? height / width : null : null;
         }
 
-        return node.Draft.OutlineKind.Traits.Shape is { } shape ? ShapeProportions.Ratio(shape, node.Draft.Rules.Style) : null;
+        return node.Bound.OutlineKind.Traits.Shape is { } shape ? ShapeProportions.Ratio(shape, node.Bound.Rules.Style) : null;
     }
 
     /// <summary>The size in the other direction that goes with a known one.</summary>
     public Length? Other(Node node, Length known, Axis wanted)
     {
-        if (node.Draft.OutlineKind.Traits.Shape is { } shape && ShapeProportions.Has(shape) && !node.Draft.OutlineKind.Traits.IsDrawing)
+        if (node.Bound.OutlineKind.Traits.Shape is { } shape && ShapeProportions.Has(shape) && !node.Bound.OutlineKind.Traits.IsDrawing)
         {
-            var style = node.Draft.Rules.Style;
+            var style = node.Bound.Rules.Style;
             return wanted == Axis.Down ? ShapeProportions.HeightFor(shape, style, known) : ShapeProportions.WidthFor(shape, style, known);
         }
 

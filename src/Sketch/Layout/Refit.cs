@@ -93,37 +93,37 @@ internal sealed class Refit
         return card;
     }
 
-    private BoundPiece Rewrite(BoundPiece draft, CopySet old, CopySet now, CardLayout layout, int depth, ref bool reached)
+    private BoundPiece Rewrite(BoundPiece bound, CopySet old, CopySet now, CardLayout layout, int depth, ref bool reached)
     {
         if (depth == 0)
         {
             reached = true;
-            return RewriteOne(draft, old, now, layout);
+            return RewriteOne(bound, old, now, layout);
         }
 
         if (old.Copies is not [var oldNode, ..] || now.Copies is not [var nowNode, ..])
         {
-            return draft;
+            return bound;
         }
 
-        var children = ImmutableArray.CreateBuilder<BoundPiece>(draft.Children.Length);
-        for (var i = 0; i < draft.Children.Length; i++)
+        var children = ImmutableArray.CreateBuilder<BoundPiece>(bound.Children.Length);
+        for (var i = 0; i < bound.Children.Length; i++)
         {
             children.Add(i < oldNode.Children.Count && i < nowNode.Children.Count
-                ? Rewrite(draft.Children[i], oldNode.Children[i], nowNode.Children[i], layout, depth - 1, ref reached)
-                : draft.Children[i]);
+                ? Rewrite(bound.Children[i], oldNode.Children[i], nowNode.Children[i], layout, depth - 1, ref reached)
+                : bound.Children[i]);
         }
 
-        return draft with { Children = children.ToImmutable() };
+        return bound with { Children = children.ToImmutable() };
     }
 
-    private BoundPiece RewriteOne(BoundPiece draft, CopySet old, CopySet now, CardLayout layout)
+    private BoundPiece RewriteOne(BoundPiece bound, CopySet old, CopySet now, CardLayout layout)
     {
-        var clauses = draft.Clauses.SelectMany(c => RewriteClause(c, old, now, layout)).ToImmutableArray();
-        var size = _what == RefitWhat.Margins ? draft.Size : Scaled(draft, draft.Size);
-        var mats = draft.Mats.Select((m, i) => RewriteMat(draft, m, i, old)).ToImmutableArray();
-        var rewritten = draft with { Size = size, Clauses = clauses, Mats = mats };
-        Report(draft, rewritten);
+        var clauses = bound.Clauses.SelectMany(c => RewriteClause(c, old, now, layout)).ToImmutableArray();
+        var size = _what == RefitWhat.Margins ? bound.Size : Scaled(bound, bound.Size);
+        var mats = bound.Mats.Select((m, i) => RewriteMat(bound, m, i, old)).ToImmutableArray();
+        var rewritten = bound with { Size = size, Clauses = clauses, Mats = mats };
+        Report(bound, rewritten);
         return rewritten;
     }
 
@@ -159,10 +159,10 @@ internal sealed class Refit
         };
     }
 
-    private SizeSyntax? Scaled(BoundPiece draft, SizeSyntax? size) => size switch
+    private SizeSyntax? Scaled(BoundPiece bound, SizeSyntax? size) => size switch
     {
         BoxSize box => new BoxSize(Scaled(box.Width), Scaled(box.Height), box.Span),
-        SingleSize single when !draft.Kind.Traits.IsSizedByThickness => single with { Value = BySmaller(single.Value) },
+        SingleSize single when !bound.Kind.Traits.IsSizedByThickness => single with { Value = BySmaller(single.Value) },
         _ => size,
     };
 

@@ -10,38 +10,38 @@ namespace Sketch.Layout;
 internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag findings)
 {
     /// <summary>One axis of a unit: its whole outer size, and where in it each copy's outermost box begins.</summary>
-    public CopyBlock? Of(CopySet unit, Axis axis)
+    public CopyBlock? Of(CopySet set, Axis axis)
     {
-        if (unit.Blocks[(int)axis] is { } known)
+        if (set.Blocks[(int)axis] is { } known)
         {
             return known;
         }
 
-        if (unit.HasNoBlock[(int)axis])
+        if (set.HasNoBlock[(int)axis])
         {
             return null;
         }
 
-        var outer = new Length[unit.Copies.Length];
+        var outer = new Length[set.Copies.Length];
         for (var i = 0; i < outer.Length; i++)
         {
-            if (sizes.Of(unit.Copies[i], axis) is not { } stack)
+            if (sizes.Of(set.Copies[i], axis) is not { } stack)
             {
                 // A size in a circle is asked for again while it is still open; only a settled one is final.
-                unit.HasNoBlock[(int)axis] = unit.Copies[i].Stacks[(int)axis].IsDone;
+                set.HasNoBlock[(int)axis] = set.Copies[i].Stacks[(int)axis].IsDone;
                 return null;
             }
 
             outer[i] = stack.Outer;
         }
 
-        return unit.Blocks[(int)axis] = unit.IsRepeat
-            ? Arrange(unit, axis, outer) : new(outer.Length == 1 ? outer[0] : Length.Zero, [Length.Zero]);
+        return set.Blocks[(int)axis] = set.IsRepeat
+            ? Arrange(set, axis, outer) : new(outer.Length == 1 ? outer[0] : Length.Zero, [Length.Zero]);
     }
 
-    private CopyBlock? Arrange(CopySet unit, Axis axis, Length[] outer)
+    private CopyBlock? Arrange(CopySet set, Axis axis, Length[] outer)
     {
-        var arrangement = unit.Arrangement!;
+        var arrangement = set.Arrangement!;
         var count = arrangement.Count(axis);
         var cells = new Length[count];
         for (var i = 0; i < outer.Length; i++)
@@ -50,22 +50,22 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
             cells[cell] = Length.Max(cells[cell], outer[i]);
         }
 
-        var step = unit.Draft.Rules.Step(axis);
+        var step = set.Bound.Rules.Step(axis);
         var starts = new Length[count];
         Length whole;
-        if (count > 1 && unit.Draft.Rules.Spread is { } spread)
+        if (count > 1 && set.Bound.Rules.Spread is { } spread)
         {
-            if (sizes.Room(unit, axis) is not { } room)
+            if (sizes.Room(set, axis) is not { } room)
             {
                 return null;
             }
 
-            Spread(unit, spread, cells, starts, room);
+            Spread(set, spread, cells, starts, room);
             whole = room;
         }
         else
         {
-            var gap = unit.Draft.Rules.Gap(axis) + (count > 1 ? step.Abs() : Length.Zero);
+            var gap = set.Bound.Rules.Gap(axis) + (count > 1 ? step.Abs() : Length.Zero);
             var at = Length.Zero;
             for (var c = 0; c < count; c++)
             {
@@ -80,7 +80,7 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         for (var i = 0; i < outer.Length; i++)
         {
             var cell = arrangement.Cell(i, axis);
-            offsets[i] = starts[cell] + Within(unit.Draft, axis, cells[cell] - outer[i], step != Length.Zero && count == 1);
+            offsets[i] = starts[cell] + Within(set.Bound, axis, cells[cell] - outer[i], step != Length.Zero && count == 1);
         }
 
         return count == 1 && step != Length.Zero ? Stepped(offsets, outer, step) : new(whole, offsets);
@@ -101,7 +101,7 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
     }
 
     /// <summary>Where a smaller copy stands in its cell: in the middle, or lined up with an edge.</summary>
-    private static Length Within(BoundPiece draft, Axis axis, Length free, bool steps) => draft.Rules.LinedUp switch
+    private static Length Within(BoundPiece bound, Axis axis, Length free, bool steps) => bound.Rules.LinedUp switch
     {
         Edge.Left when axis == Axis.Across => Length.Zero,
         Edge.Right when axis == Axis.Across => free,
@@ -111,14 +111,14 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         _ => free / 2,
     };
 
-    private void Spread(CopySet unit, Rule<SpreadClause> spread, Length[] cells, Length[] starts, Length room)
+    private void Spread(CopySet set, Rule<SpreadClause> spread, Length[] cells, Length[] starts, Length room)
     {
         var taken = cells.Aggregate(Length.Zero, (sum, c) => sum + c);
         var free = room - taken;
         if (free < Length.Zero)
         {
             findings.Add(FindingCatalogue.CopiesCrowd, spread.Location,
-                $"{unit.Copies.Length} copies need {units.Format().WithUnit(taken)}, but there are {units.Format().WithUnit(room)}, so "
+                $"{set.Copies.Length} copies need {units.Format().WithUnit(taken)}, but there are {units.Format().WithUnit(room)}, so "
                     + "they overlap.", "Make them smaller, or fewer.");
         }
 

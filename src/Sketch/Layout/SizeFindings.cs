@@ -18,9 +18,9 @@ internal sealed class SizeFindings(UnitSystem units, FindingBag findings)
     /// <summary>Tells of a size that its kind cannot have; always false, for the caller to hand on.</summary>
     public bool Refuse(Node node, TextSpan? span, string message, string hint)
     {
-        if (!node.Draft.IsDamaged)
+        if (!node.Bound.IsDamaged)
         {
-            Report(FindingCatalogue.BadSize, new(node.Draft.Location.Source, span ?? node.Draft.Location.Span), message, hint);
+            Report(FindingCatalogue.BadSize, new(node.Bound.Location.Source, span ?? node.Bound.Location.Span), message, hint);
         }
 
         return false;
@@ -39,15 +39,15 @@ internal sealed class SizeFindings(UnitSystem units, FindingBag findings)
     public void ReportHowLarge(Node node, Axis axis)
     {
         // Asked for both directions and for every copy; told once a line, and not at all where the size could not be read.
-        if (!node.Draft.IsDamaged && _unsized.Add(node.Draft.Location))
+        if (!node.Bound.IsDamaged && _unsized.Add(node.Bound.Location))
         {
-            var how = node.Draft.Size is null ? "large" : axis == Axis.Across ? "wide" : "high";
-            findings.Add(FindingCatalogue.HowLarge, node.Draft.Location, $"Nothing says how {how} {node.Unit.Called} is.",
+            var how = node.Bound.Size is null ? "large" : axis == Axis.Across ? "wide" : "high";
+            findings.Add(FindingCatalogue.HowLarge, node.Bound.Location, $"Nothing says how {how} {node.Set.Called} is.",
                 HowLargeHint(node));
         }
     }
 
-    private static string HowLargeHint(Node node) => node.Draft.Kind switch
+    private static string HowLargeHint(Node node) => node.Bound.Kind switch
     {
         PieceKind.Line => "Write line 1/16, along top, or strip full x 1/16.",
         PieceKind.Frame => "Write frame 1/8, around another piece, or frame 1/8, showing 1/4.",

@@ -39,16 +39,16 @@ internal sealed class StackFilling(SizeFindings findings)
 
         if (sizes.Any(s => s <= Length.Zero))
         {
-            findings.Report(FindingCatalogue.NothingLeft, node.Draft.Location,
-                $"Nothing is left of {node.Unit.Called}: its {SizeFindings.Name(axis)} would be {findings.Text(sizes.Min())}.",
+            findings.Report(FindingCatalogue.NothingLeft, node.Bound.Location,
+                $"Nothing is left of {node.Set.Called}: its {SizeFindings.Name(axis)} would be {findings.Text(sizes.Min())}.",
                     "Make its size larger, or its distances smaller.");
             return null;
         }
 
         if (sizes.Any(s => s > Length.Limit))
         {
-            findings.Report(FindingCatalogue.TooFar, node.Draft.Location,
-                $"The {SizeFindings.Name(axis)} of {node.Unit.Called} is more than a kilometre.", "Write smaller sizes.");
+            findings.Report(FindingCatalogue.TooFar, node.Bound.Location,
+                $"The {SizeFindings.Name(axis)} of {node.Set.Called} is more than a kilometre.", "Write smaller sizes.");
             return null;
         }
 
@@ -75,7 +75,7 @@ internal sealed class StackFilling(SizeFindings findings)
         if (open.Count > 1)
         {
             findings.Report(FindingCatalogue.SizesContradict, outer.Location,
-                $"Two sizes of {node.Unit.Called} are known ({lines}), but {open.Count} borders between them are not written.",
+                $"Two sizes of {node.Set.Called} are known ({lines}), but {open.Count} borders between them are not written.",
                     "Write all borders but one.");
             return false;
         }
@@ -89,7 +89,7 @@ internal sealed class StackFilling(SizeFindings findings)
 
             var between = inner.Layer == outer.Layer ? "" : $", with {findings.Text(written)} of border between them";
             findings.Report(FindingCatalogue.SizesContradict, outer.Location,
-                $"The {SizeFindings.Name(axis)} of {node.Unit.Called} is given twice and differs: {lines}{between}.",
+                $"The {SizeFindings.Name(axis)} of {node.Set.Called} is given twice and differs: {lines}{between}.",
                     "Remove one of them, or leave a border unwritten so that it is computed.");
             return false;
         }
@@ -97,7 +97,7 @@ internal sealed class StackFilling(SizeFindings findings)
         if (rest < Length.Zero)
         {
             findings.Report(FindingCatalogue.SizesContradict, outer.Location,
-                $"No border is left around {node.Unit.Called}: {lines}, {findings.Text(-rest)} too little.",
+                $"No border is left around {node.Set.Called}: {lines}, {findings.Text(-rest)} too little.",
                     "Make the inner size smaller or the outer one larger.");
             return false;
         }

@@ -14,17 +14,17 @@ internal sealed record Pin(int Layer, Length Size, Location Location);
 /// Finds the layers of a stack whose size is known by itself: written, full, a share, fitting its words, of its own proportions, an
 /// equal part, or another piece's.
 /// </summary>
-internal sealed class StackPins(
-    StackSizes sizes, NameLookup names, Words words, WordSizes wordSizes, Artworks artworks, Proportions proportions, UnitSystem units,
-    SizeFindings findings)
+internal sealed class StackPins(StackSizes sizes, NameLookup names, Words words, Artworks artworks, SizeFindings findings)
 {
+    private readonly Proportions _proportions = new(words, artworks);
+
     /// <summary>
     /// Adds the known layers of a piece along an axis; false when one of them cannot be worked out, which has then been reported.
     /// </summary>
     public bool Add(Node node, Axis axis, List<Pin> pins)
     {
-        var draft = node.Draft;
-        var outer = draft.Mats.Length;
+        var bound = node.Bound;
+        var outer = bound.Mats.Length;
         for (var k = 1; k <= outer; k++)
         {
             if (!AddMatPin(node, axis, k, pins))
@@ -34,9 +34,9 @@ internal sealed class StackPins(
         }
 
         var before = pins.Count;
-        var sound = draft.Size switch
+        var sound = bound.Size switch
         {
-            BoxSize => AddExtentPin(node, axis, draft.Extent(axis)!, pins),
+            BoxSize => AddExtentPin(node, axis, bound.Extent(axis)!, pins),
             SingleSize single => AddSinglePin(node, axis, single, pins),
             AddedSize added => findings.Refuse(
                 node, added.Span, "Only a mat takes a size that starts with +.", "Write the size itself, such as 2 x 3."),
@@ -47,41 +47,41 @@ internal sealed class StackPins(
             return false;
         }
 
-        var spansRepeat = node.Unit.IsRepeat;
-        if (draft.Rules.Showing is { } showing && !spansRepeat && draft.Extent(axis) is not (FullExtent or ShareExtent)
-            && (draft.Rules.ShowsOn(axis) || pins.Count == 0))
+        var spansRepeat = node.Set.IsRepeat;
+        if (bound.Rules.Showing is { } showing && !spansRepeat && bound.Extent(axis) is not (FullExtent or ShareExtent)
+            && (bound.Rules.ShowsOn(axis) || pins.Count == 0))
         {
-            if (sizes.Room(node.Unit, axis) is not { } room)
+            if (sizes.Room(node.Set, axis) is not { } room)
             {
                 return false;
             }
 
-            if (!draft.Mats.IsEmpty || pins.Count == before || pins[^1].Size != room)
+            if (!bound.Mats.IsEmpty || pins.Count == before || pins[^1].Size != room)
             {
                 pins.Add(new(outer, room, showing.Location));
             }
         }
 
-        return pins.Count > 0 || draft.Rules.Showing is not null || TryProportion(node, axis, pins);
+        return pins.Count > 0 || bound.Rules.Showing is not null || TryProportion(node, axis, pins);
     }
 
     private bool AddExtentPin(Node node, Axis axis, ExtentSyntax extent, List<Pin> pins)
     {
-        var draft = node.Draft;
-        var location = new Location(draft.Location.Source, extent.Span);
+        var bound = node.Bound;
+        var location = new Location(bound.Location.Source, extent.Span);
         switch (extent)
         {
             case LengthExtent written:
                 pins.Add(new(0, written.Value, location));
                 return true;
             case FitExtent:
-                return wordSizes.FitWords(node, axis) is { } fit && Add(0, fit);
-            case FullExtent when node.Unit.IsRepeat && node.Unit.Arrangement!.Count(axis) > 1:
-                return sizes.EqualPart(node, axis) is { } part && Add(draft.Mats.Length, part);
+                return sizes.WordSizes.FitWords(node, axis) is { } fit && Add(0, fit);
+            case FullExtent when node.Set.IsRepeat && node.Set.Arrangement!.Count(axis) > 1:
+                return sizes.EqualPart(node, axis) is { } part && Add(bound.Mats.Length, part);
             case FullExtent:
-                return sizes.Room(node.Unit, axis) is { } full && Add(draft.Mats.Length, full);
+                return sizes.Room(node.Set, axis) is { } full && Add(bound.Mats.Length, full);
             case ShareExtent share:
-                return sizes.Room(node.Unit, axis) is { } room && Add(0, room.Scale(share.Numerator, share.Denominator));
+                return sizes.Room(node.Set, axis) is { } room && Add(0, room.Scale(share.Numerator, share.Denominator));
             default:
                 throw new InvalidOperationException("an extent of an unknown kind");
         }
@@ -95,11 +95,11 @@ internal sealed class StackPins(
 
     private bool AddSinglePin(Node node, Axis axis, SingleSize single, List<Pin> pins)
     {
-        var draft = node.Draft;
-        var location = new Location(draft.Location.Source, single.Span);
-        if (draft.Kind == PieceKind.Line)
+        var bound = node.Bound;
+        var location = new Location(bound.Location.Source, single.Span);
+        if (bound.Kind == PieceKind.Line)
         {
-            if (draft.Rules.Along is not { } along)
+            if (bound.Rules.Along is not { } along)
             {
                 return findings.Refuse(node, single.Span, "This line has a thickness, but no direction.",
                     "Write along top, or a size such as full x 1/16.");
@@ -114,18 +114,18 @@ internal sealed class StackPins(
             return AlongLength(node, axis, along) is { } length && Add(length);
         }
 
-        if (draft.Kind == PieceKind.Frame)
+        if (bound.Kind == PieceKind.Frame)
         {
             return AddFramePin(node, axis, single, pins);
         }
 
         if (!Proportions.HasProportion(node))
         {
-            var value = units == UnitSystem.Inches && LengthFormat.IsOnMark(single.Value, LengthFormat.FinestMarks)
+            var value = sizes.Units == UnitSystem.Inches && LengthFormat.IsOnMark(single.Value, LengthFormat.FinestMarks)
                 ? LengthFormat.Ruler(single.Value, LengthFormat.FinestMarks) : LengthFormat.Millimetres(single.Value);
-            return findings.Refuse(node, single.Span, $"A {draft.Kind.Name} needs width x height; one number does not say which.",
-                draft.Kind == PieceKind.Panel ? $"Write panel {value} x {value}, or square {value}."
-                    : $"Write {draft.Kind.Name} full x {value}, or {draft.Kind.Name} {value} x full.");
+            return findings.Refuse(node, single.Span, $"A {bound.Kind.Name} needs width x height; one number does not say which.",
+                bound.Kind == PieceKind.Panel ? $"Write panel {value} x {value}, or square {value}."
+                    : $"Write {bound.Kind.Name} full x {value}, or {bound.Kind.Name} {value} x full.");
         }
 
         var writtenAxis = single.Measure == SingleMeasure.High ? Axis.Down : Axis.Across;
@@ -140,36 +140,36 @@ internal sealed class StackPins(
 
     private bool AddFramePin(Node node, Axis axis, SingleSize thickness, List<Pin> pins)
     {
-        var draft = node.Draft;
+        var bound = node.Bound;
         if (thickness.Value == Length.Zero)
         {
             return findings.Refuse(node, thickness.Span, "A frame of no thickness cannot be cut.",
                 "Write its thickness, such as frame 1/8.");
         }
 
-        if (draft.Rules.Around is { } around)
+        if (bound.Rules.Around is { } around)
         {
-            if (names.Find(node.Unit, around.Clause.What, around.Source) is not { } inner
+            if (names.Find(node.Set, around.Clause.What, around.Source) is not { } inner
                 || sizes.OwnSize(inner, axis) is not { } size)
             {
                 return false;
             }
 
-            var overhang = inner.Copies is [{ Draft.Kind: PieceKind.Text } text] ? wordSizes.Overhang(text, axis) : Length.Zero;
+            var overhang = inner.Copies is [{ Bound.Kind: PieceKind.Text } text] ? sizes.WordSizes.Overhang(text, axis) : Length.Zero;
             pins.Add(new(0, size + (overhang + thickness.Value) * 2, around.Location));
             return true;
         }
 
         // Its size comes from showing, or from another piece.
-        return draft.Rules.SameSize is null || AddUnwrittenPin(node, axis, pins);
+        return bound.Rules.SameSize is null || AddUnwrittenPin(node, axis, pins);
     }
 
     private bool AddUnwrittenPin(Node node, Axis axis, List<Pin> pins)
     {
-        var draft = node.Draft;
-        if (draft.Rules.SameSize is { } same)
+        var bound = node.Bound;
+        if (bound.Rules.SameSize is { } same)
         {
-            if (names.Find(node.Unit, same.Clause.As, same.Source) is not { } other
+            if (names.Find(node.Set, same.Clause.As, same.Source) is not { } other
                 || sizes.OwnSize(other, axis) is not { } size)
             {
                 return false;
@@ -179,37 +179,37 @@ internal sealed class StackPins(
             return true;
         }
 
-        if (draft.Kind.Traits.IsWords)
+        if (bound.Kind.Traits.IsWords)
         {
-            if (draft.Kind == PieceKind.Text && draft.Rules.Showing is not null && !draft.Texts.IsEmpty)
+            if (bound.Kind == PieceKind.Text && bound.Rules.Showing is not null && !bound.Texts.IsEmpty)
             {
                 return true;
             }
 
             if (words.Shape(node) is not { } shaped)
             {
-                return !draft.Texts.IsEmpty
-                    ? false : findings.Refuse(node, null, $"A {draft.Kind.Name} has no words.", $"Write {draft.Kind.Name} \"…\".");
+                return !bound.Texts.IsEmpty
+                    ? false : findings.Refuse(node, null, $"A {bound.Kind.Name} has no words.", $"Write {bound.Kind.Name} \"…\".");
             }
 
-            pins.Add(new(0, wordSizes.InkSize(node, shaped, axis), draft.Location));
+            pins.Add(new(0, sizes.WordSizes.InkSize(node, shaped, axis), bound.Location));
             return true;
         }
 
-        if (draft.OutlineKind.Traits.IsDrawing && draft.Mats.IsEmpty && draft.Rules.Showing is null)
+        if (bound.OutlineKind.Traits.IsDrawing && bound.Mats.IsEmpty && bound.Rules.Showing is null)
         {
             if (artworks.Of(node) is not { } drawing)
             {
                 return false;
             }
 
-            pins.Add(new(0, Length.NearestMillimetres(axis == Axis.Across ? drawing.Bounds.Width : drawing.Bounds.Height), draft.Location));
+            pins.Add(new(0, Length.NearestMillimetres(axis == Axis.Across ? drawing.Bounds.Width : drawing.Bounds.Height), bound.Location));
             return true;
         }
 
-        if (node.Unit.IsRepeat && !pins.Any(p => p.Layer > 0))
+        if (node.Set.IsRepeat && !pins.Any(p => p.Layer > 0))
         {
-            if (!draft.Kind.Traits.SharesRoom)
+            if (!bound.Kind.Traits.SharesRoom)
             {
                 return true;
             }
@@ -219,7 +219,7 @@ internal sealed class StackPins(
                 return false;
             }
 
-            pins.Add(new(draft.Mats.Length, part, draft.Location));
+            pins.Add(new(bound.Mats.Length, part, bound.Location));
         }
 
         return true;
@@ -227,7 +227,7 @@ internal sealed class StackPins(
 
     private bool AddMatPin(Node node, Axis axis, int layer, List<Pin> pins)
     {
-        var mat = node.Draft.Mats[layer - 1];
+        var mat = node.Bound.Mats[layer - 1];
         switch (mat.Size)
         {
             case null or AddedSize:
@@ -238,12 +238,12 @@ internal sealed class StackPins(
             case SingleSize single when Proportions.HasProportion(node):
                 var isWritten = axis == (single.Measure == SingleMeasure.High ? Axis.Down : Axis.Across);
                 var grows = !mat.Rules.Borders.IsEmpty;
-                if (!isWritten && grows && proportions.Ratio(node) is not 1)
+                if (!isWritten && grows && _proportions.Ratio(node) is not 1)
                 {
                     return true;
                 }
 
-                var size = isWritten ? single.Value : proportions.Other(node, single.Value, axis);
+                var size = isWritten ? single.Value : _proportions.Other(node, single.Value, axis);
                 if (size is null)
                 {
                     return false;
@@ -253,7 +253,7 @@ internal sealed class StackPins(
                 return true;
             default:
                 return findings.Refuse(node, mat.Size.Span,
-                    "A mat's size is width x height, what it adds (+1/8), or one number under a shape with fixed proportions.",
+                    "A mat's size is width x height, what it adds (+1/8), or one number under a shape with fixed _proportions.",
                         "Write mat +1/8, or mat border 1/16.");
         }
     }
@@ -264,24 +264,24 @@ internal sealed class StackPins(
         Length? edge;
         if (along.Clause.Of is { } of)
         {
-            edge = names.Find(node.Unit, of, along.Source) is { } other ? sizes.OwnSize(other, axis) : null;
+            edge = names.Find(node.Set, of, along.Source) is { } other ? sizes.OwnSize(other, axis) : null;
         }
         else
         {
-            edge = sizes.ReferenceSize(node.Unit, axis);
+            edge = sizes.ReferenceSize(node.Set, axis);
         }
 
         var (low, high) = axis.Edges();
-        return edge is { } e ? e - node.Draft.Rules.Off(low) - node.Draft.Rules.Off(high) : null;
+        return edge is { } e ? e - node.Bound.Rules.Off(low) - node.Bound.Rules.Off(high) : null;
     }
 
     private Length? Proportion(Node node, Axis axis) =>
-        sizes.Of(node, axis == Axis.Across ? Axis.Down : Axis.Across) is { } known ? proportions.Other(node, known.Own, axis) : null;
+        sizes.Of(node, axis == Axis.Across ? Axis.Down : Axis.Across) is { } known ? _proportions.Other(node, known.Own, axis) : null;
 
     /// <summary>A shape with proportions of its own whose other direction is known from its mats.</summary>
     private bool TryProportion(Node node, Axis axis, List<Pin> pins)
     {
-        if (!Proportions.HasProportion(node) || !node.Draft.Mats.Any(m => m.Size is SingleSize or BoxSize))
+        if (!Proportions.HasProportion(node) || !node.Bound.Mats.Any(m => m.Size is SingleSize or BoxSize))
         {
             return true;
         }
@@ -291,7 +291,7 @@ internal sealed class StackPins(
             return false;
         }
 
-        pins.Add(new(0, size, node.Draft.Location));
+        pins.Add(new(0, size, node.Bound.Location));
         return true;
     }
 }

@@ -16,19 +16,21 @@ internal sealed class StackSizes
     private readonly SizeFindings _reported;
     private readonly StackPins _pins;
     private readonly StackFilling _filling;
-    private readonly UnitSystem _units;
     private readonly FindingBag _findings;
 
     public StackSizes(NameLookup names, Words words, Artworks artworks, UnitSystem units, FindingBag findings)
     {
         _names = names;
-        _units = units;
+        Units = units;
         _findings = findings;
         _reported = new(units, findings);
         WordSizes = new(this, words, units, _reported);
-        _pins = new(this, names, words, WordSizes, artworks, new(words, artworks), units, _reported);
+        _pins = new(this, names, words, artworks, _reported);
         _filling = new(_reported);
     }
+
+    /// <summary>The units of the file.</summary>
+    public UnitSystem Units { get; }
 
     /// <summary>The sizes that follow from words.</summary>
     public WordSizes WordSizes { get; }
@@ -50,8 +52,8 @@ internal sealed class StackSizes
 
         if (_open.Count >= Limits.Chain)
         {
-            _findings.Add(FindingCatalogue.LongChain, node.Draft.Location,
-                $"The size of {node.Unit.Called} depends on more than {Limits.Chain} other pieces.",
+            _findings.Add(FindingCatalogue.LongChain, node.Bound.Location,
+                $"The size of {node.Set.Called} depends on more than {Limits.Chain} other pieces.",
                     "Write some of these sizes in numbers.");
             return null;
         }
@@ -67,63 +69,63 @@ internal sealed class StackSizes
     private void ReportCircle(Node node, Axis axis)
     {
         var start = _open.FindIndex(o => o.Node == node && o.Axis == axis);
-        var lines = _open.Skip(start).Select(o => o.Node.Draft.Location).DistinctBy(l => l.Start.Line).ToArray();
+        var lines = _open.Skip(start).Select(o => o.Node.Bound.Location).DistinctBy(l => l.Start.Line).ToArray();
         var chain = string.Join(", which needs ", lines.Append(lines[0]).Select(l => $"line {l.Start.Line}"));
-        _findings.Add(FindingCatalogue.Circle, node.Draft.Location,
-            $"The {SizeFindings.Name(axis)} of {node.Unit.Called} depends on itself: {chain}.", "Write one of these sizes in numbers.");
+        _findings.Add(FindingCatalogue.Circle, node.Bound.Location,
+            $"The {SizeFindings.Name(axis)} of {node.Set.Called} depends on itself: {chain}.", "Write one of these sizes in numbers.");
     }
 
     /// <summary>What distances are measured on and full is a part of: the parent, or the piece that <c>measured from</c> names.</summary>
-    public Length? ReferenceSize(CopySet unit, Axis axis)
+    public Length? ReferenceSize(CopySet set, Axis axis)
     {
-        if (unit.Draft.Rules.MeasuredFrom is { } from)
+        if (set.Bound.Rules.MeasuredFrom is { } from)
         {
-            return _names.Find(unit, from.Clause.From, from.Source) is { } other ? OwnSize(other, axis) : null;
+            return _names.Find(set, from.Clause.From, from.Source) is { } other ? OwnSize(other, axis) : null;
         }
 
-        return unit.Parent is { } parent ? Of(parent, axis)?.Own
-            : axis == Axis.Across ? unit.Face.Size.Width : unit.Face.Size.Height;
+        return set.Parent is { } parent ? Of(parent, axis)?.Own
+            : axis == Axis.Across ? set.Face.Size.Width : set.Face.Size.Height;
     }
 
     /// <summary>The size of a piece without its mats; of a repeat the block's.</summary>
-    public Length? OwnSize(CopySet unit, Axis axis) => unit.IsRepeat
-        ? new Repeats(this, _units, _findings).Of(unit, axis)?.Size
-        : unit.Copies is [var only] ? Of(only, axis)?.Own : null;
+    public Length? OwnSize(CopySet set, Axis axis) => set.IsRepeat
+        ? new Repeats(this, Units, _findings).Of(set, axis)?.Size
+        : set.Copies is [var only] ? Of(only, axis)?.Own : null;
 
     /// <summary>The room that full takes: the reference less the distances written on this axis.</summary>
-    public Length? Room(CopySet unit, Axis axis)
+    public Length? Room(CopySet set, Axis axis)
     {
-        if (ReferenceSize(unit, axis) is not { } room)
+        if (ReferenceSize(set, axis) is not { } room)
         {
             return null;
         }
 
         var (lowEdge, highEdge) = axis.Edges();
-        return room - unit.Draft.Rules.Off(lowEdge) - unit.Draft.Rules.Off(highEdge);
+        return room - set.Bound.Rules.Off(lowEdge) - set.Bound.Rules.Off(highEdge);
     }
 
     /// <summary>The part of the room that a copy of a repeat takes where its size is left out: equal parts, less the gaps.</summary>
     public Length? EqualPart(Node node, Axis axis)
     {
-        var unit = node.Unit;
-        if (Room(unit, axis) is not { } room)
+        var set = node.Set;
+        if (Room(set, axis) is not { } room)
         {
             return null;
         }
 
-        var count = unit.Arrangement!.Count(axis);
-        var gaps = unit.Draft.Rules.Gap(axis) * (count - 1);
-        return Parts.Equal(room - gaps, count, unit.Arrangement.Cell(node.Index, axis));
+        var count = set.Arrangement!.Count(axis);
+        var gaps = set.Bound.Rules.Gap(axis) * (count - 1);
+        return Parts.Equal(room - gaps, count, set.Arrangement.Cell(node.Index, axis));
     }
 
     private Stack? Solve(Node node, Axis axis)
     {
-        var draft = node.Draft;
-        var layers = draft.Mats.Length + 1;
-        if (draft.Mats.Length > 0 && axis == Axis.Across && draft.IsFull(Axis.Across) && draft.IsFull(Axis.Down)
-            && Borders.HeldOff(draft).Length == 0)
+        var bound = node.Bound;
+        var layers = bound.Mats.Length + 1;
+        if (bound.Mats.Length > 0 && axis == Axis.Across && bound.IsFull(Axis.Across) && bound.IsFull(Axis.Down)
+            && Borders.HeldOff(bound).Length == 0)
         {
-            _reported.Report(FindingCatalogue.SizesContradict, draft.Location,
+            _reported.Report(FindingCatalogue.SizesContradict, bound.Location,
                 $"{Sentence(node)} is as large as the piece below, so its mat is hidden.", "Write showing 1/8 in place of full x full.");
             return null;
         }
@@ -133,7 +135,7 @@ internal sealed class StackSizes
         low[0] = high[0] = Length.Zero;
         for (var k = 1; k < layers; k++)
         {
-            (low[k], high[k]) = Borders.WrittenBorder(draft, draft.Mats[k - 1], axis);
+            (low[k], high[k]) = Borders.WrittenBorder(bound, bound.Mats[k - 1], axis);
         }
 
         var pins = new List<Pin>();
@@ -153,7 +155,7 @@ internal sealed class StackSizes
 
     private static string Sentence(Node node)
     {
-        var called = node.Unit.Called;
+        var called = node.Set.Called;
         return char.ToUpperInvariant(called[0]) + called[1..];
     }
 }

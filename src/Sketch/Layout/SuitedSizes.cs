@@ -20,22 +20,22 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
     /// <summary>Looks at a piece at its settled size.</summary>
     public void Check(Node node, Size size)
     {
-        var shape = node.Draft.OutlineKind.Traits.Shape;
+        var shape = node.Bound.OutlineKind.Traits.Shape;
         if (shape is Shape.Square or Shape.Circle && (size.Width - size.Height).Abs() > Rounding)
         {
-            var kind = node.Draft.OutlineKind;
+            var kind = node.Bound.OutlineKind;
             Report(node, FindingCatalogue.BadSize, null,
-                $"A {kind.Name} is as high as it is wide, but {node.Unit.Called} would be "
+                $"A {kind.Name} is as high as it is wide, but {node.Set.Called} would be "
                     + $"{Text(size.Width)} wide and {Text(size.Height)} high.",
                 kind == PieceKind.Square ? "Write panel for other proportions, or one number." : kind == PieceKind.Gem
                     ? "Write one number: gem 1/8." : "Write oval for other proportions, or one number.");
         }
 
         CheckPoints(node);
-        CheckMeasure(node, node.Draft.Rules.Corners, Length.Min(size.Width, size.Height) / 2, "half of its shorter side");
-        CheckMeasure(node, node.Draft.Rules.Notch, node.Draft.Rules.Style.Swallowtail == Swallowtail.Both
+        CheckMeasure(node, node.Bound.Rules.Corners, Length.Min(size.Width, size.Height) / 2, "half of its shorter side");
+        CheckMeasure(node, node.Bound.Rules.Notch, node.Bound.Rules.Style.Swallowtail == Swallowtail.Both
             ? size.Width / 2 : size.Width, "what leaves it in one piece");
-        if (node.Draft.Rules.Letters is { } letters && letters.Clause.Amount == Length.Zero)
+        if (node.Bound.Rules.Letters is { } letters && letters.Clause.Amount == Length.Zero)
         {
             Report(node, FindingCatalogue.BadSize, letters.Location, "Letters need a height greater than zero.",
                 "Write letters 3/16, or leave it out.");
@@ -44,7 +44,7 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
 
     private void CheckPoints(Node node)
     {
-        if (node.Draft.Rules.Points is { Clause.Count: < ShapeStyle.FewestPoints or > ShapeStyle.MostPoints } points)
+        if (node.Bound.Rules.Points is { Clause.Count: < ShapeStyle.FewestPoints or > ShapeStyle.MostPoints } points)
         {
             Report(node, FindingCatalogue.BadCount, points.Location, $"A star of {Counted.Of(points.Clause.Count, "point")} cannot be cut.",
                 $"Write a number from {ShapeStyle.FewestPoints} to {ShapeStyle.MostPoints}, such as star 2, 5 points.");
@@ -63,9 +63,9 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
 
     private void Report(Node node, FindingKind kind, Location? location, string message, string hint)
     {
-        if (_reported.Add((node.Draft.Location, kind)))
+        if (_reported.Add((node.Bound.Location, kind)))
         {
-            findings.Add(kind, location ?? node.Draft.Location, message, hint);
+            findings.Add(kind, location ?? node.Bound.Location, message, hint);
         }
     }
 

@@ -18,9 +18,9 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     {
         if (words.Shape(node) is not { } shaped)
         {
-            if (node.Draft.Texts.IsEmpty)
+            if (node.Bound.Texts.IsEmpty)
             {
-                findings.Refuse(node, null, $"{node.Unit.Called} has no words to fit.", "Write the words in quotes, or a width.");
+                findings.Refuse(node, null, $"{node.Set.Called} has no words to fit.", "Write the words in quotes, or a width.");
             }
 
             return null;
@@ -48,13 +48,13 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     /// </summary>
     private Length? NotchesAlong(Node node, Axis axis)
     {
-        if (axis == Axis.Down || node.Draft.Rules.Style.Swallowtail == Swallowtail.None)
+        if (axis == Axis.Down || node.Bound.Rules.Style.Swallowtail == Swallowtail.None)
         {
             return Length.Zero;
         }
 
         return sizes.Of(node, Axis.Down) is { } height
-            && Words.Notches(node.Draft, new(Length.Limit, height.Own)) is var (left, right) ? left + right : null;
+            && Words.Notches(node.Bound, new(Length.Limit, height.Own)) is var (left, right) ? left + right : null;
     }
 
     /// <summary>
@@ -63,29 +63,29 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     /// </summary>
     public Length? LetterHeight(Node node)
     {
-        var draft = node.Draft;
-        if (draft.Rules.Letters is { } written)
+        var bound = node.Bound;
+        if (bound.Rules.Letters is { } written)
         {
             return written.Clause.Amount;
         }
 
-        if (draft.Kind.Traits.IsWords)
+        if (bound.Kind.Traits.IsWords)
         {
-            if (draft.Size is null)
+            if (bound.Size is null)
             {
                 return UsualLetters;
             }
 
-            if (draft.Size is SingleSize && words.Shape(node) is { } shaped)
+            if (bound.Size is SingleSize && words.Shape(node) is { } shaped)
             {
                 return sizes.Of(node, Axis.Across) is { } width
                     ? Length.NearestMillimetres(width.Own.Millimetres / Ink(node, shaped).Width) : null;
             }
         }
 
-        if (draft.Extent(Axis.Down) is FitExtent)
+        if (bound.Extent(Axis.Down) is FitExtent)
         {
-            findings.Refuse(node, draft.Size!.Span, $"Nothing says how tall the letters of {node.Unit.Called} are.", "Write letters 1/4.");
+            findings.Refuse(node, bound.Size!.Span, $"Nothing says how tall the letters of {node.Set.Called} are.", "Write letters 1/4.");
             return null;
         }
 
@@ -103,7 +103,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     public static (double Width, double Height) Ink(Node node, ImmutableArray<ShapedWords> shaped)
     {
         var width = Words.WidthInCaps(shaped);
-        return node.Draft.Kind == PieceKind.Word && PieceShapes.Letters(shaped) is { IsEmpty: false } letters
+        return node.Bound.Kind == PieceKind.Word && PieceShapes.Letters(shaped) is { IsEmpty: false } letters
             ? (width, letters.Bounds.Height)
             : (width, Words.HeightInCaps(shaped.Length));
     }
@@ -126,7 +126,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     /// <summary>The size of text or of a cut-out word whose size is not written.</summary>
     public Length InkSize(Node node, ImmutableArray<ShapedWords> shaped, Axis axis)
     {
-        var letters = (node.Draft.Rules.Letters?.Clause.Amount ?? UsualLetters).Millimetres;
+        var letters = (node.Bound.Rules.Letters?.Clause.Amount ?? UsualLetters).Millimetres;
         var (width, height) = Ink(node, shaped);
         return Length.NearestMillimetres(letters * (axis == Axis.Across ? width : height));
     }

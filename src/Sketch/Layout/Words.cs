@@ -24,21 +24,21 @@ internal sealed class Words(IWorld world, string? cardFont, FindingBag findings)
     private readonly HashSet<string> _badFonts = [];
 
     /// <summary>The part of a piece's box in whose middle its words stand: of a banner what lies between its notches.</summary>
-    public static Rect Room(BoundPiece draft, Rect box)
+    public static Rect Room(BoundPiece bound, Rect box)
     {
-        var (left, right) = Notches(draft, box.Size);
+        var (left, right) = Notches(bound, box.Size);
         return box.Grow(new(-left, Length.Zero, -right, Length.Zero));
     }
 
     /// <summary>How deep a banner of that size is notched at its left and right end; nothing for other pieces.</summary>
-    public static (Length Left, Length Right) Notches(BoundPiece draft, Size size) =>
-        draft.Kind == PieceKind.Banner ? draft.Rules.Style.Notches(size) : default;
+    public static (Length Left, Length Right) Notches(BoundPiece bound, Size size) =>
+        bound.Kind == PieceKind.Banner ? bound.Rules.Style.Notches(size) : default;
 
     /// <summary>The lines of words of one copy: all texts of a line without a count, else its own.</summary>
     public static ImmutableArray<QuotedSyntax> LinesOf(Node node)
     {
-        var texts = node.Draft.Texts;
-        return !node.Unit.IsRepeat || texts.Length <= 1 || texts.Length != node.Unit.Copies.Length ? texts : [texts[node.Index]];
+        var texts = node.Bound.Texts;
+        return !node.Set.IsRepeat || texts.Length <= 1 || texts.Length != node.Set.Copies.Length ? texts : [texts[node.Index]];
     }
 
     /// <summary>The shaped lines of a piece; null when it has no words or its font cannot be used.</summary>
@@ -53,7 +53,7 @@ internal sealed class Words(IWorld world, string? cardFont, FindingBag findings)
         var shaped = ImmutableArray.CreateBuilder<ShapedWords>(lines.Length);
         foreach (var line in lines)
         {
-            if (Shape(node.Draft, line) is not { } words)
+            if (Shape(node.Bound, line) is not { } words)
             {
                 return null;
             }
@@ -64,16 +64,16 @@ internal sealed class Words(IWorld world, string? cardFont, FindingBag findings)
         return shaped.MoveToImmutable();
     }
 
-    private ShapedWords? Shape(BoundPiece draft, QuotedSyntax line)
+    private ShapedWords? Shape(BoundPiece bound, QuotedSyntax line)
     {
-        var own = draft.Rules.Font;
+        var own = bound.Rules.Font;
         var font = own?.Clause.Font.Text ?? cardFont;
         if (_shaped.TryGetValue((line.Text, font), out var known))
         {
             return known;
         }
 
-        var location = draft.Location;
+        var location = bound.Location;
         var words = world.ShapeWords(line.Text, font, location.Source.Path, out var problem);
         if (words is null && _badFonts.Add(font ?? ""))
         {
