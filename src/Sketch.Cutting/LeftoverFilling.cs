@@ -6,16 +6,16 @@ using Sketch.Units;
 
 namespace Sketch.Cutting;
 
-/// <summary>Finds room for pieces that may come from any paper in what plans leave over. It never adds a sheet.</summary>
+/// <summary>Finds room for pieces that may come from any paper in the leftovers of plans. It never adds a sheet.</summary>
 public static class LeftoverFilling
 {
     /// <summary>
     /// Places the largest pieces first, each in the smallest leftover or unused offcut that it fits, as many at once as fit there. What is
-    /// cut already stays where it is; sheets that were cut alike may part into layouts of their own.
+    /// placed already does not move; sheets cut the same way may split into separate layouts.
     /// </summary>
     /// <param name="planned">The plans with their problems, one for each paper.</param>
-    /// <param name="pieces">The pieces; their ids are in none of the problems.</param>
-    /// <returns>The plans in the same order with the pieces in them, and what found no room.</returns>
+    /// <param name="pieces">The pieces; their ids occur in none of the problems.</param>
+    /// <returns>The plans in the same order with the pieces added, and the pieces without room.</returns>
     public static (ImmutableArray<CuttingPlan> Plans, ImmutableArray<UnplacedPieces> Unplaced) Fill(
         ImmutableArray<(CuttingProblem Problem, CuttingPlan Plan)> planned, ImmutableArray<PieceDemand> pieces)
     {
@@ -85,7 +85,7 @@ public static class LeftoverFilling
 
     private static Int128 Area(Size size) => (Int128)size.Width.Nanometres * size.Height.Nanometres;
 
-    // Rows of the piece lying one way: the way in which more fit.
+    // Rows of the piece in one orientation: the one in which more fit.
     private static (Size Lying, int Across, int Down) Grid(PieceDemand piece, Rect room, Length kerf, int wanted) =>
         (piece.MayTurn ? new[] { piece.Size, piece.Size.Turned() } : [piece.Size])
             .Select(way => (Lying: way, Across: Fitting(room.Width, way.Width, kerf, wanted),

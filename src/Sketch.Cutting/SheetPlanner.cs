@@ -6,19 +6,19 @@ using Sketch.Cutting.Sheets;
 namespace Sketch.Cutting;
 
 /// <summary>
-/// Plans how to cut rectangles from sheets by cuts from edge to edge, any number of stages deep: first the fewest sheets, then leftovers as
-/// large as may be kept whole, then few different settings of the trimmer. It keeps nothing between calls.
+/// Plans how to cut rectangles from sheets by cuts from edge to edge, any number of stages deep: first the fewest sheets, then the
+/// largest possible leftovers, then few different settings of the trimmer. It keeps no state between calls.
 /// </summary>
 public static class SheetPlanner
 {
     /// <summary>
     /// Makes a plan; the same problem always gives the same plan, unless the time limit or a cancellation cuts the search short.
     /// </summary>
-    /// <param name="problem">What is to be cut from one paper.</param>
-    /// <param name="options">How long to look; <see cref="PlanOptions.Default"/> if null.</param>
+    /// <param name="problem">What to cut from one paper.</param>
+    /// <param name="options">How long to search; <see cref="PlanOptions.Default"/> if null.</param>
     /// <param name="progress">Reported whenever the plan or the bound gets better.</param>
-    /// <param name="cancellation">Ends the search; the best plan so far is given, there is always one.</param>
-    /// <exception cref="ArgumentException">The problem holds a size or count that no reader of files lets through.</exception>
+    /// <param name="cancellation">Ends the search; the best plan so far is returned, and there always is one.</param>
+    /// <exception cref="ArgumentException">The problem contains a size or count that the file readers reject.</exception>
     public static CuttingPlan Plan(
         CuttingProblem problem, PlanOptions? options = null, IProgress<PlanProgress>? progress = null,
             CancellationToken cancellation = default)
@@ -42,25 +42,25 @@ public static class SheetPlanner
     }
 
     /// <summary>
-    /// The sheets that a plan would take, without arranging it; null when a piece finds no place, or the search is stopped.
+    /// The number of sheets that a plan would take, without arranging it; null if a piece fits nowhere or the search is stopped.
     /// </summary>
-    /// <param name="problem">What is to be cut from one paper.</param>
+    /// <param name="problem">What to cut from one paper.</param>
     /// <param name="cancellation">Ends the search.</param>
-    /// <exception cref="ArgumentException">The problem holds a size or count that no reader of files lets through.</exception>
+    /// <exception cref="ArgumentException">The problem contains a size or count that the file readers reject.</exception>
     public static int? Sheets(CuttingProblem problem, CancellationToken cancellation = default) =>
         Search(problem, reduced => SheetSearch.Run(reduced, null, cancellation).Best!, cancellation);
 
-    /// <summary>Whether this many sheets are enough; false when the search does not show it.</summary>
-    /// <param name="problem">What is to be cut from one paper.</param>
+    /// <summary>Whether this many sheets are enough; false if the search does not show it.</summary>
+    /// <param name="problem">What to cut from one paper.</param>
     /// <param name="sheets">How many sheets there are.</param>
     /// <param name="cancellation">Ends the search.</param>
-    /// <exception cref="ArgumentException">The problem holds a size or count that no reader of files lets through.</exception>
+    /// <exception cref="ArgumentException">The problem contains a size or count that the file readers reject.</exception>
     public static bool Suffice(CuttingProblem problem, int sheets, CancellationToken cancellation = default) =>
         Search(problem, reduced => SheetSearch.Within(reduced, sheets, cancellation), cancellation) <= sheets;
 
-    /// <summary>The pieces that fit on no sheet and no offcut, which no plan can place.</summary>
-    /// <param name="problem">What is to be cut from one paper.</param>
-    /// <exception cref="ArgumentException">The problem holds a size or count that no reader of files lets through.</exception>
+    /// <summary>The pieces that fit no sheet and no offcut, which no plan can place.</summary>
+    /// <param name="problem">What to cut from one paper.</param>
+    /// <exception cref="ArgumentException">The problem contains a size or count that the file readers reject.</exception>
     public static ImmutableArray<UnplacedPieces> Misfits(CuttingProblem problem)
     {
         problem.Validate();

@@ -13,14 +13,14 @@ namespace Sketch.Planning;
 public static class BatchPlanner
 {
     /// <summary>
-    /// Plans all papers, or nothing (null) where no card is sound and no loose piece is asked for; that is reported by then. The same files
+    /// Plans all papers; null if no card is free of errors and there are no loose pieces, which is already reported. The same files
     /// always give the same plan, unless the time limit or a cancellation cuts a search short.
     /// </summary>
     /// <param name="files">The batch and what it names.</param>
-    /// <param name="timeLimit">For all papers together, and again for advice; the best plan so far counts when it is over.</param>
-    /// <param name="findings">Reported what is short, what fits nowhere and how the cards add up.</param>
+    /// <param name="timeLimit">For all papers together, and again for advice; when it is over, the best plan so far counts.</param>
+    /// <param name="findings">Receives what is short, what fits nowhere and how the cards add up.</param>
     /// <param name="progress">Reported whenever a plan or bound gets better, from several threads.</param>
-    /// <param name="cancellation">Ends the search; the best plan so far is given.</param>
+    /// <param name="cancellation">Ends the search; the best plan so far is returned.</param>
     public static BatchPlan? Plan(
         BatchFiles files, TimeSpan timeLimit, FindingBag findings, IProgress<BatchProgress>? progress = null,
             CancellationToken cancellation = default)
@@ -46,7 +46,7 @@ public static class BatchPlanner
         return result with { Advice = Advisor.Advise(result, timeLimit, cancellation) };
     }
 
-    /// <summary>Plans each paper by itself, on as many cores as there are.</summary>
+    /// <summary>Plans each paper separately, on all cores.</summary>
     internal static ImmutableArray<PaperPlan> Cut(
         ImmutableArray<PaperOrder> papers, Units.Length kerf, TimeSpan timeLimit, IProgress<BatchProgress>? progress,
             CancellationToken cancellation)

@@ -1,7 +1,7 @@
 namespace Sketch.Cutting.Layouts;
 
 /// <summary>
-/// The distances at which cuts are worth trying along one side: sums of side lengths, each used no more often than it is asked for (normal
+/// The distances at which cuts are worth trying along one side: sums of side lengths, each used no more often than demanded (normal
 /// patterns; Herz 1972, Christofides and Whitlock 1977). Every layout can be pushed left and up onto them without losing a piece.
 /// </summary>
 internal sealed class CutPoints
@@ -24,8 +24,8 @@ internal sealed class CutPoints
     public long this[int index] => _points[index];
 
     /// <param name="sides">Side lengths with how often each may be used.</param>
-    /// <param name="limit">The longest distance of interest.</param>
-    /// <param name="most">How many points may be kept; if there are more, far fewer are, since an answer that may miss something need not
+    /// <param name="limit">The longest distance to consider.</param>
+    /// <param name="most">How many points may be kept; if there are more, far fewer are, since a result that may miss something need not
     /// be slow too.</param>
     public static CutPoints For(IEnumerable<(long Side, int Copies)> sides, long limit, int most)
     {
@@ -103,7 +103,7 @@ internal sealed class CutPoints
         }
     }
 
-    // Rows of one kind come first: they make up most of a good layout. Then sums of ever more different sides, as far as there is room.
+    // Rows of one kind come first: they make up most of a good layout. Then sums of more and more different sides, as far as there is room.
     private static CutPoints Thinned(List<(long Side, int Copies)> sides, long limit, int most)
     {
         var points = new SortedSet<long> { 0 };

@@ -10,8 +10,8 @@ internal abstract record CutTree(long Width, long Height)
     public abstract void Count(int[] perKind);
 
     /// <summary>
-    /// The same layout without the pieces that <paramref name="surplus"/> still counts; what it drops is taken off the counts. Null when
-    /// nothing is left.
+    /// The same layout without the pieces that <paramref name="surplus"/> still counts; what it drops is subtracted from the counts. Null
+    /// when nothing is left.
     /// </summary>
     public abstract CutTree? Without(int[] surplus);
 
@@ -24,7 +24,7 @@ internal abstract record CutTree(long Width, long Height)
     }
 }
 
-/// <summary>One piece as it lies.</summary>
+/// <summary>One piece in its orientation.</summary>
 internal sealed record PieceLeaf(Kind Kind, long Width, long Height) : CutTree(Width, Height)
 {
     public override void Count(int[] perKind) => perKind[Kind.Index]++;
@@ -41,7 +41,7 @@ internal sealed record PieceLeaf(Kind Kind, long Width, long Height) : CutTree(W
     }
 }
 
-/// <summary>Two layouts parted by one cut: upright when they lie side by side.</summary>
+/// <summary>Two layouts separated by one cut: upright if they lie side by side.</summary>
 internal sealed record Join(bool SideBySide, CutTree First, CutTree Second) : CutTree(
     SideBySide ? First.Width + Second.Width : Math.Max(First.Width, Second.Width),
     SideBySide ? Math.Max(First.Height, Second.Height) : First.Height + Second.Height)

@@ -3,11 +3,11 @@ namespace Sketch.Cutting.Layouts;
 /// <summary>
 /// The most value that edge-to-edge cuts, in any number of stages, get from every rectangle with sides on the cut points, when any number
 /// of copies may be cut (dynamic programming: Gilmore and Gomory 1966; on discretization points: Beasley 1985). One table serves the sheet
-/// and all offcuts, and is filled anew for each set of values.
+/// and all offcuts, and is refilled for each set of values.
 /// </summary>
 internal sealed class LayoutTable
 {
-    /// <summary>No total of a table may exceed this, so that sums stay within 32 bits.</summary>
+    /// <summary>The largest total in a table, so that sums stay within 32 bits.</summary>
     public const int MostValue = 1 << 29;
 
     private readonly CutPoints _across;
@@ -31,11 +31,11 @@ internal sealed class LayoutTable
                     select (kind, Ceiling(across, way.Width), Ceiling(down, way.Height))];
     }
 
-    /// <summary>Whether no layout is missed for want of a cut point.</summary>
+    /// <summary>Whether no layout is missed for lack of a cut point.</summary>
     public bool IsExact => _across.IsComplete && _down.IsComplete;
 
-    /// <summary>Values every rectangle.</summary>
-    /// <param name="values">The worth of one piece of each kind; zero for kinds that are not wanted.</param>
+    /// <summary>Computes the value of every rectangle.</summary>
+    /// <param name="values">The value of one piece of each kind; zero for kinds that are not wanted.</param>
     public void Fill(int[] values)
     {
         _values = values;
@@ -69,7 +69,7 @@ internal sealed class LayoutTable
     /// <summary>The best value of a rectangle.</summary>
     public int Best(long width, long height) => _best[_across.Floor(width) * _down.Count + _down.Floor(height)];
 
-    /// <summary>A layout of the best value, or null when nothing of value fits.</summary>
+    /// <summary>A layout of the best value, or null if nothing of value fits.</summary>
     public CutTree? Tree(long width, long height) => Tree(_across.Floor(width), _down.Floor(height));
 
     private static int Ceiling(CutPoints points, long distance)

@@ -2,7 +2,7 @@ namespace Sketch.Cutting.Layouts;
 
 /// <summary>
 /// Good layouts when only a few copies of each kind are wanted: the same table as <see cref="LayoutTable"/>, but each rectangle remembers
-/// what is in its best layout, and copies beyond the wanted number are worth nothing. Not always the best, since a rectangle remembers only
+/// what is in its best layout, and copies beyond the wanted number have no value. Not always optimal, since a rectangle remembers only
 /// one layout.
 /// </summary>
 internal sealed class LimitedTable
@@ -37,13 +37,13 @@ internal sealed class LimitedTable
         Above,
     }
 
-    /// <summary>A layout of the rectangle with wanted pieces that are worth much; null when nothing wanted fits.</summary>
+    /// <summary>A layout of the rectangle with valuable wanted pieces; null if nothing wanted fits.</summary>
     /// <param name="width">Across.</param>
     /// <param name="height">Down.</param>
     /// <param name="kinds">All kinds, in the order of their indexes.</param>
-    /// <param name="worth">The worth of one piece of each kind; positive for all that are wanted.</param>
+    /// <param name="worth">The value of one piece of each kind; positive for all that are wanted.</param>
     /// <param name="wanted">How many copies of each are wanted.</param>
-    /// <param name="mostPoints">How many cut points to look at along each side.</param>
+    /// <param name="mostPoints">The most cut points to consider along each side.</param>
     public static CutTree? Best(long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints)
     {
         var table = Filled(width, height, kinds, worth, wanted, mostPoints);
@@ -51,8 +51,8 @@ internal sealed class LimitedTable
     }
 
     /// <summary>
-    /// Layouts of all that is wanted in rectangles as small as this table finds, each narrower and taller than the one before; none when it
-    /// does not all fit.
+    /// Layouts of all wanted pieces in the smallest rectangles that this table finds, each narrower and taller than the one before; none if
+    /// they do not all fit.
     /// </summary>
     public static IEnumerable<CutTree> Smallest(long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints)
     {
@@ -126,7 +126,7 @@ internal sealed class LimitedTable
         }
     }
 
-    // What two layouts side by side could be worth at most, for all heights at once: most rectangles need no closer look.
+    // An upper bound on two layouts side by side, for all heights at once: most rectangles need no closer look.
     private void BoundColumn(int i)
     {
         var height = _down.Count;
@@ -137,7 +137,7 @@ internal sealed class LimitedTable
         }
     }
 
-    // One bit stands for several kinds when there are more than 64: then it only says that two layouts may hold the same kind.
+    // With more than 64 kinds, one bit represents several: then it only shows that two layouts may hold the same kind.
     private static ulong Bit(int kind) => 1UL << (kind & 63);
 
     private Span<ushort> Counts(int cell) => _counts.AsSpan(cell * _kinds.Length, _kinds.Length);

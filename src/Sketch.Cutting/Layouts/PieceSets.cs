@@ -26,18 +26,18 @@ internal sealed class PieceSets
     }
 
     /// <summary>
-    /// Lists the collections, or gives null when that takes more than <paramref name="effort"/> comparisons or is stopped.
+    /// Lists the collections, or returns null if that takes more than <paramref name="effort"/> comparisons or is stopped.
     /// </summary>
     /// <param name="kinds">The kinds, in the order of their indexes.</param>
     /// <param name="stocks">Sides of the rectangles to cut from.</param>
-    /// <param name="most">How many copies of each kind are of interest.</param>
-    /// <param name="limits">What a rectangle may cost.</param>
+    /// <param name="most">The most copies of each kind to consider.</param>
+    /// <param name="limits">What a rectangle may waste.</param>
     /// <param name="effort">The most work to do.</param>
     /// <param name="stop">Ends the work.</param>
     public static PieceSets? TryList(
         Kind[] kinds, (long Width, long Height)[] stocks, int[] most, Limits limits, long effort, CancellationToken stop)
     {
-        // A collection is one number with a field of bits for each kind. One bit more than the count needs stays free: with the headroom
+        // A collection is one number with a field of bits for each kind. One more bit than the count needs stays free: with the headroom
         // added, it is set when two collections together hold too many.
         var shift = new int[kinds.Length];
         var (bits, guard, headroom) = (0, 0UL, 0UL);
@@ -190,9 +190,9 @@ internal sealed class PieceSets
         ? new PieceLeaf(kind, box.Width, box.Height)
         : new Join(box.SideBySide, Tree(box.First!), Tree(box.Second!));
 
-    /// <summary>What the rectangles of a plan can afford to lose, so that dearer ones need not be listed.</summary>
+    /// <summary>What the rectangles of a plan can afford to lose, so that costlier ones need not be listed.</summary>
     /// <param name="MostWaste">The area, in square nanometres, that may stay unused.</param>
-    /// <param name="Losses">Bounds by worth, which see further.</param>
+    /// <param name="Losses">Bounds by value, which are stronger.</param>
     public sealed record Limits(double MostWaste, Loss[] Losses)
     {
         /// <summary>No limits.</summary>
@@ -202,7 +202,7 @@ internal sealed class PieceSets
         public Limits Times(double share) =>
             share == 1 ? this : new(MostWaste * share, [.. Losses.Select(l => l with { Most = (Int128)((double)l.Most * share) })]);
 
-        /// <summary>Whether a rectangle may hold just pieces of this area and these worths.</summary>
+        /// <summary>Whether a rectangle may hold only pieces of this area and these values.</summary>
         public bool Allow(long width, long height, double area, long[] worths)
         {
             if ((double)width * height - area > MostWaste)
@@ -223,15 +223,15 @@ internal sealed class PieceSets
     }
 
     /// <summary>
-    /// With worth given to pieces, a rectangle loses what its best layout is worth more than the pieces in it; the sheet around it can then
-    /// hold no more than the best sheet less that loss.
+    /// With values given to pieces, a rectangle loses the difference between its best layout and its pieces; the sheet around it can then
+    /// hold no more than the best sheet minus that loss.
     /// </summary>
-    /// <param name="Table">The best worth of every rectangle; it must be exact.</param>
-    /// <param name="Worth">Worth of each kind, as in the table.</param>
-    /// <param name="Most">What may be lost.</param>
+    /// <param name="Table">The best value of every rectangle; it must be exact.</param>
+    /// <param name="Worth">Value of each kind, as in the table.</param>
+    /// <param name="Most">The most that may be lost.</param>
     public sealed record Loss(LayoutTable Table, int[] Worth, Int128 Most);
 
-    /// <summary>A rectangle before it is known to be worth keeping.</summary>
+    /// <summary>A rectangle not yet known to be worth keeping.</summary>
     private readonly record struct NewBox(long Width, long Height, Box? First, Box? Second, Kind? Kind, bool SideBySide);
 
     /// <summary>A smallest rectangle: a single piece, or two smaller rectangles.</summary>

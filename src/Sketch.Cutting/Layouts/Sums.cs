@@ -2,10 +2,10 @@ using System.Numerics;
 
 namespace Sketch.Cutting.Layouts;
 
-/// <summary>Greatest sums of whole columns of a table, many cells at once.</summary>
+/// <summary>Maximum sums over whole columns of a table, many cells at once.</summary>
 internal static class Sums
 {
-    /// <summary>Raises each cell to the one beside it.</summary>
+    /// <summary>Raises each cell to at least the one beside it.</summary>
     public static void Raise(Span<int> target, ReadOnlySpan<int> other)
     {
         for (var at = 0; at < target.Length; at++)
@@ -14,7 +14,7 @@ internal static class Sums
         }
     }
 
-    /// <summary>Raises each cell to the sum of the two beside it.</summary>
+    /// <summary>Raises each cell to at least the sum of the two beside it.</summary>
     public static void Raise(Span<int> target, ReadOnlySpan<int> first, ReadOnlySpan<int> second)
     {
         var at = 0;

@@ -3,18 +3,18 @@ using Sketch.Units;
 
 namespace Sketch.Cutting.Model;
 
-/// <summary>How to cut everything asked for.</summary>
-/// <param name="Sheets">Full sheets needed in all, those still to buy included; offcuts are not counted.</param>
+/// <summary>How to cut the whole demand.</summary>
+/// <param name="Sheets">Full sheets needed in total, including those still to buy; offcuts are not counted.</param>
 /// <param name="LowerBound">No plan of edge-to-edge cuts can need fewer sheets than this.</param>
-/// <param name="Layouts">What to cut, offcuts first; together they hold exactly the pieces asked for, less
+/// <param name="Layouts">What to cut, offcuts first; together they hold exactly the demanded pieces, except
 /// <paramref name="Unplaced"/>.</param>
-/// <param name="Unplaced">Pieces that fit on no sheet and on no offcut that is left.</param>
+/// <param name="Unplaced">Pieces that fit no sheet and no remaining offcut.</param>
 public sealed record CuttingPlan(int Sheets, int LowerBound, ImmutableArray<SheetLayout> Layouts, ImmutableArray<UnplacedPieces> Unplaced)
 {
     /// <summary>Whether no plan needs fewer sheets.</summary>
     public bool IsProved => LowerBound >= Sheets;
 
-    /// <summary>Sheets missing from those on hand.</summary>
+    /// <summary>How many sheets are missing.</summary>
     public int Short(StockSheet sheet) => sheet.OnHand is { } onHand ? Math.Max(0, Sheets - onHand) : 0;
 }
 
@@ -29,11 +29,13 @@ public readonly record struct UnplacedPieces(string Id, int Count);
 /// </summary>
 /// <param name="Stock">The whole sheet or offcut.</param>
 /// <param name="IsOffcut">Whether it is an offcut.</param>
-/// <param name="Times">How many sheets are cut in this way.</param>
+/// <param name="Times">How many sheets are cut this way.</param>
 /// <param name="Tree">The sheet and how it is cut up, its trim first.</param>
 public sealed record SheetLayout(Size Stock, bool IsOffcut, int Times, SheetPart Tree)
 {
-    /// <summary>The sheet and how it is cut up, its trim first. All other properties but the stock and the count follow from it.</summary>
+    /// <summary>
+    /// The sheet and how it is cut up, its trim first. All other properties except the stock and the count follow from it.
+    /// </summary>
     public SheetPart Tree { get; } = Tree;
 
     /// <summary>The pieces, in the order of the tree.</summary>
@@ -42,14 +44,14 @@ public sealed record SheetLayout(Size Stock, bool IsOffcut, int Times, SheetPart
     /// <summary>The cuts in the order of the tree; each runs from edge to edge of the part then in hand, the trim first.</summary>
     public ImmutableArray<Cut> Cuts { get; } = [.. Tree.InOrder().OfType<SheetCut>().Select(c => c.Cut)];
 
-    /// <summary>What remains besides pieces and trim, largest first.</summary>
+    /// <summary>The leftovers, without trim, largest first.</summary>
     public ImmutableArray<Rect> Leftovers { get; } =
     [
         .. Tree.InOrder().OfType<SheetRest>().Where(r => !r.IsTrim && !r.IsNothing).Select(r => r.Place)
             .OrderByDescending(r => (Int128)r.Width.Nanometres * r.Height.Nanometres).ThenBy(r => r.Top).ThenBy(r => r.Left),
     ];
 
-    /// <summary>The waste cut off the edges of the sheet, in the order in which it is cut off.</summary>
+    /// <summary>The waste cut off the edges of the sheet, in cutting order.</summary>
     public ImmutableArray<Rect> Trim { get; } = [.. TrimOf(Tree)];
 
     private static IEnumerable<Rect> TrimOf(SheetPart hand)

@@ -5,36 +5,36 @@ namespace Sketch.Cutting.Model;
 
 /// <summary>The sheet that new pieces are cut from.</summary>
 /// <param name="Size">The whole sheet, trim included.</param>
-/// <param name="Trim">What is cut off each edge first and is waste, such as a printed selvage; zero where there is none.</param>
-/// <param name="OnHand">How many are there; null for any number. It never limits a plan, it only says how many are short.</param>
+/// <param name="Trim">What is cut off each edge first as waste, such as a printed selvage; zero if there is none.</param>
+/// <param name="OnHand">How many there are; null for any number. It never limits a plan; it only determines how many are missing.</param>
 public sealed record StockSheet(Size Size, Insets Trim, int? OnHand = null)
 {
-    /// <summary>What is left of the sheet once its trim is off.</summary>
+    /// <summary>The sheet without its trim.</summary>
     public Rect Usable => new(Trim.Left, Trim.Top, Size.Width - Trim.Left - Trim.Right, Size.Height - Trim.Top - Trim.Bottom);
 }
 
 /// <summary>
-/// A leftover of the same paper from earlier work, with no trim on it. It lies as the sheet it came from lay, so upright pieces are upright
+/// A leftover of the same paper from earlier work, without trim. It has the orientation of its sheet, so upright pieces are upright
 /// on it.
 /// </summary>
 /// <param name="Size">Width across and height down.</param>
 /// <param name="Count">How many of this size; at least 0.</param>
 public sealed record OffcutStock(Size Size, int Count);
 
-/// <summary>Pieces of one size that are asked for. Which side of the paper they show makes no difference to the cutting.</summary>
-/// <param name="Id">The caller's own name for them; it must be there only once.</param>
-/// <param name="Size">Cut size as the piece stands upright on the paper.</param>
+/// <summary>The demand for pieces of one size. Which side of the paper they show makes no difference to the cutting.</summary>
+/// <param name="Id">The caller's own name for them; it must be unique.</param>
+/// <param name="Size">Cut size of the piece when upright on the paper.</param>
 /// <param name="Count">How many; at least 0.</param>
 /// <param name="MayTurn">Whether it may lie a quarter turn on the sheet; false for upright pieces and for papers with a direction.</param>
 public sealed record PieceDemand(string Id, Size Size, int Count, bool MayTurn = true);
 
-/// <summary>Everything to be cut from one paper.</summary>
+/// <summary>Everything to cut from one paper.</summary>
 /// <param name="Sheet">The full sheet.</param>
-/// <param name="Offcuts">Leftovers on hand, which are cut up before new sheets.</param>
-/// <param name="Pieces">The pieces asked for.</param>
+/// <param name="Offcuts">Leftovers on hand, which are used before new sheets.</param>
+/// <param name="Pieces">The pieces to cut.</param>
 public sealed record CuttingProblem(StockSheet Sheet, ImmutableArray<OffcutStock> Offcuts, ImmutableArray<PieceDemand> Pieces)
 {
-    /// <summary>What each cut turns to dust: zero for a trimmer or scissors.</summary>
+    /// <summary>The kerf, which is the width lost to each cut: zero for a trimmer or scissors.</summary>
     public Length Kerf { get; init; }
 
     /// <summary>
@@ -42,9 +42,9 @@ public sealed record CuttingProblem(StockSheet Sheet, ImmutableArray<OffcutStock
     /// </summary>
     public Length SmallestUse { get; init; } = Length.Inch(0, 1, 2);
 
-    /// <summary>Fails on numbers that no reader of files lets through.</summary>
+    /// <summary>Fails on numbers that the file readers reject.</summary>
     /// <exception cref="ArgumentException">A size is not positive or larger than <see cref="Length.Limit"/>, a count or margin is negative,
-    /// or an id is there twice.</exception>
+    /// or an id occurs twice.</exception>
     internal void Validate()
     {
         Require(IsSize(Sheet.Size), "the sheet has no size");

@@ -1,8 +1,8 @@
 namespace Sketch.Cutting.Model;
 
-/// <summary>How long to look for a better plan.</summary>
+/// <summary>How long to search for a better plan.</summary>
 /// <param name="TimeLimit">
-/// When it is over, the best plan so far is given. Work that ends before it always gives the same plan; the search also ends by itself
+/// When it is over, the best plan so far is returned. Work that ends before it always gives the same plan; the search also ends by itself
 /// once it has done a fixed amount of work, usually long before.
 /// </param>
 public sealed record PlanOptions(TimeSpan TimeLimit)
@@ -11,7 +11,7 @@ public sealed record PlanOptions(TimeSpan TimeLimit)
     public static readonly PlanOptions Default = new(TimeSpan.FromSeconds(10));
 }
 
-/// <summary>How far the search has come.</summary>
+/// <summary>The progress of the search.</summary>
 /// <param name="Sheets">Sheets of the best plan so far.</param>
 /// <param name="LowerBound">No plan needs fewer.</param>
 public readonly record struct PlanProgress(int Sheets, int LowerBound);

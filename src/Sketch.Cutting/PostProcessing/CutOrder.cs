@@ -2,15 +2,15 @@ using Sketch.Cutting.Layouts;
 
 namespace Sketch.Cutting.PostProcessing;
 
-/// <summary>One part in hand and what is done with it. Sides are in nanometres with one kerf added, as in <see cref="Kind"/>.</summary>
+/// <summary>One part in hand and its use. Sides are in nanometres plus one kerf, as in <see cref="Kind"/>.</summary>
 /// <param name="Width">Across.</param>
 /// <param name="Height">Down.</param>
 internal abstract record Part(long Width, long Height)
 {
-    /// <summary>The part and all that it is cut into, each before what it is cut into, the first half before the second.</summary>
+    /// <summary>The part and all its parts, each before its own parts, the first half before the second.</summary>
     public IEnumerable<Part> InOrder()
     {
-        // A row of many pieces is cut many levels deep, too deep for calls within calls.
+        // A row of many pieces is cut many levels deep, too deep for recursion.
         var waiting = new Stack<Part>([this]);
         while (waiting.TryPop(out var part))
         {
@@ -24,19 +24,19 @@ internal abstract record Part(long Width, long Height)
     }
 }
 
-/// <summary>It is a piece.</summary>
+/// <summary>A piece.</summary>
 internal sealed record PiecePart(PieceLeaf Leaf) : Part(Leaf.Width, Leaf.Height);
 
-/// <summary>It is left over.</summary>
+/// <summary>A leftover.</summary>
 internal sealed record LeftoverPart(long Width, long Height) : Part(Width, Height);
 
-/// <summary>It is cut in two: upright when <paramref name="SideBySide"/>.</summary>
+/// <summary>A part cut in two: upright if <paramref name="SideBySide"/>.</summary>
 internal sealed record CutPart(bool SideBySide, Part First, Part Second) : Part(
     SideBySide ? First.Width + Second.Width : First.Width, SideBySide ? First.Height : First.Height + Second.Height);
 
 /// <summary>
-/// Turns a layout into an order of cuts on a given rectangle, so that what is not used stays in pieces as large as may be: the sum of the
-/// squares of the leftovers' areas is made greatest, then the number of cuts smallest. Neighbours in a row change places freely; taller
+/// Turns a layout into an order of cuts on a given rectangle that leaves the largest possible leftovers: the sum of the
+/// squares of the leftovers' areas is maximised, then the number of cuts minimised. Neighbours in a row may change places; taller
 /// ones come first, so that the room above shorter ones is one part.
 /// </summary>
 internal sealed class CutOrder
@@ -54,13 +54,13 @@ internal sealed class CutOrder
     /// <param name="tree">The layout.</param>
     /// <param name="width">The rectangle across.</param>
     /// <param name="height">The rectangle down.</param>
-    /// <param name="kerf">The kerf, which all sides have added.</param>
+    /// <param name="kerf">The kerf, which is included in all sides.</param>
     /// <param name="smallestUse">The shortest side of a leftover worth keeping.</param>
-    /// <param name="settings">Settings of the trimmer in use: how far from the left or top edge of a part it is cut.</param>
+    /// <param name="settings">Trimmer settings already in use: the distances of cuts from the left or top edge of a part.</param>
     public static Part For(CutTree tree, long width, long height, long kerf, long smallestUse, IReadOnlySet<long> settings) =>
         new CutOrder(kerf, smallestUse, settings).Cut(Job.Of(Row.From(tree), 0, width, height)).Part;
 
-    // What a job needs first is worked out before it on a stack of our own: rows can be longer than calls can go deep.
+    // What a job depends on is computed before it on an explicit stack: rows can be longer than recursion can go deep.
     private Found Cut(Job whole)
     {
         var open = new Stack<Job>([whole]);
@@ -144,10 +144,10 @@ internal sealed class CutOrder
         return new(new LeftoverPart(width, height), useful ? area * area : 0, 0, 0);
     }
 
-    /// <summary>A rectangle to cut the members of a row from, from one of them on.</summary>
+    /// <summary>A rectangle from which to cut the members of a row, starting with one of them.</summary>
     private readonly record struct Job(Row Row, int Start, long Width, long Height)
     {
-        /// <summary>The job; where a row is all that a member is, it is that row's.</summary>
+        /// <summary>The job; if a member consists of a single row, the job of that row.</summary>
         public static Job Of(Row row, int start, long width, long height)
         {
             while (row.Items.Length - start == 1 && row.Items[start].Inner is { } inner)
@@ -159,10 +159,10 @@ internal sealed class CutOrder
         }
     }
 
-    /// <summary>One way to begin: the rectangle is the piece, or a cut parts it in two jobs, or in a job and a rest.</summary>
+    /// <summary>One way to begin: the rectangle is the piece, or a cut divides it into two jobs, or into a job and a rest.</summary>
     private sealed record Way(PieceLeaf? Piece, bool SideBySide, Job[] Parts, (long Width, long Height) Rest);
 
-    /// <summary>An order of cuts and what speaks for it.</summary>
+    /// <summary>An order of cuts with its score.</summary>
     private sealed record Found(Part Part, double Score, int Cuts, int NewSettings)
     {
         public bool IsBetterThan(Found other) => (Score, -Cuts, -NewSettings).CompareTo((other.Score, -other.Cuts, -other.NewSettings)) > 0;

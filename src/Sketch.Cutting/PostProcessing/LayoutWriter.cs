@@ -4,7 +4,7 @@ using Sketch.Units;
 
 namespace Sketch.Cutting.PostProcessing;
 
-/// <summary>Gives orders of cuts their places on the whole sheet and their pieces' names.</summary>
+/// <summary>Gives orders of cuts their places on the whole sheet and the names of their pieces.</summary>
 internal sealed class LayoutWriter
 {
     private readonly long _kerf;
@@ -14,9 +14,9 @@ internal sealed class LayoutWriter
     /// <summary>A layout of a whole stock, its trim cut first.</summary>
     /// <param name="problem">The problem that the stock belongs to.</param>
     /// <param name="stock">The sheet or an offcut.</param>
-    /// <param name="part">What is done with what remains of it without trim.</param>
-    /// <param name="times">How many are cut so.</param>
-    /// <param name="names">The pieces of each kind, in the order in which they are met.</param>
+    /// <param name="part">The use of the stock without its trim.</param>
+    /// <param name="times">How many are cut this way.</param>
+    /// <param name="names">The pieces of each kind, in the order of use.</param>
     public static SheetLayout Whole(CuttingProblem problem, Stock stock, Part part, int times, Queue<PieceDemand>[] names)
     {
         var writer = new LayoutWriter(problem.Kerf);
@@ -77,7 +77,7 @@ internal sealed class LayoutWriter
 
     private SheetPart Write(Part whole, long wholeLeft, long wholeTop, Queue<PieceDemand>[] names)
     {
-        // On stacks of its own: a row of many pieces is cut many levels deep. Places and names are given from the whole to its parts, the
+        // On explicit stacks: a row of many pieces is cut many levels deep. Places and names are assigned from the whole to its parts, the
         // tree is then built from the parts to the whole.
         var placed = new List<(Part Part, Rect Place, SheetPart? Leaf)>();
         var waiting = new Stack<(Part Part, long Left, long Top)>([(whole, wholeLeft, wholeTop)]);

@@ -4,7 +4,7 @@ using Sketch.Cutting.Sheets;
 
 namespace Sketch.Cutting.PostProcessing;
 
-/// <summary>Among plans with the same number of sheets, chooses and arranges so that the largest leftover is as large as may be.</summary>
+/// <summary>Chooses and arranges, among plans with the same number of sheets, for the largest possible largest leftover.</summary>
 internal sealed class Leftovers
 {
     private const int MostPoints = 120;
@@ -25,7 +25,7 @@ internal sealed class Leftovers
     private Leftovers(CuttingProblem problem, Reduced reduced, Incumbent incumbent, CancellationToken stop) =>
         (_problem, _reduced, _incumbent, _stop) = (problem, reduced, incumbent, stop);
 
-    /// <summary>The plan to carry out, with exactly the pieces asked for.</summary>
+    /// <summary>The plan to carry out, with exactly the demanded pieces.</summary>
     public static List<(Pattern Pattern, int Times)> KeepWhole(
         CuttingProblem problem, Reduced reduced, Incumbent incumbent, CancellationToken stop)
     {
@@ -67,7 +67,7 @@ internal sealed class Leftovers
         }
     }
 
-    // All but one sheet as they are, and of the last one only a strip: hardly more than the linear program uses of it, if that can be, else
+    // All but one sheet unchanged, and only a strip of the last one: hardly more than the linear program uses of it, if possible, else
     // a wider one.
     private List<(Pattern Pattern, int Times)>? OnLessOfTheLastSheet(List<(Pattern Pattern, int Times)> uses, double largest)
     {
@@ -94,7 +94,7 @@ internal sealed class Leftovers
         return null;
     }
 
-    // Empties a few sheets, the emptiest always among them, and fills them again one after the other, so that what stays free gathers on
+    // Empties a few sheets, always including the emptiest, and refills them one after the other, so that the free area collects on
     // the last.
     private List<(Pattern Pattern, int Times)>? Refilled(List<(Pattern Pattern, int Times)> uses, int attempt)
     {
@@ -151,7 +151,7 @@ internal sealed class Leftovers
     private double Free(Pattern pattern) =>
         (double)pattern.Stock.Width * pattern.Stock.Height - _reduced.Kinds.Sum(k => pattern.Counts[k.Index] * k.Area);
 
-    // The same pieces in whatever layout leaves the largest part.
+    // The same pieces in the layout that leaves the largest part.
     private Pattern Rearranged(Pattern pattern)
     {
         var stock = pattern.Stock;

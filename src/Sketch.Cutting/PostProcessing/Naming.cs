@@ -4,7 +4,7 @@ using Sketch.Cutting.Sheets;
 
 namespace Sketch.Cutting.PostProcessing;
 
-/// <summary>Gives every place of a plan to a piece asked for, in the order of the demands, and works out places and cuts.</summary>
+/// <summary>Assigns every place of a plan to a demanded piece, in the order of the demands, and computes places and cuts.</summary>
 internal sealed class Naming
 {
     private readonly CuttingProblem _problem;
@@ -18,7 +18,8 @@ internal sealed class Naming
     }
 
     /// <summary>
-    /// The layouts, offcuts first, then those cut most often. Sheets cut alike with pieces of different names become layouts of their own.
+    /// The layouts, offcuts first, then those cut most often. Sheets cut the same way with pieces of different names become separate
+    /// layouts.
     /// </summary>
     public ImmutableArray<SheetLayout> Layouts(IEnumerable<(Pattern Pattern, int Times)> uses)
     {
@@ -42,11 +43,11 @@ internal sealed class Naming
         return layouts.ToImmutable();
     }
 
-    /// <summary>What has not been given a place.</summary>
+    /// <summary>The demands without a place so far.</summary>
     public IEnumerable<UnplacedPieces> LeftOver() =>
         _waiting.SelectMany(w => w).OrderBy(w => w.Demand).Select(w => new UnplacedPieces(_problem.Pieces[w.Demand].Id, w.Count));
 
-    // How many copies can carry the same names; one when the next demand of a kind does not fill a whole copy.
+    // How many copies can carry the same names; one if the next demand of a kind does not fill a whole copy.
     private int Alike(Pattern pattern) => Enumerable.Range(0, pattern.Counts.Length).Where(k => pattern.Counts[k] > 0)
         .Min(k => Math.Max(1, _waiting[k].Peek().Count / pattern.Counts[k]));
 

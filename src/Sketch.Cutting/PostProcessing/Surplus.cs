@@ -2,12 +2,12 @@ using Sketch.Cutting.Sheets;
 
 namespace Sketch.Cutting.PostProcessing;
 
-/// <summary>Takes out of a plan what it holds beyond what is asked for.</summary>
+/// <summary>Removes from a plan what exceeds the demand.</summary>
 internal static class Surplus
 {
     /// <summary>
-    /// The same sheets with exactly the pieces asked for. As much as possible is taken from the same sheets, the emptiest first, so that
-    /// what becomes free lies together; a sheet or offcut left with nothing on it is not used.
+    /// The same sheets with exactly the demanded pieces. As much as possible is removed from the same sheets, the emptiest first, so that
+    /// the freed area lies together; a sheet or offcut without pieces is not used.
     /// </summary>
     public static List<(Pattern Pattern, int Times)> Remove(IReadOnlyList<(Pattern Pattern, int Times)> uses, Reduced problem)
     {

@@ -3,19 +3,19 @@ using Sketch.Cutting.Layouts;
 namespace Sketch.Cutting.Sheets;
 
 /// <summary>
-/// Finds the patterns worth using: solves the linear program over those known, prices the pieces by it, looks for the layout of most worth
-/// on every stock, and goes on until none pays. Each round also gives a bound on the sheets that holds exactly, in whole numbers.
+/// Finds the patterns worth using: solves the linear program over the known ones, prices the pieces by it, finds the most valuable layout
+/// on every stock, and repeats until none improves it. Each round also gives an exact lower bound on the sheets, in whole numbers.
 /// </summary>
 internal sealed class ColumnGeneration(Reduced problem, LayoutTable table, PatternPool pool)
 {
     private readonly SheetBound _bound = SheetBound.For(problem, table);
     private int[] _prices = [];
 
-    /// <summary>The prices of the last round as whole numbers, for which the bound was worked out.</summary>
+    /// <summary>The prices of the last round as whole numbers, for which the bound was computed.</summary>
     public int[] Prices => _prices;
 
-    /// <summary>Runs until no pattern pays or the search is stopped.</summary>
-    /// <returns>The bound, and how often the program uses each pattern, in fractions.</returns>
+    /// <summary>Runs until no pattern has a negative reduced cost or the search is stopped.</summary>
+    /// <returns>The bound, and how often the program uses each pattern, as fractions.</returns>
     public (int LowerBound, List<(Pattern Pattern, double Times)> Use) Run(int[] demand, IReadOnlyList<int?> onHand, CancellationToken stop)
     {
         using var program = new PatternProgram(demand, onHand);
@@ -58,7 +58,7 @@ internal sealed class ColumnGeneration(Reduced problem, LayoutTable table, Patte
         return (bound, [.. program.Use()]);
     }
 
-    // Whole prices as fine as the table allows: no layout is worth more than its area at the dearest price per area.
+    // Whole prices as fine as the table allows: no layout is worth more than its area at the highest price per area.
     private double Scale(double[] prices)
     {
         var dearest = problem.Kinds.Max(k => prices[k.Index] / k.Area);

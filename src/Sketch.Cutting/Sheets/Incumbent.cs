@@ -3,7 +3,7 @@ using Sketch.Cutting.Model;
 
 namespace Sketch.Cutting.Sheets;
 
-/// <summary>Where a search stands: the best plan and the best bound so far, and every pattern met.</summary>
+/// <summary>The state of a search: the best plan and the best bound so far, and every pattern found.</summary>
 internal sealed class Incumbent(Reduced problem, IProgress<PlanProgress>? progress)
 {
     private const int MostEquals = 60;
@@ -16,15 +16,15 @@ internal sealed class Incumbent(Reduced problem, IProgress<PlanProgress>? progre
     /// <summary>Null only until the first offer.</summary>
     public WholePlan? Best { get; private set; }
 
-    /// <summary>The best plan and others met that are as good by pieces and sheets, in the order in which they were found.</summary>
+    /// <summary>The best plan and others found that equal it in pieces and sheets, in the order in which they were found.</summary>
     public IReadOnlyList<WholePlan> Alternatives => _equals;
 
     public int LowerBound { get; private set; }
 
-    /// <summary>How many sheets the linear program uses, in fractions: what of the last sheet is not in it could stay whole.</summary>
+    /// <summary>The fractional number of sheets of the linear program: the unused part of the last sheet could stay whole.</summary>
     public double Fractional { get; set; }
 
-    /// <summary>Whether the plan is known to be as good as any, all pieces placed or not.</summary>
+    /// <summary>Whether the plan is proved optimal, whether all pieces are placed or not.</summary>
     public bool IsSettled { get; private set; }
 
     public void Offer(IReadOnlyList<(Pattern Pattern, int Times)> uses)
@@ -49,7 +49,7 @@ internal sealed class Incumbent(Reduced problem, IProgress<PlanProgress>? progre
         }
     }
 
-    /// <summary>No plan needs fewer sheets than <paramref name="bound"/>.</summary>
+    /// <summary>Records that no plan needs fewer sheets than <paramref name="bound"/>.</summary>
     public void Raise(int bound)
     {
         if (bound > LowerBound)
@@ -60,14 +60,14 @@ internal sealed class Incumbent(Reduced problem, IProgress<PlanProgress>? progre
         }
     }
 
-    /// <summary>No plan is better than the best one, nor leaves out fewer pieces.</summary>
+    /// <summary>Records that no plan is better than the best one or leaves out fewer pieces.</summary>
     public void Settle()
     {
         Raise(Best!.Sheets);
         IsSettled = true;
     }
 
-    /// <summary>Worth by area or otherwise, as whole numbers that a table can add up.</summary>
+    /// <summary>Values by area or another measure, as whole numbers that a table can sum.</summary>
     public int[] Worth(Func<Kind, double> of)
     {
         var most = problem.Kinds.Max(k => of(k) / k.Area) * problem.Stocks.Max(s => s.Width) * problem.Stocks.Max(s => s.Height);

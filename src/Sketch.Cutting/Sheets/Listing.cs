@@ -3,8 +3,8 @@ using Sketch.Cutting.Layouts;
 namespace Sketch.Cutting.Sheets;
 
 /// <summary>
-/// Settles small problems, and those whose sheets would have to be nearly full: every layout that could be part of a better plan is listed,
-/// and choosing among them shows whether there is one.
+/// Solves small problems, and those whose sheets would have to be nearly full: every layout that could be part of a better plan is listed,
+/// and choosing among them shows whether there is such a plan.
 /// </summary>
 internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutTable> newTable, CancellationToken stop)
 {
@@ -13,9 +13,9 @@ internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutT
 
     private readonly int?[] _onHand = [.. problem.Stocks.Select(s => s.OnHand)];
 
-    /// <summary>Improves the plan and the bound as far as the effort goes.</summary>
+    /// <summary>Improves the plan and the bound as far as the effort allows.</summary>
     /// <param name="prices">Prices of the pieces from the linear program.</param>
-    /// <param name="share">The share of the affordable waste that one part may hold; below 1 better plans may be found, but nothing is
+    /// <param name="share">The share of the affordable waste that one part may hold; below 1, better plans may be found, but nothing is
     /// proved.</param>
     /// <param name="effort">Work allowed.</param>
     public void Run(int[] prices, double share, long effort)
@@ -34,7 +34,7 @@ internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutT
         }
     }
 
-    // False when trying again makes no sense.
+    // False if trying again is pointless.
     private bool Choose(PieceSets sets, PieceSets.Limits limits, bool isComplete)
     {
         var all = new List<Pattern>();
@@ -65,7 +65,7 @@ internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutT
         return times is not null && !ReferenceEquals(best, incumbent.Best);
     }
 
-    // What these sheets and all offcuts have more than the pieces need: by area and, where the table is exact, by the worth it gives to
+    // By how much these sheets and all offcuts exceed the pieces: by area and, if the table is exact, by the values it gives to
     // them.
     private PieceSets.Limits Affordable(int[] prices, int sheets)
     {

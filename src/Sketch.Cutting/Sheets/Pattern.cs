@@ -2,8 +2,8 @@ using Sketch.Cutting.Layouts;
 
 namespace Sketch.Cutting.Sheets;
 
-/// <summary>A stock to cut from, as the planner sees it: sides in nanometres without trim, with one kerf added.</summary>
-/// <param name="Index">0 is the full sheet, the offcuts follow.</param>
+/// <summary>A stock to cut from, as the planner uses it: sides in nanometres without trim, plus one kerf.</summary>
+/// <param name="Index">0 for the full sheet; the offcuts follow.</param>
 /// <param name="Width">Across.</param>
 /// <param name="Height">Down.</param>
 /// <param name="OnHand">How many; null for full sheets, which may be bought.</param>
@@ -12,7 +12,7 @@ internal sealed record Stock(int Index, long Width, long Height, int? OnHand)
     public bool IsSheet => OnHand is null;
 }
 
-/// <summary>One layout of one stock with what it holds.</summary>
+/// <summary>One layout of one stock with its piece counts.</summary>
 internal sealed class Pattern
 {
     public Pattern(Stock stock, CutTree tree, int kinds)

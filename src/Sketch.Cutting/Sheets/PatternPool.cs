@@ -1,6 +1,6 @@
 namespace Sketch.Cutting.Sheets;
 
-/// <summary>The different patterns met so far, in the order in which they were found.</summary>
+/// <summary>The distinct patterns found so far, in the order in which they were found.</summary>
 internal sealed class PatternPool
 {
     private readonly Dictionary<string, Pattern> _byKey = [];
@@ -8,7 +8,7 @@ internal sealed class PatternPool
 
     public IReadOnlyList<Pattern> Patterns => _patterns;
 
-    /// <summary>Keeps a pattern; false if one with the same pieces is there.</summary>
+    /// <summary>Adds a pattern; false if one with the same pieces is already there.</summary>
     public bool Add(Pattern pattern)
     {
         var isNew = _byKey.TryAdd(pattern.Key, pattern);

@@ -4,7 +4,7 @@ namespace Sketch.Cutting.Sheets;
 
 /// <summary>
 /// The linear program over patterns (Gilmore and Gomory 1961): how often to use each, in fractions, so that every piece is cut from as few
-/// full sheets as possible. Offcuts cost nothing but are limited. A piece may be left out at a price no plan would pay if it can be cut.
+/// full sheets as possible. Offcuts cost nothing but are limited. A piece may be left out at a price that no plan pays if it can be cut.
 /// </summary>
 internal sealed class PatternProgram : IDisposable
 {
@@ -56,7 +56,7 @@ internal sealed class PatternProgram : IDisposable
     /// <summary>What one more of each offcut would save, in sheets; 1 for the full sheet, which is what it costs.</summary>
     public double[] StockPrices() => [.. _onHand.Select(row => row is null ? 1 : Math.Max(0, -row.DualValue()))];
 
-    /// <summary>How often each pattern is used, those not used left out.</summary>
+    /// <summary>How often each pattern is used; unused ones are omitted.</summary>
     public IEnumerable<(Pattern Pattern, double Times)> Use() =>
         _columns.Select(c => (c.Pattern, c.Variable.SolutionValue())).Where(c => c.Item2 > 1e-9);
 

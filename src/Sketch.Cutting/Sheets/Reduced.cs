@@ -3,11 +3,11 @@ using Sketch.Cutting.Model;
 
 namespace Sketch.Cutting.Sheets;
 
-/// <summary>A problem with like pieces and like offcuts taken together, in nanometres, and without what fits nowhere.</summary>
+/// <summary>A problem with equal pieces and equal offcuts merged, in nanometres, without pieces that fit nowhere.</summary>
 /// <param name="Kinds">Different pieces, the largest first; <see cref="Kind.Demand"/> counts them.</param>
 /// <param name="Stocks">The full sheet first, then the offcuts.</param>
-/// <param name="Members">For each kind, the indexes of the demands it stands for.</param>
-/// <param name="Misfits">Indexes of the demands that fit on nothing.</param>
+/// <param name="Members">For each kind, the indexes of the demands that it represents.</param>
+/// <param name="Misfits">Indexes of the demands that fit no stock.</param>
 internal sealed record Reduced(Kind[] Kinds, Stock[] Stocks, int[][] Members, int[] Misfits)
 {
     public Stock Sheet => Stocks[0];

@@ -1,18 +1,18 @@
 namespace Sketch.Cutting.Sheets;
 
 /// <summary>
-/// Makes whole plans from the fractions of the linear program: whole parts are kept, and what is still wanted is filled anew, again and
-/// again with more worth given to pieces that lay on wasteful sheets (sequential value correction: Mukhacheva and Zalgaller 1993).
+/// Makes whole plans from the fractions of the linear program: whole parts are kept, and the remaining demand is filled again and
+/// again with higher values for pieces that lay on wasteful sheets (sequential value correction: Mukhacheva and Zalgaller 1993).
 /// </summary>
 internal sealed class Rounding(Reduced problem, Incumbent incumbent, CancellationToken stop)
 {
     private readonly SequentialFill _fill = new(problem);
 
     /// <summary>Offers plans, keeping ever fewer of the whole parts.</summary>
-    /// <param name="use">The program's answer.</param>
+    /// <param name="use">The program's solution.</param>
     /// <param name="prices">Its prices of the pieces.</param>
     /// <param name="back">How many copies of each pattern to give back, at most.</param>
-    /// <param name="rounds">How often to correct the worth of pieces.</param>
+    /// <param name="rounds">How often to correct the values of pieces.</param>
     public void Run(IReadOnlyList<(Pattern Pattern, double Times)> use, int[] prices, int back, int rounds)
     {
         for (var giveBack = 0; giveBack <= back && !incumbent.IsSettled && !stop.IsCancellationRequested; giveBack++)
@@ -32,8 +32,8 @@ internal sealed class Rounding(Reduced problem, Incumbent incumbent, Cancellatio
     }
 
     /// <summary>
-    /// Keeps whole parts, or the pattern nearest to being whole, and solves the linear program for what is still wanted with new patterns,
-    /// until nothing is wanted or the bound shows that no better plan will come of it (diving).
+    /// Keeps whole parts, or the pattern nearest to being whole, and solves the linear program for the remaining demand with new patterns,
+    /// until nothing remains or the bound shows that no better plan can follow (diving).
     /// </summary>
     public void Dive(ColumnGeneration generation, IReadOnlyList<(Pattern Pattern, double Times)> use, int back)
     {
@@ -99,7 +99,7 @@ internal sealed class Rounding(Reduced problem, Incumbent incumbent, Cancellatio
         }
     }
 
-    // The area that a piece really takes: its own, and its share of the waste on its sheets.
+    // The area that a piece really uses: its own, and its share of the waste on its sheets.
     private void Correct(double[] worth, List<(Pattern Pattern, int Times)> uses)
     {
         var (taken, count) = (new double[worth.Length], new long[worth.Length]);

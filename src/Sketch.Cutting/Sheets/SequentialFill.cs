@@ -2,12 +2,12 @@ using Sketch.Cutting.Layouts;
 
 namespace Sketch.Cutting.Sheets;
 
-/// <summary>Fills one stock after the other, offcuts first, each with the layout of most worth among the pieces still wanted.</summary>
+/// <summary>Fills one stock after the other, offcuts first, each with the most valuable layout of the pieces still wanted.</summary>
 internal sealed class SequentialFill(Reduced problem)
 {
     private const int MostPoints = 200;
 
-    /// <summary>Fills until nothing is wanted, nothing fits any more, or <paramref name="most"/> sheets are used up.</summary>
+    /// <summary>Fills until nothing is wanted, nothing fits any more, or <paramref name="most"/> sheets are used.</summary>
     public List<(Pattern Pattern, int Times)> Run(int[] demand, IReadOnlyList<int?> onHand, int[] worth, int most, CancellationToken stop)
     {
         var wanted = demand.ToArray();

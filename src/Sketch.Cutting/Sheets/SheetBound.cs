@@ -3,9 +3,9 @@ using Sketch.Cutting.Layouts;
 namespace Sketch.Cutting.Sheets;
 
 /// <summary>
-/// Bounds the number of sheets from below, exactly and in whole numbers. With worth given to pieces, no sheet holds more than its best
-/// layout; so the worth of all pieces, less what the offcuts can take, divided by that and rounded up, is a bound (Farley 1990). By area it
-/// is the plainest one.
+/// Bounds the number of sheets from below, exactly and in whole numbers. With values given to pieces, no sheet holds more than its best
+/// layout; so the value of all pieces, less what the offcuts can hold, divided by that and rounded up, is a bound (Farley 1990). The bound
+/// by area is the simplest one.
 /// </summary>
 internal sealed class SheetBound
 {
@@ -22,7 +22,7 @@ internal sealed class SheetBound
 
     /// <param name="problem">The problem.</param>
     /// <param name="pricing">
-    /// The table that prices layouts. If it may miss some, a coarser one is made, with pieces and stocks rounded down to whole steps: what
+    /// The table that prices layouts. If it may miss some, a coarser one is built, with pieces and stocks rounded down to whole steps: what
     /// can be cut can still be cut after that, so its bound holds.
     /// </param>
     public static SheetBound For(Reduced problem, LayoutTable pricing)
@@ -54,7 +54,7 @@ internal sealed class SheetBound
         return left <= 0 ? 0 : (int)((left + sheet - 1) / sheet);
     }
 
-    /// <summary>A bound that takes no search: the number of pieces that need a sheet each, as no two of them fit on one.</summary>
+    /// <summary>A bound without a search: the number of pieces that need a sheet each, as no two of them fit on one.</summary>
     public static int ByLargePieces(Reduced problem)
     {
         var sheet = problem.Sheet;
@@ -77,15 +77,15 @@ internal sealed class SheetBound
         return (int)Math.Max(0, apart.Sum(k => (long)k.Demand) - onOffcuts);
     }
 
-    // Two rectangles fit another without overlap only side by side or one above the other.
+    // Two rectangles fit into another without overlap only side by side or one above the other.
     private static bool FitTogether(Kind one, Kind other, Stock sheet) =>
         (from a in one.Ways()
          from b in other.Ways()
          select (a.Width + b.Width <= sheet.Width && Math.Max(a.Height, b.Height) <= sheet.Height)
              || (a.Height + b.Height <= sheet.Height && Math.Max(a.Width, b.Width) <= sheet.Width)).Any(fits => fits);
 
-    /// <summary>The bound by worth.</summary>
-    /// <param name="worth">The worth of each kind; a shared table has just been filled with it.</param>
+    /// <summary>The bound by value.</summary>
+    /// <param name="worth">The value of each kind; a shared table has just been filled with it.</param>
     /// <param name="demand">Pieces of each kind.</param>
     /// <param name="onHand">How many of each stock; null for any number.</param>
     public int By(int[] worth, int[] demand, IReadOnlyList<int?> onHand)

@@ -4,7 +4,7 @@ using Sketch.Cutting.Model;
 namespace Sketch.Cutting.Sheets;
 
 /// <summary>
-/// Looks for the fewest sheets and for a proof that there are none fewer, from quick to thorough, and stops as soon as the two meet.
+/// Searches for the fewest sheets and for a proof that no plan needs fewer, from quick to thorough, and stops as soon as the two meet.
 /// </summary>
 internal sealed class SheetSearch
 {
@@ -28,7 +28,7 @@ internal sealed class SheetSearch
         return search._incumbent;
     }
 
-    /// <summary>A plan of at most <paramref name="target"/> sheets, or the best that a search as thorough as any finds without.</summary>
+    /// <summary>A plan of at most <paramref name="target"/> sheets, or the best plan of a full search if there is none.</summary>
     public static WholePlan Within(Reduced problem, int target, CancellationToken stop)
     {
         var search = new SheetSearch(problem, null, stop);
@@ -48,7 +48,7 @@ internal sealed class SheetSearch
         return search._incumbent.Best is { LeftOut: 0 } plan && plan.Sheets <= target ? plan : null;
     }
 
-    // With a target the search ends once that is reached or known to be out of reach.
+    // With a target, the search ends once that is reached or proved unreachable.
     private void Run(int target, IReadOnlyList<Pattern> known, bool isShort)
     {
         _incumbent.Offer(PlainRows());
@@ -120,7 +120,7 @@ internal sealed class SheetSearch
             _problem.Kinds);
     }
 
-    // Every kind by itself, on offcuts as long as there are some: a poor plan, but there is always one.
+    // Every kind by itself, on offcuts as long as there are any: a poor plan, but one always exists.
     private List<(Pattern Pattern, int Times)> PlainRows()
     {
         var uses = new List<(Pattern Pattern, int Times)>();
@@ -141,7 +141,7 @@ internal sealed class SheetSearch
         return uses;
     }
 
-    // One kind in plain rows, on every stock and both ways: enough for the first program to have an answer.
+    // One kind in plain rows, on every stock and in both orientations: enough for the first program to have a solution.
     private IEnumerable<Pattern> Rows(Kind kind) =>
         from stock in _problem.Stocks
         from way in kind.Ways()

@@ -1,6 +1,6 @@
 namespace Sketch.Cutting.Sheets;
 
-/// <summary>A plan in whole patterns; together they hold at least what is asked for, less what is left out.</summary>
+/// <summary>A plan in whole patterns, which together hold at least the demand, except what is left out.</summary>
 internal sealed record WholePlan(IReadOnlyList<(Pattern Pattern, int Times)> Uses, int Sheets, int LeftOut)
 {
     public static WholePlan From(IEnumerable<(Pattern Pattern, int Times)> uses, int[] demand)

@@ -6,13 +6,13 @@ namespace Sketch.Cutting.Sheets;
 internal static class WholeSheets
 {
     /// <summary>
-    /// How often to use each pattern of the pool, or null when nothing better than <paramref name="atMost"/> sheets was found.
+    /// How often to use each pattern of the pool, or null if nothing with at most <paramref name="atMost"/> sheets was found.
     /// </summary>
-    /// <param name="problem">What must be there, and how many of each stock there are. Only kinds too large for the sheet may be left
+    /// <param name="problem">The demand, and how many of each stock there are. Only kinds too large for the sheet may be left
     /// out.</param>
     /// <param name="patterns">The pool.</param>
-    /// <param name="atLeast">No answer has fewer sheets, so the search ends when it meets this.</param>
-    /// <param name="atMost">Only answers with at most this many sheets are of use.</param>
+    /// <param name="atLeast">No solution has fewer sheets, so the search ends when it reaches this.</param>
+    /// <param name="atMost">Only solutions with at most this many sheets are useful.</param>
     /// <param name="effort">Work allowed, in the solver's own measure, which is the same on every machine.</param>
     /// <param name="stop">Ends the search early.</param>
     /// <returns>The uses, and whether it is proved that the pool allows no fewer.</returns>

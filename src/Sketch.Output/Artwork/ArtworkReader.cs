@@ -6,13 +6,13 @@ using Sketch.Shapes;
 namespace Sketch.Output.Artwork;
 
 /// <summary>
-/// Reads what one would cut or stamp from an SVG file: all filled shapes, united. Strokes have no outline of their own and do not count.
-/// Nothing outside the file is ever looked up; document type definitions and scripts are passed over.
-/// Lengths are physical where the file says so, else 96 units make an inch, as CSS has it.
+/// Reads the shape to cut or stamp from an SVG file: all filled shapes, united. Strokes have no outline of their own and do not count.
+/// Nothing outside the file is ever loaded; document type definitions and scripts are ignored.
+/// Lengths are physical if the file gives physical units, else 96 units make an inch, as in CSS.
 /// </summary>
 public static class ArtworkReader
 {
-    /// <summary>Largest file that is read: 5 MB.</summary>
+    /// <summary>Largest file read: 5 MB.</summary>
     public const int FileLimit = 5_000_000;
 
     /// <summary>The most corners and curves that one file may have; uniting more would take minutes.</summary>
@@ -20,7 +20,7 @@ public static class ArtworkReader
 
     /// <summary>Reads an SVG file.</summary>
     /// <param name="svg">The file's content.</param>
-    /// <param name="problem">Why there is no outline, as a sentence goes on after a colon; empty when there is one.</param>
+    /// <param name="problem">Why there is no outline, as the end of a sentence after a colon; empty when there is one.</param>
     /// <returns>The outline in millimetres with its box at 0, 0, or null with a problem.</returns>
     public static Outline? Read(Stream svg, out string problem)
     {
@@ -63,7 +63,7 @@ public static class ArtworkReader
     }
 
     /// <summary>
-    /// United while the whole is about 100 mm large, so that curves that become chords stray by a fifty-thousandth of it.
+    /// United while the whole is about 100 mm large, so that curves that become chords deviate by a fifty-thousandth of it.
     /// </summary>
     private static Outline? Unite(IReadOnlyList<Outline> shapes)
     {
@@ -82,5 +82,5 @@ public static class ArtworkReader
     }
 }
 
-/// <summary>An SVG file says something that no outline can follow; the message goes on after "it".</summary>
+/// <summary>An SVG file contains something that no outline can represent; the message continues after "it".</summary>
 internal sealed class ArtworkException(string message) : Exception(message);

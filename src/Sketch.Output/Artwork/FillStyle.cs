@@ -1,8 +1,8 @@
 namespace Sketch.Output.Artwork;
 
-/// <summary>What decides whether and how a shape is filled. Everything but the clip and the mask is inherited.</summary>
+/// <summary>What determines whether and how a shape is filled. Everything except the clip path and the mask is inherited.</summary>
 /// <param name="IsFilled">Whether it has a visible fill.</param>
-/// <param name="IsEvenOdd">Whether the even-odd rule decides what is inside a path that overlaps itself.</param>
+/// <param name="IsEvenOdd">Whether the even-odd rule determines the inside of a path that overlaps itself.</param>
 /// <param name="IsDisplayed">Whether it and its children are drawn at all.</param>
 /// <param name="ClipPath">The id of its clip path, or null.</param>
 /// <param name="Mask">The id of its mask, or null.</param>

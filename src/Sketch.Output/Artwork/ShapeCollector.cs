@@ -5,12 +5,12 @@ using SkiaSharp;
 
 namespace Sketch.Output.Artwork;
 
-/// <summary>Walks through an SVG document and gathers its filled shapes where they finally lie.</summary>
+/// <summary>Walks through an SVG document and collects its filled shapes at their final places.</summary>
 internal sealed class ShapeCollector
 {
     private const int DepthLimit = 100;
 
-    // A part that uses a part ten times, which uses another ten times, and so on, never ends though its depth is small.
+    // A part that uses a part ten times, which uses another ten times, and so on, grows without end although its depth is small.
     private const int ElementLimit = 200_000;
 
     private const double FarthestMillimetres = 1e6;
@@ -28,8 +28,8 @@ internal sealed class ShapeCollector
     /// <summary>Whether there are photographs in the document.</summary>
     public bool HasImages { get; private set; }
 
-    /// <summary>Gathers the shapes of a whole document.</summary>
-    /// <exception cref="ArtworkException">It says something that no outline can follow.</exception>
+    /// <summary>Collects the shapes of a whole document.</summary>
+    /// <exception cref="ArtworkException">It contains something that no outline can represent.</exception>
     public void Collect(XElement root)
     {
         foreach (var element in root.DescendantsAndSelf())

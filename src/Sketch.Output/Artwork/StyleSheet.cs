@@ -4,8 +4,8 @@ using ExCSS;
 namespace Sketch.Output.Artwork;
 
 /// <summary>
-/// The style rules of an SVG file. Selectors of element names, classes and ids count, alone or together (<c>rect.edge</c>), as drawing
-/// programs write them. Rules with any other selector, such as one for a part within a part, are ignored.
+/// The style rules of an SVG file. Selectors of element names, classes and ids are supported, alone or combined (<c>rect.edge</c>), as
+/// drawing programs write them. Rules with any other selector, such as one for a part within a part, are ignored.
 /// </summary>
 internal sealed class StyleSheet
 {
@@ -17,7 +17,7 @@ internal sealed class StyleSheet
     /// <summary>No rules.</summary>
     public static StyleSheet Empty { get; } = new([]);
 
-    /// <summary>Reads CSS. What cannot be read is ignored, as CSS demands (CSS Syntax Module Level 3, error handling).</summary>
+    /// <summary>Reads CSS. What cannot be read is ignored, as CSS requires (CSS Syntax Module Level 3, error handling).</summary>
     public static StyleSheet Parse(string css) => new(
         from rule in Parser().Parse(css).StyleRules
         from selector in rule.Selector is ListSelector list ? list : [rule.Selector]
@@ -42,7 +42,7 @@ internal sealed class StyleSheet
         return FillStyle.Of(properties, parent);
     }
 
-    // Values that CSS does not know, such as a gradient with a fallback colour, still are fills.
+    // Values unknown to CSS, such as a gradient with a fallback colour, are still fills.
     private static StylesheetParser Parser() => new(includeUnknownDeclarations: true, tolerateInvalidValues: true);
 
     private static IEnumerable<IProperty> Inline(XElement element) =>

@@ -22,10 +22,10 @@ internal static class SvgLengths
         ["pc"] = 16,
     };
 
-    /// <summary>An attribute's length in user units; 0 where it is missing, a percentage or broken.</summary>
+    /// <summary>An attribute's length in user units; 0 if it is missing, a percentage or malformed.</summary>
     public static double Of(XElement element, string attribute) => Find(element, attribute) ?? 0;
 
-    /// <summary>An attribute's length in user units; null where it is missing, a percentage or broken.</summary>
+    /// <summary>An attribute's length in user units; null if it is missing, a percentage or malformed.</summary>
     public static double? Find(XElement element, string attribute)
     {
         var text = element.Attribute(attribute)?.Value.Trim() ?? "";
@@ -37,10 +37,10 @@ internal static class SvgLengths
                 : null;
     }
 
-    /// <summary>The outermost element's way from user units to millimetres.</summary>
+    /// <summary>The root element's transform from user units to millimetres.</summary>
     public static Affine Root(XElement svg) => Viewport(svg, svg).Then(Affine.Scale(MillimetresPerUnit, MillimetresPerUnit));
 
-    /// <summary>A nested viewport's way to the units around it.</summary>
+    /// <summary>A nested viewport's transform to the surrounding units.</summary>
     /// <param name="svg">The element with the view box.</param>
     /// <param name="sized">The element with the width and height: itself, or the <c>use</c> that shows it.</param>
     public static Affine Nested(XElement svg, XElement sized)
@@ -68,7 +68,7 @@ internal static class SvgLengths
         return Affine.Shift(-left, -top).Then(Affine.Scale(scaleX, scaleY));
     }
 
-    /// <summary>The numbers of a list, parted by blanks and commas; empty when one of them is broken.</summary>
+    /// <summary>The numbers of a list, separated by blanks and commas; empty if one of them is malformed.</summary>
     public static IReadOnlyList<double> Numbers(string list)
     {
         var numbers = new List<double>();

@@ -6,8 +6,8 @@ namespace Sketch.Output.Artwork;
 /// <summary>The basic shapes and the path of SVG.</summary>
 internal static class SvgShapes
 {
-    /// <summary>A shape in its own units; null for an element that is no shape, or one without an area.</summary>
-    /// <exception cref="ArtworkException">Its numbers are broken.</exception>
+    /// <summary>A shape in its own units; null for an element that is not a shape, or a shape without an area.</summary>
+    /// <exception cref="ArtworkException">Its numbers are malformed.</exception>
     public static SKPath? Path(XElement element) => element.Name.LocalName switch
     {
         "path" => FromData(element.Attribute("d")?.Value ?? ""),

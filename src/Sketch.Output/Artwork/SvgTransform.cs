@@ -6,14 +6,14 @@ namespace Sketch.Output.Artwork;
 /// <summary>The transform attribute of SVG.</summary>
 internal static partial class SvgTransform
 {
-    /// <summary>What a list of transforms does together; the identity for none.</summary>
-    /// <exception cref="ArtworkException">The list is broken.</exception>
+    /// <summary>The product of a list of transforms; the identity for an empty list.</summary>
+    /// <exception cref="ArtworkException">The list is malformed.</exception>
     public static Affine Parse(string? list)
     {
         var all = Affine.Identity;
         foreach (Match step in Step().Matches(list ?? ""))
         {
-            // The list is read as nested groups: the last transform meets the shape first.
+            // The list acts like nested groups: the last transform applies to the shape first.
             all = One(step.Groups[1].Value, SvgLengths.Numbers(step.Groups[2].Value)).Then(all);
         }
 

@@ -3,14 +3,14 @@ using Sketch.Shapes;
 namespace Sketch.Output.Artwork;
 
 /// <summary>
-/// Tells drawings whose lines cross so often that uniting them would take minutes, such as scribbles that fill an area.
+/// Detects drawings whose lines cross so often that uniting them would take minutes, such as scribbles that fill an area.
 /// </summary>
 internal static class Tangle
 {
     /// <summary>The most crossings that a drawing may have; well-made artwork has a few hundred.</summary>
     public const int CrossingLimit = 20_000;
 
-    // Keeps the search itself short where many long lines lie side by side without crossing.
+    // Keeps the search itself short if many long lines lie side by side without crossing.
     private const int ComparisonLimit = 50_000_000;
 
     private readonly record struct Chord(Point From, Point To)
@@ -20,7 +20,7 @@ internal static class Tangle
         public double Right => Math.Max(From.X, To.X);
     }
 
-    /// <summary>Refuses shapes whose lines, their own and each other's, cross more than <see cref="CrossingLimit"/> times.</summary>
+    /// <summary>Refuses shapes whose lines cross themselves and one another more than <see cref="CrossingLimit"/> times.</summary>
     /// <exception cref="ArtworkException">They do.</exception>
     public static void Refuse(IReadOnlyCollection<Outline> shapes)
     {

@@ -31,12 +31,12 @@ public static class ContactPage
         """;
 
     /// <summary>Writes the page.</summary>
-    /// <param name="output">Takes it.</param>
+    /// <param name="output">Receives it.</param>
     /// <param name="sheet">The sheet, for its words and papers.</param>
     /// <param name="variants">The variants.</param>
     /// <param name="face">The face to show.</param>
-    /// <param name="mark">A comment that tells who made it.</param>
-    /// <param name="progress">Reported after some variants how many are done.</param>
+    /// <param name="mark">A comment that names its maker.</param>
+    /// <param name="progress">Receives the number of finished variants from time to time.</param>
     /// <param name="cancellation">Stops the writing.</param>
     public static void Write(
         Stream output, ContactSheet sheet, VariantList variants, FaceKind face, string mark, Action<int> progress,

@@ -6,18 +6,18 @@ namespace Sketch.Output.Contact;
 
 /// <summary>Writes contact sheets as SVG, PNG and PDF, row by row.</summary>
 /// <param name="sheet">The sheet.</param>
-/// <param name="progress">Reported after each row how many are done.</param>
+/// <param name="progress">Receives the number of finished rows after each row.</param>
 /// <param name="cancellation">Stops the writing between rows.</param>
 public sealed class ContactSheetFile(ContactSheet sheet, Action<int> progress, CancellationToken cancellation)
 {
     private const double MillimetresPerInch = 25.4;
 
-    /// <summary>Pictured papers have no more pixels an inch in a sheet that may be printed.</summary>
+    /// <summary>The most pixels per inch of pictured papers in a sheet for printing.</summary>
     private const double PrintDotsPerInch = 200;
 
     /// <summary>Writes one SVG.</summary>
-    /// <param name="output">Takes it.</param>
-    /// <param name="mark">A comment that tells who drew it.</param>
+    /// <param name="output">Receives it.</param>
+    /// <param name="mark">A comment that names its maker.</param>
     public void WriteSvg(Stream output, string mark)
     {
         using var text = new StreamWriter(output, new UTF8Encoding(false), leaveOpen: true);
@@ -34,8 +34,8 @@ public sealed class ContactSheetFile(ContactSheet sheet, Action<int> progress, C
     }
 
     /// <summary>Writes one PNG of any length; only some rows of it are held at a time.</summary>
-    /// <param name="output">Takes it.</param>
-    /// <param name="dpi">Pixels an inch of the sheet.</param>
+    /// <param name="output">Receives it.</param>
+    /// <param name="dpi">Pixels per inch of the sheet.</param>
     public void WritePng(Stream output, int dpi)
     {
         var width = Pixels(sheet.Width);
@@ -53,7 +53,7 @@ public sealed class ContactSheetFile(ContactSheet sheet, Action<int> progress, C
         int Pixels(double millimetres) => (int)Math.Round(millimetres / MillimetresPerInch * dpi);
     }
 
-    /// <summary>Writes a PDF of as many pages as it takes, letter or, for a metric card, A4; no row is cut in two.</summary>
+    /// <summary>Writes a PDF of as many pages as needed, letter or, for a metric card, A4; no row is split.</summary>
     public void WritePdf(Stream output)
     {
         var page = sheet.Width > 212 ? 11 * MillimetresPerInch : 297;

@@ -1,17 +1,17 @@
 namespace Sketch.Output.Contact;
 
 /// <summary>
-/// Makes the parts of a long output on all cores and hands them on in order, so many at a time that memory stays the same however many
-/// there are.
+/// Makes the parts of a long output on all cores and passes them on in order, in batches of constant size, so that memory does not depend
+/// on their number.
 /// </summary>
 public static class InOrder
 {
-    /// <summary>Makes and takes parts 0 to <paramref name="count"/> - 1.</summary>
+    /// <summary>Makes and passes on parts 0 to <paramref name="count"/> - 1.</summary>
     /// <param name="count">How many parts there are.</param>
     /// <param name="make">Makes a part; runs on several threads.</param>
-    /// <param name="take">Takes each part in order, on this thread.</param>
-    /// <param name="cancellation">Stops between parts.</param>
-    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    /// <param name="take">Receives each part in order, on the calling thread.</param>
+    /// <param name="cancellation">Cancels between parts.</param>
+    /// <exception cref="OperationCanceledException">The work was cancelled.</exception>
     public static void Run<T>(int count, Func<int, T> make, Action<T> take, CancellationToken cancellation)
     {
         var some = Math.Max(1, Environment.ProcessorCount);

@@ -1,12 +1,12 @@
 namespace Sketch.Output.Files;
 
-/// <summary>Reads whole files up to a limit; a file that cannot be read is a sentence, never an exception.</summary>
+/// <summary>Reads whole files up to a limit; failure to read a file gives a sentence, never an exception.</summary>
 public static class FileContent
 {
     /// <summary>A file's bytes, or null with a problem.</summary>
     /// <param name="path">The file.</param>
-    /// <param name="limit">The most bytes that are read; a larger file is a problem.</param>
-    /// <param name="problem">Why it cannot be read, as a sentence goes on after a colon; empty when it was read.</param>
+    /// <param name="limit">The most bytes to read; a larger file is a problem.</param>
+    /// <param name="problem">Why it cannot be read, as the end of a sentence after a colon; empty when it was read.</param>
     public static byte[]? Read(string path, int limit, out string problem)
     {
         try
@@ -20,7 +20,7 @@ public static class FileContent
         }
     }
 
-    /// <summary>A file's bytes, or null with a problem when it is too large or no ordinary file.</summary>
+    /// <summary>A file's bytes, or null with a problem if it is too large or not an ordinary file.</summary>
     /// <exception cref="IOException">The operating system refuses the file; also the other exceptions of
     /// <see cref="FileTrouble.Is"/>.</exception>
     public static byte[]? ReadUpTo(string path, int limit, out string problem)
@@ -31,7 +31,7 @@ public static class FileContent
             return null;
         }
 
-        // The length is not asked for first: a file may grow meanwhile.
+        // The length is not read first: a file may grow meanwhile.
         using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
         using var content = new MemoryStream();
         var part = new byte[81920];
@@ -50,7 +50,7 @@ public static class FileContent
         return content.ToArray();
     }
 
-    /// <summary>The first bytes of a file, at most so many; null where it cannot be read.</summary>
+    /// <summary>The first bytes of a file, up to a number; null if it cannot be read.</summary>
     public static byte[]? ReadStart(string path, int length)
     {
         try
@@ -70,10 +70,10 @@ public static class FileContent
         }
     }
 
-    // What a shell hands over, such as /dev/stdin, is open already and waits only for the program that writes it.
+    // A stream from a shell, such as /dev/stdin, is open already and waits only for the program that writes it.
     private static bool IsOpenedByShell(string path) => path.StartsWith("/dev/", StringComparison.Ordinal);
 
-    /// <summary>When a file was last written; a fixed time of long ago where that cannot be reported.</summary>
+    /// <summary>When a file was last written; a fixed time long ago if that is unknown.</summary>
     public static DateTime WrittenAt(string path)
     {
         try

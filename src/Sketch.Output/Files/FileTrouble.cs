@@ -2,14 +2,14 @@ using System.Security;
 
 namespace Sketch.Output.Files;
 
-/// <summary>Says in plain words why the operating system refuses a file.</summary>
+/// <summary>Explains in plain words why the operating system refuses a file.</summary>
 public static class FileTrouble
 {
-    // ERROR_HANDLE_DISK_FULL and ERROR_DISK_FULL of Windows; ENOSPC and EDQUOT as .NET passes them on under Linux and macOS.
+    // ERROR_HANDLE_DISK_FULL and ERROR_DISK_FULL of Windows; ENOSPC and EDQUOT as .NET reports them on Linux and macOS.
     private static readonly int[] DiskFull = [unchecked((int)0x80070027), unchecked((int)0x80070070), 28, 122, 69];
 
     /// <summary>
-    /// Whether an exception is the operating system's refusal, or a path that it cannot mean, rather than a fault of the tool.
+    /// Whether an exception is the operating system's refusal, or an impossible path, rather than a fault of the tool.
     /// </summary>
     public static bool Is(Exception exception) =>
         exception is IOException or UnauthorizedAccessException or SecurityException or ArgumentException or NotSupportedException;

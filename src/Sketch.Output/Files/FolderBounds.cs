@@ -3,13 +3,13 @@ namespace Sketch.Output.Files;
 /// <summary>Whether names lead out of a folder.</summary>
 public static class FolderBounds
 {
-    /// <summary>As many links in a row as Linux follows before it takes them for a circle.</summary>
+    /// <summary>The number of links that Linux follows in a row before it reports a loop.</summary>
     private const int MostLinks = 40;
 
-    /// <summary>Whether a path leads out of a folder by its steps or by way of links. What is not there leads nowhere.</summary>
+    /// <summary>Whether a path leads out of a folder by its segments or through links. A missing part leads nowhere.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="written">A path from it.</param>
-    /// <exception cref="IOException">A link leads round in a circle.</exception>
+    /// <exception cref="IOException">Links form a loop.</exception>
     public static bool Leaves(string folder, string written)
     {
         var root = Path.GetFullPath(Path.Join(folder, "."));
@@ -31,7 +31,7 @@ public static class FolderBounds
             at = Path.Join(at, steps[i]);
             if (new FileInfo(at).LinkTarget is { } target)
             {
-                // The way goes on from where the link leads, where there may be links again.
+                // The path continues from the target of the link, which may contain links again.
                 return links > 0
                     ? Leaves(root, Path.GetFullPath(Path.Join([Path.GetFullPath(target, parent), .. steps[(i + 1)..]])), links - 1)
                     : throw new IOException($"too many links from {at}");

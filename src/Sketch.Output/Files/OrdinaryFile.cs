@@ -2,10 +2,12 @@ using System.Runtime.InteropServices;
 
 namespace Sketch.Output.Files;
 
-/// <summary>Tells files from what only looks like them: named pipes, sockets and devices, on which a reader could wait for ever.</summary>
+/// <summary>
+/// Distinguishes files from what only looks like them: named pipes, sockets and devices, on which a reader could wait forever.
+/// </summary>
 public static class OrdinaryFile
 {
-    /// <summary>Why what stands in the place of a file is not read, as a sentence goes on after a colon.</summary>
+    /// <summary>Why something that is not an ordinary file is not read, as the end of a sentence after a colon.</summary>
     public const string Problem = "it is not a regular file but a pipe, socket or device.";
 
     // The kinds of files in the upper four bits of a mode: POSIX, sys/stat.h.
@@ -13,15 +15,15 @@ public static class OrdinaryFile
     private const int FolderKind = 0x4000;
     private const int FileKind = 0x8000;
 
-    // More than the structure of any system takes.
+    // Larger than the structure of any system.
     private const int StateSize = 512;
 
     /// <summary>
-    /// Whether a pipe, a socket or a device stands there, links followed. What cannot be asked, or is not there, is none.
+    /// Whether a path is a pipe, a socket or a device, following links. What is missing or cannot be queried is none of these.
     /// </summary>
     public static bool IsOtherwise(string path) => KindOf(path) is not (0 or FolderKind or FileKind);
 
-    // .NET tells everything of a file but this, and opening it to see is what waits.
+    // .NET reports everything about a file except this, and opening it to find out would wait.
     private static int KindOf(string path)
     {
         var state = new byte[StateSize];
@@ -50,7 +52,7 @@ public static class OrdinaryFile
         public static extern int State(int folder, [MarshalAs(UnmanagedType.LPUTF8Str)] string path, int flags, uint mask, byte[] state);
     }
 
-    // stat(2) with long file numbers, which on Intel processors is called otherwise.
+    // stat(2) with long file numbers, which has another name on Intel processors.
     private static class Mac
     {
         public const int ModeAt = 4;

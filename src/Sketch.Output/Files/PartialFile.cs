@@ -5,15 +5,15 @@ using System.Text;
 namespace Sketch.Output.Files;
 
 /// <summary>
-/// A hidden file that is being written and gets its own name when it is complete. Its name says which process writes it, so that whoever
-/// writes into the folder next can delete what a killed process left there.
+/// A hidden file that is being written and gets its final name when it is complete. Its name identifies the writing process, so that
+/// whoever writes into the folder next can delete what a killed process left there.
 /// </summary>
 internal sealed class PartialFile : IDisposable
 {
     private const string Start = ".sketch-";
     private const string End = ".part";
 
-    // The same process can seem to have started a little earlier or later: its start is worked out from two clocks.
+    // The same process can seem to have started a little earlier or later: its start is computed from two clocks.
     private static readonly TimeSpan SameStart = TimeSpan.FromSeconds(2);
 
     private static readonly EnumerationOptions Hidden = new() { AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Directory };
@@ -27,10 +27,10 @@ internal sealed class PartialFile : IDisposable
         Content = new FileStream(path, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
     }
 
-    /// <summary>What is written so far; it can seek.</summary>
+    /// <summary>The content so far; the stream can seek.</summary>
     public FileStream Content { get; }
 
-    /// <summary>Begins a file for a place, and deletes orphans in its folder.</summary>
+    /// <summary>Begins a file for a target, and deletes orphans in its folder.</summary>
     /// <param name="target">The full path that the file gets when it is complete; its folder exists.</param>
     public static PartialFile For(string target)
     {
@@ -40,7 +40,7 @@ internal sealed class PartialFile : IDisposable
     }
 
     /// <summary>
-    /// Deletes the partial files in a folder whose processes have ended. Files of other programs, or of processes that run, stay.
+    /// Deletes the partial files in a folder whose processes have ended. Files of other programs, or of running processes, stay.
     /// </summary>
     public static void DeleteOrphans(string folder)
     {
@@ -57,11 +57,11 @@ internal sealed class PartialFile : IDisposable
         }
     }
 
-    /// <summary>Gives the file its name, in place of what is there.</summary>
-    /// <param name="target">The name that it was begun for.</param>
+    /// <summary>Gives the file its name, replacing any existing file.</summary>
+    /// <param name="target">The name given when it was begun.</param>
     public void Complete(string target)
     {
-        // Nobody could read the file under its own name while it is locked.
+        // While it is locked, nobody could read the file under its final name.
         Content.Dispose();
         if (!OperatingSystem.IsWindows() && File.Exists(target))
         {
@@ -97,7 +97,7 @@ internal sealed class PartialFile : IDisposable
 
         try
         {
-            // Where numbers of processes mean different things to two programs, as in containers, the owner's lock still protects the file.
+            // Where process ids mean different things to two programs, as in containers, the owner's lock still protects the file.
             using var free = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
             return true;
         }
@@ -107,7 +107,7 @@ internal sealed class PartialFile : IDisposable
         }
     }
 
-    // The first failure is the one to report; a file that cannot be deleted either is left with its hidden name.
+    // The first failure is the one to report; a file that cannot be deleted either keeps its hidden name.
     private static void TryDelete(string path)
     {
         try
@@ -119,10 +119,10 @@ internal sealed class PartialFile : IDisposable
         }
     }
 
-    /// <summary>The process that writes a partial file, as its name says.</summary>
+    /// <summary>The process that writes a partial file, according to the file's name.</summary>
     /// <param name="Machine">A short digest of the machine's name: folders can be shared.</param>
-    /// <param name="Process">The process's number.</param>
-    /// <param name="Started">When it started, in seconds since 1970, since numbers are given again.</param>
+    /// <param name="Process">The process id.</param>
+    /// <param name="Started">When it started, in seconds since 1970, since process ids are reused.</param>
     private readonly record struct Owner(string Machine, int Process, long Started)
     {
         /// <summary>This process.</summary>
@@ -140,7 +140,7 @@ internal sealed class PartialFile : IDisposable
                     : null;
         }
 
-        /// <summary>Whether it may still run: it is on another machine, or it cannot be asked, or it does.</summary>
+        /// <summary>Whether it may still run: it is on another machine, it cannot be queried, or it is running.</summary>
         public bool MayRun()
         {
             if (Machine != Here.Machine)

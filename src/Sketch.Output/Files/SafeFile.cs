@@ -1,31 +1,31 @@
 namespace Sketch.Output.Files;
 
 /// <summary>
-/// The operating system did not let a file be written. <see cref="Exception.Message"/> is a plain sentence for the person who asked.
+/// The operating system refused to write a file. <see cref="Exception.Message"/> is a plain sentence for the user.
 /// </summary>
 public sealed class FileWriteException(string path, string message, Exception reason) : IOException(message, reason)
 {
-    /// <summary>The file that was to be written.</summary>
+    /// <summary>The file that could not be written.</summary>
     public string Path { get; } = path;
 }
 
-/// <summary>Writes files so that each is complete or absent, whatever happens meanwhile.</summary>
+/// <summary>Writes files so that each is complete or absent, whatever happens in between.</summary>
 public static class SafeFile
 {
     /// <summary>
-    /// Writes a file under another name in its folder and gives it its own name when it is complete. Missing folders are made. A file
-    /// that was there keeps its permissions, and stays as it was on any failure; a link keeps pointing where it points.
+    /// Writes a file under another name in its folder and renames it when it is complete. Missing folders are created. A file
+    /// that exists keeps its permissions, and is unchanged on any failure; a link keeps its target.
     /// </summary>
     /// <param name="path">The file.</param>
-    /// <param name="write">Writes the content; the stream can seek. What it throws is passed on after clearing away.</param>
+    /// <param name="write">Writes the content; the stream can seek. Its exceptions are rethrown after cleaning up.</param>
     /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it.</exception>
     public static void Write(string path, Action<Stream> write) => Write(path, write, () => true);
 
-    /// <summary>The same, unless in the last moment the file that is there is found to be worth keeping.</summary>
+    /// <summary>The same, unless at the last moment the existing file turns out to be worth keeping.</summary>
     /// <param name="path">The file.</param>
     /// <param name="write">Writes the content.</param>
-    /// <param name="mayReplace">Asked when all is written and only the name is still to be given.</param>
-    /// <returns>Whether the file was written; if not, everything is as it was.</returns>
+    /// <param name="mayReplace">Called when everything is written and only the renaming remains.</param>
+    /// <returns>Whether the file was written; if not, nothing has changed.</returns>
     /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it.</exception>
     public static bool Write(string path, Action<Stream> write, Func<bool> mayReplace)
     {
@@ -63,7 +63,7 @@ public static class SafeFile
         }
     }
 
-    /// <summary>Deletes what killed processes left half written in a folder; files of other programs stay.</summary>
+    /// <summary>Deletes partial files of killed processes in a folder; files of other programs stay.</summary>
     public static void DeleteOrphans(string folder) => PartialFile.DeleteOrphans(folder);
 
     /// <summary>Writes a text file in UTF-8 without a byte order mark.</summary>

@@ -4,17 +4,17 @@ using Sketch.Syntax;
 
 namespace Sketch.Output.Files;
 
-/// <summary>Tells text from other content.</summary>
+/// <summary>Distinguishes text from other content.</summary>
 public static class TextContent
 {
-    /// <summary>Bytes of the largest text file that is read: a character takes at most four in UTF-8.</summary>
+    /// <summary>Bytes of the largest text file read: a character takes at most four in UTF-8.</summary>
     public const int Limit = 4 * Limits.Characters;
 
     private static ReadOnlySpan<byte> Utf8Mark => [0xEF, 0xBB, 0xBF];
 
-    /// <summary>The text in UTF-8, its byte order mark taken off; null with a problem when the content is no such text.</summary>
+    /// <summary>The text in UTF-8, without its byte order mark; null with a problem if the content is not such text.</summary>
     /// <param name="content">A file's bytes.</param>
-    /// <param name="problem">What is wrong, as a sentence goes on after a colon; empty when the content is text.</param>
+    /// <param name="problem">What is wrong, as the end of a sentence after a colon; empty when the content is text.</param>
     public static string? Decode(ReadOnlySpan<byte> content, out string problem)
     {
         if (content is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])

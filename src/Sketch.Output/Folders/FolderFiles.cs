@@ -12,19 +12,19 @@ using Sketch.World;
 namespace Sketch.Output.Folders;
 
 /// <summary>
-/// The real world: files on disk and the fonts of this machine. A file may name what lies in its own folder and the folders
-/// in it; what lies elsewhere, also by way of a link, only when that is allowed. Backslashes in names count as slashes, so that
-/// files written on Windows can be read anywhere. Problems read as a sentence goes on after a colon: "it is no font."
+/// The real world: files on disk and the fonts of this machine. A file may name files in its own folder and the folders
+/// in it; files elsewhere, including by a link, only if that is allowed. Backslashes in names count as slashes, so that
+/// files written on Windows can be read anywhere. Problems read as the end of a sentence after a colon: "it is no font."
 /// </summary>
 /// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
-/// <param name="fonts">The fonts; null for the tool's own and those installed.</param>
+/// <param name="fonts">The fonts; null for the tool's own font and the installed ones.</param>
 public sealed class FolderFiles(bool mayLeaveFolder = false, FontShelf? fonts = null) : IWorld
 {
     private const int MostNames = 10_000;
 
     private readonly FontShelf _fonts = fonts ?? new();
 
-    /// <summary>Reads a file that is named on the command line, wherever it lies.</summary>
+    /// <summary>Reads a file named on the command line, from any folder.</summary>
     public static FileReading ReadFile(string path)
     {
         byte[]? content;

@@ -10,7 +10,7 @@ namespace Sketch.Output.Gallery;
 
 /// <summary>A face in a gallery.</summary>
 /// <param name="Face">Which.</param>
-/// <param name="Picture">Address of the large picture, as seen from the page.</param>
+/// <param name="Picture">Address of the large picture, relative to the page.</param>
 /// <param name="Small">Address of the small picture.</param>
 /// <param name="Width">Its width in pixels.</param>
 /// <param name="Height">Its height in pixels.</param>
@@ -55,7 +55,7 @@ public static class GalleryPage
 
     /// <summary>The whole page.</summary>
     /// <param name="title">Its title.</param>
-    /// <param name="mark">A comment that tells who made it.</param>
+    /// <param name="mark">A comment that names its maker.</param>
     /// <param name="contents">The cards' titles and ids.</param>
     /// <param name="articles">The cards.</param>
     public static string Of(string title, string mark, IReadOnlyCollection<(string Id, string Title)> contents,
@@ -128,14 +128,14 @@ public static class GalleryPage
         using var markdown = new StringWriter(CultureInfo.InvariantCulture);
         SizeMarkdown.Write(markdown, SizeList.Of(card), card.Units.Format());
         var text = markdown.ToString();
-        // The card's title stands above already.
+        // The card's title is above already.
         return text[(text.IndexOf("\n\n", StringComparison.Ordinal) + 2)..];
     }
 
     private static string SizeText(LaidOutCard card, FaceKind face) =>
         PieceTitle.Size(card.Find(face)?.Size ?? card.Base.Closed, card.Units);
 
-    /// <summary>What a face shows, for those who cannot see it: its pieces, the most a sentence can hold, with their words.</summary>
+    /// <summary>What a face shows, for those who cannot see it: its pieces, as many as fit a sentence, with their words.</summary>
     private static string AltText(LaidOutCard card, FaceKind face)
     {
         const int Most = 8;

@@ -8,8 +8,8 @@ using Sketch.Reports;
 namespace Sketch.Output.Gallery;
 
 /// <summary>
-/// Markdown as HTML that may stand in any page: raw HTML is shown as it is typed, pictures become links, so that nothing is loaded from
-/// elsewhere, no element has a style of its own, and an address that is neither of the web, of mail nor within the folder is left out.
+/// Markdown as HTML that is safe in any page: raw HTML is shown as typed, pictures become links, so that nothing is loaded from
+/// elsewhere, no element has a style of its own, and an address that is neither a web or mail address nor within the folder is left out.
 /// </summary>
 public static class MarkdownHtml
 {
@@ -17,7 +17,7 @@ public static class MarkdownHtml
 
     /// <summary>Renders Markdown.</summary>
     /// <param name="markdown">The text.</param>
-    /// <param name="headings">How many levels its headings stand below those of the page around it.</param>
+    /// <param name="headings">How many levels its headings are below those of the surrounding page.</param>
     public static string Of(string markdown, int headings)
     {
         var document = Markdown.Parse(Printable.Lines(markdown), Pipeline);
@@ -51,7 +51,7 @@ public static class MarkdownHtml
     }
 
     /// <summary>
-    /// Names the heads of columns, and columns of numbers by the class <c>number</c>: a page may forbid styles written at elements.
+    /// Marks column headings, and columns of numbers by the class <c>number</c>: a page may forbid inline styles.
     /// </summary>
     private static void Mark(Table table)
     {
@@ -74,7 +74,7 @@ public static class MarkdownHtml
         table.ColumnDefinitions.ForEach(c => c.Alignment = null);
     }
 
-    // Browsers skip blanks and control characters in front of an address, and take a backslash for a slash.
+    // Browsers skip blanks and control characters in front of an address, and treat a backslash as a slash.
     private static string? Harmless(string? address)
     {
         var bare = (address ?? "").TrimStart([.. Enumerable.Range(0, ' ' + 1).Select(c => (char)c)]);

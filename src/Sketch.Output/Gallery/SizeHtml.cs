@@ -3,16 +3,16 @@ using System.Text.RegularExpressions;
 namespace Sketch.Output.Gallery;
 
 /// <summary>
-/// Size tables as HTML that fit narrow windows and sheets of paper, since browsers print a page smaller that is wider than its sheet.
+/// Size tables as HTML that fit narrow windows and sheets of paper, since browsers shrink a page that is wider than its sheet.
 /// </summary>
 public static partial class SizeHtml
 {
     /// <summary>
-    /// Renders a table of sizes. The path of a piece may go on in a new line behind each slash; a size only between its width and its
-    /// height, so that no fraction and no + or - is parted from its number.
+    /// Renders a table of sizes. The path of a piece may break after each slash; a size only between its width and its
+    /// height, so that no fraction and no + or - is separated from its number.
     /// </summary>
     /// <param name="markdown">The table as <c>SizeMarkdown</c> writes it.</param>
-    /// <param name="headings">How many levels its headings stand below those of the page around it.</param>
+    /// <param name="headings">How many levels its headings are below those of the surrounding page.</param>
     public static string Of(string markdown, int headings)
     {
         var html = SlashInPath().Replace(MarkdownHtml.Of(markdown, headings), "/<wbr>");

@@ -12,10 +12,10 @@ namespace Sketch.Output.Gallery;
 /// <param name="Height">Pixels down.</param>
 public sealed record Thumbnail(byte[] Png, int Width, int Height)
 {
-    /// <summary>The longer side in pixels: twice what a page shows, for screens with fine pixels.</summary>
+    /// <summary>The longer side in pixels: twice what a page shows, for high-density screens.</summary>
     public const int Side = 480;
 
-    // Drawn larger and made small again, fine prints stay even.
+    // Drawn larger and then scaled down, fine prints stay even.
     private const int Finer = 2;
 
     /// <summary>Makes one.</summary>

@@ -33,10 +33,10 @@ internal enum FontWeight
     Black = 900,
 }
 
-/// <summary>A font as a maker names it: a family, with style words at the end or without.</summary>
+/// <summary>A font as a maker names it: a family, with or without style words at the end.</summary>
 /// <param name="Family">The family's name.</param>
-/// <param name="Weight">The weight asked for, or null when the name says none.</param>
-/// <param name="Italic">Whether slanted letters are asked for.</param>
+/// <param name="Weight">The requested weight, or null if the name gives none.</param>
+/// <param name="Italic">Whether slanted letters are requested.</param>
 internal sealed record FontName(string Family, FontWeight? Weight, bool Italic)
 {
     private static readonly Dictionary<string, FontWeight> WeightWords = new(StringComparer.OrdinalIgnoreCase)
@@ -88,7 +88,7 @@ internal sealed record FontName(string Family, FontWeight? Weight, bool Italic)
         return readings.ToImmutable();
     }
 
-    /// <summary>The style in words, such as "bold italic"; "regular" when the name asks for none.</summary>
+    /// <summary>The style in words, such as "bold italic"; "regular" if the name gives none.</summary>
     public string Style => (Weight, Italic) switch
     {
         (null, true) => "italic",
@@ -96,6 +96,6 @@ internal sealed record FontName(string Family, FontWeight? Weight, bool Italic)
         (var weight, false) => Words(weight ?? FontWeight.Regular),
     };
 
-    /// <summary>A weight as one writes it.</summary>
+    /// <summary>A weight as usually written.</summary>
     public static string Words(FontWeight weight) => weight.ToString().ToLowerInvariant();
 }

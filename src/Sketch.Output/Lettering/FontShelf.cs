@@ -6,26 +6,26 @@ using Sketch.World;
 
 namespace Sketch.Output.Lettering;
 
-/// <summary>Finds fonts and shapes words with them; what was once shaped is remembered. Safe for several threads.</summary>
+/// <summary>Finds fonts and shapes words with them; shaped words are cached. Thread-safe.</summary>
 public sealed class FontShelf
 {
-    /// <summary>Largest font file that is read: 50 MB, room for a collection with Chinese, Japanese and Korean.</summary>
+    /// <summary>Largest font file read: 50 MB, enough for a collection with Chinese, Japanese and Korean.</summary>
     public const int FontFileLimit = 50_000_000;
 
-    // A page that redraws while somebody types would otherwise keep every half-written word.
+    // Otherwise a page that redraws while the user types would keep every half-written word.
     private const int RememberedWords = 4096;
 
     private readonly InstalledFonts _installed;
     private readonly ConcurrentDictionary<(string Path, int Index, DateTime Written), LetterFont?> _files = new();
     private readonly ConcurrentDictionary<(string Words, LetterFont Font), ShapedWords> _shaped = new();
 
-    /// <summary>A shelf with the tool's own font and the fonts installed in the usual folders of the operating system.</summary>
+    /// <summary>The tool's own font and the fonts installed in the usual folders of the operating system.</summary>
     public FontShelf()
         : this(InstalledFonts.UsualFolders())
     {
     }
 
-    /// <summary>A shelf with the tool's own font and the fonts in some folders and the folders in them.</summary>
+    /// <summary>The tool's own font and the fonts in some folders and their subfolders.</summary>
     public FontShelf(IEnumerable<string> folders) => _installed = new(folders);
 
     /// <summary>Whether a font's name is that of a file: it ends in .ttf, .otf, .ttc or .otc.</summary>
@@ -35,14 +35,14 @@ public sealed class FontShelf
     /// <summary>Shapes words in the tool's own font, or in an installed one.</summary>
     /// <param name="words">One line.</param>
     /// <param name="name">A family's name with or without style words ("Inter bold"); null for the tool's own font.</param>
-    /// <param name="problem">Why there is no such font, as a sentence goes on after a colon; empty when there is.</param>
+    /// <param name="problem">Why there is no such font, as the end of a sentence after a colon; empty when there is.</param>
     /// <returns>The shaped words, or null with a problem.</returns>
     public ShapedWords? Shape(string words, string? name, out string problem) => Shape(words, Find(name, out problem));
 
     /// <summary>Shapes words in the first font of a file.</summary>
     /// <param name="words">One line.</param>
     /// <param name="path">The file.</param>
-    /// <param name="problem">Why the file cannot be used, as a sentence goes on after a colon; empty when it can.</param>
+    /// <param name="problem">Why the file cannot be used, as the end of a sentence after a colon; empty when it can.</param>
     /// <returns>The shaped words, or null with a problem.</returns>
     public ShapedWords? ShapeInFile(string words, string path, out string problem) => Shape(words, Open(path, 0, out problem));
 
@@ -109,7 +109,7 @@ public sealed class FontShelf
             nearest ??= family[0];
         }
 
-        // A weight that was asked for may be off by a step of 100, since makers of fonts count them differently.
+        // A requested weight may be off by a step of 100, since font makers count them differently.
         if (nearest is null || (name.Weight is not null && Math.Abs(nearest.Weight - wanted) > 100))
         {
             problem = $"{family[0].Family} has no {name.Style}; it has {string.Join(", ", family.Select(f => f.Style).Distinct())}.";

@@ -6,7 +6,7 @@ using SkiaSharp;
 namespace Sketch.Output.Lettering;
 
 /// <summary>
-/// Finds where letters run into each other or their strokes into themselves, and unites just these; all else keeps its curves as they are.
+/// Finds letters that overlap one another or themselves, and unites just these; all others keep their curves.
 /// </summary>
 internal static class InkOverlap
 {
@@ -15,7 +15,7 @@ internal static class InkOverlap
 
     private const int ScanLines = 48;
 
-    // Both sides of the comparison are chords of the same curves, so that much less than this is lost to rounding.
+    // Both sides of the comparison are chords of the same curves, so rounding loses much less than this.
     private const double MostAreaChange = 0.002;
 
     /// <summary>A glyph as an outline whose contours neither cross nor lie within other ink.</summary>
@@ -25,7 +25,7 @@ internal static class InkOverlap
         return IsPlain(Lines([letter])) ? letter : UnitedAsCurves(glyph, by, Lines([letter])) ?? Outline.Union([letter]);
     }
 
-    /// <summary>Letters side by side as one outline; those that share ink are united, the others keep their curves.</summary>
+    /// <summary>Letters side by side as one outline; those that overlap are united, the others keep their curves.</summary>
     public static Outline Unite(IReadOnlyList<Outline> letters)
     {
         var groups = new List<Group>();
@@ -54,8 +54,8 @@ internal static class InkOverlap
     }
 
     /// <summary>
-    /// Skia unites curves and leaves them curves, yet loses a part now and then; so its answer counts only when it is plain and covers
-    /// the same area on level lines across it.
+    /// Skia unites curves without flattening them, but sometimes loses a part; so its result is used only if it is simple and covers
+    /// the same area along horizontal lines across it.
     /// </summary>
     private static Outline? UnitedAsCurves(SKPath path, Affine by, ImmutableArray<Line> before)
     {
@@ -99,7 +99,7 @@ internal static class InkOverlap
     private static ImmutableArray<Line> Lines(IEnumerable<Outline> outlines) =>
         [.. outlines.SelectMany(o => o.Contours).Select(c => new Line([.. c.Flatten(Tolerance)], c.Bounds, c.SignedArea))];
 
-    /// <summary>Whether each contour parts ink from paper: outer ones have no ink around them, holes have it once.</summary>
+    /// <summary>Whether each contour separates ink from paper: outer ones have no ink around them, holes have it once.</summary>
     private static bool IsPlain(ImmutableArray<Line> lines)
     {
         var outer = lines.Sum(l => l.Area) >= 0 ? 1 : -1;
@@ -167,7 +167,7 @@ internal static class InkOverlap
             return false;
         }
 
-        /// <summary>Where the line passes a height, and whether downwards (1) or upwards (-1).</summary>
+        /// <summary>Where the line crosses a height, and whether downwards (1) or upwards (-1).</summary>
         public IEnumerable<(double X, int Direction)> CrossingsAt(double y)
         {
             for (var i = 0; i < Points.Length; i++)
@@ -180,7 +180,7 @@ internal static class InkOverlap
             }
         }
 
-        /// <summary>How often the line runs round a point.</summary>
+        /// <summary>The winding number of the line about a point.</summary>
         public int WindingAt(Point point)
         {
             var winding = 0;

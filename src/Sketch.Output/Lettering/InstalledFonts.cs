@@ -3,7 +3,7 @@ using SkiaSharp;
 
 namespace Sketch.Output.Lettering;
 
-/// <summary>A font file that is installed, as read from the file itself.</summary>
+/// <summary>An installed font, as described by its file.</summary>
 /// <param name="Path">The file.</param>
 /// <param name="Index">Which font of a collection, from 0.</param>
 /// <param name="Family">The family's name.</param>
@@ -17,7 +17,7 @@ internal sealed record InstalledFont(string Path, int Index, string Family, int 
 }
 
 /// <summary>
-/// The fonts installed on this machine, found by reading the files in the usual folders. No font service is asked, so that
+/// The fonts installed on this machine, found by reading the files in the usual folders. No font service is used, so that
 /// the same files give the same answer on Linux, macOS and Windows.
 /// </summary>
 internal sealed class InstalledFonts
@@ -26,10 +26,10 @@ internal sealed class InstalledFonts
 
     private readonly Lazy<ImmutableArray<InstalledFont>> _all;
 
-    /// <summary>The fonts in some folders and the folders in them; read when first asked for.</summary>
+    /// <summary>The fonts in some folders and their subfolders; read when first needed.</summary>
     public InstalledFonts(IEnumerable<string> folders) => _all = new(() => ReadAll(folders));
 
-    /// <summary>Where the operating systems keep fonts: those for everybody and those of the person who runs the tool.</summary>
+    /// <summary>Where the operating systems keep fonts: those for all users and those of the current user.</summary>
     public static ImmutableArray<string> UsualFolders()
     {
         var home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);

@@ -16,7 +16,7 @@ internal sealed class LetterFont
 {
     private const uint Os2Table = 0x4F532F32;
 
-    // Letters that run into each other are united while a capital is this many millimetres tall: curves that become chords then stray by
+    // Overlapping letters are united while a capital is this many millimetres tall: curves that become chords then deviate by
     // no more than a ten-thousandth of a capital.
     private const double WorkingCapHeight = 20;
 
@@ -35,7 +35,7 @@ internal sealed class LetterFont
         _scale = WorkingCapHeight / CapHeight();
     }
 
-    /// <summary>Opens a font file's content; null when it is no font, or a font without outlines.</summary>
+    /// <summary>Opens a font file's content; null if it is not a font, or a font without outlines.</summary>
     /// <param name="content">A TrueType or OpenType file, or a collection of them.</param>
     /// <param name="index">Which font of a collection, from 0.</param>
     public static LetterFont? Open(byte[] content, int index)
@@ -63,7 +63,9 @@ internal sealed class LetterFont
         return double.IsFinite(font._scale) ? font : null;
     }
 
-    /// <summary>Shapes one line of words. Control characters count as blanks; what the font lacks is drawn as its sign for that.</summary>
+    /// <summary>
+    /// Shapes one line of words. Control characters count as blanks; characters that the font lacks are drawn as its missing-glyph sign.
+    /// </summary>
     public ShapedWords Shape(string words)
     {
         var text = string.Concat(words.EnumerateRunes().Select(r => Rune.IsControl(r) ? new Rune(' ') : r));
@@ -129,7 +131,9 @@ internal sealed class LetterFont
         return glyph;
     }
 
-    /// <summary>The font's own word for it (sCapHeight of OS/2 from version 2 on, at byte 88), else the height of its H.</summary>
+    /// <summary>
+    /// The cap height that the font declares (sCapHeight of OS/2 from version 2 on, at byte 88), else the height of its H.
+    /// </summary>
     private double CapHeight()
     {
         if (_typeface.TryGetTableData(Os2Table, out var table) && table.Length >= 90

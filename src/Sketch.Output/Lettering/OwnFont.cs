@@ -3,14 +3,14 @@ using System.Collections.Concurrent;
 namespace Sketch.Output.Lettering;
 
 /// <summary>
-/// The font that the tool brings along, so that words look the same on every machine: Inter, under the SIL Open Font License.
+/// The font that comes with the tool, so that words look the same on every machine: Inter, under the SIL Open Font License.
 /// </summary>
 internal static class OwnFont
 {
     /// <summary>Its family name.</summary>
     public const string Family = "Inter";
 
-    /// <summary>The weights that there are, lightest first; there is no italic.</summary>
+    /// <summary>The available weights, lightest first; there is no italic.</summary>
     public static readonly IReadOnlyList<FontWeight> Weights =
         [FontWeight.Thin, FontWeight.Light, FontWeight.Regular, FontWeight.Medium, FontWeight.SemiBold, FontWeight.Bold];
 

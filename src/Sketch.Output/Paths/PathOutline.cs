@@ -4,7 +4,7 @@ using SkiaSharp;
 
 namespace Sketch.Output.Paths;
 
-/// <summary>The way from Skia's paths to outlines of the engine.</summary>
+/// <summary>Converts Skia's paths to outlines of the engine.</summary>
 internal static class PathOutline
 {
     /// <summary>
@@ -70,7 +70,7 @@ internal static class PathOutline
 
     /// <summary>
     /// A path filled by the even-odd rule as an outline filled by winding number: a contour inside an odd number of others is a hole.
-    /// Where a single contour crosses itself, all that it winds round is filled.
+    /// Where a single contour crosses itself, everything with a nonzero winding number is filled.
     /// </summary>
     public static Outline ReadEvenOdd(SKPath path, Affine by)
     {

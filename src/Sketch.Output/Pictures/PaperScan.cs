@@ -6,11 +6,11 @@ using SkiaSharp;
 namespace Sketch.Output.Pictures;
 
 /// <summary>
-/// A scan on disk. Its pixels are kept as coarse as what has been asked of it allows, so that a shelf of many papers takes little memory.
+/// A scan on disk. Its pixels are kept as coarse as past requests allow, so that a stash of many papers takes little memory.
 /// </summary>
 internal sealed class PaperScan : IPaperPicture
 {
-    /// <summary>The largest picture file that is read, in bytes.</summary>
+    /// <summary>The largest picture file read, in bytes.</summary>
     public const int FileLimit = 200_000_000;
 
     // Enough for the mean colour and for small previews.
@@ -44,10 +44,10 @@ internal sealed class PaperScan : IPaperPicture
 
     private double Finest => _stored.Width / Width * MillimetresPerInch;
 
-    /// <summary>Reads a picture file whole, so that a broken one is found out at once.</summary>
+    /// <summary>Reads the whole picture file, so that a damaged one is found at once.</summary>
     /// <param name="path">The file.</param>
     /// <param name="width">True width of what it shows in millimetres.</param>
-    /// <param name="problem">Why it cannot be used, as a sentence goes on after a colon; empty when it can.</param>
+    /// <param name="problem">Why it cannot be used, as the end of a sentence after a colon; empty when it can.</param>
     public static PaperScan? Read(string path, double width, out string problem)
     {
         try
@@ -124,7 +124,7 @@ internal sealed class PaperScan : IPaperPicture
         }
     }
 
-    /// <summary>Reads the file again for more pixels; one that has gone or changed since leaves the coarser ones.</summary>
+    /// <summary>Reads the file again for more pixels; if it is missing or has changed since, the coarser ones stay.</summary>
     private void Refine(int across, int down)
     {
         try
@@ -144,7 +144,7 @@ internal sealed class PaperScan : IPaperPicture
 
     private static FileStream Open(string path) => new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
 
-    /// <summary>The mean in linear light, as the eye mixes a fine print from afar.</summary>
+    /// <summary>The mean in linear light, as the eye mixes a fine print from a distance.</summary>
     private static Rgb MeanOf(SKBitmap pixels)
     {
         var linear = Enumerable.Range(0, 256).Select(v => Math.Pow(v / 255.0, 2.2)).ToArray();

@@ -14,7 +14,7 @@ internal static class PictureDecoder
 
     /// <summary>Width and height in pixels of the upright picture, from the file's header alone; null with a problem.</summary>
     /// <param name="file">The file from its beginning.</param>
-    /// <param name="problem">What is wrong, as a sentence goes on after a colon; empty when nothing is.</param>
+    /// <param name="problem">What is wrong, as the end of a sentence after a colon; empty when nothing is.</param>
     public static (int Width, int Height)? Measure(Stream file, out string problem)
     {
         using var codec = SKCodec.Create(file);
@@ -35,7 +35,7 @@ internal static class PictureDecoder
     }
 
     /// <summary>
-    /// The whole upright picture, read part by part, in so many pixels; null with a problem when the file breaks off or is damaged.
+    /// The whole upright picture, read part by part, at a given number of pixels; null with a problem if the file is truncated or damaged.
     /// </summary>
     public static SKBitmap? Decode(Stream file, int width, int height, out string problem)
     {

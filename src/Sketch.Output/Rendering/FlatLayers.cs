@@ -3,12 +3,12 @@ using ShimSkiaSharp;
 namespace Sketch.Output.Rendering;
 
 /// <summary>
-/// Draws a see-through element with a fill and a stroke of one colour, as shadows are made of, in one go. Recorded as SVG defines it, each
-/// such element gets a layer of its own as large as the picture, and most of the time goes into clearing and merging layers.
+/// Draws a translucent element with a fill and a stroke of one colour, as in shadows, in one operation. Recorded as SVG defines it, each
+/// such element gets a layer of its own as large as the picture, and most of the time is spent clearing and merging layers.
 /// </summary>
 internal static class FlatLayers
 {
-    /// <summary>Replaces the layers that can be replaced without a visible change; all else stays as recorded.</summary>
+    /// <summary>Replaces the layers that can be replaced without a visible change; everything else stays as recorded.</summary>
     public static void Replace(SKPicture recorded)
     {
         var commands = recorded.Commands!;
@@ -42,7 +42,7 @@ internal static class FlatLayers
         }
     }
 
-    /// <summary>The opacity that a layer is merged with, when that is all it does.</summary>
+    /// <summary>The opacity that a layer is merged with, if that is its only effect.</summary>
     private static byte? OpacityOf(SKPaint layer) =>
         layer is
         {

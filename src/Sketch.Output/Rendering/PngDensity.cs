@@ -3,8 +3,8 @@ using System.Buffers.Binary;
 namespace Sketch.Output.Rendering;
 
 /// <summary>
-/// Writes into a PNG how many pixels make an inch, so that it prints at its true size, and that Sketch drew it, so that it can be told from
-/// a picture of somebody else (PNG specification, chunks pHYs and tEXt).
+/// Adds to a PNG its pixel density, so that it prints at true size, and that Sketch drew it, which distinguishes it from
+/// pictures of other origin (PNG specification, chunks pHYs and tEXt).
 /// </summary>
 internal static class PngDensity
 {
@@ -30,7 +30,7 @@ internal static class PngDensity
         output.Write(png[AfterHeader..]);
     }
 
-    /// <summary>Writes both chunks; the density counts pixels a metre and is rounded to whole ones.</summary>
+    /// <summary>Writes both chunks; the density is in pixels per metre, rounded to a whole number.</summary>
     public static void WriteOwn(Stream output, double dpi)
     {
         Span<byte> density = stackalloc byte[9];
@@ -42,7 +42,7 @@ internal static class PngDensity
         WriteChunk(output, "tEXt"u8, "Software\0Sketch"u8);
     }
 
-    /// <summary>Writes one chunk with its check sum.</summary>
+    /// <summary>Writes one chunk with its checksum.</summary>
     public static void WriteChunk(Stream output, ReadOnlySpan<byte> kind, ReadOnlySpan<byte> data)
     {
         var chunk = new byte[12 + data.Length];

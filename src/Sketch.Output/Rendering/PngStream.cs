@@ -4,7 +4,7 @@ using System.IO.Compression;
 namespace Sketch.Output.Rendering;
 
 /// <summary>
-/// Writes a PNG from above to below, so that a long picture is never held whole: 8 bits for each of red, green and blue, every line
+/// Writes a PNG from top to bottom, so that a long picture is never held as a whole: 8 bits for each of red, green and blue, every line
 /// filtered by the one of "none", "sub" and "up" that leaves the smallest numbers (PNG specification, chapters 9 and 12.7).
 /// </summary>
 internal sealed class PngStream : IDisposable
@@ -39,7 +39,7 @@ internal sealed class PngStream : IDisposable
     /// <summary>Pixels in a line.</summary>
     public int Width { get; }
 
-    /// <summary>Adds lines of 4 bytes a pixel, of which the last is left out.</summary>
+    /// <summary>Adds lines with 4 bytes per pixel; the fourth is ignored.</summary>
     public void Write(ReadOnlySpan<byte> pixels)
     {
         for (; pixels.Length >= Width * 4; pixels = pixels[(Width * 4)..])
@@ -54,7 +54,7 @@ internal sealed class PngStream : IDisposable
         }
     }
 
-    /// <summary>Ends the picture; as many lines as announced must have been written.</summary>
+    /// <summary>Ends the picture; all announced lines must have been written.</summary>
     public void End()
     {
         _zip.Dispose();

@@ -7,13 +7,13 @@ using Svg.Skia;
 namespace Sketch.Output.Rendering;
 
 /// <summary>
-/// Makes PNG and PDF from the pictures that the engine draws as SVG. Their outermost element says a physical width and height;
+/// Makes PNG and PDF from the pictures that the engine draws as SVG. Their root element gives a physical width and height;
 /// words in them are outlines already, and the view box has the proportions of the page. No file is read or written, and the same picture
 /// gives the same bytes.
 /// </summary>
 public static class SvgRenderer
 {
-    /// <summary>The largest picture that is drawn in pixels: 100 megapixels, which take 400 MB while drawing.</summary>
+    /// <summary>The largest picture drawn in pixels: 100 megapixels, which take 400 MB while drawing.</summary>
     public const long PixelLimit = 100_000_000;
 
     /// <summary>The largest page of a PDF: 200 inches, 14,400 points (PDF 1.7, annex C.2, architectural limits).</summary>
@@ -23,11 +23,11 @@ public static class SvgRenderer
 
     /// <summary>Draws a picture in pixels.</summary>
     /// <param name="svg">The picture.</param>
-    /// <param name="dpi">Pixels an inch; each side is rounded to whole pixels.</param>
-    /// <param name="output">Takes the PNG; nothing is written when there is a problem.</param>
+    /// <param name="dpi">Pixels per inch; each side is rounded to whole pixels.</param>
+    /// <param name="output">Receives the PNG; nothing is written if there is a problem.</param>
     /// <param name="problem">Why it is not drawn, in a plain sentence; empty when it is.</param>
     /// <returns>Whether it is drawn.</returns>
-    /// <exception cref="ArgumentException">The text is no SVG with a physical size.</exception>
+    /// <exception cref="ArgumentException">The text is not an SVG with a physical size.</exception>
     public static bool WritePng(string svg, double dpi, Stream output, out string problem)
     {
         var size = SvgSize.Read(svg);
@@ -62,8 +62,8 @@ public static class SvgRenderer
         return true;
     }
 
-    /// <summary>Draws a picture in so many pixels, each side filled exactly: red, green, blue and opacity, a byte each.</summary>
-    /// <exception cref="ArgumentException">The text is no SVG with a physical size.</exception>
+    /// <summary>Draws a picture at a given size in pixels, each side filled exactly: red, green, blue and opacity, one byte each.</summary>
+    /// <exception cref="ArgumentException">The text is not an SVG with a physical size.</exception>
     internal static byte[] Pixels(string svg, int width, int height)
     {
         using var picture = new Picture(svg, SvgSize.Read(svg), flat: true);
@@ -79,10 +79,10 @@ public static class SvgRenderer
     /// <summary>Puts pictures on the pages of a PDF, one each, each page of exactly its picture's size.</summary>
     /// <param name="pages">The pictures, at least one.</param>
     /// <param name="title">The document's title, as a viewer shows it.</param>
-    /// <param name="output">Takes the PDF; nothing is written when there is a problem.</param>
+    /// <param name="output">Receives the PDF; nothing is written if there is a problem.</param>
     /// <param name="problem">Why there is no PDF, in a plain sentence; empty when there is.</param>
     /// <returns>Whether it is made.</returns>
-    /// <exception cref="ArgumentException">There are no pages, or one is no SVG with a physical size.</exception>
+    /// <exception cref="ArgumentException">There are no pages, or one is not an SVG with a physical size.</exception>
     public static bool WritePdf(IReadOnlyList<string> pages, string title, Stream output, out string problem)
     {
         ArgumentOutOfRangeException.ThrowIfZero(pages.Count);
@@ -106,7 +106,7 @@ public static class SvgRenderer
         using var document = SKDocument.CreatePdf(output, metadata);
         foreach (var (svg, size) in pages.Zip(sizes))
         {
-            // Viewers of PDF do not agree on what a see-through fill and stroke in one go looks like.
+            // PDF viewers disagree on how a translucent fill and stroke in one operation looks.
             using var picture = new Picture(svg, size, flat: false);
             var (width, height) = (size.Width * PointsPerInch, size.Height * PointsPerInch);
             picture.Draw(document.BeginPage((float)width, (float)height), width, height);
@@ -118,8 +118,8 @@ public static class SvgRenderer
     }
 
     /// <summary>
-    /// Skia rounds the sides of a page to whole steps of the resolution at which it draws soft shadows. 320 an inch keeps every 1/64 in
-    /// exact, 254 every tenth of a millimetre; the sides of other pages are off by at most 0.12 point, what is on them is not.
+    /// Skia rounds the sides of a page to whole steps of the resolution at which it draws soft shadows. 320 per inch keeps every 1/64 in
+    /// exact, 254 every tenth of a millimetre; the sides of other pages are off by at most 0.12 point; their content is not.
     /// </summary>
     private static float PageGrid(List<SvgSize> sizes)
     {
@@ -130,15 +130,15 @@ public static class SvgRenderer
         static bool IsWhole(double steps) => Math.Abs(steps - Math.Round(steps)) < 1e-6;
     }
 
-    /// <summary>Whether nothing shows through, as on every face of a card; its PNG then needs no fourth channel.</summary>
+    /// <summary>Whether it is opaque, as every face of a card is; its PNG then needs no alpha channel.</summary>
     private static bool IsOpaque(SKPixmap pixels) =>
         MemoryMarshal.Cast<byte, uint>(pixels.GetPixelSpan()).IndexOfAnyInRange(0u, 0xFEFF_FFFFu) < 0;
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>
-    /// A picture that fills any rectangle exactly. Loaded as it is, its sides would be rounded up to whole units of 1/96 in and what is in
-    /// it would shift; so it is loaded with whole sides, which its view box fills.
+    /// A picture that fills any rectangle exactly. Loaded unchanged, its sides would be rounded up to whole units of 1/96 in and its
+    /// content would shift; so it is loaded with whole sides, which its view box fills.
     /// </summary>
     private sealed class Picture : IDisposable
     {

@@ -3,11 +3,11 @@ using System.Xml;
 
 namespace Sketch.Output.Rendering;
 
-/// <summary>The physical size of a picture in inches, as its outermost element says it.</summary>
+/// <summary>The physical size of a picture in inches, as given by its root element.</summary>
 internal readonly record struct SvgSize(double Width, double Height)
 {
     /// <summary>Reads width and height.</summary>
-    /// <exception cref="ArgumentException">The text is no SVG, or says no width and height in in, mm, cm or pt.</exception>
+    /// <exception cref="ArgumentException">The text is not an SVG, or has no width and height in in, mm, cm or pt.</exception>
     public static SvgSize Read(string svg)
     {
         try

@@ -6,11 +6,11 @@ namespace Sketch.Planning.Advice;
 
 /// <summary>What a card of one design costs.</summary>
 /// <param name="Design">The design.</param>
-/// <param name="Amount">In the shelf's own currency: its share by area of every sheet that the batch takes, waste included, and what is
+/// <param name="Amount">In the stash's currency: its share by area of every sheet that the batch takes, waste included, and what is
 /// stuck on.</param>
 public sealed record CardCost(Design Design, decimal Amount)
 {
-    /// <summary>The cost of each design, and the names of what has no price in the stash; no costs where nothing has a price.</summary>
+    /// <summary>The cost of each design, and the names of what has no price in the stash; no costs if nothing has a price.</summary>
     public static (ImmutableArray<CardCost> Costs, ImmutableArray<string> Unpriced) Of(BatchPlan plan)
     {
         var total = plan.Files.Designs.ToDictionary(d => d, _ => 0m);

@@ -6,8 +6,8 @@ using Sketch.Planning.Supplies;
 namespace Sketch.Planning.Advice;
 
 /// <summary>
-/// Works out how many of each card can be made from what is there: first in the proportions of the batch, then what else fits, in its
-/// order. Loose pieces are cut first. Estimates of foam and adhesive count for nothing.
+/// Computes how many of each card can be made from the stash: first in the proportions of the batch, then what else fits, in its
+/// order. Loose pieces are cut first. Estimates of foam and adhesive do not count.
 /// </summary>
 internal sealed class Makeable
 {
@@ -24,7 +24,7 @@ internal sealed class Makeable
         _trial = trial;
     }
 
-    /// <summary>One entry for each design; empty when everything can be made or the time is over.</summary>
+    /// <summary>One entry for each design; empty if everything can be made or the time is over.</summary>
     public static ImmutableArray<MakeableCards> Of(BatchPlan plan, TimeSpan timeLimit, CancellationToken cancellation)
     {
         using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
@@ -59,7 +59,7 @@ internal sealed class Makeable
     private bool IsFree(Design design) =>
         !_papers.Any(p => p.Order.Pieces.Any(x => x.Design == design)) && !_supplies.Any(s => s.Shares.Any(x => x.Design == design));
 
-    // The largest number from 0 to most that will do, if every smaller one does.
+    // The largest number from 0 to most that works, if every smaller one works.
     private static int Largest(int most, Func<int, bool> willDo)
     {
         if (most == 0 || willDo(most))

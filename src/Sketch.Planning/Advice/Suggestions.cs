@@ -11,8 +11,8 @@ using Sketch.Units;
 namespace Sketch.Planning.Advice;
 
 /// <summary>
-/// Looks for changes that save a sheet of a paper that is short: pieces a little smaller, another paper of the shelf, a print that may be
-/// turned, fewer cards. Each is planned again before it is proposed.
+/// Searches for changes that save a sheet of a paper that is short: slightly smaller pieces, another paper of the stash, a print that may
+/// be turned, fewer cards. Each is planned again before it is proposed.
 /// </summary>
 internal sealed class Suggestions
 {
@@ -36,7 +36,7 @@ internal sealed class Suggestions
     }
 
     /// <summary>
-    /// The best proposals for each paper that is short: first those after which it is enough, small changes before large ones.
+    /// The best proposals for each paper that is short: first those after which the paper suffices, small changes before large ones.
     /// </summary>
     public static ImmutableArray<Suggestion> For(BatchPlan plan, TimeSpan timeLimit, CancellationToken cancellation)
     {
@@ -69,7 +69,7 @@ internal sealed class Suggestions
 
     private static IEnumerable<Design> Designs(PaperPlan paper) => paper.Order.Pieces.Select(p => p.Design).OfType<Design>().Distinct();
 
-    // The smallest step that saves a sheet; a border that gets narrower by more than a quarter inch would be another design.
+    // The smallest step that saves a sheet; a border narrowed by more than a quarter inch would be another design.
     private Suggestion? Smaller(PaperPlan paper, Size size)
     {
         Length[] steps = _lengths.Metric
@@ -135,8 +135,8 @@ internal sealed class Suggestions
     }
 
     /// <summary>
-    /// Whether a piece would still be what it is: a line is bought and not cut from a sheet, nothing else shines like foil or pearl, and
-    /// what lies on its own paper is not seen.
+    /// Whether a piece would still serve its purpose: a line is bought and not cut from a sheet, nothing else shines like foil or pearl,
+    /// and what lies on its own paper is invisible.
     /// </summary>
     private bool Suits(PieceOrder order, Design design, PaperOrder other)
     {
@@ -163,7 +163,7 @@ internal sealed class Suggestions
             ? Saves(paper, sheets, $"Let the print of {paper.Order.Paper} lie sideways on some pieces", TurnRank) : null;
     }
 
-    // Cards that somebody waits for are not left out.
+    // Cards with a recipient are not left out.
     private Suggestion? Fewer(PaperPlan paper, Design design)
     {
         if (!_plan.Files.Batch.CanSpare(1))

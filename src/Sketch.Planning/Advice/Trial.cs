@@ -4,10 +4,10 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Advice;
 
-/// <summary>Plans a paper again with a change, to see what the change is worth.</summary>
+/// <summary>Plans a paper again with a change, to see what the change saves.</summary>
 internal sealed class Trial(Length kerf, CancellationToken stop)
 {
-    /// <summary>Whether an order can be cut from this many sheets; false when a piece of it fits nowhere, or the time is over.</summary>
+    /// <summary>Whether an order can be cut from this many sheets; false if a piece of it fits nowhere or the time is over.</summary>
     public bool Suffice(PaperOrder order, int sheets) => SheetPlanner.Suffice(order.Problem(kerf), sheets, stop);
 
     /// <summary>The fewest sheets that an order takes, if they are at most <paramref name="most"/>.</summary>

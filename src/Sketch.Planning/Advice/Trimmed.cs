@@ -8,15 +8,15 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Advice;
 
-/// <summary>A card with some of its pieces cut a little smaller about their middles, to see whether it still passes the checks.</summary>
+/// <summary>A card with some of its pieces cut a little smaller about their centres, to see whether it still passes the checks.</summary>
 internal static class Trimmed
 {
     /// <summary>
-    /// Whether the cards can be made as well with these pieces smaller: nothing that runs from edge to edge of what it lies on gets
-    /// shorter, and the checks of cards warn of nothing that they do not warn of already. Loose pieces can always be smaller.
+    /// Whether the cards can also be made with these pieces smaller: nothing that runs from edge to edge of what it lies on gets
+    /// shorter, and the checks of cards give no new warning. Loose pieces can always be smaller.
     /// </summary>
     /// <param name="pieces">The pieces, of any cards.</param>
-    /// <param name="by">How much narrower and lower each gets.</param>
+    /// <param name="by">How much narrower and shorter each gets.</param>
     public static bool IsSound(IEnumerable<PieceOrder> pieces, Length by) => pieces.Where(p => p.Design is not null)
         .GroupBy(p => p.Design!.Card).All(card => IsSound(card.Key, card.Select(p => p.Path!).ToHashSet(StringComparer.Ordinal), by));
 

@@ -5,8 +5,9 @@ using Sketch.Units;
 namespace Sketch.Planning.CutSteps;
 
 /// <summary>
-/// Puts the cuts of a layout's tree into the order of work at a trimmer: the trim first, then all cuts one way, then all cuts the other way
-/// on the strips that these made, and so on, cuts of one setting together. Every cut still runs from edge to edge of the part in hand.
+/// Puts the cuts of a layout's tree into the order of work at a trimmer: the trim first, then all cuts in one direction, then all cuts in
+/// the other on the resulting strips, and so on, with cuts of one setting together. Every cut still runs from edge to edge of the part in
+/// hand.
 /// </summary>
 internal static class CutSequence
 {
@@ -17,7 +18,7 @@ internal static class CutSequence
         var hand = layout.Tree;
         while (hand is SheetCut { WithoutTrim: { } kept } cut)
         {
-            // A blade that is wider than the trim takes it off with the first cut beside it.
+            // A blade wider than the trim removes it with the first cut beside it.
             if (cut.Distance > Length.Zero)
             {
                 var setting = cut.IsUpright ? kept.Place.Width : kept.Place.Height;
@@ -40,7 +41,7 @@ internal static class CutSequence
     /// <summary>The cuts in the order of the steps.</summary>
     public static IEnumerable<Cut> InOrder(SheetLayout layout) => Of(layout).SelectMany(s => s.Cuts);
 
-    // All rows of a level are cut the same way. Of the settings that come next in the rows, the one with the most cuts is made first.
+    // All rows of a level are cut in the same direction. Of the next settings of the rows, the one with the most cuts comes first.
     private static void AddSteps(ImmutableArray<CutStep>.Builder steps, List<Row> rows)
     {
         var next = new int[rows.Count];
@@ -67,15 +68,15 @@ internal static class CutSequence
         }
     }
 
-    /// <summary>A part and the parts that all cuts of one direction make of it, in order.</summary>
+    /// <summary>A part and the parts that all its cuts in one direction make, in order.</summary>
     private sealed record Row(bool IsUpright, List<SheetPart> Parts)
     {
-        /// <summary>How many cuts part it.</summary>
+        /// <summary>How many cuts divide it.</summary>
         public int Cuts => Parts.Count - 1;
 
         public static Row Of(SheetCut whole)
         {
-            // On a stack of its own: a row of many pieces is cut many levels deep.
+            // On an explicit stack: a row of many pieces is cut many levels deep.
             var parts = new List<SheetPart>();
             var waiting = new Stack<SheetPart>([whole]);
             while (waiting.TryPop(out var part))

@@ -5,14 +5,14 @@ using Sketch.Units;
 
 namespace Sketch.Planning.CutSteps;
 
-/// <summary>Cuts that are made one after the other without touching the trimmer's setting.</summary>
+/// <summary>Cuts made one after the other without changing the trimmer's setting.</summary>
 /// <param name="Number">Its place in the order of work, from 1.</param>
-/// <param name="IsUpright">Whether the blade runs down the sheet as it is drawn; otherwise across.</param>
+/// <param name="IsUpright">Whether the blade runs down the sheet as drawn; otherwise across.</param>
 /// <param name="Setting">How far the part's left or upper edge lies from the blade.</param>
 /// <param name="Cuts">The cuts in order, each from edge to edge of the part then in hand.</param>
 public sealed record CutStep(int Number, bool IsUpright, Length Setting, ImmutableArray<Cut> Cuts)
 {
-    /// <summary>Whether it takes off the waste at an edge of the sheet.</summary>
+    /// <summary>Whether it removes the waste at an edge of the sheet.</summary>
     public bool IsTrim { get; init; }
 
     /// <summary>Such as <c>set 5 1/4: 2 cuts across</c>.</summary>

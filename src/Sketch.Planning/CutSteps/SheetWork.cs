@@ -10,11 +10,11 @@ using Sketch.Units;
 
 namespace Sketch.Planning.CutSteps;
 
-/// <summary>Sheets that are cut alike, whatever their pieces are for: they may lie in one stack.</summary>
+/// <summary>Sheets that are cut the same way, whatever their pieces are for: they may be cut as one stack.</summary>
 /// <param name="Paper">The paper's name.</param>
 /// <param name="Number">Which of the paper's stacks, from 1.</param>
 /// <param name="Times">How many sheets.</param>
-/// <param name="Layout">One of them.</param>
+/// <param name="Layout">The layout of each.</param>
 /// <param name="Steps">The cuts in the order of work.</param>
 /// <param name="Pieces">What comes off, by size, largest first.</param>
 public sealed partial record SheetWork(
@@ -38,7 +38,7 @@ public sealed partial record SheetWork(
             + $"{PlanSummary.SheetText(Layout.Stock, lengths)}{(Times > 1 ? ", cut alike" : "")}";
     }
 
-    /// <summary>The letter of the pieces of a size, whichever way they lie.</summary>
+    /// <summary>The letter of the pieces of a size, in either orientation.</summary>
     public string KeyOf(Size size) => Pieces.First(p => p.Size == size || p.Size == size.Turned()).Key;
 
     private static string Geometry(SheetLayout layout) =>
@@ -72,10 +72,10 @@ public sealed partial record SheetWork(
 }
 
 /// <summary>Pieces of one size that come off a stack.</summary>
-/// <param name="Key">The letter by which the diagram calls them.</param>
-/// <param name="Size">Their size, as the first of them stands upright.</param>
+/// <param name="Key">The letter used for them in the diagram.</param>
+/// <param name="Size">Their size, with the first of them upright.</param>
 /// <param name="PerSheet">How many come off each sheet.</param>
-/// <param name="Uses">What they are for, all sheets of the stack together.</param>
+/// <param name="Uses">What they are for, for all sheets of the stack together.</param>
 public sealed record CutPieces(string Key, Size Size, int PerSheet, ImmutableArray<PieceUse> Uses)
 {
     /// <summary>Such as <c>4 x 5 1/4, 6 a sheet: 12 Fair winds sky/mat</c>.</summary>
@@ -86,11 +86,11 @@ public sealed record CutPieces(string Key, Size Size, int PerSheet, ImmutableArr
 /// <summary>What pieces of a stack are for.</summary>
 /// <param name="Card">The card's title, or null for loose pieces.</param>
 /// <param name="Name">The piece's name in the card.</param>
-/// <param name="Side">The side that shows, or null where either may.</param>
-/// <param name="Count">How many, all sheets of the stack together.</param>
+/// <param name="Side">The side that shows, or null for either.</param>
+/// <param name="Count">How many, for all sheets of the stack together.</param>
 public sealed record PieceUse(string? Card, string Name, PaperSide? Side, int Count)
 {
-    /// <summary>How many parts each falls into when it is cut out.</summary>
+    /// <summary>How many parts each falls into when cut out.</summary>
     public int Parts { get; init; } = 1;
 
     /// <summary>Such as <c>12 Fair winds sky/mat</c>.</summary>

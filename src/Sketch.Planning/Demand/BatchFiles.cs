@@ -21,34 +21,34 @@ public sealed record Design(MakeRequest Order, LaidOutCard Card)
     public override int GetHashCode() => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(this);
 }
 
-/// <summary>A batch with the files that it names, as far as they are sound.</summary>
+/// <summary>A batch with the files that it names, as far as they are free of errors.</summary>
 /// <param name="Batch">The batch.</param>
-/// <param name="Stash">The shelf, or null when the batch names none that can be read.</param>
+/// <param name="Stash">The stash, or null if the batch names none that can be read.</param>
 /// <param name="Designs">The cards, one for each line that makes some.</param>
-/// <param name="LeftOut">The orders of cards that cannot be planned, since they or their line have errors.</param>
+/// <param name="LeftOut">The orders of cards that cannot be planned because they or their line have errors.</param>
 /// <param name="Files">All files that were read, the batch first.</param>
 public sealed record BatchFiles(
     Batch Batch, Stash? Stash, ImmutableArray<Design> Designs, ImmutableArray<MakeRequest> LeftOut, ImmutableArray<SourceText> Files)
 {
-    /// <summary>Cards that all lines together make, without those that are left out for their mistakes.</summary>
+    /// <summary>Cards that all lines together make, without those left out because of errors.</summary>
     public long Cards => Designs.Sum(d => (long)d.Order.Count);
 
-    /// <summary>Whether the batch names a stash that cannot be read, so that nobody knows what it holds.</summary>
+    /// <summary>Whether the batch names a stash that cannot be read, so that its content is unknown.</summary>
     public bool IsShelfUnknown => Batch.Stash is not null && Stash is null;
 
-    /// <summary>Whether there is anything to plan: a sound card, or pieces to cut that belong to none.</summary>
+    /// <summary>Whether there is anything to plan: a card without errors, or loose pieces.</summary>
     public bool HasWork => !Designs.IsEmpty || !Batch.Cuts.IsEmpty;
 
     /// <summary>
-    /// Reads a batch, its stash and its cards; every mistake is a finding in the file that holds it. Null when the text is no batch.
+    /// Reads a batch, its stash and its cards; every mistake is a finding in the file that contains it. Null if the text is not a batch.
     /// </summary>
     public static BatchFiles? Read(SourceText source, IWorld world, FindingBag findings) =>
         Read(Compiler.Compile(source, world), world, findings, s => Compiler.Compile(s, world));
 
-    /// <summary>The same for a file that has been compiled already.</summary>
+    /// <summary>The same for a file that is already compiled.</summary>
     /// <param name="file">The batch.</param>
-    /// <param name="world">Where the files that it names are.</param>
-    /// <param name="findings">Takes every mistake.</param>
+    /// <param name="world">Reads the files that it names.</param>
+    /// <param name="findings">Receives every mistake.</param>
     /// <param name="compile">Compiles a file that the batch names.</param>
     public static BatchFiles? Read(Compilation file, IWorld world, FindingBag findings, Func<SourceText, Compilation> compile) =>
         new Reader(file, world, findings, compile).Read();
@@ -138,7 +138,7 @@ public sealed record BatchFiles(
             {
                 compilation = compile(text);
                 _read.Add(text.Path, compilation);
-                // What depends on the papers is reported once it is known which papers the batch gives.
+                // What depends on the papers is reported once the batch's papers are known.
                 Pass(compilation.Findings.Where(f => compilation.Card is null || !PaperChecks.Give(f.Kind)));
             }
 

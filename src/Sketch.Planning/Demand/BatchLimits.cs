@@ -7,18 +7,18 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Demand;
 
-/// <summary>How much one batch may ask for: no more than can be planned soon, and nothing too small to be cut by hand.</summary>
+/// <summary>How much one batch may order: no more than can be planned quickly, and nothing too small to cut by hand.</summary>
 /// <param name="batch">The batch.</param>
-/// <param name="findings">Where to report what is beyond the limits.</param>
+/// <param name="findings">Receives what is beyond the limits.</param>
 internal sealed class BatchLimits(Batch batch, FindingBag findings)
 {
-    /// <summary>The most pieces of all cards and loose pieces together.</summary>
+    /// <summary>The most pieces, of all cards and loose pieces together.</summary>
     public const int MostPieces = 50_000;
 
-    /// <summary>The most different sizes of loose pieces; the search for the fewest sheets goes through them all.</summary>
+    /// <summary>The most different sizes of loose pieces; the search for the fewest sheets tries them all.</summary>
     public const int MostSizes = 150;
 
-    /// <summary>The shortest side that a piece may be cut with.</summary>
+    /// <summary>The shortest side that a piece may have.</summary>
     public static readonly Length ShortestSide = Length.Millimetre(0.5m);
 
     private readonly HashSet<Size> _sizes = [];

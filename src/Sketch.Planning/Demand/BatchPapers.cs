@@ -8,7 +8,7 @@ using Sketch.Variants;
 
 namespace Sketch.Planning.Demand;
 
-/// <summary>Puts the cards of a batch into the papers that the batch and its stash give them, and checks them in these.</summary>
+/// <summary>Fills the cards of a batch with the papers that the batch and its stash give them, and checks them in these papers.</summary>
 /// <param name="stash">The stash, or null.</param>
 /// <param name="findings">Where to report.</param>
 internal sealed class BatchPapers(Stash? stash, FindingBag findings)
@@ -20,7 +20,7 @@ internal sealed class BatchPapers(Stash? stash, FindingBag findings)
         Repainting.With(card, new(stash, []) { Batch = [.. order.Roles.Select(r => r.Paint)] });
 
     /// <summary>
-    /// Reports what depends on the papers of the cards of a make line: where it is so in the card's own papers, in the card; else at the
+    /// Reports what depends on the papers of the cards of a make line: in the card if it also holds for the card's own papers, else at the
     /// line of the batch that gives the paper.
     /// </summary>
     /// <param name="order">The make line.</param>
@@ -41,7 +41,7 @@ internal sealed class BatchPapers(Stash? stash, FindingBag findings)
         }
     }
 
-    /// <summary>Reports what depends on the papers of a card that is not planned, as it was found in the card by itself.</summary>
+    /// <summary>Reports what depends on the papers of a card that is not planned, as found in the card by itself.</summary>
     public void ReportOwn(ImmutableArray<Finding> own)
     {
         foreach (var finding in own.Where(f => PaperChecks.Give(f.Kind)))

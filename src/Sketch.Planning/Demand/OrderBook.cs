@@ -14,10 +14,10 @@ using Sketch.Units;
 namespace Sketch.Planning.Demand;
 
 /// <summary>Everything that a batch needs, sorted by what it is made of.</summary>
-/// <param name="Papers">What is to be cut from each paper, in the order of the batch; papers of the shelf that are not asked for come last,
+/// <param name="Papers">What to cut from each paper, in the order of the batch; papers of the stash that are not needed come last,
 /// without pieces.</param>
 /// <param name="AnyOffcut">Pieces that may come from any leftover.</param>
-/// <param name="Ready">What is stuck on rather than cut from sheets, with the number of cards it goes on.</param>
+/// <param name="Ready">What is stuck on rather than cut from sheets, with the number of its cards.</param>
 internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArray<PieceOrder> AnyOffcut, ImmutableArray<ReadyPiece> Ready)
 {
     /// <summary>Sorts what the designs and loose pieces of a batch need.</summary>

@@ -6,7 +6,7 @@ using Sketch.Stashes;
 namespace Sketch.Planning.Demand;
 
 /// <summary>What a paint of a card is cut from in a batch.</summary>
-/// <param name="Name">The paper's name; as the shelf spells it where the shelf has it.</param>
+/// <param name="Name">The paper's name; as spelled in the stash if the stash has it.</param>
 /// <param name="Stock">The paper in the stash, or null.</param>
 /// <param name="Side">The side that shows.</param>
 internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
@@ -14,20 +14,20 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
     /// <summary>Whether any leftover will do.</summary>
     public bool AnyOffcut { get; init; }
 
-    /// <summary>Whether its name is no paper at all: neither the files nor the stash know the word.</summary>
+    /// <summary>Whether its name is not a paper at all: neither the files nor the stash define it.</summary>
     public bool IsUnknown { get; init; }
 
     /// <summary>
-    /// The colours of a paper that has no name of its own, only a pattern's or a role's: two such papers of one name and different colours
-    /// are different papers. Empty for papers with names.
+    /// The colours of a paper that has no name of its own, only a pattern's or a role's: two such papers with one name and different
+    /// colours are different papers. Empty for papers with names.
     /// </summary>
     public string Colours { get; init; } = "";
 
-    /// <summary>How it looks; null where no file describes it.</summary>
+    /// <summary>How it looks; null if no file describes it.</summary>
     public PaperLook? Look { get; init; }
 
     /// <summary>
-    /// Another name under which the shelf may have a ready-made thing of this paint: its role, or the word for its colour.
+    /// Another name under which the stash may list a ready-made thing of this paint: its role, or the word for its colour.
     /// </summary>
     public string? OtherName { get; init; }
 
@@ -53,7 +53,7 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
         };
     }
 
-    // A pattern word or a role that only says a colour names no paper that could be bought; a colour word does.
+    // A pattern word, or a role that only gives a colour, names no paper that could be bought; a colour word does.
     private static bool IsNameless(string? paper, string? role) => paper is null
         ? role is not null && !ColourWords.TryGet(role, out _)
         : BuiltIn.PatternWords.Contains(paper, StringComparer.OrdinalIgnoreCase) && !ColourWords.TryGet(paper, out _);

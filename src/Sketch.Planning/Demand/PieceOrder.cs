@@ -8,35 +8,35 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Demand;
 
-/// <summary>Pieces alike that a batch asks for: one piece of a design as often as the design is made, or a line of loose pieces.</summary>
-/// <param name="Id">A name that no other order of the batch has.</param>
-/// <param name="Name">What the maker calls it: the last part of its path, or <c>loose</c>.</param>
+/// <summary>Equal pieces that a batch needs: one piece of a design as often as the design is made, or a line of loose pieces.</summary>
+/// <param name="Id">A name unique within the batch.</param>
+/// <param name="Name">Its name for the maker: the last part of its path, or <c>loose</c>.</param>
 /// <param name="Design">The design it belongs to, or null for loose pieces.</param>
 /// <param name="Path">Its path in the card, <c>base</c> for the card itself, or null for loose pieces.</param>
-/// <param name="Size">Its cut size as it stands upright.</param>
+/// <param name="Size">Its cut size when upright.</param>
 /// <param name="Count">How many.</param>
-/// <param name="Side">The side of the paper that shows, or null where either may.</param>
-/// <param name="Location">The line that asks for it, in the card or the batch.</param>
+/// <param name="Side">The side of the paper that shows, or null for either.</param>
+/// <param name="Location">The line that orders it, in the card or the batch.</param>
 public sealed record PieceOrder(
     string Id, string Name, Design? Design, string? Path, Size Size, int Count, PaperSide? Side, Location Location)
 {
-    /// <summary>The role of its card that says what it is made of, or null.</summary>
+    /// <summary>The role of its card that gives its material, or null.</summary>
     public string? Role { get; init; }
 
-    /// <summary>How the paper that it asks for looks, or null where no file describes it.</summary>
+    /// <summary>How its paper looks, or null if no file describes it.</summary>
     public PaperLook? Look { get; init; }
 
-    /// <summary>How many parts it falls into when it is cut out; all of them come from one rectangle.</summary>
+    /// <summary>How many parts it falls into when cut out; all of them come from one rectangle.</summary>
     public int Parts { get; init; } = 1;
 
-    /// <summary>Whether it must not be turned on the sheet, as a loose piece may say.</summary>
+    /// <summary>Whether it must not be turned on the sheet, as a loose piece may require.</summary>
     public bool Upright { get; init; }
 }
 
-/// <summary>All that is to be cut from one paper.</summary>
+/// <summary>Everything to cut from one paper.</summary>
 /// <param name="Paper">The paper's name.</param>
-/// <param name="Stock">The paper in the stash, or null when the shelf does not have it.</param>
-/// <param name="Sheet">The sheet it is cut from; a usual size where the shelf does not have it.</param>
+/// <param name="Stock">The paper in the stash, or null if the stash does not have it.</param>
+/// <param name="Sheet">The sheet it is cut from; a usual size if the stash does not have it.</param>
 /// <param name="Offcuts">Leftovers of it in the stash.</param>
 /// <param name="Pieces">The pieces.</param>
 public sealed record PaperOrder(

@@ -4,13 +4,13 @@ using Sketch.Shapes;
 namespace Sketch.Planning.Diagrams;
 
 /// <summary>
-/// Letters of pieces too small to hold one: in a box nearby, with a line to the piece. Pieces alike that touch share one, which says how
-/// many they are.
+/// Letters of pieces too small to hold one: in a box nearby, with a line to the piece. Equal pieces that touch share one, which gives
+/// their number.
 /// </summary>
 /// <param name="lettering">The letters.</param>
-/// <param name="sheet">The sheet, within which the boxes stay.</param>
-/// <param name="pieces">All pieces on it, on which boxes stand only where no free paper is near.</param>
-/// <param name="taken">What is written already; the boxes are added.</param>
+/// <param name="sheet">The sheet; the boxes stay within it.</param>
+/// <param name="pieces">All pieces on it; boxes cover them only if no free paper is near.</param>
+/// <param name="taken">What is already written; the boxes are added.</param>
 internal sealed class Callouts(Lettering lettering, Bounds sheet, IReadOnlyList<Bounds> pieces, List<Bounds> taken)
 {
     private const double Near = 30;
@@ -40,7 +40,7 @@ internal sealed class Callouts(Lettering lettering, Bounds sheet, IReadOnlyList<
         return new(words, place.Grow(-AroundBox), target);
     }
 
-    // A point on one of the pieces on which nothing is written, near the middle of them all.
+    // A point without text on one of the pieces, near the middle of them all.
     private static Point TargetIn(List<Bounds> boxes, FreePlace free)
     {
         var middle = boxes[boxes.Count / 2].Centre;

@@ -5,17 +5,17 @@ using Sketch.Shapes;
 
 namespace Sketch.Planning.Diagrams;
 
-/// <summary>Numbers of the steps, each on the cuts that it makes.</summary>
+/// <summary>The numbers of the steps, each on the cuts of its step.</summary>
 /// <param name="lettering">The letters.</param>
-/// <param name="sheet">The sheet, within which they stay.</param>
+/// <param name="sheet">The sheet; the numbers stay within it.</param>
 /// <param name="scale">From the paper to the drawing.</param>
-/// <param name="taken">What is written already; the numbers are added.</param>
+/// <param name="taken">What is already written; the numbers are added.</param>
 internal sealed class CutNumbers(Lettering lettering, Bounds sheet, DrawnScale scale, List<Bounds> taken)
 {
     private const double Around = 0.75;
     private const double RoundEnds = 0.6;
 
-    // Where cuts are shorter than this, the numbers of all would hide the pieces; one number then serves the cuts of its step so near to
+    // If cuts are shorter than this, numbers on all of them would hide the pieces; one number then serves the cuts of its step this near to
     // it.
     private const double ShortCut = 14;
     private const double SameStepNear = 16;
@@ -28,7 +28,7 @@ internal sealed class CutNumbers(Lettering lettering, Bounds sheet, DrawnScale s
     {
         foreach (var step in steps)
         {
-            // A row of cuts of one step that begin in line carries its number once at each end of the row.
+            // A row of aligned cuts of one step has its number once at each end of the row.
             foreach (var row in step.Cuts.GroupBy(c => c.IsUpright ? (c.From.Top, c.To.Top) : (c.From.Left, c.To.Left)))
             {
                 var cuts = row.ToList();
@@ -43,7 +43,7 @@ internal sealed class CutNumbers(Lettering lettering, Bounds sheet, DrawnScale s
         return [.. _numbers.Select(n => n.Number)];
     }
 
-    // On the cut where that is free, else beside it with a line to it; a cut amid others of its step is numbered by theirs.
+    // On the cut if there is room, else beside it with a line to it; a cut among others of its step shares their number.
     private void Number(int step, Cut cut)
     {
         var words = step.ToString(CultureInfo.InvariantCulture);

@@ -3,8 +3,8 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Diagrams;
 
-/// <summary>From places on a sheet of paper to places in its drawing.</summary>
-/// <param name="Factor">Millimetres drawn for a millimetre of paper.</param>
+/// <summary>The mapping from places on a sheet of paper to places in its drawing.</summary>
+/// <param name="Factor">Millimetres drawn per millimetre of paper.</param>
 internal readonly record struct DrawnScale(double Factor)
 {
     /// <summary>Where a place is drawn.</summary>

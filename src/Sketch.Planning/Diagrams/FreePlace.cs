@@ -4,24 +4,24 @@ using Sketch.Shapes;
 namespace Sketch.Planning.Diagrams;
 
 /// <summary>
-/// Looks for the nearest place where something can stand clear of what is written already. Lengths are millimetres of the drawing.
+/// Searches for the nearest place clear of what is already written. Lengths are millimetres of the drawing.
 /// </summary>
-/// <param name="sheet">What it stays within.</param>
-/// <param name="taken">What is written already.</param>
+/// <param name="sheet">The area to stay within.</param>
+/// <param name="taken">What is already written.</param>
 internal sealed class FreePlace(Bounds sheet, IReadOnlyList<Bounds> taken)
 {
-    /// <summary>Shares of a cut or side at which a line to what stands beside it may end, the best first.</summary>
+    /// <summary>Fractions of a cut or side at which a leader line to it may end, best first.</summary>
     public static readonly ImmutableArray<double> Ends = [0.5, 0.2, 0.8];
 
     private const int Directions = 16;
     private const double Step = 1.5;
 
     /// <summary>
-    /// The free box nearest to a point, in rings of sixteen directions: rather one whose line to the point crosses nothing written, else
-    /// any; null when there is none.
+    /// The free box nearest to a point, in rings of sixteen directions: preferably one whose line to the point crosses no text, else
+    /// any; null if there is none.
     /// </summary>
     /// <param name="target">The point; the box does not cover it.</param>
-    /// <param name="width">The box's width in millimetres, as all that follows.</param>
+    /// <param name="width">The box's width in millimetres, like all following lengths.</param>
     /// <param name="height">Its height.</param>
     public Bounds? Near(Point target, double width, double height)
     {
@@ -31,22 +31,22 @@ internal sealed class FreePlace(Bounds sheet, IReadOnlyList<Bounds> taken)
     }
 
     /// <summary>
-    /// The free box nearest to a point that a line joins to it without crossing anything written; null when there is none.
+    /// The nearest free box that a line joins to a point without crossing any text; null if there is none.
     /// </summary>
     /// <param name="target">The point.</param>
     /// <param name="width">The box's width.</param>
     /// <param name="height">Its height.</param>
     /// <param name="reach">How far away it may begin.</param>
-    /// <param name="avoided">What it does not cover either, though its line may cross it.</param>
+    /// <param name="avoided">What it must not cover either, although its line may cross it.</param>
     public Bounds? Clear(Point target, double width, double height, double reach, IReadOnlyList<Bounds> avoided) =>
         Places(target, width, height, reach)
             .Where(p => IsFree(p) && !avoided.Any(a => a.Overlaps(p)) && !taken.Any(t => Crosses(target, p.Centre, t)))
             .Cast<Bounds?>().FirstOrDefault();
 
-    /// <summary>Whether a box is on the sheet and clear of all that is written.</summary>
+    /// <summary>Whether a box is on the sheet and clear of everything written.</summary>
     public bool IsFree(Bounds place) => sheet.Covers(place) && !taken.Any(t => t.Overlaps(place));
 
-    /// <summary>Whether nothing is written on a point.</summary>
+    /// <summary>Whether a point is clear of text.</summary>
     public bool IsFree(Point point) => !taken.Any(t => t.Left <= point.X && point.X <= t.Right && t.Top <= point.Y && point.Y <= t.Bottom);
 
     /// <summary>The box with its middle on a point.</summary>
@@ -65,7 +65,7 @@ internal sealed class FreePlace(Bounds sheet, IReadOnlyList<Bounds> taken)
         }
     }
 
-    // The part of the line between the box's sides and the part between its top and foot have something in common.
+    // The part of the line between the box's sides and the part between its top and bottom overlap.
     private static bool Crosses(Point from, Point to, Bounds box)
     {
         var (start, end) = (0.0, 1.0);

@@ -4,7 +4,7 @@ using Sketch.World;
 
 namespace Sketch.Planning.Diagrams;
 
-/// <summary>Where a line of words stands on its place.</summary>
+/// <summary>How a line of words is aligned at its place.</summary>
 internal enum Alignment
 {
     /// <summary>It begins there.</summary>
@@ -20,10 +20,10 @@ internal enum Alignment
 /// <summary>Draws words as outlines of the tool's own font, so that a page is the same on every machine.</summary>
 internal sealed class Lettering(IWorld world)
 {
-    // A point is 1/72 in; a capital of the tool's font is 0.727 of the letter size high, as its OS/2 table says.
+    // A point is 1/72 in; a capital of the tool's font is 0.727 of the letter size high, according to its OS/2 table.
     private const double CapitalPerPoint = 25.4 / 72 * 0.727;
 
-    // About the blank between the ink of two words, in heights of a capital.
+    // About the gap between the ink of two words, in cap heights.
     private const double Blank = 0.4;
     private const double NearlyFits = 1.2;
 
@@ -55,10 +55,10 @@ internal sealed class Lettering(IWorld world)
     public void WriteCentred(SvgWriter svg, string words, Point middle, double points) =>
         Write(svg, words, middle.X, middle.Y + CapitalHeight(points) / 2, points, Alignment.Centre);
 
-    /// <summary>Parts words into lines that are at most so wide; a longer word stands alone.</summary>
+    /// <summary>Breaks words into lines of at most a given width; a longer word gets a line of its own.</summary>
     public IEnumerable<string> Wrap(string words, double points, double width)
     {
-        // Word by word, since shaping each beginning of a line anew would take as long as drawing the page; a line is measured when it is
+        // Word by word, since shaping every prefix of a line would take as long as drawing the page; a line is measured when it is
         // full.
         var blank = Blank * CapitalHeight(points);
         var parts = words.Split(' ', StringSplitOptions.RemoveEmptyEntries);
@@ -97,7 +97,7 @@ internal sealed class Lettering(IWorld world)
         return shaped;
     }
 
-    // A hundredth of a capital's height is less than a printer's dot, and halves the size of a page.
+    // A hundredth of a capital's height is less than a printer's dot, and this precision halves the size of a page.
     private static Outline Coarser(Outline outline)
     {
         return new([.. outline.Contours.Select(c => new Contour(

@@ -8,13 +8,13 @@ namespace Sketch.Planning.Diagrams;
 /// <summary>Lets headings, sentences, tables and drawings flow down pages; each page is a picture of its true size.</summary>
 internal sealed class PageFlow
 {
-    /// <summary>Size of all letters but those of headings, which are larger: people of seventy can read it at the cutter.</summary>
+    /// <summary>Size of all letters but those of headings, which are larger: older people can read it at the cutter.</summary>
     public const double Points = 12;
 
     /// <summary>Colour of letters and lines.</summary>
     public const string Ink = "#1f1e1d";
 
-    /// <summary>Between columns, in millimetres.</summary>
+    /// <summary>The gap between columns, in millimetres.</summary>
     public const double ColumnGap = 6;
 
     private const double TitlePoints = 22;
@@ -35,7 +35,7 @@ internal sealed class PageFlow
     private double _top;
     private double _head;
 
-    /// <summary>An empty flow; the first thing put in begins the first page.</summary>
+    /// <summary>An empty flow; the first item added begins the first page.</summary>
     /// <param name="page">The page's size.</param>
     /// <param name="inInches">Whether its size is written in inches.</param>
     /// <param name="title">What the pages show.</param>
@@ -43,16 +43,16 @@ internal sealed class PageFlow
     public PageFlow(Size page, bool inInches, string title, Lettering lettering) =>
         (_page, _inInches, _title, _lettering) = (page, inInches, title, lettering);
 
-    /// <summary>Room from margin to margin, in millimetres.</summary>
+    /// <summary>Width between the margins, in millimetres.</summary>
     public double Width => _page.Width.Millimetres - 2 * Margin;
 
-    /// <summary>Height from margin to margin.</summary>
+    /// <summary>Height between the margins.</summary>
     public double Height => _page.Height.Millimetres - 2 * Margin;
 
-    /// <summary>Height that a number of lines of text takes.</summary>
+    /// <summary>The height of a number of lines of text.</summary>
     public static double HeightOf(int lines) => lines * LineHeight;
 
-    /// <summary>Height that is left on the page.</summary>
+    /// <summary>The height left on the page.</summary>
     public double Left => _svg is null ? Height : _page.Height.Millimetres - Margin - _top;
 
     /// <summary>Ends the page, so that what follows begins a new one.</summary>
@@ -72,7 +72,7 @@ internal sealed class PageFlow
         return _pages;
     }
 
-    /// <summary>A heading, never alone at the foot of a page; a title alone is never all that stands on one.</summary>
+    /// <summary>A heading, never alone at the foot of a page; a title is never alone on one.</summary>
     public void Heading(string words, bool isTitle = false)
     {
         var points = isTitle ? TitlePoints : HeadingPoints;
@@ -123,7 +123,7 @@ internal sealed class PageFlow
         }
     }
 
-    /// <summary>Space between parts; none at the head of a page.</summary>
+    /// <summary>Space between parts; none at the top of a page.</summary>
     public void Gap() => _top += _svg is null || _top == Margin ? 0 : GapHeight;
 
     /// <summary>Lines in two columns; what the page does not hold continues on the next, beneath the same heading.</summary>
@@ -166,7 +166,7 @@ internal sealed class PageFlow
     private static double HeightOf(TableLines? table, int? rows) =>
         table is null ? 0 : GapHeight + RuleGap + HeightOf(TableLines.Count(table.Head) + table.Rows.Take(rows ?? 0).Sum(TableLines.Count));
 
-    // Its heads stand anew on each page that it goes on to.
+    // Its headings are repeated on each page that it continues on.
     private void Table(ReportTable table, TableLines lines)
     {
         Heads();

@@ -7,9 +7,9 @@ namespace Sketch.Planning.Diagrams;
 
 /// <summary>What is written on the pieces and leftovers of a sheet.</summary>
 /// <param name="work">The sheet.</param>
-/// <param name="lengths">How sizes are written.</param>
+/// <param name="lengths">The format of sizes.</param>
 /// <param name="lettering">The letters.</param>
-/// <param name="taken">What is written already; the labels are added.</param>
+/// <param name="taken">What is already written; the labels are added.</param>
 internal sealed class PieceLabels(SheetWork work, LengthFormat lengths, Lettering lettering, List<Bounds> taken)
 {
     private const double LineSpacing = 5.2;
@@ -19,7 +19,7 @@ internal sealed class PieceLabels(SheetWork work, LengthFormat lengths, Letterin
     private readonly List<(string[] Lines, Bounds Place, string Colour)> _labels = [];
 
     /// <summary>
-    /// Labels a piece with its letter, the first of each size with more; false when it is too small for one clear of the cuts' numbers.
+    /// Labels a piece with its letter, the first of each size with more; false if it has no room for a label clear of the cuts' numbers.
     /// </summary>
     public bool AddPiece(string key, Bounds piece)
     {
@@ -38,7 +38,7 @@ internal sealed class PieceLabels(SheetWork work, LengthFormat lengths, Letterin
         return Fits(piece, [key]);
     }
 
-    /// <summary>Says in a leftover, as far as there is room, that it is one and how large.</summary>
+    /// <summary>Labels a leftover as such, with its size, as far as there is room.</summary>
     public void AddLeftover(Size leftover, Bounds box)
     {
         var size = lengths.Text(leftover);
@@ -63,7 +63,7 @@ internal sealed class PieceLabels(SheetWork work, LengthFormat lengths, Letterin
         }
     }
 
-    // Finds room for lines in a box where they are clear of the cuts' numbers: in its middle, else nearer to an edge.
+    // Finds room for lines in a box, clear of the cuts' numbers: in its middle, else nearer to an edge.
     private bool Fits(Bounds box, string[] lines, string colour = PageFlow.Ink)
     {
         var (width, height) = (lines.Max(l => lettering.Width(l, PageFlow.Points)) + 1.2, (lines.Length - 1) * LineSpacing

@@ -24,7 +24,7 @@ public sealed class PlanPages
 
     /// <summary>Pages of a plan.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="world">Has the font.</param>
+    /// <param name="world">Shapes the words.</param>
     public PlanPages(BatchPlan plan, IWorld world)
     {
         (_plan, _lettering) = (plan, new(world));
@@ -36,7 +36,7 @@ public sealed class PlanPages
     /// <summary>All stacks of sheets, paper by paper.</summary>
     public ImmutableArray<SheetWork> Work { get; }
 
-    /// <summary>The summary: one page, or as many as it takes.</summary>
+    /// <summary>The summary: one page, or as many as needed.</summary>
     public IReadOnlyList<string> Summary()
     {
         var summary = PlanSummary.Of(_plan, _lengths);
@@ -51,7 +51,7 @@ public sealed class PlanPages
     }
 
     /// <summary>
-    /// One stack of sheets: the diagram, the steps and what the pieces are for; the text stands on a page of its own where it is long.
+    /// One stack of sheets: the diagram, the steps and what the pieces are for; a long text gets a page of its own.
     /// </summary>
     public IReadOnlyList<string> Sheet(SheetWork work)
     {
@@ -78,7 +78,7 @@ public sealed class PlanPages
         return flow.Finish();
     }
 
-    /// <summary>The diagram of a stack alone, at most so wide and high in millimetres.</summary>
+    /// <summary>The diagram of a stack alone, within a width and height in millimetres.</summary>
     public string Diagram(SheetWork work, double width, double height)
     {
         var scale = ScaleFor(work.Layout.Stock, width, height);

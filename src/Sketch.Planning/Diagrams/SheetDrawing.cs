@@ -7,7 +7,7 @@ using Sketch.Units;
 namespace Sketch.Planning.Diagrams;
 
 /// <summary>
-/// A sheet as it lies before the cutter, in true proportions: every piece with its letter, the first of each size with name and size too,
+/// A sheet as it lies at the cutter, in true proportions: every piece with its letter, the first of each size with name and size too,
 /// and every cut with the number of its step.
 /// </summary>
 internal sealed class SheetDrawing
@@ -19,7 +19,7 @@ internal sealed class SheetDrawing
     private const string Ink = PageFlow.Ink;
     private const string White = "#ffffff";
 
-    // Quiet tints that differ in lightness too, so that a grey print still tells them apart.
+    // Quiet tints that also differ in lightness, so that they can be distinguished in a grey print.
     private static readonly string[] Tints = ["#ffffff", "#e3eef2", "#f6e7d0", "#d8e6d3", "#efd9d9", "#dcd7ea", "#fbf3c8", "#cfe0ea"];
 
     private readonly SheetWork _work;
@@ -36,10 +36,10 @@ internal sealed class SheetDrawing
 
     /// <summary>Draws into an open element, the sheet's upper left corner at 0, 0.</summary>
     /// <param name="work">The sheet.</param>
-    /// <param name="lengths">How sizes are written.</param>
+    /// <param name="lengths">The format of sizes.</param>
     /// <param name="lettering">The letters.</param>
     /// <param name="svg">Where to.</param>
-    /// <param name="scale">Millimetres drawn for a millimetre of paper.</param>
+    /// <param name="scale">Millimetres drawn per millimetre of paper.</param>
     public static void Draw(SheetWork work, LengthFormat lengths, Lettering lettering, SvgWriter svg, double scale) =>
         new SheetDrawing(work, lengths, lettering, svg, new(scale)).Draw();
 

@@ -7,7 +7,7 @@ internal sealed class TableLines
 {
     private const double Rounding = 0.01;
 
-    /// <summary>Breaks a table: where all is too wide, no column is wider than lets the whole fit.</summary>
+    /// <summary>Breaks a table: if it is too wide, column widths are limited so that the whole fits.</summary>
     /// <param name="table">The table.</param>
     /// <param name="lettering">The letters.</param>
     /// <param name="points">Their size.</param>
@@ -36,7 +36,7 @@ internal sealed class TableLines
     /// <summary>How many lines a row takes.</summary>
     public static int Count(IReadOnlyList<string>[] row) => row.Max(c => c.Count);
 
-    // Narrow columns keep their width; the others share what they leave.
+    // Narrow columns keep their width; the others share the rest.
     private static double Widest(List<double> widths, double room)
     {
         var left = room;

@@ -10,11 +10,11 @@ namespace Sketch.Planning.Plans;
 public static class BatchCheck
 {
     /// <summary>
-    /// A compiled file as it is; where it is a batch, with all that is found in it and in the files that it names, and with what does not
-    /// go together among them.
+    /// A compiled file; for a batch, with all findings in it and in the files that it names, and with those of what does not
+    /// go together.
     /// </summary>
     /// <param name="file">The file.</param>
-    /// <param name="world">Where the files that it names are.</param>
+    /// <param name="world">Reads the files that it names.</param>
     /// <param name="compile">Compiles a file that it names; null to compile each.</param>
     public static Compilation Of(Compilation file, IWorld world, Func<SourceText, Compilation>? compile = null)
     {

@@ -7,9 +7,9 @@ using Sketch.Units;
 namespace Sketch.Planning.Plans;
 
 /// <summary>How everything of one paper is cut.</summary>
-/// <param name="Order">What is asked for.</param>
+/// <param name="Order">The pieces to cut.</param>
 /// <param name="Problem">The same for the planner.</param>
-/// <param name="Plan">The layouts, with pieces of any paper that found room in what they leave.</param>
+/// <param name="Plan">The layouts, with pieces of any paper that fit into their leftovers.</param>
 public sealed record PaperPlan(PaperOrder Order, CuttingProblem Problem, CuttingPlan Plan)
 {
     /// <summary>Sheets missing in the stash.</summary>
@@ -18,10 +18,10 @@ public sealed record PaperPlan(PaperOrder Order, CuttingProblem Problem, Cutting
 
 /// <summary>How a batch is made.</summary>
 /// <param name="Files">The batch and what it names.</param>
-/// <param name="Papers">A plan for each paper that something is cut from.</param>
-/// <param name="Idle">Papers of the shelf that nothing is cut from.</param>
+/// <param name="Papers">A plan for each paper to cut from.</param>
+/// <param name="Idle">Papers of the stash that nothing is cut from.</param>
 /// <param name="Supplies">What else is needed.</param>
-/// <param name="Pieces">Every order of pieces by its id, those of any offcut among them.</param>
+/// <param name="Pieces">Every order of pieces by its id, including those of any offcut.</param>
 public sealed record BatchPlan(
     BatchFiles Files,
     ImmutableArray<PaperPlan> Papers,
@@ -29,10 +29,10 @@ public sealed record BatchPlan(
     ImmutableArray<SupplyNeed> Supplies,
     ImmutableDictionary<string, PieceOrder> Pieces)
 {
-    /// <summary>What to do where the shelf is not enough.</summary>
+    /// <summary>What to do if the stash is not enough.</summary>
     public PlanAdvice Advice { get; init; } = PlanAdvice.None;
 
-    /// <summary>Cards that all lines together make, without those that are left out for their mistakes.</summary>
+    /// <summary>Cards that all lines together make, without those left out because of errors.</summary>
     public long Cards => Files.Cards;
 
     /// <summary>Whether all papers are enough.</summary>
@@ -42,8 +42,8 @@ public sealed record BatchPlan(
     public static Length SmallestUse => Length.Inch(0, 1, 2);
 }
 
-/// <summary>How far the planning of a batch has come.</summary>
-/// <param name="Paper">The paper in work.</param>
+/// <summary>The progress of planning a batch.</summary>
+/// <param name="Paper">The paper being planned.</param>
 /// <param name="Sheets">Sheets of its best plan so far.</param>
 /// <param name="LowerBound">No plan needs fewer.</param>
 public readonly record struct BatchProgress(string Paper, int Sheets, int LowerBound);

@@ -10,7 +10,7 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Plans;
 
-/// <summary>Reports what is wrong with the orders of a batch, whichever way its sheets are cut.</summary>
+/// <summary>Reports what is wrong with the orders of a batch, regardless of how its sheets are cut.</summary>
 internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
 {
     private readonly LengthFormat _lengths = files.Batch.Units.Format();
@@ -30,13 +30,13 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         orders.Shortages(SupplyList.Of(files, book));
     }
 
-    /// <summary>Reports how the cards add up for those who receive them.</summary>
+    /// <summary>Reports how the cards add up for the recipients.</summary>
     public void CardsAddUp()
     {
         var batch = files.Batch;
         if (!files.LeftOut.IsEmpty)
         {
-            // Cards that are left out are reported already; that they are missing follows from it.
+            // Cards left out are reported already; that they are missing follows from that.
             return;
         }
 
@@ -70,7 +70,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         }
     }
 
-    /// <summary>Reports pieces that fit on no sheet and no offcut of their paper.</summary>
+    /// <summary>Reports pieces that fit no sheet and no offcut of their paper.</summary>
     public void Misfits(PaperOrder paper, ImmutableArray<UnplacedPieces> misfits)
     {
         foreach (var misfit in misfits)
@@ -85,7 +85,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         }
     }
 
-    // How many sheets to buy is for the plan to say.
+    // How many sheets to buy is left to the plan.
     private void Missing(PaperOrder paper)
     {
         if (paper.Stock is null && !files.IsShelfUnknown)
@@ -95,14 +95,14 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         }
     }
 
-    /// <summary>What to do about a paper that the shelf does not have.</summary>
+    /// <summary>What to do about a paper that the stash does not have.</summary>
     public static string MissingPaperHint(BatchFiles files, PaperOrder paper) =>
         files.Batch.Stash is null ? "Name the stash: stash \"museum.stash\"."
         : Nearest.Find(paper.Paper, files.Stash?.Papers.Select(p => p.Name) ?? []) is { } near ? $"Did you mean {near}?"
         : paper.Pieces[0].Design is null ? "Put it into the stash, or name another paper."
         : "Add it to the stash, or give its role another paper under the make line.";
 
-    /// <summary>Reports supplies that run short; nothing where the shelf cannot be read, for that is reported already.</summary>
+    /// <summary>Reports supplies that run short; nothing if the stash cannot be read, as that is reported already.</summary>
     public void Shortages(ImmutableArray<SupplyNeed> supplies)
     {
         foreach (var need in files.IsShelfUnknown ? [] : supplies)
@@ -134,10 +134,10 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
             files.Batch.CanSpare(1) ? "Buy more, or make fewer of the cards that use it." : "Buy more.");
     }
 
-    /// <summary>The line of the batch that first asks for something of this paper.</summary>
+    /// <summary>The line of the batch that first needs this paper.</summary>
     public static Location PlaceOf(BatchFiles files, PaperOrder paper) => paper.Pieces.IsEmpty ? files.Batch.Location
         : paper.Pieces[0].Design is { } design ? design.Order.Location : paper.Pieces[0].Location;
 
-    /// <summary>A piece as findings call it.</summary>
+    /// <summary>The name of a piece in findings.</summary>
     public static string Called(PieceOrder piece) => piece.Design is { } design ? $"{piece.Path} of \"{design.Card.Title}\"" : "This piece";
 }

@@ -7,14 +7,14 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Plans;
 
-/// <summary>Reports what a plan shows to be wrong or worth knowing.</summary>
+/// <summary>Reports what is wrong or worth knowing according to a plan.</summary>
 internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
 {
     private readonly LengthFormat _lengths = plan.Files.Batch.Units.Format();
 
     /// <summary>Adds the findings of a plan.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="noLeftover">Pieces of any offcut that found no room.</param>
+    /// <param name="noLeftover">Pieces for any offcut that fit nowhere.</param>
     /// <param name="findings">Where to.</param>
     public static void Report(BatchPlan plan, ImmutableArray<UnplacedPieces> noLeftover, FindingBag findings)
     {

@@ -13,12 +13,12 @@ using Sketch.Units;
 namespace Sketch.Planning.Remainder;
 
 /// <summary>
-/// Writes the stash that is left when a batch has been cut: the shelf's own file with its counts made smaller and its offcuts renewed,
-/// everything else as it was written. Sheets that are still to be bought leave nothing.
+/// Writes the stash that is left after a batch is cut: the stash file with reduced counts and updated offcuts,
+/// everything else as it was written. Sheets still to buy leave nothing.
 /// </summary>
 public static class StashAfter
 {
-    /// <summary>The text of the stash; it belongs into the folder of the one that was read, since pictures are named from there.</summary>
+    /// <summary>The text of the stash; it belongs in the folder of the original, since picture names are relative to it.</summary>
     public static string Write(BatchPlan plan)
     {
         var text = new StringBuilder();
@@ -58,7 +58,7 @@ public static class StashAfter
     // Rounded down, so that what is left is never overstated; with units, whatever the units of the stash are.
     private static string Text(Length length, LengthFormat lengths) => lengths.WithUnit(lengths.Down(length));
 
-    /// <summary>New leftovers of a paper that are worth keeping, largest first, as large as they are written.</summary>
+    /// <summary>New leftovers of a paper that are worth keeping, largest first, in the sizes to be written.</summary>
     private static IEnumerable<(Size Size, int Count)> Leftovers(PaperPlan paper, LengthFormat lengths) =>
         from cut in OnHand(paper)
         from leftover in cut.Layout.Leftovers
@@ -142,7 +142,7 @@ public static class StashAfter
 
         private void Lessen(StockLine line, SupplyNeed need)
         {
-            // What several lines hold of one thing is used up from the first.
+            // If several lines list one thing, the first is used up first.
             var before = need.Stock.TakeWhile(s => s.Location.Span != line.Span).Sum(s => Amount(s, need.ByLength));
             var own = Amount(need.Stock.First(s => s.Location.Span == line.Span), need.ByLength);
             var left = own - Math.Clamp(need.Needed - before, 0, own);

@@ -7,7 +7,7 @@ using Sketch.Reports;
 
 namespace Sketch.Planning.Reports;
 
-/// <summary>All cuts of a plan as comma-separated values, a step a line; settings are decimal numbers in the batch's unit.</summary>
+/// <summary>All cuts of a plan as comma-separated values, one step per line; settings are decimal numbers in the batch's unit.</summary>
 public static class CutListCsv
 {
     /// <summary>The text of the file.</summary>

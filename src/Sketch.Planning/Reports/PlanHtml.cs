@@ -8,7 +8,7 @@ using Sketch.Reports;
 
 namespace Sketch.Planning.Reports;
 
-/// <summary>A plan as one page of HTML without scripts, that prints well and needs no other file.</summary>
+/// <summary>A plan as one page of HTML without scripts, which prints well and needs no other file.</summary>
 public static class PlanHtml
 {
     private const string Style = """
@@ -38,7 +38,7 @@ public static class PlanHtml
         return html.Append(Body(plan, pages)).Append("</main>\n</body>\n</html>\n").ToString();
     }
 
-    /// <summary>What stands on the page beneath its title, to be put into another page.</summary>
+    /// <summary>The content of the page beneath its title, for insertion into another page.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="pages">Its drawings.</param>
     public static string Body(BatchPlan plan, PlanPages pages)

@@ -12,7 +12,7 @@ namespace Sketch.Planning.Reports;
 public static class PlanJson
 {
     /// <summary>
-    /// Writes the plan's object. A text that is no batch has null for the batch and its numbers; without a plan there are no papers.
+    /// Writes the plan's object. If the text is not a batch, the batch and its numbers are null; without a plan there are no papers.
     /// </summary>
     /// <param name="json">Where to.</param>
     /// <param name="batch">The batch, or null.</param>

@@ -14,7 +14,7 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Reports;
 
-/// <summary>A plan as it is written as JSON: the members of this record and of those in it, in this order.</summary>
+/// <summary>A plan as written in JSON: the members of this record and of nested records, in this order.</summary>
 internal sealed record PlanRecord
 {
     public required string? Batch { get; init; }
@@ -77,7 +77,7 @@ internal sealed record PaperRecord
         Proved = paper.Plan.IsProved,
         OnHand = paper.Order.Sheet.OnHand,
         Short = paper.Short,
-        // Made as they are written, so that those of a large plan are not all held at once.
+        // Created while writing, so that those of a large plan are not all held at once.
         Layouts = paper.Plan.Layouts.Select(l => LayoutRecord.Of(plan, l)),
     };
 }
@@ -108,7 +108,7 @@ internal sealed record LayoutRecord
     };
 }
 
-/// <summary>A piece on a sheet; null for what a loose piece does not have.</summary>
+/// <summary>A piece on a sheet; members that a loose piece does not have are null.</summary>
 internal sealed record PlacedRecord
 {
     public required string Name { get; init; }
@@ -195,7 +195,7 @@ internal sealed record SupplyRecord
         ? Math.Round((decimal)amount / (isMetric ? Length.NanometresPerMillimetre : Length.NanometresPerInch), 6) : amount;
 }
 
-/// <summary>How many of a card can be made of what there is.</summary>
+/// <summary>How many of a card can be made from the stash.</summary>
 internal sealed record MakeableRecord
 {
     public required string Card { get; init; }

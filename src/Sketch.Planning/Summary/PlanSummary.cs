@@ -10,12 +10,12 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Summary;
 
-/// <summary>The beginning of a plan: what is missing, how many cards, which sheets, and what else.</summary>
+/// <summary>The beginning of a plan: what is missing, how many cards, which sheets, and the supplies.</summary>
 /// <param name="Title">The batch's title.</param>
 /// <param name="Sections">The parts of the page.</param>
 public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sections)
 {
-    /// <summary>Works the summary out.</summary>
+    /// <summary>Computes the summary.</summary>
     public static PlanSummary Of(BatchPlan plan, LengthFormat lengths)
     {
         var sections = ImmutableArray.CreateBuilder<ReportSection>();
@@ -129,7 +129,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
                 ? SupplyText.Amount(s, onHand, lengths) : "",
             s.Short == 0 ? "" : SupplyText.Amount(s, s.Short, lengths)))));
 
-    /// <summary>A sheet's size as the trade calls it.</summary>
+    /// <summary>A sheet's size by its trade name.</summary>
     internal static string SheetText(Size size, LengthFormat lengths) =>
         NamedSizes.Sheets.FirstOrDefault(s => s.Size == size || s.Size == size.Turned())?.Name is { } name
             && !name.Contains('x', StringComparison.Ordinal) ? name : lengths.Text(size);

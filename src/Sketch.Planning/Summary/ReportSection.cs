@@ -4,7 +4,7 @@ namespace Sketch.Planning.Summary;
 
 /// <summary>A part of a report: a heading, sentences beneath it, and a table.</summary>
 /// <param name="Heading">The heading.</param>
-/// <param name="Sentences">Sentences, a paragraph each.</param>
+/// <param name="Sentences">Sentences, one per paragraph.</param>
 /// <param name="Table">A table, or null.</param>
 public sealed record ReportSection(string Heading, ImmutableArray<string> Sentences, ReportTable? Table = null)
 {
@@ -27,7 +27,7 @@ public sealed record ReportTable(ImmutableArray<string> Columns, ImmutableArray<
         return new([.. filled.Select(c => columns[c])], [.. all.Select(r => filled.Select(c => r[c]).ToImmutableArray())]);
     }
 
-    /// <summary>Whether a column holds numbers alone, so that it is set to the right.</summary>
+    /// <summary>Whether a column holds numbers alone, so that it is right-aligned.</summary>
     public bool IsNumeric(int column) =>
         Rows.All(r => r[column].Length == 0 || r[column] == "any"
             || (char.IsAsciiDigit(r[column][0]) && !r[column].Contains('x', StringComparison.Ordinal)));

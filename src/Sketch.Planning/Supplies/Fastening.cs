@@ -4,11 +4,11 @@ namespace Sketch.Planning.Supplies;
 
 /// <summary>
 /// How much foam or adhesive holds a piece: one strip along its longer side, two where it is at least 1 1/2 in across, and a foam pad for
-/// every inch of a strip, at least one. Common practice, no source; makers differ, so this is always called an estimate.
+/// each inch of a strip, at least one. Common practice, no source; makers differ, so this is always called an estimate.
 /// </summary>
 internal static class Fastening
 {
-    /// <summary>How wide a strip of foam is taken to be, for its area.</summary>
+    /// <summary>The assumed width of a strip of foam, for its area.</summary>
     public static readonly Length FoamStrip = Length.Inch(0, 1, 4);
 
     private static readonly Length TwoStripsFrom = Length.Inch(1, 1, 2);

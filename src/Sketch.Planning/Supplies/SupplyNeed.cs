@@ -5,7 +5,7 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Supplies;
 
-/// <summary>Kinds of thing that a batch needs besides paper.</summary>
+/// <summary>Kinds of supplies that a batch needs besides paper.</summary>
 public enum NeedKind
 {
     /// <summary>Foil line.</summary>
@@ -14,7 +14,7 @@ public enum NeedKind
     /// <summary>Gems and dots.</summary>
     Gem,
 
-    /// <summary>Tape that is seen.</summary>
+    /// <summary>Visible tape.</summary>
     Tape,
 
     /// <summary>Foam under raised pieces; an estimate.</summary>
@@ -27,29 +27,29 @@ public enum NeedKind
     Envelope,
 }
 
-/// <summary>How much of something a card of one design takes.</summary>
+/// <summary>How much of a supply a card of one design takes.</summary>
 /// <param name="Design">The design.</param>
 /// <param name="PerCard">Nanometres of length, or pieces.</param>
 public sealed record DesignShare(Design Design, long PerCard)
 {
-    /// <summary>For foam, also where it is counted in pads: length of strips in nanometres.</summary>
+    /// <summary>For foam, even if counted in pads: length of strips in nanometres.</summary>
     public long Strips { get; init; }
 }
 
-/// <summary>How much of one thing a batch needs.</summary>
+/// <summary>How much of one supply a batch needs.</summary>
 /// <param name="Kind">What.</param>
-/// <param name="Name">Its name; as the shelf spells it where the shelf has it.</param>
+/// <param name="Name">Its name; as spelled in the stash if the stash has it.</param>
 /// <param name="Measure">Width of line or tape, size of a gem, height of foam; null for the rest.</param>
 /// <param name="Size">Size of an envelope; null for the rest.</param>
 /// <param name="ByLength">Whether it is counted in lengths; otherwise in pieces.</param>
-/// <param name="Stock">What the stash has of it; empty when it has none.</param>
+/// <param name="Stock">The stock in the stash; empty if it has none.</param>
 public sealed record SupplyNeed(NeedKind Kind, string Name, Length? Measure, Size? Size, bool ByLength, ImmutableArray<Supply> Stock)
 {
     /// <summary>What each design takes.</summary>
     public ImmutableArray<DesignShare> Shares { get; init; } = [];
 
     /// <summary>
-    /// Whether the stash should list it: a card asks for it by name, or the stash lists other things of its kind. Otherwise it is not
+    /// Whether the stash should list it: a card names it, or the stash lists other things of its kind. Otherwise it is not
     /// reported as missing.
     /// </summary>
     public bool IsExpected { get; init; }
@@ -60,16 +60,16 @@ public sealed record SupplyNeed(NeedKind Kind, string Name, Length? Measure, Siz
     /// <summary>Nanometres of length, or pieces.</summary>
     public long Needed => Shares.Sum(s => s.PerCard * s.Design.Order.Count);
 
-    /// <summary>The same unit; null when the shelf does not say.</summary>
+    /// <summary>The same unit; null if the stash does not give it.</summary>
     public long? OnHand => Stock.IsEmpty ? IsExpected ? 0 : null
         : Stock.All(s => ByLength ? s.Long is not null : s.Pieces is not null)
         ? Stock.Sum(s => ByLength ? s.Long!.Value.Nanometres : s.Pieces!.Value)
         : null;
 
-    /// <summary>The same unit; 0 when the shelf does not say how much there is.</summary>
+    /// <summary>The same unit; 0 if the stash does not give the amount on hand.</summary>
     public long Short => OnHand is { } onHand ? Math.Max(0, Needed - onHand) : 0;
 
-    /// <summary>For foam: length of all strips, whether it is counted so or in pads.</summary>
+    /// <summary>For foam: length of all strips, even if it is counted in pads.</summary>
     public Length Strips => new(Shares.Sum(s => s.Strips * s.Design.Order.Count));
 
     /// <summary>For foam: area of all strips in square millimetres.</summary>

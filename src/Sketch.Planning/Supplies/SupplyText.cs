@@ -18,7 +18,7 @@ internal static class SupplyText
             ? $"{name} {(need.Kind == NeedKind.Foam ? LengthFormat.Millimetres(measure) : lengths.Written(measure))}" : name;
     }
 
-    /// <summary>How long and large all strips of a foam are.</summary>
+    /// <summary>The total length and area of all strips of a foam.</summary>
     public static string Strips(SupplyNeed need, LengthFormat lengths)
     {
         var (area, unit) = lengths.Metric

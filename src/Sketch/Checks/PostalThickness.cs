@@ -4,7 +4,7 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// How thick a letter may be with one postal service. Such limits change; this is guidance, and the local service decides.
+/// How thick a letter may be with one postal service. Such limits change: this is guidance, and the local service decides.
 /// </summary>
 /// <param name="Service">The service.</param>
 /// <param name="Limit">The limit.</param>

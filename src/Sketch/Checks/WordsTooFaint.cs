@@ -10,7 +10,7 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// Words with too little contrast to what they lie on, by the contrast ratio of the Web Content Accessibility Guidelines 2.2: at least 3
+/// Words with too little contrast with what they lie on, by the contrast ratio of the Web Content Accessibility Guidelines 2.2: at least 3
 /// for large letters and cut-out words, 4.5 for smaller ones. On a patterned paper the colour nearest to the ink counts. The guidelines
 /// are made for screens, so on paper they are a guide only; and light words on a paper that shimmers, which depend on how the light falls,
 /// are a note.

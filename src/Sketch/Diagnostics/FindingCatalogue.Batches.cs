@@ -5,7 +5,7 @@ public static partial class FindingCatalogue
     /// <summary>A file to plan that is not a batch.</summary>
     public static readonly FindingKind NoBatch = Error("SK701", "no batch");
 
-    /// <summary>A batch that asks for nothing.</summary>
+    /// <summary>A batch that makes and cuts nothing.</summary>
     public static readonly FindingKind NothingToPlan = Error("SK702", "nothing to make or cut");
 
     /// <summary>A card to make that has errors.</summary>
@@ -29,7 +29,7 @@ public static partial class FindingCatalogue
     /// <summary>Fewer supplies in the stash than are needed.</summary>
     public static readonly FindingKind SupplyShort = Error("SK713", "supply runs short");
 
-    /// <summary>More pieces than one batch may ask for.</summary>
+    /// <summary>More pieces than one batch may order.</summary>
     public static readonly FindingKind BatchTooLarge = Error("SK714", "batch too large");
 
     /// <summary>A piece too small to be cut.</summary>

@@ -35,7 +35,7 @@ public static partial class FindingCatalogue
     /// <summary>Words too large for their piece.</summary>
     public static readonly FindingKind WordsTooBig = Warning("SK441", "words do not fit");
 
-    /// <summary>Words with too little contrast to what they lie on.</summary>
+    /// <summary>Words with too little contrast with what they lie on.</summary>
     public static readonly FindingKind WordsTooFaint = Warning("SK442", "words too faint");
 
     /// <summary>Light words on a paper that shimmers.</summary>

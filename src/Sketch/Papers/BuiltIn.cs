@@ -33,7 +33,7 @@ public static class BuiltIn
         t => new PaperLook(t.Pattern, Rgb.FromHex(t.Ground), [.. t.Figures.Select(Rgb.FromHex)]),
         StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>What stands for any offcut: light enough for ink and dark enough to be seen on white. No file writes it by name.</summary>
+    /// <summary>The look of any offcut: light enough for ink and dark enough to be seen on white. Files cannot name it.</summary>
     public static PaperLook AnyOffcut { get; } =
         new(PaperPattern.Patches, Rgb.FromHex("e3d6bd"), [Rgb.FromHex("c9d6df"), Rgb.FromHex("cddac4"), Rgb.FromHex("e4cac4")]);
 

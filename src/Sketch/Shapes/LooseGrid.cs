@@ -28,7 +28,7 @@ internal sealed class LooseGrid<T>
         items.Add((box, item));
     }
 
-    /// <summary>All boxes that touch a box, and the number examined to find them.</summary>
+    /// <summary>The items in the cells near a box, each with whether its box touches that box.</summary>
     public IEnumerable<(T Item, bool Touches)> Near(Bounds box)
     {
         foreach (var (level, cells) in _levels)

@@ -74,7 +74,7 @@ public sealed partial record Outline
 
     private static Outline Buffered(Outline outline, double distance)
     {
-        // An arc's chord over an angle a strays by r (1 - cos a/2).
+        // An arc's chord over an angle a deviates by r (1 - cos a/2).
         var strays = Math.Max(Polygons.Tolerance / Math.Abs(distance), 1e-6);
         var half = Math.Acos(Math.Max(0, 1 - strays));
         var perQuarter = (int)Math.Clamp(Math.Ceiling(Math.PI / 4 / half), 2, 600);

@@ -54,7 +54,7 @@ public sealed record PaperChoice(string Role, string Paper, PaperSide Side)
 /// <item>a <c>role</c> line beneath the <c>make</c> line of a batch;</item>
 /// <item>the card itself.</item>
 /// </list>
-/// The stash is then searched for a paper of that name; a batch, whose pieces are to be cut from something, also looks for the name of the
+/// The stash is then searched for a paper of that name; a batch, whose pieces must be cut from something, also looks for the name of the
 /// role where only a colour is given. The stash decides how its paper looks. If it does not describe the paper or does not have it, the
 /// paper looks as the line that names it describes it.
 /// </summary>

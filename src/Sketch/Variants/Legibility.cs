@@ -12,7 +12,7 @@ internal static class Legibility
     /// <summary>The difference from which layers stand out well enough (chosen by eye).</summary>
     private const double Clear = 20;
 
-    /// <summary>The factor for a print on a print, as both are busy (chosen by eye).</summary>
+    /// <summary>The fraction that a print on a print loses, as both are busy (chosen by eye).</summary>
     private const double Busy = 0.25;
 
     /// <summary>A layer on another; 0 when they look the same.</summary>
