@@ -12,7 +12,7 @@ public enum PieceKind
     /// <summary>A long rectangle of paper.</summary>
     Strip,
 
-    /// <summary>A thin line of paper or foil, bought by its thickness where the stash has it.</summary>
+    /// <summary>A thin line of paper or foil, bought by its thickness if the stash has it.</summary>
     Line,
 
     /// <summary>A border of even thickness with an open middle.</summary>

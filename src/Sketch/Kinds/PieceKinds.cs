@@ -52,7 +52,7 @@ public static class PieceKinds
     /// <summary>All kinds, in the order of <see cref="PieceKind"/>.</summary>
     public static ImmutableArray<PieceKind> All { get; } = [.. Table.Keys.Order()];
 
-    /// <summary>The kind with a word, whatever its capitals; null when no kind is called so.</summary>
+    /// <summary>The kind with a word, ignoring case; null when no kind has that word.</summary>
     public static PieceKind? Find(string word) => Named.TryGetValue(word, out var kind) ? kind : null;
 
     private static PieceTraits Shaped(string word, Shape shape) => new(word) { Shape = shape, IsShape = true };

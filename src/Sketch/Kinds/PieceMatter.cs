@@ -15,6 +15,6 @@ public enum PieceMatter
     /// <summary>A hole; it cuts its parent.</summary>
     Hole,
 
-    /// <summary>Nothing to be seen: a group.</summary>
+    /// <summary>Nothing visible: a group.</summary>
     Unseen,
 }

@@ -40,7 +40,7 @@ public sealed record PieceTraits(string Word, PieceMatter Matter = PieceMatter.P
     /// <summary>Whether copies without a size share the room equally.</summary>
     public bool SharesRoom { get; init; } = true;
 
-    /// <summary>Whether one number written on it measures both directions the same, so that a label need not say which.</summary>
+    /// <summary>Whether one number written on it measures both directions the same, so that a label need not name it.</summary>
     public bool IsSaidByOneNumber { get; init; }
 
     /// <summary>Whether nothing can lie on it, lie under it as a mat, or raise it: ink and holes.</summary>

@@ -6,7 +6,7 @@ using Sketch.Units;
 namespace Sketch.Panels;
 
 /// <summary>One physical piece or printed thing, laid out. Boxes and outlines ignore all turns.</summary>
-/// <param name="Path">The way to it.</param>
+/// <param name="Path">Its path.</param>
 /// <param name="Kind">Its kind.</param>
 /// <param name="Paint">What it is made of, or the ink.</param>
 /// <param name="Box">Its own box on its face, by which it and what lies on it are placed: without wraps, windows or mats.</param>

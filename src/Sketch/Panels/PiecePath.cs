@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Sketch.Panels;
 
 /// <summary>
-/// The way to a piece: its face, then the names of what it lies on from the face upwards, and its own name, such as
+/// The path of a piece: its face, then the names of what it lies on from the face upwards, and its own name, such as
 /// <c>front/sky/lamp</c> or <c>front/gem[1]/mat</c>. The base has a path without names, <c>base</c>.
 /// </summary>
 public sealed class PiecePath : IEquatable<PiecePath>
@@ -25,7 +25,7 @@ public sealed class PiecePath : IEquatable<PiecePath>
     /// <summary>The face that the piece belongs to.</summary>
     public FaceKind Face { get; }
 
-    /// <summary>The path of what the piece lies on; null where that is the face, and for the base.</summary>
+    /// <summary>The path of what the piece lies on; null if that is the face, and for the base.</summary>
     public PiecePath? Parent { get; }
 
     /// <summary>The piece's own name.</summary>
@@ -61,7 +61,7 @@ public sealed class PiecePath : IEquatable<PiecePath>
     /// <inheritdoc/>
     public override int GetHashCode() => ToString().GetHashCode(StringComparison.Ordinal);
 
-    /// <summary>The path as it is written.</summary>
+    /// <summary>The path as written.</summary>
     public override string ToString() => _text ??= _step is null ? BaseName
         : Parent is null ? $"{Sketch.Panels.Face.NameOf(Face)}/{_step}" : $"{Parent}/{_step}";
 

@@ -6,7 +6,7 @@ using Sketch.Units;
 namespace Sketch.Reports;
 
 /// <summary>One physical piece of a card with the size to cut.</summary>
-/// <param name="Path">The way to it.</param>
+/// <param name="Path">Its path.</param>
 /// <param name="Kind">Its kind; null for the card itself.</param>
 /// <param name="Paint">What it is made of.</param>
 /// <param name="Cut">The box to cut, wraps included; null for what is not cut from paper.</param>

@@ -20,7 +20,7 @@ public sealed partial record Outline
         var isCrowded = areas.ConvertAll(a => !a.AsDrawn);
         for (var i = 0; i < parts.Count; i++)
         {
-            // Whether two outlines touch takes long to find out, so it is asked once, and only where it would change something.
+            // Testing whether two outlines touch is slow, so each pair is tested once, and only where the result matters.
             IPreparedGeometry? prepared = null;
             for (var j = i + 1; j < parts.Count; j++)
             {

@@ -162,7 +162,7 @@ internal sealed class RoomMap
     }
 
     /// <summary>
-    /// Where the sides of a polygon cross the middles of the rows; each side is looked at only in the rows that it reaches.
+    /// Where the sides of a polygon cross the middles of the rows; each side is examined only in the rows that it reaches.
     /// </summary>
     private void AddCrossings(List<Point> polygon, int top, List<(double X, int Turn)>?[] rows)
     {
