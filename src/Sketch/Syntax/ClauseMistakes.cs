@@ -4,7 +4,7 @@ using Sketch.Text;
 
 namespace Sketch.Syntax;
 
-/// <summary>Reports clauses that are not understood with what was probably meant.</summary>
+/// <summary>Reports clauses that are not understood, with what was probably meant.</summary>
 internal static class ClauseMistakes
 {
     public static void ReportUnquoted(Cursor cursor, PieceHead head, TextSpan bare)
@@ -21,7 +21,7 @@ internal static class ClauseMistakes
             : token.Is("foam") || token.Is("popped") ? ("Write on foam.", "on foam")
             : head is not null && Vocabulary.Kinds.Contains(token.Text)
             ? ($"Put the {token.Text.ToLowerInvariant()} on its own line, indented under the piece it lies on.", (string?)null)
-            // A word alone is what people say for a colour.
+            // A single word is probably a colour.
             : cursor.File.Opening == "card" && cursor.Current.Kind is TokenKind.Comma or TokenKind.End && cursor.LacksPaper
             ? ($"Write of {token.Text} if that is its paper or colour.", $"of {token.Text}")
             : (ClauseHint(cursor, head), (string?)null);

@@ -18,7 +18,7 @@ internal static class ClauseReader
         }
         else if (!cursor.AtEnd && cursor.Current.Kind != TokenKind.Comma)
         {
-            // The comma before the first clause may be left out; after a colon there is none.
+            // The comma before the first clause is optional; after a colon there is none.
             if (cursor.Position > 0 && cursor.Previous.Kind != TokenKind.Colon)
             {
                 missingCommas.Add(cursor.Position);
@@ -31,7 +31,7 @@ internal static class ClauseReader
                 && (char.IsUpper(cursor.Current.Text[0])
                 || cursor.Meant(FindingCatalogue.UnknownClause, cursor.Current, Vocabulary.ClauseWords) is null))
             {
-                // A capital begins a sentence rather than a clause, however near its word is to one that does.
+                // A capital begins a sentence rather than a clause, however close its word is to a clause word.
                 ClauseMistakes.ReportUnquoted(cursor, head, bare);
             }
 

@@ -4,7 +4,7 @@ using Sketch.Units;
 
 namespace Sketch.Syntax;
 
-/// <summary>A clause: told by its first word (two for <c>left of</c>, <c>in turn</c>).</summary>
+/// <summary>A clause, recognized by its first word (two for <c>left of</c>, <c>in turn</c>).</summary>
 public abstract record Clause(TextSpan Span);
 
 /// <summary>A direction to move in.</summary>
@@ -26,7 +26,7 @@ public enum Direction
 /// <summary><c>of navy</c>, <c>of blue and cream</c>.</summary>
 public sealed record OfClause(ImmutableArray<PaintSyntax> Paints, TextSpan Span) : Clause(Span);
 
-/// <summary><c>ink navy</c>: what the words on a paper piece are written with.</summary>
+/// <summary><c>ink navy</c>: the colour of the words on a paper piece.</summary>
 public sealed record InkClause(PaintSyntax Paint, TextSpan Span) : Clause(Span);
 
 /// <summary><c>alternating</c> (neighbours differ) or <c>in turn</c> (reading order).</summary>
@@ -87,7 +87,7 @@ public sealed record AroundClause(PathSyntax What, TextSpan Span) : Clause(Span)
 /// <summary><c>same size as sky</c>.</summary>
 public sealed record SameSizeClause(PathSyntax As, TextSpan Span) : Clause(Span);
 
-/// <summary>How the copies of a repeat stand.</summary>
+/// <summary>How the copies of a repeat are arranged.</summary>
 public enum ArrangementKind
 {
     /// <summary>Side by side.</summary>
@@ -96,11 +96,11 @@ public enum ArrangementKind
     /// <summary>One below the other.</summary>
     Column,
 
-    /// <summary>Rows of so many across.</summary>
+    /// <summary>Rows with a given number of copies across.</summary>
     Grid,
 }
 
-/// <summary><c>in a row</c>, <c>in a grid 2 x 3</c> (across x down; down is null when not written).</summary>
+/// <summary><c>in a row</c>, <c>in a grid 2 x 3</c> (across x down; down is null when omitted).</summary>
 public sealed record ArrangeClause(ArrangementKind Arrangement, int Across, int? Down, TextSpan Span) : Clause(Span);
 
 /// <summary><c>gap 1/16</c>, <c>gap 1/8 x 1/4</c>.</summary>
@@ -115,10 +115,10 @@ public sealed record LinedUpClause(Edge Edge, TextSpan Span) : Clause(Span);
 /// <summary><c>step right 3/8</c>.</summary>
 public sealed record StepClause(Direction Direction, Length Distance, TextSpan Span) : Clause(Span);
 
-/// <summary><c>turn left 5</c>: degrees clockwise, so to the left is negative.</summary>
+/// <summary><c>turn left 5</c>: degrees clockwise, so a turn to the left is negative.</summary>
 public sealed record TurnClause(double Degrees, TextSpan Span) : Clause(Span);
 
-/// <summary><c>raised 2 mm</c>, <c>on foam</c> (null for the usual foam).</summary>
+/// <summary><c>raised 2 mm</c>, <c>on foam</c> (null for the default foam).</summary>
 public sealed record RaisedClause(Length? Height, TextSpan Span) : Clause(Span);
 
 /// <summary><c>wrap 1/2</c>.</summary>
@@ -134,7 +134,7 @@ public sealed record ThroughClause(TextSpan Span) : Clause(Span);
 public sealed record SwallowtailClause(bool Left, bool Right, TextSpan Span) : Clause(Span);
 
 /// <summary>
-/// A length under a word of its own: <c>corners</c>, <c>notch</c>, <c>letters</c>, <c>flap</c>, <c>thick</c>, <c>kerf</c>.
+/// A length with a word of its own: <c>corners</c>, <c>notch</c>, <c>letters</c>, <c>flap</c>, <c>thick</c>, <c>kerf</c>.
 /// </summary>
 public sealed record MeasureClause(string Word, Length Amount, TextSpan Span) : Clause(Span);
 
@@ -150,21 +150,21 @@ public sealed record FontClause(QuotedSyntax Font, TextSpan Span) : Clause(Span)
 /// <summary><c>fold left</c>, <c>fold top</c>.</summary>
 public sealed record FoldClause(Edge Edge, TextSpan Span) : Clause(Span);
 
-/// <summary>A word alone: <c>landscape</c>, <c>upright</c>, <c>any sheets</c>.</summary>
+/// <summary>A single word: <c>landscape</c>, <c>upright</c>, <c>any sheets</c>.</summary>
 public sealed record FlagClause(string Word, TextSpan Span) : Clause(Span);
 
-/// <summary><c>24 cards</c>, <c>3 sheets</c>, <c>2</c>: a count with its noun in small letters, or none.</summary>
+/// <summary><c>24 cards</c>, <c>3 sheets</c>, <c>2</c>: a count with its noun in lower case, if any.</summary>
 public sealed record QuantityClause(int Count, string? Noun, TextSpan Span) : Clause(Span);
 
 /// <summary><c>40 ft long</c>.</summary>
 public sealed record LongClause(Length Amount, TextSpan Span) : Clause(Span);
 
 /// <summary>A side of a paper: <c>front "gulls" #9fc9e8</c>, <c>back dots navy cream</c>, <c>front "scan.jpg" 12 wide</c>.</summary>
-/// <param name="IsBack">Which side.</param>
-/// <param name="Words">A pattern's name or a picture's file, or null.</param>
-/// <param name="Colours">Pattern word and colours, as written.</param>
-/// <param name="TrueWidth">A picture's true width, or null.</param>
-/// <param name="Span">Where.</param>
+/// <param name="IsBack">Whether this is the back.</param>
+/// <param name="Words">The name of a pattern or the file of a picture, or null.</param>
+/// <param name="Colours">The pattern word and the colours, as written.</param>
+/// <param name="TrueWidth">The true width of a picture, or null.</param>
+/// <param name="Span">The place in the source.</param>
 public sealed record SideClause(bool IsBack, QuotedSyntax? Words, ImmutableArray<PaintSyntax> Colours, Length? TrueWidth, TextSpan Span)
     : Clause(Span);
 

@@ -4,7 +4,7 @@ using Sketch.Units;
 
 namespace Sketch.Syntax;
 
-/// <summary>Reads along the tokens of one line; reports what it misses, once a clause.</summary>
+/// <summary>Reads the tokens of one line; reports what is missing, once per clause.</summary>
 internal sealed class Cursor(ParseState file, LogicalLine line)
 {
     private readonly List<int> _names = [];
@@ -17,7 +17,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
 
     public IReadOnlyList<int> NameTokens => _names;
 
-    /// <summary>The units in which lengths without one were read, but for lengths of nothing.</summary>
+    /// <summary>The units assumed for lengths without a unit, except for zero lengths.</summary>
     public IReadOnlyList<Unit> BareUnits => _bareUnits;
 
     public Token Current => line.Tokens[Position];
@@ -28,17 +28,17 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
 
     public bool AtEnd => Current.Kind == TokenKind.End;
 
-    /// <summary>Set once a clause has gone wrong; silences everything until the next comma.</summary>
+    /// <summary>Set once a clause has failed; suppresses further findings until the next comma.</summary>
     public bool Failed { get; private set; }
 
     /// <summary>
-    /// Whether the line may say what something is made of and does not yet. The <c>of</c> in <c>left of lamp</c> says nothing of it.
+    /// Whether the line may name a paper and does not yet. The <c>of</c> in <c>left of lamp</c> names none.
     /// </summary>
     public bool LacksPaper => !line.Tokens.Any(t => t.Is("part") || t.Is("use") || t.Is("role") || t.Is("window") || t.Is("group"))
         && !line.Tokens.Zip(line.Tokens.Skip(1)).Any(pair =>
             pair.Second.Is("of") && !(pair.First.Is("left") || pair.First.Is("right") || pair.First.Is("top") || pair.First.Is("bottom")));
 
-    /// <summary>Whether anything on the line has gone wrong.</summary>
+    /// <summary>Whether anything on the line has failed.</summary>
     public bool EverFailed { get; private set; }
 
     public Token Peek(int ahead) => line.Tokens[Math.Min(Position + ahead, line.Tokens.Count - 1)];
@@ -76,10 +76,10 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         return true;
     }
 
-    /// <summary>Takes the x between two measures; "by" is told and taken for it.</summary>
+    /// <summary>Takes the x between two measures; "by" is reported and accepted in its place.</summary>
     public bool TakeTimes()
     {
-        // No clause begins with a single letter, so one that stands here is a slip for the x.
+        // No clause begins with a single letter, so a single letter here is a typing error for x.
         if (Current.Kind == TokenKind.Word && (Current.Is("by") || Current.Text.Length == 1)
             && (Next.Kind == TokenKind.Number || Next.Is("full") || Next.Is("fit") || Next.Is("share")))
         {
@@ -92,7 +92,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         return TakeKind(TokenKind.Times);
     }
 
-    /// <summary>Skips to the next comma or the end, and begins afresh.</summary>
+    /// <summary>Skips to the next comma or the end, and resets the failure.</summary>
     public void SkipClause()
     {
         while (Current.Kind is not (TokenKind.End or TokenKind.Comma))
@@ -120,8 +120,8 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         file.Findings.Add(kind, new(file.Source, span), message, hint, replacement);
 
     /// <summary>
-    /// Which of some known words is meant by the one that stands here: what people say for it, or the nearest; null when it is none, is
-    /// known itself, or when no finding of this kind would be told any more.
+    /// The known word that a token probably means: the one it is an everyday word for, or the nearest; null when there is none, when the
+    /// token is a known word itself, or when no more findings of this kind are reported.
     /// </summary>
     public string? Meant(FindingKind kind, Token token, IReadOnlyCollection<string> known)
     {
@@ -135,7 +135,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         return token.Is(meant ?? "") ? null : meant;
     }
 
-    /// <summary>What stands here, for a message.</summary>
+    /// <summary>The current token, for a message.</summary>
     public string Here => Current.Kind switch
     {
         TokenKind.End => "the end of the line",
@@ -147,7 +147,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
     public void Missing(string what, string hint) =>
         Fail(FindingCatalogue.Expected, Current.Span, $"Expected {what}, found {Here}.", hint);
 
-    /// <summary>Tells that one of a few words is missing here, and which is meant by what stands here.</summary>
+    /// <summary>Reports that one of a few words is missing here, and which of them the current token probably means.</summary>
     public void MissingWord(string what, string hint, params string[] words)
     {
         var meant = Meant(FindingCatalogue.Expected, Current, words);
@@ -156,7 +156,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
     }
 
     /// <summary>
-    /// The place up to the next comma of words that stand without quotes; null where none stand here, or where some stand in quotes.
+    /// The span of unquoted words up to the next comma; null where there are none, or where some words are quoted.
     /// </summary>
     public TextSpan? BareWords()
     {
@@ -170,9 +170,9 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
             ? TextSpan.Cover(Current.Span, line.Tokens[end - 1].Span) : null;
     }
 
-    /// <summary>Tells that words are missing, and puts those into quotes that stand here without.</summary>
-    /// <param name="hint">What to write where none stand here.</param>
-    /// <param name="before">What stands before them.</param>
+    /// <summary>Reports that quoted words are missing, and offers to put quotes around unquoted words here.</summary>
+    /// <param name="hint">What to write where there are no words.</param>
+    /// <param name="before">What comes before them.</param>
     public void MissingQuotes(string hint, string before)
     {
         if (BareWords() is not { } bare)
@@ -277,7 +277,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         return direction;
     }
 
-    /// <summary>A number of copies: a whole number from 1 to the most that a line may have. The hint for more gives the most.</summary>
+    /// <summary>A number of copies: a whole number from 1 to the limit for a line. The hint for a larger number gives the limit.</summary>
     public CountSyntax? Copies(string what, string hint) =>
         Count(what, hint, Limits.Copies, hintForMore: $"Write {Limits.Copies} or less.");
 
@@ -303,7 +303,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         return new((int)number.Numerator, span);
     }
 
-    /// <summary>A length; negative ones only where <paramref name="signed"/>.</summary>
+    /// <summary>A length; negative only where <paramref name="signed"/> is true.</summary>
     public LengthSyntax? Length(string hint, bool signed = false)
     {
         if (Current.Kind != TokenKind.Number)
@@ -325,7 +325,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
     }
 
     /// <summary>
-    /// The unit of a number that carries none: the file's, but in <c>148 x 105 mm</c> that of both, since nobody means 148 inches.
+    /// The unit of a number without one: the file's, but in <c>148 x 105 mm</c> the unit of the second, since nobody means 148 inches.
     /// </summary>
     private Unit UnitOf(Token taken) =>
         file.Units == Unit.Inch && !taken.Number!.IsFraction && Current.Kind == TokenKind.Times

@@ -7,13 +7,13 @@ using Sketch.Text;
 
 namespace Sketch.Syntax;
 
-/// <summary>Prints a file in its canonical spelling and keeps every comment. Formatting twice changes nothing more.</summary>
+/// <summary>Prints a file in its canonical spelling and keeps every comment. Formatting is idempotent.</summary>
 public static class Formatter
 {
     private const int Step = 2;
     private const int ContinuationStep = 4;
 
-    /// <summary>The canonical text, or null when the file has mistakes of spelling, which go to <paramref name="findings"/>.</summary>
+    /// <summary>The canonical text, or null when the file has syntax errors, which go to <paramref name="findings"/>.</summary>
     public static string? Format(SourceText source, FindingBag findings)
     {
         var file = Parser.Parse(source, findings);
@@ -106,7 +106,7 @@ public static class Formatter
             text.Append(Spell(tokens[i], names.Contains(i)));
         }
 
-        // Without the comma that let the line go on, a second comment beneath would belong to the next line.
+        // Without the comma that continues the line, a second comment below it would belong to the next line.
         ImmutableArray<string> ends = [.. commentsAt[last]];
         WriteComments(text, ends.IsEmpty ? ends : [string.Join(' ', ends.Select(Comment))], depth);
         text.Append('\n');

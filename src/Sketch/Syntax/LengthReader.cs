@@ -3,7 +3,7 @@ using Sketch.Units;
 
 namespace Sketch.Syntax;
 
-/// <summary>From a number as written to an exact length.</summary>
+/// <summary>Converts a number as written to an exact length.</summary>
 internal static class LengthReader
 {
     /// <summary>The length, or null with the problem.</summary>
@@ -68,7 +68,7 @@ internal static class LengthReader
         _ => throw new ArgumentOutOfRangeException(nameof(unit)),
     };
 
-    // Sixteenths, which every ruler in inches shows; what is too small for them is counted in sixty-fourths.
+    // Sixteenths, which every ruler in inches shows; smaller lengths are given in sixty-fourths.
     private static (string Text, string Mark) NearestMark(Numeral number)
     {
         var inches = (decimal)number.Numerator / number.Denominator;

@@ -5,11 +5,11 @@ using Sketch.Text;
 namespace Sketch.Syntax;
 
 /// <summary>
-/// Cuts a text into lines of tokens. Never fails: what cannot be read becomes a finding and a token of kind <see cref="TokenKind.Bad"/>.
+/// Splits a text into lines of tokens. Never fails: what cannot be read becomes a finding and a token of kind <see cref="TokenKind.Bad"/>.
 /// </summary>
 public sealed class Lexer
 {
-    // How many characters are looked through for the end of words in single quotes, so that a long line takes no longer for it.
+    // How many characters are searched for the closing single quote; bounds the time that a long line takes.
     private const int LongestSingleQuoted = 200;
 
     private readonly SourceText _source;
@@ -112,7 +112,7 @@ public sealed class Lexer
     }
 
     /// <summary>
-    /// How far a line is indented; one that mixes tabs and spaces counts as a neighbour of the line before, which is the likeliest.
+    /// How far a line is indented; one that mixes tabs and spaces is taken as a sibling of the line before, the likeliest meaning.
     /// </summary>
     private int IndentOf(string content, int first, int start, int before)
     {
@@ -140,7 +140,7 @@ public sealed class Lexer
         return first;
     }
 
-    /// <summary>Whether a continuation begins as only a line of its own can: with a face, or with a name and a colon.</summary>
+    /// <summary>Whether a continuation begins as only a separate line can: with a face, or with a name and a colon.</summary>
     private static bool StartsAnother(string content)
     {
         var word = new string(content.TakeWhile(c => char.IsLetterOrDigit(c) || c is '-' or '_').ToArray());
@@ -254,7 +254,7 @@ public sealed class Lexer
         Add(kind, ref position, 1);
     }
 
-    /// <summary>Where the words end that a single quote begins; null where it begins none on its line, as in 6' or don't.</summary>
+    /// <summary>Where the words in single quotes end; null where the quote opens none on its line, as in 6' or don't.</summary>
     private int? SingleQuoted(int position)
     {
         if (position > 0 && !(char.IsWhiteSpace(_text[position - 1]) || _text[position - 1] == ':'))
@@ -274,7 +274,7 @@ public sealed class Lexer
         return null;
     }
 
-    /// <summary>What takes the place of a sign, with blanks on those sides that have none.</summary>
+    /// <summary>The replacement for a character, with a blank on each side that has none.</summary>
     private string Spaced(int position, string instead)
     {
         var before = position > 0 && _text[position - 1] is ' ' or '\t' ? "" : " ";
@@ -288,7 +288,7 @@ public sealed class Lexer
         char.IsLetterOrDigit(_text[at]) || _text[at] == '_'
         || (_text[at] == '-' && at + 1 < end && char.IsLetterOrDigit(_text[at + 1]));
 
-    /// <summary>An x alone, or one that touches the number before or after it.</summary>
+    /// <summary>An x on its own, or one that touches the number before or after it.</summary>
     private bool IsTimes(int at, int end)
     {
         if (_text[at] is '×')
@@ -376,7 +376,7 @@ public sealed class Lexer
         position += length;
     }
 
-    /// <summary>A word as a string; the words of a file come again and again, and each is kept once.</summary>
+    /// <summary>A word as a string; the words of a file repeat, so each is stored once.</summary>
     private string Shared(ReadOnlySpan<char> word)
     {
         if (_words.TryGetValue(word, out var known))

@@ -2,7 +2,7 @@ using Sketch.Diagnostics;
 
 namespace Sketch.Syntax;
 
-/// <summary>Decides by its first words what a line is.</summary>
+/// <summary>Recognizes a line by its first words.</summary>
 internal static class LineHeads
 {
     public static LineSyntax ReadHead(Cursor cursor, LogicalLine tokens)
@@ -60,12 +60,12 @@ internal static class LineHeads
     }
 
     /// <summary>
-    /// Whether a line means to declare a role: its first word is nearly that, and no kind of piece follows (<c>rloe sky: stripes</c>).
+    /// Whether a line probably declares a role: its first word is nearly <c>role</c>, and no kind follows (<c>rloe sky: stripes</c>).
     /// </summary>
     private static bool IsRole(Cursor cursor) =>
         Text.Nearest.Find(cursor.Current.Text, ["role"]) is not null && !Vocabulary.Kinds.Contains(cursor.Peek(3).Text);
 
-    /// <summary>Whether a word is a thing in the stash, in a file that is one.</summary>
+    /// <summary>Whether a word is a kind of stock and the file is a stash.</summary>
     public static bool IsStock(Token word, ParseState file) =>
         file.Opening == "stash" && word.Kind == TokenKind.Word && Vocabulary.Stock.Contains(word.Text);
 
@@ -75,7 +75,7 @@ internal static class LineHeads
         cursor.Take();
         if (cursor.File.Opening == "stash")
         {
-            // The colon stands after the thing in the stash instead of after its name.
+            // The colon comes after the kind of stock instead of after the name.
             var example = !Vocabulary.Stock.Contains(name.Text) ? "paper gulls: and its size"
                 : cursor.Current.Kind == TokenKind.Word && !SizeReader.IsSystem(cursor.Current)
                 ? $"{name.Text} {cursor.Current.Text}: and its size"

@@ -3,7 +3,7 @@ using Sketch.Text;
 
 namespace Sketch.Syntax;
 
-/// <summary>Reports lines that are not understood with what was probably meant, so that one run reports every mistake.</summary>
+/// <summary>Reports lines that are not understood, with what was probably meant, so that one run reports every mistake.</summary>
 internal static class LineMistakes
 {
     public static BadLine Unknown(Cursor cursor, LogicalLine tokens)
@@ -33,7 +33,7 @@ internal static class LineMistakes
                 _ => "Start with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon.",
             }),
         };
-        // Before a size a kind of piece is meant rather than another word as near.
+        // Before a size, a kind of piece is likelier than another word that is as close.
         var meant = (cursor.File.Opening == "card" && cursor.Next.Kind == TokenKind.Number
             ? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds) : null)
             ?? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, words);
@@ -43,7 +43,7 @@ internal static class LineMistakes
     }
 
     /// <summary>
-    /// Tells that a line which declares a name has no colon after it: <c>paper gulls 12 x 12</c>, <c>paper blue gulls: 12 x 12</c>,
+    /// Reports that a line which declares a name has no colon after it: <c>paper gulls 12 x 12</c>, <c>paper blue gulls: 12 x 12</c>,
     /// <c>gem gold 3 mm: 20</c>.
     /// </summary>
     public static BadLine ReportMissingColon(Cursor cursor, LogicalLine tokens)
@@ -90,8 +90,8 @@ internal static class LineMistakes
     }
 
     /// <summary>
-    /// Takes the colon away, and tells so, that people put after a face, a kind or another word that needs none: <c>front:</c>, <c>base:
-    /// A2</c>. Before a kind of piece it makes the word a name.
+    /// Removes and reports a needless colon after a face, a kind or another word that takes none: <c>front:</c>, <c>base:
+    /// A2</c>. Before a kind of piece, the colon makes the word a name.
     /// </summary>
     public static LogicalLine WithoutNeedlessColon(LogicalLine line, ParseState file)
     {
@@ -116,7 +116,7 @@ internal static class LineMistakes
     }
 
     /// <summary>
-    /// Whether a piece is described from a token on: a kind, also a misspelt one or one with a paper before it, a count with a word, or
+    /// Whether a piece is described from this token on: a kind, also misspelt or with a paper before it, a count with a word, or
     /// use.
     /// </summary>
     public static bool IsPiece(Cursor cursor, int at)
@@ -137,7 +137,7 @@ internal static class LineMistakes
         _ => "my" + name,
     };
 
-    /// <summary>Whether a word stands before a kind as a colour does in speech: <c>blue panel</c>, <c>3 gold star</c>.</summary>
+    /// <summary>Whether a word comes before a kind as a colour does in English: <c>blue panel</c>, <c>3 gold star</c>.</summary>
     public static bool IsPaperBeforeKind(Cursor cursor)
     {
         var (word, kind) = cursor.Current.Kind == TokenKind.Number ? (cursor.Next, cursor.Peek(2)) : (cursor.Current, cursor.Next);

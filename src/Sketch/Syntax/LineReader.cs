@@ -4,10 +4,10 @@ using Sketch.Text;
 
 namespace Sketch.Syntax;
 
-/// <summary>Reads the heads of all lines but pieces: openers, faces, roles, parts, changes and the lines of batches and stashes.</summary>
+/// <summary>Reads the heads of all lines but pieces: titles, faces, roles, parts, changes and the lines of batches and stashes.</summary>
 internal static class LineReader
 {
-    /// <summary>A face of two words as a path has it: <c>inside left</c> is <c>inside-left</c>.</summary>
+    /// <summary>A face of two words as written in a path: <c>inside left</c> is <c>inside-left</c>.</summary>
     private static PathSyntax WithFace(Cursor cursor, PathSyntax path)
     {
         if (path.Names is not [var first] || !(first.Text.ToLowerInvariant() switch
@@ -167,7 +167,7 @@ internal static class LineReader
             face = "envelope-back";
         }
 
-        // A comma or a clause may follow at once; only an envelope has a measure of its own.
+        // A comma or a clause may follow immediately; only an envelope has a measure of its own.
         var hasMeasure = cursor.Current.Kind == TokenKind.Number
             || (cursor.Current.Kind == TokenKind.Word && !Vocabulary.ClauseWords.Contains(cursor.Current.Text));
         return new FaceLine(tokens, face, hasMeasure ? SizeReader.ReadMeasure(cursor) : null);

@@ -5,36 +5,36 @@ using Sketch.Units;
 
 namespace Sketch.Syntax;
 
-/// <summary>A file as an outline of lines.</summary>
+/// <summary>A file as a tree of lines.</summary>
 /// <param name="Source">The text.</param>
-/// <param name="Lines">The lines without indentation, each with those that lie on it.</param>
+/// <param name="Lines">The lines without indentation, each with those indented below it.</param>
 /// <param name="Trailing">Blank and comment lines after the last.</param>
 public sealed record FileSyntax(SourceText Source, ImmutableArray<LineSyntax> Lines, IReadOnlyList<string> Trailing)
 {
-    /// <summary>The units in which lengths without one were read; of nothing, which is alike in all, none.</summary>
+    /// <summary>The units assumed for lengths without a unit, except for zero lengths, which are the same in every unit.</summary>
     public ImmutableHashSet<Unit> BareUnits { get; init; } = [];
 }
 
-/// <summary>A line and what lies on it.</summary>
-/// <param name="Tokens">The line as cut into tokens.</param>
+/// <summary>A line and the lines indented below it.</summary>
+/// <param name="Tokens">The line as tokens.</param>
 public abstract record LineSyntax(LogicalLine Tokens)
 {
-    /// <summary>Where the line stands, without indentation and comment.</summary>
+    /// <summary>The place of the line, without indentation and comment.</summary>
     public TextSpan Span => Tokens.Span;
 
     /// <summary>Its clauses in order; those that could not be read are left out.</summary>
     public ImmutableArray<Clause> Clauses { get; init; } = [];
 
-    /// <summary>The lines that lie on it.</summary>
+    /// <summary>The lines indented below it.</summary>
     public ImmutableArray<LineSyntax> Children { get; init; } = [];
 
-    /// <summary>Whether some of it could not be read, so that what seems to be missing may not be.</summary>
+    /// <summary>Whether part of it could not be read, so that what seems to be missing may be there.</summary>
     public bool IsDamaged { get; init; }
 
     /// <summary>Tokens (by index) at which clauses begin without a comma before them.</summary>
     public ImmutableArray<int> MissingCommas { get; init; } = [];
 
-    /// <summary>Tokens (by index) that are names, whose capitals stay as written.</summary>
+    /// <summary>Tokens (by index) that are names, whose capitals are kept as written.</summary>
     public ImmutableArray<int> NameTokens { get; init; } = [];
 }
 
@@ -48,11 +48,11 @@ public sealed record QuotedSyntax(string Text, TextSpan Span);
 public readonly record struct LengthSyntax(Length Value, TextSpan Span);
 
 /// <summary>
-/// A whole number with its place; fixed where it is out of range, which is reported, and the nearest in range stands for it.
+/// A whole number with its place. One out of range is reported and replaced by the nearest in range; it is then marked as fixed.
 /// </summary>
 public readonly record struct CountSyntax(int Value, TextSpan Span, bool IsMended = false);
 
-/// <summary>Names from the face or the nearest known piece downwards, such as <c>front/sky/lamp</c>.</summary>
+/// <summary>Names from the face or the nearest known piece inwards, such as <c>front/sky/lamp</c>.</summary>
 public sealed record PathSyntax(ImmutableArray<NameSyntax> Names)
 {
     /// <summary>From its first to its last name.</summary>
@@ -65,7 +65,7 @@ public sealed record PathSyntax(ImmutableArray<NameSyntax> Names)
 /// <summary>A role, a colour word or a colour in hex digits.</summary>
 /// <param name="Text">The name, or the hex digits.</param>
 /// <param name="IsHex">Whether these are hex digits.</param>
-/// <param name="Span">Where.</param>
+/// <param name="Span">The place in the source.</param>
 public sealed record PaintSyntax(string Text, bool IsHex, TextSpan Span)
 {
     /// <summary>Whether <c>any offcut</c> is written, which only a role can be; the text is these words.</summary>
@@ -116,7 +116,7 @@ public sealed record AddedSize(Length Across, Length Down, TextSpan Span) : Size
 /// <param name="System">"US" or "ISO" where written.</param>
 /// <param name="Name">The size's name, or null.</param>
 /// <param name="Size">The written size, or null.</param>
-/// <param name="Span">Where.</param>
+/// <param name="Span">The place in the source.</param>
 public sealed record MeasureSyntax(string? System, string? Name, SizeSyntax? Size, TextSpan Span);
 
 /// <summary>What opens a file: <c>card "…"</c>, <c>batch "…"</c>, <c>stash "…"</c>, and <c>like "…"</c>.</summary>

@@ -6,7 +6,7 @@ namespace Sketch.Syntax;
 /// <summary>Reads numbers: 2, 2.625, 5/8, 2 5/8, 2-5/8, 2⅝, each with or without a minus sign and a unit.</summary>
 internal static class NumberReader
 {
-    // More digits than any measure needs; fewer than would overflow a long.
+    // More digits than any measure needs, and too few to overflow a long.
     private const int MostDigits = 9;
 
     private const string Vulgar = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒";
@@ -53,7 +53,7 @@ internal static class NumberReader
             || (c is '-' or '−' && (IsDigit(next) || (next == '.' && at + 2 < end && char.IsAsciiDigit(text[at + 2]))));
     }
 
-    /// <summary>Reads a number at <paramref name="position"/> and moves behind it and its unit.</summary>
+    /// <summary>Reads a number at <paramref name="position"/> and moves past it and its unit.</summary>
     public static Token Read(string text, ref int position, int end, out Problem? problem)
     {
         problem = null;
@@ -152,7 +152,7 @@ internal static class NumberReader
     private static long Value(string digits) => digits.Length == 0 ? 0 : long.Parse(digits, CultureInfo.InvariantCulture);
 
     /// <summary>
-    /// The fraction after a whole number, if one follows; where the whole turns out to be the numerator, it is taken over.
+    /// The fraction after a whole number, if one follows; where the whole turns out to be the numerator, it becomes part of the fraction.
     /// </summary>
     private static (long, long)? FractionAfter(string text, ref int position, int end, ref string whole)
     {
@@ -257,7 +257,7 @@ internal static class NumberReader
         return unit;
     }
 
-    /// <summary>Whether the "in" that ends here is the clause "in a row" or "in turn" and no unit.</summary>
+    /// <summary>Whether the "in" that ends here begins the clause "in a row" or "in turn" and is not a unit.</summary>
     private static bool IsClauseIn(string text, int at, int end)
     {
         while (at < end && text[at] == ' ')

@@ -3,20 +3,20 @@ using Sketch.Text;
 
 namespace Sketch.Syntax;
 
-/// <summary>What holds for a whole file while its lines are read.</summary>
+/// <summary>State shared by a whole file while its lines are read.</summary>
 internal sealed class ParseState(SourceText source, FindingBag findings, IReadOnlyList<LogicalLine> lines)
 {
     public SourceText Source { get; } = source;
 
     public FindingBag Findings { get; } = findings;
 
-    /// <summary>What the first word of the file makes it: <c>batch</c>, <c>stash</c>, or <c>card</c> for all others.</summary>
+    /// <summary>The kind of file by its first word: <c>batch</c>, <c>stash</c>, or <c>card</c> for all others.</summary>
     public string Opening { get; } = OpeningOf(lines);
 
-    /// <summary>Where the first line is.</summary>
+    /// <summary>The place of the first line.</summary>
     public TextSpan FirstLine => lines[0].Span;
 
-    /// <summary>The units of lengths that are written without one.</summary>
+    /// <summary>The unit of lengths that are written without one.</summary>
     public Unit Units { get; set; } = Unit.Inch;
 
     /// <summary>Whether a length has been read, so that a units line comes too late.</summary>

@@ -5,7 +5,7 @@ using Sketch.Text;
 namespace Sketch.Syntax;
 
 /// <summary>
-/// Reads a text into an outline of lines. The first word of a clause decides what it is, so the parser never backs up and continues after
+/// Parses a text into a tree of lines. The first word of a clause decides what it is, so the parser never backtracks and continues after
 /// a mistake at the next comma; one run reports every mistake.
 /// </summary>
 public sealed class Parser
@@ -18,7 +18,7 @@ public sealed class Parser
 
     private Parser(ParseState file, IReadOnlyList<LogicalLine> lines) => (_file, _lines) = (file, lines);
 
-    /// <summary>Reads a text. Mistakes go to <paramref name="findings"/>; the outline holds what could be read.</summary>
+    /// <summary>Parses a text. Mistakes go to <paramref name="findings"/>; the tree holds what could be read.</summary>
     public static FileSyntax Parse(SourceText source, FindingBag findings)
     {
         if (source.Content.Length > Limits.Characters)

@@ -96,7 +96,7 @@ internal static class PieceReader
         return texts.ToImmutable();
     }
 
-    /// <summary>Whether a size stands where only a clause may; a count before any other word is left to the clauses.</summary>
+    /// <summary>Whether there is a size where only a clause is allowed; a count before any other word is left to the clauses.</summary>
     public static bool IsLateSize(Cursor cursor) =>
         SizeReader.BeginsSize(cursor) && (cursor.Current.Kind != TokenKind.Number || cursor.Next.Kind != TokenKind.Word
             || cursor.Next.Is("wide")

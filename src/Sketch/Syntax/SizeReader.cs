@@ -98,7 +98,7 @@ internal static class SizeReader
 
         if (cursor.Current.Kind == TokenKind.Number || cursor.Current.Is("full"))
         {
-            // In a stash a bare count may stand where the size would ("offcut gulls: 6 x 4, 2").
+            // In a stash a bare count may take the place of the size ("offcut gulls: 6 x 4, 2").
             return ReadSize(cursor, hint) is { } size ? new(null, null, size, TextSpan.Cover(start, cursor.Previous.Span)) : null;
         }
 
@@ -138,7 +138,7 @@ internal static class SizeReader
 
     private static bool IsNoun(string word) => Singular(word) is not null;
 
-    /// <summary>The nouns that follow a count, in their plural.</summary>
+    /// <summary>The plural of a noun that may follow a count, or null.</summary>
     public static string? Singular(string word) => word.ToLowerInvariant() switch
     {
         "sheet" or "sheets" => "sheets",

@@ -71,7 +71,7 @@ internal static class StashClauseReader
 
     public static Clause? ReadQuantity(Cursor cursor)
     {
-        // As people say it: "1/4 from left", "1/8 border".
+        // Everyday word order: "1/4 from left", "1/8 border".
         var from = cursor.Next.Is("from") ? 2 : 1;
         var what = cursor.Peek(from);
         if (what.Kind == TokenKind.Word
@@ -85,7 +85,7 @@ internal static class StashClauseReader
 
         if (cursor.Current.Number is { IsWhole: true, Unit: null } && !cursor.Next.Is("long"))
         {
-            // Of what lies on a shelf none may be left; a star without points or a share of no cards is a mistake.
+            // A stash may have none left of something; a star without points or a share of no cards is a mistake.
             var least = SizeReader.Singular(cursor.Next.Text) is "points" or "cards" or "makers" ? 1 : 0;
             if (cursor.Count("a count", "Write a count such as 3 sheets.", 1_000_000, least) is not { } count)
             {

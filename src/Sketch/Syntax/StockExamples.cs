@@ -1,11 +1,11 @@
 namespace Sketch.Syntax;
 
-/// <summary>A line of a stash for each thing in the stash, to be shown in hints.</summary>
+/// <summary>An example line of a stash for each kind of stock, for hints.</summary>
 internal static class StockExamples
 {
-    /// <summary>The line, which can be typed into any stash, whatever its units.</summary>
-    /// <param name="stock">The thing in small letters: a word of <see cref="Vocabulary.Stock"/>.</param>
-    /// <param name="name">Its name where one is known.</param>
+    /// <summary>The line, which is valid in any stash, whatever its units.</summary>
+    /// <param name="stock">The kind of stock in lower case: a word of <see cref="Vocabulary.Stock"/>.</param>
+    /// <param name="name">Its name, where known.</param>
     public static string Of(string stock, string? name = null) => stock switch
     {
         "cardstock" => $"cardstock {name ?? "navy"}: 12 x 12, 3 sheets",

@@ -5,7 +5,7 @@ namespace Sketch.Syntax;
 /// <summary>The kinds of token in a line.</summary>
 public enum TokenKind
 {
-    /// <summary>Letters, digits, hyphens; begins with a letter.</summary>
+    /// <summary>Letters, digits and hyphens, beginning with a letter.</summary>
     Word,
 
     /// <summary>A number with or without a unit.</summary>
@@ -39,7 +39,7 @@ public enum TokenKind
     End,
 }
 
-/// <summary>The units that a number may carry.</summary>
+/// <summary>The units that a number may have.</summary>
 public enum Unit
 {
     /// <summary>Inches.</summary>
@@ -68,19 +68,19 @@ public sealed record Numeral(long Numerator, long Denominator, bool IsFraction, 
 
 /// <summary>One token.</summary>
 /// <param name="Kind">Its kind.</param>
-/// <param name="Span">Where it stands.</param>
-/// <param name="Text">As written; for quoted words the words themselves, for colours the hex digits.</param>
+/// <param name="Span">Its place in the source.</param>
+/// <param name="Text">The text as written; for quoted words without the quotes, for colours the hex digits.</param>
 /// <param name="Number">The number, for numbers.</param>
 public sealed record Token(TokenKind Kind, TextSpan Span, string Text, Numeral? Number = null)
 {
-    /// <summary>Whether it is this word; capitals do not matter.</summary>
+    /// <summary>Whether it is this word, ignoring case.</summary>
     public bool Is(string word) => Kind == TokenKind.Word && Text.Equals(word, StringComparison.OrdinalIgnoreCase);
 }
 
 /// <summary>A line of the outline, with the lines that continue it after a comma.</summary>
 /// <param name="Indent">Characters of indentation.</param>
 /// <param name="Tokens">Its tokens, closed by one of kind <see cref="TokenKind.End"/>.</param>
-/// <param name="Comments">Comments at the end of its parts: the index of the token before which each stands, and its text with the
+/// <param name="Comments">Comments at the end of its parts: the index of the token that follows each, and its text with the
 /// sign.</param>
 /// <param name="Breaks">Indices of tokens that begin a continuation line.</param>
 /// <param name="Before">Blank lines (empty) and comment lines (with the sign) before it.</param>

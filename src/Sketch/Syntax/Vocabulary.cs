@@ -10,24 +10,24 @@ public static class Vocabulary
     /// <summary>Words that open a face.</summary>
     public static readonly FrozenSet<string> Faces = Set("front", "inside", "back", "envelope");
 
-    /// <summary>Shapes: kinds of piece that are cut to an outline of their own.</summary>
+    /// <summary>Shapes: kinds of piece with an outline of their own.</summary>
     public static readonly FrozenSet<string> Shapes = Set([.. PieceKinds.All.Where(k => k.Traits.IsShape).Select(k => k.Name)]);
 
     /// <summary>All kinds of piece.</summary>
     public static readonly FrozenSet<string> Kinds = Set([.. PieceKinds.All.Select(k => k.Name)]);
 
-    /// <summary>Things on a shelf.</summary>
+    /// <summary>Kinds of stock in a stash.</summary>
     public static readonly FrozenSet<string> Stock = Set("paper", "cardstock", "offcut", "gem", "line", "foam", "tape", "envelope");
 
     /// <summary>Sides.</summary>
     public static readonly FrozenSet<string> Edges = Set("left", "right", "top", "bottom");
 
-    /// <summary>Words that begin a line but are no kind.</summary>
+    /// <summary>Words that begin a line but are not kinds of piece.</summary>
     public static readonly FrozenSet<string> Openers =
         Set("card", "batch", "stash", "like", "message", "units", "refit", "base", "role", "part", "use", "item", "change", "leave", "add",
             "make", "makers", "spare", "for", "cut", "date", "note", "font");
 
-    /// <summary>Words after which people put a colon that does not belong there.</summary>
+    /// <summary>Words that are often followed by a needless colon.</summary>
     public static readonly FrozenSet<string> WithoutColon =
         Set("card", "batch", "stash", "like", "message", "note", "font", "date", "units", "refit", "base", "make", "makers", "spare",
             "for", "cut");
@@ -58,11 +58,11 @@ public static class Vocabulary
                 "front", "back",
             "upright", "by", "trim", "weight", "thick", "price", "any", "spare", "kerf");
 
-    /// <summary>Words that cannot be names, since a line or a relation could not be told from them.</summary>
+    /// <summary>Words that cannot be names, since a line or a relation could not be distinguished from them.</summary>
     public static readonly FrozenSet<string> NotNames =
         Set([.. Kinds, .. Faces, .. Edges, "x", "of", "and", "by", "in", "as"]);
 
-    /// <summary>What people say, and the word of the language that means it.</summary>
+    /// <summary>Everyday words, and the word of the language for each.</summary>
     public static readonly FrozenDictionary<string, string> Everyday = new Dictionary<string, string>
     {
         ["sentiment"] = "text",
@@ -96,7 +96,7 @@ public static class Vocabulary
         ["pounds"] = "lb",
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>Counts as people write them out.</summary>
+    /// <summary>Counts written as words.</summary>
     public static readonly FrozenDictionary<string,
         string> Counts = new[] { "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve" }
         .Select((word, i) => (Word: word, Digits: (i + 1).ToString(CultureInfo.InvariantCulture)))

@@ -2,15 +2,15 @@ using Sketch.Units;
 
 namespace Sketch.Syntax;
 
-/// <summary>A length as a person writes it on the command line, with the rules of the layout language.</summary>
+/// <summary>A length as written on the command line, by the rules of the layout language.</summary>
 public static class WrittenLength
 {
     /// <summary>
-    /// Reads a length; inches unless another unit is named, such as <c>3 15/16</c>, <c>"3 15/16 in"</c> or <c>100 mm</c>.
+    /// Reads a length, in inches unless another unit is given, such as <c>3 15/16</c>, <c>"3 15/16 in"</c> or <c>100 mm</c>.
     /// </summary>
-    /// <param name="written">As written.</param>
-    /// <param name="instead">How to write it, for the problem's end.</param>
-    /// <param name="problem">What is wrong and what to write, in sentences; empty when it is a length.</param>
+    /// <param name="written">The text as written.</param>
+    /// <param name="instead">How to write it, for the end of the problem.</param>
+    /// <param name="problem">What is wrong and what to write, in sentences; empty when the length is valid.</param>
     /// <returns>The length, never negative, or null with a problem.</returns>
     public static Length? Read(string written, string instead, out string problem)
     {
