@@ -14,7 +14,7 @@ namespace Sketch.Output.Folders;
 /// <summary>
 /// The real world: files on disk and the fonts of this machine. A file may name files in its own folder and the folders
 /// in it; files elsewhere, including by a link, only if that is allowed. Backslashes in names count as slashes, so that
-/// files written on Windows can be read anywhere. Problems read as the end of a sentence after a colon: "it is no font."
+/// files written on Windows can be read anywhere. Problems read as the end of a sentence after a colon: "it is not a font."
 /// </summary>
 /// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
 /// <param name="fonts">The fonts; null for the tool's own font and the installed ones.</param>

@@ -90,7 +90,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
     {
         if (paper.Stock is null && !files.IsShelfUnknown)
         {
-            findings.Add(FindingCatalogue.PaperShort, PlaceOf(files, paper), $"The shelf has no paper called {paper.Paper}.",
+            findings.Add(FindingCatalogue.PaperShort, PlaceOf(files, paper), $"The stash has no paper called {paper.Paper}.",
                 MissingPaperHint(files, paper));
         }
     }

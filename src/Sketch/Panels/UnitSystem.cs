@@ -20,6 +20,6 @@ public static class UnitSystemFormat
 {
     /// <summary>Inches for files in inches, millimetres for files in millimetres or centimetres.</summary>
     /// <param name="units">The file's units.</param>
-    /// <param name="marks">Marks in an inch of the maker's ruler: 16, 32 or 64.</param>
+    /// <param name="marks">Marks per inch of the maker's ruler: 16, 32 or 64.</param>
     public static LengthFormat Format(this UnitSystem units, int marks = LengthFormat.RulerMarks) => new(units != UnitSystem.Inches, marks);
 }

@@ -35,7 +35,7 @@ public static class ReportJson
     /// <param name="json">Where to.</param>
     /// <param name="name">The property's name.</param>
     /// <param name="length">The length.</param>
-    /// <param name="marks">Marks in an inch for the ruler's text: 16, 32 or 64.</param>
+    /// <param name="marks">Marks per inch for the ruler's text: 16, 32 or 64.</param>
     public static void WriteLength(this Utf8JsonWriter json, string name, Length? length, int marks = 16)
     {
         if (length is not { } known)
@@ -51,7 +51,7 @@ public static class ReportJson
     /// <summary>Writes a length as an object, in place of a value.</summary>
     /// <param name="json">Where to.</param>
     /// <param name="length">The length.</param>
-    /// <param name="marks">Marks in an inch for the ruler's text: 16, 32 or 64.</param>
+    /// <param name="marks">Marks per inch for the ruler's text: 16, 32 or 64.</param>
     public static void WriteLengthValue(this Utf8JsonWriter json, Length length, int marks = 16)
     {
         json.WriteStartObject();

@@ -19,7 +19,7 @@ public static class SizeJson
     /// <param name="file">The path of the file.</param>
     /// <param name="laidOut">Its card, or null.</param>
     /// <param name="findings">Its findings.</param>
-    /// <param name="marks">Marks in an inch for the ruler's text: 16, 32 or 64.</param>
+    /// <param name="marks">Marks per inch for the ruler's text: 16, 32 or 64.</param>
     public static void Write(Utf8JsonWriter json, string file, LaidOutCard? laidOut, ImmutableArray<Finding> findings, int marks = 16)
     {
         json.WriteStartObject();

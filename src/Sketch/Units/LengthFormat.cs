@@ -7,13 +7,13 @@ namespace Sketch.Units;
 /// is written as zero, except the residue of dividing into equal parts.
 /// </summary>
 /// <param name="Metric">Whether in millimetres; otherwise in inches as on a ruler.</param>
-/// <param name="Marks">Marks in an inch of the maker's ruler: 16, 32 or 64.</param>
+/// <param name="Marks">Marks per inch of the maker's ruler: 16, 32 or 64.</param>
 public sealed record LengthFormat(bool Metric, int Marks = LengthFormat.RulerMarks)
 {
-    /// <summary>Marks in an inch of a usual ruler.</summary>
+    /// <summary>Marks per inch of a usual ruler.</summary>
     public const int RulerMarks = 16;
 
-    /// <summary>Marks in an inch of the finest ruler, and the finest fraction that files may write.</summary>
+    /// <summary>Marks per inch of the finest ruler, and the finest fraction that files may write.</summary>
     public const int FinestMarks = 64;
 
     /// <summary>The residue that dividing into equal parts may leave; too small to be seen or cut.</summary>
@@ -103,7 +103,7 @@ public sealed record LengthFormat(bool Metric, int Marks = LengthFormat.RulerMar
     /// first mark, such as "1/16 -"; only residues are "0 +".
     /// </summary>
     /// <param name="length">The length; negative lengths carry a minus sign in front.</param>
-    /// <param name="marks">Marks in an inch: 16, 32 or 64.</param>
+    /// <param name="marks">Marks per inch: 16, 32 or 64.</param>
     public static string Ruler(Length length, int marks = RulerMarks)
     {
         if (length.Nanometres < 0)

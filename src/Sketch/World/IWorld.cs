@@ -14,7 +14,7 @@ public interface IWorld
     /// <summary>Reads a text file that another file names.</summary>
     /// <param name="path">The path as written, relative to the folder of <paramref name="namedIn"/>.</param>
     /// <param name="namedIn">The path of the file that names it.</param>
-    /// <param name="problem">Why it cannot be read, as the end of a sentence after a colon ("it is no text file."); empty when it was
+    /// <param name="problem">Why it cannot be read, as the end of a sentence after a colon ("it is not a text file."); empty when it was
     /// read.</param>
     /// <returns>The text, or null with a problem.</returns>
     SourceText? ReadText(string path, string namedIn, out string problem);
@@ -26,7 +26,7 @@ public interface IWorld
     /// <summary>Reads the outline of all filled shapes in an SVG file.</summary>
     /// <param name="path">The path as written, relative to the folder of <paramref name="namedIn"/>.</param>
     /// <param name="namedIn">The path of the file that names it.</param>
-    /// <param name="problem">Why it cannot be read, as the end of a sentence after a colon ("it is no text file."); empty when it was
+    /// <param name="problem">Why it cannot be read, as the end of a sentence after a colon ("it is not a text file."); empty when it was
     /// read.</param>
     /// <returns>The outline in millimetres with its box at 0, 0, or null with a problem.</returns>
     Outline? ReadArtwork(string path, string namedIn, out string problem);
