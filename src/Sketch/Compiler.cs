@@ -11,32 +11,32 @@ using Sketch.World;
 
 namespace Sketch;
 
-/// <summary>A file read, laid out and checked.</summary>
+/// <summary>The result of reading, laying out and checking a file.</summary>
 /// <param name="Source">The file.</param>
-/// <param name="Card">The sound part of the card, or null when the file could not be laid out or is no card.</param>
-/// <param name="Findings">All that was found, in the order of places.</param>
+/// <param name="Card">The valid part of the card, or null when the file could not be laid out or is not a card.</param>
+/// <param name="Findings">All findings, in the order of their places.</param>
 public sealed record Compilation(SourceText Source, LaidOutCard? Card, ImmutableArray<Finding> Findings)
 {
-    /// <summary>The sound part of the shelf, or null when the file is no stash.</summary>
+    /// <summary>The valid part of the stash, or null when the file is not a stash.</summary>
     public Stash? Stash { get; init; }
 
-    /// <summary>The sound part of the batch, without what it names, or null when the file is no batch.</summary>
+    /// <summary>The valid part of the batch, without the files that it names, or null when the file is not a batch.</summary>
     public Batch? Batch { get; init; }
 
-    /// <summary>Whether a finding is an error.</summary>
+    /// <summary>Whether any finding is an error.</summary>
     public bool HasErrors => Findings.Any(f => f.Severity == Severity.Error);
 }
 
-/// <summary>The whole way from a text to a laid-out and checked card.</summary>
+/// <summary>Compiles a text to a laid-out and checked card.</summary>
 public static class Compiler
 {
-    /// <summary>Reads, lays out and checks a file. Never throws for what a file says: every mistake is a finding.</summary>
+    /// <summary>Reads, lays out and checks a file. Never throws for the content of a file: every mistake is a finding.</summary>
     public static Compilation Compile(SourceText source, IWorld world) => Compile(source, world, RoleFilling.None);
 
-    /// <summary>The same with papers from a stash in the card's roles.</summary>
+    /// <summary>The same, with papers from a stash in the card's roles.</summary>
     /// <param name="source">The file.</param>
     /// <param name="world">The files and fonts around it.</param>
-    /// <param name="filling">The stash and the papers chosen; choices for roles that the card does not have do nothing.</param>
+    /// <param name="filling">The stash and the papers chosen; choices for roles that the card does not have are ignored.</param>
     public static Compilation Compile(SourceText source, IWorld world, RoleFilling filling)
     {
         var findings = new FindingBag();

@@ -6,7 +6,7 @@ using Sketch.Units;
 
 namespace Sketch.Binding;
 
-/// <summary>Whether a base that is written as width x height is in the units that its file is taken to be in.</summary>
+/// <summary>Checks whether a base written as width x height is in the units that its file is assumed to use.</summary>
 internal static class BaseUnits
 {
     // Common practice, no source: sheets sold for cards are at most 12 x 24 in; sides of usual cards are 50 to 330 mm.
@@ -14,12 +14,12 @@ internal static class BaseUnits
     private const int LeastMillimetres = 50;
     private const int MostMillimetres = 330;
 
-    /// <summary>Tells of a base that is probably meant in other units than it is read in.</summary>
+    /// <summary>Reports a base that is probably meant in other units than those in which it is read.</summary>
     /// <param name="file">The card.</param>
-    /// <param name="line">Its base, with a written size.</param>
-    /// <param name="size">That size.</param>
-    /// <param name="findings">Where to.</param>
-    /// <returns>Its units, if metric, where the file does not say its own and is not like another.</returns>
+    /// <param name="line">Its base line, with a written size.</param>
+    /// <param name="size">The written size.</param>
+    /// <param name="findings">Receives the finding.</param>
+    /// <returns>The units of the base, if metric, where the file does not specify units and is not like another card.</returns>
     public static UnitSystem? Check(FileSyntax file, BaseLine line, Size size, FindingBag findings)
     {
         var measure = line.Measure!.Span;
@@ -59,7 +59,7 @@ internal static class BaseUnits
     {
         var (word, name) = unit == Unit.Centimetre ? ("cm", "centimetres") : ("mm", "millimetres");
         var start = line.Tokens.Tokens[0];
-        // With lengths above it, the line of units would have to stand above those.
+        // With lengths above the base, the units line would have to come before those.
         var isFirst = lines.TakeWhile(l => l != line).All(l => l is WordsLine or RoleLine && l.Clauses.IsEmpty);
         var isPlain = file.BareUnits.All(u => u == unit);
         findings.Add(FindingCatalogue.UnsaidUnits, new(file.Source, start.Span),

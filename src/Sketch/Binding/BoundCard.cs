@@ -8,8 +8,8 @@ using Sketch.Units;
 namespace Sketch.Binding;
 
 /// <summary>
-/// A card as meant: <c>like</c>, <c>part</c> and <c>change</c> are worked in, names of sizes looked up, but sizes and places still in
-/// words.
+/// A card with <c>like</c>, <c>part</c> and <c>change</c> applied and names of sizes resolved, but with sizes and places still as
+/// clauses.
 /// </summary>
 internal sealed record BoundCard
 {
@@ -36,16 +36,16 @@ internal sealed record BoundCard
     public IReadOnlySet<string> BrokenNames { get; init; } = ImmutableHashSet<string>.Empty;
 }
 
-/// <summary>The base line, clause by clause, so that a card that is like another may replace some.</summary>
+/// <summary>The base line, clause by clause, so that a card that is like another can replace some of them.</summary>
 internal sealed record BoundBase(Size? Written, string? SizeName, bool Landscape, Fold? Fold, PaintSyntax? Paint, Location Location)
 {
-    /// <summary>Millimetres or centimetres where the size is written in them and the file does not say its units; else null.</summary>
+    /// <summary>Metric where the size is written in millimetres or centimetres and the file does not specify units; else null.</summary>
     public UnitSystem? UnsaidUnits { get; init; }
 
-    /// <summary>The closed size: landscape gives a named or upright size a quarter turn.</summary>
+    /// <summary>The closed size: <c>landscape</c> turns an upright size by a quarter.</summary>
     public Size? Closed => Written is { } size ? Landscape && size.Width < size.Height ? size.Turned() : size : null;
 
-    /// <summary>Where it folds: on the left when upright, at the top when landscape, if not said.</summary>
+    /// <summary>Where it folds: if not specified, on the left when upright and at the top when landscape.</summary>
     public Fold Folds => Fold ?? (Closed is { } size && size.Width > size.Height ? Panels.Fold.Top : Panels.Fold.Left);
 }
 
@@ -68,13 +68,13 @@ internal sealed record BoundFace(FaceKind Kind, ImmutableArray<BoundPiece> Piece
     public PaintSyntax? Paint { get; init; }
 }
 
-/// <summary>A clause with the file that it stands in: after <c>change</c> a piece's clauses may come from two files.</summary>
+/// <summary>A clause with the file that it is written in: after <c>change</c>, the clauses of a piece may come from two files.</summary>
 internal readonly record struct BoundClause(Clause Clause, SourceText Source)
 {
     public Location Location => new(Source, Clause.Span);
 }
 
-/// <summary>A piece line with its mats and with what lies on it.</summary>
+/// <summary>A piece line with its mats and the pieces that lie on it.</summary>
 internal sealed record BoundPiece
 {
     public string? Name { get; init; }
@@ -83,10 +83,10 @@ internal sealed record BoundPiece
 
     public required PieceKind Kind { get; init; }
 
-    /// <summary>A window's shape, where one is written.</summary>
+    /// <summary>The shape of a window, where one is written.</summary>
     public PieceKind? Shape { get; init; }
 
-    /// <summary>The kind whose outline it has: its own, and of a window its shape.</summary>
+    /// <summary>The kind whose outline it has: its own, but for a window the window's shape.</summary>
     public PieceKind OutlineKind => Kind == PieceKind.Window ? Shape ?? PieceKind.Panel : Kind;
 
     public SizeSyntax? Size { get; init; }
@@ -103,30 +103,30 @@ internal sealed record BoundPiece
         }
     } = [];
 
-    /// <summary>What the clauses settle.</summary>
+    /// <summary>What the clauses specify.</summary>
     public PieceRules Rules { get; private init; } = PieceRules.None;
 
-    /// <summary>Innermost first.</summary>
+    /// <summary>The mats, innermost first.</summary>
     public ImmutableArray<BoundPiece> Mats { get; init; } = [];
 
     public ImmutableArray<BoundPiece> Children { get; init; } = [];
 
     public ImmutableArray<BoundItem> Items { get; init; } = [];
 
-    /// <summary>Whether it is a part that is used: a group whose size is the part's.</summary>
+    /// <summary>Whether it is the use of a part: a group with the part's size.</summary>
     public bool IsUse { get; init; }
 
     /// <summary>
-    /// Whether some of its line could not be read, which has been reported; what then seems to be missing is not told as well.
+    /// Whether part of its line could not be read, which has been reported; what then seems to be missing is not reported as well.
     /// </summary>
     public bool IsDamaged { get; init; }
 
     public required Location Location { get; init; }
 
-    /// <summary>What is written for one direction of a width x height, or null.</summary>
+    /// <summary>The extent written for one direction of a width x height, or null.</summary>
     public ExtentSyntax? Extent(Axis axis) => Size is BoxSize box ? axis == Axis.Across ? box.Width : box.Height : null;
 
-    /// <summary>Whether the piece is as large as its parent in one direction, less the distances written.</summary>
+    /// <summary>Whether the piece fills its parent along an axis, less the distances written.</summary>
     public bool IsFull(Axis axis) => Extent(axis) is FullExtent;
 }
 

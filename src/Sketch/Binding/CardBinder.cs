@@ -9,8 +9,8 @@ using Sketch.Units;
 namespace Sketch.Binding;
 
 /// <summary>
-/// Binds the outline of one card file: <see cref="Bind"/> works its lines into the card that it is like, if any;
-/// <see cref="Change"/> works in its <c>change</c>, <c>leave out</c> and <c>add to</c> lines, which come after the refit.
+/// Binds the lines of one card file: <see cref="Bind"/> applies them to the card that it is like, if any;
+/// <see cref="Change"/> applies its <c>change</c>, <c>leave out</c> and <c>add to</c> lines, which come after the refit.
 /// </summary>
 internal sealed class CardBinder
 {
@@ -29,7 +29,7 @@ internal sealed class CardBinder
         _pieces = new(_source, findings);
         var title = (TitleLine)file.Lines[0];
         _pieces.RejectClauses(title);
-        // Lines indented under the title say the same as lines below it.
+        // Lines indented under the title mean the same as lines below it.
         if (title.Children.Length + file.Lines.Length > Limits.Lines)
         {
             var lines = title.Children.Length + file.Lines.Length;
@@ -78,7 +78,7 @@ internal sealed class CardBinder
     /// <summary>The line that asks to fit the other card to this base, or null.</summary>
     public RefitLine? Refit { get; }
 
-    /// <summary>The card of the file without its changes.</summary>
+    /// <summary>The card before its changes.</summary>
     /// <param name="other">The card that it is like, or null.</param>
     public BoundCard Bind(BoundCard? other)
     {
@@ -111,7 +111,7 @@ internal sealed class CardBinder
         return card;
     }
 
-    /// <summary>The card with the changes of the file worked in.</summary>
+    /// <summary>The card with the changes of the file applied.</summary>
     public BoundCard Change(BoundCard card)
     {
         foreach (var line in _lines.Where(l => l is ChangeLine or LeaveOutLine or AddToLine))
@@ -121,7 +121,7 @@ internal sealed class CardBinder
 
         RepeatedNames.Check(card, _source, _findings);
 
-        // A line that was probably meant for the base has been reported, so a missing base is not.
+        // A line that was probably meant as the base has been reported, so a missing base is not.
         var broken = _lines.FirstOrDefault(l => l is BadLine { Meant: "base" });
         return card with
         {
@@ -173,7 +173,7 @@ internal sealed class CardBinder
         }
     }
 
-    /// <summary>Whether a role comes from the card that this one is like, so that it is replaced without a word.</summary>
+    /// <summary>Whether a role comes from the card that this one is like, so that it is replaced without a finding.</summary>
     private bool WasHere(Location old, BoundRole read)
     {
         if (ReferenceEquals(old.Source, _source))
@@ -338,7 +338,7 @@ internal sealed class CardBinder
             if (isEnvelope)
             {
                 var size = SizeOf(measure, NamedSizes.FindEnvelope, "envelope", out var name);
-                // Envelopes lie landscape, however their size is written.
+                // Envelopes are landscape, whichever way their size is written.
                 face = face with { EnvelopeSize = size is { } s && s.Width < s.Height ? s.Turned() : size, EnvelopeName = name };
             }
             else

@@ -5,7 +5,7 @@ using Sketch.Units;
 namespace Sketch.Binding;
 
 /// <summary>
-/// Which clauses say the same thing, so that a change replaces them and a line that says one twice is reported.
+/// Which clauses specify the same thing, so that a change replaces them and a line that specifies one thing twice is reported.
 /// </summary>
 internal static class ClauseFamilies
 {
@@ -15,7 +15,7 @@ internal static class ClauseFamilies
 
     private static readonly ImmutableArray<string> PlacesDown = ["top", "bottom", "beside down", "over down"];
 
-    /// <summary>The names of what a clause settles; a corner settles two things.</summary>
+    /// <summary>The names of what a clause specifies; a corner specifies two things.</summary>
     public static ImmutableArray<string> Of(Clause clause) => clause switch
     {
         EdgeClause e => [EdgeName(e.Edge)],
@@ -36,8 +36,8 @@ internal static class ClauseFamilies
     };
 
     /// <summary>
-    /// The old clauses with the new ones put in their place. A new place in one direction replaces the old place in that direction:
-    /// <c>left</c> does away with <c>right</c>.
+    /// The old clauses, replaced by new ones where both specify the same. A new place along an axis replaces the old place along it:
+    /// <c>left</c> replaces <c>right</c>.
     /// </summary>
     public static ImmutableArray<BoundClause> Replace(ImmutableArray<BoundClause> old, ImmutableArray<BoundClause> changes)
     {
@@ -49,7 +49,7 @@ internal static class ClauseFamilies
     {
         if (clause.Clause is CornerClause corner)
         {
-            // Half of a corner may go while the other half stays.
+            // Half of a corner may be replaced while the other half is kept.
             if (!settled.Contains(EdgeName(corner.Horizontal)))
             {
                 yield return clause with { Clause = new EdgeClause(corner.Horizontal, corner.Distance, corner.Span) };
@@ -66,7 +66,7 @@ internal static class ClauseFamilies
         }
     }
 
-    /// <summary>What a new clause does away with: all that says the same thing in another way.</summary>
+    /// <summary>What a new clause replaces: all that specifies the same thing in another way.</summary>
     private static IEnumerable<string> Replaced(Clause clause)
     {
         foreach (var family in Of(clause))

@@ -6,13 +6,13 @@ using Sketch.Text;
 
 namespace Sketch.Binding;
 
-/// <summary>Reads piece lines with their mats, items and children.</summary>
+/// <summary>Binds piece lines with their mats, items and children.</summary>
 internal sealed class PieceBinder(SourceText source, FindingBag findings)
 {
-    /// <summary>Names given in lines that could not be read; nothing more is said of those who refer to them.</summary>
+    /// <summary>Names given in lines that could not be read; references to them are not reported.</summary>
     public HashSet<string> BrokenNames { get; } = new(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>The pieces of a block of lines. Parts must be defined above their use, so they expand finitely.</summary>
+    /// <summary>The pieces of a block of lines. Parts must be defined above their use, so their expansion is finite.</summary>
     public ImmutableArray<BoundPiece> ReadAll(ImmutableArray<LineSyntax> lines, ImmutableDictionary<string, BoundPart> parts)
     {
         var pieces = ImmutableArray.CreateBuilder<BoundPiece>();
@@ -56,7 +56,7 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
         return WithBlock(WithoutIdle(line, bound, UnusedClauses.Repeats(bound)), line.Children, parts);
     }
 
-    /// <summary>A piece from a head and clauses, without name and block.</summary>
+    /// <summary>A piece from a head and clauses, without its name and block.</summary>
     private BoundPiece FromHead(PieceHead head, LineSyntax line) => new()
     {
         Count = head.Count?.Value,
@@ -69,12 +69,12 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
         Location = At(line.Span),
     };
 
-    /// <summary>A piece of which only the name could be read, kept so that lines that speak of it are not told for nothing.</summary>
+    /// <summary>A piece whose line is damaged beyond its name, kept so that references to it are not reported needlessly.</summary>
     private BoundPiece? Damaged(LineSyntax line) => line.Tokens.Tokens is [{ Kind: TokenKind.Word } name, { Kind: TokenKind.Colon }, ..]
         ? new() { Name = name.Text, Kind = PieceKind.Group, IsDamaged = true, Location = At(line.Span) }
         : null;
 
-    /// <summary>A line whose count is out of range is read for its other mistakes, but no copy of it is laid out.</summary>
+    /// <summary>A line with a count out of range is read for its other mistakes, but no copy of it is laid out.</summary>
     private BoundPiece? ReadUncounted(PieceLine line, ImmutableDictionary<string, BoundPart> parts)
     {
         ReadPiece(line, parts);
@@ -141,7 +141,7 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
     }
 
     /// <summary>
-    /// Tells the clauses of a line that say nothing for its piece, and takes them away, so that they lead to no other findings.
+    /// Reports the clauses of a line that have no effect on its piece, and removes them, so that they cause no other findings.
     /// </summary>
     public BoundPiece WithoutIdle(LineSyntax line, BoundPiece piece, bool repeats) => piece with
     {

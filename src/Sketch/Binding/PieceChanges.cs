@@ -7,7 +7,7 @@ using Sketch.Text;
 
 namespace Sketch.Binding;
 
-/// <summary>Works <c>change</c>, <c>leave out</c> and <c>add to</c> into a bound card.</summary>
+/// <summary>Applies <c>change</c>, <c>leave out</c> and <c>add to</c> to a bound card.</summary>
 internal sealed class PieceChanges(PieceBinder pieces, FindingBag findings, SourceText source)
 {
     public BoundCard Apply(BoundCard card, LineSyntax line)
@@ -50,7 +50,7 @@ internal sealed class PieceChanges(PieceBinder pieces, FindingBag findings, Sour
         var written = line.Head?.Size ?? line.Size;
         changed = changed with
         {
-            // What says the size in another way gives way to the way of the change.
+            // A size specified in another way is replaced by the one in the change.
             Size = written is null && clauses.Any(c => c.Clause is ShowingClause { Edge: null }) && IsInNumbers(piece.Size, changed.Kind)
                 ? null : changed.Size,
             Clauses = ClauseFamilies.Replace(

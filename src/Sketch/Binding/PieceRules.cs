@@ -6,16 +6,16 @@ using Sketch.Units;
 
 namespace Sketch.Binding;
 
-/// <summary>A clause that settles something, with the file that it stands in.</summary>
+/// <summary>A clause that specifies something, with the file that it is written in.</summary>
 internal readonly record struct Rule<T>(T Clause, SourceText Source) where T : Clause
 {
-    /// <summary>Where it stands.</summary>
+    /// <summary>The place of the clause.</summary>
     public Location Location => new(Source, Clause.Span);
 }
 
 /// <summary>
-/// What the clauses of a piece settle: its shape, size, place, copies and papers. Layout asks for these and never searches clauses. Where
-/// two clauses settle the same, which is reported, the first counts.
+/// What the clauses of a piece specify: its shape, size, place, copies and papers. Layout reads these and never searches clauses. Where
+/// two clauses specify the same, which is reported, the first counts.
 /// </summary>
 internal sealed class PieceRules
 {
@@ -71,7 +71,7 @@ internal sealed class PieceRules
     /// <summary>The rules of a line without clauses.</summary>
     public static PieceRules None { get; } = new([]);
 
-    /// <summary>What is written of the shape besides its size.</summary>
+    /// <summary>What is written about the shape besides its size.</summary>
     public ShapeStyle Style { get; }
 
     public Rule<QuantityClause>? Points { get; private set; }
@@ -82,7 +82,7 @@ internal sealed class PieceRules
 
     public Rule<MeasureClause>? Letters { get; private set; }
 
-    /// <summary>The first <c>showing</c>; <see cref="ShownAt"/> has what it leaves at each side.</summary>
+    /// <summary>The first <c>showing</c>; <see cref="ShownAt"/> gives what it leaves at each side.</summary>
     public Rule<ShowingClause>? Showing { get; private set; }
 
     public Rule<SameSizeClause>? SameSize { get; private set; }
@@ -104,10 +104,10 @@ internal sealed class PieceRules
     /// <summary>Whether a window goes through all layers.</summary>
     public bool IsThrough { get; private set; }
 
-    /// <summary>Height of the foam beneath; null for none.</summary>
+    /// <summary>The height of the foam beneath; null for none.</summary>
     public Length? Foam { get; private set; }
 
-    /// <summary>What goes round the edge at each end; null for nothing.</summary>
+    /// <summary>How much is wrapped round the edge at each end; null for none.</summary>
     public Length? Wrap { get; private set; }
 
     public Rule<ArrangeClause>? Arrange { get; private set; }
@@ -119,10 +119,10 @@ internal sealed class PieceRules
     /// <summary>Whether each copy begins further up or down than the one before.</summary>
     public bool StepsUpOrDown => _step?.Direction is Direction.Up or Direction.Down;
 
-    /// <summary>Whether neighbouring copies take different papers; null where the order of papers is not written.</summary>
+    /// <summary>Whether neighbouring copies take different papers; null where the order of papers is not specified.</summary>
     public bool? Alternates { get; private set; }
 
-    /// <summary>What a mat shows: on all sides first, then what is written for one side.</summary>
+    /// <summary>The borders of a mat: those for all sides first, then those for one side.</summary>
     public ImmutableArray<BorderClause> Borders { get; }
 
     /// <summary>The papers after each <c>of</c>.</summary>
@@ -141,18 +141,18 @@ internal sealed class PieceRules
     public Length? DistanceFrom(Edge edge) => _distances[(int)edge];
 
     /// <summary>
-    /// What is to show at a side, or null where the piece has no <c>showing</c>: what is written for the side, else for all sides; where
+    /// How much is to show at a side, or null where the piece has no <c>showing</c>: as written for the side, else for all sides; where
     /// only other sides are named, nothing shows.
     /// </summary>
     public Length? ShownAt(Edge edge) =>
         Showing is null ? null : _showing[(int)edge] ?? _showingEverywhere ?? Length.Zero;
 
-    /// <summary>Whether a <c>showing</c> settles this axis: on all sides, or on one that bounds it.</summary>
+    /// <summary>Whether a <c>showing</c> applies to this axis: on all sides, or on one that bounds it.</summary>
     public bool ShowsOn(Axis axis) =>
         _showingEverywhere is not null
         || axis.Edges() is var (low, high) && (_showing[(int)low] is not null || _showing[(int)high] is not null);
 
-    /// <summary>How far the piece is held off a side: the distance written, or what shows, or nothing.</summary>
+    /// <summary>The distance of the piece from a side: as written, or what shows, or zero.</summary>
     public Length Off(Edge edge) => DistanceFrom(edge) ?? ShownAt(edge) ?? Length.Zero;
 
     /// <summary>How far the piece is shifted to the right or down; negative to the left or up.</summary>
@@ -160,20 +160,20 @@ internal sealed class PieceRules
 
     public bool IsShifted(Axis axis) => _isShifted[(int)axis];
 
-    /// <summary>The piece beside which this one lies along an axis.</summary>
+    /// <summary>The piece beside which this one is placed along an axis.</summary>
     public Rule<BesideClause>? BesideOn(Axis axis) => _beside[(int)axis];
 
     /// <summary>The edge on which the piece is centred along an axis.</summary>
     public Rule<OverClause>? OverOn(Axis axis) => _over[(int)axis];
 
-    /// <summary>What lies between two copies.</summary>
+    /// <summary>The gap between two copies.</summary>
     public Length Gap(Axis axis) => _gap is not { } gap ? Length.Zero : axis == Axis.Across ? gap.Across : gap.Down;
 
     /// <summary>How much further to the right or down each copy begins than the one before; negative to the left or up.</summary>
     public Length Step(Axis axis) =>
         _step is { } step && step.Direction.Axis() == axis ? step.Distance * step.Direction.Sign() : Length.Zero;
 
-    /// <summary>What a part that is used writes in place of a role, or null.</summary>
+    /// <summary>What the use of a part gives in place of a role, or null.</summary>
     public Rule<WithClause>? ReplacementOf(string role)
     {
         foreach (var with in _replacements)

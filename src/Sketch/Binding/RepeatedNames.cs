@@ -5,7 +5,7 @@ using Sketch.Text;
 namespace Sketch.Binding;
 
 /// <summary>
-/// Reports names that two pieces on the same thing have, whichever way they came to lie there: on lines below each other, by <c>add to</c>,
+/// Reports names that two pieces on the same parent share, however they got there: on lines below each other, by <c>add to</c>,
 /// <c>change</c> or <c>item</c>, on a face that another card has begun, or on the use of a part.
 /// </summary>
 internal sealed class RepeatedNames
@@ -14,7 +14,7 @@ internal sealed class RepeatedNames
     private readonly FindingBag _findings;
     private readonly HashSet<Location> _reported = [];
 
-    // The pieces of a part are the same ones in each of its uses.
+    // The pieces of a part are the same objects in each of its uses.
     private readonly HashSet<BoundPiece> _seen = new(ReferenceEqualityComparer.Instance);
 
     private RepeatedNames(SourceText source, FindingBag findings) => (_source, _findings) = (source, findings);
@@ -29,7 +29,7 @@ internal sealed class RepeatedNames
         }
     }
 
-    /// <summary>Looks through the pieces on one thing, and returns where each name is given first.</summary>
+    /// <summary>Checks the pieces on one parent, and returns where each name is given first.</summary>
     private Dictionary<string, Location> Among(IEnumerable<BoundPiece> pieces, int mats)
     {
         var first = new Dictionary<string, Location>(StringComparer.OrdinalIgnoreCase);
@@ -56,7 +56,7 @@ internal sealed class RepeatedNames
         return first;
     }
 
-    /// <summary>What items put on a copy lies beside what lies on every copy.</summary>
+    /// <summary>Pieces that an item puts on one copy are siblings of the pieces on every copy.</summary>
     private void InItems(BoundPiece piece, Dictionary<string, Location> onAll)
     {
         var onCopies = new Dictionary<(int Copy, string Name), Location>();
@@ -83,7 +83,7 @@ internal sealed class RepeatedNames
         }
     }
 
-    /// <summary>Whether a name is that of one of so many mats: the innermost is <c>mat</c>, the next <c>mat2</c>.</summary>
+    /// <summary>Whether a name is that of one of a number of mats: the innermost is <c>mat</c>, the next <c>mat2</c>.</summary>
     public static bool IsMat(string name, int mats) =>
         name.StartsWith("mat", StringComparison.OrdinalIgnoreCase)
         && int.TryParse(name.AsSpan(3), NumberStyles.None, CultureInfo.InvariantCulture, out var number)

@@ -4,14 +4,14 @@ using Sketch.Syntax;
 namespace Sketch.Binding;
 
 /// <summary>
-/// Which clauses say something for which kinds of piece. One that says nothing is reported, since its maker meant something by it.
+/// Which clauses have an effect on which kinds of piece. One without effect is reported, since its author meant something by it.
 /// </summary>
 internal static class UnusedClauses
 {
-    /// <summary>What to write instead of a clause that has no effect on a piece, or null where it says something.</summary>
+    /// <summary>What to write instead of a clause that has no effect on a piece, or null where it has one.</summary>
     /// <param name="clause">The clause.</param>
     /// <param name="piece">The piece, whose kind and shape matter.</param>
-    /// <param name="repeats">Whether its line may make several.</param>
+    /// <param name="repeats">Whether its line may make several copies.</param>
     public static string? HintFor(Clause clause, BoundPiece piece, bool repeats)
     {
         if (piece is { IsDamaged: true, Kind: PieceKind.Group })
@@ -61,10 +61,10 @@ internal static class UnusedClauses
         };
     }
 
-    /// <summary>Whether a piece's line may make several: it has a count, or a grid with rows.</summary>
+    /// <summary>Whether the line of a piece may make several copies: it has a count, or a grid with rows.</summary>
     public static bool Repeats(BoundPiece piece) => piece.Count is not null || piece.Rules.Arrange is { Clause.Down: not null };
 
-    /// <summary>The same for what an <c>item</c> line says of one copy.</summary>
+    /// <summary>The same for the clauses that an <c>item</c> line adds to one copy.</summary>
     public static string? HintForCopy(Clause clause, BoundPiece line) => clause switch
     {
         EdgeClause or CornerClause or CentreClause or BesideClause or OverClause or MeasuredFromClause or AlongClause or AroundClause
