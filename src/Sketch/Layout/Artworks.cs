@@ -10,7 +10,7 @@ internal sealed class Artworks(IWorld world, FindingBag findings)
 {
     private readonly Dictionary<(string File, string NamedIn), Outline?> _read = [];
 
-    /// <summary>The outline in millimetres with its box at 0, 0; null when there is none, which is then told once.</summary>
+    /// <summary>The outline in millimetres with its box at 0, 0; null when there is none, which is reported once.</summary>
     public Outline? Of(Node node)
     {
         var bound = node.Bound;

@@ -5,10 +5,10 @@ using Sketch.Units;
 
 namespace Sketch.Layout;
 
-/// <summary>The borders that mats are written with, and which of them end flush with a full piece.</summary>
+/// <summary>The written borders of mats, and which of them end flush with a full piece.</summary>
 internal static class Borders
 {
-    /// <summary>What an unwritten border adds in total: an eighth of an inch (common practice, no source).</summary>
+    /// <summary>What a mat adds in total where no border is written: an eighth of an inch (common practice, no source).</summary>
     public static readonly Length UsualMat = Length.Inch(0, 1, 8);
 
     public static (Length? Low, Length? High) WrittenBorder(BoundPiece bound, BoundPiece mat, Axis axis)

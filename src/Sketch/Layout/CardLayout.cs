@@ -10,7 +10,7 @@ using Sketch.World;
 
 namespace Sketch.Layout;
 
-/// <summary>From a bound card to a card with every size and place settled.</summary>
+/// <summary>Computes every size and place of a bound card.</summary>
 internal sealed class CardLayout
 {
     private static readonly Size UsualCard = new(Length.Inch(4, 1, 4), Length.Inch(5, 1, 2));
@@ -46,7 +46,7 @@ internal sealed class CardLayout
 
     public Places Places { get; }
 
-    /// <summary>Prepares the layout of a bound card; null when its base is not known, which is then reported.</summary>
+    /// <summary>Prepares the layout of a bound card; null when its base is not known, which is reported.</summary>
     public static CardLayout? Prepare(BoundCard bound, RoleFilling filling, IWorld world, FindingBag findings)
     {
         if (bound.Base is null)
@@ -60,8 +60,8 @@ internal sealed class CardLayout
     }
 
     /// <summary>
-    /// Lays out a bound card; pieces that cannot be worked out are told and left out. Where the base's size is a mistake, already reported, the
-    /// pieces are gone through on a card of a usual size, so that one run tells every mistake, and no card is given.
+    /// Lays out a bound card; pieces that cannot be laid out are reported and left out. Where the size of the base is a reported mistake,
+    /// the pieces are checked on a card of a usual size, so that one run reports every mistake, and no card is returned.
     /// </summary>
     public static LaidOutCard? Lay(BoundCard bound, RoleFilling filling, IWorld world, FindingBag findings)
     {
@@ -109,7 +109,7 @@ internal sealed class CardLayout
             _bound.Location);
     }
 
-    /// <summary>Reports pieces of which windows leave nothing, once for all copies of a line.</summary>
+    /// <summary>Reports pieces that windows cut away entirely, once for all copies of a line.</summary>
     private void ReportCutAway(ImmutableArray<Piece> written, ImmutableArray<Piece> cut)
     {
         foreach (var piece in written.Zip(cut).Where(p => p.Second.Outline.IsEmpty && !p.First.Outline.IsEmpty).Select(p => p.First)
@@ -135,7 +135,7 @@ internal sealed class CardLayout
     }
 
     /// <summary>
-    /// The envelope's size: as written on either of its faces, else the usual one for the card, lying landscape.
+    /// The size of the envelope: as written on either of its faces, else the usual one for the card, in landscape.
     /// </summary>
     private Size? EnvelopeSize(BoundFace face)
     {

@@ -7,7 +7,7 @@ using Sketch.World;
 namespace Sketch.Layout;
 
 /// <summary>
-/// Binds a card with the cards that it is like, the first of them first. Each is bound, fitted to its base if it asks for that, and then
+/// Binds a card with the chain of cards that it is like, root first. Each is bound, refitted to its base if it asks for that, and then
 /// changed.
 /// </summary>
 internal sealed class LikeCards(IWorld world)

@@ -7,14 +7,14 @@ using Sketch.Text;
 namespace Sketch.Layout;
 
 /// <summary>
-/// Finds the piece that a name means: among siblings, then outward, then on the face if it is there once; else by a path.
+/// Finds the piece that a name means: among siblings, then outwards, then on the face if it occurs there once; else by a path.
 /// </summary>
 internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<string> brokenNames, FindingBag findings)
 {
     private readonly HashSet<(SourceText, TextSpan)> _reported = [];
     private readonly Dictionary<List<CopySet>, Dictionary<string, CopySet>> _named = [];
 
-    /// <summary>The unit that a path means for a piece, or null, which is then told once.</summary>
+    /// <summary>The set of copies that a path means for a piece, or null, which is reported once.</summary>
     public CopySet? Find(CopySet from, PathSyntax path, SourceText source)
     {
         var first = path.Names[0];
@@ -78,7 +78,7 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
         return null;
     }
 
-    /// <summary>Whether a piece's path leads to it when written: all that it lies on is named and there once.</summary>
+    /// <summary>Whether the path of a piece can be written: every piece that it lies on has a name and occurs once.</summary>
     private static bool CanBeWritten(CopySet set)
     {
         for (var on = set.Parent?.Set; on is not null; on = on.Parent?.Set)
@@ -95,7 +95,7 @@ internal sealed class NameLookup(ImmutableArray<FaceScope> faces, IReadOnlySet<s
     private static string PathOf(CopySet set) => set.Copies is [var first, ..] ? first.Path.ToString()
         : Face.NameOf(set.Face.Kind) + "/" + set.Key;
 
-    /// <summary>The named ones of some siblings; each list is looked through once.</summary>
+    /// <summary>The named siblings of a list; each list is searched once.</summary>
     private Dictionary<string, CopySet> Named(List<CopySet> siblings)
     {
         if (!_named.TryGetValue(siblings, out var named))

@@ -21,11 +21,11 @@ internal sealed class FaceScope(FaceKind kind, Size size, Location location)
     /// <summary>All named sets of the face, however deep.</summary>
     public Dictionary<string, List<CopySet>> ByName { get; } = new(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>Height of the envelope's flap as a place to refer to; it is no piece.</summary>
+    /// <summary>The height of the flap of an envelope, which other pieces may refer to; it is not a piece.</summary>
     public Length? Flap { get; init; }
 }
 
-/// <summary>A piece line where it stands: one piece, or the copies of a repeat as a block that is placed like one piece.</summary>
+/// <summary>A piece line in its context: one piece, or the copies of a repeat as a block that is placed like one piece.</summary>
 internal sealed class CopySet(BoundPiece bound, Node? parent, FaceScope face, string key)
 {
     public BoundPiece Bound { get; } = bound;
@@ -35,7 +35,7 @@ internal sealed class CopySet(BoundPiece bound, Node? parent, FaceScope face, st
 
     public FaceScope Face { get; } = face;
 
-    /// <summary>What it is called in paths: its name, or its kind with a number.</summary>
+    /// <summary>Its name in paths: as written, or its kind with a number.</summary>
     public string Key { get; } = key;
 
     public Node[] Copies { get; set; } = [];
@@ -44,22 +44,22 @@ internal sealed class CopySet(BoundPiece bound, Node? parent, FaceScope face, st
 
     public CopyGrid? Arrangement { get; set; }
 
-    /// <summary>Its siblings, itself among them.</summary>
+    /// <summary>Its siblings, including itself.</summary>
     public List<CopySet> Siblings => Parent is null ? Face.Units : Parent.Children;
 
-    /// <summary>Settled sizes of the block and offsets of its copies, each axis; null until computed.</summary>
+    /// <summary>The size of the block and the offsets of its copies, for each axis; null until computed.</summary>
     public CopyBlock?[] Blocks { get; } = new CopyBlock?[2];
 
-    /// <summary>Whether a copy's size has turned out not to be known, so that there is no block on that axis.</summary>
+    /// <summary>Whether the size of a copy could not be computed, so that there is no block on that axis.</summary>
     public bool[] HasNoBlock { get; } = new bool[2];
 
-    /// <summary>The low edge of the outermost box on the face, each axis.</summary>
+    /// <summary>The low edge of the outermost box on the face, for each axis.</summary>
     public Memo<Length>[] Places { get; } = [new(), new()];
 
     public string Called => Bound.Name ?? $"the {Bound.Kind.Name} of line {Bound.Location.Start.Line}";
 }
 
-/// <summary>How the copies of a repeat stand along one axis: how many, and each copy's cell.</summary>
+/// <summary>The grid of a repeat: how many copies in each direction, and the cell of each copy.</summary>
 internal sealed record CopyGrid(int Across, int Down)
 {
     public int Count(Axis axis) => axis == Axis.Across ? Across : Down;
@@ -67,7 +67,7 @@ internal sealed record CopyGrid(int Across, int Down)
     public int Cell(int index, Axis axis) => axis == Axis.Across ? index % Across : index / Across;
 }
 
-/// <summary>One axis of a block: its whole size and where each copy's outermost box begins in it.</summary>
+/// <summary>One axis of a block: its whole size, and where in it the outermost box of each copy begins.</summary>
 internal sealed record CopyBlock(Length Size, Length[] Offsets);
 
 /// <summary>One piece with its mats.</summary>
@@ -75,10 +75,10 @@ internal sealed class Node(CopySet set, int index, BoundPiece bound)
 {
     public CopySet Set { get; } = set;
 
-    /// <summary>Which copy, from 0.</summary>
+    /// <summary>The index of the copy, from 0.</summary>
     public int Index { get; } = index;
 
-    /// <summary>The bound piece of this copy, with what an <c>item</c> line changes.</summary>
+    /// <summary>The bound piece of this copy, with the changes of its <c>item</c> line.</summary>
     public BoundPiece Bound { get; } = bound;
 
     public List<CopySet> Children { get; } = [];
@@ -92,7 +92,7 @@ internal sealed class Node(CopySet set, int index, BoundPiece bound)
 }
 
 /// <summary>
-/// One axis of a piece with its mats: sizes from the piece (0) outwards, and what each mat shows at the low and the high side.
+/// One axis of a piece with its mats: sizes from the piece (0) outwards, and the border of each mat at the low and the high side.
 /// </summary>
 internal sealed record Stack(ImmutableArray<Length> Sizes, ImmutableArray<Length> Low, ImmutableArray<Length> High)
 {
@@ -117,14 +117,14 @@ internal sealed record Stack(ImmutableArray<Length> Sizes, ImmutableArray<Length
     }
 }
 
-/// <summary>A value that is worked out once; met again while open, it is a circle.</summary>
+/// <summary>A value that is computed once; if it is asked for again while it is being computed, it is circular.</summary>
 internal sealed class Memo<T>
 {
     public bool IsOpen { get; set; }
 
     public bool IsDone { get; private set; }
 
-    /// <summary>The value; default when it could not be worked out.</summary>
+    /// <summary>The value; default when it could not be computed.</summary>
     public T? Value { get; private set; }
 
     public bool HasValue { get; private set; }

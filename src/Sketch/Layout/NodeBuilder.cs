@@ -8,7 +8,7 @@ using Sketch.Units;
 
 namespace Sketch.Layout;
 
-/// <summary>Makes a node for every piece of a bound card: parts, repeats and items are spelt out.</summary>
+/// <summary>Makes a node for every piece of a bound card: parts, repeats and items are expanded.</summary>
 internal sealed class NodeBuilder(FindingBag findings)
 {
     private readonly PieceCount _count = new(Limits.DepthWithParts);
@@ -27,7 +27,7 @@ internal sealed class NodeBuilder(FindingBag findings)
                 continue;
             }
 
-            // Both sides of an envelope share its flap, whichever line gives its depth.
+            // Both sides of an envelope share its flap, whichever line specifies its depth.
             var flap = face.Kind == FaceKind.EnvelopeBack ? face.Flap ?? card.Faces.FirstOrDefault(f => f.Flap is not null)?.Flap : null;
             var scope = new FaceScope(face.Kind, size.Value, face.Location) { Flap = flap };
             scope.Units.AddRange(BuildSets(face.Pieces, null, scope, 0));
@@ -59,13 +59,13 @@ internal sealed class NodeBuilder(FindingBag findings)
         var sets = new List<CopySet>(pieces.Length);
         foreach (var bound in pieces)
         {
-            // A line that makes too many pieces is left out as a whole, which is known before they are spelt out.
+            // A line that makes too many pieces is left out as a whole; this is known before they are expanded.
             if (_full || (depth == 0 && !HasRoomFor(bound, _count.Of(bound))))
             {
                 break;
             }
 
-            // No two paths are the same, even where a name is given twice, which is reported.
+            // Paths are unique, even where a name is given twice, which is reported.
             var isOwn = bound.Name is { } name && !RepeatedNames.IsMat(name, mats) && given.Add(name);
             sets.Add(BuildSet(bound, parent, face, isOwn ? bound.Name! : NextKey(bound.Name ?? bound.Kind.Name, numbers, names), depth));
         }
@@ -175,7 +175,7 @@ internal sealed class NodeBuilder(FindingBag findings)
         return bound;
     }
 
-    /// <summary>Settles how many copies there are and how they stand.</summary>
+    /// <summary>Determines how many copies there are and how they are arranged.</summary>
     private int Arrange(CopySet set)
     {
         var bound = set.Bound;
@@ -193,7 +193,7 @@ internal sealed class NodeBuilder(FindingBag findings)
         {
             ArrangementKind.Column => 1,
             ArrangementKind.Grid => (int)Math.Min(clause.Across, count),
-            // Stepping up or down alone means one below the other.
+            // A step up or down without an arrangement means one below the other.
             null when bound.Rules.StepsUpOrDown => 1,
             _ => (int)count,
         };

@@ -12,7 +12,7 @@ using Sketch.Units;
 
 namespace Sketch.Layout;
 
-/// <summary>Resolves what pieces are made of: roles, colours and the exchanges that <c>with … as …</c> makes in a used part.</summary>
+/// <summary>Resolves what pieces are made of: roles, colours and the replacements by <c>with … as …</c> in the use of a part.</summary>
 internal sealed class Paints
 {
     private readonly Dictionary<string, Role> _roles = new(StringComparer.OrdinalIgnoreCase);
@@ -34,7 +34,7 @@ internal sealed class Paints
 
     public ImmutableArray<Role> Roles { get; }
 
-    /// <summary>White cardstock that no role names.</summary>
+    /// <summary>White cardstock without a role.</summary>
     public static Paint Plain => RolePaper.Plain;
 
     private Paint Fill(BoundRole role)
@@ -42,7 +42,7 @@ internal sealed class Paints
         var paint = _filling.Resolve(RolePaper.Of(role.Name, role.Paper, role.Colours, role.Side, role.AnyOffcut));
         if (paint is { Knowledge: PaperKnowledge.Nothing, Paper: { } missing })
         {
-            // Nothing in the card is to be replaced where the paper was chosen from outside.
+            // There is nothing to replace in the card where the paper was chosen outside it.
             ReportMissing(role, missing, _filling.ChoiceFor(role.Name) is null ? role.PaperSpan : null);
         }
 
@@ -58,7 +58,7 @@ internal sealed class Paints
                 written is null ? null : near);
     }
 
-    /// <summary>What a layer of a piece is made of; layer 0 is the piece, then its mats.</summary>
+    /// <summary>What a layer of a piece is made of: layer 0 is the piece, the others are its mats.</summary>
     public Paint Of(Node node, int layer)
     {
         var bound = layer == 0 ? node.Bound : node.Bound.Mats[layer - 1];
@@ -90,12 +90,12 @@ internal sealed class Paints
         return Plain;
     }
 
-    /// <summary>A paint as the base or an envelope names it.</summary>
+    /// <summary>The paint of the base or of an envelope.</summary>
     public Paint Of(PaintSyntax? paint, SourceText source) => paint is null ? Plain : Resolve(paint, source, null);
 
     /// <summary>
-    /// The ink that the file names for the words of a piece, or null where it names none. Text may name it like a paper (<c>of navy</c>, or
-    /// a role as its own name); a cut-out word is its paper.
+    /// The ink that the file names for the words of a piece, or null where it names none. Text can name it like a paper (<c>of navy</c>, or
+    /// a role as its own name); a cut-out word has the colour of its paper.
     /// </summary>
     public Paint? NamedInk(Node node)
     {
@@ -110,8 +110,8 @@ internal sealed class Paints
     }
 
     /// <summary>
-    /// Tells the unknown papers and inks of a piece that is not laid out and of all that lies on it: they are mistakes of their own, which
-    /// would come to light only once the size or place is fixed.
+    /// Reports the unknown papers and inks of a piece that is not laid out and of all that lies on it: they are separate mistakes, which
+    /// would otherwise be reported only once the size or place is fixed.
     /// </summary>
     public void ReportUnknown(Node node)
     {
@@ -137,7 +137,7 @@ internal sealed class Paints
         }
     }
 
-    /// <summary>Which of several paints a copy takes: in reading order, or so that neighbours differ.</summary>
+    /// <summary>The index of the paint that a copy takes: in reading order, or so that neighbours differ.</summary>
     private static int Turn(Node node, BoundPiece layer, int paints)
     {
         var arrangement = node.Set.Arrangement!;
@@ -188,7 +188,7 @@ internal sealed class Paints
         return undeclared;
     }
 
-    // Only a role is any offcut, so that a batch can put a paper in its place.
+    // Only a role can be any offcut, so that a batch can put a paper in its place.
     private void ReportAnyOffcut(Location place)
     {
         if (_reported.Add((place.Source, place.Span)))
@@ -200,10 +200,10 @@ internal sealed class Paints
         }
     }
 
-    /// <summary>Tells the roles of this file that nothing has used.</summary>
+    /// <summary>Reports the unused roles of this file.</summary>
     public void ReportUnused(SourceText source)
     {
-        // What uses it may stand where something could not be read.
+        // The role may be used in a line that could not be read.
         if (_findings.HasErrors)
         {
             return;

@@ -5,18 +5,18 @@ using Sketch.Syntax;
 namespace Sketch.Layout;
 
 /// <summary>
-/// How much a bound card comes to once copies and parts are spelt out, found without spelling them out: what parts use in
-/// common is counted once and multiplied.
+/// How much a bound card contains once copies and parts are expanded, counted without expanding them: what parts
+/// share is counted once and multiplied.
 /// </summary>
 /// <param name="deepest">The depth below which nothing is laid out.</param>
 internal sealed class PieceCount(int deepest)
 {
-    // Far above every limit, and far enough below the largest number to be multiplied by any count of copies.
+    // Far above every limit, and small enough to be multiplied by any count of copies without overflow.
     private const long Most = 1L << 40;
 
     private readonly Dictionary<BoundPiece, Amount> _known = new(ReferenceEqualityComparer.Instance);
 
-    /// <summary>What all copies of a bound card and what lies on them come to.</summary>
+    /// <summary>The amount of all copies of a bound piece with everything that lies on them.</summary>
     public Amount Of(BoundPiece bound, int depth = 0)
     {
         if (depth >= deepest)
@@ -48,7 +48,7 @@ internal sealed class PieceCount(int deepest)
     }
 
     /// <summary>
-    /// A piece with its mats. Its letters are those of one text where there are as many texts as copies, else of all of them.
+    /// The amount of one piece with its mats. Its letters are those of one text where there is a text for each copy, else those of all.
     /// </summary>
     public static Amount OneCopy(BoundPiece bound)
     {
@@ -57,13 +57,13 @@ internal sealed class PieceCount(int deepest)
         return new(1 + bound.Mats.Length, letters, bound.Kind == PieceKind.Word ? letters : 0);
     }
 
-    /// <summary>How many copies a line asks for, up to one more than a line may have.</summary>
+    /// <summary>How many copies a line asks for, capped at one more than the limit for a line.</summary>
     public static long CopiesOf(BoundPiece bound) =>
         bound.Count ?? (bound.Rules.Arrange is { Clause: { Down: { } rows } grid }
             ? Math.Min((long)grid.Across * rows, Limits.Copies + 1) : 1);
 }
 
-/// <summary>What counts against the limits of a card.</summary>
+/// <summary>The amounts that count against the limits of a card.</summary>
 /// <param name="Pieces">Pieces with their mats.</param>
 /// <param name="Letters">Letters, inked or cut out.</param>
 /// <param name="CutOut">Letters that are cut out as words.</param>
@@ -73,6 +73,6 @@ internal readonly record struct Amount(long Pieces, long Letters, long CutOut)
 
     public static Amount operator *(Amount amount, long times) => new(amount.Pieces * times, amount.Letters * times, amount.CutOut * times);
 
-    /// <summary>The same, each number cut off at a most.</summary>
+    /// <summary>The same, with each number capped.</summary>
     public Amount AtMost(long most) => new(Math.Min(Pieces, most), Math.Min(Letters, most), Math.Min(CutOut, most));
 }

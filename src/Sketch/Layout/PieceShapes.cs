@@ -9,13 +9,13 @@ using Sketch.World;
 
 namespace Sketch.Layout;
 
-/// <summary>The outlines of pieces and mats at their settled boxes, in millimetres on the face.</summary>
+/// <summary>The outlines of pieces and mats in their computed boxes, in millimetres on the face.</summary>
 internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes sizes, NameLookup names, Places places)
 {
     /// <summary>Thickness of a writing line in millimetres.</summary>
     private const double RuleThickness = 0.3;
 
-    /// <summary>Corners and curves from which an outline is long: a word of eighty letters.</summary>
+    /// <summary>The number of corners and curves above which an outline is long: a word of eighty letters.</summary>
     private const int LongOutline = 2_000;
 
     /// <summary>A piece's own outline; empty where there is nothing to draw.</summary>
@@ -47,7 +47,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         var layers = new Outline[boxes.Length];
         layers[0] = own;
 
-        // A mat is plainer than what it lies behind, so that growing it further takes less work than growing a long outline again.
+        // A mat is simpler than what it lies behind, so growing it further takes less work than growing a long outline again.
         var isLong = own.Corners > LongOutline;
         var (from, fromBox) = (isLong ? own.WithoutHoles() : own, boxes[0]);
         for (var layer = 1; layer < layers.Length; layer++)
@@ -106,7 +106,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         return new(TextOf(node), outline, ink, letters, fits) { Room = room };
     }
 
-    /// <summary>The words of a text or cut-out word as a record.</summary>
+    /// <summary>The words of a text or cut-out word.</summary>
     public PieceWords? OwnWords(Node node, Paint? ink, Outline inked, Rect box)
     {
         if (words.Shape(node) is not { } shaped || sizes.WordSizes.LetterHeight(node) is not { } letters)
@@ -127,11 +127,11 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             ? SetLines(shaped, letters.Millimetres, Bounds.Of(box))
             : Outline.Empty;
 
-    /// <summary>All letters of a cut-out word, with capitals 1 high.</summary>
+    /// <summary>All letters of a cut-out word, with a cap height of 1.</summary>
     public static Outline Letters(ImmutableArray<ShapedWords> lines) =>
         lines is [var only] ? only.Outline : SetLines(lines, 1, default);
 
-    /// <summary>The box of inked lines in millimetres, measured from the middle of the box in which they are centred.</summary>
+    /// <summary>The box of the ink of lines in millimetres, measured from the middle of the box in which they are centred.</summary>
     public static Bounds Ink(ImmutableArray<ShapedWords> lines, double letters) => SetLines(lines, letters, default).Bounds;
 
     /// <summary>Lines centred in a box: across by their ink, down by the span from the first capital's top to the last baseline.</summary>

@@ -23,7 +23,7 @@ internal sealed class PieceWriter(
     private bool _isFull;
     private bool _hasAllWindows;
 
-    /// <summary>Windows in the order met, with the index of the piece they cut; -1 for the face.</summary>
+    /// <summary>Windows in drawing order, with the index of the piece that they cut; -1 for the face.</summary>
     public List<WindowCut> Windows { get; } = [];
 
     /// <summary>A window: what it cuts and where.</summary>
@@ -198,7 +198,7 @@ internal sealed class PieceWriter(
     }
 
     /// <summary>
-    /// Whether a line's outlines may still be drawn; where they may not, the rest of the card is left out and that is reported.
+    /// Whether the outlines of a line are still within the limit; if not, the rest of the card is left out, which is reported.
     /// </summary>
     private bool HasRoomFor(BoundPiece bound, long corners)
     {
@@ -215,7 +215,7 @@ internal sealed class PieceWriter(
         return !_isFull;
     }
 
-    /// <summary>Takes down a window, unless it is one too many.</summary>
+    /// <summary>Adds a window, unless that exceeds a limit.</summary>
     private void AddWindow(BoundPiece bound, WindowCut window)
     {
         var layers = WindowCutting.LayersOf(window, _pieces).Count();
@@ -243,12 +243,12 @@ internal sealed class PieceWriter(
         var bound = layer == 0 ? node.Bound : node.Bound.Mats[layer - 1];
         var outermost = node.Bound.Mats.Length;
 
-        // A piece is lifted with its mats: its foam is beneath the outermost. A mat's own foam lifts it and what lies on it.
+        // A piece is raised with its mats: its foam is beneath the outermost. A mat's own foam raises the mat and what lies on it.
         var foam = layer > 0 ? bound.Rules.Foam ?? Length.Zero : Length.Zero;
         return layer == outermost && node.Bound.Rules.Foam is { } stack ? foam + stack : foam;
     }
 
-    /// <summary>The boxes of a piece (0) and its mats outwards, or null when sizes or place could not be worked out.</summary>
+    /// <summary>The boxes of a piece (0) and its mats outwards, or null when sizes or place could not be computed.</summary>
     private Rect[]? Boxes(Node node)
     {
         var across = sizes.Of(node, Axis.Across);
@@ -334,7 +334,7 @@ internal sealed class PieceWriter(
             || (node.Bound.Size is BoxSize box && (box.Width is FullExtent || box.Height is FullExtent));
     }
 
-    /// <summary>A wrap adds at both ends of the longer direction, or of the one that runs the full way.</summary>
+    /// <summary>A wrap adds to both ends of the longer direction, or of the one that is full.</summary>
     private static Insets WrapOf(BoundPiece bound, Rect box)
     {
         if (bound.Rules.Wrap is not { } wrap)

@@ -9,8 +9,8 @@ using Sketch.Units;
 namespace Sketch.Layout;
 
 /// <summary>
-/// Where every piece lies on its face, as if nothing were turned. Sizes never read a place, so places come second; a place that leads
-/// back to itself is a circle and reported.
+/// Where every piece lies on its face, as if nothing were turned. Sizes never depend on a place, so places come second; a place that
+/// depends on itself is a circle and is reported.
 /// </summary>
 internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem units, FindingBag findings)
 {
@@ -18,7 +18,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
     private readonly List<CopySet> _open = [];
 
     /// <summary>
-    /// The low edge (left or top) of the outermost box of a unit; null when it cannot be worked out, which has then been reported.
+    /// The low edge (left or top) of the outermost box of a set of copies; null when it cannot be computed, which has been reported.
     /// </summary>
     public Length? Of(CopySet set, Axis axis)
     {
@@ -66,7 +66,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             ? low + block.Offsets[node.Index] + stack.Inset(layer) + node.Bound.Rules.Shift(axis) - node.Set.Bound.Rules.Shift(axis)
             : null;
 
-    /// <summary>One axis of a box that others are placed by: its low edge, size and the line on which things are centred.</summary>
+    /// <summary>One axis of a box that others are placed by: its low edge, its size and the line on which others are centred.</summary>
     private readonly record struct Span(Length Low, Length Size, Length Centre)
     {
         public Length High => Low + Size;
@@ -145,7 +145,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
     }
 
     /// <summary>
-    /// The line across an axis that stays where it is when the one piece of a unit is made larger or smaller; null if it has no place.
+    /// The line across an axis that stays fixed when the one piece of a set is made larger or smaller; null if it has no place.
     /// </summary>
     public Length? Anchor(Node node, Axis axis)
     {
@@ -163,7 +163,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         return isLow ? low : isHigh ? low + stack.Sizes[^1] : own + OwnCentre(node, axis, stack.Own);
     }
 
-    /// <summary>Copies with a size of their own rarely fill exactly what a <c>showing</c> leaves.</summary>
+    /// <summary>Reports copies with a size of their own that do not exactly fill what a <c>showing</c> leaves.</summary>
     private void ReportLooseRepeat(CopySet set, Axis axis, Length size)
     {
         if (set.IsRepeat && sizes.Room(set, axis) is { } room && room != size)
@@ -175,7 +175,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         }
     }
 
-    /// <summary>Places that follow from another piece, else the middle.</summary>
+    /// <summary>A place that follows from another piece, else the middle.</summary>
     private Length? ByOther(CopySet set, Axis axis, Length size, Length ownCentre, Span reference)
     {
         var bound = set.Bound;
@@ -193,7 +193,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
                 : e.Centre - ownCentre;
         }
 
-        // Next to a piece, the other direction is centred on it.
+        // Beside a piece, the other direction is centred on it.
         if (bound.Rules.Beside is { } beside)
         {
             return Target(set, beside.Clause.Of, beside.Source, axis, outer: true) is { } target ? target.Centre - ownCentre : null;
@@ -217,12 +217,12 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         return true;
     }
 
-    /// <summary>A repeat that is spread, or whose copies share the room, lies between both distances.</summary>
+    /// <summary>Whether a repeat takes the whole room between both distances: it is spread, or its copies share the room.</summary>
     private static bool TakesWholeRoom(CopySet set, Axis axis) =>
         (set.IsRepeat && (set.Bound.Size is null || (set.Bound.Rules.Spread is not null && set.Arrangement!.Count(axis) > 1)))
         || (set.Bound.Rules.Along is { } along && along.Clause.Edge.Axis() != axis);
 
-    /// <summary>What distances are measured on: the parent's own box, the face, or the piece that is named.</summary>
+    /// <summary>What distances are measured from: the parent's own box, the face, or the piece that is named.</summary>
     private Span? Reference(CopySet set, Axis axis)
     {
         if (set.Bound.Rules.MeasuredFrom is { } from)
@@ -271,7 +271,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         && !set.Face.ByName.ContainsKey("flap");
 
     /// <summary>
-    /// From the low edge of a unit's outermost box to the line by which it is centred: its middle, but the circumcentre of a star.
+    /// From the low edge of the outermost box of a set to the line by which it is centred: its middle, but the circumcentre of a star.
     /// </summary>
     private Length? CentreWithin(CopySet set, Axis axis)
     {

@@ -7,12 +7,12 @@ namespace Sketch.Layout;
 /// <summary>Pieces with proportions of their own: shapes, words and drawings.</summary>
 internal sealed class Proportions(Words words, Artworks artworks)
 {
-    /// <summary>Whether one number is enough for its size.</summary>
+    /// <summary>Whether one number specifies its size.</summary>
     public static bool HasProportion(Node node) =>
         node.Bound.Kind.Traits.IsWords || node.Bound.OutlineKind.Traits.IsDrawing
             || (node.Bound.OutlineKind.Traits.Shape is { } shape && ShapeProportions.Has(shape));
 
-    /// <summary>Height for a width of 1.</summary>
+    /// <summary>The height for a width of 1.</summary>
     public double? Ratio(Node node)
     {
         if (node.Bound.OutlineKind.Traits.IsDrawing)
@@ -28,7 +28,7 @@ internal sealed class Proportions(Words words, Artworks artworks)
         return node.Bound.OutlineKind.Traits.Shape is { } shape ? ShapeProportions.Ratio(shape, node.Bound.Rules.Style) : null;
     }
 
-    /// <summary>The size in the other direction that goes with a known one.</summary>
+    /// <summary>The size in the other direction for a known one.</summary>
     public Length? Other(Node node, Length known, Axis wanted)
     {
         if (node.Bound.OutlineKind.Traits.Shape is { } shape && ShapeProportions.Has(shape) && !node.Bound.OutlineKind.Traits.IsDrawing)

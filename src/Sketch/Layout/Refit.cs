@@ -12,9 +12,9 @@ using Sketch.World;
 namespace Sketch.Layout;
 
 /// <summary>
-/// Fits a card that is like another to its own base: written sizes by the smaller of the two ratios of the bases, distances by the ratio
-/// of what they are measured on, to the nearest sixteenth of an inch (millimetre in metric files). Borders, gaps and the thickness of
-/// lines stay, unless all is refitted.
+/// Fits a card that is like another to its own base: written sizes scale by the smaller of the two ratios of the bases, distances by that
+/// of what they are measured from, to the nearest sixteenth of an inch (millimetre in metric files). Borders, gaps and the thickness of
+/// lines are kept, unless all is refitted.
 /// </summary>
 internal sealed class Refit
 {
@@ -37,15 +37,15 @@ internal sealed class Refit
         _findings = findings;
     }
 
-    /// <summary>The card with the pieces of the other fitted to its own base; unchanged where a base is not known.</summary>
+    /// <summary>The card with the pieces of the other refitted to its own base; unchanged where a base is not known.</summary>
     /// <param name="card">The card, bound but not yet changed.</param>
     /// <param name="other">The card that it is like.</param>
     /// <param name="line">The line that asks for it.</param>
     /// <param name="world">The files and fonts around the card.</param>
-    /// <param name="findings">Takes a note of each value that is changed.</param>
+    /// <param name="findings">Receives a note for each value that is changed.</param>
     public static BoundCard Apply(BoundCard card, BoundCard other, RefitLine line, IWorld world, FindingBag findings)
     {
-        // The other card's own mistakes are reported when it is read for itself.
+        // The mistakes of the other card are reported when that card is checked.
         var quiet = new FindingBag();
         var prepared = CardLayout.Prepare(other, RoleFilling.None, world, quiet);
         var isWhole = quiet.ToImmutable().All(f => f.Kind != FindingCatalogue.TooManyPieces);
@@ -56,7 +56,7 @@ internal sealed class Refit
 
     private BoundCard Apply(BoundCard card, BoundCard other, IWorld world)
     {
-        // A distance follows the new size of what it is measured on, so the outer pieces are refitted before those that lie on them.
+        // A distance follows the new size of what it is measured from, so the outer pieces are refitted before those that lie on them.
         for (var depth = 0; depth <= Limits.Depth; depth++)
         {
             var layout = CardLayout.Prepare(card, RoleFilling.None, world, new FindingBag());
@@ -72,7 +72,7 @@ internal sealed class Refit
                 [
                     .. card.Faces.Select(face =>
                     {
-                        // Only what comes from the other card is refitted; pieces that this card adds come after those.
+                        // Only pieces from the other card are refitted; those that this card adds come after them.
                         var count = other.Faces.FirstOrDefault(f => f.Kind == face.Kind)?.Pieces.Length ?? 0;
                         var oldUnits = _old.Faces.FirstOrDefault(f => f.Kind == face.Kind)?.Units ?? [];
                         var newUnits = layout.Faces.FirstOrDefault(f => f.Kind == face.Kind)?.Units ?? [];
@@ -192,7 +192,7 @@ internal sealed class Refit
                 yield return clause with { Clause = showing with { Amount = ByParent(showing.Amount, old, now, layout, side.Axis()) } };
                 break;
             case ShowingClause showing:
-                // What shows alike on all sides stays alike, so the smaller ratio counts.
+                // What shows equally on all sides stays equal, so the smaller ratio counts.
                 yield return clause with
                 {
                     Clause = showing with

@@ -6,10 +6,10 @@ using Sketch.Units;
 
 namespace Sketch.Layout;
 
-/// <summary>How the copies of a repeat stand in their block. The block is then placed like one piece.</summary>
+/// <summary>Arranges the copies of a repeat in their block. The block is then placed like one piece.</summary>
 internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag findings)
 {
-    /// <summary>One axis of a unit: its whole outer size, and where in it each copy's outermost box begins.</summary>
+    /// <summary>One axis of a set: its whole outer size, and where in it the outermost box of each copy begins.</summary>
     public CopyBlock? Of(CopySet set, Axis axis)
     {
         if (set.Blocks[(int)axis] is { } known)
@@ -27,7 +27,7 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         {
             if (sizes.Of(set.Copies[i], axis) is not { } stack)
             {
-                // A size in a circle is asked for again while it is still open; only a settled one is final.
+                // A circular size is asked for again while it is being computed; only a completed one is final.
                 set.HasNoBlock[(int)axis] = set.Copies[i].Stacks[(int)axis].IsDone;
                 return null;
             }
@@ -86,7 +86,7 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         return count == 1 && step != Length.Zero ? Stepped(offsets, outer, step) : new(whole, offsets);
     }
 
-    /// <summary>A column whose copies move on sideways (or a row that climbs): each copy starts a step further.</summary>
+    /// <summary>A column whose copies step sideways, or a row whose copies step up or down: each copy starts a step further.</summary>
     private static CopyBlock Stepped(Length[] offsets, Length[] outer, Length step)
     {
         var moved = new Length[offsets.Length];
@@ -100,7 +100,7 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         return new(most - least, [.. moved.Select(m => m - least)]);
     }
 
-    /// <summary>Where a smaller copy stands in its cell: in the middle, or lined up with an edge.</summary>
+    /// <summary>Where a smaller copy is in its cell: in the middle, or lined up with an edge.</summary>
     private static Length Within(BoundPiece bound, Axis axis, Length free, bool steps) => bound.Rules.LinedUp switch
     {
         Edge.Left when axis == Axis.Across => Length.Zero,

@@ -6,16 +6,16 @@ using Sketch.Units;
 
 namespace Sketch.Layout;
 
-/// <summary>Tells what is wrong with sizes. The same line is asked for both directions and for every copy; it is told once.</summary>
+/// <summary>Reports what is wrong with sizes. A line is examined in both directions and for every copy, but reported once.</summary>
 internal sealed class SizeFindings(UnitSystem units, FindingBag findings)
 {
     private readonly HashSet<(Location, string)> _reported = [];
     private readonly HashSet<Location> _unsized = [];
 
-    /// <summary>A length as the file's readers know it.</summary>
+    /// <summary>A length in the units of the file.</summary>
     public string Text(Length length) => units.Format().WithUnit(length);
 
-    /// <summary>Tells of a size that its kind cannot have; always false, for the caller to hand on.</summary>
+    /// <summary>Reports a size that its kind cannot have; always false, for the caller to return.</summary>
     public bool Refuse(Node node, TextSpan? span, string message, string hint)
     {
         if (!node.Bound.IsDamaged)
@@ -26,7 +26,7 @@ internal sealed class SizeFindings(UnitSystem units, FindingBag findings)
         return false;
     }
 
-    /// <summary>Tells once what is found for both directions or for every copy.</summary>
+    /// <summary>Reports once what is found in both directions or for every copy.</summary>
     public void Report(FindingKind kind, Location location, string message, string hint)
     {
         if (_reported.Add((location, message)))
@@ -35,10 +35,10 @@ internal sealed class SizeFindings(UnitSystem units, FindingBag findings)
         }
     }
 
-    /// <summary>Tells that nothing says how large a piece is.</summary>
+    /// <summary>Reports that nothing specifies how large a piece is.</summary>
     public void ReportHowLarge(Node node, Axis axis)
     {
-        // Asked for both directions and for every copy; told once a line, and not at all where the size could not be read.
+        // Found in both directions and for every copy; reported once per line, and not at all where the size could not be read.
         if (!node.Bound.IsDamaged && _unsized.Add(node.Bound.Location))
         {
             var how = node.Bound.Size is null ? "large" : axis == Axis.Across ? "wide" : "high";
@@ -55,6 +55,6 @@ internal sealed class SizeFindings(UnitSystem units, FindingBag findings)
         var kind => $"Write {kind.Name} 2 x 3, or showing 1/8, or the size of its mat.",
     };
 
-    /// <summary>What a direction's size is called.</summary>
+    /// <summary>The name of the size along an axis.</summary>
     public static string Name(Axis axis) => axis == Axis.Across ? "width" : "height";
 }

@@ -4,10 +4,10 @@ using Sketch.Units;
 
 namespace Sketch.Layout;
 
-/// <summary>Works out the sizes of a whole stack from its known layers and written borders.</summary>
+/// <summary>Computes the sizes of a whole stack from its known layers and written borders.</summary>
 internal sealed class StackFilling(SizeFindings findings)
 {
-    /// <summary>The whole stack, or null when its sizes contradict each other, which has then been reported.</summary>
+    /// <summary>The whole stack, or null when its sizes contradict each other, which has been reported.</summary>
     public Stack? Fill(Node node, Axis axis, Length?[] low, Length?[] high, ImmutableArray<Pin> pins)
     {
         var layers = low.Length;
@@ -55,7 +55,7 @@ internal sealed class StackFilling(SizeFindings findings)
         return new([.. sizes], [.. low.Select(l => l!.Value)], [.. high.Select(h => h!.Value)]);
     }
 
-    /// <summary>Between two known layers exactly one unwritten border is worked out; with none unwritten they must agree.</summary>
+    /// <summary>Between two known layers exactly one unwritten border is computed; with none unwritten they must agree.</summary>
     private bool Between(Node node, Axis axis, Pin inner, Pin outer, Length?[] low, Length?[] high)
     {
         var written = Length.Zero;

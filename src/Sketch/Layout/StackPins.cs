@@ -7,7 +7,7 @@ using Sketch.Units;
 
 namespace Sketch.Layout;
 
-/// <summary>A layer whose size is known by itself, with the place that says so.</summary>
+/// <summary>A layer whose size is known by itself, with the place that specifies it.</summary>
 internal sealed record Pin(int Layer, Length Size, Location Location);
 
 /// <summary>
@@ -19,7 +19,7 @@ internal sealed class StackPins(StackSizes sizes, NameLookup names, Words words,
     private readonly Proportions _proportions = new(words, artworks);
 
     /// <summary>
-    /// Adds the known layers of a piece along an axis; false when one of them cannot be worked out, which has then been reported.
+    /// Adds the known layers of a piece along an axis; false when one of them cannot be computed, which has been reported.
     /// </summary>
     public bool Add(Node node, Axis axis, List<Pin> pins)
     {
@@ -258,7 +258,7 @@ internal sealed class StackPins(StackSizes sizes, NameLookup names, Words words,
         }
     }
 
-    /// <summary>How long a line along an edge is: the whole edge, less the distances written.</summary>
+    /// <summary>The length of a line along an edge: the whole edge, less the distances written.</summary>
     private Length? AlongLength(Node node, Axis axis, Rule<AlongClause> along)
     {
         Length? edge;

@@ -7,7 +7,7 @@ namespace Sketch.Layout;
 
 /// <summary>
 /// The sizes of every piece with its mats. For each axis a layer's size comes from one rule, chosen by the words written and never by
-/// values, so the working-out always ends; a size that depends on itself is a circle and told with its lines.
+/// values, so the computation always ends; a size that depends on itself is a circle and is reported with its lines.
 /// </summary>
 internal sealed class StackSizes
 {
@@ -35,7 +35,7 @@ internal sealed class StackSizes
     /// <summary>The sizes that follow from words.</summary>
     public WordSizes WordSizes { get; }
 
-    /// <summary>The stack along an axis; null when it cannot be worked out, which has then been reported.</summary>
+    /// <summary>The stack along an axis; null when it cannot be computed, which has been reported.</summary>
     public Stack? Of(Node node, Axis axis)
     {
         var memo = node.Stacks[(int)axis];
@@ -75,7 +75,7 @@ internal sealed class StackSizes
             $"The {SizeFindings.Name(axis)} of {node.Set.Called} depends on itself: {chain}.", "Write one of these sizes in numbers.");
     }
 
-    /// <summary>What distances are measured on and full is a part of: the parent, or the piece that <c>measured from</c> names.</summary>
+    /// <summary>What distances are measured from and <c>full</c> refers to: the parent, or the piece named by <c>measured from</c>.</summary>
     public Length? ReferenceSize(CopySet set, Axis axis)
     {
         if (set.Bound.Rules.MeasuredFrom is { } from)
@@ -87,12 +87,12 @@ internal sealed class StackSizes
             : axis == Axis.Across ? set.Face.Size.Width : set.Face.Size.Height;
     }
 
-    /// <summary>The size of a piece without its mats; of a repeat the block's.</summary>
+    /// <summary>The size of a piece without its mats; for a repeat, the size of the block.</summary>
     public Length? OwnSize(CopySet set, Axis axis) => set.IsRepeat
         ? new Repeats(this, Units, _findings).Of(set, axis)?.Size
         : set.Copies is [var only] ? Of(only, axis)?.Own : null;
 
-    /// <summary>The room that full takes: the reference less the distances written on this axis.</summary>
+    /// <summary>The size of <c>full</c>: the reference less the distances written on this axis.</summary>
     public Length? Room(CopySet set, Axis axis)
     {
         if (ReferenceSize(set, axis) is not { } room)
@@ -104,7 +104,7 @@ internal sealed class StackSizes
         return room - set.Bound.Rules.Off(lowEdge) - set.Bound.Rules.Off(highEdge);
     }
 
-    /// <summary>The part of the room that a copy of a repeat takes where its size is left out: equal parts, less the gaps.</summary>
+    /// <summary>The part of the room that a copy of a repeat takes where its size is omitted: equal parts, less the gaps.</summary>
     public Length? EqualPart(Node node, Axis axis)
     {
         var set = node.Set;

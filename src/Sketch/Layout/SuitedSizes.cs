@@ -9,15 +9,15 @@ using Sketch.Units;
 
 namespace Sketch.Layout;
 
-/// <summary>Tells sizes that a kind of piece cannot have, once a line.</summary>
+/// <summary>Reports sizes that a kind of piece cannot have, once per line.</summary>
 internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
 {
-    /// <summary>What rounding may make of two sides that are meant to be the same: a thousandth of a millimetre.</summary>
+    /// <summary>The difference that rounding may leave between two sides meant to be equal: a thousandth of a millimetre.</summary>
     private static readonly Length Rounding = new(1000);
 
     private readonly HashSet<(Location, FindingKind)> _reported = [];
 
-    /// <summary>Looks at a piece at its settled size.</summary>
+    /// <summary>Checks a piece at its computed size.</summary>
     public void Check(Node node, Size size)
     {
         var shape = node.Bound.OutlineKind.Traits.Shape;

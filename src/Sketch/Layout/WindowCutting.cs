@@ -13,7 +13,7 @@ internal static class WindowCutting
 {
     private const int OneByOne = 16;
 
-    /// <summary>Millimetres by which an edge may move unnoticed.</summary>
+    /// <summary>The distance in millimetres by which an edge may move unnoticed.</summary>
     private const double Unseen = 0.01;
 
     /// <summary>The pieces with their windows cut, and the front's outline of the base.</summary>
@@ -36,11 +36,11 @@ internal static class WindowCutting
         }
 
         var cut = pieces.ToBuilder();
-        // Windows that go through many layers are the same in each, so that they are united once.
+        // Windows that go through many layers are the same in each, so they are united once.
         (List<Outline> Holes, Outline Area)? united = null;
         foreach (var (index, list) in holes)
         {
-            // The hole lies where it really is; a turned piece is cut as if nothing were turned.
+            // The hole is in its real position; a turned piece is cut as if nothing were turned.
             var outline = CutOut(cut[index].Outline, list, pieces[index].Turning.Inverse());
             cut[index] = cut[index] with { Outline = outline, Finished = Remaining(cut[index], outline) };
         }
@@ -57,7 +57,7 @@ internal static class WindowCutting
             list.Add(hole);
         }
 
-        // A few holes are cut one by one, which keeps the curves of those wholly inside; many are united first, which is faster.
+        // A few holes are cut one by one, which preserves the curves of those wholly inside; many are united first, which is faster.
         Outline CutOut(Outline outline, List<Outline> list, Affine back)
         {
             if (list.Count <= OneByOne)
@@ -76,7 +76,7 @@ internal static class WindowCutting
         static Outline Moved(Outline hole, Affine back) => back.IsIdentity ? hole : hole.Transform(back);
     }
 
-    /// <summary>The box of what the holes leave: the exact sides of the piece where they leave some of its edge.</summary>
+    /// <summary>The box of what the holes leave: with the exact sides of the piece where they leave part of its edge.</summary>
     private static Rect Remaining(Piece piece, Outline left)
     {
         if (left.IsEmpty)

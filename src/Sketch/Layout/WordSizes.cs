@@ -12,7 +12,7 @@ namespace Sketch.Layout;
 internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units, SizeFindings findings)
 {
     /// <summary>
-    /// Room for the words at their letter height and an eighth at each end, between the notches of a banner, rounded up to a ruler's mark.
+    /// Room for the words at their letter height and an eighth at each end, between the notches of a banner, rounded up to a ruler mark.
     /// </summary>
     public Length? FitWords(Node node, Axis axis)
     {
@@ -44,7 +44,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     }
 
     /// <summary>
-    /// How much the notches of a banner take of its length, which is not known yet; null where its height cannot be worked out.
+    /// How much of a banner's length, which is not known yet, its notches take; null where its height cannot be computed.
     /// </summary>
     private Length? NotchesAlong(Node node, Axis axis)
     {
@@ -58,7 +58,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     }
 
     /// <summary>
-    /// The height of a capital: as written; for text without a size large-print capitals; else half the piece's height, shared by its
+    /// The cap height: as written; for text without a size that of large print; else half the height of the piece, shared by its
     /// lines.
     /// </summary>
     public Length? LetterHeight(Node node)
@@ -109,7 +109,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     }
 
     /// <summary>
-    /// How far the ink of text reaches beyond its box at most, for the box ends at the baseline and letters may have tails.
+    /// How far the ink of text extends beyond its box at most: the box ends at the baseline, and letters may have descenders.
     /// </summary>
     public Length Overhang(Node node, Axis axis)
     {

@@ -8,29 +8,29 @@ using Sketch.World;
 
 namespace Sketch.Layout;
 
-/// <summary>The words of pieces, shaped once each, and what they measure.</summary>
+/// <summary>The words of pieces, each shaped once, and their measures.</summary>
 internal sealed class Words(IWorld world, string? cardFont, FindingBag findings)
 {
-    /// <summary>From one line's baseline to the next, in cap heights: common practice for type of usual proportions, no source.</summary>
+    /// <summary>From one baseline to the next, in cap heights: common practice for type of usual proportions, no source.</summary>
     public const double LinePitch = 1.75;
 
     /// <summary>Room at each end of a piece that fits its words.</summary>
     public static readonly Length EndRoom = Length.Inch(0, 1, 8);
 
-    /// <summary>Millimetres by which words may be larger than their room and still fit.</summary>
+    /// <summary>The distance in millimetres by which words may be larger than their room and still fit.</summary>
     public const double Slack = 0.01;
 
     private readonly Dictionary<(string Words, string? Font), ShapedWords?> _shaped = [];
     private readonly HashSet<string> _badFonts = [];
 
-    /// <summary>The part of a piece's box in whose middle its words stand: of a banner what lies between its notches.</summary>
+    /// <summary>The part of a piece's box in which its words are centred: for a banner, the part between its notches.</summary>
     public static Rect Room(BoundPiece bound, Rect box)
     {
         var (left, right) = Notches(bound, box.Size);
         return box.Grow(new(-left, Length.Zero, -right, Length.Zero));
     }
 
-    /// <summary>How deep a banner of that size is notched at its left and right end; nothing for other pieces.</summary>
+    /// <summary>The depth of the notches at the left and right end of a banner of that size; zero for other pieces.</summary>
     public static (Length Left, Length Right) Notches(BoundPiece bound, Size size) =>
         bound.Kind == PieceKind.Banner ? bound.Rules.Style.Notches(size) : default;
 
@@ -90,7 +90,7 @@ internal sealed class Words(IWorld world, string? cardFont, FindingBag findings)
         return words;
     }
 
-    /// <summary>Width of the widest line in cap heights, at least a hundredth so that blank words can be measured.</summary>
+    /// <summary>Width of the widest line in cap heights, at least a hundredth, so that blank words can be measured.</summary>
     public static double WidthInCaps(ImmutableArray<ShapedWords> lines) =>
         lines.Max(l => Math.Max(0.01, l.Outline.IsEmpty ? 0 : l.Outline.Bounds.Width));
 
