@@ -14,7 +14,12 @@ public static class PieceKinds
         [PieceKind.Strip] = new("strip") { Shape = Shape.Rectangle, HasCorners = true, CanWrap = true, IsCutByRuler = true },
         [PieceKind.Line] = new("line")
         {
-            Shape = Shape.Rectangle, HasCorners = true, CanWrap = true, IsCutByRuler = true, HoldsWords = false, IsSizedByThickness = true,
+            Shape = Shape.Rectangle,
+            HasCorners = true,
+            CanWrap = true,
+            IsCutByRuler = true,
+            HoldsWords = false,
+            IsSizedByThickness = true,
             SharesRoom = false,
         },
         [PieceKind.Frame] = new("frame") { HoldsWords = false, IsCutByRuler = true, IsSizedByThickness = true, SharesRoom = false },
@@ -25,13 +30,19 @@ public static class PieceKinds
         [PieceKind.Ruled] = new("ruled", PieceMatter.Ink) { HoldsWords = false, HasOutlineToFrame = false },
         [PieceKind.Gem] = new("gem", PieceMatter.Ready)
         {
-            Shape = Shape.Circle, HoldsWords = false, SharesRoom = false, IsSaidByOneNumber = true,
+            Shape = Shape.Circle,
+            HoldsWords = false,
+            SharesRoom = false,
+            IsSaidByOneNumber = true,
         },
         [PieceKind.Tape] = new("tape", PieceMatter.Ready) { Shape = Shape.Rectangle, HasCorners = true, CanWrap = true },
         [PieceKind.Window] = new("window", PieceMatter.Hole) { HoldsWords = false },
         [PieceKind.Square] = Shaped("square", Shape.Square) with
         {
-            HasCorners = true, CanWrap = true, IsCutByRuler = true, IsSaidByOneNumber = true,
+            HasCorners = true,
+            CanWrap = true,
+            IsCutByRuler = true,
+            IsSaidByOneNumber = true,
         },
         [PieceKind.Rounded] = Shaped("rounded", Shape.Rounded) with { HasCorners = true, CanWrap = true, IsCutByRuler = true },
         [PieceKind.Circle] = Shaped("circle", Shape.Circle) with { IsSaidByOneNumber = true },
