@@ -3,7 +3,7 @@ using System.Collections.Frozen;
 namespace Sketch.Preview.Folder;
 
 /// <summary>
-/// Whether a file can be carried to any system under its name: some take names that others do not (Microsoft Learn, "Naming files, paths,
+/// Whether a file name is valid on every system: some allow names that others do not (Microsoft Learn, "Naming files, paths,
 /// and namespaces").
 /// </summary>
 public static class CarriedName
@@ -15,8 +15,8 @@ public static class CarriedName
             from device in new[] { "COM", "LPT" } from digit in "123456789¹²³" select $"{device}{digit}")
             .ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>Why a file cannot be called this, and what to call it instead; empty when it can.</summary>
-    /// <param name="name">The name with its ending, without folders.</param>
+    /// <summary>Why a file cannot have this name, and which to use instead; empty when it can.</summary>
+    /// <param name="name">The name with its extension, without folders.</param>
     public static string Problem(string name)
     {
         var ending = Path.GetExtension(name);
@@ -28,7 +28,7 @@ public static class CarriedName
             : "";
     }
 
-    // With any ending: "aux.card" means the device too.
+    // With any extension: "aux.card" names the device too.
     private static bool IsReserved(string stem) => Reserved.Contains(stem.Split('.')[0].TrimEnd(' '));
 
     private static bool IsForbidden(char c) => Forbidden.Contains(c) || char.IsControl(c);
@@ -36,7 +36,7 @@ public static class CarriedName
     private static string Said(char forbidden) =>
         char.IsControl(forbidden) ? "an invisible control character" : $"the character {forbidden}";
 
-    /// <summary>A stem with a hyphen in place of whatever it cannot contain, and none at its ends.</summary>
+    /// <summary>A stem with hyphens in place of whatever it cannot contain, and none at its ends.</summary>
     private static string Instead(string stem)
     {
         var parts = new string([.. stem.Select(c => IsForbidden(c) ? '/' : c)])

@@ -3,12 +3,12 @@ using System.Diagnostics;
 namespace Sketch.Preview.Folder;
 
 /// <summary>
-/// Wakes who waits as soon as the operating system tells of a change beneath a folder. It promises nothing: what systems offer to be told
-/// by is limited in number, says nothing of drives on other machines, and may end with the folder.
+/// Wakes a waiter as soon as the operating system reports a change in a folder tree. Best effort: the notifications that systems offer
+/// are limited in number, do not cover network drives, and may end with the folder.
 /// </summary>
 internal sealed class ChangeAlarm : IDisposable
 {
-    // Setting it up goes through all folders, so it is not tried with every wait.
+    // Setting it up visits all folders, so it is not retried at every wait.
     private static readonly TimeSpan BetweenTries = TimeSpan.FromSeconds(10);
 
     private readonly string _root;
@@ -16,7 +16,7 @@ internal sealed class ChangeAlarm : IDisposable
     private FileSystemWatcher? _watcher;
     private long _tried;
 
-    /// <summary>Sets it up, if that can be done.</summary>
+    /// <summary>Sets it up, if possible.</summary>
     /// <param name="root">The folder.</param>
     public ChangeAlarm(string root)
     {
@@ -24,7 +24,7 @@ internal sealed class ChangeAlarm : IDisposable
         Set();
     }
 
-    /// <summary>Waits until something changed since the last wait, or the time is over.</summary>
+    /// <summary>Waits until something has changed since the last wait, or the time is up.</summary>
     public async Task Wait(TimeSpan most, CancellationToken cancellation)
     {
         if (_watcher is null && Stopwatch.GetElapsedTime(_tried) > BetweenTries)
@@ -36,7 +36,7 @@ internal sealed class ChangeAlarm : IDisposable
         {
             while (await _rung.WaitAsync(0, CancellationToken.None).ConfigureAwait(false))
             {
-                // Changes that come together are one.
+                // Changes that come together count as one.
             }
         }
     }
@@ -69,7 +69,7 @@ internal sealed class ChangeAlarm : IDisposable
                 Drop(watcher);
                 _rung.Release();
             };
-            // It may be lost while it is being started, so it is known before.
+            // It may fail while it is being started, so it is stored before.
             _watcher = watcher;
             watcher.EnableRaisingEvents = true;
         }
@@ -80,7 +80,7 @@ internal sealed class ChangeAlarm : IDisposable
         }
     }
 
-    // What is hidden is not looked at, and each draft that is kept changes something there.
+    // Hidden folders are not watched: each draft that is saved changes something there.
     private void Ring(string? name)
     {
         if (name is null || !OpenedFolder.IsHidden(name))

@@ -4,15 +4,15 @@ using Sketch.Output.Files;
 
 namespace Sketch.Preview.Folder;
 
-/// <summary>A file's text as the page works with it: line ends are single line feeds, and how the file writes them is kept aside.</summary>
+/// <summary>The text of a file as the page works with it: line ends are single line feeds; the form in the file is kept separately.</summary>
 /// <param name="Text">The text, with line feeds only.</param>
-/// <param name="Stamp">Tells this content from any other; two contents with one stamp are the same.</param>
-/// <param name="Form">How the file itself writes it.</param>
+/// <param name="Stamp">Identifies this content; two contents with the same stamp are equal.</param>
+/// <param name="Form">The form of the text in the file.</param>
 public sealed record FileText(string Text, string Stamp, TextForm Form)
 {
-    /// <summary>Takes a file's content apart.</summary>
+    /// <summary>Decodes the content of a file.</summary>
     /// <param name="content">The bytes.</param>
-    /// <param name="problem">Why it is no text, as a sentence goes on after a colon; empty when it is.</param>
+    /// <param name="problem">Why it is not text, phrased to follow a colon; empty when it is.</param>
     public static FileText? Of(byte[] content, out string problem)
     {
         if (TextContent.Decode(content, out problem) is not { } text)
@@ -28,13 +28,13 @@ public sealed record FileText(string Text, string Stamp, TextForm Form)
     public static string StampOf(byte[] content) => Convert.ToHexStringLower(SHA256.HashData(content).AsSpan(0, 16));
 }
 
-/// <summary>How a file writes its text.</summary>
+/// <summary>The form in which a file stores its text.</summary>
 /// <param name="HasMark">Whether it begins with a byte order mark.</param>
 /// <param name="HasReturns">Whether its lines end with a carriage return and a line feed.</param>
 public readonly record struct TextForm(bool HasMark, bool HasReturns)
 {
     /// <summary>
-    /// A text with line feeds for its line ends, as editors in a browser hold it. Form feeds and the separators of Unicode end no line.
+    /// A text with line feeds as line ends, as editors in a browser hold it. Form feeds and Unicode separators do not end a line.
     /// </summary>
     public static string Plain(string text) => text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n');
 

@@ -2,12 +2,12 @@ using System.Globalization;
 
 namespace Sketch.Preview.Folder;
 
-/// <summary>What a new file begins with: something that can be seen at once and changed.</summary>
+/// <summary>The initial text of a new file: something to see at once and to change.</summary>
 public static class FirstText
 {
-    /// <summary>The text for a name: by its ending a card, a stash or a batch, titled after the name.</summary>
+    /// <summary>The text for a name: a card, a stash or a batch by its extension, titled after the name.</summary>
     /// <param name="name">The file's name.</param>
-    /// <param name="others">The names of the files beside it, of which a batch takes the first stash and card.</param>
+    /// <param name="others">The names of the files beside it; a batch uses the first stash and card among them.</param>
     public static string For(string name, IReadOnlyList<string> others) => Path.GetExtension(name).ToLowerInvariant() switch
     {
         ".stash" => Stash(TitleOf(name, "My shelf")),

@@ -4,19 +4,19 @@ using System.IO.Enumeration;
 namespace Sketch.Preview.Folder;
 
 /// <summary>
-/// Tells which files of the opened folder another program, or the page itself, has changed. It looks at their times and lengths as soon as
-/// the operating system tells of a change, and again and again where it does not.
+/// Reports which files of the opened folder another program, or the page itself, has changed. It checks their times and lengths as soon as
+/// the operating system reports a change, and periodically where it does not.
 /// </summary>
 public sealed class FolderWatch : IAsyncDisposable
 {
-    // How long it rests between two looks when nothing is reported, and when something is: writing a file tells of several changes.
+    // The pause between two checks without and with a notification: writing a file causes several notifications.
     private static readonly TimeSpan Rest = TimeSpan.FromMilliseconds(400);
     private static readonly TimeSpan ShortRest = TimeSpan.FromMilliseconds(5);
 
-    /// <summary>The most files that are looked at; changes of others are noticed when they are opened or saved.</summary>
+    /// <summary>The most files that are checked; changes of others are noticed when they are opened or saved.</summary>
     public const int LookLimit = 20_000;
 
-    // Looking takes at most a twentieth of one processor when nothing is reported, however large the folder, and a fifth when much is.
+    // Checks take at most a twentieth of one processor without notifications, however large the folder, and a fifth with many.
     private const int RestPerLook = 20;
     private const int ShortRestPerLook = 4;
 
@@ -27,9 +27,9 @@ public sealed class FolderWatch : IAsyncDisposable
     private readonly Task _watching;
     private Dictionary<string, (DateTime Written, long Length)> _seen;
 
-    /// <summary>Begins to watch: every change from now on is reported.</summary>
+    /// <summary>Starts to watch: every change from now on is reported.</summary>
     /// <param name="folder">The folder.</param>
-    /// <param name="changed">Reported the name of each file that changed, came or went, from any thread.</param>
+    /// <param name="changed">Called with the name of each file that was changed, created or deleted, on any thread.</param>
     public FolderWatch(OpenedFolder folder, Action<string> changed)
     {
         (_folder, _changed) = (folder, changed);
@@ -92,7 +92,7 @@ public sealed class FolderWatch : IAsyncDisposable
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
         {
-            // The folder is gone, or goes while it is looked at: so are the files not seen. They are told when it comes back.
+            // The folder is gone, or disappears during the check, and its files with it. They are reported when it comes back.
         }
 
         return found;

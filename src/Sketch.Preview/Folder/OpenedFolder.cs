@@ -4,19 +4,19 @@ using Sketch.Output.Files;
 namespace Sketch.Preview.Folder;
 
 /// <summary>
-/// The folder that the page works in. Files are called by their names from it, with slashes, such as <c>lamp-day/fair-winds.card</c>; a
-/// name that leads out of the folder, also by way of a link, or into a hidden folder, is no name.
+/// The folder that the page works in. Files are named by their relative paths, with slashes, such as <c>lamp-day/fair-winds.card</c>; a
+/// name that leads out of the folder, also through a link, or into a hidden folder, is invalid.
 /// </summary>
 public sealed class OpenedFolder
 {
-    /// <summary>The most files that are listed; a folder with more is not one for cards alone.</summary>
+    /// <summary>The most files that are listed; a folder with more is not just for cards.</summary>
     public const int ListLimit = 2000;
 
-    /// <summary>How many folders deep files are looked for.</summary>
+    /// <summary>How many folders deep files are searched.</summary>
     private const int DepthLimit = 6;
 
     /// <summary>
-    /// The most bytes in UTF-8 that a file or folder can be called by on all systems, less those of a name for writing it.
+    /// The most bytes in UTF-8 that the name of a file or folder can have on all systems, less those that a temporary name adds.
     /// </summary>
     private const int StepLimit = 200;
 
@@ -30,21 +30,21 @@ public sealed class OpenedFolder
         Own = new(Root);
     }
 
-    /// <summary>The folder's full path.</summary>
+    /// <summary>The full path of the folder.</summary>
     public string Root { get; }
 
-    /// <summary>Whether it is there now; it may have been deleted, moved or renamed since, and come back.</summary>
+    /// <summary>Whether it exists now; it may have been deleted, moved or renamed since, and restored.</summary>
     public bool IsThere => Directory.Exists(Root);
 
-    /// <summary>What to tell while it is not there.</summary>
+    /// <summary>The message while it does not exist.</summary>
     public string Gone => $"the folder \"{Root}\" is no longer there. Put it back where it was, under the same name. "
         + "Until then what you typed is in memory only, so leave Sketch running.";
 
-    /// <summary>What the tool itself keeps in the folder.</summary>
+    /// <summary>The files that the tool itself keeps in the folder.</summary>
     public OwnFiles Own { get; }
 
     /// <summary>
-    /// The full path of a file called by its name, or null when that is no name of a card, stash or batch in this folder.
+    /// The full path of a file by its name, or null when that is not the name of a card, stash or batch in this folder.
     /// </summary>
     public string? PathOf(string name)
     {
@@ -55,16 +55,16 @@ public sealed class OpenedFolder
         return isPlain && Holds(Root, name) ? Path.Combine([Root, .. steps]) : null;
     }
 
-    /// <summary>Whether the folder in which a file of this name would lie is there, in this folder.</summary>
+    /// <summary>Whether the folder of a file with this name exists, in this folder.</summary>
     public bool HoldsFolderOf(string name) => PathOf(name) is { } path && Directory.Exists(Path.GetDirectoryName(path));
 
     /// <summary>
-    /// Whether a path from the folder is that of something hidden or in a hidden folder: one of its steps begins with a point.
+    /// Whether a relative path leads to something hidden or in a hidden folder: one of its segments begins with a dot.
     /// </summary>
     public static bool IsHidden(ReadOnlySpan<char> path) =>
         path.StartsWith('.') || path.Contains("/.", StringComparison.Ordinal) || path.Contains("\\.", StringComparison.Ordinal);
 
-    /// <summary>Whether what is called so lies in a folder, links followed.</summary>
+    /// <summary>Whether a path lies in a folder, with links followed.</summary>
     internal static bool Holds(string root, string name)
     {
         try
@@ -80,7 +80,7 @@ public sealed class OpenedFolder
     private static bool IsPlain(string step) => step.Length > 0 && !IsHidden(step) && Encoding.UTF8.GetByteCount(step) <= StepLimit
         && step.IndexOfAny(Path.GetInvalidFileNameChars()) < 0 && !step.Any(c => c is '\\' or ':' || char.IsControl(c));
 
-    /// <summary>What a full path in this folder is called, or null for a path elsewhere.</summary>
+    /// <summary>The name of a file by its full path, or null for a path outside this folder.</summary>
     public string? NameOf(string path)
     {
         var relative = Path.GetRelativePath(Root, path);
@@ -89,7 +89,7 @@ public sealed class OpenedFolder
             : relative.Replace(Path.DirectorySeparatorChar, '/');
     }
 
-    /// <summary>Where files are looked for: in the folder and the folders in it, hidden ones and links left out.</summary>
+    /// <summary>Where files are searched: in the folder and its subfolders, without hidden ones and links.</summary>
     internal static EnumerationOptions Reach { get; } = new()
     {
         RecurseSubdirectories = true,
@@ -99,7 +99,7 @@ public sealed class OpenedFolder
     };
 
     /// <summary>
-    /// The names of all cards, stashes and batches in the folder and the folders in it, hidden ones left out, in order; none while it is
+    /// The names of all cards, stashes and batches in the folder and its subfolders, without hidden ones, in order; none while it is
     /// gone.
     /// </summary>
     public IReadOnlyList<string> List()
@@ -116,7 +116,7 @@ public sealed class OpenedFolder
     }
 
     /// <summary>
-    /// Deletes what killed processes left half written in the folder, the folders in it and the tool's own hidden folder.
+    /// Deletes partly written files of killed processes from the folder, its subfolders and the tool's own hidden folder.
     /// </summary>
     public void DeleteOrphans()
     {
@@ -133,7 +133,7 @@ public sealed class OpenedFolder
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
         {
-            // The folder has gone meanwhile; there is nothing to clean up.
+            // The folder is gone by now; there is nothing to clean up.
         }
     }
 
@@ -146,8 +146,8 @@ public sealed class OpenedFolder
     };
 
     /// <summary>Reads a file.</summary>
-    /// <param name="path">A path that <see cref="PathOf"/> gave.</param>
-    /// <param name="problem">Why it cannot be read, as a sentence goes on after a colon; empty when it was.</param>
+    /// <param name="path">A path from <see cref="PathOf"/>.</param>
+    /// <param name="problem">Why it cannot be read, phrased to follow a colon; empty when it was read.</param>
     public static FileText? Read(string path, out string problem) =>
         FileContent.Read(path, TextContent.Limit, out problem) is { } content ? FileText.Of(content, out problem) : null;
 }

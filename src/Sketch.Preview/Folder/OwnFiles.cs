@@ -6,8 +6,8 @@ using Sketch.Output.Files;
 namespace Sketch.Preview.Folder;
 
 /// <summary>
-/// What the tool itself keeps in a folder, hidden in <c>.sketch</c>: texts as they were before they were saved over, and typing that is not
-/// saved yet. Nothing else is ever written there, and it may be deleted at any time.
+/// The files that the tool itself keeps in a folder, hidden in <c>.sketch</c>: texts as they were before they were overwritten, and edits
+/// not saved yet. Nothing else is ever written there, and it can be deleted at any time.
 /// </summary>
 /// <param name="root">The full path of the opened folder.</param>
 public sealed class OwnFiles(string root)
@@ -21,10 +21,10 @@ public sealed class OwnFiles(string root)
 
     private readonly string _earlier = Path.Combine(root, ".sketch", "earlier");
 
-    /// <summary>The folder of typing that is not saved.</summary>
+    /// <summary>The folder of unsaved edits.</summary>
     public string Drafts { get; } = Path.Combine(root, ".sketch", "drafts");
 
-    /// <summary>Keeps a text before it is written over; one that is kept already is not kept twice.</summary>
+    /// <summary>Keeps a text before it is overwritten; a text that is already kept is not kept twice.</summary>
     /// <param name="name">The file's name in the opened folder.</param>
     /// <param name="content">Its bytes.</param>
     /// <exception cref="FileWriteException">The disk does not allow it.</exception>
@@ -38,7 +38,7 @@ public sealed class OwnFiles(string root)
             return;
         }
 
-        // Two savings within a millisecond must not fall on one name.
+        // Two saves within a millisecond must not use the same name.
         var time = DateTime.UtcNow;
         while (File.Exists(PathAt(time)))
         {
@@ -54,7 +54,7 @@ public sealed class OwnFiles(string root)
         string PathAt(DateTime at) => Path.Combine(folder, at.ToString(TimeForm, CultureInfo.InvariantCulture) + ".txt");
     }
 
-    // Nobody else may look into the hidden folder: texts in it may come from files that nobody else may read.
+    // Nobody else may read the hidden folder: its texts may come from files that nobody else may read.
     private void Prepare()
     {
         try
@@ -75,7 +75,7 @@ public sealed class OwnFiles(string root)
         }
     }
 
-    /// <summary>The earlier texts of a file by the names under which they are kept, the latest first.</summary>
+    /// <summary>The earlier texts of a file, by the names under which they are kept, latest first.</summary>
     public IReadOnlyList<string> Earlier(string name)
     {
         var folder = FolderOf(name);
@@ -85,7 +85,7 @@ public sealed class OwnFiles(string root)
             : [];
     }
 
-    /// <summary>When an earlier text was written over, in universal time; null for a name that is none.</summary>
+    /// <summary>When an earlier text was overwritten, in UTC; null for an invalid name.</summary>
     public static DateTime? TimeOf(string kept) =>
         DateTime.TryParseExact(Path.GetFileNameWithoutExtension(kept), TimeForm, CultureInfo.InvariantCulture,
             DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time)
@@ -99,7 +99,7 @@ public sealed class OwnFiles(string root)
         return TimeOf(kept) is not null && Path.GetFileName(kept) == kept && IsWithin(path) ? OpenedFolder.Read(path, out _) : null;
     }
 
-    /// <summary>Writes a file of the tool's own; one that would come to lie elsewhere by way of a link is not written.</summary>
+    /// <summary>Writes a file of the tool's own; one that a link would place elsewhere is not written.</summary>
     /// <exception cref="FileWriteException">The disk does not allow it.</exception>
     public void Write(string path, Action<Stream> write)
     {
@@ -109,7 +109,7 @@ public sealed class OwnFiles(string root)
                 path, $"\"{path}\" cannot be written: a link there leads out of the folder.", new IOException("a link"));
         }
 
-        // A folder that was deleted or renamed is not made anew for this: it would stand in the way when the folder comes back.
+        // A folder that was deleted or renamed is not recreated for this: it would be in the way when the folder is restored.
         if (!Directory.Exists(root))
         {
             throw new FileWriteException(
@@ -120,10 +120,10 @@ public sealed class OwnFiles(string root)
         SafeFile.Write(path, write);
     }
 
-    /// <summary>Whether a path of the tool's own still lies in the opened folder, links followed.</summary>
+    /// <summary>Whether a path of the tool's own is still in the opened folder, with links followed.</summary>
     public bool IsWithin(string path) => OpenedFolder.Holds(root, Path.GetRelativePath(root, path));
 
-    /// <summary>Deletes a file of the tool's own; one that the disk does not give up stays, and does no harm.</summary>
+    /// <summary>Deletes a file of the tool's own; one that cannot be deleted stays, and does no harm.</summary>
     public static void Remove(string path)
     {
         try
@@ -135,7 +135,7 @@ public sealed class OwnFiles(string root)
         }
     }
 
-    // Names of files can be too long or too strange to be names of folders.
+    // Names of files may be too long for names of folders, or contain invalid characters.
     private string FolderOf(string name) =>
         Path.Combine(_earlier, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(name)).AsSpan(0, 12)));
 }

@@ -2,34 +2,34 @@ using Sketch.Output.Files;
 
 namespace Sketch.Preview.Folder;
 
-/// <summary>How a saving ended.</summary>
-/// <param name="Stamp">The stamp of what the file holds now.</param>
-/// <param name="Theirs">What somebody else wrote into the file meanwhile, when nothing was saved for its sake; else null.</param>
-/// <param name="Problem">Why it could not be saved, in a plain sentence; empty when it was.</param>
-/// <param name="IsNameRefused">Whether the problem is the name of a new file, which only another name solves.</param>
+/// <summary>The result of a save.</summary>
+/// <param name="Stamp">The stamp of the current content of the file.</param>
+/// <param name="Theirs">What somebody else wrote to the file in the meantime, when nothing was saved because of it; else null.</param>
+/// <param name="Problem">Why it could not be saved, in a plain sentence; empty when it was saved.</param>
+/// <param name="IsNameRefused">Whether the problem is the name of a new file, so that only another name helps.</param>
 public sealed record SaveResult(string Stamp, FileText? Theirs, string Problem, bool IsNameRefused = false);
 
 /// <summary>
-/// Saves texts of the page: atomically, with the text before it kept, and never over what another program wrote meanwhile.
+/// Saves texts of the page: atomically, keeping the previous text, and never over what another program wrote in the meantime.
 /// </summary>
 /// <param name="folder">The opened folder.</param>
 public sealed class Saving(OpenedFolder folder)
 {
-    /// <summary>The stamp of a file that is not there.</summary>
+    /// <summary>The stamp of a file that does not exist.</summary>
     public const string NoFile = "";
 
     /// <summary>
-    /// The stamp of a file that is there and cannot be read: no content has it, so a saving over the file is refused or asked about.
+    /// The stamp of a file that exists but cannot be read: no content has it, so a save over the file is refused or asked about.
     /// </summary>
     public const string Unreadable = "unreadable";
 
     private readonly Lock _one = new();
 
-    /// <summary>Saves a text if the file still holds what the page knows.</summary>
+    /// <summary>Saves a text if the content of the file is still the one that the page knows.</summary>
     /// <param name="name">The file's name.</param>
     /// <param name="path">Its path.</param>
     /// <param name="text">The text.</param>
-    /// <param name="known">The stamp of what the page believes to be in the file, <see cref="NoFile"/> for a new one.</param>
+    /// <param name="known">The stamp of the content that the page knows, <see cref="NoFile"/> for a new file.</param>
     public SaveResult Save(string name, string path, string text, string known)
     {
         lock (_one)
@@ -58,13 +58,13 @@ public sealed class Saving(OpenedFolder folder)
                 return new(there?.Stamp ?? NoFile, there ?? new("", NoFile, default), "");
             }
 
-            // A file that is there already came with its name from somewhere, so it is saved; a new one gets no such name.
+            // An existing file got its name elsewhere, so it is saved; a new file does not get such a name.
             if (there is null && NameProblem(name) is { Length: > 0 } refusal)
             {
                 return new(NoFile, null, refusal, IsNameRefused: true);
             }
 
-            // Replacing a file asks for no leave to write into it, so its protection is looked at.
+            // Replacing a file needs no permission to write to it, so its protection is checked.
             if (there is not null && new FileInfo(path).IsReadOnly)
             {
                 return new(known, null, $"\"{name}\" is not saved: the file is protected against writing. Remove that where your files "
@@ -88,7 +88,7 @@ public sealed class Saving(OpenedFolder folder)
                 }
 
                 reason = "since ";
-                // Another program may write while the disk is busy with this; what it wrote is a question too.
+                // Another program may write while this write is in progress; that is a conflict too.
                 return SafeFile.Write(path, file => file.Write(bytes), () => StampAt(path) == known)
                     ? new(FileText.StampOf(bytes), null, "")
                     : new(StampAt(path), OpenedFolder.Read(path, out _) ?? new("", NoFile, default), "");
@@ -100,7 +100,7 @@ public sealed class Saving(OpenedFolder folder)
         }
     }
 
-    // Folders that are there came with their names too.
+    // Existing folders got their names elsewhere too.
     private string NameProblem(string name)
     {
         var steps = name.Split('/');

@@ -35,7 +35,7 @@ internal static class Answer
     }
 
     /// <summary>
-    /// Answers with a problem that the page shows as it is; a browser that was led here by a link gets a page that says it.
+    /// Answers with a problem that the page shows unchanged; a browser that followed a link gets it as a page.
     /// </summary>
     /// <param name="context">The request.</param>
     /// <param name="status">The status.</param>
@@ -44,7 +44,7 @@ internal static class Answer
         ? Page(context, status, sentence)
         : Json(context, json => json.WriteString("problem", sentence), status);
 
-    // Scripts that fetch take anything; only a browser that will show the answer asks for HTML.
+    // Scripts that fetch accept anything; only a browser that will show the answer asks for HTML.
     private static bool IsFollowedLink(HttpRequest request) =>
         HttpMethods.IsGet(request.Method) && request.Headers.Accept.ToString().Contains("text/html", StringComparison.OrdinalIgnoreCase);
 
@@ -69,7 +69,7 @@ internal static class Answer
             context.RequestAborted);
     }
 
-    /// <summary>Answers with a file to look at or keep.</summary>
+    /// <summary>Answers with a file to view or download.</summary>
     public static Task File(HttpContext context, byte[] content, string type, string name)
     {
         context.Response.ContentType = type;

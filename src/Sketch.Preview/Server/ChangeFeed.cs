@@ -4,14 +4,14 @@ using System.Threading.Channels;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>Passes the names of changed files on to every window that listens.</summary>
+/// <summary>Passes the names of changed files to every window that listens.</summary>
 public sealed class ChangeFeed
 {
     private const int MostWaiting = 100;
 
     private readonly ConcurrentDictionary<Listener, byte> _listeners = new();
 
-    /// <summary>Tells every listener that a file changed; null for any file.</summary>
+    /// <summary>Notifies every listener that a file changed; null for any file.</summary>
     public void Report(string? name)
     {
         foreach (var listener in _listeners.Keys)
@@ -20,7 +20,7 @@ public sealed class ChangeFeed
         }
     }
 
-    /// <summary>Listens until cancelled. A listener that is new, or does not keep up, is told that any file may have changed.</summary>
+    /// <summary>Listens until cancelled. A listener that is new, or does not keep up, is notified that any file may have changed.</summary>
     public async IAsyncEnumerable<string?> Listen([EnumeratorCancellation] CancellationToken cancellation)
     {
         var listener = new Listener();
@@ -52,7 +52,7 @@ public sealed class ChangeFeed
         private readonly Channel<string?> _names = Channel.CreateBounded<string?>(MostWaiting);
         private int _missed;
 
-        /// <summary>What it has not been told yet.</summary>
+        /// <summary>The notifications that it has not received yet.</summary>
         public ChannelReader<string?> Waiting => _names.Reader;
 
         public void Report(string? name)
@@ -60,12 +60,12 @@ public sealed class ChangeFeed
             if (!_names.Writer.TryWrite(name))
             {
                 Interlocked.Exchange(ref _missed, 1);
-                // It may have taken all and asked just before that; this wakes it then.
+                // It may have emptied the queue and asked just before that; this wakes it then.
                 _names.Writer.TryWrite(null);
             }
         }
 
-        /// <summary>Whether something found no room since the last time that this was asked.</summary>
+        /// <summary>Whether a notification was dropped since the last call.</summary>
         public bool HasMissed() => Interlocked.Exchange(ref _missed, 0) != 0;
     }
 }

@@ -8,16 +8,16 @@ using Sketch.Preview.Sessions;
 namespace Sketch.Preview.Server;
 
 /// <summary>
-/// Tells each window, for as long as it is open, which files change: <c>{"changed":"lamp.card"}</c>, with an empty name when any may have.
-/// Twice a second it tells which files of the window have typing that the disk refuses, <c>{"inMemoryOnly":[]}</c>: a window that does not
-/// hear this knows that the program does not answer. It is a socket (RFC 6455) and not a stream of events, of which a browser allows six at
-/// a time to a server and so six windows at most.
+/// Notifies each window, while it is open, which files change: <c>{"changed":"lamp.card"}</c>, with an empty name when any may have.
+/// Twice a second it lists the files of the window whose edits cannot be written to disk, <c>{"inMemoryOnly":[]}</c>: a window that does
+/// not get this knows that the program does not respond. It is a socket (RFC 6455) and not an event stream, since a browser allows six of
+/// those per server, and so six windows at most.
 /// </summary>
 internal static class ChangeRoutes
 {
     private const int MostWindows = 60;
 
-    // The page shows the reason of a socket that is closed so, and asks no more: a browser hides from scripts why a socket is refused.
+    // The page shows the reason of a socket closed with this code and does not reconnect: a browser hides from scripts why it is refused.
     private const WebSocketCloseStatus OneTooMany = (WebSocketCloseStatus)4000;
 
     // At most 123 bytes (RFC 6455, section 5.5).
@@ -25,10 +25,10 @@ internal static class ChangeRoutes
 
     private static readonly TimeSpan Parting = TimeSpan.FromSeconds(5);
 
-    // The page waits for three of them before it says that the program does not answer.
+    // The page waits for three of them before it reports that the program does not respond.
     private static readonly TimeSpan Pulse = TimeSpan.FromMilliseconds(500);
 
-    /// <summary>Maps the socket, and what the page asks to find out whether the program is back before it opens one.</summary>
+    /// <summary>Maps the socket, and the request by which the page finds out whether the program is back before it opens one.</summary>
     public static void Map(IEndpointRouteBuilder routes, PageServices room)
     {
         routes.MapGet("/news", context => Begin(context, room));
@@ -59,7 +59,7 @@ internal static class ChangeRoutes
         }
         catch (Exception ended) when (ended is OperationCanceledException or WebSocketException)
         {
-            // The window went away by itself, or does not answer.
+            // The window closed the connection, or does not respond.
         }
     }
 
@@ -76,7 +76,7 @@ internal static class ChangeRoutes
         }
         catch (Exception ended) when (ended is OperationCanceledException or WebSocketException)
         {
-            // The window is closed, or the program ends.
+            // The window is closed, or the program is ending.
         }
 
         await closed.ConfigureAwait(false);
@@ -108,7 +108,7 @@ internal static class ChangeRoutes
             while (await pulse.WaitForNextTickAsync(end.Token).ConfigureAwait(false));
         }
 
-        // A socket takes one message at a time.
+        // A socket sends one message at a time.
         async Task Say(Action<Utf8JsonWriter> write)
         {
             await speaking.WaitAsync(end.Token).ConfigureAwait(false);
@@ -123,7 +123,7 @@ internal static class ChangeRoutes
         }
     }
 
-    /// <summary>Waits until the window is closed, or says something, which it has no reason to; then it is told nothing more.</summary>
+    /// <summary>Waits until the window is closed, or sends something, which it has no reason to do, and ends the messages to it.</summary>
     private static async Task Closed(WebSocket socket, CancellationTokenSource end)
     {
         try
@@ -132,7 +132,7 @@ internal static class ChangeRoutes
         }
         catch (Exception ended) when (ended is OperationCanceledException or WebSocketException)
         {
-            // A window that is closed in haste says no more than that.
+            // A window that is closed abruptly skips the closing handshake.
         }
 
         await end.CancelAsync().ConfigureAwait(false);

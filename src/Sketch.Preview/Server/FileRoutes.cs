@@ -11,7 +11,7 @@ using Sketch.Text;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>Files of the opened folder: listed, opened, saved, brought back.</summary>
+/// <summary>Requests about files of the opened folder: list, open, save, restore.</summary>
 internal static class FileRoutes
 {
     /// <summary>Maps the requests about files.</summary>
@@ -35,7 +35,7 @@ internal static class FileRoutes
         }
 
         var there = room.Folder.List();
-        // A file that another program deleted is named as long as typing in it is kept.
+        // A file that another program deleted is listed as long as unsaved edits of it are kept.
         var files = there.Union(room.Windows.UnsavedFiles().Where(f => room.Folder.PathOf(f) is not null))
             .Order(StringComparer.OrdinalIgnoreCase);
         return Answer.Json(context, json =>
@@ -59,7 +59,7 @@ internal static class FileRoutes
             return NoName(context, file);
         }
 
-        // A file that cannot be reached is not yet one that was deleted.
+        // A file that cannot be reached is not necessarily deleted.
         if (!room.Folder.IsThere)
         {
             return Answer.Problem(context, StatusCodes.Status503ServiceUnavailable, $"\"{file}\" cannot be read: {room.Folder.Gone}");
@@ -93,7 +93,7 @@ internal static class FileRoutes
             {
                 json.WriteStartObject("unsaved");
                 json.WriteString("text", unsaved.Sheet.Text);
-                // Of what cannot be read nobody can tell whether it has changed since; saving will say.
+                // Whether an unreadable file has changed since is unknown; a save will find out.
                 json.WriteString("stamp", unread.Length > 0 ? text.Stamp : unsaved.Sheet.Base);
                 json.WriteBoolean("own", unsaved.Window == window);
                 json.WriteString("window", unsaved.Window);
@@ -137,7 +137,7 @@ internal static class FileRoutes
     private static Task Begin(HttpContext context, PageServices room, JsonElement asked)
     {
         var file = asked.Text("file");
-        // A file may begin in a folder that is there; no name makes a folder.
+        // A new file may be in an existing folder; its name never creates a folder.
         var name = file[(room.Folder.HoldsFolderOf(file) ? file.LastIndexOf('/') + 1 : 0)..];
         if (CarriedName.Problem(name) is { Length: > 0 } problem)
         {
@@ -206,13 +206,13 @@ internal static class FileRoutes
             : Answer.Json(context, json => json.WriteString("text", tidy));
     }
 
-    /// <summary>Answers with the problem of a saving that failed.</summary>
+    /// <summary>Answers with the problem of a failed save.</summary>
     internal static Task NotSaved(HttpContext context, SaveResult result) => Answer.Problem(
         context,
         result.IsNameRefused ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status500InternalServerError,
         result.Problem);
 
-    /// <summary>Answers that a name is none of a file in the opened folder.</summary>
+    /// <summary>Answers that a name is not that of a file in the opened folder.</summary>
     internal static Task NoName(HttpContext context, string file) => Answer.Problem(
         context,
         StatusCodes.Status404NotFound,

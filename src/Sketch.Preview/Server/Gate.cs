@@ -5,17 +5,17 @@ using Microsoft.AspNetCore.Http;
 namespace Sketch.Preview.Server;
 
 /// <summary>
-/// Lets in only the page itself. Every address begins with a random word that only the opened browser knows; the request must be made to
-/// this machine by a loopback name, so that no foreign name that points here is served (DNS rebinding); and a request that another page
+/// Lets in only the page itself. Every address begins with a random word that only the opened browser knows; the request must be sent to
+/// this machine by a loopback name, so that no foreign name that resolves to it is served (DNS rebinding); and a request that another page
 /// makes is refused, whatever it knows.
 /// </summary>
 /// <param name="word">The random word.</param>
-/// <param name="ticket">A word that leads to it once: for the command line that starts a browser, which others on the machine can
+/// <param name="ticket">A word that redirects to it once: for the command line that starts a browser, which others on the machine can
 /// read.</param>
-/// <param name="port">The port that is listened on.</param>
+/// <param name="port">The port of the server.</param>
 public sealed class Gate(string word, string ticket, int port)
 {
-    /// <summary>What every answer says, so that the page can load and send nothing but to and from this server.</summary>
+    /// <summary>The content security policy of every answer: the page can load from and send to this server only.</summary>
     private const string Policy =
         "default-src 'none'; script-src 'self'; style-src 'self' 'nonce-{0}'; img-src 'self' data:; connect-src 'self'; "
         + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
@@ -24,13 +24,13 @@ public sealed class Gate(string word, string ticket, int port)
     private readonly byte[] _ticket = Encoding.ASCII.GetBytes(ticket);
     private int _ticketsLeft = 1;
 
-    /// <summary>The key of the request's items under which the nonce of its styles lies.</summary>
+    /// <summary>The key of the style nonce in the items of the request.</summary>
     public static readonly object Nonce = new();
 
     /// <summary>A new random word of 128 bits.</summary>
     public static string NewWord() => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
 
-    /// <summary>Says with every answer, also one that refuses, what the browser may do with it.</summary>
+    /// <summary>Adds to every answer, also to a refusal, the headers that restrict what the browser may do with it.</summary>
     public static void Protect(HttpContext context)
     {
         var nonce = NewWord();
@@ -45,7 +45,7 @@ public sealed class Gate(string word, string ticket, int port)
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
     }
 
-    /// <summary>Answers a request that is not let in, or takes the word off its address and goes on.</summary>
+    /// <summary>Answers a request that is not let in, or removes the word from its address and continues.</summary>
     public Task Pass(HttpContext context, Func<Task> next)
     {
         if (!IsOurHost(context.Request.Host))
@@ -55,7 +55,7 @@ public sealed class Gate(string word, string ticket, int port)
 
         if (IsTicket(context.Request) && Interlocked.Decrement(ref _ticketsLeft) == 0)
         {
-            // What stands behind # in the address, the file, goes along by itself.
+            // The browser keeps what follows # in the address, the file.
             context.Response.Redirect($"/{word}/");
             return Task.CompletedTask;
         }

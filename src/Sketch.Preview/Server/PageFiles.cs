@@ -6,7 +6,7 @@ using Microsoft.AspNetCore.Routing;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>The page itself: its text, style and scripts, which lie in this assembly.</summary>
+/// <summary>The page itself: its HTML, style and scripts, which are embedded in this assembly.</summary>
 internal static class PageFiles
 {
     private const string Folder = "page/";

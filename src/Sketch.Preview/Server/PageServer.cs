@@ -16,7 +16,7 @@ using Sketch.Preview.Sessions;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>The page's server: on the loopback address only, for one folder, until it is disposed.</summary>
+/// <summary>The server of the page: on the loopback address only, for one folder, until it is disposed.</summary>
 public sealed class PageServer : IAsyncDisposable
 {
     private const int MostConnections = 200;
@@ -24,7 +24,7 @@ public sealed class PageServer : IAsyncDisposable
     private const int RequestsAtOnce = 300;
     private const int RequestsASecond = 150;
 
-    // A text that is long to work out holds a thread; with few of them typing would wait for one before it is kept.
+    // A text that takes long to compile occupies a thread; with few of them, edits would wait for one before they are kept.
     private const int ThreadsAtOnce = 32;
 
     private readonly WebApplication _app;
@@ -37,30 +37,30 @@ public sealed class PageServer : IAsyncDisposable
         (Address, OnceAddress) = (address, onceAddress);
     }
 
-    /// <summary>The address to open: it holds the random word without which nothing is served.</summary>
+    /// <summary>The address to open: it contains the random word without which nothing is served.</summary>
     public Uri Address { get; }
 
-    /// <summary>An address that leads there once, for the command line of a browser, which others on the machine can read.</summary>
+    /// <summary>An address that redirects there once, for the command line of a browser, which others on the machine can read.</summary>
     public Uri OnceAddress { get; }
 
-    /// <summary>Waits until the operating system asks the program to end.</summary>
+    /// <summary>Waits until the operating system asks the program to stop.</summary>
     public Task WaitForEnd() => _app.WaitForShutdownAsync();
 
-    /// <summary>The files with typing that the disk refuses. After the end of the server it is lost.</summary>
+    /// <summary>The files with edits that cannot be written to disk. They are lost when the server ends.</summary>
     public IReadOnlyList<string> InMemoryOnly => _drafts.Refused();
 
     /// <summary>Starts a server.</summary>
     /// <param name="folder">A folder that exists.</param>
     /// <param name="file">The name of the file to begin with, or null for the list of files.</param>
     /// <param name="port">The port, or 0 for any that is free.</param>
-    /// <exception cref="IOException">The port is taken, or may not be used.</exception>
+    /// <exception cref="IOException">The port is in use, or not permitted.</exception>
     public static Task<PageServer> Start(string folder, string? file, int port) => Start(folder, file, port, Gate.NewWord());
 
     /// <summary>Starts a server.</summary>
     /// <param name="folder">A folder that exists.</param>
     /// <param name="file">The name of the file to begin with, or null for the list of files.</param>
     /// <param name="port">The port, or 0 for any that is free.</param>
-    /// <param name="word">What its address begins with, as that of an earlier server did.</param>
+    /// <param name="word">The word that its address begins with, such as that of an earlier server.</param>
     /// <param name="headersWithin">The time in which a request must send its headers; 10 seconds if null.</param>
     internal static async Task<PageServer> Start(string folder, string? file, int port, string word, TimeSpan? headersWithin = null)
     {
@@ -89,7 +89,7 @@ public sealed class PageServer : IAsyncDisposable
         });
         builder.Services.AddRoutingCore();
         builder.Services.AddRateLimiter(Limit);
-        // A fault of the tool is told where it was started; everything else is nobody's business.
+        // A fault of the tool is logged to the terminal that started it; everything else is private.
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
         var app = builder.Build();
         var room = new PageServices(opened, new(drafts), news, app.Lifetime.ApplicationStopping);
@@ -98,7 +98,7 @@ public sealed class PageServer : IAsyncDisposable
         app.Use((context, next) =>
         {
             Gate.Protect(context);
-            // Until the port is known nobody can have the address.
+            // Until the port is known, nobody can know the address.
             if (gate is null)
             {
                 context.Response.StatusCode = StatusCodes.Status503ServiceUnavailable;
@@ -111,7 +111,7 @@ public sealed class PageServer : IAsyncDisposable
                 return next(context);
             });
         });
-        // Behind the gate: those who are not let in do not use up what the page may ask.
+        // Behind the gate, so that refused requests do not count towards the limit of the page.
         app.UseRateLimiter();
         app.UseWebSockets();
         app.UseRouting();
@@ -141,7 +141,7 @@ public sealed class PageServer : IAsyncDisposable
             new($"http://127.0.0.1:{bound.Port}/{ticket}/{start}"));
     }
 
-    /// <summary>Limits the requests of all windows together.</summary>
+    /// <summary>Limits the number of requests of all windows together.</summary>
     private static void Limit(RateLimiterOptions options)
     {
         options.GlobalLimiter = PartitionedRateLimiter.Create<HttpContext, string>(
@@ -157,7 +157,7 @@ public sealed class PageServer : IAsyncDisposable
             rejected.HttpContext, StatusCodes.Status429TooManyRequests, "The page sends too many requests. Wait a moment."));
     }
 
-    /// <summary>Ends it; typing that was not saved is kept for the next time, save <see cref="InMemoryOnly"/>.</summary>
+    /// <summary>Stops it; unsaved edits are kept for the next run, except those of <see cref="InMemoryOnly"/>.</summary>
     public async ValueTask DisposeAsync()
     {
         await _watch.DisposeAsync().ConfigureAwait(false);

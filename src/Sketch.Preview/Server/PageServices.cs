@@ -4,7 +4,7 @@ using Sketch.Preview.Sessions;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>What the routes share.</summary>
+/// <summary>The services that the routes share.</summary>
 /// <param name="folder">The opened folder.</param>
 /// <param name="windows">The windows of the page.</param>
 /// <param name="news">Reports changes in the folder.</param>
@@ -26,7 +26,7 @@ internal sealed class PageServices(OpenedFolder folder, OpenWindows windows, Cha
     /// <summary>Saves texts.</summary>
     public Saving Saving { get; } = new(folder);
 
-    /// <summary>What the windows show and the folder holds, read by the engine.</summary>
+    /// <summary>The texts of the windows and the files of the folder, compiled.</summary>
     public Readings Readings { get; } = new(folder, windows, new(new FontShelf()));
 
     /// <summary>Set when the server ends.</summary>

@@ -11,7 +11,7 @@ using Sketch.Text;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>Papers of a stash: shown, tried in a card, kept as text in the card or in a batch.</summary>
+/// <summary>Requests about papers of a stash: show them, try them in a card, write them into the card or a batch.</summary>
 internal static class PaperRoutes
 {
     /// <summary>Maps the requests about papers.</summary>
@@ -25,7 +25,7 @@ internal static class PaperRoutes
         routes.MapObject("/keep", (context, asked) => Keep(context, room, asked));
     }
 
-    /// <summary>The papers of a stash file, as typed if the window shows that file.</summary>
+    /// <summary>The papers of a stash file, with unsaved edits if the window shows that file.</summary>
     private static Task Shelf(HttpContext context, PageServices room)
     {
         var name = context.Asked("stash");

@@ -10,7 +10,7 @@ using Sketch.Templates;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>Sizes and full-size templates of the card that a window shows.</summary>
+/// <summary>Requests for sizes and full-size templates of the card that a window shows.</summary>
 internal static class PrintRoutes
 {
     /// <summary>Maps the requests for sizes and templates.</summary>
@@ -52,7 +52,7 @@ internal static class PrintRoutes
             : Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem);
     }
 
-    /// <summary>Answers with the card that a window shows, or says why there is none.</summary>
+    /// <summary>Answers with the card that a window shows, or with why there is none.</summary>
     internal static Task WithCard(HttpContext context, PageServices room, Func<Reading, LaidOutCard, Task> answer)
     {
         var file = context.Asked("file");

@@ -6,13 +6,13 @@ using Microsoft.AspNetCore.Routing;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>Ways to read what the page asks.</summary>
+/// <summary>Reads requests of the page.</summary>
 internal static partial class Requests
 {
-    /// <summary>A value of the address, empty when it is not there.</summary>
+    /// <summary>A query parameter, empty when it is missing.</summary>
     public static string Asked(this HttpContext context, string name) => context.Request.Query[name].ToString();
 
-    /// <summary>Maps a request with a JSON object as its body; a body that is none is answered with a problem.</summary>
+    /// <summary>Maps a request with a JSON object as its body; any other body is answered with a problem.</summary>
     public static void MapObject(this IEndpointRouteBuilder routes, string path, Func<HttpContext, JsonElement, Task> answer) =>
         routes.MapPost(path, async context =>
     {
@@ -41,26 +41,26 @@ internal static partial class Requests
     });
 
     /// <summary>
-    /// A text of an object, empty when it is not there. Half a letter, one of a pair of surrogates alone, comes as U+FFFD.
+    /// A string property, empty when it is missing. A lone surrogate becomes U+FFFD.
     /// </summary>
-    /// <exception cref="JsonException">It is not written in UTF-8.</exception>
+    /// <exception cref="JsonException">It is not valid UTF-8.</exception>
     public static string Text(this JsonElement element, string name) =>
         element.Member(name) is { ValueKind: JsonValueKind.String } value ? Whole(value) : "";
 
-    /// <summary>Whether an object says yes to something.</summary>
+    /// <summary>Whether a property is true.</summary>
     public static bool Says(this JsonElement element, string name) => element.Member(name) is { ValueKind: JsonValueKind.True };
 
-    /// <summary>All texts of a list of an object.</summary>
+    /// <summary>All strings of an array property.</summary>
     public static IEnumerable<string> Texts(this JsonElement element, string name) =>
         element.Member(name) is { ValueKind: JsonValueKind.Array } value
             ? value.EnumerateArray().Where(v => v.ValueKind == JsonValueKind.String).Select(Whole)
             : [];
 
-    /// <summary>A whole number of an object, 0 when it is not there.</summary>
+    /// <summary>An integer property, 0 when it is missing.</summary>
     public static int Number(this JsonElement element, string name) =>
         element.Member(name) is { ValueKind: JsonValueKind.Number } value && value.TryGetInt32(out var number) ? number : 0;
 
-    // Names and values are read from UTF-8 only when they are asked for.
+    // Names and values are decoded from UTF-8 only when they are accessed.
     private static JsonElement? Member(this JsonElement element, string name) =>
         Read(() => element.TryGetProperty(name, out var value) ? value : (JsonElement?)null);
 
@@ -90,7 +90,7 @@ internal static partial class Requests
         }
     }
 
-    /// <summary>An escape in JSON: a letter in two halves, half a letter, or any other.</summary>
+    /// <summary>An escape in JSON: a surrogate pair, a lone surrogate, or any other.</summary>
     [GeneratedRegex(@"\\(u[dD][89abAB]..\\u[dD][c-fC-F]..|(?<half>u[dD][89a-fA-F]..)|.)", RegexOptions.ExplicitCapture)]
     private static partial Regex Escape();
 }

@@ -4,19 +4,19 @@ using Microsoft.AspNetCore.Http;
 namespace Sketch.Preview.Server;
 
 /// <summary>
-/// Connections that have not shown the secret word yet. Every program on the machine can open them, so they may not take the room of the
-/// page's own: there are at most <see cref="Most"/>, and one more closes the one that has waited longest. The page shows the word with its
+/// Connections that have not sent the secret word yet. Every program on the machine can open them, so they must not crowd out those of the
+/// page: there are at most <see cref="Most"/>, and one more closes the one that has waited longest. The page sends the word with its
 /// first request, a moment after it connects.
 /// </summary>
 internal sealed class Strangers
 {
-    /// <summary>The most that are open at once.</summary>
+    /// <summary>The most that can be open at once.</summary>
     public const int Most = 100;
 
     private readonly Lock _gate = new();
     private readonly LinkedList<ConnectionContext> _all = [];
 
-    /// <summary>Takes each new connection for a stranger until it is known or closed.</summary>
+    /// <summary>Treats each new connection as a stranger until it is known or closed.</summary>
     public ConnectionDelegate Around(ConnectionDelegate next) => async connection =>
     {
         var entry = Add(connection);
@@ -31,7 +31,7 @@ internal sealed class Strangers
         }
     };
 
-    /// <summary>Notes that the connection of a request has shown the word.</summary>
+    /// <summary>Records that the connection of a request has sent the word.</summary>
     public static void Know(HttpContext context) => context.Features.Get<Entry>()?.Remove();
 
     private LinkedListNode<ConnectionContext> Add(ConnectionContext connection)
@@ -63,6 +63,6 @@ internal sealed class Strangers
         }
     }
 
-    /// <summary>The place of a connection among the strangers, which its requests find here.</summary>
+    /// <summary>The entry of a connection among the strangers, for its requests to find.</summary>
     private sealed record Entry(Action Remove);
 }

@@ -12,19 +12,19 @@ using Sketch.Syntax;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>What a window shows of its text: asked again with every keystroke.</summary>
+/// <summary>Requests for what a window shows of its text: sent with every keystroke.</summary>
 internal static class ViewRoutes
 {
-    /// <summary>Maps the requests about texts as typed.</summary>
+    /// <summary>Maps the requests about texts being edited.</summary>
     public static void Map(IEndpointRouteBuilder routes, PageServices room)
     {
         routes.MapObject("/see", (context, asked) => See(context, room, asked));
-        // A text that is long to work out keeps the page from asking for the next; what is typed meanwhile comes this way and is kept.
+        // While a text is being compiled, the page does not ask about the next; what is typed in the meantime is kept through this route.
         routes.MapObject("/typed", (context, asked) => Take(context, room, asked, (_, _) => Answer.Json(context, _ => { })));
         routes.MapGet("/words", Words);
     }
 
-    /// <summary>The words of the language, for the editor to offer.</summary>
+    /// <summary>The words of the language, for completion in the editor.</summary>
     private static Task Words(HttpContext context) => Answer.Json(context, json =>
     {
         json.WriteStartObject("starts");
@@ -63,7 +63,7 @@ internal static class ViewRoutes
         });
     });
 
-    /// <summary>Takes what a window shows, which keeps it from now on, and answers.</summary>
+    /// <summary>Stores the text of a window, which keeps it from now on, and answers.</summary>
     private static Task Take(HttpContext context, PageServices room, JsonElement asked, Func<string, OpenText, Task> answer)
     {
         var (file, window) = (asked.Text("file"), asked.Text("window"));

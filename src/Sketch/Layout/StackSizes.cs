@@ -75,7 +75,7 @@ internal sealed class StackSizes
             $"The {SizeFindings.Name(axis)} of {node.Set.Called} depends on itself: {chain}.", "Write one of these sizes in numbers.");
     }
 
-    /// <summary>What distances are measured from and <c>full</c> refers to: the parent, or the piece named by <c>measured from</c>.</summary>
+    /// <summary>What distances are measured from and <c>full</c> refers to: the parent, or the piece after <c>measured from</c>.</summary>
     public Length? ReferenceSize(CopySet set, Axis axis)
     {
         if (set.Bound.Rules.MeasuredFrom is { } from)
