@@ -1,5 +1,3 @@
-using Sketch.Diagnostics;
-using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Text;
 using Xunit;
@@ -74,28 +72,6 @@ public class RefitTests
             ["sea: showing 1/8 to 1/4.", "pic: size 2 x 1 to 4 x 2, left 1/2 to 1, top 1/4 to 1/2.",
                 "square (line 8 of small.card): size 3/8 to 3/4."],
             reported);
-    }
-
-    [Fact]
-    public void A_piece_is_left_out_with_all_that_lies_on_it() => Assert.Equal(["front/sea"], From("leave out pic").Order());
-
-    [Fact]
-    public void Something_is_added_on_top_of_what_is_there() =>
-        Assert.Equal("front/sea/heart", From("leave out pic\nadd to sea\n  heart 1, of red").Order()[^1]);
-
-    [Fact]
-    public void A_kind_is_changed_and_keeps_what_is_not_named()
-    {
-        var pic = From("change pic: oval").Piece("front/pic");
-        Assert.Equal((PieceKind.Oval, Measure.Size("2 x 1")), (pic.Kind, pic.Box.Size));
-    }
-
-    [Fact]
-    public void A_card_cannot_start_from_itself()
-    {
-        const string Text = "card \"Ring\"\nlike \"ring.card\"";
-        var compilation = Compiler.Compile(new SourceText("ring.card", Text), new TestSurroundings().WithText("ring.card", Text));
-        Assert.Contains(compilation.Findings, f => f.Severity == Severity.Error);
     }
 
     private static LaidOutCard From(string lines) =>

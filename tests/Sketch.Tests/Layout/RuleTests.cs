@@ -174,48 +174,6 @@ public class RuleTests
     }
 
     [Theory]
-    [InlineData("change pic: left 1/4", "3 x 3", "1/4, 1 1/4")]
-    [InlineData("change pic: above post by 1/4", "3 x 3", "5/8, 3/4")]
-    [InlineData("change pic: 1 x 2", "1 x 2", "1/2, 1/2")]
-    [InlineData("change pic: showing 1", "2 1/4 x 3 1/2", "1, 1")]
-    [InlineData("change pic: full x 2, left 1", "3 1/4 x 2", "1, 1/2")]
-    [InlineData("change pic: lower right 1/2", "3 x 3", "3/4, 2")]
-    [InlineData("change pic: centre", "3 x 3", "5/8, 1 1/4")]
-    public void A_change_replaces_what_said_the_same(string change, string size, string place) =>
-        Like($"{change}\n", "  pic: panel 3 x 3, upper left 1/2, of red\n  post: strip 1/4 x 1 1/2, bottom 0, of red")
-            .HasSizeAndPlace("front/pic", size, change.Contains("left 1/4", StringComparison.Ordinal)
-            ? "1/4, 1/2" : change.Contains("above", StringComparison.Ordinal) ? "1/2, 3/4" : place);
-
-    [Fact]
-    public void A_written_size_replaces_what_shows() =>
-        Like("change pic: 2 x 2\n", "  pic: panel, showing 1/8, of red").HasSizeAndPlace("front/pic", "2 x 2", "1 1/8, 1 3/4");
-
-    [Fact]
-    public void A_landscape_card_stays_so_on_another_named_base()
-    {
-        var world = new TestSurroundings().WithText("a.card", "card \"a\"\nbase A2, landscape, fold top, of kraft\nfront\n");
-        var card = Laid.Out("card \"b\"\nlike \"a.card\"\nbase US A7\n", world);
-        Assert.Equal((Measure.Size("7 x 5"), Fold.Top, "kraft"), (card.Base.Closed, card.Base.Fold, card.Base.Paint.Role));
-    }
-
-    [Theory]
-    [InlineData("front", "front/text")]
-    [InlineData("inside left", "inside-left/text")]
-    [InlineData("inside-left", "inside-left/text")]
-    [InlineData("envelope back", "envelope-back/text")]
-    public void Pieces_may_be_added_to_any_face(string face, string path) =>
-        Like($"add to {face}\n  text \"ahoy\"\n", "  star 1, of red").Piece(path);
-
-    [Fact]
-    public void Cards_may_be_like_one_another_in_a_chain()
-    {
-        var world = new TestSurroundings()
-            .WithText("a.card", "card \"a\"\nbase A2, of white\nfront\n  lamp: star 1, top 1, of red\n")
-            .WithText("b.card", "card \"b\"\nlike \"a.card\"\nchange lamp: star 2\n");
-        Laid.Out("card \"c\"\nlike \"b.card\"\nchange lamp: top 2\n", world).HasPlace("front/lamp", "1 1/8, 2");
-    }
-
-    [Theory]
     [InlineData("envelope US A2", "5 3/4 x 4 3/8")]
     [InlineData("envelope", "5 3/4 x 4 3/8")]
     [InlineData("envelope 4 x 6", "6 x 4")]
@@ -244,10 +202,6 @@ public class RuleTests
     [Fact]
     public void Copies_that_do_not_fill_what_shows_are_reported() => Assert.All(
         Found.On("3 square 1, showing 1/8, of red"), f => Assert.Equal(FindingCatalogue.SizesContradict, f.Kind));
-
-    private static LaidOutCard Like(string lines, string pieces) => Laid.Out(
-        $"card \"b\"\nlike \"a.card\"\n{lines}",
-        new TestSurroundings().WithText("a.card", $"card \"a\"\nbase A2, of white\nfront\n{pieces}\n"));
 
     [Fact]
     public void Parts_that_double_until_there_are_too_many_pieces_are_left_out_as_a_whole()

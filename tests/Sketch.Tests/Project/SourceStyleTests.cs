@@ -22,11 +22,13 @@ public sealed partial class SourceStyleTests
         Assert.Empty(wide);
     }
 
-    [Fact]
-    public void No_two_types_of_the_source_share_a_name()
+    [Theory]
+    [InlineData("src")]
+    [InlineData("tests/Sketch.Tests")]
+    public void No_two_types_share_a_name(string folder)
     {
         var shared =
-            from file in Sources("src").Where(f => f.EndsWith(".cs", StringComparison.Ordinal))
+            from file in Sources(folder).Where(f => f.EndsWith(".cs", StringComparison.Ordinal))
             from type in TopLevelType().Matches(File.ReadAllText(file))
             group Path.GetFileName(file) by type.Groups["name"].Value into same
             where same.Count() > 1

@@ -140,31 +140,6 @@ public class BatchReadingTests
     }
 
     [Fact]
-    public void Spare_cards_of_receivers_add_to_those_of_the_batch()
-    {
-        var batch = PlanRun.Of($"{Top}for \"Cliff ward\", 4 cards, spare 2\nfor \"Reading room\", 3 cards\nspare 1\nmake 10 of "
-            + "\"gull.card\"\n").Plan!.Files.Batch;
-        Assert.Equal((7, 10), (batch.Recipients, batch.Needed));
-    }
-
-    [Fact]
-    public void The_kerf_may_stand_with_the_stash() =>
-        Assert.Equal(793_750, PlanRun.Of("batch \"Day\"\nstash \"shelf.stash\", kerf 1/32\ncut 1 of 1 x 1 from gulls\n")
-            .Plan!.Files.Batch.Kerf.Nanometres);
-
-    [Fact]
-    public void Everything_that_a_batch_can_say_is_read()
-    {
-        var batch = PlanRun.Of("batch \"Lamp day\", kerf 1/32\nstash \"shelf.stash\"\nunits mm\ndate \"1 June\"\nnote \"dry\"\nfor "
-            + "\"Cliff ward\", 4 cards\nmakers 2\nspare 1\nmake 3 of \"gull.card\"\n  role sky: navy, back\n  message \"Keep\" "
-            + "\"watch\"\ncut 2 of 10 x 20 from gulls, back, upright\n").Plan!.Files.Batch;
-        Assert.Equal(
-            (793_750L, "1 June", "dry\n", 4, 2, 1, 3, "navy", 2, true),
-            (batch.Kerf.Nanometres, batch.Date, batch.Notes, batch.Recipients, batch.Makers, batch.Spare, batch.Needed, batch.Makes[0]
-                .Roles[0].Paint.Paper, batch.Makes[0].Messages.Length, batch.Cuts[0].Upright));
-    }
-
-    [Fact]
     public void A_piece_too_small_to_cut_is_reported_in_its_card()
     {
         var finding = PlanRun.Of(
