@@ -50,8 +50,7 @@ internal sealed record BoundBase(Size? Written, string? SizeName, bool Landscape
 }
 
 internal sealed record BoundRole(
-    string Name, string? Paper, TextSpan? PaperSpan, ImmutableArray<PaintSyntax> Colours, bool AnyOffcut, PaperSide Side,
-        Location Location);
+    string Name, NameSyntax? Paper, ImmutableArray<PaintSyntax> Colours, bool AnyOffcut, PaperSide Side, Location Location);
 
 internal sealed record BoundPart(string Name, SizeSyntax Size, ImmutableArray<BoundPiece> Pieces, Location Location);
 

@@ -1,10 +1,8 @@
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Papers;
-using Sketch.Stationery;
 using Sketch.Syntax;
 using Sketch.Text;
-using Sketch.Units;
 
 namespace Sketch.Binding;
 
@@ -143,14 +141,14 @@ internal sealed class CardBinder
             case UnitsLine units:
                 return card with { Units = UnitsOf(units.Unit) };
             case BaseLine baseLine:
-                return card with { Base = ReadBase(card.Base, baseLine) };
+                return card with { Base = new BaseBinder(_source, _pieces, _findings).Bind(card.Base, baseLine) };
             case RoleLine role:
                 var read = ReadRole(role);
                 return card with { Roles = [.. card.Roles.Where(r => !Same(r.Name, read.Name) || !WasHere(r.Location, read)), read] };
             case PartLine part:
                 return ReadPart(card, part);
             case FaceLine face:
-                return ReadFace(card, face);
+                return new FaceBinder(_source, _pieces, _findings).Bind(card, face);
             case WordsLine { Word: "note" } note:
                 var text = string.Join('\n', note.Words.Select(w => w.Text));
                 return card with { Notes = card.Notes.Length == 0 ? text : card.Notes + "\n" + text };
@@ -192,89 +190,6 @@ internal sealed class CardBinder
         _ => UnitSystem.Inches,
     };
 
-    private BoundBase ReadBase(BoundBase? old, BaseLine line)
-    {
-        _pieces.RejectChildren(line);
-        if (old is not null && ReferenceEquals(old.Location.Source, _source))
-        {
-            Report(FindingCatalogue.SaidTwice, line.Span, $"The base is given twice, first in line {old.Location.Start.Line}.",
-                "Keep one base line.");
-        }
-
-        var next = (old ?? new(null, null, false, null, null, At(line.Span))) with { Location = At(line.Span) };
-        if (line.Measure is { } measure)
-        {
-            next = next with
-            {
-                Written = SizeOf(measure, NamedSizes.FindCard, "card", out var name),
-                SizeName = name,
-                Landscape = next.Landscape && measure.Size is null
-            };
-        }
-        else if (old?.Written is null && !line.IsDamaged)
-        {
-            Report(FindingCatalogue.Expected, line.Span, "The base has no size.", "Write base A2, fold left, of white.");
-        }
-
-        foreach (var clause in line.Clauses)
-        {
-            next = clause switch
-            {
-                FlagClause { Word: "landscape" } => next with { Landscape = true },
-                FlagClause { Word: "upright" } => next with { Landscape = false },
-                FoldClause fold => next with { Fold = fold.Edge == Edge.Top ? Fold.Top : Fold.Left },
-                OfClause { Paints: [var paint] } => next with { Paint = paint },
-                _ => Idle(next, clause, "the base", "A base takes fold left, fold top, landscape and of."),
-            };
-        }
-
-        return next;
-    }
-
-    private T Idle<T>(T unchanged, Clause clause, string what, string hint)
-    {
-        Report(FindingCatalogue.IdleClause, clause.Span, $"This clause has no effect on {what}.", hint);
-        return unchanged;
-    }
-
-    private Size? SizeOf(MeasureSyntax measure, Func<string?, string, SizeLookup> find, string what, out string? name)
-    {
-        name = null;
-        if (measure.Size is { } written)
-        {
-            if (written is BoxSize { Width: LengthExtent w, Height: LengthExtent h })
-            {
-                if (w.Value > Length.Zero && h.Value > Length.Zero)
-                {
-                    return new(w.Value, h.Value);
-                }
-
-                Report(FindingCatalogue.BadSize, measure.Span, $"A {what} without width or height cannot be made.",
-                    "Write its size, such as 5 x 7.");
-                return null;
-            }
-
-            Report(FindingCatalogue.BadSize, measure.Span, $"A {what} needs width x height here.", "Write its size, such as A2 or 5 x 7.");
-            return null;
-        }
-
-        var lookup = find(measure.System, measure.Name!);
-        if (lookup.Found is { } found)
-        {
-            name = found.Name;
-            return found.Size;
-        }
-
-        var offers = string.Join(" or ", lookup.Offers);
-        var ambiguous = lookup.Outcome == LookupOutcome.Ambiguous;
-        _findings.Add(FindingCatalogue.UnknownSize, At(measure.Span),
-            ambiguous ? $"{measure.Name} means a different {what} in the US and in ISO sizes."
-                : $"There is no {what} size called {measure.Name}.",
-            offers.Length > 0 ? $"Write {offers}." : "Write width x height, such as 4 1/4 x 5 1/2.",
-            lookup.Offers is [var single] ? single : null);
-        return null;
-    }
-
     private BoundRole ReadRole(RoleLine line)
     {
         _pieces.RejectChildren(line);
@@ -287,7 +202,7 @@ internal sealed class CardBinder
             }
             else
             {
-                Idle(0, clause, "a role", "A role takes front or back: role sky: gulls, back.");
+                _pieces.ReportUnused(clause, "a role", "A role takes front or back: role sky: gulls, back.");
             }
         }
 
@@ -297,7 +212,7 @@ internal sealed class CardBinder
                 Nearest.Find(colour.Text, ColourWords.All));
         }
 
-        return new(line.Name.Text, line.Paper?.Text, line.Paper?.Span, line.Colours, line.AnyOffcut, side, At(line.Span));
+        return new(line.Name.Text, line.Paper, line.Colours, line.AnyOffcut, side, At(line.Span));
     }
 
     private BoundCard ReadPart(BoundCard card, PartLine line)
@@ -312,67 +227,6 @@ internal sealed class CardBinder
         var part = new BoundPart(line.Name.Text, line.Size, _pieces.ReadAll(line.Children, card.Parts), At(line.Span));
         return card with { Parts = card.Parts.SetItem(part.Name, part) };
     }
-
-    private BoundCard ReadFace(BoundCard card, FaceLine line)
-    {
-        var kind = FaceOf(line.Face);
-        var pieces = _pieces.ReadAll(line.Children, card.Parts);
-        var old = card.Faces.FirstOrDefault(f => f.Kind == kind);
-        if (old is not null && ReferenceEquals(old.Location.Source, _source))
-        {
-            Report(FindingCatalogue.SaidTwice, line.Span,
-                $"The face {line.Face} is opened twice, first in line {old.Location.Start.Line}.", "Put all its pieces under one line.");
-        }
-
-        var face = new BoundFace(kind, old is null ? pieces : old.Pieces.AddRange(pieces), At(line.Span))
-        {
-            EnvelopeSize = old?.EnvelopeSize,
-            EnvelopeName = old?.EnvelopeName,
-            Flap = old?.Flap,
-            ByHand = old?.ByHand ?? false,
-            Paint = old?.Paint,
-        };
-        var isEnvelope = kind is FaceKind.Envelope or FaceKind.EnvelopeBack;
-        if (line.Measure is { } measure)
-        {
-            if (isEnvelope)
-            {
-                var size = SizeOf(measure, NamedSizes.FindEnvelope, "envelope", out var name);
-                // Envelopes are landscape, whichever way their size is written.
-                face = face with { EnvelopeSize = size is { } s && s.Width < s.Height ? s.Turned() : size, EnvelopeName = name };
-            }
-            else
-            {
-                Report(FindingCatalogue.BadSize, measure.Span, "A face of the card is as large as its base.", "Remove the size.");
-            }
-        }
-
-        foreach (var clause in line.Clauses)
-        {
-            face = clause switch
-            {
-                MeasureClause { Word: "flap" } flap when isEnvelope => face with { Flap = flap.Amount },
-                OfClause { Paints: [var paint] } when isEnvelope => face with { Paint = paint },
-                FlagClause { Word: "by hand" } when isEnvelope => face with { ByHand = true },
-                _ => Idle(face, clause, isEnvelope
-                    ? "an envelope" : "a face", isEnvelope
-                    ? "An envelope takes flap, of and by hand." : "Only an envelope takes clauses; write of after base."),
-            };
-        }
-
-        return card with { Faces = [.. card.Faces.Where(f => f.Kind != kind), face] };
-    }
-
-    private static FaceKind FaceOf(string word) => word switch
-    {
-        "front" => FaceKind.Front,
-        "inside" => FaceKind.Inside,
-        "inside-left" => FaceKind.InsideLeft,
-        "inside-top" => FaceKind.InsideTop,
-        "back" => FaceKind.Back,
-        "envelope" => FaceKind.Envelope,
-        _ => FaceKind.EnvelopeBack,
-    };
 
     private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
 

@@ -99,6 +99,10 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
         return [.. line.Clauses.Select(c => new BoundClause(c, source))];
     }
 
+    /// <summary>Reports a clause that has no effect on something other than a piece.</summary>
+    public void ReportUnused(Clause clause, string what, string hint) =>
+        findings.Add(FindingCatalogue.IdleClause, At(clause.Span), $"This clause has no effect on {what}.", hint);
+
     public void RejectChildren(LineSyntax line)
     {
         foreach (var child in line.Children.Where(c => c is not BadLine))

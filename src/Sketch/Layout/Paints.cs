@@ -39,11 +39,11 @@ internal sealed class Paints
 
     private Paint Fill(BoundRole role)
     {
-        var paint = _filling.Resolve(RolePaper.Of(role.Name, role.Paper, role.Colours, role.Side, role.AnyOffcut));
+        var paint = _filling.Resolve(RolePaper.Of(role.Name, role.Paper?.Text, role.Colours, role.Side, role.AnyOffcut));
         if (paint is { Knowledge: PaperKnowledge.Nothing, Paper: { } missing })
         {
             // There is nothing to replace in the card where the paper was chosen outside it.
-            ReportMissing(role, missing, _filling.ChoiceFor(role.Name) is null ? role.PaperSpan : null);
+            ReportMissing(role, missing, _filling.ChoiceFor(role.Name) is null ? role.Paper?.Span : null);
         }
 
         return paint;
