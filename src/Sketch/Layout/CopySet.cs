@@ -1,7 +1,5 @@
 using Sketch.Binding;
 using Sketch.Kinds;
-using Sketch.Panels;
-using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Layout;
