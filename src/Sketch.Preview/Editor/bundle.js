@@ -15,7 +15,7 @@ const { outputFiles, metafile } = await build({
   write: false,
 });
 
-// The packages carry their licences in files, which no bundler keeps.
+// The packages have their licences in separate files, which bundlers do not keep.
 const packages = new Set(
   Object.keys(metafile.inputs).map((file) => /^node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(file)?.[1]).filter(Boolean));
 const licences = [...packages].sort().map((name) => {
@@ -32,6 +32,6 @@ writeFileSync('bundled.js', bundle);
 try {
   renameSync('bundled.js', target);
 } catch (problem) {
-  // On Windows a file that another build is reading cannot be replaced; as a rule it is the same.
+  // On Windows a file that another build is reading cannot be replaced; usually it is the same.
   if (!existsSync(target) || readFileSync(target, 'utf8') !== bundle) throw problem;
 }

@@ -1,12 +1,12 @@
 import { HighlightStyle, StreamLanguage } from '@codemirror/language';
 import { tags } from '@lezer/highlight';
 
-// A number as a ruler or a scale says it, with its unit.
+// A number as on a ruler or a scale, with its unit.
 const number = String.raw`[+\-−]?(?:\d+(?:\.\d+)?(?:[-−]\d+)?(?:[/⁄]\d+)?[¼-¾⅐-⅞]?|[¼-¾⅐-⅞])`;
 const unit = String.raw`(?:\s?(?:mm|cm|in)(?![\p{L}\p{N}])|["″](?!\p{L}))`;
 const length = new RegExp(`^${number}${unit}?(?![\\p{L}\\p{N}])`, 'u');
 
-// Colouring: a word is told by where it stands, so no list of words has to follow the language.
+// Highlighting: words are classified by position, so no list of words has to be kept in step with the language.
 
 export const cardLanguage = StreamLanguage.define({
   name: 'card',
@@ -23,7 +23,7 @@ export const cardLanguage = StreamLanguage.define({
     const apart = begins || /\s/.test(stream.string[stream.pos - 1]);
     if (stream.match(/^#(?:[0-9a-f]{6}|[0-9a-f]{3})(?![\p{L}\p{N}])/iu)) return 'color';
     if (stream.peek() === '#' && (begins || (apart && /^#(?:\s|$)/.test(stream.string.slice(stream.pos))))) {
-      // A comment line between does not end a line that goes on.
+      // A comment line in between does not end a continued line.
       if (begins) state.comma = state.goesOn;
       stream.skipToEnd();
       return 'comment';

@@ -1,4 +1,4 @@
-/** The page's text editor: CodeMirror, set up for card files. plain-editor.js keeps the same contract without it. */
+/** The text editor of the page: CodeMirror, set up for card files. plain-editor.js has the same contract without it. */
 import { Annotation, EditorSelection, EditorState, Transaction } from '@codemirror/state';
 import { EditorView, highlightActiveLine, highlightActiveLineGutter, highlightSpecialChars, keymap, lineNumbers } from '@codemirror/view';
 import { defaultKeymap, history, historyKeymap, isolateHistory, redo, undo } from '@codemirror/commands';
@@ -14,20 +14,20 @@ import { offer } from './offers.js';
 import { offset, replace } from './places.js';
 
 /**
- * Puts an editor into an element that has a height. Lines and columns count from 1, columns in UTF-16 units, ends exclusive; what lies
- * outside the text is moved into it. Line breaks are handed back as they came.
+ * Puts an editor into an element that has a height. Lines and columns count from 1, columns in UTF-16 units, ends exclusive; positions
+ * outside the text are clamped to it. Line breaks are returned unchanged.
  *
- * - `open(text, kind)` begins with another text, of a 'card' unless `kind` says 'stash' or 'batch': nothing to undo, no findings, no marks,
- *   the caret in front; silent.
- * - `changed(text)` follows each edit by the user, by `apply`, `undo` and `redo`; `replaceAll` is silent, but undoing it is not.
- * - `caretMoved(line)` follows the caret to another line, whoever moved it.
- * - `mark(from, to)` lights lines and scrolls to them; `mark(0, 0)` lights none. Neither it nor `goTo` takes the focus.
+ * - `open(text, kind)` shows another text, a 'card' unless `kind` is 'stash' or 'batch': nothing to undo, no findings, no marks,
+ *   the caret at the start; silent.
+ * - `changed(text)` is called after each edit by the user, by `apply`, `undo` and `redo`; `replaceAll` is silent, but undoing it is not.
+ * - `caretMoved(line)` is called when the caret moves to another line, whatever moved it.
+ * - `mark(from, to)` highlights lines and scrolls to them; `mark(0, 0)` highlights none. Neither it nor `goTo` takes the focus.
  * - `showFindings` takes findings with `severity`, `line`, `column`, `endLine`, `endColumn`, `message`, `hint` and `replacement` (or null).
  *
- * @param label The name that a screen reader says.
- * @param nonce That of the page's content security policy, for styles.
- * @param words What is offered while typing: `starts`, a list for each kind of file, begin a line or follow a name's colon, `clauses`
- * follow a   comma, `papers` follow `of` and `ink`, beside the roles of the text. Nothing is offered without them.
+ * @param label The name for screen readers.
+ * @param nonce The nonce of the page's content security policy, for styles.
+ * @param words The completions: `starts`, a list for each kind of file, begin a line or follow the colon of a name, `clauses`
+ * follow a comma, `papers` follow `of` and `ink`, besides the roles of the text. Without them nothing is offered.
  */
 export function createEditor(parent, { text = '', label = '', nonce = '', words, changed = () => {}, caretMoved = () => {} } = {}) {
   let lineBreak = breakOf(text);
@@ -52,7 +52,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
     search({ top: true }),
     EditorState.phrases.of(phrases),
     words ? autocompletion({ override: [offer(words, () => written)], selectOnOpen: false, icons: false }) : [],
-    // Tab is left alone, so it leaves the editor; Ctrl-] and Ctrl-[ indent.
+    // Tab is not bound, so it leaves the editor; Ctrl-] and Ctrl-[ indent.
     keymap.of([...completionKeymap, ...searchKeymap, ...historyKeymap, ...defaultKeymap]),
     EditorView.contentAttributes.of(
       { 'aria-label': label, tabindex: '0', spellcheck: 'false', autocapitalize: 'off', autocorrect: 'off', translate: 'no' }),
@@ -108,7 +108,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
 
 const fromOutside = Annotation.define();
 
-// The words of the search panel as the page writes them.
+// The texts of the search panel in the style of the page.
 const phrases = {
   next: 'Next', previous: 'Previous', 'match case': 'Match case', replace: 'Replace', 'replace all': 'Replace all', close: 'Close',
 };
@@ -117,7 +117,7 @@ function breakOf(text) {
   return text.includes('\r\n') ? '\r\n' : '\n';
 }
 
-/** The one change that makes one text of the other, so that the caret and the marks elsewhere stay where they are. */
+/** The single change from one text to the other, so that the caret and the marks elsewhere stay in place. */
 function difference(before, after) {
   if (before === after) return null;
   const least = Math.min(before.length, after.length);

@@ -4,7 +4,7 @@ import { EditorView, GutterMarker, ViewPlugin, activateHover, closeHoverTooltips
 import { forEachDiagnostic, linter, nextDiagnostic, previousDiagnostic, setDiagnosticsEffect } from '@codemirror/lint';
 import { offset, replace } from './places.js';
 
-/** What CodeMirror calls a diagnostic, from a finding as the server tells it. */
+/** A CodeMirror diagnostic from a finding of the server. */
 export function diagnostic(doc, finding) {
   const from = offset(doc, finding.line, finding.column);
   const to = Math.max(from, offset(doc, finding.endLine, finding.endColumn));
@@ -25,7 +25,7 @@ export function diagnostic(doc, finding) {
   };
 }
 
-/** The button that was pressed vanishes, so the focus goes back to the text. */
+/** The button that was pressed disappears, so the focus returns to the text. */
 function fix(view, from, to, replacement) {
   replace(view, from, to, replacement);
   view.focus();
@@ -36,7 +36,7 @@ const names = { error: 'Error', warning: 'Warning', note: 'Note' };
 function actionName(replacement) {
   const shown = replacement.trim();
   if (!shown) return 'Remove it';
-  // What begins a line of its own goes before what is there.
+  // A replacement with a line of its own goes before the existing text.
   if (shown.includes('\n')) return `Insert ${shown.slice(0, shown.indexOf('\n'))}`;
   return `Change to ${shown.length > 40 ? `${shown.slice(0, 39)}…` : shown}`;
 }
@@ -48,7 +48,7 @@ function paragraph(text, name) {
   return made;
 }
 
-// Each severity has a shape of its own, so that colour only helps.
+// Each severity has its own shape, so that colour is not the only cue.
 const shapes = {
   error: 'M5 1h6l4 4v6l-4 4H5l-4-4V5zM7.2 4v5h1.6V4zM7.2 10.4V12h1.6v-1.6z',
   warning: 'M8 1l7.5 14H.5zM7.2 6v4.5h1.6V6zM7.2 11.6v1.6h1.6v-1.6z',
@@ -98,21 +98,21 @@ const findingMarks = StateField.define({
   },
 });
 
-/** Escape puts away what hovers, and only then is free for others. */
+/** Escape closes the tooltip first, and only then is free for other uses. */
 function putAway(view) {
   if (!hasHoverTooltips(view.state)) return false;
   view.dispatch({ effects: closeHoverTooltips });
   return true;
 }
 
-/** What was shown at a finding is put away when the focus goes on to something else of the page. */
+/** The tooltip of a finding is closed when the focus moves elsewhere in the page. */
 const putAwayBehind = ViewPlugin.define((view) => {
   const left = ({ relatedTarget }) => { if (relatedTarget && !view.dom.contains(relatedTarget)) putAway(view); };
   view.dom.addEventListener('focusout', left);
   return { destroy: () => view.dom.removeEventListener('focusout', left) };
 });
 
-/** Tells a screen reader what the tooltip at the selection says. */
+/** Announces the tooltip at the selection to screen readers. */
 function say(view) {
   const { from, to } = view.state.selection.main;
   const reported = [];
@@ -123,7 +123,7 @@ function say(view) {
   return true;
 }
 
-/** Selects the worst finding of the line and shows what it says. */
+/** Selects the worst finding of the line and shows its message. */
 function showWorst(view, at) {
   const line = view.state.doc.lineAt(at);
   let worst = null;
@@ -146,8 +146,8 @@ const keys = [
 ];
 
 /**
- * Underlines, and a column with a sign for the worst finding of each line. A click on the sign, or Ctrl-Shift-M in the line, shows what was
- * found; F8 and Shift-F8 go from one finding to the next. Tab then leads to the button that fixes it.
+ * Underlines, and a gutter with a sign for the worst finding of each line. A click on the sign, or Ctrl-Shift-M in the line, shows the
+ * finding; F8 and Shift-F8 move between findings. Tab then moves to the button that fixes it.
  */
 export const findingTools = [
   linter(null),

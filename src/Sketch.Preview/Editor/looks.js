@@ -1,6 +1,6 @@
 import { EditorView } from '@codemirror/view';
 
-// Looks: the page sets the custom properties, for dark and for light
+// Theme: the page sets the custom properties, for dark and for light
 
 const ink = 'var(--ink, light-dark(#1f2328, #e8e6e1))';
 const paper = 'var(--paper, light-dark(#ffffff, #1c1e21))';
@@ -13,7 +13,7 @@ const severityColours = {
   warning: 'var(--warning, light-dark(#8a5000, #f2b45c))',
   note: 'var(--note, light-dark(#1d5fa6, #8fc1f7))',
 };
-// Every colour of the text keeps 4.5 : 1 up to a share of 14, the ink itself up to 30.
+// Every colour of the text keeps a contrast of 4.5 : 1 up to a share of 14, the ink itself up to 30.
 const tint = (share) => `color-mix(in srgb, ${accent} ${share}%, ${paper})`;
 const underline = (severity, style) => ({
   backgroundImage: 'none',
@@ -45,7 +45,7 @@ export const theme = EditorView.theme({
   '.cm-gutters': { color: quiet, backgroundColor: paper, borderRight: `1px solid ${line}` },
   '.cm-activeLine': { backgroundColor: tint(6) },
   '.cm-activeLineGutter': { color: ink, backgroundColor: tint(6) },
-  // Padding and not a transparent border keeps the room of the bar: high contrast modes paint every border.
+  // Padding, not a transparent border, reserves the room of the bar: high contrast modes paint every border.
   '.cm-line': { paddingLeft: '0.6em' },
   '.cm-line.cm-marked': { borderLeft: `0.3em solid ${accent}`, paddingLeft: '0.3em', backgroundColor: `var(--chosen, ${tint(14)})` },
   '.cm-findings .cm-gutterElement': { cursor: 'pointer', padding: '0 0.2em', display: 'flex', alignItems: 'flex-start' },
@@ -70,7 +70,7 @@ export const theme = EditorView.theme({
   '.cm-textfield::placeholder': { color: quiet, opacity: '1' },
   '.cm-panel.cm-search label': { font: 'inherit' },
   '.cm-panel.cm-search input[type=checkbox]': { width: '1em', height: '1em', verticalAlign: '-0.1em', accentColor: accent },
-  // Patterns and several selections at once are for programmers.
+  // Regular expressions and multiple selections are for programmers.
   '.cm-panel.cm-search label:has([name=re]), .cm-panel.cm-search label:has([name=word]), .cm-panel.cm-search button[name=select]': {
     display: 'none' },
   '.cm-panel.cm-search [name=close]': { ...button, position: 'absolute', top: '0.3em', right: '0.3em', padding: '0 0.4em' },

@@ -1,7 +1,7 @@
 /**
- * Offers words for the place at which one types; in quotes and comments nothing.
+ * Offers words for the place of the caret; none in quotes and comments.
  *
- * @param kind Gives the kind of the file that is open.
+ * @param kind Returns the kind of the open file.
  */
 export function offer(words, kind) {
   return (context) => {

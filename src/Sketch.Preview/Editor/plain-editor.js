@@ -1,5 +1,5 @@
 /**
- * The page's text editor where the full one could not be had: a text area with line numbers, marks of findings and its own undo. It keeps
+ * The text editor of the page where the full one is unavailable: a text area with line numbers, marks of findings and its own undo. It has
  * the same contract as editor.js.
  */
 const signs = { error: '✖', warning: '▲', note: '●' };
@@ -14,7 +14,7 @@ class PlainEditor {
   #changed;
   #caretMoved;
   #lineBreak;
-  // The text and selection after the last step, the steps before it and those taken back, and the sort of typing that may go on.
+  // The text and selection after the last step, the steps before it, the undone steps, and the kind of typing that may continue.
   #known;
   #past = [];
   #future = [];
@@ -33,7 +33,7 @@ class PlainEditor {
     this.#drawGutter();
   }
 
-  // Handed about as functions of their own.
+  // Passed around as functions.
   undo = () => this.#travel(this.#past, this.#future);
   redo = () => this.#travel(this.#future, this.#past);
 
@@ -146,7 +146,7 @@ class PlainEditor {
     this.#caretMoved(line);
   }
 
-  /** Keeps the text as it was before this step, unless the step goes on with the typing before it. */
+  /** Stores the text as it was before this step, unless the step continues the typing before it. */
   #step(sort) {
     if (this.#area.value === this.#known.text) return false;
     if (!sort || sort !== this.#typing) {
@@ -189,7 +189,7 @@ class PlainEditor {
   }
 }
 
-/** The numbers of the lines, with the sign of the worst finding of each. */
+/** The line numbers, with the sign of the worst finding of each line. */
 class Gutter {
   findings = [];
   marked = [0, 0];
@@ -234,13 +234,13 @@ function textArea(parent, label, text) {
   return area;
 }
 
-/** The sort of typing that is undone as one step, or nothing for an edit that is a step of its own. */
+/** The kind of typing that is undone as one step, or nothing for an edit that is a step by itself. */
 function sortOf({ inputType, data }) {
   if (/^insert(?:Composition)?Text$/.test(inputType) && /\S/.test(data ?? '')) return 'letters';
   return inputType === 'deleteContentBackward' ? 'back' : '';
 }
 
-/** The offset of a place, which is moved into the text where it lies outside. */
+/** The offset of a place, clamped to the text. */
 function offset(text, line, column) {
   const lines = text.split('\n');
   if (line > lines.length) return text.length;

@@ -4,7 +4,7 @@ using Sketch.Output.Files;
 
 namespace Sketch.Preview.Folder;
 
-/// <summary>The text of a file as the page works with it: line ends are single line feeds; the form in the file is kept separately.</summary>
+/// <summary>The text of a file as the page uses it: line ends are single line feeds; its form in the file is kept separately.</summary>
 /// <param name="Text">The text, with line feeds only.</param>
 /// <param name="Stamp">Identifies this content; two contents with the same stamp are equal.</param>
 /// <param name="Form">The form of the text in the file.</param>

@@ -1,6 +1,6 @@
-// A list of many buttons is one stop of the Tab key; arrows move in it (WAI-ARIA Authoring Practices, managing focus by a roving tabindex).
+// A list of many buttons is one tab stop; arrow keys move in it (WAI-ARIA Authoring Practices, managing focus by a roving tabindex).
 
-/** Makes the buttons of a list reachable by arrows. Call `renewed` of what is returned when the list has other buttons. */
+/** Makes the buttons of a list reachable by arrow keys. Call `renewed` of the result when the buttons of the list have changed. */
 export function moveByArrows(list) {
   const buttons = () => [...list.querySelectorAll('button')];
 

@@ -1,4 +1,4 @@
-// What the buttons above the text ask or do beside saving: begin a file, tidy the text, bring an earlier one back.
+// What the buttons above the text do besides saving: create a file, tidy the text, restore an earlier one.
 import { dialog } from './dialog.js';
 import { element } from './elements.js';
 import { get, post } from './server.js';
@@ -10,7 +10,7 @@ const kindsOfFile = {
 };
 const ending = /\.(card|stash|batch)$/i;
 
-/** Asks for a new file and begins it; returns its name, or null when it was left. */
+/** Asks for a new file and creates it; returns its name, or null when cancelled. */
 export async function begin() {
   const field = element('input', { id: 'new-name', required: true, value: 'new', autocomplete: 'off', spellcheck: false });
   const kinds = Object.entries(kindsOfFile).map(([kind, text], i) => element('label', { className: 'check' }, element('input', {
@@ -30,14 +30,14 @@ export async function begin() {
       await post('begin', { file });
       return file;
     } catch (problem) {
-      // The name stays, to be changed.
+      // The name stays in the field, to be changed.
       refused.textContent = problem.message;
       refused.hidden = false;
     }
   }
 }
 
-/** Asks for an earlier text of a file; null when there is none or it was left. */
+/** Asks for an earlier text of a file; null when there is none or when cancelled. */
 export async function bringBack(file) {
   const { earlier } = await get('earlier', { file });
   if (earlier.length === 0) {
@@ -55,5 +55,5 @@ export async function bringBack(file) {
   return answer === 'yes' ? (await get('earlier-text', { file, name: list.value })).text : null;
 }
 
-/** The text, tidied by the program. */
+/** The text as formatted by the program. */
 export const tidy = async (file, text) => (await post('tidy', { file, text })).text;

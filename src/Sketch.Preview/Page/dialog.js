@@ -25,13 +25,13 @@ export function dialog(title, content, answers) {
 
 const place = () => document.getElementById('notices');
 
-// Where the focus goes back to from a notice that is put away.
+// Where the focus returns when a notice is dismissed.
 let cameFrom = null;
 place().addEventListener('focusin', (event) => {
   if (!place().contains(event.relatedTarget)) cameFrom = event.relatedTarget;
 });
 
-/** Tells something above the text, with buttons; it stays until one is pressed, or the function that is returned puts it away. */
+/** Shows a notice above the text, with buttons; it stays until one is pressed or the returned function dismisses it. */
 export function notice(sentence, ...answers) {
   const reported = element('div', { className: 'notice', role: 'alert' },
     element('p', {}, sentence),
@@ -46,12 +46,12 @@ function putAway(reported) {
   if (hadFocus) (cameFrom?.isConnected ? cameFrom : document.getElementById('words')).focus();
 }
 
-/** Whether a sentence is being reported. */
+/** Whether a sentence is being shown. */
 export const isReported = (sentence) => [...place().children].some((reported) => reported.firstChild.textContent === sentence);
 
-/** Puts a sentence away that is no longer true. */
+/** Dismisses a sentence that is no longer true. */
 export const noLongerTell = (sentence) =>
   [...place().children].filter((reported) => reported.firstChild.textContent === sentence).forEach(putAway);
 
-/** Puts all notices away. */
+/** Dismisses all notices. */
 export const quiet = () => [...place().children].forEach(putAway);

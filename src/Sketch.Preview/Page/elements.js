@@ -1,4 +1,4 @@
-// Makes elements without markup in strings, so that no text is ever taken for markup.
+// Creates elements without markup in strings, so that no text is ever interpreted as markup.
 
 export function element(name, properties = {}, ...children) {
   const made = document.createElement(name);
@@ -13,10 +13,10 @@ export function element(name, properties = {}, ...children) {
 
 export const button = (text, click, properties = {}) => element('button', { type: 'button', click, ...properties }, text);
 
-/** A number of things in words: 1 sheet, 2 sheets. */
+/** A count with its noun: 1 sheet, 2 sheets. */
 export const counted = (number, noun) => `${number} ${noun}${number === 1 ? '' : 's'}`;
 
-/** Markup that the program made and has cleared of scripts and strange addresses. */
+/** Markup that the program made and has sanitized of scripts and foreign addresses. */
 export function markup(html) {
   const made = document.createElement('template');
   made.innerHTML = html;
@@ -26,7 +26,7 @@ export function markup(html) {
 let count = 0;
 export const newId = (stem) => `${stem}-${++count}`;
 
-/** Gives a list to choose from its options,
+/** Fills a drop-down list with its options,
   pairs of value and text. One that has them already is left alone: somebody may be choosing from it. */
 export function offer(select, options, value = select.value) {
   if (JSON.stringify([...select.options].map((o) => [o.value, o.text])) !== JSON.stringify(options)) {

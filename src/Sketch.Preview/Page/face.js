@@ -1,4 +1,4 @@
-// One picture, of a face of a card. It has a shadow tree of its own, so that its ids never meet those of another picture.
+// One picture, of a face of a card. It has its own shadow tree, so that its ids never clash with those of another picture.
 import { button, element, markup } from './elements.js';
 import { printedAs } from './printed-size.js';
 import { renew } from './renew.js';
@@ -12,7 +12,7 @@ look.replaceSync(`
   .marked.inner { stroke: #10243e; stroke-width: .6; stroke-dasharray: 2 1.2; }
 `);
 
-/** Tells the style sheet how large a picture is in truth, in millimetres, for the screen and for print. */
+/** Passes the true size of a picture in millimetres to the style sheet, for the screen and for print. */
 export function reportSize(figure, size) {
   figure.style.setProperty('--width', `${size.width}mm`);
   figure.style.setProperty('--ratio', size.width / size.height);
@@ -47,14 +47,14 @@ export function makeFace(picked) {
   return face;
 }
 
-/** Lists the pieces; a closed list is not written anew with every key. */
+/** Lists the pieces; a closed list is not rewritten with every keystroke. */
 export function listPieces(face, picked) {
   if (!face.listed.open) return;
   face.list.replaceChildren(...face.pieces.map((p) => element('li', {},
     p.line > 0 ? button(p.title, () => picked(p.line), { className: 'link' }) : p.title)));
 }
 
-/** Shows a drawing in place of the one before; null leaves that as it is. */
+/** Shows a drawing in place of the previous one; null leaves that unchanged. */
 export function redraw({ root }, svg, title) {
   if (svg === null) {
     root.querySelector('svg')?.setAttribute('aria-label', title);
@@ -75,14 +75,14 @@ export function markPieces({ root, pieces }, line) {
   for (const piece of pieces.filter((p) => p.line === line)) {
     const group = root.getElementById(piece.id);
     if (!group) continue;
-    // Pieces that are alike are drawn once and used in their places.
+    // Identical pieces are drawn once and referenced where they occur.
     const use = group.querySelector(':scope > use');
     const box = boxOf(use ? root.getElementById(use.getAttribute('href').slice(1)) : group);
     svg.append(...framesOf(box, svg.getScreenCTM().inverse().multiply((use ?? group).getScreenCTM())));
   }
 }
 
-/** The box of what is seen of a piece: figures of its paper reach past its outline and are cut off there. */
+/** The box of the visible part of a piece: the pattern of its paper extends past its outline and is clipped there. */
 function boxOf(group) {
   const seen = [...group.querySelectorAll('path, rect, circle, ellipse, polygon, image')].filter((part) => !part.closest('[clip-path]'));
   const boxes = (seen.length ? seen : [group]).map((part) => part.getBBox());
@@ -94,7 +94,7 @@ function boxOf(group) {
   };
 }
 
-/** Two frames upon each other, so that they are seen on light and on dark papers. */
+/** Two frames on top of each other, so that they are visible on light and on dark papers. */
 function framesOf(box, matrix) {
   return ['marked', 'marked inner'].map((kind) => {
     const frame = document.createElementNS('http://www.w3.org/2000/svg', 'rect');

@@ -1,4 +1,4 @@
-// The file that is open in this window: what the disk holds of it, what is typed and not saved, and whose text stands when the two part.
+// The file that is open in this window: its content on disk, its unsaved edits, and which text wins when they conflict.
 import { notice, quiet } from './dialog.js';
 import { latest } from './latest.js';
 import { get, post } from './server.js';
@@ -6,10 +6,10 @@ import { get, post } from './server.js';
 export class OpenFile {
   #page;
   #name = '';
-  // What the disk holds of it; the stamp is that of the bytes, and empty when there is no file.
+  // Its content on disk; the stamp is that of the bytes, and empty when there is no file.
   #saved = '';
   #stamp = '';
-  // Whether the file could be read when it was last looked at.
+  // Whether the file could be read when it was last checked.
   #isReadable = false;
   #saving = null;
   #openings = 0;
@@ -19,10 +19,10 @@ export class OpenFile {
   /**
    * @param page What the file needs of the page:
    * - `editor` holds the text, and `window` is the name of this window;
-   * - `see` sends the text as it stands, and settles when the program has it or it could not be sent;
-   * - `isHandedOver` says whether the program has the text as it stands;
-   * - `opened` is called when another file is open, before its text is shown;
-   * - `listChanged` is called when files may have come or gone;
+   * - `see` sends the current text, and settles when the program has it or it could not be sent;
+   * - `isHandedOver` returns whether the program has the current text;
+   * - `opened` is called when another file has been opened, before its text is shown;
+   * - `listChanged` is called when files may have been created or deleted;
    * - `stateChanged` is called when the text, or what is known of the disk, has changed;
    * - `reportProblem` is called with what went wrong.
    */
@@ -39,7 +39,7 @@ export class OpenFile {
   }
 
   /**
-   * Whether the file holds something else than this window. One that is not there, or cannot be read, holds no text, not even an
+   * Whether the file differs from the text of this window. One that does not exist, or cannot be read, has no text, not even an
    * empty one.
    */
   get isChanged() {
@@ -49,12 +49,12 @@ export class OpenFile {
   /** Compares with the disk, where another program or window has changed this file. */
   look = latest(() => this.#look());
 
-  /** Settles when typing that is left aside is among the earlier texts. */
+  /** Settles when the edits that are set aside are among the earlier texts. */
   leftAside() {
     return this.#forgetting;
   }
 
-  /** Saves; a second call while one is under way waits for that one. */
+  /** Saves; a second call during a save waits for that save. */
   save() {
     this.#saving ??= this.#saveNow().finally(() => { this.#saving = null; });
     return this.#saving;
@@ -64,13 +64,13 @@ export class OpenFile {
     return this.#page.editor.text() !== this.#saved;
   }
 
-  /** Asks or tells something of the file as it is on the disk; only the latest stands. */
+  /** Shows a question or notice about the file on disk; only the latest stays. */
   #report(sentence, ...answers) {
     this.#answered();
     this.#answered = notice(sentence, ...answers);
   }
 
-  /** Opens a file; false when it cannot be, or another was opened meanwhile. */
+  /** Opens a file; false when it cannot be opened, or another was opened in the meantime. */
   async open(file) {
     this.#openings += 1;
     const mine = this.#openings;
@@ -81,14 +81,14 @@ export class OpenFile {
       this.#page.reportProblem(problem);
       return false;
     }
-    // The last keys in the file that is left have to reach the program first; where they cannot, the file stays open.
+    // The last edits of the previous file have to reach the program first; if they cannot, that file stays open.
     if (this.#name) await this.#page.see();
     if (mine !== this.#openings || (this.isChanged && !this.#page.isHandedOver())) return false;
     quiet();
     [this.#name, this.#saved, this.#stamp, this.#isReadable] = [file, found.text, found.stamp, !found.problem];
     this.#page.opened();
     this.#page.editor.open(found.text, file.split('.').at(-1).toLowerCase());
-    // What is there and cannot be read has no text; typing in it is shown all the same.
+    // An existing file that cannot be read has no text; its unsaved edits are shown all the same.
     if (found.problem) this.#report(found.problem, ['Dismiss', null]);
     if (found.unsaved?.own) this.#takeUp(found.unsaved);
     else if (found.unsaved) this.#offer(found.unsaved);
@@ -106,7 +106,7 @@ export class OpenFile {
 
   #takeUp(unsaved) {
     this.#page.editor.replaceAll(unsaved.text);
-    // Where the file was changed after this was typed, saving would run into that, so it is asked now.
+    // If the file was changed after these edits, a save would conflict with that, so the question is asked now.
     if (!this.#stamp) this.#reportGone();
     else if (unsaved.stamp !== this.#stamp) this.#askWhose(
       { text: this.#saved, stamp: this.#stamp }, unsaved.stamp, 'This file has been saved with different text since then.');
@@ -143,7 +143,7 @@ export class OpenFile {
     }
   }
 
-  /** The file is no longer there: the text stays as typing that is not saved. */
+  /** The file no longer exists: the text stays as unsaved edits. */
   #reportGone() {
     [this.#saved, this.#stamp] = ['', ''];
     this.#report(`${this.#name} is no longer in the folder. Save puts this text back.`, ['Dismiss', null]);
@@ -151,13 +151,13 @@ export class OpenFile {
     return this.#page.see();
   }
 
-  /** The file holds something else than this window knows, and this window has typing of its own: the person decides. */
+  /** The file has changed on disk and this window has edits of its own: the user decides. */
   #askWhose(theirs, known, why = 'Another program or window has changed this file while you were typing.') {
     const know = () => { [this.#saved, this.#stamp] = [theirs.text, theirs.stamp]; };
     this.#stamp = known;
     const takeTheirs = async () => {
       const file = this.#name;
-      // What is typed here goes among the earlier texts: Undo has it only as long as this window is open.
+      // The edits go among the earlier texts: Undo has them only as long as this window is open.
       await this.#page.see();
       if (!this.#page.isHandedOver()) return;
       await post('forget', { file, window: this.#page.window, keep: true });
@@ -180,18 +180,18 @@ export class OpenFile {
     } catch (problem) {
       if (problem.status !== 404) {
         this.#page.reportProblem(problem);
-        // While the program does not answer nothing is known of the file.
+        // While the program does not respond, nothing is known about the file.
         if (file === this.#name && problem.status !== 0) await this.#cannotBeRead();
         return;
       }
     }
     if (file !== this.#name) return;
-    // What was saved meanwhile makes the answer old.
+    // A save in the meantime makes the answer outdated.
     if (this.#saving || this.#stamp !== known) {
       await this.#look();
       return;
     }
-    // Where there is typing in a file that is gone, it comes without a stamp.
+    // Unsaved edits of a file that is gone come without a stamp.
     if (!there?.stamp) {
       if (this.#stamp) await this.#reportGone();
       await this.#page.listChanged();
@@ -218,7 +218,7 @@ export class OpenFile {
     await this.#page.see();
   }
 
-  /** The text is in this window, and whether the disk has it nobody can report: it is kept until somebody can. */
+  /** The text is in this window, and whether it is on disk is unknown: it is kept until that is known. */
   #cannotBeRead() {
     this.#isReadable = false;
     this.#page.stateChanged();

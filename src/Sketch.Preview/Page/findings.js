@@ -1,4 +1,4 @@
-// The list of what was found, each with its line, its hint and, where the hint is a plain replacement, a button that applies it.
+// The list of findings, each with its line, its hint and, where the hint is a simple replacement, a button that applies it.
 import { button, element, newId } from './elements.js';
 
 const signs = { error: '✕', warning: '▲', note: '●' };
@@ -15,7 +15,7 @@ export function makeFindings(list, summaryPlace, { editor, see, fileName, goTo, 
   let found = [];
   let foundIn = '';
 
-  /** Mends by a hint. A key may have come in since the button was shown, so the finding is looked up anew in the text as it stands. */
+  /** Applies a hint. The text may have changed since the button was shown, so the finding is looked up again in the current text. */
   async function fix({ code, message, replacement }) {
     await see();
     const now = found.find((f) => f.here && f.code === code && f.message === message && f.replacement === replacement);
@@ -25,7 +25,7 @@ export function makeFindings(list, summaryPlace, { editor, see, fileName, goTo, 
   function show({ findings, summary }, text) {
     foundIn = text;
     found = findings;
-    // Most keys find nothing new; a screen reader is not told the same again.
+    // Most keystrokes cause no new findings; a screen reader does not announce the same ones again.
     const now = JSON.stringify([fileName(), findings]);
     if (now === lastReported) return;
     lastReported = now;
@@ -33,7 +33,7 @@ export function makeFindings(list, summaryPlace, { editor, see, fileName, goTo, 
     summaryPlace.textContent = summary;
     const focused = list.contains(document.activeElement) ? [...list.querySelectorAll('button')].indexOf(document.activeElement) : -1;
     list.replaceChildren(...findings.map((f) => item(f, { goTo, fix, openFile })));
-    // A finding that is fixed takes its button along; the focus goes on to the next.
+    // The button of a fixed finding disappears; the focus moves to the next.
     if (focused >= 0) {
       const left = list.querySelectorAll('button');
       (left[Math.min(focused, left.length - 1)] ?? list.closest('section[tabindex]')).focus();
@@ -42,13 +42,13 @@ export function makeFindings(list, summaryPlace, { editor, see, fileName, goTo, 
 
   return {
     show,
-    /** Forgets what was reported, since another text is opened. */
+    /** Clears the findings, since another text is opened. */
     clear() { lastReported = ''; },
   };
 }
 
 function item(f, { goTo, fix, openFile }) {
-  // Who comes to a button by Tab hears what it is about.
+  // A user who reaches a button by Tab hears its finding.
   const [word, message] = [newId('finding'), newId('finding')];
   const about = { 'aria-describedby': `${word} ${message}` };
   return element('li', { className: f.severity },
@@ -67,6 +67,6 @@ function item(f, { goTo, fix, openFile }) {
 
 function fixingOf(replacement) {
   if (!replacement) return 'Remove it';
-  // What begins a line of its own goes before what is there.
+  // A replacement with a line of its own goes before the existing text.
   return replacement.includes('\n') ? `Insert ${replacement.slice(0, replacement.indexOf('\n'))}` : `Change to ${replacement}`;
 }

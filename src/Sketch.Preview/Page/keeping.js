@@ -1,10 +1,10 @@
-// What is done with the papers chosen in a card: they are kept in the text of the card or of a batch, or dropped.
+// What to do with the papers chosen for a card: keep them in the text of the card or of a batch, or drop them.
 import { button, element, offer } from './elements.js';
 import { get, post } from './server.js';
 
 export function makeKeeping({ work, asked, chosen, textNow, textKept, report, reportProblem }) {
   let orders = { file: null, age: 0, found: [] };
-  // These are never disabled, which would drop the focus when one of them has done its work.
+  // These are never disabled, which would lose the focus after one of them is pressed.
   const own = button('Reset to the card’s own papers', ifChosen(() => { work.choices.clear(); chosen(); }));
   const keepHere = button('Keep in the card', ifChosen(keepInCard));
   const order = element('select', { id: 'orders' });
@@ -23,7 +23,7 @@ export function makeKeeping({ work, asked, chosen, textNow, textKept, report, re
     try {
       await chosen();
       const { text } = await post('keep', asked());
-      // What was typed meanwhile, or another file, is not written over.
+      // Edits made in the meantime, or another file, are not overwritten.
       if (file !== asked().file || before !== textNow()) return;
       work.choices.clear();
       textKept(text);
@@ -44,7 +44,7 @@ export function makeKeeping({ work, asked, chosen, textNow, textKept, report, re
     }
   }
 
-  /** Asks for the lines of batches that make this card; no key that is typed in the card changes them. */
+  /** Requests the lines of batches that make this card; edits of the card do not change them. */
   async function refreshOrders(age) {
     const { file } = asked();
     if (orders.file === file && orders.age === age) return;
@@ -56,7 +56,7 @@ export function makeKeeping({ work, asked, chosen, textNow, textKept, report, re
 
   return {
     part: element('div', { className: 'choices' }, keepHere, own, inBatch),
-    /** @param age Grows when files have changed. */
+    /** @param age Increases when files have changed. */
     async refresh(age) {
       await refreshOrders(age);
       for (const control of [own, keepHere, keepThere]) control.ariaDisabled = String(work.choices.size === 0);

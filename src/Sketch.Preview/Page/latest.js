@@ -1,8 +1,8 @@
-// Does one thing at a time: whoever asks meanwhile is served by doing it once more, which then is about the latest.
+// Runs one action at a time: calls during a run are served by one more run, which then uses the latest state.
 
 /**
- * A function that does `act`, or has it done once more when it is under way; it settles when all is done that was asked until then. With a
- * `patience` in milliseconds it waits that long before, and what is asked meanwhile is one.
+ * A function that runs `act`, or has it run once more when it is running; it settles when all calls up to then are served. With a
+ * `patience` in milliseconds it waits that long first, and combines the calls in that time.
  */
 export function latest(act, patience = 0) {
   let running = null;

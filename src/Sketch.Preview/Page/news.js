@@ -1,23 +1,23 @@
-// What the program tells while it runs: that it is there, what changes in the opened folder, and which typing the disk refuses.
+// What the program reports while it runs: that it is there, what changes in the opened folder, and which edits cannot be written to disk.
 import { isAnswering } from './server.js';
 
-// The program says something twice a second. Longer silence means that it has stopped or hangs.
+// The program sends a message twice a second. A longer silence means that it has stopped or hangs.
 const longestSilence = 1500;
 const betweenTries = 500;
 
-// The code with which the program closes the socket of a window that is one too many.
+// The code with which the program closes the socket of a window beyond the limit.
 const tooMany = 4000;
 
 const pause = (time) => new Promise((settled) => { setTimeout(settled, time); });
 
 /**
- * @param changed Called with the name of each file that another program or window changed; with '' when any may have, first of all whenever
+ * @param changed Called with the name of each file that another program or window changed; with '' when any may have, and first whenever
  * the program is found.
- * @param inMemoryOnly Called again and again with the files of this window whose typing the disk refuses.
- * @param lost Called when the program no longer answers.
- * @param stopped Called when it has closed the line and cannot be found.
- * @param found Called when it answers again.
- * @param refused Called with a sentence when this window is one too many; then it is told nothing more.
+ * @param inMemoryOnly Called regularly with the files of this window whose edits cannot be written to disk.
+ * @param lost Called when the program no longer responds.
+ * @param stopped Called when it has closed the connection and cannot be reached.
+ * @param found Called when it responds again.
+ * @param refused Called with a sentence when this window is one too many; nothing is called after that.
  */
 export function listen(window, { changed, inMemoryOnly, lost, stopped, found, refused }) {
   const address = new URL(`news?${new URLSearchParams({ window })}`, location);
@@ -56,7 +56,7 @@ export function listen(window, { changed, inMemoryOnly, lost, stopped, found, re
         return;
       }
       lose();
-      // A browser lets sockets that fail again and again wait longer and longer, so the program is first looked for without one.
+      // Browsers delay sockets that fail repeatedly for longer and longer, so the program is first looked for by a request.
       for (let tries = 1; ; tries += 1) {
         await pause(betweenTries);
         if (await isAnswering()) break;

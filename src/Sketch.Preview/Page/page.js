@@ -1,4 +1,4 @@
-// The page: a text, what was found in it, and what it comes to. Everything shown is worked out by the program; see server.js.
+// The page: a text, its findings and its results. Everything shown is computed by the program; see server.js.
 import { begin, bringBack, tidy } from './commands.js';
 import { isReported, noLongerTell, notice } from './dialog.js';
 import { createEditor } from './editor.js';
@@ -21,10 +21,10 @@ import { windowName } from './window.js';
 const byId = (id) => document.getElementById(id);
 const thisWindow = await windowName();
 
-// What the panels show of the file: what the program last said of it, and the papers tried in it.
+// What the panels show of the file: the last answer of the program about it, and the papers tried in it.
 const work = { sight: null, stash: '', choices: new Map() };
 let files = [];
-// Whether the program answers, and the files of this window whose typing the disk refuses.
+// Whether the program responds, and the files of this window whose edits cannot be written to disk.
 let isThere = true;
 let inMemoryOnly = [];
 
@@ -80,7 +80,7 @@ function refreshTab() {
   if (file.name) panels[tabs.current()]?.refresh()?.catch(reportProblem);
 }
 
-// What the disk has is offered again; anything else may be lost with this window or with the program.
+// What is on disk is offered again; anything else may be lost with this window or with the program.
 addEventListener('beforeunload', (event) => {
   if (inMemoryOnly.length > 0 || (file.isChanged && !(isThere && isHandedOver()))) event.preventDefault();
 });
@@ -96,22 +96,22 @@ function show(sight, text) {
 }
 
 function reportState() {
-  // Without a file there is nothing that typing could go into.
+  // Without a file there is nothing to type into.
   const isOpen = Boolean(file.name);
   byId('editor').inert = !isOpen;
   for (const id of ['undo', 'redo', 'tidy', 'back', 'save']) byId(id).disabled = !isOpen;
   const state = isOpen ? stateOf({ name: file.name, isThere, isChanged: file.isChanged, inMemoryOnly }) : '';
-  // What is read aloud is said once.
+  // An announcement is made once.
   if (byId('state').textContent !== state) byId('state').textContent = state;
 }
 
 function reportProblem(problem) {
   if (!(problem instanceof Problem)) throw problem;
-  // With every key after the program has stopped it is the same: once is enough.
+  // It is the same with every keystroke after the program has stopped: once is enough.
   if (!isReported(problem.message)) notice(problem.message, ['Dismiss', null]);
 }
 
-// Which file is open.
+// The open file.
 async function listFiles() {
   const found = await get('files');
   const name = file.name;
@@ -125,7 +125,7 @@ async function listFiles() {
 
 const folderOf = (name) => name.slice(0, name.lastIndexOf('/') + 1);
 
-/** The stash beside a card, else any: a card is shown in the papers of the shelf unless another wish is said. */
+/** The stash beside a card, else any: a card is shown in the papers of the stash unless another choice is made. */
 function nearestStash(card) {
   const stashes = files.filter((f) => f.endsWith('.stash'));
   return stashes.find((f) => folderOf(f) === folderOf(card)) ?? stashes[0] ?? '';
@@ -136,7 +136,7 @@ async function open(name, line = 0) {
   else if (line) goTo(line);
 }
 
-/** Puts the caret into the text and the focus with it, so that the next key goes there. */
+/** Puts the caret and the focus into the text, so that the next keystroke goes there. */
 function goTo(line, column = 1) {
   editor.goTo(line, column);
   editor.focus();
@@ -166,13 +166,13 @@ const refreshFolder = latest(async () => {
   await see();
 }, together);
 
-/** What another program or window changed: a file, or any where the name is empty. */
+/** Called when another program or window changed a file, or any file where the name is empty. */
 async function changedOnDisk(name) {
   if (file.name && (name === file.name || !name)) await file.look();
   if (!name || name !== file.name) await refreshFolder();
 }
 
-/** The file that the address names; an address that somebody spoilt names none. */
+/** The file that the address names; a malformed address names none. */
 function fileOfAddress() {
   try {
     return decodeURIComponent(location.hash.slice(1));
@@ -186,7 +186,7 @@ addEventListener('hashchange', () => {
   if (name && name !== file.name) open(name);
 });
 
-// The bar.
+// The toolbar.
 const save = () => file.save();
 
 async function beginFile() {
@@ -196,7 +196,7 @@ async function beginFile() {
   editor.focus();
 }
 
-/** Begins a stash beside the card and takes it as the card's shelf. */
+/** Creates a stash beside the card and uses it for the card. */
 async function beginStash() {
   const card = file.name;
   const name = `${folderOf(card)}shelf.stash`;
@@ -214,7 +214,7 @@ async function beginStash() {
 async function tidyText() {
   const [name, before] = [file.name, editor.text()];
   const text = await tidy(name, before);
-  // What was typed meanwhile is worth more than tidiness.
+  // Edits made in the meantime take precedence over tidying.
   if (name === file.name && before === editor.text() && text !== before) file.replace(text);
 }
 
@@ -241,7 +241,7 @@ byId('file').addEventListener('change', () => {
 addEventListener('keydown', (event) => {
   if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
   const key = event.key.toLowerCase();
-  // In a field these keys are the field's own.
+  // In a field these keys belong to the field.
   const isElsewhere = !event.target.closest('#editor, input:not([type=radio], [type=checkbox])');
   const act = key === 's' ? save
     : !isElsewhere ? null
@@ -252,7 +252,7 @@ addEventListener('keydown', (event) => {
   act();
 });
 
-// How much of the window the bar takes: what stands beneath it keeps that much room.
+// The height of the toolbar: what is beneath it keeps that much room.
 const top = document.querySelector('.top');
 new ResizeObserver(() => document.documentElement.style.setProperty('--top', `${top.offsetHeight}px`)).observe(top);
 tabs.offer(tabsFor.none);

@@ -1,4 +1,4 @@
-// Papers of the shelf: swatches at true scale, and put into the roles of a card.
+// Papers of the stash: swatches at true scale, to assign to the roles of a card.
 import { moveByArrows } from './arrows.js';
 import { button, element, offer } from './elements.js';
 import { makeKeeping } from './keeping.js';
@@ -15,7 +15,7 @@ function swatch(paper, pressed, click) {
     element('button', { type: 'button', className: 'swatch', click, 'aria-pressed': String(pressed) }, image, label));
 }
 
-/** The shelf of a stash file: a click on a paper goes to its line. */
+/** The papers of a stash file: a click on a paper goes to its line. */
 export function makeShelf(panel, { asked, goTo }) {
   const list = element('ul', { className: 'swatches' });
   const arrows = moveByArrows(list);
@@ -83,7 +83,7 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, repo
       beginning.refresh(stashes().length > 0, work.sight?.roles?.[0]?.name ?? 'sky');
       offer(stash, [['', 'none: the colours named in the card'], ...stashes().map((s) => [s, s])], work.stash);
       if (shelf.stash !== work.stash || shelf.age !== age) {
-        // The file may change again while this answer is on its way; then it is asked for once more.
+        // The file may change again while this answer is on its way; then it is requested again.
         const asOf = { stash: work.stash, age };
         shelf = { ...asOf, papers: asOf.stash ? (await get('shelf', { stash: asOf.stash })).papers : [] };
       }
@@ -93,12 +93,12 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, repo
       showSwatches();
       copyPicture(trial);
     },
-    /** The stash was changed by another window or program. */
+    /** Called when the stash was changed by another window or program. */
     shelfChanged() { age += 1; },
   };
 }
 
-/** The roles of a card, of which one is chosen to put papers into, and why there are none where there are none. */
+/** The roles of a card, with one selected to receive papers, and the reason where there are none. */
 function makeRoles(picked) {
   const rows = element('div', { className: 'choices' });
   const part = element('fieldset', {}, element('legend', {}, 'Choose a role'), rows);
@@ -112,7 +112,7 @@ function makeRoles(picked) {
   return {
     part,
     none,
-    /** Shows the roles, none where the text has errors; returns the chosen one, which is the first where `role` is no longer there. */
+    /** Shows the roles, none where the text has errors; returns the selected one: the first where `role` no longer exists. */
     refresh(found, role) {
       const all = found ?? [];
       const current = all.some((r) => r.name === role) ? role : all[0]?.name ?? '';
@@ -129,7 +129,7 @@ function makeRoles(picked) {
   };
 }
 
-/** What a folder without a stash shows. */
+/** What is shown for a folder without a stash. */
 function makeBeginning(begin) {
   const example = element('code');
   const part = element('div', { hidden: true },

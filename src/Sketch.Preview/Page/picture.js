@@ -1,10 +1,10 @@
-// The pictures of a card's faces, and how large they are shown.
+// The pictures of the faces of a card, and the size at which they are shown.
 import { element } from './elements.js';
 import { listPieces, makeFace, makeHost, markPieces, redraw, reportSize, unmark } from './face.js';
 
 /**
  * @param picked Called with the line of a piece that is picked.
- * @param asked Called when other pictures are wanted.
+ * @param asked Called when other pictures are needed.
  */
 export function makePicture(panel, { picked, asked }) {
   const empty = element('p', { className: 'empty', hidden: true },
@@ -27,7 +27,7 @@ export function makePicture(panel, { picked, asked }) {
     shown.delete(name);
   }
 
-  /** Puts a picture to its place in the row. */
+  /** Puts a picture in its place in the row. */
   function place(picture, at, svg, title) {
     if (!shown.has(picture.name)) shown.set(picture.name, makeFace(picked));
     const face = shown.get(picture.name);
@@ -44,7 +44,7 @@ export function makePicture(panel, { picked, asked }) {
   const refresh = () => shown.forEach((face) => markPieces(face, marked));
 
   return {
-    /** The first picture once more, for a panel beside it; it has no pieces to pick. */
+    /** The first picture again, for a panel beside it; it has no pieces to pick. */
     copyOfFirst(figure) {
       const [first] = shown.values();
       const { host, root } = makeHost();
@@ -65,17 +65,17 @@ export function makePicture(panel, { picked, asked }) {
       faces.scrollTo(0, 0);
     },
     show(pictures, title) {
-      // While a mistake leaves no card, the last picture stays, greyed, rather than jumping away with every key.
+      // While a mistake prevents a picture, the last one stays, greyed out, rather than flickering with every keystroke.
       stale.hidden = Boolean(pictures) || shown.size === 0;
       faces.classList.toggle('stale', !stale.hidden);
       empty.hidden = pictures ? pictures.length > 0 : shown.size > 0;
       if (!pictures) return;
       [...shown.keys()].filter((name) => !pictures.some((p) => p.name === name)).forEach(remove);
-      // Read before any is drawn: what the page has already comes without its SVG, and may have been shown as another face.
+      // Read before any is drawn: a picture that the page already has comes without its SVG, and may have been shown as another face.
       const drawn = pictures.map((p) => drawingOf(p, shown));
       pictures.forEach((picture, at) => place(picture, at, drawn[at], title));
     },
-    /** Frames anew what is marked: what is not in sight has no size to frame. */
+    /** Frames the marked pieces again: what is not visible has no size to frame. */
     refresh,
     mark(line) {
       if (line === marked) return;
@@ -92,7 +92,7 @@ function drawingOf({ name, stamp, svg }, shown) {
   return [...shown.values()].find((face) => face.stamp === stamp)?.root.innerHTML ?? '';
 }
 
-/** The choice of how large the pictures are. Where they are not fitted, their pane scrolls, so it takes the focus. */
+/** The choice of the size of the pictures. Where they are not fitted, their pane scrolls, so it takes the focus. */
 function sizeChoice(faces) {
   const size = element('select', { id: 'scale' },
     element('option', { value: 'fit' }, 'Fit to window'),
@@ -109,7 +109,7 @@ function sizeChoice(faces) {
   return [element('label', { htmlFor: 'scale' }, 'Size '), size];
 }
 
-/** A fitted picture takes what the window leaves beneath the tabs and choices, which may go over several lines. */
+/** A fitted picture takes what the window leaves beneath the tabs and choices, which may wrap to several lines. */
 function measureAbove(faces, panel, choices) {
   const pane = panel.closest('.shown');
   const measure = () => {

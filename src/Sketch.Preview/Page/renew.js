@@ -1,7 +1,7 @@
-// Brings a tree of elements to what another says and leaves alone what is the same in both,
-// so that the browser draws anew only the piece of a picture that a key changed, not the whole of it.
+// Updates a tree of elements to match another and leaves untouched what is the same in both,
+// so that the browser repaints only the piece of a picture that a keystroke changed, not all of it.
 
-/** Makes the children of one element those of another, which is used up. */
+/** Makes the children of one element match those of another, which is consumed. */
 export function renew(shown, next) {
   const wanted = [...next.childNodes];
   wanted.forEach((node, at) => {
@@ -13,6 +13,6 @@ export function renew(shown, next) {
   while (shown.childNodes.length > wanted.length) shown.lastChild.remove();
 }
 
-// Elements of the same name and attributes that hold others: at most what they hold is different.
+// Elements with the same name and attributes that contain others: at most their contents differ.
 const isKept = (there, node) => there.nodeName === node.nodeName && node.childElementCount > 0
   && there.cloneNode(false).isEqualNode(node.cloneNode(false));

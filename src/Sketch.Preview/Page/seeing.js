@@ -1,4 +1,4 @@
-// Sends what is typed to the program, which keeps it and answers with what it comes to.
+// Sends edits to the program, which keeps them and answers with the results.
 import { latest } from './latest.js';
 import { post } from './server.js';
 
@@ -6,19 +6,19 @@ const patience = 250;
 const betweenTries = 1000;
 
 /**
- * @param sheet What is typed, and in which file; its `file` is empty when none is open.
- * @param wanted What else to say when the answer shall be shown.
- * @param shown Called with each answer and the text that it is of.
+ * @param sheet The text and its file; its `file` is empty when none is open.
+ * @param wanted What else to send with a request whose answer will be shown.
+ * @param shown Called with each answer and its text.
  */
 export function makeSeeing({ sheet, wanted, shown, reportProblem }) {
-  // The text that the program has or is getting, null where that is not sure; and the handing over that is under way, which must not
-  // come after a later text.
+  // The text that the program has or is getting, null where that is uncertain; and the transfer in progress, which must not
+  // arrive after a later text.
   let sent = null;
   let handing = null;
-  // What the program is known to have.
+  // The text that the program is known to have.
   let had = { file: '', text: '' };
 
-  /** Sends the text as it stands; settles when the program has it and all that came after. */
+  /** Sends the current text; settles when the program has it and all later ones. */
   const see = latest(async () => {
     await handing;
     const now = sheet();
@@ -27,7 +27,7 @@ export function makeSeeing({ sheet, wanted, shown, reportProblem }) {
     if (answer && now.file === sheet().file) shown(answer, now.text);
   });
 
-  /** Hands over what is typed while the program is long about an earlier text, so that it is kept on the disk meanwhile. */
+  /** Transfers edits while the program is still busy with an earlier text, so that they are kept on disk in the meantime. */
   const keep = latest(async () => {
     const now = sheet();
     if (!now.file || now.text === sent) return;
@@ -44,7 +44,7 @@ export function makeSeeing({ sheet, wanted, shown, reportProblem }) {
     } catch (problem) {
       sent = null;
       reportProblem(problem);
-      // A program that has stopped is sent the text when it is found again.
+      // A program that has stopped gets the text when it responds again.
       if (problem.status !== 0) setTimeout(keep, betweenTries);
       return null;
     }
@@ -53,7 +53,7 @@ export function makeSeeing({ sheet, wanted, shown, reportProblem }) {
   return {
     see,
     keep,
-    /** Whether the program has the text as it stands; else it is nowhere but in this window. */
+    /** Whether the program has the current text; else it is only in this window. */
     isHandedOver() {
       const now = sheet();
       return !now.file || (had.file === now.file && had.text === now.text);

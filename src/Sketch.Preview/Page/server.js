@@ -1,6 +1,6 @@
-// What the page asks of the program. Addresses are relative: the random word before them stays where it is.
+// The requests of the page to the program. Addresses are relative, so that the random word before them is kept.
 
-/** An answer that is a problem, with a sentence for the person. */
+/** An answer that is a problem, with a sentence for the user. */
 export class Problem extends Error {
   constructor(sentence, status, answer) {
     super(sentence);
@@ -9,12 +9,12 @@ export class Problem extends Error {
   }
 }
 
-/** Reported while the program does not answer. */
+/** The problem while the program does not respond. */
 export const gone = 'Sketch does not answer. Nothing is drawn or saved, and what you type is in this window only, so leave it open. '
   + 'The page continues by itself when Sketch answers again. If Sketch has stopped, start it with sketch open, '
   + 'and copy from here what the new page does not offer to restore.';
 
-/** What went wrong, as a problem to tell: what is none comes of an answer that broke off. */
+/** An error as a problem to show: any other error comes from an answer that was cut off. */
 export const asProblem = (reason) => (reason instanceof Problem ? reason : new Problem(gone, 0));
 
 async function ask(address, options) {
@@ -26,7 +26,7 @@ async function ask(address, options) {
   }
   if (response.ok) return response;
   const answer = await response.json().catch(() => null);
-  // Whoever answers in another form is not the program that this page came from: it was started again, under another address.
+  // An answer in another form is not from the program that served this page: that was restarted, under another address.
   if (!answer) throw new Problem(gone, 0);
   throw new Problem(answer.problem ?? `Sketch could not answer (${response.status}).`, response.status, answer);
 }
@@ -41,11 +41,11 @@ async function json(response) {
 
 export const get = async (address, values = {}) => json(await ask(`${address}?${new URLSearchParams(values)}`));
 
-/** Whether the program answers; while it hangs, so does this. */
+/** Whether the program responds; while it hangs, so does this. */
 export const isAnswering = () => get('answers').then(() => true, (problem) => problem.status !== 0);
 
 export const post = async (address, body) => json(await send(address, body));
 
-/** Asks for an answer that comes in parts; `signal` ends it. */
+/** Requests a streamed answer; `signal` ends it. */
 export const send = (address, body, signal) =>
   ask(address, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body), signal });

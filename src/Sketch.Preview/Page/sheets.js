@@ -1,4 +1,4 @@
-// The sheets of a batch: how far the search has come, then shortages and supplies, diagrams and cuts; and the same to print.
+// The sheets of a batch: the progress of the search, then shortages and supplies, diagrams and cuts; and the same for print.
 import { button, counted, element, markup } from './elements.js';
 import { asProblem, post, send } from './server.js';
 
@@ -7,7 +7,7 @@ const introduction = 'The fewest sheets for the whole batch, how to cut them, th
 const unplanned = 'There is no plan yet: fix the problems listed below the text, then plan again.';
 
 export function makeSheets(panel, { asked, reportProblem, textNow, showFindings }) {
-  // The search that is under way, and whether the files changed since it or the last one began.
+  // The running search, and whether the files have changed since it or the last one began.
   let search = null;
   let isOutdated = false;
   const start = button('Plan the sheets', work, { className: 'chief' });
@@ -33,7 +33,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
     search = mine;
     isOutdated = false;
     empty();
-    // Not disabled, which would drop the focus.
+    // Not disabled, which would lose the focus.
     start.ariaDisabled = 'true';
     enough.hidden = false;
     reported.textContent = 'Looking for the fewest sheets …';
@@ -62,7 +62,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
 
   function finish({ html, ...found }, { of, text }) {
     progress.clear();
-    // What was found in an earlier text has its places there.
+    // Findings of an earlier text have their places there.
     if (textNow() === text) showFindings(found, text);
     outdated.hidden = html === null || !isOutdated;
     reported.textContent = html === null ? unplanned : 'Done. Shortages come first, then the sheets to cut.';
@@ -87,7 +87,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
   };
 }
 
-/** How far the search has come, a line for each paper. */
+/** The progress of the search, with a line for each paper. */
 function makeProgress() {
   const part = element('div', { className: 'progress' });
   const lineOf = new Map();
@@ -120,7 +120,7 @@ function outputsOf(batch) {
   ];
 }
 
-/** The lines of an answer that comes in parts, each read as JSON. */
+/** The lines of a streamed answer, each parsed as JSON. */
 export async function* lines(body) {
   const reader = body.pipeThrough(new TextDecoderStream()).getReader();
   let rest = '';
@@ -133,7 +133,7 @@ export async function* lines(body) {
       for (const part of parts) yield JSON.parse(part);
     }
   } finally {
-    // Whoever stops listening lets the program stop searching; a stream that has broken off refuses this, and need not be reported.
+    // To stop reading makes the program stop searching; a stream that was cut off rejects this, which need not be reported.
     reader.cancel().catch(() => {});
   }
 }

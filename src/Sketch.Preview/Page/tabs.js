@@ -1,4 +1,4 @@
-// A row of tabs (WAI-ARIA Authoring Practices: arrows move and choose, Tab goes on into the panel).
+// A row of tabs (WAI-ARIA Authoring Practices: arrow keys move and select, Tab moves into the panel).
 import { button, element } from './elements.js';
 
 export function makeTabs(row, panels, chosen) {
@@ -37,7 +37,7 @@ export function makeTabs(row, panels, chosen) {
       panels.append(panel);
       return panel;
     },
-    /** Offers only some tabs; when the current one is not among them, the first of them is shown. */
+    /** Shows only some tabs; when the current one is not among them, the first of them is selected. */
     offer(ids) {
       for (const [id, { tab }] of made) tab.hidden = !ids.includes(id);
       if (!ids.includes(current)) show(ids[0]);

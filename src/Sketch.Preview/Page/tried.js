@@ -1,8 +1,8 @@
-// Papers that this window tries in a card and has not kept as text yet. A reload of the window does not forget them.
+// Papers that this window tries in a card and has not kept as text yet. They survive a reload of the window.
 
 const key = (file) => `papers tried in ${file}`;
 
-/** What was tried in a card: the stash, and a paper for each role that got another; null when nothing was. */
+/** What is tried in a card: the stash, and the paper of each changed role; null when there is nothing. */
 export function papersTried(file) {
   const { stash, choices } = JSON.parse(sessionStorage.getItem(key(file))) ?? {};
   return choices ? { stash, choices: new Map(choices) } : null;

@@ -1,4 +1,4 @@
-// The card in many papers: a sheet of pictures, of which one is taken by a click.
+// The card in many papers: a sheet of pictures, to choose one by a click.
 import { moveByArrows } from './arrows.js';
 import { button, element } from './elements.js';
 import { get } from './server.js';
@@ -18,7 +18,7 @@ export function makeVariants({ asked, chosen }) {
   async function show() {
     if (isTrying) return;
     isTrying = true;
-    // Not disabled, which would drop the focus.
+    // Not disabled, which would lose the focus.
     start.ariaDisabled = 'true';
     reported.textContent = 'Trying papers …';
     const of = asked();
@@ -56,7 +56,7 @@ export function makeVariants({ asked, chosen }) {
   return {
     part: element('div', { className: 'variants' }, element('h3', {}, 'The card in many papers'), element('p', {}, start), reported, list),
     clear,
-    /** Marks the pictures whose papers are those chosen now. */
+    /** Marks the pictures with the papers that are chosen now. */
     reportChosen(choices) {
       for (const [take, own] of choicesOf) take.setAttribute(
         'aria-pressed', String(own.every(([role, paper]) => choices.get(role) === paper)));

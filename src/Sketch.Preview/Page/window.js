@@ -1,4 +1,4 @@
-// Which window this is. A reloaded window is the same, a copied one is another: a lock that lives as long as the page tells them apart.
+// Identifies this window. A reloaded window is the same, a copied one is another: a lock held as long as the page lives distinguishes them.
 
 const alphabet = 'abcdefghijklmnopqrstuvwxyz0123456789';
 const random = () => [...crypto.getRandomValues(new Uint8Array(16))].map((n) => alphabet[n % alphabet.length]).join('');

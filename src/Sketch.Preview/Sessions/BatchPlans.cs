@@ -3,7 +3,7 @@ using Sketch.Planning.Plans;
 
 namespace Sketch.Preview.Sessions;
 
-/// <summary>The latest plan of each window, for its booklet, and the searches that are running.</summary>
+/// <summary>The latest plan of each window, for its booklet, and the running searches.</summary>
 public sealed class BatchPlans
 {
     private const int Most = 16;
@@ -31,7 +31,7 @@ public sealed class BatchPlans
         _plans[(window, file)] = plan;
     }
 
-    /// <summary>Starts a search and stops the one that the window still runs for this file.</summary>
+    /// <summary>Starts a search and stops the one that is still running in the window for this file.</summary>
     public CancellationTokenSource Begin(string window, string file, params CancellationToken[] ends)
     {
         var search = CancellationTokenSource.CreateLinkedTokenSource(ends);

@@ -12,7 +12,7 @@ using Sketch.World;
 namespace Sketch.Preview.Sessions;
 
 /// <summary>
-/// The files of the opened folder, with what is slow to read remembered until the file changes: pictures of papers and artwork. At most
+/// The files of the opened folder, with what is slow to read cached until the file changes: pictures of papers and artwork. At most
 /// <see cref="Most"/> of each are held.
 /// </summary>
 /// <param name="fonts">The fonts.</param>
@@ -66,14 +66,14 @@ public sealed class CachedFiles(FontShelf fonts) : IWorld
         _files.ShapeWords(words, font, namedIn, out problem);
 
     /// <summary>
-    /// What tells one content of a file from another. The folder of the file that names it and the name as written belong to it, since
+    /// What identifies the content of a file. It includes the folder of the file that names it and the name as written, since
     /// whether a file may be named depends on both.
     /// </summary>
     /// <param name="Folder">The folder of the file that names it.</param>
     /// <param name="Name">The name as written.</param>
-    /// <param name="Written">When it was last written, in universal time.</param>
+    /// <param name="Written">When it was last written, in UTC.</param>
     /// <param name="Length">Its length in bytes.</param>
-    /// <param name="Hash">The hash of its content where the time is too recent to tell two contents apart, else empty.</param>
+    /// <param name="Hash">The hash of its content where the time is too recent to distinguish two contents, else empty.</param>
     private readonly record struct FileState(string Folder, string Name, DateTime Written, long Length, string Hash);
 
     private static FileState? StateOf(string path, string namedIn)
@@ -102,7 +102,7 @@ public sealed class CachedFiles(FontShelf fonts) : IWorld
         return Convert.ToHexStringLower(SHA256.HashData(content));
     }
 
-    // A refusal is not kept: it may be lifted, as by leave to read, without a change of the file.
+    // A failure is not cached: it may be cured without a change of the file, for example by a permission.
     private static TValue? Keep<TKey, TValue>(ConcurrentDictionary<TKey, TValue> cache, TKey key, TValue? value)
         where TKey : notnull
         where TValue : class

@@ -4,14 +4,14 @@ using Sketch.Text;
 namespace Sketch.Preview.Sessions;
 
 /// <summary>
-/// The latest compilations, so that a text is compiled once however many views of it are asked for, and what it names is not compiled
-/// again with every key. A compilation is used again only while its text, its papers and everything that it read are the same. At most
-/// <see cref="MostOfOneFile"/> of one file and <see cref="MostWeight"/> in all are held; the newest is held whatever its weight.
+/// The latest compilations, so that a text is compiled once for all views of it, and the files that it names are not compiled
+/// again with every keystroke. A compilation is reused only while its text, its papers and everything that it read are the same. At most
+/// <see cref="MostOfOneFile"/> of one file and <see cref="MostWeight"/> in total are held; the newest is held whatever its weight.
 /// </summary>
-/// <param name="files">What texts are compiled with.</param>
+/// <param name="files">The files that texts are compiled with.</param>
 public sealed class Compilations(CachedFiles files)
 {
-    /// <summary>How many compilations of one file are held: its text as typed in some windows, and as a batch reads it.</summary>
+    /// <summary>How many compilations of one file are held: for its text in some windows, and as a batch reads it.</summary>
     public const int MostOfOneFile = 4;
 
     /// <summary>The most pieces and lines of all compilations held, at about 4 kB each: about 100 MB.</summary>
@@ -21,14 +21,14 @@ public sealed class Compilations(CachedFiles files)
 
     private readonly Lock _gate = new();
 
-    // The last used first.
+    // Most recently used first.
     private readonly LinkedList<Entry> _entries = [];
 
-    /// <summary>A text compiled, without papers of a stash.</summary>
+    /// <summary>Compiles a text without papers of a stash.</summary>
     public Compilation Of(SourceText source) => Of(source, RoleFilling.None);
 
-    /// <summary>A text compiled.</summary>
-    /// <param name="source">The text. The result may hold an equal one that came before.</param>
+    /// <summary>Compiles a text.</summary>
+    /// <param name="source">The text. The result may contain an earlier text that is equal.</param>
     /// <param name="filling">The stash, which is the same only if it comes from the same compilation, and the papers chosen.</param>
     public Compilation Of(SourceText source, RoleFilling filling)
     {

@@ -5,28 +5,28 @@ using Sketch.Preview.Folder;
 
 namespace Sketch.Preview.Sessions;
 
-/// <summary>All windows of the page and what each has before it.</summary>
-/// <param name="drafts">Where unsaved typing is kept.</param>
+/// <summary>All windows of the page and what each shows.</summary>
+/// <param name="drafts">Where unsaved edits are kept.</param>
 public sealed class OpenWindows(UnsavedTexts drafts)
 {
-    /// <summary>The most sheets that are held in memory; typing in those that are dropped is still kept as a draft.</summary>
+    /// <summary>The most texts that are held in memory; edits of those that are dropped are still kept as drafts.</summary>
     private const int SheetLimit = 200;
 
     private readonly ConcurrentDictionary<(string Window, string File), Shown> _sheets = new();
     private readonly Lock _one = new();
     private readonly ConcurrentDictionary<string, int> _open = new(StringComparer.Ordinal);
 
-    /// <summary>Whether a name can be that of a window: 8 to 40 lower-case letters and digits.</summary>
+    /// <summary>Whether a name is valid for a window: 8 to 40 lower-case letters and digits.</summary>
     public static bool IsName(string? window) =>
         window is { Length: >= 8 and <= 40 } && window.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c));
 
-    /// <summary>Takes what a window shows now.</summary>
+    /// <summary>Stores what a window shows now.</summary>
     /// <param name="window">The window.</param>
     /// <param name="sheet">Its text and papers.</param>
     /// <param name="isSaved">Whether the file holds that text.</param>
     public void Put(string window, OpenText sheet, bool isSaved)
     {
-        // What is shown last is also what is kept last.
+        // The text shown last is also the one kept last.
         lock (_one)
         {
             if (!Hold(window, sheet, isSaved))
@@ -46,12 +46,12 @@ public sealed class OpenWindows(UnsavedTexts drafts)
     }
 
     /// <summary>
-    /// Takes that the text of a window is in the file. What was typed while the disk was busy stays unsaved, now as typing upon that text.
+    /// Records that the text of a window is in the file. What was typed during the save stays unsaved, now as an edit of that text.
     /// </summary>
     /// <param name="window">The window.</param>
     /// <param name="file">The file.</param>
     /// <param name="text">The text that was saved.</param>
-    /// <param name="stamp">The stamp of what the file holds now.</param>
+    /// <param name="stamp">The stamp of the current content of the file.</param>
     public void Saved(string window, string file, string text, string stamp)
     {
         lock (_one)
@@ -70,7 +70,7 @@ public sealed class OpenWindows(UnsavedTexts drafts)
         }
     }
 
-    /// <summary>Holds what a window shows; false when nothing about its draft changes by that.</summary>
+    /// <summary>Holds what a window shows; false when that does not change its draft.</summary>
     private bool Hold(string window, OpenText sheet, bool isSaved)
     {
         if (_sheets.Count >= SheetLimit)
@@ -87,11 +87,11 @@ public sealed class OpenWindows(UnsavedTexts drafts)
 
     private UnsavedText? Draft(string window, string file) => drafts.Of(file).FirstOrDefault(d => d.Window == window);
 
-    /// <summary>What a window shows of a file, or null when it never said.</summary>
+    /// <summary>What a window shows of a file, or null when it has not sent anything.</summary>
     public OpenText? Find(string window, string file) => _sheets.GetValueOrDefault((window, file))?.Sheet;
 
     /// <summary>
-    /// Typing in a file that is not saved: the window's own, else the latest of a window that is no longer open. Null when there is none.
+    /// The unsaved edits of a file: the window's own, else the latest of a window that is no longer open. Null when there are none.
     /// </summary>
     public UnsavedText? Unsaved(string window, string file)
     {
@@ -99,17 +99,17 @@ public sealed class OpenWindows(UnsavedTexts drafts)
         return all.FirstOrDefault(d => d.Window == window) ?? all.FirstOrDefault(d => !_open.ContainsKey(d.Window));
     }
 
-    /// <summary>The files of a window with typing that is in memory only, since the disk refuses it.</summary>
+    /// <summary>The files of a window whose edits are in memory only, since they cannot be written to disk.</summary>
     public IReadOnlyList<string> InMemoryOnly(string window) => drafts.Refused(window);
 
-    /// <summary>The names of the files with typing that is not saved, also of those that are no longer there.</summary>
+    /// <summary>The names of the files with unsaved edits, including files that no longer exist.</summary>
     public IReadOnlyList<string> UnsavedFiles() => drafts.Files();
 
-    /// <summary>Forgets the unsaved typing of a window that is no longer open.</summary>
+    /// <summary>Discards the unsaved edits of a window that is no longer open.</summary>
     /// <param name="window">That window.</param>
     /// <param name="file">The file.</param>
-    /// <param name="keep">Where the text is kept among the earlier ones, or null when another window has taken it up.</param>
-    /// <returns>Why it could not be kept and so is not forgotten; empty when it is.</returns>
+    /// <param name="keep">Where the text is kept among the earlier ones, or null when another window has taken it over.</param>
+    /// <returns>Why it could not be kept and so is not discarded; empty when it is.</returns>
     public string Forget(string window, string file, OwnFiles? keep)
     {
         try
@@ -129,10 +129,10 @@ public sealed class OpenWindows(UnsavedTexts drafts)
         return "";
     }
 
-    /// <summary>How many windows are there.</summary>
+    /// <summary>How many windows are open.</summary>
     public int Count => _open.Count;
 
-    /// <summary>Notes that a window is there; disposing notes that it is gone.</summary>
+    /// <summary>Records that a window is open, until the result is disposed.</summary>
     public IDisposable Open(string window)
     {
         _open.AddOrUpdate(window, 1, (_, count) => count + 1);

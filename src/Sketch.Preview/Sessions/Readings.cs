@@ -8,7 +8,7 @@ using Sketch.World;
 namespace Sketch.Preview.Sessions;
 
 /// <summary>
-/// What the windows show and what the opened folder holds, read by the engine. All views ask here, so that one key is one compilation.
+/// The compiled texts of the windows and of the opened folder. All views use this, so that each keystroke causes one compilation.
 /// </summary>
 /// <param name="folder">The opened folder.</param>
 /// <param name="windows">The windows of the page.</param>
@@ -20,7 +20,7 @@ public sealed class Readings(OpenedFolder folder, OpenWindows windows, CachedFil
     /// <summary>What the engine reads files and fonts through.</summary>
     public IWorld Files => files;
 
-    /// <summary>What a window shows of a file, else what is on the disk; null when there is no such file.</summary>
+    /// <summary>What a window shows of a file, else the file on disk; null when there is no such file.</summary>
     public Reading? Find(string window, string file)
     {
         if (folder.PathOf(file) is not { } path)
@@ -43,25 +43,25 @@ public sealed class Readings(OpenedFolder folder, OpenWindows windows, CachedFil
     public Reading Of(string path, OpenText shown)
     {
         var filling = new RoleFilling(Shelf(shown.Stash), shown.Choices);
-        // A choice that the shelf no longer has is as good as none.
+        // A choice that is no longer in the stash is dropped.
         filling = filling with { Choices = [.. filling.Choices.Where(filling.Has)] };
         return new(_compilations.Of(new(path, shown.Text), filling), filling);
     }
 
-    /// <summary>The shelf that a stash file describes, as it is on the disk; null when there is none or it has errors.</summary>
+    /// <summary>The stash in a file on disk; null when there is none or it has errors.</summary>
     public Stash? Shelf(string? name) => Saved(name) is { Stash: { } stash, HasErrors: false } ? stash : null;
 
-    /// <summary>A file as it is on the disk; null where it cannot be read.</summary>
+    /// <summary>A file as it is on disk; null where it cannot be read.</summary>
     public Compilation? Saved(string? name) =>
         name is not null && folder.PathOf(name) is { } path && OpenedFolder.Read(path, out _) is { } text
             ? _compilations.Of(new(path, text.Text)) : null;
 
-    /// <summary>A reading with all findings of the check of its kind: those of a batch are also about the files that it names.</summary>
+    /// <summary>A compilation with all findings for its kind of file: those of a batch include the files that it names.</summary>
     public Compilation Check(Reading reading) => BatchCheck.Of(reading.Compilation, files, _compilations.Of);
 
-    /// <summary>A batch with the files that it names, or null when the text is no batch.</summary>
+    /// <summary>A batch with the files that it names, or null when the text is not a batch.</summary>
     /// <param name="reading">The batch.</param>
-    /// <param name="findings">Takes every mistake.</param>
+    /// <param name="findings">Receives every mistake.</param>
     public BatchFiles? Batch(Reading reading, FindingBag findings) =>
         BatchFiles.Read(reading.Compilation, files, findings, _compilations.Of);
 }

@@ -8,15 +8,15 @@ using Sketch.World;
 namespace Sketch.Preview.Sessions;
 
 /// <summary>
-/// Passes each question of a compilation on to the files and records the answer, so that it can be found out later whether the same
+/// Passes each request of a compilation to the files and records the answer, to determine later whether the same
 /// compilation would get the same answers.
 /// </summary>
-/// <param name="files">What answers.</param>
+/// <param name="files">The files that answer.</param>
 internal sealed class RecordedFiles(CachedFiles files) : IWorld
 {
     private readonly ConcurrentDictionary<object, Func<bool>> _questions = new();
 
-    /// <summary>Whether every question asked so far has the same answer now. Texts are compared by their content.</summary>
+    /// <summary>Whether every request so far has the same answer now. Texts are compared by content.</summary>
     public bool AnswerTheSame() => _questions.Values.All(isSame => isSame());
 
     /// <inheritdoc/>

@@ -7,28 +7,28 @@ using Sketch.Preview.Folder;
 
 namespace Sketch.Preview.Sessions;
 
-/// <summary>Typing that is not saved yet.</summary>
-/// <param name="Window">The window that it was typed in.</param>
+/// <summary>Edits that are not saved yet.</summary>
+/// <param name="Window">The window in which they were typed.</param>
 /// <param name="Sheet">The text.</param>
-/// <param name="Written">When it was written to the disk, or typed where the disk does not have it yet, in universal time.</param>
+/// <param name="Written">When it was written to disk, or typed if it is not on disk yet, in UTC.</param>
 public sealed record UnsavedText(string Window, OpenText Sheet, DateTime Written);
 
 /// <summary>
-/// Keeps typing on the disk a moment after it comes to rest or goes on for a moment, so that neither a closed window nor a killed program
-/// loses more than that. What the disk refuses stays in memory: it is offered from there, and <see cref="Refused"/> names it.
+/// Writes edits to disk a moment after they pause, and at intervals while they continue, so that a closed window or a killed program
+/// loses no more than that. What cannot be written stays in memory: it is offered from there, and listed by <see cref="Refused"/>.
 /// </summary>
 public sealed class UnsavedTexts : IDisposable
 {
-    /// <summary>How long typing waits before it is written.</summary>
+    /// <summary>How long edits wait before they are written.</summary>
     public static readonly TimeSpan Delay = TimeSpan.FromMilliseconds(250);
 
-    /// <summary>How long what the disk refused waits until it is tried again.</summary>
+    /// <summary>The time before a failed write is retried.</summary>
     private static readonly TimeSpan Again = TimeSpan.FromSeconds(1);
 
     /// <summary>The most drafts of one file that are read.</summary>
     private const int ReadLimit = 500;
 
-    /// <summary>The most bytes of a draft before its text: the window and the longest name, each letter escaped.</summary>
+    /// <summary>The most bytes of a draft before its text: the window and the longest name, with every character escaped.</summary>
     private const int HeadLength = 4096;
 
     private readonly OwnFiles _own;
@@ -46,20 +46,20 @@ public sealed class UnsavedTexts : IDisposable
         _timer = new(_ => Flush());
     }
 
-    /// <summary>Keeps a sheet, soon.</summary>
+    /// <summary>Schedules a text to be kept.</summary>
     public void Keep(string window, OpenText sheet) => Wait(window, sheet.File, sheet);
 
-    /// <summary>Forgets the draft of a window, soon: it is saved, or the same as the file.</summary>
+    /// <summary>Schedules the draft of a window to be deleted: it is saved, or equals the file.</summary>
     public void Forget(string window, string file) => Wait(window, file, null);
 
-    /// <summary>The files with typing that the disk refuses, of one window or of all; it is lost when the program ends. In order.</summary>
+    /// <summary>The files of one window or of all whose edits cannot be written to disk and are lost at exit, in order.</summary>
     public IReadOnlyList<string> Refused(string? window = null) =>
         [.. _refused.Where(r => window is null || r.Window == window).Select(r => r.File).Distinct().Order(StringComparer.Ordinal)];
 
-    /// <summary>Writes at once all that waits; what the disk refuses goes on waiting.</summary>
+    /// <summary>Writes everything pending now; what cannot be written stays pending.</summary>
     public void Flush()
     {
-        // One writes at a time, so that no older text comes after a newer one; meanwhile typing goes on.
+        // One write at a time, so that no older text is written after a newer one; edits continue in the meantime.
         lock (_writing)
         {
             List<KeyValuePair<(string Window, string File), Waiting>> waiting;
@@ -71,7 +71,7 @@ public sealed class UnsavedTexts : IDisposable
 
             var refused = waiting.Where(w => w.Value.Sheet is { } sheet && !Write(w.Key.Window, sheet))
                 .Select(w => w.Key).ToImmutableHashSet();
-            // While the disk refuses anything, no draft is deleted: another window may have taken up its text, which is only in memory now.
+            // While any write fails, no draft is deleted: another window may have taken over its text, which is then only in memory.
             var done = refused.IsEmpty ? waiting : [.. waiting.Where(w => w.Value.Sheet is not null && !refused.Contains(w.Key))];
             foreach (var (key, _) in done.Where(w => w.Value.Sheet is null))
             {
@@ -82,7 +82,7 @@ public sealed class UnsavedTexts : IDisposable
             {
                 foreach (var (key, written) in done)
                 {
-                    // What came in since is newer.
+                    // An entry that came in since is newer.
                     if (_waiting[key] == written)
                     {
                         _waiting.Remove(key);
@@ -99,7 +99,7 @@ public sealed class UnsavedTexts : IDisposable
         }
     }
 
-    /// <summary>The drafts of a file, the latest first.</summary>
+    /// <summary>The drafts of a file, latest first.</summary>
     public IReadOnlyList<UnsavedText> Of(string file)
     {
         Flush();
@@ -134,7 +134,7 @@ public sealed class UnsavedTexts : IDisposable
         Directory.Exists(_own.Drafts) && _own.IsWithin(_own.Drafts)
             ? Directory.EnumerateFiles(_own.Drafts, "*.json").Where(_own.IsWithin) : [];
 
-    /// <summary>What the disk does not have yet of a file, by window.</summary>
+    /// <summary>The pending texts of a file, by window.</summary>
     private Dictionary<string, Waiting> Held(string file)
     {
         lock (_gate)
@@ -171,7 +171,7 @@ public sealed class UnsavedTexts : IDisposable
         return Path.Combine(_own.Drafts, Convert.ToHexStringLower(hash.AsSpan(0, 12)) + ".json");
     }
 
-    /// <summary>Writes a draft; false when the disk refuses it.</summary>
+    /// <summary>Writes a draft; false when it cannot be written.</summary>
     private bool Write(string window, OpenText sheet)
     {
         try
@@ -190,12 +190,12 @@ public sealed class UnsavedTexts : IDisposable
         }
         catch (FileWriteException)
         {
-            // Saving will tell the person why.
+            // A save will report why.
             return false;
         }
     }
 
-    /// <summary>The file that a draft is of, without reading its text; null for what is no draft.</summary>
+    /// <summary>The file of a draft, without reading its text; null for what is not a draft.</summary>
     private static string? FileIn(string path)
     {
         try
@@ -236,7 +236,7 @@ public sealed class UnsavedTexts : IDisposable
         }
     }
 
-    /// <summary>What the disk shall have next of a file: a text, or none. Two are the same only when they came in at once.</summary>
+    /// <summary>The next write for a file: a text, or null to delete the draft. Compared by identity.</summary>
     private sealed class Waiting(OpenText? sheet, DateTime since)
     {
         public OpenText? Sheet => sheet;

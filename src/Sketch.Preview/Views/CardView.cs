@@ -17,7 +17,7 @@ public static class CardView
     /// <summary>
     /// Writes the properties <c>pictures</c> and <c>roles</c>. A picture that the page has already is written without its SVG.
     /// </summary>
-    /// <param name="json">Where to.</param>
+    /// <param name="json">The writer.</param>
     /// <param name="reading">The card.</param>
     /// <param name="isUnfolded">Whether the base is shown unfolded in place of its faces.</param>
     /// <param name="known">Stamps of the pictures that the page has.</param>
@@ -79,7 +79,7 @@ public static class CardView
             json.WriteStartObject();
             json.WriteString("id", piece.Id);
             json.WriteString("title", piece.Title);
-            // What another file says has no line in this one.
+            // A piece from another file has no line in this one.
             json.WriteNumber("line", piece.Location.Source == source ? piece.Location.Start.Line : 0);
             json.WriteEndObject();
         }

@@ -8,15 +8,15 @@ using Sketch.Text;
 
 namespace Sketch.Preview.Views;
 
-/// <summary>Findings for the page: files called by their names in the opened folder, and a replacement where the hint is one.</summary>
+/// <summary>Findings for the page: with file names relative to the opened folder, and a replacement where the hint is one.</summary>
 public static class FindingsView
 {
     /// <summary>
-    /// Writes the property <c>findings</c>; errors first, then warnings, then notes, each in the order of lines, those of the text itself
+    /// Writes the property <c>findings</c>: errors first, then warnings, then notes, each in line order, with those of the text itself
     /// first.
     /// </summary>
-    /// <param name="json">Where to.</param>
-    /// <param name="findings">What was found.</param>
+    /// <param name="json">The writer.</param>
+    /// <param name="findings">The findings.</param>
     /// <param name="source">The text that the window shows.</param>
     /// <param name="folder">The opened folder.</param>
     public static void Write(Utf8JsonWriter json, ImmutableArray<Finding> findings, SourceText source, OpenedFolder folder)
@@ -39,7 +39,7 @@ public static class FindingsView
     }
 }
 
-/// <summary>A finding as the page gets it; <c>replacement</c> is null where the hint is not plainly one.</summary>
+/// <summary>A finding in the form for the page; <c>replacement</c> is null where the hint is not simply one.</summary>
 internal sealed record PageFinding : FindingRecord
 {
     private PageFinding(Finding finding, string file)
@@ -56,13 +56,13 @@ internal sealed record PageFinding : FindingRecord
 
     /// <summary>A finding for the page.</summary>
     /// <param name="finding">The finding.</param>
-    /// <param name="file">What its file is called in the folder.</param>
+    /// <param name="file">The name of its file in the folder.</param>
     /// <param name="source">The text that the window shows.</param>
     public static PageFinding Of(Finding finding, string file, SourceText source) =>
         new(finding, file) { Here = finding.Location.Source == source };
 }
 
-/// <summary>How the records of this folder are written as JSON.</summary>
+/// <summary>How the records of this namespace are written as JSON.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(PageFinding))]
 internal sealed partial class ViewRecords : JsonSerializerContext;

@@ -12,7 +12,7 @@ public static class ShelfView
 {
     private static readonly Size Swatched = new(Length.Inch(1, 1, 4), Length.Inch(1, 1, 4));
 
-    /// <summary>Writes the property <c>papers</c>: each side with the choice that puts it into a role.</summary>
+    /// <summary>Writes the property <c>papers</c>: each side with the choice that assigns it to a role.</summary>
     public static void Write(Utf8JsonWriter json, Stash? stash)
     {
         json.WriteStartArray("papers");

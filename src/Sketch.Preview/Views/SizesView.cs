@@ -5,7 +5,7 @@ using Sketch.Reports;
 
 namespace Sketch.Preview.Views;
 
-/// <summary>The table of cut sizes as a piece of HTML.</summary>
+/// <summary>The table of cut sizes as an HTML fragment.</summary>
 public static class SizesView
 {
     /// <summary>Writes the table in inches as on a ruler, or in millimetres.</summary>

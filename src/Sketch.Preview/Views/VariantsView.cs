@@ -12,15 +12,15 @@ namespace Sketch.Preview.Views;
 /// <summary>A card in many papers of a stash, each a small picture to choose.</summary>
 public static class VariantsView
 {
-    /// <summary>How many are shown at once.</summary>
+    /// <summary>The most variants that are shown at once.</summary>
     public const int Limit = 24;
 
     private const double DotsPerInch = 60;
 
     /// <summary>Writes the properties <c>variants</c> and <c>told</c>, a sentence about them.</summary>
-    /// <param name="json">Where to.</param>
+    /// <param name="json">The writer.</param>
     /// <param name="card">The card.</param>
-    /// <param name="stash">The shelf.</param>
+    /// <param name="stash">The stash.</param>
     public static void Write(Utf8JsonWriter json, LaidOutCard card, Stash stash)
     {
         var found = VariantSearch.Find(card, stash, new([], [], Limit));
