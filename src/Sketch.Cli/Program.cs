@@ -47,17 +47,17 @@ public static class Program
     }
 
     /// <summary>Runs one command line.</summary>
-    /// <param name="args">The verb and what follows.</param>
-    /// <param name="output">What the verb is asked for.</param>
+    /// <param name="args">The verb and its arguments.</param>
+    /// <param name="output">The requested output of the verb.</param>
     /// <param name="error">All other messages.</param>
-    /// <param name="cancellation">Stops the run between two files; the status is then 130.</param>
+    /// <param name="cancellation">Stops the run between two files, with status 130.</param>
     /// <returns>The exit status.</returns>
     public static int Run(string[] args, TextWriter output, TextWriter error, CancellationToken cancellation = default)
     {
         var session = new Session(output, error, cancellation);
         try
         {
-            // A file name may begin with @, so no token is taken for the name of a file with more arguments.
+            // A file name may begin with @, so no token is treated as a response file.
             var parsed = CommandTree.Build(session).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
             var problems = UsageProblems.Of(parsed);
             return problems.Count > 0

@@ -4,12 +4,12 @@ using System.CommandLine.Invocation;
 
 namespace Sketch.Cli.Commands;
 
-/// <summary>Help as the parser writes it, with the examples of the verb at its end.</summary>
+/// <summary>The help of the parser, followed by the examples of the verb.</summary>
 internal sealed class HelpWithExamples : SynchronousCommandLineAction
 {
     private readonly HelpAction _plain = new();
 
-    /// <summary>Requests for help is never wrong.</summary>
+    /// <summary>A request for help is never an error.</summary>
     public override bool ClearsParseErrors => true;
 
     /// <inheritdoc/>

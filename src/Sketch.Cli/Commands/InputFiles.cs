@@ -6,27 +6,27 @@ namespace Sketch.Cli.Commands;
 
 /// <summary>All files of a command line, read and laid out.</summary>
 /// <param name="Files">The files that could be opened, in the order of the command line.</param>
-/// <param name="AllOpened">Whether the operating system opened every one.</param>
+/// <param name="AllOpened">Whether every file could be opened.</param>
 internal sealed record InputFiles(ImmutableArray<Compilation> Files, bool AllOpened)
 {
-    /// <summary>What reading alone makes the process return.</summary>
+    /// <summary>The exit status after reading.</summary>
     public int ExitStatus => !AllOpened ? Commands.ExitStatus.Usage
         : Files.Any(f => f.HasErrors) ? Commands.ExitStatus.Errors : Commands.ExitStatus.Done;
 
-    /// <summary>The same for a verb that needs cards: a file without errors that is no card is wrong usage.</summary>
+    /// <summary>The same for a verb that needs cards: a file without errors that is not a card is wrong usage.</summary>
     public int ExitStatusForCards => Files.Any(f => f.Card is null && !f.HasErrors) ? Commands.ExitStatus.Usage : ExitStatus;
 
     /// <summary>Reads and lays out every file.</summary>
-    /// <param name="session">Where to tell which files cannot be opened.</param>
+    /// <param name="session">The run, which receives the names of files that cannot be opened.</param>
     /// <param name="names">Files as typed.</param>
     public static InputFiles Of(Session session, IEnumerable<string> names) =>
         Of(session, names, s => Compiler.Compile(s, new FolderFiles()));
 
-    /// <summary>Reads every file, also when one before it is broken. A file named twice is read once.</summary>
-    /// <param name="session">Where to tell which files cannot be opened.</param>
-    /// <param name="names">Files as typed; names with * or ? stand for all files that they fit, for shells that leave them to the
+    /// <summary>Reads every file, even after one that cannot be read. A file named twice is read once.</summary>
+    /// <param name="session">The run, which receives the names of files that cannot be opened.</param>
+    /// <param name="names">Files as typed; names with * or ? match files, for shells that leave the expansion to the
     /// program.</param>
-    /// <param name="understand">What to make of a text.</param>
+    /// <param name="understand">Compiles a text.</param>
     public static InputFiles Of(Session session, IEnumerable<string> names, Func<SourceText, Compilation> understand)
     {
         var files = ImmutableArray.CreateBuilder<Compilation>();

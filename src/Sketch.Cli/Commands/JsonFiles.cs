@@ -6,7 +6,7 @@ namespace Sketch.Cli.Commands;
 /// <summary>The frame of every JSON document: one object with the property <c>files</c>.</summary>
 internal static class JsonFiles
 {
-    /// <summary>Writes the frame with one object a file, in the order of the command line.</summary>
+    /// <summary>Writes the frame with one object per file, in the order of the command line.</summary>
     public static void WriteFiles<T>(this Utf8JsonWriter json, ImmutableArray<T> files, Action<T> write)
     {
         json.WriteStartObject();

@@ -2,16 +2,16 @@ using System.Globalization;
 
 namespace Sketch.Cli.Commands;
 
-/// <summary>Tells on a terminal how far long work has come; elsewhere nothing.</summary>
-/// <param name="session">The run; its error output is written to only where that is a terminal.</param>
+/// <summary>Shows the progress of long work on a terminal; does nothing elsewhere.</summary>
+/// <param name="session">The run; its error output is used only where that is a terminal.</param>
 /// <param name="what">What is made.</param>
-/// <param name="count">Of how many parts.</param>
+/// <param name="count">The number of parts.</param>
 internal sealed class Progress(Session session, string what, int count) : IDisposable
 {
     private readonly bool _isShown = StandardError.IsSeen(session.Error);
     private int _width;
 
-    /// <summary>So many parts are done.</summary>
+    /// <summary>Shows how many parts are done.</summary>
     public void Report(int done)
     {
         if (_isShown)
@@ -22,7 +22,7 @@ internal sealed class Progress(Session session, string what, int count) : IDispo
         }
     }
 
-    /// <summary>Clears the line for what is told next.</summary>
+    /// <summary>Clears the line for the next message.</summary>
     public void Dispose()
     {
         if (_width > 0)

@@ -4,18 +4,18 @@ using Sketch.Reports;
 
 namespace Sketch.Cli.Commands;
 
-/// <summary>Where one run of the command line writes to, and whether it is to stop.</summary>
-/// <param name="Output">What the verb is asked for.</param>
+/// <summary>Where one run of the command line writes, and whether it should stop.</summary>
+/// <param name="Output">The requested output of the verb.</param>
 /// <param name="Error">All other messages.</param>
 /// <param name="Cancellation">Set by Ctrl-C.</param>
 internal sealed record Session(TextWriter Output, TextWriter Error, CancellationToken Cancellation)
 {
-    /// <summary>Prints one line of output, made safe for a terminal.</summary>
+    /// <summary>Prints one line of output, sanitized for a terminal.</summary>
     public void Print(string line) => Output.Write($"{Printable.Line(line)}\n");
 
-    /// <summary>Tells one sentence beside the output.</summary>
+    /// <summary>Reports one sentence on the error output.</summary>
     public void Report(string sentence) => Error.Write($"sketch: {Printable.Line(sentence)}\n");
 
-    /// <summary>Tells findings beside the output.</summary>
+    /// <summary>Reports findings on the error output.</summary>
     public void Report(ImmutableArray<Finding> findings) => FindingsText.Write(Error, findings);
 }

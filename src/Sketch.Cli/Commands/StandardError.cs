@@ -3,8 +3,8 @@ using System.Text;
 namespace Sketch.Cli.Commands;
 
 /// <summary>
-/// Standard error. Where it cannot be written, as on a full disk, its messages are lost, since there is no other place for them; the run
-/// goes on and its exit status reports it.
+/// Standard error. If it cannot be written, as on a full disk, its messages are lost, since there is no other place for them; the run
+/// continues and its exit status reports it.
 /// </summary>
 internal sealed class StandardError : TextWriter
 {
@@ -14,7 +14,7 @@ internal sealed class StandardError : TextWriter
     /// <summary>Whether a message was lost.</summary>
     public bool HasLost => _hasLost;
 
-    /// <summary>Whether a person sees it, on a terminal.</summary>
+    /// <summary>Whether it is a terminal that a user sees.</summary>
     public static bool IsSeen(TextWriter error) => error is StandardError && !Console.IsErrorRedirected;
 
     public override Encoding Encoding => _console.Value.Encoding;

@@ -6,8 +6,8 @@ namespace Sketch.Cli.Commands;
 internal sealed class OutputClosedException() : IOException("The reader of standard output has closed it.");
 
 /// <summary>
-/// Standard output that notices a reader who has gone. The console's own stream drops what nobody reads, so without this a long run would
-/// go on for nothing and report success.
+/// Standard output that notices when its reader is gone. The console's own stream drops what nobody reads, so a long run would otherwise
+/// continue in vain and report success.
 /// </summary>
 /// <param name="console">The console's stream.</param>
 internal sealed class StandardOutput(Stream console) : Stream
@@ -30,8 +30,8 @@ internal sealed class StandardOutput(Stream console) : Stream
         set => throw new NotSupportedException();
     }
 
-    /// <exception cref="OutputClosedException">The reader has gone.</exception>
-    /// <exception cref="IOException">The disk is full, for example.</exception>
+    /// <exception cref="OutputClosedException">The reader is gone.</exception>
+    /// <exception cref="IOException">For example, the disk is full.</exception>
     public override void Write(ReadOnlySpan<byte> buffer)
     {
         console.Write(buffer);
@@ -51,7 +51,7 @@ internal sealed class StandardOutput(Stream console) : Stream
 
     public override void SetLength(long value) => throw new NotSupportedException();
 
-    // poll(2): a pipe whose reader has gone reports an error, also when nothing is asked.
+    // poll(2): a pipe whose reader is gone reports an error, even when no events are requested.
     private static class Pipe
     {
         private const int OutputHandle = 1;

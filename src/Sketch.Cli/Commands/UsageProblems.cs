@@ -11,7 +11,7 @@ internal static class UsageProblems
     /// <summary>All problems; none when the line can be run.</summary>
     public static IReadOnlyList<string> Of(ParseResult parsed)
     {
-        // Requests for help or the version is never wrong.
+        // A request for help or the version is never an error.
         if (parsed.Action is HelpWithExamples or ReportVersion)
         {
             return [];
@@ -29,7 +29,7 @@ internal static class UsageProblems
             : [.. parsed.Errors.Select(e => e.Message).Distinct()];
     }
 
-    /// <summary>Tells them, with the way to the help, and returns the exit status.</summary>
+    /// <summary>Reports them, with how to get help, and returns the exit status.</summary>
     public static int Report(IReadOnlyList<string> problems, ParseResult parsed, TextWriter error)
     {
         foreach (var problem in problems)
@@ -43,7 +43,7 @@ internal static class UsageProblems
         return ExitStatus.Usage;
     }
 
-    /// <summary>The parser takes a misspelt option for a file; a file whose name begins with a dash is written after --.</summary>
+    /// <summary>The parser takes a misspelt option for a file; a file whose name begins with a dash comes after --.</summary>
     private static IEnumerable<string> UnknownOptions(ParseResult parsed)
     {
         var files = parsed.CommandResult.Children.OfType<ArgumentResult>().SelectMany(a => a.Tokens).Concat(parsed.CommandResult.Tokens)

@@ -5,9 +5,9 @@ namespace Sketch.Cli.Commands;
 /// <summary>A verb with examples that its help shows.</summary>
 /// <param name="name">The word on the command line.</param>
 /// <param name="description">What it does, in one sentence.</param>
-/// <param name="examples">Command lines as one would type them.</param>
+/// <param name="examples">Command lines as typed.</param>
 internal sealed class VerbCommand(string name, string description, params string[] examples) : Command(name, description)
 {
-    /// <summary>Command lines as one would type them.</summary>
+    /// <summary>Command lines as typed.</summary>
     public IReadOnlyList<string> Examples => examples;
 }

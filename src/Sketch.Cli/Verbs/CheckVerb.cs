@@ -6,7 +6,7 @@ using Sketch.Reports;
 
 namespace Sketch.Cli.Verbs;
 
-/// <summary>Reads and fits files, and tells what it finds.</summary>
+/// <summary>Reads and lays out files, and reports the findings.</summary>
 internal static class CheckVerb
 {
     /// <summary>The verb.</summary>

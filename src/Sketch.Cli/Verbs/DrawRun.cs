@@ -11,13 +11,13 @@ using Sketch.Stashes;
 namespace Sketch.Cli.Verbs;
 
 /// <summary>One run of the verb draw.</summary>
-/// <param name="session">Where to tell.</param>
+/// <param name="session">The run, which receives the messages.</param>
 /// <param name="folder">The folder for the pictures.</param>
-/// <param name="forms">Ends of file names, such as svg.</param>
+/// <param name="forms">File name extensions, such as svg.</param>
 /// <param name="dpi">Resolution of a PNG in pixels per inch.</param>
-/// <param name="faces">The faces wished for; none for those that a file speaks of.</param>
-/// <param name="filling">The shelf and the papers chosen.</param>
-/// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
+/// <param name="faces">The faces to draw; empty for those that a file mentions.</param>
+/// <param name="filling">The stash and the papers chosen.</param>
+/// <param name="mayLeaveFolder">Whether files may refer to files outside their own folder.</param>
 internal sealed class DrawRun(
     Session session, string folder, ImmutableArray<string> forms, int dpi, ImmutableArray<FaceKind> faces, RoleFilling filling,
         bool mayLeaveFolder)
@@ -79,7 +79,7 @@ internal sealed class DrawRun(
         return new(file, written);
     }
 
-    /// <summary>The pictures of a card; none, and a finding, where a card before it has one of their names.</summary>
+    /// <summary>The pictures of a card; none, and a finding, where an earlier card has one of their names.</summary>
     private ImmutableArray<Picture> Claim(ref Compilation file, LaidOutCard card)
     {
         var source = file;
@@ -112,7 +112,7 @@ internal sealed class DrawRun(
         return [.. faces.Where(f => Has(card, f))];
     }
 
-    /// <summary>Whether a card has a face, spoken of or bare.</summary>
+    /// <summary>Whether a card has a face, mentioned or bare.</summary>
     internal static bool Has(LaidOutCard card, FaceKind face) => face switch
     {
         FaceKind.InsideLeft => card.Base.Fold == Fold.Left,
@@ -128,7 +128,7 @@ internal sealed class DrawRun(
             yield break;
         }
 
-        // The forms differ only in how finely pictured papers are put in.
+        // The forms differ only in the resolution of pictures of papers.
         foreach (var alike in face.GroupBy(p => DotsPerInch(p.Path)))
         {
             var svg = CardDrawing.Draw(card, face.Key, alike.Key);
@@ -150,7 +150,7 @@ internal sealed class DrawRun(
         _ => CardDrawing.UsualDotsPerInch,
     };
 
-    /// <summary>Writes one picture; what the disk refuses once it would refuse again, so nothing more is written then.</summary>
+    /// <summary>Writes one picture; after a failed write, nothing more is written, since it would fail again.</summary>
     private bool Write(LaidOutCard card, Picture picture, string svg)
     {
         if (_isBrokenOff)

@@ -72,7 +72,7 @@ internal static class ExplainVerb
         return ExitStatus.Done;
     }
 
-    /// <summary>A code as the catalogue spells it: in capitals, its number of three digits, and SK before a number alone.</summary>
+    /// <summary>A code as in the catalogue: in capitals, with a number of three digits, and with SK added to a bare number.</summary>
     private static string Canonical(string written)
     {
         var upper = written.Trim().ToUpperInvariant();

@@ -8,7 +8,7 @@ using Sketch.Syntax;
 
 namespace Sketch.Cli.Verbs;
 
-/// <summary>Prints files in their canonical spelling, or rewrites them so.</summary>
+/// <summary>Prints files in their canonical spelling, or rewrites them in it.</summary>
 internal static class FormatVerb
 {
     /// <summary>The verb.</summary>

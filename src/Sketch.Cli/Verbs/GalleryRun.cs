@@ -13,11 +13,11 @@ using Sketch.Stashes;
 namespace Sketch.Cli.Verbs;
 
 /// <summary>One run of the verb gallery.</summary>
-/// <param name="session">Where to tell.</param>
+/// <param name="session">The run, which receives the messages.</param>
 /// <param name="folder">The folder for the page and pictures.</param>
 /// <param name="title">The page's title.</param>
-/// <param name="filling">The shelf.</param>
-/// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
+/// <param name="filling">The stash.</param>
+/// <param name="mayLeaveFolder">Whether files may refer to files outside their own folder.</param>
 internal sealed class GalleryRun(Session session, string folder, string title, RoleFilling filling, bool mayLeaveFolder)
 {
     private const string Page = "index.html";
@@ -81,7 +81,7 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
         return status;
     }
 
-    /// <summary>A card with the names of its pictures taken; with an error where another card has one of them.</summary>
+    /// <summary>A card whose picture names are reserved; with an error where another card has one of them.</summary>
     private Compilation Named(Compilation file)
     {
         var taken = file is { Card: { } card, HasErrors: false } ? _names.Take(file, [.. Faces(card).Select(f => Picture(file, f))]) : null;

@@ -7,7 +7,7 @@ namespace Sketch.Cli.Verbs;
 internal static class HelpVerb
 {
     /// <summary>The verb.</summary>
-    /// <param name="session">Where to report.</param>
+    /// <param name="session">The run, which receives the messages.</param>
     /// <param name="root">All verbs; it is read when the verb runs.</param>
     public static Command Create(Session session, RootCommand root)
     {

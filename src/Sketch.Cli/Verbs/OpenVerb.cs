@@ -6,7 +6,7 @@ using Sketch.Preview.Server;
 
 namespace Sketch.Cli.Verbs;
 
-/// <summary>Opens a card, or all of a folder, as a page in the browser.</summary>
+/// <summary>Opens a card, or all files of a folder, as a page in the browser.</summary>
 internal static class OpenVerb
 {
     /// <summary>The verb.</summary>
@@ -16,7 +16,7 @@ internal static class OpenVerb
         var port = Options.Number(
             "--port", "The port to listen on, on this machine only. [default: any free port]", "N", 0, n =>
                 n is >= 1 and <= 65535, "a whole number from 1 to 65535");
-        // The help would print a second default, 0, beside the one that the description gives.
+        // The help would otherwise print a second default, 0, besides the one in the description.
         port.DefaultValueFactory = null;
         var noBrowser = new Option<bool>("--no-browser") { Description = "Only print the address; open it yourself." };
         var verb = new VerbCommand(

@@ -14,10 +14,10 @@ internal static class Options
         Arity = ArgumentArity.OneOrMore,
     };
 
-    /// <summary>Asks for one JSON document on the standard output.</summary>
+    /// <summary>Requests one JSON document on standard output.</summary>
     public static Option<bool> Json() => new("--json") { Description = "Write one JSON document." };
 
-    /// <summary>A list of words out of a choice, separated by commas.</summary>
+    /// <summary>A list of words from a choice, separated by commas.</summary>
     public static Option<string[]> Choice(string name, string description, string helpName, IReadOnlyList<string> words)
     {
         var option = new Option<string[]>(name) { Description = description, HelpName = helpName, Arity = ArgumentArity.OneOrMore };
@@ -38,7 +38,7 @@ internal static class Options
         }
     }
 
-    /// <summary>A whole number within limits, or out of a choice.</summary>
+    /// <summary>A whole number within limits, or from a choice.</summary>
     public static Option<int> Number(
         string name, string description, string helpName, int usual, Func<int, bool> allowed, string allowedWords) => new(name)
         {

@@ -4,17 +4,17 @@ using Sketch.Output.Rendering;
 
 namespace Sketch.Cli.Verbs;
 
-/// <summary>Pictures on disk: each is complete or absent, and no file is replaced that somebody else made.</summary>
+/// <summary>Pictures on disk: each is complete or absent, and no file that Sketch did not make is replaced.</summary>
 internal static class PictureFile
 {
-    /// <summary>The kinds of files a picture can be written as, by the ends of their names.</summary>
+    /// <summary>The file formats of pictures, by extension.</summary>
     public static readonly string[] Forms = ["svg", "png", "pdf"];
 
-    /// <summary>The comment in SVG and HTML that tells that Sketch made them.</summary>
+    /// <summary>The comment in SVG and HTML that marks them as made by Sketch.</summary>
     public const string TextMark = "<!-- Drawn by Sketch -->";
     private const int MarkedPart = 4096;
 
-    // The comment of an SVG, the text chunk of a PNG, the creator of a PDF, the comment of a page or stash, the head of a cut list.
+    // The comment of an SVG, the text chunk of a PNG, the creator of a PDF, the comment of a page or stash, the header of a cut list.
     private static readonly byte[][] Marks =
         ["Drawn by Sketch"u8.ToArray(), "Software\0Sketch"u8.ToArray(), "/Creator (Sketch)"u8.ToArray(), "Written by Sketch"u8.ToArray(),
             "paper,stack,sheets,offcut,step,"u8.ToArray()];
@@ -23,10 +23,10 @@ internal static class PictureFile
     /// <param name="path">The file; missing folders are made.</param>
     /// <param name="svg">The picture.</param>
     /// <param name="title">Its title, for a PDF.</param>
-    /// <param name="dpi">Pixels an inch, for a PNG.</param>
-    /// <param name="problem">Why it cannot be drawn so, in a plain sentence; empty when it is.</param>
+    /// <param name="dpi">Pixels per inch, for a PNG.</param>
+    /// <param name="problem">Why it cannot be drawn in this form, in a plain sentence; empty when it is.</param>
     /// <returns>Whether it is written.</returns>
-    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file that Sketch did not make is
     /// there.</exception>
     public static bool Write(string path, string svg, string title, int dpi, out string problem) =>
         Write(path, [svg], title, dpi, out problem);
@@ -37,12 +37,12 @@ internal static class PictureFile
     /// <param name="title">The title of the whole.</param>
     /// <param name="problem">Why it cannot be made, in a plain sentence; empty when it is.</param>
     /// <returns>Whether it is written.</returns>
-    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file that Sketch did not make is
     /// there.</exception>
     public static bool WritePages(string path, IReadOnlyList<string> pages, string title, out string problem) =>
         Write(path, pages, title, 0, out problem);
 
-    /// <summary>Takes away a picture of an earlier run; a file of somebody else stays.</summary>
+    /// <summary>Deletes a picture of an earlier run; a file that Sketch did not make is kept.</summary>
     /// <returns>Whether there was one.</returns>
     public static bool Remove(string path)
     {
@@ -84,7 +84,7 @@ internal static class PictureFile
     /// <summary>Writes a file part by part; it carries the mark of its kind in its first 4096 bytes.</summary>
     /// <param name="path">The file; missing folders are made.</param>
     /// <param name="write">Writes the content.</param>
-    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file of somebody else stands
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file that Sketch did not make is
     /// there.</exception>
     public static void Write(string path, Action<Stream> write)
     {
@@ -104,13 +104,13 @@ internal static class PictureFile
 
     private static bool WriteSvg(string svg, MemoryStream content)
     {
-        // Programs tell what a file is by its first characters, so the mark comes after the outermost element has begun.
+        // Programs recognize a file by its first characters, so the mark comes after the opening tag of the outermost element.
         var inside = svg.IndexOf('>', svg.IndexOf("<svg", StringComparison.Ordinal)) + 1;
         content.Write(Encoding.UTF8.GetBytes(svg.Insert(inside, TextMark)));
         return true;
     }
 
-    /// <summary>Whether nothing stands at a place, or only an earlier output of the tool.</summary>
+    /// <summary>Whether there is no file at a path, or only an earlier output of the tool.</summary>
     public static bool MayReplace(string path)
     {
         if (OrdinaryFile.IsOtherwise(path))
@@ -128,7 +128,7 @@ internal static class PictureFile
         catch (Exception exception)
             when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            // Nothing readable stands there; whether the place can be written to shows when writing.
+            // There is nothing readable; whether the path is writable shows when writing.
             return true;
         }
     }

@@ -15,7 +15,7 @@ namespace Sketch.Cli.Verbs;
 /// left.
 /// </summary>
 /// <param name="plan">The plan.</param>
-/// <param name="batch">The batch's file, after which the files are named.</param>
+/// <param name="batch">The file of the batch, after which the files are named.</param>
 /// <param name="folder">The folder; created if needed.</param>
 internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
 {
@@ -26,7 +26,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
     private readonly List<string> _written = [];
 
     /// <summary>Writes all files and returns their paths.</summary>
-    /// <exception cref="FileWriteException">The folder or the disk does not allow it, or a file of somebody else stands there.</exception>
+    /// <exception cref="FileWriteException">The folder or the disk does not allow it, or a file that Sketch did not make is there.</exception>
     public IReadOnlyList<string> Write(IWorld world)
     {
         var pages = new PlanPages(plan, world);
@@ -81,7 +81,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
         _written.Add(path);
     }
 
-    // Diagrams of an earlier plan with more sheets would be cut by mistake.
+    // Extra diagrams of an earlier plan with more sheets could be cut by mistake.
     private void RemoveOlderDiagrams()
     {
         foreach (var path in Directory.GetFiles(folder, $"{_stem}-sheet-*.svg").Except(_written))

@@ -6,7 +6,7 @@ using Sketch.Text;
 
 namespace Sketch.Cli.Verbs;
 
-/// <summary>One line on the terminal that says how far the planning has come, and goes away at the end.</summary>
+/// <summary>One line on the terminal that shows the progress of planning, and disappears at the end.</summary>
 internal sealed class PlanProgressLine : IProgress<BatchProgress>, IDisposable
 {
     private const string ClearLine = "\r\u001b[K";
@@ -18,7 +18,7 @@ internal sealed class PlanProgressLine : IProgress<BatchProgress>, IDisposable
 
     private PlanProgressLine(TextWriter error) => _error = error;
 
-    /// <summary>A line where messages go to a terminal, else null.</summary>
+    /// <summary>A line if messages go to a terminal, else null.</summary>
     public static PlanProgressLine? On(Session session) =>
         StandardError.IsSeen(session.Error) ? new(session.Error) : null;
 
@@ -37,6 +37,6 @@ internal sealed class PlanProgressLine : IProgress<BatchProgress>, IDisposable
         }
     }
 
-    /// <summary>Takes the line away.</summary>
+    /// <summary>Removes the line.</summary>
     public void Dispose() => _error.Write(ClearLine);
 }

@@ -7,10 +7,10 @@ using Sketch.Text;
 
 namespace Sketch.Cli.Verbs;
 
-/// <summary>The options that put papers from a shelf into roles.</summary>
+/// <summary>The options that assign papers from a stash to roles.</summary>
 internal sealed class ShelfOptions
 {
-    /// <summary>The shelf.</summary>
+    /// <summary>The stash.</summary>
     public Option<string?> Stash { get; } = new("--stash")
     {
         Description = "The stash file whose papers fill the roles.",
@@ -42,14 +42,14 @@ internal sealed class ShelfOptions
         },
     };
 
-    /// <summary>Lets files name files elsewhere.</summary>
+    /// <summary>Lets files refer to files elsewhere.</summary>
     public Option<bool> Outside { get; } = CreateOutside();
 
-    /// <summary>The option that lets files name files outside their own folder.</summary>
+    /// <summary>The option that lets files refer to files outside their own folder.</summary>
     public static Option<bool> CreateOutside() =>
         new("--outside") { Description = "Allow files to name pictures and other files outside their folder." };
 
-    /// <summary>The shelf and choices of a command line; null with a status when they cannot be used, which is then reported.</summary>
+    /// <summary>The stash and choices of a command line; null with a status when they cannot be used, which is reported.</summary>
     public RoleFilling? Read(Session session, ParseResult parsed, out int status)
     {
         var choices = parsed.GetValue(Papers) ?? [];
@@ -80,7 +80,7 @@ internal sealed class ShelfOptions
     }
 
     /// <summary>
-    /// Reads a shelf; null with a status when the file cannot be opened, is no stash or has errors, which is then reported.
+    /// Reads a stash; null with a status when the file cannot be opened, is not a stash or has errors, which is reported.
     /// </summary>
     public static Stash? ReadStash(Session session, string file, bool mayLeaveFolder, out int status)
     {
@@ -99,7 +99,7 @@ internal sealed class ShelfOptions
         return status == ExitStatus.Done ? reading.Files[0].Stash : null;
     }
 
-    /// <summary>Tells choices for roles that none of the cards declares; returns the exit status.</summary>
+    /// <summary>Reports choices for roles that none of the cards declares; returns the exit status.</summary>
     public static int ReportUnknownRoles(Session session, RoleFilling filling, IReadOnlyCollection<LaidOutCard> cards)
     {
         var roles = cards.SelectMany(c => c.Roles).Select(r => r.Name).Distinct(StringComparer.OrdinalIgnoreCase).ToList();

@@ -11,9 +11,9 @@ using Sketch.Templates;
 namespace Sketch.Cli.Verbs;
 
 /// <summary>One run of the verb templates.</summary>
-/// <param name="session">Where to tell.</param>
-/// <param name="target">A file that ends in .pdf, or a folder.</param>
-/// <param name="forms">Ends of file names, such as pdf.</param>
+/// <param name="session">The run, which receives the messages.</param>
+/// <param name="target">A file with the extension .pdf, or a folder.</param>
+/// <param name="forms">File name extensions, such as pdf.</param>
 /// <param name="options">How the templates are made.</param>
 internal sealed class TemplatesRun(Session session, string target, ImmutableArray<string> forms, TemplateOptions options)
 {
@@ -96,7 +96,7 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
         }
         else if (forms.Contains("svg"))
         {
-            // Pages of an earlier run that had more would be cut by mistake.
+            // Extra pages of an earlier run could be cut by mistake.
             for (var page = templates.Pages.Length + 1; PictureFile.Remove(SvgPath(page)); page++)
             {
             }

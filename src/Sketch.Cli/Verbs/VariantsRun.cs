@@ -13,9 +13,9 @@ using Sketch.Variants;
 namespace Sketch.Cli.Verbs;
 
 /// <summary>One run of the verb variants.</summary>
-/// <param name="session">Where to tell.</param>
+/// <param name="session">The run, which receives the messages.</param>
 /// <param name="folder">The folder for the contact sheets.</param>
-/// <param name="forms">Ends of file names, such as svg.</param>
+/// <param name="forms">File name extensions, such as svg.</param>
 /// <param name="dpi">Resolution of a PNG in pixels per inch.</param>
 /// <param name="face">The face to show.</param>
 internal sealed class VariantsRun(Session session, string folder, ImmutableArray<string> forms, int dpi, FaceKind face)
