@@ -4,14 +4,14 @@ using Xunit;
 
 namespace Sketch.Tests.Binding;
 
-/// <summary>A base that is written in other units than its file is taken to be in.</summary>
+/// <summary>A base written in units other than those assumed for its file.</summary>
 public sealed class BaseUnitsTests
 {
     private const string Metric =
         "card \"Test\"\nbase 148 x 105 mm, fold top, of white\nfront\n  panel 138 x 95 mm, of navy\n  star 21 mm, top 0, of gold\n";
 
     [Fact]
-    public void A_metric_base_without_units_is_one_note_in_place_of_those_on_sizes_off_the_ruler()
+    public void A_metric_base_without_units_is_one_note_instead_of_many_about_the_ruler()
     {
         var finding = Assert.Single(Of(Metric));
         Assert.Equal(
@@ -21,11 +21,11 @@ public sealed class BaseUnitsTests
     }
 
     [Fact]
-    public void Its_replacement_leaves_nothing_to_report() =>
+    public void Its_fix_leaves_nothing_to_report() =>
         Assert.Empty(Of(Metric.Replace("base", "units mm\nbase", StringComparison.Ordinal)));
 
     [Fact]
-    public void Where_numbers_mean_inches_the_hint_says_so_and_nothing_is_replaced()
+    public void Where_bare_numbers_are_inches_the_hint_says_so_without_a_fix()
     {
         var finding = Assert.Single(Of(Metric + "  star 1, of gold\n"));
         Assert.Equal(("Write units mm below the title, and in behind each number that means inches.", null),
@@ -34,11 +34,11 @@ public sealed class BaseUnitsTests
 
     [Theory]
     [InlineData("card \"Test\"\npart lamp 20 mm x 20 mm\n  star 5 mm, of gold\nbase 148 x 105 mm, of white\nfront\n  use lamp\n")]
-    public void Below_other_lengths_nothing_is_replaced(string card) =>
+    public void After_other_lengths_there_is_no_fix(string card) =>
         Assert.Null(Assert.Single(Of(card), f => f.Kind == FindingCatalogue.UnsaidUnits).Replacement);
 
     [Fact]
-    public void Lines_end_as_those_of_the_file_do() =>
+    public void The_fix_keeps_the_line_endings_of_the_file() =>
         Assert.Equal("units mm\r\nbase", Assert.Single(Of(Metric.ReplaceLineEndings("\r\n"))).Replacement);
 
     [Theory]
@@ -47,7 +47,7 @@ public sealed class BaseUnitsTests
     [InlineData("card \"Test\"\nbase 5 x 7, of white\nfront\n  panel 95 x 138 mm, of navy\n")]
     [InlineData("card \"Test\"\nlike \"metric.card\"\n")]
     [InlineData("card \"Test\"\nlike \"metric.card\"\nbase fold left\n")]
-    public void Where_units_are_said_or_the_base_is_not_written_in_metric_ones_sizes_are_held_against_the_ruler(string card) =>
+    public void With_units_or_a_base_in_inches_sizes_are_checked_against_the_ruler(string card) =>
         Assert.All(Of(card), f => Assert.Equal(FindingCatalogue.OffTheRuler, f.Kind));
 
     [Theory]
@@ -55,7 +55,7 @@ public sealed class BaseUnitsTests
     [InlineData("120 x 30", null)]
     [InlineData("42 x 55", null)]
     [InlineData("1050 x 148 mm", null)]
-    public void A_base_larger_than_any_sheet_is_reported_with_millimetres_where_those_make_a_card(string size, string? replacement)
+    public void A_base_larger_than_any_sheet_is_reported_and_millimetres_are_offered_if_they_make_a_card(string size, string? replacement)
     {
         var finding = Assert.Single(Of($"card \"Test\"\nbase {size}, of white\n"), f => f.Kind == FindingCatalogue.HugeBase);
         Assert.Equal((Severity.Warning, replacement), (finding.Severity, finding.Replacement));
@@ -65,7 +65,7 @@ public sealed class BaseUnitsTests
     [Theory]
     [InlineData("12 x 24")]
     [InlineData("148 x 105 mm")]
-    public void A_base_that_a_sheet_holds_is_not(string size) =>
+    public void A_base_that_fits_a_sheet_is_not_reported(string size) =>
         Assert.DoesNotContain(Of($"card \"Test\"\nbase {size}, of white\n"), f => f.Kind == FindingCatalogue.HugeBase);
 
     private static IReadOnlyList<Finding> Of(string card) =>

@@ -6,7 +6,7 @@ using Xunit;
 
 namespace Sketch.Tests.Binding;
 
-/// <summary>However two pieces come to lie on the same thing, they have names and paths of their own.</summary>
+/// <summary>Pieces on the same thing have different names and paths, however they got there.</summary>
 public sealed class RepeatedNamesTests
 {
     private const string Head = "card \"Test\"\nbase A2, of white\n";
@@ -42,7 +42,7 @@ public sealed class RepeatedNamesTests
     }
 
     [Fact]
-    public void A_name_in_another_file_is_reported_with_that_file()
+    public void A_name_already_used_in_another_file_is_reported_with_that_file()
     {
         var findings = Compiled(Like + "add to sky\n  lamp: heart 1, of red\n").Findings;
         var finding = Assert.Single(findings, f => f.Kind == FindingCatalogue.NameTwice);
@@ -55,12 +55,12 @@ public sealed class RepeatedNamesTests
     [InlineData(Head + Twice + $"item 1:\n      {Lamp}    item 2:\n      {Lamp}")]
     [InlineData(Head + "front\n  panel 1 x 1, of red\n    mat, of blue\n    mat2: star 1, of red\n")]
     [InlineData(Head + "part light 1 x 1\n  lamp: star 1, of red\nfront\n  use light\n  use light, top 0\n")]
-    public void A_name_that_only_one_of_them_has_is_fine(string text) =>
+    public void A_unique_name_is_not_reported(string text) =>
         Assert.DoesNotContain(Compiled(text).Findings, f => f.Severity == Severity.Error);
 
     [Theory]
     [MemberData(nameof(Repeated))]
-    public void Paths_are_unique_all_the_same(string how, string text, int line)
+    public void Paths_are_unique_even_with_repeated_names(string how, string text, int line)
     {
         Assert.True(HasUniquePaths(text), how);
         Assert.True(line > 0);

@@ -15,10 +15,10 @@ public sealed class EnvelopeRoomTests
     [InlineData("ISO A6", "envelope C6, of white")]
     [InlineData("A2", "")]
     [InlineData("5 x 5", "")]
-    public void Published_pairs_of_card_and_envelope_are_fine(string size, string envelope) => Assert.Empty(Card(size, envelope));
+    public void Published_pairs_of_card_and_envelope_fit(string size, string envelope) => Assert.Empty(Card(size, envelope));
 
     [Fact]
-    public void A_card_that_does_not_go_in_is_reported_with_a_larger_envelope()
+    public void A_card_that_does_not_fit_is_reported_with_a_larger_envelope()
     {
         var finding = Assert.Single(Card("US A7", "envelope US A2, of white"));
         Assert.Equal(FindingCatalogue.TooLargeForEnvelope, finding.Kind);
@@ -30,7 +30,7 @@ public sealed class EnvelopeRoomTests
     }
 
     [Fact]
-    public void A_card_just_as_large_as_its_envelope_does_not_go_in() =>
+    public void A_card_exactly_as_large_as_its_envelope_does_not_fit() =>
         Card("4 3/8 x 5 1/2", "envelope 5 3/4 x 4 3/8, of white").The(FindingCatalogue.TooLargeForEnvelope);
 
     /// <summary>At least an eighth larger each way is trade practice.</summary>
@@ -63,10 +63,10 @@ public sealed class EnvelopeRoomTests
     [InlineData("envelope 5 11/16 x 4 7/16, of white", "")]
     [InlineData("envelope 5 11/16 x 4 7/16, of white", "  star 1, raised 3 mm, of gold")]
     [InlineData("envelope US A2, of white", "  star 1, raised 6 mm, of gold")]
-    public void A_card_that_is_handed_over_may_be_thick_and_close_in_its_envelope(string envelope, string pieces) =>
+    public void A_card_delivered_by_hand_may_be_thick_and_close_in_its_envelope(string envelope, string pieces) =>
         Assert.Empty(Card("A2", envelope + ", by hand", pieces));
 
     [Fact]
-    public void A_card_that_is_handed_over_still_has_to_go_in() =>
+    public void A_card_delivered_by_hand_still_has_to_fit() =>
         Card("US A7", "envelope US A2, of white, by hand").The(FindingCatalogue.TooLargeForEnvelope);
 }

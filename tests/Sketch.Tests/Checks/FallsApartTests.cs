@@ -33,15 +33,15 @@ public sealed class FallsApartTests
             "mat border 3,", Fit.InMillimetres("  word 55 wide \"ahoy keeper\", of navy").The(FindingCatalogue.FallsApart).Hint, Ordinal);
 
     [Fact]
-    public void A_mat_that_joins_the_letters_settles_it() =>
+    public void A_mat_that_joins_the_letters_removes_the_note() =>
         Assert.Empty(Fit.OnA2(Apart + "\n    mat border 1/8, of white").Of(FindingCatalogue.FallsApart));
 
     [Fact]
-    public void A_mat_that_is_too_narrow_does_not() =>
+    public void A_mat_that_is_too_narrow_does_not_remove_the_note() =>
         Assert.Single(Fit.OnA2(Apart + "\n    mat border 1/16, of white").Of(FindingCatalogue.FallsApart));
 
     [Fact]
-    public void An_outer_mat_may_join_what_an_inner_one_does_not() =>
+    public void An_outer_mat_can_join_letters_that_an_inner_mat_does_not() =>
         Assert.Empty(Fit.OnA2(Apart + "\n    mat border 1/16, of white\n    mat border 1/16, of gold").Of(FindingCatalogue.FallsApart));
 
     [Fact]
@@ -59,7 +59,7 @@ public sealed class FallsApartTests
             iter: 30);
 
     [Fact]
-    public void Letters_of_the_tools_own_font_are_counted_with_their_dots()
+    public void Letters_of_the_built_in_font_are_counted_with_their_dots()
     {
         var card = Printed.Lay("card \"Test\"\nbase A2, of white\nfront\n  word 3 wide \"light\", of navy\n");
         // l, i and its dot, g, h, t.
@@ -78,14 +78,14 @@ public sealed class FallsApartTests
     public void Printed_words_are_not_cut() => Assert.Empty(Fit.OnA2("  text \"ahoy keeper\"").Of(FindingCatalogue.FallsApart));
 
     [Fact]
-    public void The_table_of_sizes_says_the_number_of_parts()
+    public void The_table_of_sizes_gives_the_number_of_parts()
     {
         var table = SampleCard.Written(o => SizeText.Write(o, SizeList.Of(Laid.OnA2(Apart)), UnitSystem.Inches.Format()));
         Assert.Contains("word \"ahoy keeper\", 2 parts", table.Replace("\n", " ", Ordinal), Ordinal);
     }
 
     [Fact]
-    public void A_plan_cuts_one_rectangle_and_says_the_number_of_parts()
+    public void A_plan_cuts_one_rectangle_and_gives_the_number_of_parts()
     {
         var run = PlanRun.Of(
             "batch \"Lamp day\"\nstash \"shelf.stash\"\nmake 3 of \"gull.card\"\n", ("gull.card", PlanRun.Card + Apart + "\n"));
@@ -95,7 +95,7 @@ public sealed class FallsApartTests
     }
 
     [Fact]
-    public void The_label_of_a_template_says_the_number_of_parts() =>
+    public void The_label_of_a_template_gives_the_number_of_parts() =>
         Assert.Contains(
             Printed.Of([Laid.OnA2(Apart)]).Sheets.SelectMany(s => s.Blocks).SelectMany(b => b.Block.Texts),
             t => t.Words.Contains("cut 1, 2 parts", Ordinal));

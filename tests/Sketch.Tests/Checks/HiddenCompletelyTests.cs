@@ -21,10 +21,10 @@ public sealed class HiddenCompletelyTests
     }
 
     [Fact]
-    public void On_top_of_it_it_can() => Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n  square 1, of gold"));
+    public void On_top_of_the_larger_one_it_can_be_seen() => Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n  square 1, of gold"));
 
     [Fact]
-    public void A_sixteenth_that_shows_is_enough() =>
+    public void A_sixteenth_showing_is_enough() =>
         Assert.Empty(Fit.OnA2("  panel 2 x 3, of gold\n  panel 1 15/16 x 3, left 1 1/8, of navy").Of(FindingCatalogue.HiddenCompletely));
 
     [Fact]
@@ -40,7 +40,7 @@ public sealed class HiddenCompletelyTests
     }
 
     [Fact]
-    public void A_gap_between_two_panels_shows_it() =>
+    public void A_gap_between_two_panels_shows_what_lies_under_both() =>
         Assert.Empty(Fit.OnA2("  square 1, of gold\n  panel 1 x 3, left 1, of navy\n  panel 1 x 3, left 2 1/8, of red"));
 
     [Fact]
@@ -48,7 +48,7 @@ public sealed class HiddenCompletelyTests
         Assert.Empty(Fit.InMillimetres("  square 35, of gold\n  4 circle 40, in a grid 2 across, of navy"));
 
     [Fact]
-    public void Four_circles_that_overlap_enough_hide_it() =>
+    public void Four_circles_that_overlap_enough_hide_what_lies_under_them() =>
         Assert.Equal("The square of line 5 cannot be seen: all 4 copies of the circle of line 6 lie over all of it.",
             Fit.InMillimetres("  square 20, of gold\n  4 circle 40, in a grid 2 across, gap -20, of navy")
                 .The(FindingCatalogue.HiddenCompletely).Message);
@@ -65,7 +65,7 @@ public sealed class HiddenCompletelyTests
     [InlineData("gem 2, of red")]
     [InlineData("tape 2 x 2, of red")]
     [InlineData("group 2 x 2")]
-    public void Gems_tape_and_groups_hide_nothing(string piece) =>
+    public void Gems_and_tape_and_groups_hide_nothing(string piece) =>
         Assert.Empty(Fit.OnA2($"  square 1, of gold\n  {piece}").Of(FindingCatalogue.HiddenCompletely));
 
     [Fact]
@@ -80,11 +80,11 @@ public sealed class HiddenCompletelyTests
             .The(FindingCatalogue.HiddenCompletely).Line());
 
     [Fact]
-    public void A_panel_wholly_under_what_lies_on_it_is_hidden() =>
+    public void A_panel_covered_by_the_pieces_on_it_is_hidden() =>
         Assert.Equal(4, Fit.OnA2("  panel 2 x 3, of navy\n    panel full x full, of white").The(FindingCatalogue.HiddenCompletely).Line());
 
     [Fact]
-    public void A_piece_tucked_under_its_parent_may_peep_out() =>
+    public void A_piece_tucked_under_its_parent_may_show_at_the_edge() =>
         Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    circle 1, left -1/2, tucked under, of white")
             .Of(FindingCatalogue.HiddenCompletely));
 
@@ -127,9 +127,9 @@ public sealed class HiddenCompletelyTests
     }
 
     [Fact]
-    public void A_crowd_too_large_to_look_through_is_said_to_be_left_out()
+    public void Too_many_overlapping_pieces_to_check_are_reported_as_left_out()
     {
-        // The outlines of so many overlapping shapes have more corners than are united.
+        // Together these overlapping shapes have more corners than the check unites.
         var findings = Fit.In(
             "card \"Lamp day\"\nunits mm\nbase 400 x 100, fold left, of white\nfront\n  panel 170 x 30, of navy\n"
             + "  450 scallop 8, in a grid 45 across, gap -4, of red");

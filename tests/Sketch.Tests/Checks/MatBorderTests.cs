@@ -6,7 +6,7 @@ namespace Sketch.Tests.Checks;
 public sealed class MatBorderTests
 {
     [Fact]
-    public void A_mat_of_a_plain_size_that_shows_unlike_borders_is_reported()
+    public void A_mat_of_a_written_size_with_unequal_borders_is_reported()
     {
         var finding = Assert.Single(Fit.OnA2("  sea: panel 2 x 3, of navy\n    mat 2 1/4 x 3 1/8, of white"));
         Assert.Equal(FindingCatalogue.UnevenMat, finding.Kind);
@@ -21,11 +21,11 @@ public sealed class MatBorderTests
     [InlineData("mat +1/8 x 1/4")]
     [InlineData("mat border bottom 1/2")]
     [InlineData("mat 2 1/8 x 3 1/8")]
-    public void Even_borders_and_those_written_otherwise_are_fine(string mat) =>
+    public void Equal_borders_and_borders_written_as_unequal_are_not_reported(string mat) =>
         Assert.Empty(Fit.OnA2($"  panel 2 x 3, of navy\n    {mat}, of white"));
 
     [Fact]
-    public void A_mat_of_a_strip_that_runs_the_full_way_is_fine() =>
+    public void The_mat_of_a_full_strip_is_not_reported() =>
         Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    strip full x 1/2, of white\n      mat +1/8, of red"));
 
     /// <summary>The least border, 1/32 in or 0.8 mm, is common practice, no source.</summary>
@@ -39,6 +39,6 @@ public sealed class MatBorderTests
     }
 
     [Fact]
-    public void A_border_of_a_thirty_second_is_not() =>
+    public void A_border_of_a_thirty_second_is_not_reported() =>
         Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    mat border 1/32, of white").Of(FindingCatalogue.NarrowMat));
 }

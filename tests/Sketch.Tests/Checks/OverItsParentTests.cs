@@ -16,7 +16,7 @@ public sealed class OverItsParentTests
     }
 
     [Fact]
-    public void A_flush_strip_does_not() =>
+    public void A_flush_strip_does_not_hang_over() =>
         Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    strip full x 1/2, of white"));
 
     [Fact]
@@ -31,7 +31,7 @@ public sealed class OverItsParentTests
             .The(FindingCatalogue.OverItsParent).Message);
 
     [Fact]
-    public void A_wrap_is_no_overhang() =>
+    public void A_wrap_is_not_an_overhang() =>
         Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    line 1/16, along top, wrap 1/2, of silver"));
 
     [Fact]
@@ -48,11 +48,11 @@ public sealed class OverItsParentTests
     }
 
     [Fact]
-    public void A_square_within_a_circle_does_not() =>
+    public void A_square_within_a_circle_does_not_hang_over() =>
         Assert.Empty(Fit.InMillimetres("  circle 50, of navy\n    square 35, of white"));
 
     [Fact]
-    public void What_is_turned_with_its_parent_is_compared_as_if_neither_were() =>
+    public void A_piece_turned_with_its_parent_is_compared_as_if_neither_were_turned() =>
         Assert.Empty(Fit.InMillimetres("  panel 50 x 60, turn right 10, of navy\n    strip full x 10, of white"));
 
     /// <summary>A strip of 50 x 10 turned by 45° reaches (50 + 10) / √2 = 42.43 across and down.</summary>

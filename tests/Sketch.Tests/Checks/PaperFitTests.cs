@@ -19,7 +19,7 @@ public class PaperFitTests
     }
 
     [Fact]
-    public void The_trim_holds_no_piece() =>
+    public void No_piece_fits_in_the_trim() =>
         Assert.Contains("SK602", Codes("paper sky: 4 x 4, 1 sheet, trim 1/4 bottom", "front\n  panel 4 x 4, of sky"));
 
     [Fact]

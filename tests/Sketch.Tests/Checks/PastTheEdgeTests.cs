@@ -6,7 +6,7 @@ namespace Sketch.Tests.Checks;
 public sealed class PastTheEdgeTests
 {
     [Fact]
-    public void A_panel_past_the_right_edge_is_reported_with_how_far()
+    public void A_panel_past_the_right_edge_is_reported_with_the_distance()
     {
         var finding = Fit.OnA2("  lamp: panel 1 x 2, right -1/8, of navy").The(FindingCatalogue.PastTheEdge);
         Assert.Equal("lamp reaches 1/8 in past the right edge of the front.", finding.Message);
@@ -15,7 +15,7 @@ public sealed class PastTheEdgeTests
     }
 
     [Fact]
-    public void What_it_hints_fixes_it() =>
+    public void Following_the_hint_fixes_it() =>
         Assert.Empty(Fit.OnA2("  lamp: panel 1 x 2, right -1/8, shift left 1/8, of navy").Of(FindingCatalogue.PastTheEdge));
 
     [Fact]
@@ -28,7 +28,7 @@ public sealed class PastTheEdgeTests
         Assert.Empty(Fit.OnA2($"  panel 1 x 2, {place}, of navy"));
 
     [Fact]
-    public void A_panel_larger_than_the_face_is_reported_how_large_it_may_be()
+    public void A_panel_larger_than_the_face_is_reported_with_the_largest_size()
     {
         var finding = Fit.OnA2("  panel 4 x 5 3/4, of navy").The(FindingCatalogue.PastTheEdge);
         Assert.Equal("The panel of line 4 reaches 1/8 in past the top edge and 1/8 in past the bottom edge of the front.", finding.Message);
@@ -62,17 +62,17 @@ public sealed class PastTheEdgeTests
     }
 
     [Fact]
-    public void What_is_flush_on_a_piece_past_the_edge_is_not_reported_again() =>
+    public void A_piece_flush_on_another_past_the_edge_is_not_reported_again() =>
         Assert.Equal(4, Fit.OnA2("  lamp: panel 1 x 2, right -1/8, of navy\n    strip full x 1/4, of white")
             .The(FindingCatalogue.PastTheEdge).Line());
 
     [Fact]
-    public void What_reaches_farther_than_the_piece_it_lies_on_is_reported_too() =>
+    public void A_piece_that_reaches_farther_than_the_one_beneath_is_also_reported() =>
         Assert.Equal(2, Fit.OnA2("  lamp: panel 1 x 2, right -1/8, of navy\n    strip 1 x 1/4, right -1/4, of white")
             .Of(FindingCatalogue.PastTheEdge).Count);
 
     [Fact]
-    public void A_raised_piece_past_the_edge_is_said_to_be_raised()
+    public void A_raised_piece_past_the_edge_is_reported_as_raised()
     {
         var finding = Assert.Single(Fit.OnA2("  lamp: panel 1 x 2, right -1/8, raised 1 mm, of navy"));
         Assert.Equal(FindingCatalogue.RaisedOverTheEdge, finding.Kind);
@@ -101,7 +101,7 @@ public sealed class PastTheEdgeTests
     [InlineData("inside top", "fold top", "bottom")]
     [InlineData("back", "fold left", "right")]
     [InlineData("back", "fold top", "top")]
-    public void The_side_of_the_fold_is_a_finding_of_its_own(string face, string fold, string side)
+    public void Crossing_the_fold_is_a_separate_finding(string face, string fold, string side)
     {
         var finding = Assert.Single(
             Fit.In($"card \"Lamp day\"\nbase A2, {fold}, of white\n{face}\n  lamp: panel 1 x 1, {side} -1/8, of navy"));
@@ -110,7 +110,7 @@ public sealed class PastTheEdgeTests
     }
 
     [Fact]
-    public void A_wrap_goes_round_the_edge_and_is_not_past_it() =>
+    public void A_wrap_around_the_edge_is_not_past_it() =>
         Assert.Empty(Fit.OnA2("  strip full x 1/2, wrap 1/2, of navy"));
 
     [Fact]

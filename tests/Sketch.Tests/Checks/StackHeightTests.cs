@@ -49,6 +49,6 @@ public sealed class StackHeightTests
     }
 
     [Fact]
-    public void Five_millimetres_are_not() =>
+    public void Five_millimetres_are_not_too_thick() =>
         Assert.Empty(Fit.OnA2("  square 1, on foam, of gold\n    circle 1/2, raised 2 mm, of red").Of(FindingCatalogue.TooThick));
 }

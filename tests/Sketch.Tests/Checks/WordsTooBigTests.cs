@@ -21,12 +21,12 @@ public sealed class WordsTooBigTests
     public void The_letters_hinted_fit() => Assert.Empty(Fit.InMillimetres("  strip 60 x 20 \"Fair winds\", letters 7.5, of white"));
 
     [Fact]
-    public void Words_too_high_for_their_strip_are_reported() => Assert.Equal(
+    public void Words_too_tall_for_their_strip_are_reported() => Assert.Equal(
         "“Fair” is 2 mm too high for the strip of line 5 with letters 10 mm high.",
         Fit.InMillimetres("  strip 60 x 8 \"Fair\", letters 10, of white").The(FindingCatalogue.WordsTooBig).Message);
 
     [Fact]
-    public void Inches_are_reported_as_on_a_ruler()
+    public void Inches_are_reported_in_ruler_fractions()
     {
         var finding = Fit.OnA2("  rope: strip 2 x 1/2 \"Fair winds\", letters 3/8, of white").The(FindingCatalogue.WordsTooBig);
         Assert.Equal("“Fair winds” is 1 in too wide for rope with letters 3/8 in high.", finding.Message);
@@ -34,12 +34,12 @@ public sealed class WordsTooBigTests
     }
 
     [Fact]
-    public void A_width_that_the_face_does_not_have_is_no_hint() => Assert.Equal(
+    public void A_width_beyond_the_face_is_not_proposed() => Assert.Equal(
         "Write letters 3/16.",
         Fit.OnA2("  strip 4 x 2 \"Fair winds and calm seas\", letters 3/8, of white").The(FindingCatalogue.WordsTooBig).Hint);
 
     [Fact]
-    public void Words_on_an_upright_strip_are_to_be_written_lying() => Assert.EndsWith(
+    public void Words_on_an_upright_strip_get_a_turned_strip_as_the_hint() => Assert.EndsWith(
         ", or write it lying and turn it: 5 x 1/2, turn left 90.",
         Fit.OnA2("  strip 1/2 x 5 \"Fair winds\", letters 3/8, of white").The(FindingCatalogue.WordsTooBig).Hint, StringComparison.Ordinal);
 
@@ -66,7 +66,7 @@ public sealed class WordsTooBigTests
 
     /// <summary>16 mm of words have room on 30 mm, but not on the 10 mm between two notches of 10 mm.</summary>
     [Fact]
-    public void Words_that_would_lie_over_a_notch_are_reported() => Assert.Equal(
+    public void Words_over_a_notch_are_reported() => Assert.Equal(
         "“Fair” is 6 mm too wide for words with letters 5 mm high.",
         Fit.InMillimetres("  words: banner 30 x 10 \"Fair\", swallowtail both, notch 10, letters 5, of white")
             .The(FindingCatalogue.WordsTooBig).Message);

@@ -27,7 +27,7 @@ public sealed class WordsTooFaintTests
     [Theory]
     [InlineData("4.61 mm", true)]
     [InlineData("4.62 mm", false)]
-    public void Large_begins_with_capitals_of_eighteen_point_type(string letters, bool isReported) =>
+    public void Letters_are_large_from_the_capitals_of_eighteen_points(string letters, bool isReported) =>
         Assert.Equal(isReported, Fit.OnA2($"  text \"Calm seas\", letters {letters}, of #777777")
             .Any(f => f.Kind == FindingCatalogue.WordsTooFaint));
 
@@ -52,7 +52,7 @@ public sealed class WordsTooFaintTests
     [InlineData("  strip 3 x 1/2, of #000080\n    strip fit x fit \"Fair\", letters 1/4, of white")]
     [InlineData("  panel 3 x 2, of #000080\n    text \"Fair\", ink white")]
     [InlineData("  panel 3 x 2, of #000080\n    strip fit x fit \"Fair\", letters 3/16, of white")]
-    public void What_is_proposed_for_dark_paper_is_legible(string pieces) =>
+    public void The_proposal_for_dark_paper_is_legible(string pieces) =>
         Assert.Empty(Fit.OnA2(pieces).Of(FindingCatalogue.WordsTooFaint));
 
     [Fact]
@@ -63,7 +63,7 @@ public sealed class WordsTooFaintTests
 
     /// <summary>The colour word black is a dark grey, with a contrast of 2.9 on this ground; true black has 3.65.</summary>
     [Fact]
-    public void Where_only_true_black_is_enough_it_is_proposed()
+    public void True_black_is_proposed_where_nothing_else_is_enough()
     {
         const string line = "  strip 3 x 1/2 \"Fair\", of #666666, ink ";
         Assert.Equal("Write ink #000000.", Fit.OnA2(line + "#444444").The(FindingCatalogue.WordsTooFaint).Hint);
@@ -117,7 +117,7 @@ public sealed class WordsTooFaintTests
         Fit.OnA2(pieces).The(FindingCatalogue.WordsTooFaint).Message, StringComparison.Ordinal);
 
     [Fact]
-    public void Black_ink_that_is_not_named_differs_from_black_ink_that_is()
+    public void Unnamed_black_ink_differs_from_named_black_ink()
     {
         Assert.Null(Ink(""));
         Assert.Equal(Ink(", ink #000000")!.Look.Ground, Sketch.Panels.Paint.BlackInk.Look.Ground);

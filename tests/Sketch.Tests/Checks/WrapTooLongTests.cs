@@ -21,11 +21,11 @@ public sealed class WrapTooLongTests
         Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    strip full x 1/2, wrap 1, of kraft"));
 
     [Fact]
-    public void An_upright_strip_goes_round_the_height() =>
+    public void An_upright_strip_wraps_over_its_height() =>
         Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    strip 1/2 x full, wrap 1 1/2, of kraft"));
 
     [Fact]
-    public void On_the_face_it_goes_round_the_card() =>
+    public void On_a_face_it_wraps_around_the_card() =>
         Assert.Contains("each side of the card", Fit.OnA2("  strip full x 1/2, wrap 2 1/4, of kraft").The(FindingCatalogue.WrapTooLong)
             .Message, StringComparison.Ordinal);
 }

@@ -17,7 +17,7 @@ public class LeftoverFillingTests
     }
 
     [Fact]
-    public void Pieces_without_room_are_reported_and_add_no_sheet()
+    public void Pieces_that_do_not_fit_are_reported_and_add_no_sheet()
     {
         var (plans, unplaced) = LeftoverFilling.Fill([(Mats, Mats.Planned())], [new("strip", Given.Inches(1, 11), 5)]);
         Assert.Equal((2, 3), (plans[0].Sheets, Assert.Single(unplaced).Count));

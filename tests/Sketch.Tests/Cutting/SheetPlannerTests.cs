@@ -84,13 +84,13 @@ public class SheetPlannerTests
 
     [Theory]
     [MemberData(nameof(Yields))]
-    public void As_many_of_one_size_come_from_a_sheet_as_the_table_of_yields_says(
+    public void A_sheet_yields_the_published_number_of_one_size(
         double sheetWidth, double sheetHeight, double width, double height, int upright, int sideways, int free) =>
         AssertYields(Given.Sheet(sheetWidth, sheetHeight), Given.Inches(width, height), upright, sideways, free);
 
     [Theory]
     [MemberData(nameof(MetricYields))]
-    public void As_many_of_one_size_come_from_A4_as_the_table_of_yields_says(int width, int height, int upright, int sideways, int free) =>
+    public void An_A4_sheet_yields_the_published_number_of_one_size(int width, int height, int upright, int sideways, int free) =>
         AssertYields(new(new(Millimetres(210), Millimetres(297)), default), new(Millimetres(width), Millimetres(height)), upright,
             sideways, free);
 
@@ -136,7 +136,7 @@ public class SheetPlannerTests
     }
 
     [Fact]
-    public void A_hundred_times_the_cards_are_cut_by_hardly_more_different_layouts()
+    public void A_hundred_times_the_cards_need_hardly_more_different_layouts()
     {
         CuttingPlan Plan(int cards) => Given.Problem(
             Given.Sheet(12, 12),
@@ -185,28 +185,28 @@ public class SheetPlannerTests
     }
 
     [Fact]
-    public void What_fits_nowhere_is_reported_separately()
+    public void A_piece_that_fits_nowhere_is_reported_separately()
     {
         var plan = Given.Problem(Given.Sheet(8.5, 11), (Given.Inches(4, 12), 3, true), (Given.Inches(4, 4), 1, true)).Planned();
         Assert.Equal([new UnplacedPieces("p0", 3)], plan.Unplaced);
     }
 
     [Fact]
-    public void What_fits_only_an_offcut_is_cut_from_it_as_often_as_it_can()
+    public void A_piece_that_fits_only_an_offcut_is_cut_from_it_as_often_as_possible()
     {
         var plan = Given.Problem(Given.Sheet(8.5, 11), (Given.Inches(1, 12), 5, true)).With((Given.Inches(3.5, 12.5), 1)).Planned();
         Assert.Equal((0, 2), (plan.Sheets, Assert.Single(plan.Unplaced).Count));
     }
 
     [Fact]
-    public void Nothing_asked_for_needs_no_sheet()
+    public void An_empty_problem_needs_no_sheet()
     {
         var plan = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 4), 0, true)).Planned();
         Assert.Equal((0, 0, 0), (plan.Sheets, plan.LowerBound, plan.Layouts.Length));
     }
 
     [Fact]
-    public void Sheets_that_are_missing_are_counted()
+    public void Missing_sheets_are_counted()
     {
         var sheet = Given.Sheet(12, 12) with { OnHand = 1 };
         Assert.Equal(2, Given.Problem(sheet, (Given.Inches(4, 5.25), 13, true)).Planned().Short(sheet));
@@ -229,7 +229,7 @@ public class SheetPlannerTests
     }
 
     [Fact]
-    public void Asking_for_the_sheets_alone_gives_those_of_the_plan()
+    public void Counting_only_the_sheets_gives_the_number_in_the_plan()
     {
         Tiny.Sample(problem =>
         {
@@ -240,7 +240,7 @@ public class SheetPlannerTests
     }
 
     [Fact]
-    public void So_many_sheets_suffice_and_no_fewer()
+    public void The_planned_number_of_sheets_suffices_and_no_fewer_do()
     {
         Tiny.Sample(problem =>
         {
@@ -278,7 +278,7 @@ public class SheetPlannerTests
     }
 
     [Fact]
-    public void What_hardly_needs_the_last_sheet_leaves_most_of_it_whole()
+    public void A_plan_that_hardly_needs_the_last_sheet_leaves_most_of_it_whole()
     {
         var plan = Given.Problem(
             Given.Sheet(12, 12),
@@ -289,7 +289,7 @@ public class SheetPlannerTests
     }
 
     [Fact]
-    public void One_size_is_cut_at_two_settings_of_the_trimmer()
+    public void One_size_needs_two_settings_of_the_trimmer()
     {
         var plan = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 5.25), 5, true)).Planned();
         Assert.Equal([Length.Inch(4), Length.Inch(5, 1, 4)], plan.Layouts.SelectMany(PlanChecker.Settings).Distinct().Order());

@@ -3,10 +3,10 @@ using Sketch.Diagnostics;
 
 namespace Sketch.Tests.Diagnostics;
 
-/// <summary>What a person who does as a hint says makes of a file.</summary>
+/// <summary>What a file becomes when a person follows a hint.</summary>
 internal static partial class Cures
 {
-    /// <summary>The file after each thing that the hint says to type; none where it only tells what to think about.</summary>
+    /// <summary>The file after each thing that the hint says to type; none where the hint only gives advice.</summary>
     public static IEnumerable<string> Of(string text, Finding finding)
     {
         var span = finding.Location.Span;

@@ -11,7 +11,7 @@ using Xunit;
 
 namespace Sketch.Tests.Diagnostics;
 
-/// <summary>Every kind of finding of reading and layout, each with a text that brings it about.</summary>
+/// <summary>Every kind of finding of reading and layout, each with a text that produces it.</summary>
 public class FindingCatalogueTests
 {
     private const string Head = "card \"x\"\nbase A2, of white\n";
@@ -73,7 +73,7 @@ public class FindingCatalogueTests
 
     [Theory]
     [MemberData(nameof(Codes))]
-    public void Every_finding_of_reading_and_layout_comes_about(string code) =>
+    public void Every_finding_of_reading_and_layout_can_be_produced(string code) =>
         Assert.Contains(Compiler.Compile(new SourceText("storm.card", Causes[code]), new Pier()).Findings, f => f.Code == code);
 
     [Fact]

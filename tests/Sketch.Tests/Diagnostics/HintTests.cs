@@ -7,7 +7,7 @@ using Xunit;
 
 namespace Sketch.Tests.Diagnostics;
 
-/// <summary>A hint that says what to type cures what it is given for, and does no new harm.</summary>
+/// <summary>A hint that says what to type fixes its finding and causes no new error.</summary>
 public class HintTests
 {
     /// <summary>
@@ -23,7 +23,7 @@ public class HintTests
 
     [Theory]
     [MemberData(nameof(Samples))]
-    public void Typing_what_a_hint_proposes_takes_its_finding_away_and_adds_no_error(string sample)
+    public void Typing_the_proposal_of_a_hint_removes_its_finding_and_adds_no_error(string sample)
     {
         var path = Repository.PathTo("sketches", sample);
         var slips = Slips.In(File.ReadAllText(path)).ToList();

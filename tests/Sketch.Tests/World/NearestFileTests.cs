@@ -10,7 +10,7 @@ public sealed class NearestFileTests
     [InlineData("first", "first.card")]
     [InlineData("first.card", null)]
     [InlineData("thirst.card", "first.card")]
-    public void The_nearest_name_is_found_but_none_for_a_file_that_is_there(string written, string? near) =>
+    public void The_nearest_name_is_offered_only_for_a_missing_file(string written, string? near) =>
         Assert.Equal(near, NearestFile.Find(
             new TestSurroundings().WithText("first.card", "").WithText("a.card", ""), written, "a.card", ".card"));
 }

@@ -21,7 +21,7 @@ public sealed class DrawVerbTests : IDisposable
         _line.Run(["draw", _line.File("lamp.card", content), "--out", Pictures, .. options]);
 
     [Fact]
-    public void Each_face_that_the_file_speaks_of_is_a_picture()
+    public void Each_face_named_in_the_file_is_a_picture()
     {
         Assert.Equal(0, Draw(LampInside));
         Assert.Equal(["lamp-front.svg", "lamp-inside.svg"], Drawn());
@@ -35,14 +35,14 @@ public sealed class DrawVerbTests : IDisposable
     }
 
     [Fact]
-    public void Every_kind_of_picture_that_is_asked_for_is_drawn()
+    public void Every_requested_kind_of_picture_is_drawn()
     {
         Draw(Lamp, "--as", "svg,png,pdf");
         Assert.Equal(["lamp-front.pdf", "lamp-front.png", "lamp-front.svg"], Drawn());
     }
 
     [Fact]
-    public void A_face_that_the_file_does_not_speak_of_is_drawn_bare()
+    public void A_face_not_named_in_the_file_is_drawn_bare()
     {
         Assert.Equal(0, Draw(Lamp, "--face", "back,inside left"));
         Assert.Equal(["lamp-back.svg", "lamp-inside-left.svg"], Drawn());
@@ -56,7 +56,7 @@ public sealed class DrawVerbTests : IDisposable
     }
 
     [Fact]
-    public void A_misspelt_face_is_answered_with_the_nearest()
+    public void A_misspelt_face_is_reported_with_the_nearest()
     {
         Assert.Equal(2, Draw(Lamp, "--face", "frnot"));
         Assert.Contains("Did you mean \"front\"?", _line.Error);
@@ -128,7 +128,7 @@ public sealed class DrawVerbTests : IDisposable
     [InlineData("svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>")]
     [InlineData("png", "a photo of the lighthouse")]
     [InlineData("pdf", "%PDF-1.7")]
-    public void A_file_of_somebody_else_is_not_replaced(string form, string content)
+    public void A_file_not_made_by_this_tool_is_not_replaced(string form, string content)
     {
         var file = _line.File($"pictures/lamp-front.{form}", content);
         Assert.Equal(2, Draw(Lamp, "--as", form));

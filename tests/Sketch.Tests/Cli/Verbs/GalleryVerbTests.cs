@@ -96,7 +96,7 @@ public sealed partial class GalleryVerbTests : IDisposable
     public void A_folder_without_cards_is_wrong_usage() => Assert.Equal(2, _run.Run("gallery", _run.Folder, "--out", _run.InFolder("out")));
 
     [Fact]
-    public void Made_again_it_is_the_same()
+    public void A_second_run_makes_the_same_gallery()
     {
         var (first, again) = (Page(), Page());
 

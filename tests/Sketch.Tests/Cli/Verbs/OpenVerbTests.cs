@@ -14,7 +14,7 @@ public sealed class OpenVerbTests : IDisposable
 
     public void Dispose() => _line.Dispose();
 
-    /// <summary>Runs the verb until it has told an address, then presses Ctrl-C.</summary>
+    /// <summary>Runs the verb until it has printed an address, then presses Ctrl-C.</summary>
     private static async Task<(int Status, Uri Address)> OpenAndStop(params string[] args)
     {
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
@@ -85,7 +85,7 @@ public sealed class OpenVerbTests : IDisposable
     [InlineData("0")]
     [InlineData("65536")]
     [InlineData("eighty")]
-    public void A_port_that_is_none_is_reported(string port)
+    public void An_invalid_port_is_reported(string port)
     {
         Assert.Equal(2, _line.Run("open", _line.Folder, "--no-browser", "--port", port));
         Assert.Contains("--port", _line.Error, StringComparison.Ordinal);

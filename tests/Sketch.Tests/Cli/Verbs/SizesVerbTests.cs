@@ -100,7 +100,7 @@ public sealed class SizesVerbTests : IDisposable
     }
 
     [Fact]
-    public void A_shelf_has_no_sizes()
+    public void A_stash_has_no_sizes()
     {
         Assert.Equal(2, _line.Run("sizes", _line.File("museum.stash", "stash \"Museum shelf\"\ncardstock white: letter, 25 sheets\n")));
         Assert.Contains("there is no card in it", _line.Error);

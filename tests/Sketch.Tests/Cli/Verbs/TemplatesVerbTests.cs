@@ -42,7 +42,7 @@ public sealed class TemplatesVerbTests : IDisposable
     }
 
     [Fact]
-    public void Pages_of_a_longer_run_before_are_taken_away()
+    public void Left_over_pages_of_an_earlier_longer_run_are_deleted()
     {
         Make(Lamp + "inside\n  panel 2 x 2, of red\n", "--as", "svg");
         var before = Made("*.svg").Length;
@@ -51,7 +51,7 @@ public sealed class TemplatesVerbTests : IDisposable
     }
 
     [Fact]
-    public void A_page_of_somebody_else_stays()
+    public void A_page_not_made_by_this_tool_stays()
     {
         var other = _line.File("lamp-9.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>");
         Make(Lamp, "--as", "svg");
@@ -102,7 +102,7 @@ public sealed class TemplatesVerbTests : IDisposable
     }
 
     [Fact]
-    public void A_PDF_of_somebody_else_is_not_replaced()
+    public void A_PDF_not_made_by_this_tool_is_not_replaced()
     {
         _line.File("lamp.pdf", "%PDF-1.7");
         Assert.Equal(2, Make(Lamp));

@@ -86,7 +86,7 @@ public sealed class VariantsVerbTests : IDisposable
     [InlineData("--papers", "guls/back", "Did you mean \"gulls\"?")]
     [InlineData("--limit", "0", "from 1 to 1000")]
     [InlineData("--face", "envelope", "no envelope")]
-    public void What_does_not_exist_is_wrong_usage_and_gets_a_hint(string option, string value, string hint)
+    public void An_unknown_value_is_wrong_usage_and_gets_a_hint(string option, string value, string hint)
     {
         var status = Variants(option, value);
 
@@ -102,7 +102,7 @@ public sealed class VariantsVerbTests : IDisposable
     }
 
     [Fact]
-    public void When_stopped_no_half_file_is_left()
+    public void A_stopped_run_leaves_no_partial_file()
     {
         var card = FolderFiles.ReadFile(_run.File("a.card", Card)).Source!;
         var stash = Compiler.Compile(new("a.stash", Stash), new FolderFiles()).Stash!;

@@ -3,7 +3,7 @@ using Sketch.Cutting.Layouts;
 namespace Sketch.Tests.Cutting.Layouts;
 
 /// <summary>
-/// The layout of most worth that one rectangle allows when only so many copies of each kind are wanted: the planner's two generators of
+/// The most valuable layout of one rectangle when the copies of each kind are limited: the planner's two generators of
 /// layouts, put to the task that values are published for.
 /// </summary>
 internal static class LimitedLayout

@@ -12,7 +12,7 @@ public class PublishedOptimaTests
 
     [Theory]
     [MemberData(nameof(UnlimitedNames))]
-    public void The_layout_of_most_worth_with_any_number_of_copies_is_the_published_one(string name, bool mayTurn)
+    public void The_most_valuable_layout_with_unlimited_copies_is_the_published_one(string name, bool mayTurn)
     {
         var sheet = PublishedSheet.Unlimited1985.Single(s => s.Name == name);
         var kinds = Kinds(sheet, mayTurn);
@@ -25,7 +25,7 @@ public class PublishedOptimaTests
     }
 
     [Fact]
-    public void A_layout_read_from_the_table_is_worth_what_the_table_says()
+    public void A_layout_read_from_the_table_has_the_value_in_the_table()
     {
         var sheet = PublishedSheet.Unlimited1985[7];
         var kinds = Kinds(sheet, mayTurn: true);
@@ -41,7 +41,7 @@ public class PublishedOptimaTests
 
     [Theory]
     [MemberData(nameof(LimitedNames))]
-    public void The_layout_of_most_worth_with_limited_copies_is_the_published_one(string name)
+    public void The_most_valuable_layout_with_limited_copies_is_the_published_one(string name)
     {
         var sheet = PublishedSheet.Limited1977.Concat(PublishedSheet.Limited1985).Single(s => s.Name == name);
         Assert.Equal((sheet.Best, sheet.Best), BestLimited(sheet, mayTurn: false));
