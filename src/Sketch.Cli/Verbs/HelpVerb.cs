@@ -8,7 +8,7 @@ internal static class HelpVerb
 {
     /// <summary>The verb.</summary>
     /// <param name="session">The run, which receives the messages.</param>
-    /// <param name="root">All verbs; it is read when the verb runs.</param>
+    /// <param name="root">The command with all verbs, which are read when this verb runs.</param>
     public static Command Create(Session session, RootCommand root)
     {
         var about = new Argument<string?>(

@@ -26,7 +26,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
     private readonly List<string> _written = [];
 
     /// <summary>Writes all files and returns their paths.</summary>
-    /// <exception cref="FileWriteException">The folder or the disk does not allow it, or a file that Sketch did not make is there.</exception>
+    /// <exception cref="FileWriteException">The folder or the disk does not allow it, or a file not made by Sketch is there.</exception>
     public IReadOnlyList<string> Write(IWorld world)
     {
         var pages = new PlanPages(plan, world);

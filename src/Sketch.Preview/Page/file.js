@@ -23,7 +23,7 @@ export class OpenFile {
    * - `isHandedOver` returns whether the program has the current text;
    * - `opened` is called when another file has been opened, before its text is shown;
    * - `listChanged` is called when files may have been created or deleted;
-   * - `stateChanged` is called when the text, or what is known of the disk, has changed;
+   * - `stateChanged` is called when the text, or what is known about the disk, has changed;
    * - `reportProblem` is called with what went wrong.
    */
   constructor(page) {

@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.Http;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>Ways to answer the page.</summary>
+/// <summary>Answers requests of the page.</summary>
 internal static class Answer
 {
     private static readonly JsonWriterOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };

@@ -7,7 +7,7 @@ namespace Sketch.Preview.Server;
 /// <summary>
 /// Lets in only the page itself. Every address begins with a random word that only the opened browser knows; the request must be sent to
 /// this machine by a loopback name, so that no foreign name that resolves to it is served (DNS rebinding); and a request that another page
-/// makes is refused, whatever it knows.
+/// makes is refused, even with the right address.
 /// </summary>
 /// <param name="word">The random word.</param>
 /// <param name="ticket">A word that redirects to it once: for the command line that starts a browser, which others on the machine can

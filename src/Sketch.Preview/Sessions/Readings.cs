@@ -12,12 +12,12 @@ namespace Sketch.Preview.Sessions;
 /// </summary>
 /// <param name="folder">The opened folder.</param>
 /// <param name="windows">The windows of the page.</param>
-/// <param name="files">What the engine reads files and fonts through.</param>
+/// <param name="files">The files and fonts for compilation.</param>
 public sealed class Readings(OpenedFolder folder, OpenWindows windows, CachedFiles files)
 {
     private readonly Compilations _compilations = new(files);
 
-    /// <summary>What the engine reads files and fonts through.</summary>
+    /// <summary>The files and fonts for compilation.</summary>
     public IWorld Files => files;
 
     /// <summary>What a window shows of a file, else the file on disk; null when there is no such file.</summary>
@@ -37,7 +37,7 @@ public sealed class Readings(OpenedFolder folder, OpenWindows windows, CachedFil
         return shown is null ? null : Of(path, shown);
     }
 
-    /// <summary>What a window shows.</summary>
+    /// <summary>Compiles the text of a window.</summary>
     /// <param name="path">The file's path.</param>
     /// <param name="shown">Its text and papers.</param>
     public Reading Of(string path, OpenText shown)

@@ -6,14 +6,14 @@ using Sketch.Units;
 
 namespace Sketch.Binding;
 
-/// <summary>A written size, or a named one with its name; no size where it is a mistake, which has been reported.</summary>
+/// <summary>A written size, or a named one with its name; no size where it is invalid, which has been reported.</summary>
 internal readonly record struct NamedMeasure(Size? Size, string? Name);
 
 /// <summary>Looks up the sizes of cards and envelopes.</summary>
 internal sealed class MeasureBinder(SourceText source, FindingBag findings)
 {
-    /// <summary>The size that is written, or that a name stands for.</summary>
-    /// <param name="measure">What is written.</param>
+    /// <summary>The size as written or by its name.</summary>
+    /// <param name="measure">The measure as written.</param>
     /// <param name="find">Where names are looked up.</param>
     /// <param name="what">What has the size: <c>card</c> or <c>envelope</c>.</param>
     public NamedMeasure Bind(MeasureSyntax measure, Func<string?, string, SizeLookup> find, string what)

@@ -5,7 +5,7 @@ using Sketch.World;
 
 namespace Sketch.Layout;
 
-/// <summary>The outlines that <c>outline</c> and <c>stamp</c> pieces take from files, read once each.</summary>
+/// <summary>The outlines that <c>outline</c> and <c>stamp</c> pieces take from files, each read once.</summary>
 internal sealed class Artworks(IWorld world, FindingBag findings)
 {
     private readonly Dictionary<(string File, string NamedIn), Outline?> _read = [];

@@ -127,7 +127,7 @@ internal sealed class Refit
         return rewritten;
     }
 
-    /// <summary>In a stack only the innermost written size is refitted; the rest keeps its borders.</summary>
+    /// <summary>In a stack only the innermost written size is refitted; the other layers keep their borders.</summary>
     private BoundPiece RewriteMat(BoundPiece piece, BoundPiece mat, int index, CopySet old)
     {
         if (_what == RefitWhat.Margins)

@@ -53,7 +53,7 @@ public sealed record CentreClause(TextSpan Span) : Clause(Span);
 /// <summary><c>shift up 1/8</c>.</summary>
 public sealed record ShiftClause(Direction Direction, Length Distance, TextSpan Span) : Clause(Span);
 
-/// <summary>On which side of another piece.</summary>
+/// <summary>A side of another piece.</summary>
 public enum Side
 {
     /// <summary>Above it.</summary>

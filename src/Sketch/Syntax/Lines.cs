@@ -55,10 +55,10 @@ public readonly record struct CountSyntax(int Value, TextSpan Span, bool IsMende
 /// <summary>Names from the face or the nearest known piece inwards, such as <c>front/sky/lamp</c>.</summary>
 public sealed record PathSyntax(ImmutableArray<NameSyntax> Names)
 {
-    /// <summary>From its first to its last name.</summary>
+    /// <summary>The span from its first to its last name.</summary>
     public TextSpan Span => TextSpan.Cover(Names[0].Span, Names[^1].Span);
 
-    /// <summary>As a person writes it.</summary>
+    /// <summary>The path as written in a file.</summary>
     public string Text => string.Join("/", Names.Select(n => n.Text));
 }
 
@@ -78,19 +78,19 @@ public abstract record ExtentSyntax(TextSpan Span);
 /// <summary>A written length.</summary>
 public sealed record LengthExtent(Length Value, TextSpan Span) : ExtentSyntax(Span);
 
-/// <summary>The parent's size less what is held off.</summary>
+/// <summary>The parent's size less the distances from its sides.</summary>
 public sealed record FullExtent(TextSpan Span) : ExtentSyntax(Span);
 
-/// <summary>As large as the words need.</summary>
+/// <summary>As large as its words require.</summary>
 public sealed record FitExtent(TextSpan Span) : ExtentSyntax(Span);
 
-/// <summary>A share of what full would be.</summary>
+/// <summary>A share of the size of full.</summary>
 public sealed record ShareExtent(int Numerator, int Denominator, TextSpan Span) : ExtentSyntax(Span);
 
-/// <summary>Which direction a single length measures.</summary>
+/// <summary>The direction that a single length measures.</summary>
 public enum SingleMeasure
 {
-    /// <summary>Not said.</summary>
+    /// <summary>Not specified.</summary>
     Unsaid,
 
     /// <summary>Across.</summary>
@@ -100,7 +100,7 @@ public enum SingleMeasure
     High,
 }
 
-/// <summary>A size: two extents, one length, or what a mat adds.</summary>
+/// <summary>A size: two extents, one length, or the total that a mat adds.</summary>
 public abstract record SizeSyntax(TextSpan Span);
 
 /// <summary>Width x height.</summary>
@@ -109,7 +109,7 @@ public sealed record BoxSize(ExtentSyntax Width, ExtentSyntax Height, TextSpan S
 /// <summary>One length.</summary>
 public sealed record SingleSize(Length Value, SingleMeasure Measure, TextSpan Span) : SizeSyntax(Span);
 
-/// <summary>What a mat adds in total, across and down.</summary>
+/// <summary>The total that a mat adds, across and down.</summary>
 public sealed record AddedSize(Length Across, Length Down, TextSpan Span) : SizeSyntax(Span);
 
 /// <summary>A named size or a written one.</summary>
@@ -122,7 +122,7 @@ public sealed record MeasureSyntax(string? System, string? Name, SizeSyntax? Siz
 /// <summary>What opens a file: <c>card "…"</c>, <c>batch "…"</c>, <c>stash "…"</c>, and <c>like "…"</c>.</summary>
 public sealed record TitleLine(LogicalLine Tokens, string Word, QuotedSyntax Words) : LineSyntax(Tokens);
 
-/// <summary>A line of words alone: <c>message</c>, <c>note</c>, <c>font</c>, <c>date</c>.</summary>
+/// <summary>A line with only quoted words: <c>message</c>, <c>note</c>, <c>font</c>, <c>date</c>.</summary>
 public sealed record WordsLine(LogicalLine Tokens, string Word, ImmutableArray<QuotedSyntax> Words) : LineSyntax(Tokens);
 
 /// <summary><c>units mm</c>.</summary>
@@ -134,7 +134,7 @@ public enum RefitWhat
     /// <summary>Sizes and distances.</summary>
     Sizes,
 
-    /// <summary>Distances alone.</summary>
+    /// <summary>Only distances.</summary>
     Margins,
 
     /// <summary>Sizes, distances and borders.</summary>
@@ -144,7 +144,7 @@ public enum RefitWhat
 /// <summary><c>refit sizes</c>.</summary>
 public sealed record RefitLine(LogicalLine Tokens, RefitWhat What) : LineSyntax(Tokens);
 
-/// <summary><c>base A2, fold left</c>; without a measure it changes the clauses alone.</summary>
+/// <summary><c>base A2, fold left</c>; without a measure it changes only the clauses.</summary>
 public sealed record BaseLine(LogicalLine Tokens, MeasureSyntax? Measure) : LineSyntax(Tokens);
 
 /// <summary><c>role sky: gulls #9fc9e8</c>.</summary>
@@ -152,23 +152,23 @@ public sealed record BaseLine(LogicalLine Tokens, MeasureSyntax? Measure) : Line
 /// <param name="Name">The role.</param>
 /// <param name="Paper">The paper's name, or null.</param>
 /// <param name="Colours">Colours after it.</param>
-/// <param name="AnyOffcut">Whether any leftover will do.</param>
+/// <param name="AnyOffcut">Whether any leftover may be used.</param>
 public sealed record RoleLine(LogicalLine Tokens, NameSyntax Name, NameSyntax? Paper, ImmutableArray<PaintSyntax> Colours, bool AnyOffcut)
     : LineSyntax(Tokens);
 
 /// <summary><c>part lantern 1 x 2</c> with its pieces indented below.</summary>
 public sealed record PartLine(LogicalLine Tokens, NameSyntax Name, SizeSyntax Size) : LineSyntax(Tokens);
 
-/// <summary>A thing in the stash: <c>paper gulls: 12 x 12, 3 sheets</c>.</summary>
+/// <summary>A line of stock in a stash: <c>paper gulls: 12 x 12, 3 sheets</c>.</summary>
 public sealed record StockLine(LogicalLine Tokens, string Stock, NameSyntax Name, MeasureSyntax? Measure) : LineSyntax(Tokens);
 
 /// <summary>A face: <c>front</c>, <c>inside left</c>, <c>envelope US A2</c>.</summary>
 public sealed record FaceLine(LogicalLine Tokens, string Face, MeasureSyntax? Measure) : LineSyntax(Tokens);
 
-/// <summary>What a piece line says before its clauses.</summary>
-/// <param name="Count">How many, or null for one.</param>
+/// <summary>The part of a piece line before its clauses.</summary>
+/// <param name="Count">How many copies, or null for one.</param>
 /// <param name="Kind">The kind.</param>
-/// <param name="KindSpan">Where the kind stands.</param>
+/// <param name="KindSpan">The place of the kind.</param>
 /// <param name="Shape">A window's shape, or null.</param>
 /// <param name="Size">The size, or null.</param>
 /// <param name="Texts">The words.</param>
@@ -210,9 +210,9 @@ public sealed record CutLine(LogicalLine Tokens, CountSyntax Count, SizeSyntax S
 /// <summary>A line already reported as not understood.</summary>
 public sealed record BadLine(LogicalLine Tokens) : LineSyntax(Tokens)
 {
-    /// <summary>The name that it gives its piece, so that nothing is said of those who refer to it.</summary>
+    /// <summary>The name that it gives its piece, so that references to it are not reported.</summary>
     public NameSyntax? Name { get; init; }
 
-    /// <summary>The word with which it was probably meant to begin, or null.</summary>
+    /// <summary>The word with which the line was probably meant to begin, or null.</summary>
     public string? Meant { get; init; }
 }

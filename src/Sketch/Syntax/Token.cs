@@ -77,7 +77,7 @@ public sealed record Token(TokenKind Kind, TextSpan Span, string Text, Numeral? 
     public bool Is(string word) => Kind == TokenKind.Word && Text.Equals(word, StringComparison.OrdinalIgnoreCase);
 }
 
-/// <summary>A line of the outline, with the lines that continue it after a comma.</summary>
+/// <summary>A line of a file, with the lines that continue it after a comma.</summary>
 /// <param name="Indent">Characters of indentation.</param>
 /// <param name="Tokens">Its tokens, closed by one of kind <see cref="TokenKind.End"/>.</param>
 /// <param name="Comments">Comments at the end of its parts: the index of the token that follows each, and its text with the
