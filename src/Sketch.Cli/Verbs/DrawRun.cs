@@ -16,11 +16,7 @@ namespace Sketch.Cli.Verbs;
 /// <param name="forms">File name extensions, such as svg.</param>
 /// <param name="dpi">Resolution of a PNG in pixels per inch.</param>
 /// <param name="faces">The faces to draw; empty for those that a file mentions.</param>
-/// <param name="filling">The stash and the papers chosen.</param>
-/// <param name="mayLeaveFolder">Whether files may refer to files outside their own folder.</param>
-internal sealed class DrawRun(
-    Session session, string folder, ImmutableArray<string> forms, int dpi, ImmutableArray<FaceKind> faces, RoleFilling filling,
-        bool mayLeaveFolder)
+internal sealed class DrawRun(Session session, string folder, ImmutableArray<string> forms, int dpi, ImmutableArray<FaceKind> faces)
 {
     private const double PrintDotsPerInch = 300;
 
@@ -33,7 +29,11 @@ internal sealed class DrawRun(
     private sealed record DrawnFile(Compilation File, ImmutableArray<Picture> Pictures);
 
     /// <summary>Draws every card that can be drawn and returns the exit status.</summary>
-    public int Run(string[] names, bool json)
+    /// <param name="names">The names of the files.</param>
+    /// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
+    /// <param name="filling">The stash and the papers chosen.</param>
+    /// <param name="json">Whether JSON is printed instead of text.</param>
+    public int Run(string[] names, bool mayLeaveFolder, RoleFilling filling, bool json)
     {
         var reading = InputFiles.Of(session, names, s => Compiler.Compile(s, new FolderFiles(mayLeaveFolder), filling));
         _status = reading.ExitStatusForCards;

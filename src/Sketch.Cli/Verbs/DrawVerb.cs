@@ -42,10 +42,8 @@ internal static class DrawVerb
                 parsed.GetRequiredValue(folder),
                 parsed.GetValue(forms) is { Length: > 0 } chosen ? [.. chosen.Distinct()] : ["svg"],
                 parsed.GetValue(dpi),
-                [.. (parsed.GetValue(faces) ?? []).Distinct().Select(f => (FaceKind)Array.IndexOf(FaceNames, f)).Order()],
-                filling,
-                parsed.GetValue(shelf.Outside))
-                .Run(parsed.GetRequiredValue(files), parsed.GetValue(json))
+                [.. (parsed.GetValue(faces) ?? []).Distinct().Select(f => (FaceKind)Array.IndexOf(FaceNames, f)).Order()])
+                .Run(parsed.GetRequiredValue(files), parsed.GetValue(shelf.Outside), filling, parsed.GetValue(json))
             : status);
         return verb;
     }

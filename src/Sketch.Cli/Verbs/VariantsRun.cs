@@ -110,7 +110,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
             {
                 var path = Path.Combine(folder, $"{Path.GetFileNameWithoutExtension(source)}-variants.{form}");
                 using var progress = new Progress(session, path, form == "html" ? variants.Best.Length : sheet.Rows);
-                PictureFile.Write(path, output => Write(output, form, sheet, variants, progress.Report));
+                PictureFile.Write(path, output => Write(output, form, sheet, progress.Report));
                 written.Add(path);
             }
         }
@@ -123,7 +123,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         return written;
     }
 
-    private void Write(Stream output, string form, ContactSheet sheet, VariantList variants, Action<int> progress)
+    private void Write(Stream output, string form, ContactSheet sheet, Action<int> progress)
     {
         var file = new ContactSheetFile(sheet, progress, session.Cancellation);
         switch (form)
@@ -135,7 +135,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
                 file.WritePdf(output);
                 break;
             case "html":
-                ContactPage.Write(output, sheet, variants, face, PictureFile.TextMark, progress, session.Cancellation);
+                new ContactPage(sheet, progress, session.Cancellation).Write(output, PictureFile.TextMark);
                 break;
             default:
                 file.WriteSvg(output, PictureFile.TextMark);

@@ -10,7 +10,10 @@ namespace Sketch.Output.Contact;
 /// <summary>
 /// Contact sheets as one HTML page that needs no network and no scripts: a figure for each variant, with what to type for it.
 /// </summary>
-public static class ContactPage
+/// <param name="sheet">The sheet, for its words and papers.</param>
+/// <param name="progress">Receives the number of finished variants from time to time.</param>
+/// <param name="cancellation">Stops the writing.</param>
+public sealed class ContactPage(ContactSheet sheet, Action<int> progress, CancellationToken cancellation)
 {
     private const double DotsPerInch = 110;
 
@@ -32,15 +35,8 @@ public static class ContactPage
 
     /// <summary>Writes the page.</summary>
     /// <param name="output">Receives it.</param>
-    /// <param name="sheet">The sheet, for its words and papers.</param>
-    /// <param name="variants">The variants.</param>
-    /// <param name="face">The face to show.</param>
     /// <param name="mark">A comment that names its maker.</param>
-    /// <param name="progress">Receives the number of finished variants from time to time.</param>
-    /// <param name="cancellation">Stops the writing.</param>
-    public static void Write(
-        Stream output, ContactSheet sheet, VariantList variants, FaceKind face, string mark, Action<int> progress,
-            CancellationToken cancellation)
+    public void Write(Stream output, string mark)
     {
         using var html = new StreamWriter(output, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" };
         html.Write($"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n{mark}\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" "
@@ -49,7 +45,7 @@ public static class ContactPage
         html.Write($"<header>\n<h1>{Plain(sheet.Title)}</h1>\n<p>{Plain(sheet.Count)}\n");
         html.Write("To see one large, put the line under it after <code>--paper</code>.</p>\n</header>\n<main>\n");
         var done = 0;
-        InOrder.Run(variants.Best.Length, i => Figure(sheet, variants.Best[i], i + 1, face), figure =>
+        InOrder.Run(sheet.Variants.Best.Length, i => Figure(sheet.Variants.Best[i], i + 1), figure =>
         {
             html.Write(figure);
             progress(++done);
@@ -57,9 +53,9 @@ public static class ContactPage
         html.Write("</main>\n</body>\n</html>\n");
     }
 
-    private static string Figure(ContactSheet sheet, PaperVariant variant, int number, FaceKind face)
+    private string Figure(PaperVariant variant, int number)
     {
-        var svg = CardDrawing.Draw(sheet.Painted(variant), face, DotsPerInch);
+        var svg = CardDrawing.Draw(sheet.Painted(variant), sheet.Face, DotsPerInch);
         var picture = Convert.ToBase64String(Encoding.UTF8.GetBytes(svg));
         var papers = variant.Choices.Select(c => $"{c.Role}: {c.Paper}{(c.Side == PaperSide.Back ? ", back" : "")}").ToList();
         return string.Create(CultureInfo.InvariantCulture,

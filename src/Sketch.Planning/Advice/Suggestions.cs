@@ -63,7 +63,7 @@ internal sealed class Suggestions
             .OrderByDescending(s => s.IsEnough).ThenBy(s => s.Rank).Take(MostForPaper);
     }
 
-    private static IEnumerable<Size> Sizes(PaperPlan paper) => paper.Order.Pieces.Where(p => p.Path != "base")
+    private static IEnumerable<Size> Sizes(PaperPlan paper) => paper.Order.Pieces.Where(p => p.Path != PiecePath.Base)
         .GroupBy(p => p.Size).OrderByDescending(g => g.Sum(p => p.Count) * g.Key.Width.Millimetres * g.Key.Height.Millimetres)
         .Select(g => g.Key);
 
@@ -83,15 +83,15 @@ internal sealed class Suggestions
                 return null;
             }
 
-            if (!Trimmed.IsSound(paper.Order.Pieces.Where(p => p.Size == size && p.Path != "base"), steps[i]))
+            if (!Trimmed.IsSound(paper.Order.Pieces.Where(p => p.Size == size && p.Path != PiecePath.Base), steps[i]))
             {
                 return null;
             }
 
-            var pieces = paper.Order.Pieces.Select(p => p.Size == size && p.Path != "base" ? p with { Size = less } : p);
+            var pieces = paper.Order.Pieces.Select(p => p.Size == size && p.Path != PiecePath.Base ? p with { Size = less } : p);
             if (_trial.SheetsUpTo(Trial.With(paper.Order, pieces), paper.Plan.Sheets - 1) is { } sheets)
             {
-                var which = string.Join(" and ", paper.Order.Pieces.Where(p => p.Size == size && p.Path != "base").Select(NameOf)
+                var which = string.Join(" and ", paper.Order.Pieces.Where(p => p.Size == size && p.Path != PiecePath.Base).Select(NameOf)
                     .Distinct());
                 return Saves(paper, sheets,
                     $"Trim {which} by {_lengths.Text(steps[i])}, from {_lengths.Text(size)} to {_lengths.Text(less)}", i);
@@ -118,7 +118,7 @@ internal sealed class Suggestions
 
     private Suggestion? Exchange(PaperPlan paper, Design design, PaperOrder other)
     {
-        var moved = paper.Order.Pieces.Where(p => p.Design == design && p.Path != "base").ToList();
+        var moved = paper.Order.Pieces.Where(p => p.Design == design && p.Path != PiecePath.Base).ToList();
         if (moved.Count == 0 || !moved.TrueForAll(p => Suits(p, design, other))
             || _trial.SheetsUpTo(Trial.With(paper.Order, paper.Order.Pieces.Except(moved)), paper.Plan.Sheets - 1) is not { } sheets
             || _trial.SheetsUpTo(Trial.With(other, other.Pieces.Concat(moved)), other.Sheet.OnHand ?? int.MaxValue) is not { } otherSheets)
@@ -141,7 +141,7 @@ internal sealed class Suggestions
     private bool Suits(PieceOrder order, Design design, PaperOrder other)
     {
         var pieces = design.Card.Pieces;
-        var at = pieces.IndexOf(pieces.First(p => p.Path.ToString() == order.Path));
+        var at = pieces.IndexOf(pieces.First(p => p.Path == order.Path));
         var beneath = design.Card.GroundOf(pieces[at]);
         return pieces[at].Kind != PieceKind.Line
             && Sheen(order.Look) == Sheen(other.Stock!.Front.Look)

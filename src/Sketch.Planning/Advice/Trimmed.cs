@@ -18,10 +18,10 @@ internal static class Trimmed
     /// <param name="pieces">The pieces, of any cards.</param>
     /// <param name="by">How much narrower and shorter each gets.</param>
     public static bool IsSound(IEnumerable<PieceOrder> pieces, Length by) => pieces.Where(p => p.Design is not null)
-        .GroupBy(p => p.Design!.Card).All(card => IsSound(card.Key, card.Select(p => p.Path!).ToHashSet(StringComparer.Ordinal), by));
+        .GroupBy(p => p.Design!.Card).All(card => IsSound(card.Key, card.Select(p => p.Path).OfType<PiecePath>().ToHashSet(), by));
 
-    private static bool IsSound(LaidOutCard card, HashSet<string> paths, Length by) =>
-        !card.Pieces.Any(p => paths.Contains(p.Path.ToString()) && RunsFromEdgeToEdge(card, p))
+    private static bool IsSound(LaidOutCard card, HashSet<PiecePath> paths, Length by) =>
+        !card.Pieces.Any(p => paths.Contains(p.Path) && RunsFromEdgeToEdge(card, p))
             && Warnings(With(card, paths, by)).IsSubsetOf(Warnings(card));
 
     private static bool RunsFromEdgeToEdge(LaidOutCard card, Piece piece)
@@ -32,12 +32,12 @@ internal static class Trimmed
             || (piece.Box.Top <= ground.Top && piece.Box.Bottom >= ground.Bottom);
     }
 
-    private static LaidOutCard With(LaidOutCard card, HashSet<string> paths, Length by)
+    private static LaidOutCard With(LaidOutCard card, HashSet<PiecePath> paths, Length by)
     {
-        var pieces = card.Pieces.Select(p => paths.Contains(p.Path.ToString()) ? Smaller(p, by) : p).ToArray();
+        var pieces = card.Pieces.Select(p => paths.Contains(p.Path) ? Smaller(p, by) : p).ToArray();
         for (var i = 0; i < pieces.Length; i++)
         {
-            if (paths.Contains(pieces[i].Path.ToString()) && pieces[i].LiesOn is >= 0 and var mat)
+            if (paths.Contains(pieces[i].Path) && pieces[i].LiesOn is >= 0 and var mat)
             {
                 pieces[mat] = pieces[mat] with { Border = Grown(pieces[mat].Border, by / 2) };
             }

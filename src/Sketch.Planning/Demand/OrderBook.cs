@@ -64,8 +64,7 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
         {
             var card = design.Card;
             var id = index.ToString(CultureInfo.InvariantCulture);
-            Add(card.Base.Paint, design,
-                new($"{id}/base", "base", design, "base", card.Base.Flat, design.Order.Count, null, card.Base.Location));
+            Add(card.Base.Paint, design, OrderOf(PiecePath.Base, card.Base.Flat, card.Base.Location));
             foreach (var piece in card.Pieces)
             {
                 var use = PaperUse.For(piece.Paint, _stash);
@@ -75,12 +74,12 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
                 }
                 else if (piece.Cut is { } size)
                 {
-                    Add(piece.Paint, design,
-                        new($"{id}/{piece.Path}", piece.Path.WithinFace, design, piece.Path.ToString(), size, design.Order.Count, null,
-                            piece.Location)
-                        { Parts = piece.CutParts });
+                    Add(piece.Paint, design, OrderOf(piece.Path, size, piece.Location) with { Parts = piece.CutParts });
                 }
             }
+
+            PieceOrder OrderOf(PiecePath path, Size size, Location location) =>
+                new($"{id}/{path}", path.WithinFace, size, design.Order.Count, location) { Design = design, Path = path };
         }
 
         private bool HasLine(PaperUse use) =>
@@ -114,9 +113,11 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
             var stock = _stash?.Find(cut.Paper);
             var name = stock?.Name ?? cut.Paper;
             _cut.Add((new(name, stock, cut.Side ?? PaperSide.Front),
-                new($"cut{index.ToString(CultureInfo.InvariantCulture)}", "loose", null, null, cut.Size, cut.Count, cut.Side,
-                    cut.Location)
-                { Upright = cut.Upright }));
+                new($"cut{index.ToString(CultureInfo.InvariantCulture)}", "loose", cut.Size, cut.Count, cut.Location)
+                {
+                    Side = cut.Side,
+                    Upright = cut.Upright,
+                }));
         }
 
         private ImmutableArray<PaperOrder> PapersInOrder()

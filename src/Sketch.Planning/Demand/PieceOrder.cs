@@ -10,16 +10,21 @@ namespace Sketch.Planning.Demand;
 
 /// <summary>Equal pieces that a batch needs: one piece of a design as often as the design is made, or a line of loose pieces.</summary>
 /// <param name="Id">A name unique within the batch.</param>
-/// <param name="Name">Its name for the maker: the last part of its path, or <c>loose</c>.</param>
-/// <param name="Design">The design it belongs to, or null for loose pieces.</param>
-/// <param name="Path">Its path in the card, <c>base</c> for the card itself, or null for loose pieces.</param>
+/// <param name="Name">Its name for the maker: its path within its face, or <c>loose</c>.</param>
 /// <param name="Size">Its cut size when upright.</param>
 /// <param name="Count">How many.</param>
-/// <param name="Side">The side of the paper that shows, or null for either.</param>
 /// <param name="Location">The line that orders it, in the card or the batch.</param>
-public sealed record PieceOrder(
-    string Id, string Name, Design? Design, string? Path, Size Size, int Count, PaperSide? Side, Location Location)
+public sealed record PieceOrder(string Id, string Name, Size Size, int Count, Location Location)
 {
+    /// <summary>The design it belongs to, or null for loose pieces.</summary>
+    public Design? Design { get; init; }
+
+    /// <summary>Its path in the card, or null for loose pieces.</summary>
+    public PiecePath? Path { get; init; }
+
+    /// <summary>The side of the paper that shows, or null for either.</summary>
+    public PaperSide? Side { get; init; }
+
     /// <summary>The role of its card that gives its material, or null.</summary>
     public string? Role { get; init; }
 

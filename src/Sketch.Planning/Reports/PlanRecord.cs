@@ -139,7 +139,7 @@ internal sealed record PlacedRecord
     {
         Name = order.Name,
         Card = order.Design?.Card.Title,
-        Path = order.Path,
+        Path = order.Path?.ToString(),
         File = order.Location.Source.Path,
         Line = order.Location.Start.Line,
         Side = order.Side switch { PaperSide.Front => "front", PaperSide.Back => "back", _ => null },

@@ -122,8 +122,11 @@ internal sealed class FaceDrawing(
 
     /// <summary>A base or envelope by itself.</summary>
     internal static PieceDesign Sheet(Outline outline, Paint paint, Size size, double lift) => new(
-        Appearance.Paper, paint.Look, outline.ToSvgPath(), "", null, size.Width.Millimetres, size.Height.Millimetres, lift, 0,
-        Papers.Seeded.SeedOf(PieceTitle.Paint(paint), size));
+        Appearance.Paper, paint.Look, outline.ToSvgPath(), size.Width.Millimetres, size.Height.Millimetres,
+            Papers.Seeded.SeedOf(PieceTitle.Paint(paint), size))
+    {
+        Lift = lift,
+    };
 
     /// <summary>Draws what lies on a face.</summary>
     internal void Pieces(FaceKind face)

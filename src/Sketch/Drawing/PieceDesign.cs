@@ -21,17 +21,23 @@ internal enum Appearance
 /// <param name="Appearance">How it is drawn.</param>
 /// <param name="Look">Its paper, or its ink.</param>
 /// <param name="Cut">The outline as SVG path data.</param>
-/// <param name="Ink">The outline of words inked on it; empty for none.</param>
-/// <param name="InkLook">How that ink looks.</param>
 /// <param name="Width">Width of its box in millimetres.</param>
 /// <param name="Height">Height of its box in millimetres.</param>
-/// <param name="Lift">Millimetres of its upper side above what lies beneath it.</param>
-/// <param name="Degrees">Its turn, clockwise, so that the light falls from the same side on all.</param>
 /// <param name="Seed">Which part of its sheet it is cut from.</param>
-internal readonly record struct PieceDesign(
-    Appearance Appearance, PaperLook Look, string Cut, string Ink, PaperLook? InkLook, double Width, double Height, double Lift,
-        int Degrees, ulong Seed)
+internal readonly record struct PieceDesign(Appearance Appearance, PaperLook Look, string Cut, double Width, double Height, ulong Seed)
 {
+    /// <summary>The outline of words inked on it; empty for none.</summary>
+    internal string Ink { get; init; } = "";
+
+    /// <summary>How that ink looks.</summary>
+    internal PaperLook? InkLook { get; init; }
+
+    /// <summary>Millimetres of its upper side above what lies beneath it.</summary>
+    internal double Lift { get; init; }
+
+    /// <summary>Its turn, clockwise, so that the light falls from the same side on all.</summary>
+    internal int Degrees { get; init; }
+
     /// <summary>How many parts of a sheet the pieces of one shape are cut from in turn, so that copies do not look identical.</summary>
     internal const int Cuts = 3;
 
@@ -63,13 +69,15 @@ internal readonly record struct PieceDesign(
             how,
             piece.Paint.Look,
             cut,
-            how == Appearance.Ink && ink == cut ? "" : ink,
-            ink.Length > 0 ? piece.Words?.InkPaint.Look : null,
             piece.Box.Width.Millimetres,
             piece.Box.Height.Millimetres,
-            piece.Foam.Millimetres + Shadow.FlatHeight,
-            (int)Math.Round(Math.Atan2(piece.Turning.B, piece.Turning.A) * 180 / Math.PI),
-            Seeded.SeedOf(PieceTitle.Paint(piece.Paint), piece.Box.Size));
+            Seeded.SeedOf(PieceTitle.Paint(piece.Paint), piece.Box.Size))
+        {
+            Ink = how == Appearance.Ink && ink == cut ? "" : ink,
+            InkLook = ink.Length > 0 ? piece.Words?.InkPaint.Look : null,
+            Lift = piece.Foam.Millimetres + Shadow.FlatHeight,
+            Degrees = (int)Math.Round(Math.Atan2(piece.Turning.B, piece.Turning.A) * 180 / Math.PI),
+        };
     }
 
     /// <summary>The same design cut from another part of the sheet.</summary>

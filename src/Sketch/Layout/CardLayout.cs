@@ -103,10 +103,12 @@ internal sealed class CardLayout
             new(Closed, _base.Folds, _base.SizeName, basePaint, front, _base.Location) { UnsaidUnits = _base.UnsaidUnits },
             faces,
             pieces,
-            _paints.Roles,
             _bound.Units,
-            _bound.Notes,
-            _bound.Location);
+            _bound.Location)
+        {
+            Roles = _paints.Roles,
+            Notes = _bound.Notes,
+        };
     }
 
     /// <summary>Reports pieces that windows cut away entirely, once for all copies of a line.</summary>

@@ -15,20 +15,22 @@ namespace Sketch.Panels;
 /// <param name="Faces">The faces that the file mentions, in the order of <see cref="FaceKind"/>.</param>
 /// <param name="Pieces">Every physical piece and every printed thing except the base, in drawing order face by face: what comes later lies
 /// on top.</param>
-/// <param name="Roles">The roles that the file declares, in its order.</param>
 /// <param name="Units">The units that the file is written in.</param>
-/// <param name="Notes">The maker's notes in Markdown; empty when there are none.</param>
 /// <param name="Location">The title line.</param>
 public sealed record LaidOutCard(
     string Title,
     CardBase Base,
     ImmutableArray<Face> Faces,
     ImmutableArray<Piece> Pieces,
-    ImmutableArray<Role> Roles,
     UnitSystem Units,
-    string Notes,
     Location Location)
 {
+    /// <summary>The roles that the file declares, in its order.</summary>
+    public ImmutableArray<Role> Roles { get; init; } = [];
+
+    /// <summary>The maker's notes in Markdown; empty when there are none.</summary>
+    public string Notes { get; init; } = "";
+
     /// <summary>The pieces on one face, in drawing order.</summary>
     public IEnumerable<Piece> On(FaceKind face) => Pieces.Where(p => p.Face == face);
 

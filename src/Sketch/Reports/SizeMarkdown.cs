@@ -28,7 +28,10 @@ public static class SizeMarkdown
     }
 
     private static string[] Cells(SizeRow row) =>
-        [row.Path, row.What, row.Cut, row.Finished, row.Border, row.Role, row.Paper, row.Count.ToString(CultureInfo.InvariantCulture)];
+    [
+        row.Path.ToString(), row.What, row.Cut, row.Finished, row.Border, row.Role, row.Paper,
+            row.Count.ToString(CultureInfo.InvariantCulture),
+    ];
 
     private static string Escape(string text)
     {

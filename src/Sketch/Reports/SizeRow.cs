@@ -8,27 +8,28 @@ namespace Sketch.Reports;
 
 /// <summary>One line of a size table: pieces with the same text, counted.</summary>
 /// <param name="Path">The path without the numbers of copies, such as <c>front/gem</c>.</param>
-/// <param name="Face">The face; the front for the base.</param>
 /// <param name="What">The kind, with the words on it in quotes, and the number of parts it falls into if there are several.</param>
-/// <param name="Cut">The cut size, or empty for what is not cut from paper.</param>
-/// <param name="Finished">The finished size if it differs from the cut size, else empty.</param>
-/// <param name="Border">What a mat shows, else empty.</param>
-/// <param name="Role">The role, or empty.</param>
-/// <param name="Paper">The paper, with its side if that is the back, or empty.</param>
 /// <param name="First">The first of the pieces.</param>
-/// <param name="Count">How many there are.</param>
-internal sealed partial record SizeRow(
-    string Path,
-    FaceKind Face,
-    string What,
-    string Cut,
-    string Finished,
-    string Border,
-    string Role,
-    string Paper,
-    SizeEntry First,
-    int Count)
+internal sealed record SizeRow(PiecePath Path, string What, SizeEntry First)
 {
+    /// <summary>The cut size, or empty for what is not cut from paper.</summary>
+    public string Cut { get; init; } = "";
+
+    /// <summary>The finished size if it differs from the cut size, else empty.</summary>
+    public string Finished { get; init; } = "";
+
+    /// <summary>What a mat shows, else empty.</summary>
+    public string Border { get; init; } = "";
+
+    /// <summary>The role, or empty.</summary>
+    public string Role { get; init; } = "";
+
+    /// <summary>The paper, with its side if that is the back, or empty.</summary>
+    public string Paper { get; init; } = "";
+
+    /// <summary>How many pieces there are.</summary>
+    public int Count { get; init; } = 1;
+
     /// <summary>
     /// The rows of a list, in its order. Copies of one line are one row if their text is the same, so equal parts that differ by a
     /// nanometre do not split it. Groups are left out: there is nothing to cut or stick.
@@ -60,17 +61,17 @@ internal sealed partial record SizeRow(
         var cut = entry.Cut is { } size ? Text(size) : "";
         var finished = Text(entry.Finished);
         return new(
-            entry.Path.WithoutCopies.ToString(),
-            entry.Face,
+            entry.Path.WithoutCopies,
             (entry.Words is { } words ? $"{entry.KindWord} \"{words.ReplaceLineEndings(" / ")}\"" : entry.KindWord)
                 + (entry.Parts > 1 ? $", {entry.Parts.ToString(CultureInfo.InvariantCulture)} parts" : ""),
-            cut,
-            finished == cut ? "" : finished,
-            entry.Border is { } border ? lengths.Text(border) : "",
-            entry.Paint.Role ?? "",
-            PaperOf(entry.Paint),
-            entry,
-            1);
+            entry)
+        {
+            Cut = cut,
+            Finished = finished == cut ? "" : finished,
+            Border = entry.Border is { } border ? lengths.Text(border) : "",
+            Role = entry.Paint.Role ?? "",
+            Paper = PaperOf(entry.Paint),
+        };
 
         string Text(Size size) => entry.IsReadyMade ? lengths.ReadyMade(size) : lengths.Text(size);
     }

@@ -20,14 +20,14 @@ public static class SizeText
         FaceKind? face = null;
         foreach (var row in rows)
         {
-            var isBase = row.Path == "base";
-            if (!isBase && face != row.Face)
+            var isBase = row.Path == PiecePath.Base;
+            if (!isBase && face != row.Path.Face)
             {
-                face = row.Face;
-                table.AddHeading(SizeIntroduction.Of(list.Card, row.Face, lengths));
+                face = row.Path.Face;
+                table.AddHeading(SizeIntroduction.Of(list.Card, row.Path.Face, lengths));
             }
 
-            var path = isBase ? row.Path : "  " + row.Path[(row.Path.IndexOf('/') + 1)..];
+            var path = isBase ? row.Path.WithinFace : $"  {row.Path.WithinFace}";
             table.AddRow(
                 path, row.What, row.Cut, row.Finished, row.Border, row.Role, row.Paper,
                 row.Count.ToString(CultureInfo.InvariantCulture));

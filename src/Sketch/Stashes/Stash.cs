@@ -9,20 +9,19 @@ namespace Sketch.Stashes;
 /// <summary>What is in the stash.</summary>
 /// <param name="Title">The words after <c>stash</c>.</param>
 /// <param name="Papers">Patterned papers and cardstock, in the file's order; names are unique.</param>
-/// <param name="Offcuts">Leftover pieces of those papers.</param>
-/// <param name="Supplies">Foil lines, gems, foam, tape and envelopes.</param>
 /// <param name="Units">The units that the file is written in.</param>
-/// <param name="Notes">The maker's notes in Markdown; empty when there are none.</param>
 /// <param name="Location">The title line.</param>
-public sealed record Stash(
-    string Title,
-    ImmutableArray<StockPaper> Papers,
-    ImmutableArray<Offcut> Offcuts,
-    ImmutableArray<Supply> Supplies,
-    UnitSystem Units,
-    string Notes,
-    Location Location)
+public sealed record Stash(string Title, ImmutableArray<StockPaper> Papers, UnitSystem Units, Location Location)
 {
+    /// <summary>Leftover pieces of those papers.</summary>
+    public ImmutableArray<Offcut> Offcuts { get; init; } = [];
+
+    /// <summary>Foil lines, gems, foam, tape and envelopes.</summary>
+    public ImmutableArray<Supply> Supplies { get; init; } = [];
+
+    /// <summary>The maker's notes in Markdown; empty when there are none.</summary>
+    public string Notes { get; init; } = "";
+
     /// <summary>A paper by its name, ignoring case; null when there is none.</summary>
     public StockPaper? Find(string name) => Papers.FirstOrDefault(p => p.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
 
@@ -45,12 +44,14 @@ public enum StockKind
 /// <param name="Name">Its name.</param>
 /// <param name="Kind">Patterned paper or cardstock.</param>
 /// <param name="Size">The whole sheet, trim included, front side up.</param>
-/// <param name="Sheets">Sheets on hand, or null for any number.</param>
 /// <param name="Front">The front.</param>
 /// <param name="Back">The back; the same as the front for cardstock.</param>
 /// <param name="Location">The line that lists it.</param>
-public sealed record StockPaper(string Name, StockKind Kind, Size Size, int? Sheets, PaperFace Front, PaperFace Back, Location Location)
+public sealed record StockPaper(string Name, StockKind Kind, Size Size, PaperFace Front, PaperFace Back, Location Location)
 {
+    /// <summary>Sheets on hand, or null for any number.</summary>
+    public int? Sheets { get; init; }
+
     /// <summary>What is cut off each edge first, such as a printed strip.</summary>
     public Insets Trim { get; init; }
 
@@ -112,13 +113,21 @@ public enum SupplyKind
 /// <summary>Something in the stash that is not paper.</summary>
 /// <param name="Kind">What.</param>
 /// <param name="Name">Its name.</param>
-/// <param name="Measure">Width of line and tape, size of a gem, thickness of foam; null for envelopes.</param>
-/// <param name="Pieces">Pieces on hand, or null when it is counted by length.</param>
-/// <param name="Long">Length on hand, or null when it is counted by pieces.</param>
-/// <param name="Size">Size of an envelope, lying landscape; null for the rest.</param>
 /// <param name="Location">The line that lists it.</param>
-public sealed record Supply(SupplyKind Kind, string Name, Length? Measure, int? Pieces, Length? Long, Size? Size, Location Location)
+public sealed record Supply(SupplyKind Kind, string Name, Location Location)
 {
+    /// <summary>Width of line and tape, size of a gem, thickness of foam; null for envelopes.</summary>
+    public Length? Measure { get; init; }
+
+    /// <summary>Size of an envelope, lying landscape; null for the rest.</summary>
+    public Size? Size { get; init; }
+
+    /// <summary>Pieces on hand, or null when it is counted by length.</summary>
+    public int? Pieces { get; init; }
+
+    /// <summary>Length on hand, or null when it is counted by pieces.</summary>
+    public Length? Long { get; init; }
+
     /// <summary>Price of a piece, or of a whole roll, in the file's currency; null when not known.</summary>
     public decimal? Price { get; init; }
 }

@@ -46,9 +46,12 @@ internal sealed class StashReader
         }
 
         ReportUnknownOffcuts();
-        return new(
-            title.Words.Text, _papers.ToImmutable(), _offcuts.ToImmutable(), _supplies.ToImmutable(), _units, string.Join('\n', _notes),
-                At(title.Span));
+        return new(title.Words.Text, _papers.ToImmutable(), _units, At(title.Span))
+        {
+            Offcuts = _offcuts.ToImmutable(),
+            Supplies = _supplies.ToImmutable(),
+            Notes = string.Join('\n', _notes),
+        };
     }
 
     private void ReportUnknownOffcuts()
@@ -119,7 +122,7 @@ internal sealed class StashReader
 
         var kind = line.Stock == "cardstock" ? StockKind.Cardstock : StockKind.Patterned;
         var plain = SideReader.Named(line.Name.Text);
-        var paper = new StockPaper(line.Name.Text, kind, size, null, plain, plain, At(line.Span));
+        var paper = new StockPaper(line.Name.Text, kind, size, plain, plain, At(line.Span));
         var counted = false;
         foreach (var clause in line.Clauses)
         {
@@ -312,7 +315,14 @@ internal sealed class StashReader
                 or SupplyKind.Tape ? "Add 40 ft long." : "Add 60 pieces.");
         }
 
-        _supplies.Add(new(kind, line.Name.Text, measure, pieces, length, size, At(line.Span)) { Price = price });
+        _supplies.Add(new(kind, line.Name.Text, At(line.Span))
+        {
+            Measure = measure,
+            Size = size,
+            Pieces = pieces,
+            Long = length,
+            Price = price,
+        });
     }
 
     private Size? SheetSize(StockLine line)

@@ -8,27 +8,28 @@ namespace Sketch.Templates;
 /// <param name="Names">The names of the pieces of this shape, each once, such as "lamp: star" or "mat behind sky".</param>
 /// <param name="Material">Role and paper.</param>
 /// <param name="Cut">The box of the cut outline, wraps included.</param>
-/// <param name="Count">How many to cut for one card of each file.</param>
 /// <param name="Outline">What to cut, in millimetres from the top left of that box; windows, notches and holes included.</param>
-/// <param name="Folds">Where to score and fold, each from one end to the other.</param>
-/// <param name="Grain">The middle of an arrow along the grain of the paper, and half its length downwards or to the right; null for
-/// none.</param>
-/// <param name="Freed">The hidden parts that inner cuts free.</param>
-/// <param name="IsMetric">Whether its file is in millimetres or centimetres.</param>
 /// <param name="Place">Where its outline lies on its face or flat base, so that messages can distinguish several pieces of one
 /// card.</param>
-public sealed record TemplatePiece(
-    ImmutableArray<string> Names,
-    string Material,
-    Size Cut,
-    int Count,
-    Outline Outline,
-    ImmutableArray<(Point From, Point To)> Folds,
-    (Point Middle, Point Half)? Grain,
-    ImmutableArray<FreedPart> Freed,
-    bool IsMetric,
-    Text.Location Place)
+public sealed record TemplatePiece(ImmutableArray<string> Names, string Material, Size Cut, Outline Outline, Text.Location Place)
 {
+    /// <summary>How many to cut for one card of each file.</summary>
+    public int Count { get; init; } = 1;
+
+    /// <summary>Where to score and fold, each from one end to the other.</summary>
+    public ImmutableArray<(Point From, Point To)> Folds { get; init; } = [];
+
+    /// <summary>
+    /// The middle of an arrow along the grain of the paper, and half its length downwards or to the right; null for none.
+    /// </summary>
+    public (Point Middle, Point Half)? Grain { get; init; }
+
+    /// <summary>The hidden parts that inner cuts free.</summary>
+    public ImmutableArray<FreedPart> Freed { get; init; } = [];
+
+    /// <summary>Whether its file is in millimetres or centimetres.</summary>
+    public bool IsMetric { get; init; }
+
     /// <summary>Whether it is bought by its thickness, which is then shown as written.</summary>
     public bool IsReadyMade { get; init; }
 

@@ -47,9 +47,12 @@ internal static partial class TemplatePieces
     {
         var isMetric = card.Units != UnitSystem.Inches;
         yield return new(
-            ["base" + suffix], Material(card.Base.Paint), card.Base.Flat, 1, FlatBaseTemplate.Outline(card.Base),
-                FlatBaseTemplate.Folds(card.Base),
-            FlatBaseTemplate.Grain(card.Base), [], isMetric, card.Base.Location);
+            ["base" + suffix], Material(card.Base.Paint), card.Base.Flat, FlatBaseTemplate.Outline(card.Base), card.Base.Location)
+        {
+            Folds = FlatBaseTemplate.Folds(card.Base),
+            Grain = FlatBaseTemplate.Grain(card.Base),
+            IsMetric = isMetric,
+        };
         for (var i = 0; i < card.Pieces.Length; i++)
         {
             var piece = card.Pieces[i];
@@ -67,14 +70,12 @@ internal static partial class TemplatePieces
                 [NameOf(piece) + suffix],
                 Material(piece.Paint),
                 size,
-                1,
                 outline.Transform(toOrigin),
-                [.. CutOutline.Folds(piece).Select(f => (toOrigin.Apply(f.From), toOrigin.Apply(f.To)))],
-                null,
-                freed,
-                isMetric,
                 piece.Location)
             {
+                Folds = [.. CutOutline.Folds(piece).Select(f => (toOrigin.Apply(f.From), toOrigin.Apply(f.To)))],
+                Freed = freed,
+                IsMetric = isMetric,
                 IsReadyMade = piece.IsReadyMade,
                 Parts = piece.CutParts,
             };

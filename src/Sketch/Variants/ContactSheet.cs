@@ -22,15 +22,16 @@ public sealed class ContactSheet
     private const double Gap = 6;
     private const double HeadingHeight = 17;
     private const double CaptionLine = 3;
-    private const double NumberHeight = 2.1;
-    private const double CaptionHeight = 1.55;
     private const string Ink = "#33302c";
     private const string Quiet = "#6b665f";
 
+    private static readonly Lettering TitleLettering = new(3.2, Ink);
+    private static readonly Lettering CountLettering = new(1.55, Quiet);
+    private static readonly Lettering NumberLettering = new(2.1, Ink);
+    private static readonly Lettering CaptionLettering = new(1.55, Ink);
+
     private readonly LaidOutCard _card;
     private readonly RoleFilling _filling;
-    private readonly VariantList _variants;
-    private readonly FaceKind _face;
     private readonly IWorld _world;
     private readonly double _scale;
     private readonly double _tileWidth;
@@ -44,7 +45,7 @@ public sealed class ContactSheet
     /// <param name="world">Shapes the words.</param>
     public ContactSheet(LaidOutCard card, FaceKind face, RoleFilling filling, VariantList variants, IWorld world)
     {
-        (_card, _face, _filling, _variants, _world) = (card, face, filling, variants, world);
+        (_card, Face, _filling, Variants, _world) = (card, face, filling, variants, world);
         var size = CardDrawing.SizeOf(card, face);
         var (width, height) = (size.Width.Millimetres, size.Height.Millimetres);
         Columns = width > height ? 3 : 4;
@@ -54,6 +55,12 @@ public sealed class ContactSheet
         _pictureHeight = height * _scale;
         RowHeight = _pictureHeight + 5.5 + CaptionLine * variants.Best.Max(v => v.Choices.Length) + Gap;
     }
+
+    /// <summary>The face that it shows.</summary>
+    public FaceKind Face { get; }
+
+    /// <summary>The variants that it shows, in their order.</summary>
+    public VariantList Variants { get; }
 
     /// <summary>Variants in a row.</summary>
     public int Columns { get; }
@@ -65,7 +72,7 @@ public sealed class ContactSheet
     public double RowHeight { get; }
 
     /// <summary>How many rows there are.</summary>
-    public int Rows => (_variants.Best.Length + Columns - 1) / Columns;
+    public int Rows => (Variants.Best.Length + Columns - 1) / Columns;
 
     /// <summary>Height of the heading strip in millimetres.</summary>
     public static double Heading => HeadingHeight;
@@ -78,8 +85,8 @@ public sealed class ContactSheet
 
     /// <summary>How many variants there are, and why not more.</summary>
     public string Count => string.Create(CultureInfo.InvariantCulture,
-        $"{_variants.Best.Length} of {Counted.Of(_variants.Found, "way")} to fill its roles, the most different "
-            + $"first.{(_variants.Lacking > 0 ? $" {_variants.Lacking} more lack paper for even one card." : "")}");
+        $"{Variants.Best.Length} of {Counted.Of(Variants.Found, "way")} to fill its roles, the most different "
+            + $"first.{(Variants.Lacking > 0 ? $" {Variants.Lacking} more lack paper for even one card." : "")}");
 
     /// <summary>The start of a drawing of strips, to be closed by <see cref="End"/>.</summary>
     /// <param name="height">Its height in millimetres.</param>
@@ -98,8 +105,8 @@ public sealed class ContactSheet
     public string HeadingStrip()
     {
         var svg = new SvgWriter(indent: 1).Open("g").Attribute("id", "heading").Title($"{Title}. {Count}");
-        Words(svg, Title, Margin, 9, 3.2, Ink, Width - 2 * Margin);
-        Words(svg, Count, Margin, 14, CaptionHeight, Quiet, Width - 2 * Margin);
+        Words(svg, Title, new(Margin, 9), TitleLettering, Width - 2 * Margin);
+        Words(svg, Count, new(Margin, 14), CountLettering, Width - 2 * Margin);
         return Text(svg.Close());
     }
 
@@ -110,7 +117,7 @@ public sealed class ContactSheet
     public string RowStrip(int row, double top, double dotsPerInch)
     {
         var svg = new SvgWriter(indent: 1);
-        for (var i = row * Columns; i < Math.Min((row + 1) * Columns, _variants.Best.Length); i++)
+        for (var i = row * Columns; i < Math.Min((row + 1) * Columns, Variants.Best.Length); i++)
         {
             Tile(svg, i, Margin + (i % Columns) * (_tileWidth + Gap), top, dotsPerInch);
         }
@@ -125,39 +132,43 @@ public sealed class ContactSheet
 
     private void Tile(SvgWriter svg, int index, double left, double top, double dotsPerInch)
     {
-        var variant = _variants.Best[index];
+        var variant = Variants.Best[index];
         var name = string.Create(CultureInfo.InvariantCulture, $"v{index + 1}");
         var card = Painted(variant);
-        var size = CardDrawing.SizeOf(card, _face);
+        var size = CardDrawing.SizeOf(card, Face);
         var (width, height) = (size.Width.Millimetres, size.Height.Millimetres);
         svg.Open("g").Attribute("id", name).Transform(Affine.Shift(left, top))
             .Title(string.Create(CultureInfo.InvariantCulture, $"{index + 1}: {variant.Id}"));
         svg.Open("clipPath").Attribute("id", name + "-edge").Open("rect").Attribute("width", width).Attribute("height", height).Close()
             .Close();
         svg.Open("g").Transform(new(_scale, 0, 0, _scale, 0, 0)).Open("g").Attribute("clip-path", $"url(#{name}-edge)")
-            .Insert(CardDrawing.Part(card, _face, dotsPerInch * _scale, new(name + "-"), [])).Close().Close();
+            .Insert(CardDrawing.Part(card, Face, dotsPerInch * _scale, new(name + "-"), [])).Close().Close();
         svg.Open("rect").Attribute("width", width * _scale).Attribute("height", height * _scale)
             .Attribute("fill", "none").Attribute("stroke", "#cfcac2").Attribute("stroke-width", 0.15).Close();
         var line = _pictureHeight + 3.8;
         var number = (index + 1).ToString(CultureInfo.InvariantCulture);
-        Words(svg, number, 0, line, NumberHeight, Ink, _tileWidth);
+        Words(svg, number, new(0, line), NumberLettering, _tileWidth);
         foreach (var choice in variant.Choices)
         {
-            Words(svg, choice.ToString(), 7, line, CaptionHeight, Ink, _tileWidth - 7);
+            Words(svg, choice.ToString(), new(7, line), CaptionLettering, _tileWidth - 7);
             line += CaptionLine;
         }
 
         svg.Close();
     }
 
-    /// <summary>Words with their baseline at a height, shrunk if they are too wide for the room.</summary>
-    private void Words(SvgWriter svg, string words, double left, double baseline, double capHeight, string colour, double room)
+    /// <summary>Words whose baseline begins at a point, shrunk if they are wider than the room.</summary>
+    private void Words(SvgWriter svg, string words, Point start, Lettering lettering, double room)
     {
         if (_world.ShapeWords(words, null, "", out _) is { Outline.IsEmpty: false } shaped)
         {
-            var scale = Math.Min(capHeight, room / Math.Max(shaped.Outline.Bounds.Right, 1e-6));
-            svg.Open("path").Attribute("fill", colour)
-                .Attribute("d", shaped.Outline.Transform(new(scale, 0, 0, scale, left, baseline)).ToSvgPath()).Close();
+            var scale = Math.Min(lettering.CapHeight, room / Math.Max(shaped.Outline.Bounds.Right, 1e-6));
+            svg.Open("path").Attribute("fill", lettering.Colour)
+                .Attribute("d", shaped.Outline.Transform(new(scale, 0, 0, scale, start.X, start.Y)).ToSvgPath()).Close();
         }
     }
+    /// <summary>How words are lettered.</summary>
+    /// <param name="CapHeight">Height of their capitals in millimetres.</param>
+    /// <param name="Colour">Their colour.</param>
+    private readonly record struct Lettering(double CapHeight, string Colour);
 }

@@ -82,8 +82,6 @@ internal sealed class CardFixture
             ?? Outline.Rectangle(new(Length.Zero, Length.Zero, _closed.Width, _closed.Height)), Nowhere),
         [.. _faces],
         [.. _pieces],
-        ImmutableArray<Role>.Empty,
         Units,
-        "",
         Nowhere);
 }

@@ -26,9 +26,7 @@ internal static class SampleCard
         new(new(Length.Inch(4, 1, 4), Length.Inch(5, 1, 2)), Fold.Left, "A2", White, Outline.Empty, At(0, 4)),
         [new(FaceKind.Front, new(Length.Inch(4, 1, 4), Length.Inch(5, 1, 2)), null, null, null, At(0, 4))],
         [.. pieces],
-        [],
         UnitSystem.Inches,
-        "",
         At(0, 4));
 
     public static Piece Paper(string path, PieceKind kind, Rect box, Paint? paint = null) =>

@@ -1,4 +1,5 @@
 using Sketch.Planning.Supplies;
+using Sketch.Tests.Panels;
 using Xunit;
 
 namespace Sketch.Tests.Planning.Supplies;
@@ -74,6 +75,6 @@ public class SupplyTests
     public void A_line_whose_paper_is_on_the_shelf_is_cut_from_it()
     {
         var run = PlanRun.Of(Batch, ("gull.card", Dressed.Replace("of silver", "of navy", StringComparison.Ordinal)));
-        Assert.Contains(run.Paper("navy").Order.Pieces, p => p.Path == "front/sky/line");
+        Assert.Contains(run.Paper("navy").Order.Pieces, p => p.Path == "front/sky/line".Path());
     }
 }
