@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
