@@ -88,7 +88,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         var (lowEdge, highEdge) = axis.Edges();
         var low = bound.Rules.DistanceFrom(lowEdge);
         var high = bound.Rules.DistanceFrom(highEdge);
-                var shows = bound.Rules.ShowsOn(axis);
+        var shows = bound.Rules.ShowsOn(axis);
         if (ReportPlacedTwice(set, axis,
             (low is not null || high is not null, bound.Rules.BesideOn(axis) is not null, bound.Rules.OverOn(axis) is not null,
                 shows && !bound.IsFull(axis))))

@@ -1,5 +1,5 @@
-using SixLabors.ImageSharp.PixelFormats;
 using SixLabors.ImageSharp;
+using SixLabors.ImageSharp.PixelFormats;
 using Sketch.Drawing;
 using Sketch.Kinds;
 using Sketch.Output.Rendering;

@@ -5,8 +5,8 @@ using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Shapes;
-using Sketch.Text;
 using Sketch.Tests.Panels;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Tests.Reports;
