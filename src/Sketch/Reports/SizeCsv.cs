@@ -27,7 +27,8 @@ public static class SizeCsv
             var entry = row.First;
             string[] cells =
             [
-                CsvText.Words(file), CsvText.Words(list.Card.Title), Face.NameOf(entry.Face), CsvText.Words(row.Path.ToString()), entry.KindWord,
+                CsvText.Words(file), CsvText.Words(list.Card.Title), Face.NameOf(entry.Face),
+                CsvText.Words(row.Path.ToString()), entry.KindWord,
                     row.Count.ToString(CultureInfo.InvariantCulture),
                 lengths.Unit,
                 Number(entry.Cut?.Width), Number(entry.Cut?.Height), Number(entry.Finished.Width), Number(entry.Finished.Height),

@@ -7,7 +7,8 @@ namespace Sketch.Tests.Project;
 public partial class ContributorGuideTests
 {
     private static readonly HashSet<string> Sources =
-        [.. new[] { "src", "tests", ".ci" }.SelectMany(f => Directory.EnumerateFiles(Repository.PathTo(f), "*", SearchOption.AllDirectories))
+        [.. new[] { "src", "tests" }
+            .SelectMany(f => Directory.EnumerateFiles(Repository.PathTo(f), "*", SearchOption.AllDirectories))
             .Select(f => Path.GetRelativePath(Repository.Root, f).Replace('\\', '/'))];
 
     [Fact]
@@ -15,7 +16,7 @@ public partial class ContributorGuideTests
         PathInCode().Matches(File.ReadAllText(Repository.PathTo("DEVELOPERS.md"))).Select(m => m.Groups["path"].Value),
         path => !Sources.Any(s => IsAt(s, path)));
 
-    /// <summary>Whether a file is at a path that may leave out folders before it, the project's prefix, and a member or ending after it.</summary>
+    /// <summary>Whether a file is at a path, which may leave out the folders before it and may name a member after it.</summary>
     private static bool IsAt(string file, string path) =>
         file.Contains("/" + path, StringComparison.Ordinal) || file.Contains("." + path, StringComparison.Ordinal)
             || (path.LastIndexOf('.') is > 0 and var dot && IsAt(file, path[..dot]));
