@@ -244,6 +244,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
         await Expect(Text).ToContainTextAsync("right 1/4");
         await Page.Keyboard.PressAsync("Control+z");
         await Expect(Text).ToContainTextAsync("rigth 1/4");
+        await Expect(Button("Change to right")).ToBeVisibleAsync();
         if (last != "Control+z")
         {
             await Page.Keyboard.PressAsync(last);
