@@ -99,9 +99,16 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     [Fact]
     public async Task A_save_into_a_changed_file_is_a_question_and_nothing_is_overwritten()
     {
-        // Without news from the server the page learns of the other text only by the saving itself.
-        await Profile.RouteWebSocketAsync("**/news?*", _ => { });
+        // Without news of files the page learns of the other text only by the saving itself. The pulse of the server goes on.
+        await Profile.RouteWebSocketAsync("**/news?*", page => page.ConnectToServer().OnMessage(message =>
+        {
+            if (!message.Text!.Contains("changed", StringComparison.Ordinal))
+            {
+                page.Send(message.Text);
+            }
+        }));
         await Page.ReloadAsync();
+        await Expect(State).ToHaveTextAsync("Saved");
         await TypeAMark();
         Write("watch.card", Theirs);
         await Button("Save").ClickAsync();
