@@ -203,6 +203,8 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
         await Expect(Page.Locator("#file option[value='ward/night.card']")).ToHaveCountAsync(1);
         await Expect(Page.Locator("#file option[value='museum.stash']")).ToHaveCountAsync(0);
         await Page.Locator("#file").SelectOptionAsync("ward/night.card");
+        await Expect(Page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("night.card$"));
+        await Expect(State).ToHaveTextAsync("Saved");
         await OpenTab("Papers");
         await Button("Begin a stash").ClickAsync();
         await Expect(Page.Locator("#stash")).ToHaveValueAsync("ward/shelf.stash");
