@@ -48,16 +48,16 @@ public sealed class TemplateLettering(IWorld world)
         {
             // The lowest descenders reach as far below the last line as the room above the capitals of the first.
             var baseline = i * LineHeight + (LineHeight + CapitalHeight) / 2;
-            var line = Shape(lines[i]);
+            var line = Place(lines[i]);
             width = Math.Max(width, line.Width);
-            contours.AddRange(line.Letters.Transform(Affine.Shift(0, baseline)).Contours);
+            contours.AddRange(line.Words.SelectMany(w => w.Letters.Transform(Affine.Shift(w.Left, baseline)).Contours));
         }
 
         return new(string.Join(" / ", lines), new(contours.ToImmutable()), new(0, 0, width, lines.Count * LineHeight));
     }
 
     /// <summary>The width of a line of words, in millimetres.</summary>
-    public double Width(string words) => Shape(words).Width;
+    public double Width(string words) => Place(words).Width;
 
     /// <summary>Breaks words at blanks into lines no wider than <paramref name="width"/>; a longer single word is kept whole.</summary>
     public ImmutableArray<string> Wrap(string words, double width)
@@ -82,22 +82,23 @@ public sealed class TemplateLettering(IWorld world)
         return lines.ToImmutable();
     }
 
-    /// <summary>Cached word by word, since labels repeat the same few words and numbers.</summary>
-    private (Outline Letters, double Width) Shape(string words)
+    /// <summary>The words of a line with their places, and the width of the line.</summary>
+    private (List<(Outline Letters, double Left)> Words, double Width) Place(string words)
     {
-        var contours = ImmutableArray.CreateBuilder<Contour>();
+        var placed = new List<(Outline Letters, double Left)>();
         var right = 0.0;
         foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             var (letters, width) = ShapeWord(word);
             var left = right == 0 ? 0 : right + Blank;
-            contours.AddRange(letters.Transform(Affine.Shift(left, 0)).Contours);
+            placed.Add((letters, left));
             right = left + width;
         }
 
-        return (new(contours.ToImmutable()), right);
+        return (placed, right);
     }
 
+    /// <summary>Cached, since labels repeat the same few words and numbers.</summary>
     private (Outline Letters, double Width) ShapeWord(string word)
     {
         if (!_shaped.TryGetValue(word, out var shaped))
