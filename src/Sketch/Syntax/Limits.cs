@@ -37,7 +37,7 @@ public static class Limits
     /// Corners and curves of all outlines but those of <c>text</c>, with mats and the holes in each layer. A grown mat counts with its own
     /// corners: round joins have many.
     /// </summary>
-    public const int Corners = 25_000;
+    public const int Corners = 12_500;
 
     /// <summary>Windows.</summary>
     public const int Windows = 200;
@@ -46,7 +46,7 @@ public static class Limits
     public const int Holes = 400;
 
     /// <summary>The weight of each corner and curve of a hole in the count of corners: cutting holes takes longer than drawing.</summary>
-    public const int HoleCorner = 10;
+    public const int HoleCorner = 5;
 
     /// <summary>Siblings with other pieces tucked under them.</summary>
     public const int Tucked = 500;

@@ -131,8 +131,8 @@ public sealed class HiddenCompletelyTests
     {
         // Together these overlapping shapes have more corners than the check unites.
         var findings = Fit.In(
-            "card \"Lamp day\"\nunits mm\nbase 400 x 100, fold left, of white\nfront\n  panel 170 x 30, of navy\n"
-            + "  450 scallop 8, in a grid 45 across, gap -4, of red");
+            "card \"Lamp day\"\nunits mm\nbase 400 x 100, fold left, of white\nfront\n  panel 110 x 30, of navy\n"
+            + "  300 scallop 8, in a grid 30 across, gap -4, of red");
         var finding = findings.The(FindingCatalogue.HidingNotExamined);
         Assert.Equal("The card is so crowded that one of its pieces was not checked for being hidden completely, beginning on this line.",
             finding.Message);

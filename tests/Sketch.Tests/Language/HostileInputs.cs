@@ -42,7 +42,7 @@ internal static class HostileInputs
                 + $"front\n  {Math.Max(1, 15 / n)} word \"lighthouse\", letters 1/4, in a grid 20 across, of red\n    mat +1/8, of navy\n"
                 + "    mat +1/8, of red\n",
         ["four hundred windows"] = _ => Head + "front\n  panel 4 x 5, of red\n    400 window circle 1/64, in a grid 50 across\n",
-        ["scalloped windows of all corners that a card may have"] = n => WindowsThroughTwoLayers($"{29 / n} window scallop 1/4"),
+        ["scalloped windows of all corners that a card may have"] = n => WindowsThroughTwoLayers($"{28 / n} window scallop 1/4"),
         ["all windows that a card may have, through two layers"] = n => WindowsThroughTwoLayers($"{200 / n} window circle 1/8"),
         ["windows through a tower"] = _ =>
             Head + "front\n" + Lines(60, i => new string(' ', i + 1) + "panel 4 x 4, of red") + new string(' ', 61)

@@ -112,9 +112,9 @@ public class LimitTests
     public void Corners_are_counted_on_every_copy()
     {
         // A star of 60 points has 119 corners besides the one at which it begins.
-        Assert.Empty(Beyond("210 star 1, 60 points, of red"));
-        var finding = Assert.Single(Beyond("211 star 1, 60 points, of red"));
-        Assert.Contains("25,000 corners", finding.Message, StringComparison.Ordinal);
+        Assert.Empty(Beyond("105 star 1, 60 points, of red"));
+        var finding = Assert.Single(Beyond("106 star 1, 60 points, of red"));
+        Assert.Contains("12,500 corners", finding.Message, StringComparison.Ordinal);
         Assert.Equal((4, 3), (finding.Location.Start.Line, finding.Location.Start.Column));
     }
 
@@ -123,7 +123,7 @@ public class LimitTests
     {
         Assert.Empty(Beyond("10 star 1, 60 points, of red\n    mat +1/8, of navy"));
         var finding = Assert.Single(Beyond("200 star 1, 60 points, of red\n    mat +1/8, of navy"));
-        Assert.Contains("25,000 corners", finding.Message, StringComparison.Ordinal);
+        Assert.Contains("12,500 corners", finding.Message, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -140,12 +140,12 @@ public class LimitTests
     }
 
     [Fact]
-    public void A_corner_of_a_hole_counts_ten_times()
+    public void A_corner_of_a_hole_counts_five_times()
     {
-        // A star of 60 points has 119 corners, which count once for the window itself and ten times for its hole.
+        // A star of 60 points has 119 corners, which count once for the window itself and five times for its hole.
         const string Windows = "window star 1/8, 60 points, in a grid 10 across, gap 1/16";
-        Assert.Empty(Beyond($"panel 4 x 5, of red\n    19 {Windows}"));
-        Assert.Contains("25,000 corners", Assert.Single(Beyond($"panel 4 x 5, of red\n    20 {Windows}")).Message,
+        Assert.Empty(Beyond($"panel 4 x 5, of red\n    17 {Windows}"));
+        Assert.Contains("12,500 corners", Assert.Single(Beyond($"panel 4 x 5, of red\n    18 {Windows}")).Message,
             StringComparison.Ordinal);
     }
 
