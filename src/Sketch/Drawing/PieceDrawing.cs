@@ -79,7 +79,7 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double d
         }
 
         svg.Open("use").Attribute("href", cut)
-            .Attribute("fill", definitions.Light())
+            .Attribute("fill", Crowding == Crowding.Packed ? "none" : definitions.Light())
             .Attribute("stroke", definitions.Edge(design.Degrees))
             .Attribute("stroke-width", EdgeWidth).Attribute("stroke-linejoin", "round").Close();
     }
