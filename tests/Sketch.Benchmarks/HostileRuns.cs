@@ -5,7 +5,7 @@ using Sketch.Tests.Language;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// Texts that ask for too much, each read, listed, drawn in all forms and made into templates by the built program: exit status, seconds of
+/// Hostile texts, each read, listed, drawn in all forms and made into templates by the built program: exit status, seconds of
 /// processor and the most memory it held. Memory is looked at every few milliseconds, so a peak just before the end may be missed.
 /// </summary>
 internal static class HostileRuns

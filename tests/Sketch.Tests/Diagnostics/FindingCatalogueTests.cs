@@ -26,7 +26,7 @@ public class FindingCatalogueTests
         ["SK104"] = Head + "front\n  text \"ahoy\n",
         ["SK105"] = Head + "front\n  star 1, of red\n\tstar 1, of red\n",
         ["SK106"] = Head + "front\n    star 1, of red\n  star 1, of red\n",
-        ["SK107"] = HostileInputs.Text("a thousand deep"),
+        ["SK107"] = HostileInputs.Text("nested a thousand deep"),
         ["SK108"] = Head + "front\n  star 1, of red,\ninside\n",
         ["SK110"] = Head + "front\n  stra 1\n",
         ["SK111"] = Head + "front\n  star 1, bottem 1\n",
@@ -64,7 +64,7 @@ public class FindingCatalogueTests
         ["SK308"] = Head + "front\n  6 square 1, spread, of red\n",
         ["SK309"] = Head + "front\n  star 1, tucked under, of red\n",
         ["SK310"] = Head + "front\n  5 star 1, in a grid 2 x 2, of red\n",
-        ["SK311"] = HostileInputs.Text("each above the next"),
+        ["SK311"] = HostileInputs.Text("each piece above the next"),
         ["SK320"] = "card \"x\"\nlike \"one.card\"\nbase 5 x 7\nrefit sizes\n",
     };
 

@@ -15,7 +15,7 @@ public sealed class CardDrawingTests
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
     [Fact]
-    public void A_picture_of_an_inch_file_is_as_large_as_the_face_in_inches()
+    public void The_picture_of_a_file_in_inches_has_the_size_of_the_face_in_inches()
     {
         var root = Front(new CardFixture(107.95, 139.7));
 
@@ -25,7 +25,7 @@ public sealed class CardDrawingTests
     [Theory]
     [InlineData(UnitSystem.Millimetres)]
     [InlineData(UnitSystem.Centimetres)]
-    public void A_picture_of_a_metric_file_is_as_large_as_the_face_in_millimetres(UnitSystem units)
+    public void The_picture_of_a_metric_file_has_the_size_of_the_face_in_millimetres(UnitSystem units)
     {
         var root = Front(new CardFixture(105, 148.5) { Units = units });
 
@@ -43,7 +43,7 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void Every_piece_says_what_it_is()
+    public void Every_piece_has_a_title()
     {
         var titles = Groups(Front(ThreePieces().Card())).Select(g => g.Element(Svg + "title")?.Value);
 
@@ -58,7 +58,7 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void No_id_is_used_twice_and_every_reference_leads_somewhere()
+    public void Ids_are_unique_and_every_reference_resolves()
     {
         var root = Front(ThreePieces().Add("front/sky-mat", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(1, 1, 9, 9), "kraft").Card());
 
@@ -70,7 +70,7 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void The_same_card_gives_the_same_text()
+    public void Drawing_the_same_card_twice_gives_the_same_text()
     {
         Assert.Equal(
             CardDrawing.Draw(ThreePieces().Card(), FaceKind.Front), CardDrawing.Draw(ThreePieces().Card(), FaceKind.Front));
@@ -95,13 +95,13 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void Any_title_of_a_card_gives_a_picture_that_can_be_read()
+    public void A_card_with_any_title_gives_well_formed_SVG()
     {
         Gen.String.Sample(title => Front(new CardFixture { Title = title }.Card()).Name == Svg + "svg");
     }
 
     [Fact]
-    public void A_group_and_a_window_are_not_seen()
+    public void Groups_and_windows_are_not_drawn()
     {
         var card = new CardFixture()
             .Add("front/group", PieceKind.Group, Shape.Rectangle, CardFixture.Box(0, 0, 9, 9), "white")
@@ -111,7 +111,7 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void Pieces_of_other_faces_are_not_seen()
+    public void Pieces_of_other_faces_are_not_drawn()
     {
         var card = new CardFixture().Add("inside/low", PieceKind.Strip, Shape.Rectangle, CardFixture.Box(0, 100, 107.95, 12.7), "navy");
 
@@ -119,7 +119,7 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void A_face_that_the_file_does_not_speak_of_is_drawn_bare()
+    public void A_face_that_the_file_does_not_mention_is_drawn_bare()
     {
         var root = XElement.Parse(CardDrawing.Draw(ThreePieces().Card(), FaceKind.Back));
 
@@ -127,7 +127,7 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void Through_a_window_in_the_base_one_sees_the_inside_behind_it()
+    public void A_window_in_the_base_shows_the_inside_behind_it()
     {
         var whole = Outline.Rectangle(CardFixture.Box(0, 0, 107.95, 139.7));
         var card = new CardFixture()
@@ -140,7 +140,7 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void On_the_back_of_the_front_a_window_lies_on_the_other_side()
+    public void A_window_is_mirrored_on_the_back_of_the_front()
     {
         var whole = Outline.Rectangle(CardFixture.Box(0, 0, 100, 140));
         var card = new CardFixture(100, 140).BaseOf("white", whole.Subtract(Outline.Rectangle(CardFixture.Box(10, 20, 30, 40))));
@@ -152,7 +152,7 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void An_envelope_is_as_large_as_itself_and_shows_its_flap()
+    public void An_envelope_is_drawn_at_its_own_size_with_its_flap()
     {
         var card = new CardFixture().Envelope(FaceKind.Envelope, 146.05, 111.125, "kraft", 50.8).Card();
 
@@ -163,13 +163,13 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void A_card_without_an_envelope_has_no_picture_of_one()
+    public void A_card_without_an_envelope_has_no_envelope_picture()
     {
         Assert.Throws<ArgumentException>(() => CardDrawing.Draw(new CardFixture().Card(), FaceKind.Envelope));
     }
 
     [Fact]
-    public void A_piece_on_foam_throws_a_longer_shadow_than_a_flat_one()
+    public void A_piece_on_foam_casts_a_longer_shadow_than_a_flat_one()
     {
         Assert.True(Fall(Lone(foam: 2)).X > 2 * Fall(Lone(foam: 0)).X);
     }
@@ -180,12 +180,12 @@ public sealed class CardDrawingTests
         var straight = Fall(Lone(foam: 2));
         var turned = Fall(Lone(foam: 2, turn: 90));
 
-        // A quarter turn to the right carries the piece's own "up" to the face's right.
+        // A quarter turn to the right makes the piece's own "up" point to the right of the face.
         Assert.Equal((straight.Y, -straight.X), (turned.X, turned.Y));
     }
 
     [Fact]
-    public void Pieces_that_are_alike_share_one_drawing()
+    public void Identical_pieces_share_one_definition()
     {
         var one = CardDrawing.Draw(Gems(2), FaceKind.Front).Length;
         var many = CardDrawing.Draw(Gems(102), FaceKind.Front).Length;
@@ -194,7 +194,7 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void A_picture_grows_evenly_with_its_pieces()
+    public void The_size_of_a_picture_is_linear_in_its_pieces()
     {
         double Length(int pieces) => CardDrawing.Draw(Gems(pieces), FaceKind.Front).Length;
 
@@ -202,7 +202,7 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void Words_are_drawn_over_the_paper_in_their_own_ink()
+    public void Words_are_drawn_on_top_of_the_paper_in_their_own_ink()
     {
         var piece = CardFixture.Make("front/words", PieceKind.Strip, Shape.Rectangle, CardFixture.Box(10, 10, 60, 12), "kraft") with
         {
@@ -218,7 +218,7 @@ public sealed class CardDrawingTests
     }
 
     [Fact]
-    public void A_file_of_hundreds_of_large_scattered_prints_stays_of_a_size_that_can_be_opened()
+    public void A_picture_with_hundreds_of_large_scattered_prints_stays_small_enough_to_open()
     {
         var card = new CardFixture();
         for (var i = 0; i < 600; i++)

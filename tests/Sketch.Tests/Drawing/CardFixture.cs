@@ -30,7 +30,7 @@ internal sealed class CardFixture
 
     internal static Rect Box(double left, double top, double width, double height) => new(Mm(left), Mm(top), Mm(width), Mm(height));
 
-    /// <summary>A paper of words as a file writes them; its first word is its role.</summary>
+    /// <summary>A paper from its words as in a file; the first word is its role.</summary>
     internal static Paint Of(string words, string? role = null)
     {
         var look = BuiltIn.FromWords(words.Split(' ')) ?? throw new ArgumentException(words);

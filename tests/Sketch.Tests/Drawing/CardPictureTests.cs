@@ -44,18 +44,18 @@ public class CardPictureTests
     }
 
     [Fact]
-    public void The_flaps_of_an_envelope_belong_to_its_line() => Assert.Equal(
+    public void The_flaps_of_an_envelope_are_reported_with_the_line_of_the_envelope() => Assert.Equal(
         [("envelope-back-base", 9), ("envelope-back-lower-flap", 9), ("envelope-back-flap", 9), ("envelope-back-tape", 10)],
         CardDrawing.Picture(CardOf(Card), FaceKind.EnvelopeBack).Pieces.Select(p => (p.Id, p.Location.Start.Line)));
 
     [Fact]
-    public void What_is_seen_through_a_window_is_reported_too() => Assert.Equal(
+    public void Pieces_behind_a_window_are_reported_too() => Assert.Equal(
         ["inside-base", "inside-text", "front-base"], CardDrawing.Picture(CardOf(WithWindow), FaceKind.Front).Pieces.Select(p => p.Id));
 
     [Theory]
     [InlineData(Card)]
     [InlineData(WithWindow)]
-    public void Every_piece_reported_is_a_group_of_the_picture_with_its_title(string text)
+    public void Every_reported_piece_is_a_group_with_its_title_in_the_picture(string text)
     {
         var card = CardOf(text);
         foreach (var face in card.Faces)

@@ -14,7 +14,7 @@ public class FlatBaseTests
     [Theory]
     [InlineData("A2, fold left", "8.5in", "5.5in")]
     [InlineData("A2, landscape", "5.5in", "8.5in")]
-    public void The_picture_is_as_large_as_the_sheet(string size, string width, string height)
+    public void The_picture_has_the_size_of_the_sheet(string size, string width, string height)
     {
         var root = XElement.Parse(CardDrawing.Flat(Card(size), outside: true).Svg);
 
@@ -25,11 +25,11 @@ public class FlatBaseTests
     [InlineData("A2, fold left", "score 4 1/4 in from the left")]
     [InlineData("A2, landscape, fold top", "score 4 1/4 in from the top")]
     [InlineData("105 mm x 148 mm, fold left", "score about 4 1/8 in from the left")]
-    public void The_score_line_says_how_far_from_the_edge_it_is(string size, string title) =>
+    public void The_title_of_the_score_line_gives_its_distance_from_the_edge(string size, string title) =>
         Assert.Equal(title, CardDrawing.Flat(Card(size), outside: true).Pieces[^1].Title);
 
     [Fact]
-    public void In_a_metric_file_it_says_so_in_millimetres() => Assert.Equal(
+    public void In_a_metric_file_the_distance_is_in_millimetres() => Assert.Equal(
         "score 105 mm from the left",
             CardDrawing.Flat(Laid.Out("card \"Flat\"\nunits mm\nbase 105 x 148, fold left, of white\n"), outside: false).Pieces[^1].Title);
 
@@ -43,7 +43,7 @@ public class FlatBaseTests
     [InlineData("A2, landscape, fold top", true, "front-mark", 0.5, 4.75)]
     [InlineData("A2, landscape, fold top", false, "inside-top-mark", 0.5, 0.5)]
     [InlineData("A2, landscape, fold top", false, "inside-mark", 0.5, 4.75)]
-    public void Each_half_lies_where_it_really_does(string size, bool outside, string id, double middle, double down)
+    public void Each_half_is_drawn_where_it_lies_on_the_sheet(string size, bool outside, string id, double middle, double down)
     {
         var root = XElement.Parse(CardDrawing.Flat(Card(size), outside).Svg);
         var numbers = Numbers((string)root.Elements(Svg + "g").Single(g => (string?)g.Attribute("id") == id).Attribute("transform")!);
@@ -54,7 +54,7 @@ public class FlatBaseTests
     }
 
     [Fact]
-    public void A_window_is_a_hole_on_the_side_of_the_front_seen_from_either_side()
+    public void A_window_is_a_hole_in_the_front_half_seen_from_either_side()
     {
         var card = Card("A2, fold left", "  window 1 x 1, left 1/4, top 1\n");
         Assert.Contains("M114.3 50.8", Base(card, outside: true), StringComparison.Ordinal);
@@ -62,7 +62,7 @@ public class FlatBaseTests
     }
 
     [Fact]
-    public void Each_piece_reported_is_a_group_with_its_title()
+    public void Each_reported_piece_is_a_group_with_its_title()
     {
         var picture = CardDrawing.Flat(Card("A2, fold left"), outside: true);
         var groups = XElement.Parse(picture.Svg).Elements(Svg + "g")

@@ -22,7 +22,7 @@ public sealed partial class PatternDrawingTests
 
     [Theory]
     [MemberData(nameof(Patterned))]
-    public void Figures_are_cut_off_at_the_outline_of_the_piece(string pattern)
+    public void Figures_are_clipped_at_the_outline_of_the_piece(string pattern)
     {
         var piece = Star(pattern);
         var figures = piece.Elements(Svg + "g").Single(g => g.Attribute("clip-path") is not null);
@@ -36,7 +36,7 @@ public sealed partial class PatternDrawingTests
 
     [Theory]
     [MemberData(nameof(All))]
-    public void Nothing_that_a_pdf_turns_into_pixels_is_used(string pattern)
+    public void No_element_is_used_that_a_PDF_would_rasterise(string pattern)
     {
         var names = Star(pattern).DescendantsAndSelf().Select(e => e.Name.LocalName).ToHashSet();
 
@@ -54,7 +54,7 @@ public sealed partial class PatternDrawingTests
     }
 
     [Fact]
-    public void Dots_are_an_eighth_wide_and_three_eighths_apart()
+    public void Dots_are_an_eighth_wide_at_a_spacing_of_three_eighths()
     {
         var rows = Strokes("dots navy cream")[0];
 
@@ -63,7 +63,7 @@ public sealed partial class PatternDrawingTests
     }
 
     [Fact]
-    public void Rows_of_dots_are_three_sixteenths_apart()
+    public void Rows_of_dots_have_a_spacing_of_three_sixteenths()
     {
         var ys = Strokes("dots navy cream").SelectMany(p => Numbers(p, "M[-.0-9]+ ([-.0-9]+)")).Order().ToList();
 
@@ -71,7 +71,7 @@ public sealed partial class PatternDrawingTests
     }
 
     [Fact]
-    public void Stripes_are_a_quarter_wide_and_half_an_inch_from_one_to_the_next()
+    public void Stripes_are_a_quarter_wide_at_a_spacing_of_half_an_inch()
     {
         var stripes = Strokes("stripes navy cream")[0];
         var xs = Numbers(stripes, "M([-.0-9]+) 0V");
@@ -106,7 +106,7 @@ public sealed partial class PatternDrawingTests
     }
 
     [Fact]
-    public void Strewn_stars_do_not_touch()
+    public void Scattered_stars_do_not_touch()
     {
         var stars = Strokes("stars navy cream").SelectMany(p => StarsOf((string)p.Attribute("d")!)).ToList();
 
@@ -130,7 +130,7 @@ public sealed partial class PatternDrawingTests
     }
 
     [Fact]
-    public void A_piece_larger_than_any_sheet_shows_its_ground_only()
+    public void A_piece_larger_than_any_sheet_shows_only_its_ground_colour()
     {
         var card = new CardFixture(2_000, 2_000)
             .Add("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(0, 0, 2_000, 2_000), "stars").Card();
@@ -139,7 +139,7 @@ public sealed partial class PatternDrawingTests
     }
 
     [Fact]
-    public void A_paper_that_is_not_known_is_hatched()
+    public void An_unknown_paper_is_hatched()
     {
         var piece = CardFixture.Make("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(0, 0, 50, 50), "white");
         var hatched = piece with { Paint = piece.Paint with { Look = new(PaperPattern.Hatched, piece.Paint.Look.Ground, []) } };
@@ -164,7 +164,7 @@ public sealed partial class PatternDrawingTests
         [.. Regex.Matches((string)path.Attribute("d")!, pattern)
             .Select(m => double.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture))];
 
-    /// <summary>Centre and radius of each star of a path: its five tips are the even corners.</summary>
+    /// <summary>Centre and radius of each star in a path; the even corners of a star are its five tips.</summary>
     private static IEnumerable<(Point Centre, double Radius)> StarsOf(string path)
     {
         foreach (var star in path.Split('Z', StringSplitOptions.RemoveEmptyEntries))
@@ -188,7 +188,7 @@ public sealed partial class PatternDrawingTests
     private static partial Regex NumberForm();
 
     [Fact]
-    public void Any_offcut_is_drawn_in_patches_that_differ_from_their_neighbours_and_from_white()
+    public void Any_offcut_is_drawn_in_patches_that_differ_from_one_another_and_from_white()
     {
         Rgb[] tints = [BuiltIn.AnyOffcut.Ground, .. BuiltIn.AnyOffcut.Figures];
 
@@ -198,7 +198,7 @@ public sealed partial class PatternDrawingTests
     }
 
     [Fact]
-    public void Any_offcut_has_an_edge_that_is_seen()
+    public void Any_offcut_has_a_visible_edge()
     {
         var piece = CardFixture.Make("front/sky", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(0, 0, 50, 50), "white");
         var patched = piece with { Paint = piece.Paint with { Look = BuiltIn.AnyOffcut } };

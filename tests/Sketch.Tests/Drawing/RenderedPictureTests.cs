@@ -9,13 +9,13 @@ using Xunit;
 
 namespace Sketch.Tests.Drawing;
 
-/// <summary>The pictures measured in pixels: what is drawn, whatever the SVG says.</summary>
+/// <summary>Rendered pictures, measured in pixels.</summary>
 public sealed class RenderedPictureTests
 {
     private const int PixelsPerMillimetre = 10;
 
     [Fact]
-    public void Stripes_come_out_half_an_inch_apart()
+    public void Stripes_are_rendered_at_a_spacing_of_half_an_inch()
     {
         using var picture = Panel("stripes white black");
 
@@ -25,7 +25,7 @@ public sealed class RenderedPictureTests
     }
 
     [Fact]
-    public void Dots_come_out_three_eighths_apart()
+    public void Dots_are_rendered_at_a_spacing_of_three_eighths()
     {
         using var picture = Panel("dots white black");
 
@@ -43,7 +43,7 @@ public sealed class RenderedPictureTests
     [InlineData("waves white red red")]
     [InlineData("stars white red")]
     [InlineData("woodgrain white red")]
-    public void No_figure_is_seen_outside_the_outline(string paper)
+    public void No_figure_shows_outside_the_outline(string paper)
     {
         using var print = Star(paper);
         using var whole = Star("red");
@@ -61,7 +61,7 @@ public sealed class RenderedPictureTests
     }
 
     [Fact]
-    public void A_piece_is_drawn_to_its_size()
+    public void A_piece_is_rendered_at_its_size()
     {
         using var picture = Render(new CardFixture(100, 100)
             .Add("front/card", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(20, 30, 50, 40), "black"));
@@ -83,7 +83,7 @@ public sealed class RenderedPictureTests
     }
 
     [Fact]
-    public void What_hangs_over_the_face_is_cut_off_with_it()
+    public void A_piece_that_hangs_over_the_face_is_clipped_at_its_edge()
     {
         using var picture = Render(new CardFixture(50, 50)
             .Add("front/card", PieceKind.Panel, Shape.Rectangle, CardFixture.Box(40, 10, 40, 30), "red"));

@@ -9,7 +9,7 @@ namespace Sketch.Tests.Drawing;
 public sealed class SvgWriterTests
 {
     [Fact]
-    public void Any_title_comes_out_well_formed_and_reads_back()
+    public void Any_title_is_well_formed_and_reads_back()
     {
         Gen.String.Sample(words =>
         {
@@ -25,13 +25,13 @@ public sealed class SvgWriterTests
     [InlineData("bell\a", "bell\ufffd")]
     [InlineData("ship \ud83d\udea2", "ship \ud83d\udea2")]
     [InlineData("two\nlines", "two lines")]
-    public void Signs_of_xml_are_escaped_and_what_xml_forbids_is_replaced(string words, string expected)
+    public void XML_markup_is_escaped_and_forbidden_characters_are_replaced(string words, string expected)
     {
         Assert.Equal(expected, XElement.Parse(new SvgWriter().Open("g").Title(words).Close().ToString()).Value);
     }
 
     [Fact]
-    public void Half_a_surrogate_pair_is_replaced()
+    public void A_lone_surrogate_is_replaced()
     {
         var words = "half" + (char)0xd83d;
 
@@ -47,13 +47,13 @@ public sealed class SvgWriterTests
     }
 
     [Fact]
-    public void An_element_without_content_is_closed_in_one()
+    public void An_element_without_content_is_self_closing()
     {
         Assert.Equal("<g>\n <use/>\n</g>\n", new SvgWriter().Open("g").Open("use").Close().Close().ToString());
     }
 
     [Fact]
-    public void A_shift_is_written_as_one()
+    public void A_shift_is_written_as_a_translation()
     {
         var svg = new SvgWriter().Open("g").Transform(Affine.Shift(1.5, -2)).Close().ToString();
 
@@ -65,13 +65,13 @@ public sealed class SvgWriterTests
     [InlineData("front/gem[1]/mat", "front-gem-1-mat")]
     [InlineData("12 \"x", "x12-x")]
     [InlineData("///", "x")]
-    public void An_id_is_made_of_the_letters_and_digits_of_a_path(string path, string expected)
+    public void An_id_consists_of_the_letters_and_digits_of_a_path(string path, string expected)
     {
         Assert.Equal(expected, new SvgIds().Claim(path));
     }
 
     [Fact]
-    public void Paths_that_would_give_the_same_id_are_distinguished()
+    public void Paths_that_would_give_the_same_id_get_different_ones()
     {
         var ids = new SvgIds();
 
@@ -79,7 +79,7 @@ public sealed class SvgWriterTests
     }
 
     [Fact]
-    public void An_id_is_never_given_twice()
+    public void Ids_are_unique()
     {
         Gen.Char["ab-1[/2"].Array[0, 4].Array[0, 40].Sample(names =>
         {

@@ -29,7 +29,7 @@ public class SwatchTests
     public void A_swatch_has_no_shadow(string paper) => Assert.DoesNotContain("shadow", Draw(paper), StringComparison.Ordinal);
 
     [Fact]
-    public void Its_figures_are_as_large_as_on_a_card()
+    public void Its_figures_have_the_same_size_as_on_a_card()
     {
         var onCard = XElement.Parse(CardDrawing.Draw(new CardFixture(50.8, 50.8).BaseOf("stripes").Card(), FaceKind.Front));
 
@@ -37,7 +37,7 @@ public class SwatchTests
     }
 
     [Fact]
-    public void Every_reference_leads_somewhere()
+    public void Every_reference_resolves()
     {
         foreach (var root in BuiltIn.PatternWords.Select(p => XElement.Parse(Draw(p))))
         {

@@ -25,11 +25,11 @@ public class KeptFillingsTests
     [InlineData("make 12 of \"a.card\"\r\n  role deep: navy", "make 12 of \"a.card\"\r\n  role deep: navy\r\n  role sky: gulls, back")]
     [InlineData("make 12 of \"a.card\"\nmake 2 of \"b.card\"\n\trole deep: navy\n",
         "make 12 of \"a.card\"\n\trole sky: gulls, back\nmake 2 of \"b.card\"\n\trole deep: navy\n")]
-    public void A_run_says_the_paper_that_was_chosen(string lines, string kept) =>
+    public void A_make_line_gets_the_chosen_paper(string lines, string kept) =>
         Assert.Equal(Start + kept, Keep(Start + lines, 2, new PaperChoice("sky", "gulls", PaperSide.Back)));
 
     [Fact]
-    public void Lines_under_the_title_are_runs_too() => Assert.Equal(
+    public void Make_lines_directly_under_the_title_are_edited_too() => Assert.Equal(
         Start + "  make 12 of \"a.card\"\n    role sky: #16324f\n",
             Keep(Start + "  make 12 of \"a.card\"\n", 2, new PaperChoice("sky", "#16324f", PaperSide.Front)));
 
@@ -39,7 +39,7 @@ public class KeptFillingsTests
     [InlineData(2, "two gulls")]
     [InlineData(2, "x")]
     [InlineData(2, "12")]
-    public void No_other_line_and_no_name_that_cannot_be_written_changes_anything(int line, string paper) =>
+    public void Other_lines_and_names_that_cannot_be_written_change_nothing(int line, string paper) =>
         Assert.Equal(Start + "make 12 of \"a.card\"\n",
             Keep(Start + "make 12 of \"a.card\"\n", line, new PaperChoice("sky", paper, PaperSide.Front)));
 
@@ -48,7 +48,7 @@ public class KeptFillingsTests
     [InlineData("\n", false)]
     [InlineData("\r\n", true)]
     [InlineData("\r\n", false)]
-    public void Every_run_of_the_sample_is_read_as_made_from_what_was_chosen(string lineEnd, bool ends)
+    public void Every_make_line_of_the_sample_reads_back_with_the_chosen_papers(string lineEnd, bool ends)
     {
         var text = File.ReadAllText(Repository.PathTo("sketches", "lamp-day.batch")).ReplaceLineEndings(lineEnd);
         text = ends ? text : text[..text.IndexOf("cut 12", StringComparison.Ordinal)].TrimEnd();

@@ -43,18 +43,18 @@ public partial class KeptPapersTests
     [InlineData("role sky: white", "sky=plaid", "role sky: plaid")]
     [InlineData("role sky: white", "sky=#16324f/back", "role sky: #16324f")]
     [InlineData("role sky: gulls #cfe3ea", "sky=gulls", "role sky: gulls #cfe3ea")]
-    public void A_role_line_says_the_paper_that_was_chosen(string line, string choice, string kept) =>
+    public void A_role_line_gets_the_chosen_paper(string line, string choice, string kept) =>
         Assert.Equal(kept, Keep("card \"Card\"\n" + line + "\n", choice)["card \"Card\"\n".Length..].TrimEnd('\n'));
 
     [Theory]
     [InlineData("deep=gulls")]
     [InlineData("sky=seagulls")]
     [InlineData("sky=#16324")]
-    public void A_role_that_no_line_has_and_a_paper_that_nobody_knows_change_nothing(string choice) =>
+    public void An_unknown_role_or_paper_changes_nothing(string choice) =>
         Assert.Equal("card \"Card\"\nrole sky: white\n", Keep("card \"Card\"\nrole sky: white\n", choice));
 
     [Fact]
-    public void Of_two_papers_for_one_role_the_last_counts() =>
+    public void The_last_of_two_papers_for_one_role_counts() =>
         Assert.Equal("card \"Card\"\n  role sky: navy #16324f", Keep("card \"Card\"\n  role sky: white", "sky=gulls", "sky=navy"));
 
     public static TheoryData<string, string> Samples()
@@ -73,7 +73,7 @@ public partial class KeptPapersTests
 
     [Theory]
     [MemberData(nameof(Samples))]
-    public void A_sample_that_keeps_papers_is_drawn_and_checked_as_with_those_papers_chosen(string sample, string form)
+    public void A_sample_with_kept_papers_is_drawn_and_checked_like_one_with_those_papers_chosen(string sample, string form)
     {
         var world = new FolderFiles();
         var shelfPath = Repository.PathTo("sketches", "museum.stash");

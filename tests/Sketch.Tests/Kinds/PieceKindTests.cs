@@ -13,23 +13,23 @@ public class PieceKindTests
     public void Each_kind_is_found_by_its_word(PieceKind kind) => Assert.Equal(kind, PieceKinds.Find(kind.Name));
 
     [Fact]
-    public void Capitals_do_not_matter() => Assert.Equal(PieceKind.Banner, PieceKinds.Find("Banner"));
+    public void Case_does_not_matter() => Assert.Equal(PieceKind.Banner, PieceKinds.Find("Banner"));
 
     [Fact]
-    public void Other_words_are_no_kind() => Assert.Null(PieceKinds.Find("ribbon"));
+    public void Other_words_are_not_kinds() => Assert.Null(PieceKinds.Find("ribbon"));
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void A_mat_lies_only_under_what_is_cut_or_stuck_on(PieceKind kind) => Assert.Equal(
+    public void Only_paper_and_ready_made_pieces_take_mats(PieceKind kind) => Assert.Equal(
         kind.Traits.Matter is PieceMatter.Paper or PieceMatter.Ready, kind.Traits.TakesMats);
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void A_shape_has_an_outline_of_its_own_or_from_a_drawing(PieceKind kind) =>
+    public void A_shape_has_its_own_outline_or_one_from_a_drawing(PieceKind kind) =>
         Assert.True(!kind.Traits.IsShape || kind.Traits.Shape is not null || kind.Traits.IsDrawing);
 
     [Theory]
     [MemberData(nameof(Kinds))]
-    public void What_wraps_or_has_corners_to_round_runs_straight(PieceKind kind) =>
+    public void Pieces_that_can_wrap_have_straight_sides(PieceKind kind) =>
         Assert.True(!kind.Traits.CanWrap || kind.Traits.HasCorners || kind == PieceKind.Banner);
 }

@@ -5,19 +5,19 @@ using Sketch.Text;
 
 namespace Sketch.Tests.Language;
 
-/// <summary>The examples of the language reference, with what it says about each.</summary>
+/// <summary>The examples of the language reference, with the findings and sizes below each.</summary>
 internal static class LanguageReference
 {
-    /// <summary>What stands above an example that shows pieces alone.</summary>
+    /// <summary>The lines above an example that shows only pieces.</summary>
     public const string Above = "card \"Example\"\nbase A2, fold left, of white\nfront\n";
 
     private static readonly Lazy<Example[]> Read = new(ReadAll);
 
     /// <summary>An example: a card, stash or batch file.</summary>
-    /// <param name="Line">The line of the reference at which it begins, from 1.</param>
+    /// <param name="Line">Its first line in the reference, from 1.</param>
     /// <param name="Kind"><c>card</c>, <c>stash</c> or <c>batch</c>.</param>
-    /// <param name="Argument"><c>pieces</c> for pieces alone, a file's name, or empty.</param>
-    /// <param name="Content">As printed.</param>
+    /// <param name="Argument"><c>pieces</c> for an example of pieces only, a file name, or empty.</param>
+    /// <param name="Content">The text as printed.</param>
     /// <param name="Findings">The lines of the findings written below it.</param>
     /// <param name="Sizes">The lines of the sizes written below it.</param>
     public sealed record Example(int Line, string Kind, string Argument, string Content, string[] Findings, string[] Sizes)
@@ -29,7 +29,7 @@ internal static class LanguageReference
             Argument.EndsWith(".card", StringComparison.Ordinal) ? Argument : "example.card",
             IsPieces ? Above + string.Concat(Content.Split('\n').Select(l => $"  {l}\n")) : Content + "\n");
 
-        /// <summary>The line and column of the whole file as a reader of the example counts them.</summary>
+        /// <summary>Converts a position in the whole file to the line and column in the printed example.</summary>
         public LinePosition AsPrinted(LinePosition position) => IsPieces ? new(position.Line - 3, position.Column - 2) : position;
 
         public override string ToString() => $"line {Line}";

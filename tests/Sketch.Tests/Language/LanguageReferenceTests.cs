@@ -36,7 +36,7 @@ public class LanguageReferenceTests
 
     [Theory]
     [MemberData(nameof(Examples))]
-    public void The_sizes_below_an_example_are_those_that_come_out(int line)
+    public void The_sizes_below_an_example_are_those_of_its_layout(int line)
     {
         var example = LanguageReference.At(line);
         if (example.Sizes.Length == 0)
@@ -57,7 +57,7 @@ public class LanguageReferenceTests
 
     [Theory]
     [MemberData(nameof(Sound))]
-    public void Formatting_an_example_twice_changes_nothing_more(int line)
+    public void Formatting_an_example_is_idempotent(int line)
     {
         var once = Format(LanguageReference.At(line).Source.Content);
         Assert.Equal(once, Format(once));
@@ -65,7 +65,7 @@ public class LanguageReferenceTests
 
     [Theory]
     [MemberData(nameof(Sound))]
-    public void A_formatted_example_says_the_same(int line)
+    public void A_formatted_example_has_the_same_meaning(int line)
     {
         var content = LanguageReference.At(line).Source.Content;
         Assert.Equal(SyntaxDump.Of(content), SyntaxDump.Of(Format(content)));
@@ -90,14 +90,14 @@ public class LanguageReferenceTests
         LanguageReference.Examples.SelectMany(e => SyntaxDump.Lines(e.Source)).OfType<PieceLine>().Select(p => p.Head.Kind)));
 
     [Fact]
-    public void Every_word_that_begins_a_clause_stands_in_the_reference()
+    public void The_reference_contains_every_word_that_starts_a_clause()
     {
         var reference = File.ReadAllText(LanguageReference.FilePath());
         Assert.All(Vocabulary.ClauseWords, w => Assert.Contains($"\"{w}\"", reference, StringComparison.Ordinal));
     }
 
     [Fact]
-    public void The_tables_name_every_named_size()
+    public void The_tables_contain_every_named_size()
     {
         var reference = File.ReadAllText(LanguageReference.FilePath());
         var names = NamedSizes.Cards.Concat(NamedSizes.Envelopes).Concat(NamedSizes.Sheets).Select(s => s.Name);
@@ -105,10 +105,10 @@ public class LanguageReferenceTests
     }
 
     [Fact]
-    public void The_tables_name_every_colour_word() => Assert.Empty(Missing(ColourWords.All));
+    public void The_tables_contain_every_colour_word() => Assert.Empty(Missing(ColourWords.All));
 
     [Fact]
-    public void The_tables_name_every_pattern_word() => Assert.Empty(Missing(BuiltIn.PatternWords));
+    public void The_tables_contain_every_pattern_word() => Assert.Empty(Missing(BuiltIn.PatternWords));
 
     private static IEnumerable<string> Missing(IEnumerable<string> words)
     {
@@ -122,7 +122,7 @@ public class LanguageReferenceTests
         return Formatter.Format(example.Source, findings) is null;
     }
 
-    /// <summary>What reading and laying out find; whether a card fits is another matter, with tests of its own.</summary>
+    /// <summary>The findings of reading and layout, without those of the fit checks, which have their own tests.</summary>
     private static IEnumerable<Finding> FindingsOf(LanguageReference.Example example) =>
         Compiler.Compile(example.Source, LanguageReference.World()).Findings.Where(f => string.CompareOrdinal(f.Code, "SK4") < 0);
 

@@ -21,7 +21,7 @@ public class RobustnessTests
         Gen.OneOf("999999999", "0", "1000000 m", "0.000000001 mm", "1e9", "1/64", "100000", "5000"),
         Gen.String[0, 6]);
 
-    /// <summary>A sample with some of its lines and words taken away, doubled, exchanged or replaced.</summary>
+    /// <summary>A sample with some of its lines and words removed, doubled, swapped or replaced.</summary>
     private static readonly Gen<string> Mutated =
         Gen.Select(Gen.OneOf(Samples), Gen.Select(Gen.Int[0, 5], Gen.Int[0, 10_000], Gen.Int[0, 10_000], Scrap).Array[1, 6])
             .Select((sample, changes) =>
@@ -33,14 +33,14 @@ public class RobustnessTests
     public void Any_text_can_be_read() => Gen.String.Sample(Check, iter: Texts);
 
     [Fact]
-    public void Any_scraps_of_the_language_can_be_read() =>
+    public void Any_fragments_of_the_language_can_be_read() =>
         Scrap.Array[0, 60].Select(s => "card \"x\"\nbase A2\nfront\n  " + string.Join(' ', s)).Sample(Check, iter: Texts);
 
     [Fact]
     public void A_damaged_card_can_be_read() => Mutated.Sample(Check, iter: Texts);
 
     [Fact]
-    public void What_can_be_formatted_says_the_same_afterwards() => Mutated.Sample(
+    public void Formatting_keeps_the_meaning() => Mutated.Sample(
         text =>
         {
             if (Formatter.Format(new("a.card", text), new()) is { } once)
@@ -52,7 +52,7 @@ public class RobustnessTests
         iter: Texts);
 
     [Fact]
-    public void Comments_after_a_comma_that_ends_a_line_stay_at_that_line()
+    public void A_comment_after_a_comma_at_the_end_of_a_line_stays_on_that_line()
     {
         const string Text = "card \"Lamp\"\nbase A2, fold left, of white\nfront\n  panel 1 x 1,  # one\n      # two\n";
         var once = Formatter.Format(new("a.card", Text), new())!;
@@ -61,19 +61,19 @@ public class RobustnessTests
         Assert.Equal(once, Formatter.Format(new("a.card", once), new()));
     }
 
-    /// <summary>What comes by the thousand comes twenty times less often here: the benchmark measures the texts in full size.</summary>
+    /// <summary>Counts are divided by twenty here; the benchmark measures the texts at full size.</summary>
     [Theory]
     [MemberData(nameof(HostileNames))]
-    public void Too_much_of_anything_is_reported_and_not_fatal(string name) => Check(HostileInputs.Text(name, divisor: 20));
+    public void A_hostile_text_is_reported_without_an_exception(string name) => Check(HostileInputs.Text(name, divisor: 20));
 
     [Fact]
-    public void A_million_copies_are_reported_and_not_made() => Assert.Contains(
+    public void A_million_copies_are_reported_but_not_made() => Assert.Contains(
         Compiler.Compile(new("a.card", HostileInputs.Text("copies of copies of copies")), HostileInputs.World()).Findings, f =>
             f.Kind == FindingCatalogue.TooManyPieces);
 
     [Fact]
     public void Nesting_a_thousand_deep_is_reported_once() => Assert.Single(
-        Compiler.Compile(new("a.card", HostileInputs.Text("a thousand deep")), HostileInputs.World()).Findings, f =>
+        Compiler.Compile(new("a.card", HostileInputs.Text("nested a thousand deep")), HostileInputs.World()).Findings, f =>
             f.Kind == FindingCatalogue.TooDeep);
 
     private static void Check(string text)

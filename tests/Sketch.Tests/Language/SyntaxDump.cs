@@ -8,7 +8,7 @@ using Sketch.Text;
 
 namespace Sketch.Tests.Language;
 
-/// <summary>What a text says, without where and how it is written: the tree without spans and tokens.</summary>
+/// <summary>The meaning of a text without its spelling: the tree without spans and tokens.</summary>
 internal static class SyntaxDump
 {
     public static string Of(string content)

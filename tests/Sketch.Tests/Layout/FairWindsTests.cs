@@ -66,7 +66,7 @@ public class FairWindsTests
     public void A_mat_of_an_eighth_shows_a_sixteenth(string path) => _card.ShowsBorder(path, "1/16");
 
     [Theory]
-    [InlineData("front/sky/words", "2 mm")] // foam is 2 mm unless said
+    [InlineData("front/sky/words", "2 mm")] // foam is 2 mm by default
     [InlineData("front/sky/words/mat", "2 mm")]
     [InlineData("front/sky/rope", "0")]
     public void Only_the_banner_stands_on_foam(string path, string height) => _card.IsRaised(path, height);
@@ -75,13 +75,13 @@ public class FairWindsTests
     [InlineData("front/sky/first/tag", "deep")]
     [InlineData("front/sky/second/tag", "red")] // with deep as red
     [InlineData("front/sky/second/tag/circle", "gold")]
-    public void A_part_takes_other_papers_where_it_is_used(string path, string role) => Assert.Equal(role, _card.Piece(path).Paint.Role);
+    public void A_part_can_be_used_with_other_papers(string path, string role) => Assert.Equal(role, _card.Piece(path).Paint.Role);
 
     [Fact]
     public void One_gem_of_the_row_is_changed() => Assert.Equal(["red", "pearl", "red"], _card.RolesOf("front/sky/gem"));
 
     [Fact]
-    public void The_text_begins_where_it_is_put() => Assert.Equal(Measure.Length("1 1/2"), _card.Piece("inside/text").Box.Top);
+    public void The_text_starts_where_it_is_placed() => Assert.Equal(Measure.Length("1 1/2"), _card.Piece("inside/text").Box.Top);
 
     [Fact]
     public void The_text_is_centred()

@@ -15,7 +15,7 @@ public class FiveTagsTests
 
     private readonly LaidOutCard _card = Laid.Out(Text);
 
-    // Five tags take 5 5/8 of 8 1/2; the other 2 7/8 are six gaps of 23/48, so a tag begins 1 29/48 after the one before.
+    // Five tags take 5 5/8 of 8 1/2; the other 2 7/8 are six gaps of 23/48, so each tag starts 1 29/48 after the previous one.
     [Theory]
     [InlineData(1, "23/48, 0")]
     [InlineData(2, "2 1/12, 0")]
@@ -26,14 +26,14 @@ public class FiveTagsTests
         _card.HasSizeAndPlace($"front/tag[{number}]", "1 1/8 x 2 1/4", place);
 
     [Fact]
-    public void Colours_in_turn_follow_reading_order() =>
+    public void Alternating_colours_follow_reading_order() =>
         Assert.Equal(["kraft", "blue", "kraft", "blue", "kraft"], _card.RolesOf("front/tag"));
 
     [Fact]
-    public void Each_tag_has_its_number() =>
+    public void Each_tag_shows_its_number() =>
         Assert.Equal(["1", "2", "3", "4", "5"], _card.Pieces.Select(p => p.Words?.Text));
 
     [Fact]
-    public void A_slimline_card_lying_landscape_is_three_and_a_half_high() =>
+    public void A_landscape_slimline_card_is_three_and_a_half_high() =>
         Assert.Equal(Measure.Size("8 1/2 x 3 1/2"), _card.Base.Closed);
 }

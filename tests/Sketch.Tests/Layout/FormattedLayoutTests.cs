@@ -6,14 +6,14 @@ using Xunit;
 
 namespace Sketch.Tests.Layout;
 
-/// <summary>The canonical spelling of a card lays out as the card does.</summary>
+/// <summary>The canonical spelling of a card has the same layout as the card.</summary>
 public class FormattedLayoutTests
 {
     public static readonly TheoryData<string> Cards = [.. LayoutSamples.All];
 
     [Theory]
     [MemberData(nameof(Cards))]
-    public void The_canonical_spelling_lays_out_alike(string text)
+    public void The_canonical_spelling_has_the_same_layout(string text)
     {
         var formatted = Formatter.Format(new SourceText("card.card", text), new FindingBag());
         Assert.Equal(Measures(Laid.Out(text, LayoutSamples.Surroundings())), Measures(Laid.Out(formatted!, LayoutSamples.Surroundings())));
@@ -21,7 +21,7 @@ public class FormattedLayoutTests
 
     [Theory]
     [MemberData(nameof(Cards))]
-    public void The_canonical_spelling_is_its_own(string text)
+    public void The_canonical_spelling_is_stable(string text)
     {
         var once = Formatter.Format(new SourceText("card.card", text), new FindingBag());
         Assert.Equal(once, Formatter.Format(new SourceText("card.card", once!), new FindingBag()));

@@ -3,10 +3,10 @@ using Sketch.Text;
 
 namespace Sketch.Tests.Layout;
 
-/// <summary>What reading and layout find in pieces on the front of an A2 card, without the checks of fit.</summary>
+/// <summary>The findings of reading and layout for pieces on the front of an A2 card, without those of the fit checks.</summary>
 internal static class Found
 {
-    /// <summary>The findings for pieces that are written from line 4, each indented by two spaces.</summary>
+    /// <summary>The findings for pieces written from line 4 on, each indented by two spaces.</summary>
     public static Finding[] On(string pieces) =>
         In($"card \"Test\"\nbase A2, fold left, of white\nfront\n{string.Concat(pieces.Split('\n').Select(l => $"  {l}\n"))}");
 

@@ -5,7 +5,7 @@ namespace Sketch.Tests.Layout;
 
 /// <summary>
 /// Worked out by hand from the language. The words have the plain lettering of <see cref="TestSurroundings"/>:
-/// five characters are 4 capitals wide, so "hello" of 1 3/4 is 7/16 high.
+/// five characters are as wide as 4 capital heights, so "hello" at a width of 1 3/4 is 7/16 high.
 /// </summary>
 public class HarbourSquaresTests
 {
@@ -44,7 +44,7 @@ public class HarbourSquaresTests
     [InlineData("front/sea/band/line", "1/16 x 5 1/8")]
     [InlineData("front/sea/band/square[2]", "1 1/8 x 1 1/8")]
     [InlineData("front/word", "1 3/4 x 7/16")]
-    public void Without_wraps_a_piece_is_cut_as_large_as_it_shows(string path, string size) => _card.IsCut(path, size);
+    public void Without_wraps_a_piece_is_cut_at_its_finished_size(string path, string size) => _card.IsCut(path, size);
 
     [Theory]
     [InlineData("front/sea/mat")] // 1/8 in total
@@ -57,10 +57,10 @@ public class HarbourSquaresTests
     [InlineData("front/sea/band/square[3]", "2 mm")]
     [InlineData("front/word/mat", "2 mm")] // foam lifts the whole stack
     [InlineData("front/word", "2 mm")]
-    public void What_stands_on_foam_is_raised(string path, string height) => _card.IsRaised(path, height);
+    public void Pieces_on_foam_are_raised(string path, string height) => _card.IsRaised(path, height);
 
     [Fact]
-    public void The_base_is_a_folded_half_of_letter() => Assert.Equal(Measure.Size("8 1/2 x 5 1/2"), _card.Base.Flat);
+    public void The_base_is_half_a_letter_sheet_folded() => Assert.Equal(Measure.Size("8 1/2 x 5 1/2"), _card.Base.Flat);
 
     [Fact]
     public void Stacks_are_drawn_from_the_outermost_mat_then_their_children() => Assert.Equal(

@@ -8,10 +8,10 @@ using Xunit;
 
 namespace Sketch.Tests.Layout;
 
-/// <summary>Lays out the text of a card and compares its pieces with what was worked out by hand.</summary>
+/// <summary>Lays out the text of a card and compares its pieces with values worked out by hand.</summary>
 internal static class Laid
 {
-    /// <summary>Where equal gaps or a centre do not come to whole nanometres, a place may lie this far from the exact value.</summary>
+    /// <summary>Equal gaps and centres are rounded to whole nanometres, so a place may differ this much from the exact value.</summary>
     private static readonly Length Crumb = new(2);
 
     public static LaidOutCard Out(string text, IWorld? world = null, string path = "card.card")
@@ -62,7 +62,7 @@ internal static class Laid
     public static void IsRaised(this LaidOutCard card, string path, string height) =>
         Assert.Equal(Measure.Length(height), card.Piece(path).Raised);
 
-    /// <summary>The paths of what can be seen, in drawing order.</summary>
+    /// <summary>The paths of the visible pieces, in drawing order.</summary>
     public static string[] Order(this LaidOutCard card) =>
         [.. card.Pieces.Where(p => p.Matter != PieceMatter.Unseen).Select(p => p.Path.ToString())];
 

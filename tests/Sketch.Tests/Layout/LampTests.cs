@@ -5,8 +5,8 @@ using Xunit;
 namespace Sketch.Tests.Layout;
 
 /// <summary>
-/// A star on a star. A five-pointed star of width w has the circumradius w/1.9021130326 and the height 1.8090169944 times that
-/// (regular pentagram); it is centred by the middle of that circle.
+/// A star on a star. A five-pointed star of width w has a circumradius of w/1.9021130326 and a height of 1.8090169944 times that
+/// (regular pentagram); it is centred by the centre of that circle.
 /// </summary>
 public class LampTests
 {
@@ -56,11 +56,11 @@ public class LampTests
     [Theory]
     [InlineData("front/sky/lamp", 1.75)]
     [InlineData("front/sky/lamp/glow", 1.25)]
-    public void A_star_is_as_high_as_a_pentagram(string path, double inches) =>
+    public void A_star_has_the_height_of_a_pentagram(string path, double inches) =>
         Assert.Equal(inches * 25.4 * HeightOfRadiusOne / WidthOfRadiusOne, _card.Piece(path).Box.Height.Millimetres, 0.0001);
 
     [Fact]
-    public void A_star_on_a_star_shares_its_middle()
+    public void A_star_on_a_star_shares_its_centre()
     {
         var (lamp, glow) = (_card.Piece("front/sky/lamp").Box, _card.Piece("front/sky/lamp/glow").Box);
         Assert.Equal(lamp.Left + Length.Inch(0, 1, 4), glow.Left); // (1 3/4 - 1 1/4)/2
@@ -73,5 +73,5 @@ public class LampTests
     [InlineData("front/sky/lamp/glow", "2 mm")] // lies on the lamp
     [InlineData("front/sky/words", "1 mm")]
     [InlineData("front/sky/words/mat", "1 mm")]
-    public void What_is_raised_lifts_what_lies_on_it(string path, string height) => _card.IsRaised(path, height);
+    public void A_raised_piece_lifts_the_pieces_on_it(string path, string height) => _card.IsRaised(path, height);
 }

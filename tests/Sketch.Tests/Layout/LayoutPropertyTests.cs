@@ -5,14 +5,14 @@ using Xunit;
 
 namespace Sketch.Tests.Layout;
 
-/// <summary>What holds for every card, on cards made at random. Numbers are sixteenths of an inch.</summary>
+/// <summary>Properties of every layout, tested on random cards. Numbers are sixteenths of an inch.</summary>
 public class LayoutPropertyTests
 {
     private static readonly Gen<int> Border = Gen.Int[1, 8];
     private static readonly Gen<int[]> Borders = Border.Array[0, 5];
 
     [Fact]
-    public void The_outermost_mat_is_the_panel_and_all_borders() =>
+    public void The_outermost_mat_is_the_panel_plus_all_borders() =>
         Gen.Select(Gen.Int[8, 60], Gen.Int[8, 60], Borders).Sample((width, height, borders) =>
         {
             var card = Laid.OnA2($"  pic: panel {In(width)} x {In(height)}, of cream\n{Mats(borders)}");
@@ -21,7 +21,7 @@ public class LayoutPropertyTests
         });
 
     [Fact]
-    public void What_shows_around_a_stack_is_what_is_written() =>
+    public void A_stack_shows_the_written_border() =>
         Gen.Select(Gen.Int[0, 8], Borders.Where(b => b.Sum() < 20)).Sample((showing, borders) =>
         {
             var box = Laid.OnA2($"  pic: panel, showing {In(showing)}, of cream\n{Mats(borders)}").Pieces[0].Box;
@@ -30,7 +30,7 @@ public class LayoutPropertyTests
         });
 
     [Fact]
-    public void The_distance_written_is_that_of_the_outermost_mat() =>
+    public void The_written_distance_is_that_of_the_outermost_mat() =>
         Gen.Select(Gen.Int[-16, 40], Gen.Int[-16, 40], Borders).Sample((left, bottom, borders) =>
         {
             var box = Laid.OnA2($"  pic: panel 2 x 1, left {In(left)}, bottom {In(bottom)}, of cream\n{Mats(borders)}").Pieces[0].Box;
@@ -47,7 +47,7 @@ public class LayoutPropertyTests
         });
 
     [Fact]
-    public void Parts_follow_one_another_with_the_gap_between() =>
+    public void Consecutive_parts_are_one_gap_apart() =>
         Gen.Select(Gen.Int[2, 9], Gen.Int[0, 4]).Sample((count, gap) =>
         {
             var parts = Laid.OnA2($"  {count} panel, showing 0, in a column, gap {In(gap)}, of red").Pieces;
@@ -65,7 +65,7 @@ public class LayoutPropertyTests
         });
 
     [Fact]
-    public void A_shift_moves_a_piece_with_its_mat_and_all_that_lies_on_it() =>
+    public void A_shift_moves_a_piece_with_its_mat_and_the_pieces_on_it() =>
         Gen.Select(Gen.Int[0, 40], Gen.Int[0, 40]).Sample((right, down) =>
         {
             const string Below = ", of cream\n    mat +1/8, of navy\n    square 1/2, top 1/8, of red";
@@ -76,7 +76,7 @@ public class LayoutPropertyTests
         });
 
     [Fact]
-    public void Inches_and_millimetres_of_the_same_length_lay_out_alike() =>
+    public void Equal_lengths_in_inches_and_millimetres_give_the_same_layout() =>
         Gen.Select(Gen.Int[1, 60], Gen.Int[1, 60], Gen.Int[0, 20], Border).Sample((width, height, left, border) =>
         {
             var inches = Laid.OnA2($"  panel {In(width)} x {In(height)}, left {In(left)}, of cream\n    mat, border {In(border)}, of navy");

@@ -1,6 +1,6 @@
 namespace Sketch.Tests.Layout;
 
-/// <summary>All whole cards of this folder, with the files that they name.</summary>
+/// <summary>All complete cards of this folder, with the files that they name.</summary>
 internal static class LayoutSamples
 {
     public static readonly string[] All =

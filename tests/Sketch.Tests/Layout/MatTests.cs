@@ -2,22 +2,22 @@ using Xunit;
 
 namespace Sketch.Tests.Layout;
 
-/// <summary>Sizes of mats and layers as makers reckon them, and as the language says.</summary>
+/// <summary>Sizes of mats and layers, as makers calculate them and as the language defines them.</summary>
 public class MatTests
 {
     /// <summary>Common practice, no source: "an eighth mat" is an eighth larger in total.</summary>
     [Fact]
-    public void A_feature_of_2_5_8_with_a_mat_of_an_eighth_takes_2_3_4() =>
+    public void An_eighth_mat_of_a_2_5_8_piece_is_2_3_4() =>
         Laid.OnA2("  pic: square 2 5/8, of cream\n    mat +1/8, of navy").IsCut("front/pic/mat", "2 3/4 x 2 3/4");
 
     /// <summary>Common practice, no source.</summary>
     [Fact]
-    public void A_layer_that_shows_an_eighth_of_an_A2_is_4_by_5_1_4() =>
+    public void A_layer_showing_an_eighth_on_an_A2_card_is_4_by_5_1_4() =>
         Laid.OnA2("  panel, showing 1/8, of blue").IsCut("front/panel", "4 x 5 1/4");
 
     /// <summary>Common practice, no source.</summary>
     [Fact]
-    public void A_panel_on_that_layer_as_its_mat_is_3_7_8_by_5_1_8() =>
+    public void A_panel_with_that_layer_as_its_mat_is_3_7_8_by_5_1_8() =>
         Laid.OnA2("  panel, showing 1/8, of blue\n    mat +1/8, of navy").IsCut("front/panel", "3 7/8 x 5 1/8");
 
     /// <summary>Layers of 1/8 and of 1/4 less than the card in total: a hobby table of card layers.</summary>
@@ -30,7 +30,7 @@ public class MatTests
     [InlineData("A9", "5 3/8 x 8 3/8", "5 1/4 x 8 1/4")]
     [InlineData("no10", "3 3/4 x 9 1/8", "3 5/8 x 9")]
     [InlineData("6 x 6", "5 7/8 x 5 7/8", "5 3/4 x 5 3/4")]
-    public void Two_layers_on_a_card_have_the_sizes_of_the_table(string size, string eighth, string quarter)
+    public void Two_layers_on_a_card_have_the_published_sizes(string size, string eighth, string quarter)
     {
         var card = Laid.Out($"card \"Test\"\nbase {size}, fold left, of white\nfront\n  panel, showing 1/16, of blue\n  panel, showing "
             + "1/8, of navy");
@@ -55,8 +55,8 @@ public class MatTests
     [InlineData("mat border 1/16", "1/16", "1/16", "1/16", "1/16", "3 1/8 x 2 1/8")] // the comma before the first clause may be left out
     [InlineData("mat +1/8 x 1/4", "1/16", "1/8", "1/16", "1/8", "3 1/8 x 2 1/4")] // across and down, in total
     [InlineData("mat 3 1/4 x 2 1/4", "1/8", "1/8", "1/8", "1/8", "3 1/4 x 2 1/4")]
-    [InlineData("mat", "1/16", "1/16", "1/16", "1/16", "3 1/8 x 2 1/8")] // unwritten: 1/8 in total
-    public void A_border_is_written_in_total_or_for_each_side(string mat, string left, string top, string right, string bottom, string size)
+    [InlineData("mat", "1/16", "1/16", "1/16", "1/16", "3 1/8 x 2 1/8")] // the default: 1/8 in total
+    public void A_border_is_written_as_a_total_or_per_side(string mat, string left, string top, string right, string bottom, string size)
     {
         var card = Laid.OnA2($"  pic: panel 3 x 2, of cream\n    {mat}, of navy");
         card.ShowsBorder("front/pic/mat", left, top, right, bottom);
@@ -64,7 +64,7 @@ public class MatTests
     }
 
     [Fact]
-    public void One_side_of_a_mat_may_be_wider()
+    public void One_side_of_a_mat_can_be_wider()
     {
         var card = Laid.OnA2("  pic: panel 3 x 2, of cream\n    mat, border 1/16, border bottom 1/2, of navy");
         card.ShowsBorder("front/pic/mat", "1/16", "1/16", "1/16", "1/2");
@@ -77,16 +77,16 @@ public class MatTests
     [InlineData("upper left 1/4", "5/16, 5/16")]
     [InlineData("centre", "5/8, 1 3/4")]
     [InlineData("top 0", "5/8, 1/16")]
-    public void Distances_hold_the_outermost_layer(string place, string at) =>
+    public void Distances_refer_to_the_outermost_layer(string place, string at) =>
         Laid.OnA2($"  pic: panel 3 x 2, {place}, of cream\n    mat +1/8, of navy").HasPlace("front/pic", at);
 
     [Fact]
-    public void A_child_keeps_its_distance_from_the_panel_without_its_mat() =>
+    public void The_distance_of_a_child_is_from_the_panel_without_its_mat() =>
         Laid.OnA2("  pic: panel 3 x 2, left 1/4, top 1/2, of cream\n    mat +1/4, of navy\n    square 1, left 1/8, top 1/8, of red")
             .HasPlace("front/pic/square", "1/2, 3/4"); // 1/4 + 1/8 + 1/8, 1/2 + 1/8 + 1/8
 
     [Fact]
-    public void A_full_strip_shows_its_mat_above_and_below_only()
+    public void The_mat_of_a_full_strip_shows_only_above_and_below()
     {
         var card = Laid.OnA2("  strip full x 1/2, bottom 1/4, of kraft\n    mat +1/8, of navy");
         card.HasSizeAndPlace("front/strip", "4 1/4 x 1/2", "0, 4 11/16"); // 5 1/2 - 1/4 - 1/16 - 1/2
@@ -95,7 +95,7 @@ public class MatTests
     }
 
     [Fact]
-    public void Where_a_distance_holds_a_full_strip_off_its_mat_shows_there_too()
+    public void The_mat_of_a_full_strip_also_shows_at_an_end_with_a_distance()
     {
         var card = Laid.OnA2("  strip full x 1/2, left 1/2, bottom 1/4, of kraft\n    mat +1/8, of navy");
         card.HasSizeAndPlace("front/strip/mat", "3 3/4 x 5/8", "1/2, 4 5/8"); // 4 1/4 - 1/2

@@ -3,7 +3,7 @@ using Sketch.Units;
 
 namespace Sketch.Tests.Layout;
 
-/// <summary>Lengths as the expectations write them: inches as <c>2 5/8</c> or <c>23/48</c>, millimetres as <c>35 mm</c>.</summary>
+/// <summary>Lengths as written in expectations: inches as <c>2 5/8</c> or <c>23/48</c>, millimetres as <c>35 mm</c>.</summary>
 internal static class Measure
 {
     public static Length Length(string text)

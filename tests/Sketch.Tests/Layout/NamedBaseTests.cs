@@ -7,7 +7,7 @@ namespace Sketch.Tests.Layout;
 
 public class NamedBaseTests
 {
-    /// <summary>Flat bases that score to the card, as US size tables and metric card pages print them.</summary>
+    /// <summary>Flat sizes of bases, as printed in US size tables and on pages about metric cards.</summary>
     [Theory]
     [InlineData("A1, fold left", "7 x 4 7/8")]
     [InlineData("A2, fold left", "8 1/2 x 5 1/2")]
@@ -21,13 +21,13 @@ public class NamedBaseTests
     [InlineData("ISO A6, fold left", "210 mm x 148 mm")] // A5, scored at 105
     [InlineData("DL, fold left", "198 mm x 210 mm")] // scored at 99
     [InlineData("6 x 6, fold left", "12 x 6")]
-    public void A_base_opens_to_the_sheet_of_the_tables(string size, string flat) =>
+    public void The_flat_size_of_a_base_is_the_published_one(string size, string flat) =>
         Assert.Equal(Measure.Size(flat), Laid.Out($"card \"Test\"\nbase {size}, of white\nfront\n").Base.Flat);
 
     [Theory]
     [InlineData("A2", Fold.Left)] // upright
     [InlineData("A2, landscape", Fold.Top)]
-    public void An_unwritten_fold_follows_from_the_way_up(string size, Fold fold) =>
+    public void The_default_fold_follows_from_the_orientation(string size, Fold fold) =>
         Assert.Equal(fold, Laid.Out($"card \"Test\"\nbase {size}, of white\nfront\n").Base.Fold);
 
     [Theory]
@@ -38,10 +38,11 @@ public class NamedBaseTests
         Laid.Out($"card \"Test\"\n{(units == "mm" ? "units mm\n" : "")}base A2, fold left, of white\nfront\n").Base.Closed);
 
     [Fact]
-    public void The_name_of_the_size_is_kept() => Assert.Equal("A2", Laid.Out("card \"Test\"\nbase a2, of white\nfront\n").Base.SizeName);
+    public void The_layout_keeps_the_name_of_the_size() =>
+        Assert.Equal("A2", Laid.Out("card \"Test\"\nbase a2, of white\nfront\n").Base.SizeName);
 
     [Fact]
-    public void A_name_of_both_systems_asks_which()
+    public void A_name_that_exists_in_both_systems_is_ambiguous()
     {
         var error = Assert.Single(
             Compiler.Compile(new SourceText("card.card", "card \"Test\"\nbase A6, of white\nfront\n"), new TestSurroundings()).Findings,
@@ -51,6 +52,6 @@ public class NamedBaseTests
     }
 
     [Fact]
-    public void With_ISO_in_front_A2_is_the_sheet_of_paper() =>
+    public void ISO_A2_is_the_sheet_of_paper() =>
         Assert.Equal(Measure.Size("420 mm x 594 mm"), Laid.Out("card \"Test\"\nbase ISO A2, of white\nfront\n").Base.Closed);
 }

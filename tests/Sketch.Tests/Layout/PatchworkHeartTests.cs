@@ -27,11 +27,11 @@ public class PatchworkHeartTests
     [InlineData(4, "55 mm, 56.5 mm")]
     [InlineData(5, "15 mm, 96.5 mm")]
     [InlineData(6, "55 mm, 96.5 mm")]
-    public void Six_squares_stand_two_across_in_reading_order(int number, string place) =>
+    public void Six_squares_lie_two_across_in_reading_order(int number, string place) =>
         _card.HasSizeAndPlace($"front/square[{number}]", "35 mm x 35 mm", place);
 
     [Fact]
-    public void Alternating_colours_make_a_chequer() =>
+    public void Alternating_colours_make_a_checkerboard() =>
         Assert.Equal(["blue", "cream", "cream", "blue", "blue", "cream"], _card.RolesOf("front/square"));
 
     [Fact]
@@ -46,12 +46,12 @@ public class PatchworkHeartTests
     }
 
     [Fact]
-    public void Its_mat_shows_two_millimetres_all_round() => _card.ShowsBorder("front/heart/mat", "2 mm");
+    public void Its_mat_shows_two_millimetres_on_all_sides() => _card.ShowsBorder("front/heart/mat", "2 mm");
 
     [Fact]
-    public void The_box_of_its_mat_is_two_millimetres_larger_on_each_side() =>
+    public void The_bounding_box_of_its_mat_is_two_millimetres_larger_on_each_side() =>
         Assert.Equal(_card.Piece("front/heart").Box.Grow(Insets.All(Length.Millimetre(2))), _card.Piece("front/heart/mat").Box);
 
     [Fact]
-    public void A_bare_number_is_millimetres() => Assert.Equal(Measure.Size("210 mm x 148 mm"), _card.Base.Flat);
+    public void A_bare_number_is_in_millimetres() => Assert.Equal(Measure.Size("210 mm x 148 mm"), _card.Base.Flat);
 }

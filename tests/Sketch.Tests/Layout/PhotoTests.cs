@@ -32,7 +32,7 @@ public class PhotoTests
     [Theory]
     [InlineData("front/photo/mat", "1/16")]
     [InlineData("front/photo/mat2", "1/8")] // beyond the mat that lies on it
-    public void Each_mat_is_measured_against_what_lies_on_it(string path, string border) => _card.ShowsBorder(path, border);
+    public void Each_border_is_measured_from_the_layer_on_the_mat(string path, string border) => _card.ShowsBorder(path, border);
 
     [Theory]
     [InlineData("front/photo")]

@@ -17,11 +17,11 @@ public class PieceRuleTests
     [InlineData("strip full x 1/2, left 1/4, right 1/2", "3 1/2 x 1/2")]
     [InlineData("line 1/16, along bottom", "4 1/4 x 1/16")]
     [InlineData("line 1/16, along right", "1/16 x 5 1/2")]
-    public void A_piece_has_the_size_that_is_written(string piece, string size) =>
+    public void A_piece_has_its_written_size(string piece, string size) =>
         Assert.Equal(Measure.Size(size), Assert.Single(Laid.OnA2($"  {piece}, of red").Pieces).Box.Size);
 
-    [Fact] // over the corners; a regular hexagon is half the root of 3 as high
-    public void A_hexagon_is_measured_over_its_corners() =>
+    [Fact] // across the corners; the height of a regular hexagon is √3/2 of that
+    public void A_hexagon_is_measured_across_its_corners() =>
         Assert.Equal(2 * 25.4 * Math.Sqrt(3) / 2, Laid.OnA2("  hexagon 2, of red").Piece("front/hexagon").Box.Height.Millimetres, 0.0001);
 
     [Theory]
@@ -35,7 +35,7 @@ public class PieceRuleTests
     [Theory]
     [InlineData("right", "4 3/16, 0", "1/16 x 5 1/2")] // 4 1/4 - 1/16
     [InlineData("bottom", "0, 5 7/16", "4 1/4 x 1/16")]
-    public void A_line_along_an_edge_lies_inside(string edge, string place, string size) =>
+    public void A_line_along_an_edge_lies_inside_the_face(string edge, string place, string size) =>
         Laid.OnA2($"  line 1/16, along {edge}, of silver").HasSizeAndPlace("front/line", size, place);
 
     [Fact]
@@ -43,20 +43,20 @@ public class PieceRuleTests
         Laid.OnA2("  circle 2, of red\n    mat +1/8, of navy").HasSizeAndPlace("front/circle/mat", "2 1/8 x 2 1/8", "1 1/16, 1 11/16");
 
     [Fact]
-    public void Foam_upon_foam_adds_up()
+    public void Heights_of_foam_add_up()
     {
         var card = Laid.OnA2("  pic: panel 3 x 2, on foam, of cream\n    square 1, raised 1 mm, of red\n      circle 1/2, of navy");
         card.IsRaised("front/pic/square/circle", "3 mm");
     }
 
     [Fact]
-    public void Foam_of_another_height_is_written_after_it() =>
+    public void Foam_can_be_written_with_another_height() =>
         Laid.OnA2("  square 1, on foam 3 mm, of red").IsRaised("front/square", "3 mm");
 
     [Fact]
-    public void A_turned_piece_takes_its_children_round()
+    public void A_turned_piece_turns_its_children_with_it()
     {
-        // 3 x 1 in the middle of the front, a quarter turn to the right: what lay at its left end lies at its top.
+        // 3 x 1 in the middle of the front, a quarter turn to the right: its left end is now at the top.
         var child = Laid.OnA2("  strip 3 x 1, turn 90, of cream\n    square 1, left 0, of red").Piece("front/strip/square").TurnedOutline;
         var points = child.Contours[0].Segments.Select(s => s.End).ToArray();
         Assert.Equal((1.625 * 25.4, 1.25 * 25.4), (points.Min(p => p.X), points.Min(p => p.Y)), (a, b) => // 2 1/8 - 1/2, 2 3/4 - 1 1/2
@@ -67,30 +67,30 @@ public class PieceRuleTests
     [InlineData("window circle 1", "front/pic", 2)]
     [InlineData("window circle 1", "front/pic/mat", 2)] // the mats too
     [InlineData("window circle 1, through", "front/pic", 2)]
-    public void A_window_cuts_the_piece_it_is_in(string window, string path, int contours) =>
+    public void A_window_cuts_the_piece_that_it_lies_on(string window, string path, int contours) =>
         Assert.Equal(contours, Laid.OnA2($"  pic: panel 3 x 2, of cream\n    mat +1/8, of navy\n    {window}").Piece(path)
             .Outline.Contours.Length);
 
     [Theory]
     [InlineData("window circle 1", 1)]
     [InlineData("window circle 1, through", 2)]
-    public void Only_through_cuts_the_base_as_well(string window, int contours) =>
+    public void Only_a_window_through_also_cuts_the_base(string window, int contours) =>
         Assert.Equal(contours, Laid.OnA2($"  pic: panel 3 x 2, of cream\n    {window}").Base.Outline.Contours.Length);
 
     [Fact]
-    public void Colours_in_turn_run_through_a_grid_in_reading_order() => Assert.Equal(
+    public void Alternating_colours_fill_a_grid_in_reading_order() => Assert.Equal(
         ["red", "blue", "navy", "red", "blue", "navy"],
         Laid.OnA2("  6 square 1/2, in a grid 2 across, of red and blue and navy, in turn").RolesOf("front/square"));
 
     [Fact]
-    public void Some_copies_may_be_changed_together() => Assert.Equal(
+    public void Several_copies_can_be_changed_together() => Assert.Equal(
         ["red", "blue", "blue", "red"],
         Laid.OnA2("  4 square 1/2, in a row, of red\n    item 2 and 3: of blue").RolesOf("front/square"));
 
     [Theory]
     [InlineData(2, "2 1/4, 1 1/2")] // 1 1/2 + 1/2 + 1/4
     [InlineData(3, "1 1/2, 2 1/2")] // 1 1/2 + 1/2 + 1/2
-    public void A_grid_may_have_two_gaps(int number, string place) => // 1 1/4 across and 2 1/2 down, so from 1 1/2, 1 1/2
+    public void A_grid_can_have_two_gaps(int number, string place) => // 1 1/4 across and 2 1/2 down, so from 1 1/2, 1 1/2
         Laid.OnA2("  6 square 1/2, in a grid 2 across, gap 1/4 x 1/2, of red").HasPlace($"front/square[{number}]", place);
 
     [Fact]
@@ -99,17 +99,17 @@ public class PieceRuleTests
         Laid.OnA2("  2 square 1, in a row, of red\n    mat +1/8, of navy").Order());
 
     [Fact]
-    public void The_gap_of_copies_with_mats_is_between_the_mats() => // two of 1 1/8 with 1/4 between are 2 1/2
+    public void The_gap_between_copies_is_between_their_mats() => // two of 1 1/8 with 1/4 between are 2 1/2
         Laid.OnA2("  2 square 1, in a row, gap 1/4, top 0, of red\n    mat +1/8, of navy")
             .HasPlace("front/square[2]", "2 5/16, 1/16"); // 7/8 + 1 3/8 + 1/16
 
     [Fact]
-    public void What_is_tucked_under_a_sibling_is_drawn_before_its_mats() => Assert.Equal(
+    public void A_piece_tucked_under_a_sibling_is_drawn_before_its_mats() => Assert.Equal(
         ["front/tag", "front/pic/mat", "front/pic"],
         Laid.OnA2("  pic: panel 2 x 2, of cream\n    mat +1/8, of navy\n  tag 1 x 2, top 1, tucked under pic, of kraft").Order());
 
     [Fact]
-    public void A_part_may_be_used_again_and_again() => Assert.Equal(
+    public void A_part_can_be_used_many_times() => Assert.Equal(
         ["front/first/square", "front/second/square"],
         Laid.Out("card \"Test\"\nbase A2, of white\npart mark 1 x 1\n  square 1/2, of red\nfront\n  first: use mark, left 0\n  second: "
             + "use mark, right 0").Order());
@@ -121,13 +121,13 @@ public class PieceRuleTests
     [InlineData("  a1: square 1, above b1 by 1/4, of red\n  b1: square 1, below a1 by 1/4, of red")] // a circle
     [InlineData("  a1: panel, same size as b1, of red\n  b1: panel, same size as a1, of red")]
     [InlineData("  oval 2, of red")] // an oval has no proportions of its own
-    public void What_makes_no_sense_is_an_error(string pieces) => Assert.Contains(
+    public void Nonsense_is_an_error(string pieces) => Assert.Contains(
         Compiler.Compile(new SourceText("card.card", $"card \"Test\"\nbase A2, fold left, of white\nfront\n{pieces}"),
             new TestSurroundings()).Findings,
         f => f.Severity == Severity.Error);
 
     [Fact]
-    public void More_letters_than_can_be_drawn_are_a_finding()
+    public void Too_many_letters_are_reported()
     {
         var words = new string('a', 10_000);
 

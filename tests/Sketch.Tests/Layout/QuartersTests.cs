@@ -26,5 +26,5 @@ public class QuartersTests
     public void Each_piece_has_its_size_and_place(string path, string size, string place) => _card.HasSizeAndPlace(path, size, place);
 
     [Fact]
-    public void Alternating_colours_make_a_chequer() => Assert.Equal(["blue", "cream", "cream", "blue"], _card.RolesOf("front/panel"));
+    public void Alternating_colours_make_a_checkerboard() => Assert.Equal(["blue", "cream", "cream", "blue"], _card.RolesOf("front/panel"));
 }

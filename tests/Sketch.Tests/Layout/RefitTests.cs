@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Sketch.Tests.Layout;
 
-/// <summary>A card made from another one on a base of another size, worked out by hand from the language.</summary>
+/// <summary>A card refitted to a base of another size, worked out by hand from the language.</summary>
 public class RefitTests
 {
     private const string Small = """
@@ -26,34 +26,34 @@ public class RefitTests
     [InlineData("front/pic/square[1]", "3/4 x 3/4", "2 3/8, 1 3/8")] // 1 1/4 + (4 - 1 3/4)/2: the gap stays 1/4; 3/4 + (2 - 3/4)/2
     [InlineData("front/pic/line", "4 x 1/16", "1 1/4, 3/4")] // a line stays as thick
     [InlineData("front/sea", "7 1/2 x 9 1/2", "1/4, 1/4")] // what shows is a margin
-    public void Twice_the_base_with_refit_sizes_is_twice_the_sizes_and_distances(string path, string size, string place) =>
+    public void Refit_sizes_on_a_base_twice_as_large_doubles_sizes_and_distances(string path, string size, string place) =>
         From("base 8 x 10\nrefit sizes").HasSizeAndPlace(path, size, place);
 
     [Theory]
     [InlineData("front/pic", "2 x 1", "1 1/4, 3/4")] // distances 1 and 1/2
     [InlineData("front/pic/mat", "2 1/4 x 1 1/4", "1 1/8, 5/8")]
     [InlineData("front/sea", "7 1/2 x 9 1/2", "1/4, 1/4")]
-    public void With_refit_margins_sizes_stay(string path, string size, string place) =>
+    public void Refit_margins_keeps_sizes(string path, string size, string place) =>
         From("base 8 x 10\nrefit margins").HasSizeAndPlace(path, size, place);
 
     [Fact]
-    public void With_refit_all_borders_grow_too() => From("base 8 x 10\nrefit all").ShowsBorder("front/pic/mat", "1/4");
+    public void Refit_all_scales_borders_too() => From("base 8 x 10\nrefit all").ShowsBorder("front/pic/mat", "1/4");
 
     [Theory]
     [InlineData("front/pic", "2 x 1", "1 1/4, 1/2")] // the smaller ratio is 1; left 1/2 becomes 1
     [InlineData("front/pic/square[1]", "3/8 x 3/8", "1 3/4, 13/16")] // 1 1/4 + (2 - 1)/2, 1/2 + (1 - 3/8)/2
-    public void On_a_base_that_is_only_wider_sizes_stay_and_distances_across_grow(string path, string size, string place) =>
+    public void A_wider_base_keeps_sizes_and_scales_horizontal_distances(string path, string size, string place) =>
         From("base 8 x 5\nrefit sizes").HasSizeAndPlace(path, size, place);
 
     [Fact]
-    public void Without_refit_everything_written_stays() => From("base 8 x 10").HasSizeAndPlace("front/pic", "2 x 1", "3/4, 1/2");
+    public void Without_refit_all_written_lengths_stay() => From("base 8 x 10").HasSizeAndPlace("front/pic", "2 x 1", "3/4, 1/2");
 
     [Fact]
-    public void What_the_new_card_changes_is_changed_last() =>
+    public void Changes_of_the_new_card_are_applied_last() =>
         From("base 8 x 10\nrefit sizes\nchange sea: showing 1/8").HasSize("front/sea", "7 3/4 x 9 3/4");
 
     [Fact]
-    public void Metric_sizes_go_to_whole_millimetres()
+    public void Metric_sizes_are_rounded_to_whole_millimetres()
     {
         var text = "card \"New\"\nlike \"small.card\"\nunits mm\nbase 120 x 180\nrefit sizes";
         var small = "card \"Small\"\nunits mm\nbase 100 x 150, fold left, of white\nfront\n  square 34, left 7, top 10, of red";
@@ -62,7 +62,7 @@ public class RefitTests
     }
 
     [Fact]
-    public void Each_change_of_a_refit_is_reported_in_the_words_of_the_file()
+    public void Each_change_of_a_refit_is_reported_as_written_in_the_file()
     {
         var world = new TestSurroundings().WithText("small.card", Small);
         var reported = Compiler.Compile(new SourceText("new.card", "card \"New\"\nlike \"small.card\"\nbase 8 x 10\nrefit sizes"), world)

@@ -7,7 +7,7 @@ using Xunit;
 
 namespace Sketch.Tests.Layout;
 
-/// <summary>Rules of the language that the worked layouts do not reach; every value is worked out by hand from the rule.</summary>
+/// <summary>Rules of the language that the worked layouts do not cover; every value is worked out by hand from the rule.</summary>
 public class RuleTests
 {
     [Theory]
@@ -18,11 +18,11 @@ public class RuleTests
     [InlineData("panel full x 2, showing left 1/4", "4 x 2", "1/4, 1 3/4")]
     [InlineData("panel 2 x 3, showing left 1/4, showing right 2", "2 x 3", "1/4, 1 1/4")]
     [InlineData("panel full x share 1/2, showing 1/4, left 1", "3 x 2 1/2", "1, 1/4")]
-    public void Showing_speaks_of_the_sides_it_names(string panel, string size, string place) =>
+    public void Showing_applies_to_the_sides_that_it_names(string panel, string size, string place) =>
         Laid.OnA2($"  {panel}, of red").HasSizeAndPlace("front/panel", size, place);
 
     [Fact]
-    public void Text_that_shows_takes_the_room_and_keeps_its_letters()
+    public void Showing_sets_the_box_of_a_text_and_keeps_its_letters()
     {
         var text = Laid.OnA2("  text \"ahoy\", showing 1/2").Piece("front/text");
         Assert.Equal(Measure.Size("3 1/4 x 4 1/2"), text.Box.Size);
@@ -34,7 +34,7 @@ public class RuleTests
     [InlineData("strip full x 1, left 1/4", "1/16", "0")]
     [InlineData("strip full x 1, left -1/4, right 1/8", "0", "1/16")]
     [InlineData("strip full x 1, showing left 1/4", "1/16", "0")]
-    public void The_mat_of_a_full_strip_shows_where_the_strip_is_held_off(string strip, string left, string right) =>
+    public void The_mat_of_a_full_strip_shows_where_the_strip_has_a_distance(string strip, string left, string right) =>
         Laid.OnA2($"  {strip}, of red\n    mat +1/8, of blue").ShowsBorder("front/strip/mat", left, "1/16", right, "1/16");
 
     [Theory]
@@ -42,7 +42,7 @@ public class RuleTests
     [InlineData("sky: panel 3 x 3, of red\n  mat 1/8, of nvy", "nvy")]
     [InlineData("panel, of red\n  star 2, of glod", "glod")]
     [InlineData("strip \"ahoy\", of red, ink nvy", "nvy")]
-    public void A_paper_that_nobody_knows_is_reported_of_a_piece_without_a_size_too(string pieces, string word) =>
+    public void An_unknown_paper_is_reported_even_if_the_piece_has_no_size(string pieces, string word) =>
         Assert.StartsWith($"'{word}' is neither", Assert.Single(Found.On(pieces), f => f.Code == "SK210")
             .Message, StringComparison.Ordinal);
 
@@ -53,7 +53,7 @@ public class RuleTests
     [InlineData("base A2, of white\nfront\n  2 star 1, in a row, of red and any offcut")]
     [InlineData("base A2, of white\nfront\n  strip 2 x 1 \"ahoy\", of red, ink any offcut")]
     [InlineData("base A2, of white\nfront\n  star 1, of red\nenvelope US A2, of any offcut")]
-    public void Any_offcut_on_a_piece_gets_the_lines_to_write(string lines)
+    public void Any_offcut_on_a_piece_gets_a_hint_with_the_lines_to_write(string lines)
     {
         var findings = Compiler.Compile(new("card.card", $"card \"Lamp day\"\n{lines}\n"), new TestSurroundings()).Findings;
         var finding = Assert.Single(findings, f => f.Code == "SK115");
@@ -61,11 +61,11 @@ public class RuleTests
     }
 
     [Fact]
-    public void A_misspelt_pattern_gets_the_nearest_one() =>
+    public void A_misspelt_pattern_gets_the_nearest_one_as_a_hint() =>
         Assert.Equal("Did you mean plaid?", Assert.Single(Found.On("panel 3 x 3, of plaidd")).Hint);
 
     [Fact]
-    public void Contradicting_sizes_name_both_lines_and_values()
+    public void Contradictory_sizes_are_reported_with_both_lines_and_values()
     {
         var finding = Assert.Single(
             Found.On("panel 2 x 3, of red\n  mat +1/8, of blue\n  mat 2 1/2 x 3 1/8, border 1/8, of cream"), f =>
@@ -78,7 +78,7 @@ public class RuleTests
     [InlineData("share 1/3", "share 2/3")]
     [InlineData("share 1/7", "share 6/7")]
     [InlineData("share 5/11", "share 6/11")]
-    public void Shares_that_make_a_whole_fill_it_to_a_nanometre(string one, string other)
+    public void Shares_that_add_up_to_a_whole_fill_it_to_the_nanometre(string one, string other)
     {
         var card = Laid.OnA2($"  a: panel full x {one}, top 0, of red\n  b: panel full x {other}, bottom 0, of red");
         Assert.InRange((card.Piece("front/a").Box.Bottom - card.Piece("front/b").Box.Top).Abs().Nanometres, 0, 1);
@@ -90,21 +90,21 @@ public class RuleTests
     [InlineData("gap 1/8, lower right 0", "1", "2 1/8", "3 1/4")]
     [InlineData("gap -1/4, left 0", "0", "3/4", "1 1/2")]
     [InlineData("step down 1/4, left 0, top 0", "0", "1", "2")]
-    public void Three_squares_stand_in_a_row(string clauses, params string[] lefts)
+    public void Three_squares_lie_in_a_row(string clauses, params string[] lefts)
     {
         var card = Laid.OnA2($"  3 square 1, in a row, {clauses}, of red");
         Assert.Equal(lefts.Select(Measure.Length), Enumerable.Range(1, 3).Select(i => card.Piece($"front/square[{i}]").Box.Left));
     }
 
     [Fact]
-    public void A_row_that_steps_down_goes_down_each_time()
+    public void Each_copy_of_a_row_with_a_step_down_is_lower()
     {
         var card = Laid.OnA2("  3 square 1, in a row, step down 1/4, left 0, top 0, of red");
         Assert.Equal(["0", "1/4", "1/2"], Enumerable.Range(1, 3).Select(i => LengthFormat.Ruler(card.Piece($"front/square[{i}]").Box.Top)));
     }
 
     [Fact]
-    public void A_step_down_alone_makes_a_column() =>
+    public void A_step_down_on_its_own_makes_a_column() =>
         Laid.OnA2("  3 square 1, step down 1/4, upper left 0, of red").HasPlace("front/square[3]", "0, 2 1/2");
 
     [Theory]
@@ -115,7 +115,7 @@ public class RuleTests
         Laid.OnA2($"  2 square 1, upper left 0{clause}, of red\n    item 2: 1/2").HasPlace("front/square[2]", $"1, {top}");
 
     [Fact]
-    public void A_copy_may_be_shifted_from_its_row()
+    public void A_copy_can_be_shifted_out_of_its_row()
     {
         var card = Laid.OnA2("  2 square 1, upper left 1/4, shift down 1, of red\n    item 2: shift up 1/8");
         card.HasPlace("front/square[1]", "1/4, 1 1/4");
@@ -131,17 +131,17 @@ public class RuleTests
     [InlineData("around mid", "1 5/8, 2 1/4")]
     [InlineData("measured from mid, left 0, top 0", "1 5/8, 2 1/4")]
     [InlineData("along top of mid", "1 5/8, 2 1/4")]
-    public void A_square_of_an_inch_is_placed_by_another(string place, string at) =>
+    public void A_one_inch_square_is_placed_relative_to_another(string place, string at) =>
         Laid.OnA2($"  mid: square 1, of red\n  it: square 1, {place}, of red").HasPlace("front/it", at);
 
     [Fact]
-    public void A_piece_of_several_mats_tucked_under_a_neighbour_comes_before_its_mats() => Assert.Equal(
+    public void A_piece_with_several_mats_under_a_neighbour_is_drawn_before_its_mats() => Assert.Equal(
         ["front/a/mat", "front/a", "front/b/mat", "front/b", "front/c"],
         Laid.OnA2("  b: square 1, of red\n    mat, of red\n  a: square 1, tucked under b, of red\n    mat, of red\n  c: square 1, of red")
             .Order());
 
     [Fact]
-    public void A_window_through_cuts_everything_beneath()
+    public void A_window_through_cuts_every_layer_beneath()
     {
         var card = Laid.OnA2("  a: panel 3 x 3, of red\n    mat +1/8, of red\n    b: panel 2 x 2, of red\n      window 1 x 1, through");
         const double hole = 25.4 * 25.4;
@@ -152,7 +152,7 @@ public class RuleTests
     }
 
     [Fact]
-    public void Many_windows_cut_as_much_as_each_of_them() => Assert.Equal(
+    public void Many_windows_cut_the_sum_of_their_areas() => Assert.Equal(
         (4 * 5 - 40 * 0.25 * 0.25) * 25.4 * 25.4,
         Laid.OnA2("  panel 4 x 5, of red\n    40 window 1/4 x 1/4, in a grid 8 across, gap 1/8").Piece("front/panel").Outline.Area, 3);
 
@@ -165,7 +165,7 @@ public class RuleTests
     }
 
     [Fact]
-    public void A_used_part_takes_exchanged_roles_however_deep()
+    public void Exchanged_roles_reach_parts_at_any_depth()
     {
         var card = Laid.Out("card \"x\"\nbase A2, of white\nrole deep: navy\npart light 1/2 x 1/2\n  star 1/2, of deep\npart lantern 1 "
             + "x 1\n  use light\nfront\n  use lantern, left 0\n  use lantern, right 0, with deep as red\n");
@@ -178,7 +178,7 @@ public class RuleTests
     [InlineData("envelope", "5 3/4 x 4 3/8")]
     [InlineData("envelope 4 x 6", "6 x 4")]
     [InlineData("envelope C6", "162 mm x 114 mm")]
-    public void An_envelope_lies_landscape(string line, string size)
+    public void An_envelope_is_landscape(string line, string size)
     {
         var face = Laid.Out($"card \"x\"\nbase A2, of white\n{line}\n").Find(FaceKind.Envelope)!;
         Assert.Equal(size.Contains("mm", StringComparison.Ordinal)
@@ -188,11 +188,11 @@ public class RuleTests
     [Theory]
     [InlineData("envelope US A2, flap 2\nenvelope back\n  tape full x 1/2, over bottom of flap, of blue\n")]
     [InlineData("envelope back, flap 2\n  tape full x 1/2, over bottom of flap, of blue\n")]
-    public void The_flap_is_a_place_on_the_back_of_the_envelope(string lines) =>
+    public void Pieces_can_be_placed_on_the_flap_of_the_envelope(string lines) =>
         Laid.Out($"card \"x\"\nbase A2, of white\n{lines}").HasSizeAndPlace("envelope-back/tape", "5 3/4 x 1/2", "0, 1 3/4");
 
     [Fact]
-    public void A_frame_leaves_what_shows_and_is_a_ring()
+    public void A_frame_is_a_ring_of_the_given_width()
     {
         var frame = Laid.OnA2("  frame 1/4, showing 1/4, of gold").Piece("front/frame");
         Assert.Equal(Measure.Size("3 3/4 x 5"), frame.Box.Size);
@@ -200,11 +200,11 @@ public class RuleTests
     }
 
     [Fact]
-    public void Copies_that_do_not_fill_what_shows_are_reported() => Assert.All(
+    public void Showing_with_copies_that_do_not_fill_it_is_reported() => Assert.All(
         Found.On("3 square 1, showing 1/8, of red"), f => Assert.Equal(FindingCatalogue.SizesContradict, f.Kind));
 
     [Fact]
-    public void Parts_that_double_until_there_are_too_many_pieces_are_left_out_as_a_whole()
+    public void Parts_that_double_past_the_limit_of_pieces_are_left_out_entirely()
     {
         var parts = string.Concat(Enumerable.Range(1, 20).Select(i => $"part p{i} 1 x 1\n  use p{i - 1}\n  use p{i - 1}\n"));
         var compilation = Compiler.Compile(
@@ -218,7 +218,7 @@ public class RuleTests
     }
 
     [Fact]
-    public void A_base_of_less_than_nothing_is_one_mistake() =>
+    public void A_base_of_negative_size_is_one_finding() =>
         Assert.Equal("-4 is negative, which is not allowed here.",
             Assert.Single(Found.In("card \"Card\"\nbase -4 x 5, of white\nfront\n  star 1, of red\n")).Message);
 }

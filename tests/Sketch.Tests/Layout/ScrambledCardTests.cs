@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Sketch.Tests.Layout;
 
-/// <summary>Cards with words taken out, doubled and swapped: whatever is written, the answer is a card or findings.</summary>
+/// <summary>Cards with words removed, doubled and swapped: the result is always a card or findings.</summary>
 public class ScrambledCardTests
 {
     private static readonly string[] Words =
@@ -17,7 +17,7 @@ public class ScrambledCardTests
                 mistakes.Aggregate(LayoutSamples.All[card], (text, m) => Spoil(text, m.Item1, m.Item2, Words[m.Item3])));
 
     [Fact]
-    public void A_card_with_mistakes_is_laid_out_or_explained() =>
+    public void A_card_with_mistakes_gives_a_layout_or_findings() =>
         Spoilt.Sample(text =>
         {
             var compilation = Compiler.Compile(new SourceText("card.card", text), LayoutSamples.Surroundings());

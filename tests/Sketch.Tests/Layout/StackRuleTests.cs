@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Sketch.Tests.Layout;
 
-/// <summary>A size may be known anywhere in a stack: the rest follows, or the contradiction is reported.</summary>
+/// <summary>Any layer of a stack can have the known size: the others follow, or the contradiction is reported.</summary>
 public class StackRuleTests
 {
     [Theory]
@@ -21,7 +21,7 @@ public class StackRuleTests
         Laid.OnA2("  pic: panel, of cream\n    mat +1/8, of navy\n    mat 4 x 5 1/4, border 1/8, of white").HasSize(path, size);
 
     [Fact]
-    public void The_one_unwritten_border_between_two_known_sizes_is_calculated()
+    public void A_single_unwritten_border_between_two_known_sizes_is_calculated()
     {
         var card = Laid.OnA2("  pic: panel 3 1/2 x 4 3/4, showing 1/8, of cream\n    mat, of navy\n    mat +1/8, of white");
         card.ShowsBorder("front/pic/mat", "3/16"); // 4 - 1/8 - 3 1/2 = 3/8 in total
@@ -29,14 +29,14 @@ public class StackRuleTests
     }
 
     [Fact]
-    public void Each_axis_is_settled_by_itself()
+    public void Each_axis_is_resolved_independently()
     {
         var card = Laid.OnA2("  pic: panel 3 x 5, showing 1/8, of cream\n    mat, of navy");
         card.ShowsBorder("front/pic/mat", "1/2", "1/8", "1/2", "1/8"); // (4 - 3)/2, (5 1/4 - 5)/2
     }
 
     [Fact]
-    public void Known_sizes_that_agree_are_no_error() =>
+    public void Known_sizes_that_agree_are_not_an_error() =>
         Laid.OnA2("  pic: panel 3 7/8 x 5 1/8, showing 1/8, of cream\n    mat +1/8, of navy").HasSize("front/pic/mat", "4 x 5 1/4");
 
     [Fact]
@@ -54,19 +54,19 @@ public class StackRuleTests
     [InlineData("  pic: panel, of cream")] // how large?
     [InlineData("  pic: panel full x full, of cream\n    mat +1/8, of navy")] // say showing
     [InlineData("  pic: panel 3, of cream")] // one number for a panel
-    public void What_cannot_be_settled_is_an_error(string pieces) => Assert.NotEmpty(Errors(pieces));
+    public void An_undetermined_size_is_an_error(string pieces) => Assert.NotEmpty(Errors(pieces));
 
     [Fact]
-    public void Full_is_the_parent_less_the_written_distances() =>
+    public void Full_is_the_parent_minus_the_written_distances() =>
         Laid.OnA2("  panel full x full, left 1/4, right 1/2, top 1/8, of blue").HasSizeAndPlace("front/panel", "3 1/2 x 5 3/8", "1/4, 1/8");
 
     [Fact]
-    public void Showing_may_differ_on_one_side() =>
+    public void Showing_can_differ_on_one_side() =>
         Laid.OnA2("  panel, showing 1/8, showing bottom 1, of blue")
             .HasSizeAndPlace("front/panel", "4 x 4 3/8", "1/8, 1/8"); // 5 1/2 - 1/8 - 1
 
     [Fact]
-    public void The_same_size_as_another_piece_is_its_own_size() =>
+    public void Same_size_refers_to_the_piece_without_its_mats() =>
         Laid.OnA2("  pic: panel 3 x 2, of cream\n  panel, same size as pic, top 0, of blue").HasSize("front/panel", "3 x 2");
 
     private static IEnumerable<Finding> Errors(string pieces) =>

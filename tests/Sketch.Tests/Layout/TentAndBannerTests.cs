@@ -45,20 +45,20 @@ public class TentAndBannerTests
     public void Each_piece_has_its_cut_size(string path, string? size) => _card.IsCut(path, size);
 
     [Fact]
-    public void A_mat_of_a_written_size_shows_half_of_the_difference() => _card.ShowsBorder("front/pic/mat", "1/16"); // (2 3/4 - 2 5/8)/2
+    public void A_mat_of_a_written_size_shows_half_the_difference() => _card.ShowsBorder("front/pic/mat", "1/16"); // (2 3/4 - 2 5/8)/2
 
     [Fact]
-    public void The_notch_of_the_banner_is_half_its_height_deep() =>
+    public void The_notch_of_the_banner_is_half_as_deep_as_the_banner_is_high() =>
         Assert.Equal((Measure.Length("0"), Measure.Length("1/4")), _card.Piece("front/banner").Notches);
 
     [Fact]
     public void A_landscape_A2_is_wider_than_high() => Assert.Equal(Measure.Size("5 1/2 x 4 1/4"), _card.Base.Closed);
 
     [Fact]
-    public void Folded_at_the_top_its_sheet_is_twice_as_high() => Assert.Equal(Measure.Size("5 1/2 x 8 1/2"), _card.Base.Flat);
+    public void Folded_at_the_top_the_sheet_is_twice_as_high() => Assert.Equal(Measure.Size("5 1/2 x 8 1/2"), _card.Base.Flat);
 
     [Fact]
-    public void Drawing_order_is_as_written() => Assert.Equal(
+    public void Pieces_are_drawn_in_written_order() => Assert.Equal(
         [
             "front/wide", "front/wide/line", "front/wide/line2", "front/wide/gem[1]", "front/wide/gem[2]", "front/wide/gem[3]",
             "front/pic/mat", "front/pic", "front/banner", "front/gem[1]", "front/gem[2]",

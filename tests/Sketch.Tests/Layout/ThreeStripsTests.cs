@@ -4,8 +4,8 @@ using Xunit;
 namespace Sketch.Tests.Layout;
 
 /// <summary>
-/// Worked out by hand from the language. In the plain lettering of <see cref="TestSurroundings"/> letters of half the strip's height,
-/// 3/16, are 0.15 in wide; the strip has 1/8 more at each end and goes up to the next 1/16.
+/// Worked out by hand from the language. In the plain lettering of <see cref="TestSurroundings"/> letters of half the height of the strip,
+/// 3/16, are 0.15 in wide; the strip is 1/8 longer at each end, rounded up to the next 1/16.
 /// </summary>
 public class ThreeStripsTests
 {
