@@ -66,37 +66,41 @@ public sealed class FontShelf
         problem = "";
         if (name is null)
         {
-            return OwnFont.Open(FontWeight.Regular);
+            return OwnFont.Plain.Open(OwnFont.Regular);
         }
 
         var readings = FontName.Readings(name);
         foreach (var reading in readings)
         {
-            if (reading.Family.Equals(OwnFont.Family, StringComparison.OrdinalIgnoreCase))
+            var installed = _installed.OfFamily(reading.Family);
+            if (OwnFont.Find(reading.Family) is { } own)
             {
-                return FindOwn(reading, out problem);
+                FontStyle style = new(reading.Weight ?? FontWeight.Regular, reading.Italic);
+                if (own.Styles.Contains(style))
+                {
+                    return own.Open(style);
+                }
+
+                if (installed.IsEmpty)
+                {
+                    var styles = own.Styles.Select(s => new FontName(own.Name, s.Weight, s.Italic).Style);
+                    problem = $"{own.Name} has no {reading.Style}; it has {string.Join(", ", styles)}.";
+                    return null;
+                }
             }
 
-            if (_installed.OfFamily(reading.Family) is { IsEmpty: false } family)
+            if (!installed.IsEmpty)
             {
-                return FindInstalled(reading, family, out problem);
+                return FindInstalled(reading, installed, out problem);
             }
         }
 
-        var nearest = Nearest.Find(readings.IsEmpty ? "" : readings[^1].Family, [OwnFont.Family, .. _installed.Families()]);
+        var nearest = Nearest.Find(
+            readings.IsEmpty ? "" : readings[^1].Family, [.. OwnFont.All.Select(f => f.Name), .. _installed.Families()]);
         problem = "no font of that name is installed; " + (nearest is null
-            ? "name a family that is, or a font file that lies beside the card, such as \"fonts/quill.ttf\"."
+            ? "write lettering and one of its kinds, or name an installed font or a font file beside the card."
             : $"did you mean \"{nearest}\"?");
         return null;
-    }
-
-    private static LetterFont? FindOwn(FontName name, out string problem)
-    {
-        var weight = name.Weight ?? FontWeight.Regular;
-        problem = !name.Italic && OwnFont.Weights.Contains(weight)
-            ? ""
-            : $"{OwnFont.Family} has no {name.Style}; it has {string.Join(", ", OwnFont.Weights.Select(FontName.Words))}.";
-        return problem.Length == 0 ? OwnFont.Open(weight) : null;
     }
 
     private LetterFont? FindInstalled(FontName name, ImmutableArray<InstalledFont> family, out string problem)

@@ -60,7 +60,7 @@ internal static class BaseUnits
         var (word, name) = unit == Unit.Centimetre ? ("cm", "centimetres") : ("mm", "millimetres");
         var start = line.Tokens.Tokens[0];
         // With lengths above the base, the units line would have to come before those.
-        var isFirst = lines.TakeWhile(l => l != line).All(l => l is WordsLine or RoleLine && l.Clauses.IsEmpty);
+        var isFirst = lines.TakeWhile(l => l != line).All(l => l is WordsLine or FontLine or RoleLine && l.Clauses.IsEmpty);
         var isPlain = file.BareUnits.All(u => u == unit);
         findings.Add(FindingCatalogue.UnsaidUnits, new(file.Source, start.Span),
             $"The base is in {name}, but sizes are given in inches, because no line sets the units.",

@@ -7,6 +7,11 @@ using Sketch.Units;
 
 namespace Sketch.Binding;
 
+/// <summary>The font of all words of a card without a font of their own.</summary>
+/// <param name="Name">A font file or the name of a font.</param>
+/// <param name="Location">Where it is named; a file is looked for beside that file.</param>
+internal sealed record BoundFont(string Name, Location Location);
+
 /// <summary>
 /// A card with <c>like</c>, <c>part</c> and <c>change</c> applied and names of sizes resolved, but with sizes and places still as
 /// clauses.
@@ -19,7 +24,7 @@ internal sealed record BoundCard
 
     public UnitSystem Units { get; init; }
 
-    public string? Font { get; init; }
+    public BoundFont? Font { get; init; }
 
     public string Notes { get; init; } = "";
 

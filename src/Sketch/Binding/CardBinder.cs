@@ -130,7 +130,7 @@ internal sealed class CardBinder
 
     private BoundCard ReadLine(BoundCard card, LineSyntax line)
     {
-        if (line is UnitsLine or WordsLine)
+        if (line is UnitsLine or WordsLine or FontLine)
         {
             _pieces.RejectClauses(line);
             _pieces.RejectChildren(line);
@@ -152,8 +152,8 @@ internal sealed class CardBinder
             case WordsLine { Word: "note" } note:
                 var text = string.Join('\n', note.Words.Select(w => w.Text));
                 return card with { Notes = card.Notes.Length == 0 ? text : card.Notes + "\n" + text };
-            case WordsLine { Word: "font" } font:
-                return card with { Font = font.Words[0].Text };
+            case FontLine font:
+                return card with { Font = new(font.Font.Text, At(font.Font.Span)) };
             case BadLine:
                 return card;
             case PieceLine or UseLine:

@@ -9,7 +9,7 @@ using Sketch.World;
 namespace Sketch.Layout;
 
 /// <summary>The words of pieces, each shaped once, and their measures.</summary>
-internal sealed class Words(IWorld world, string? cardFont, FindingBag findings)
+internal sealed class Words(IWorld world, BoundFont? cardFont, FindingBag findings)
 {
     /// <summary>From one baseline to the next, in cap heights: common practice for type of usual proportions, no source.</summary>
     public const double LinePitch = 1.75;
@@ -66,19 +66,19 @@ internal sealed class Words(IWorld world, string? cardFont, FindingBag findings)
 
     private ShapedWords? Shape(BoundPiece bound, QuotedSyntax line)
     {
-        var own = bound.Rules.Font;
-        var font = own?.Clause.Font.Text ?? cardFont;
+        var chosen = bound.Rules.Font is { } own ? new BoundFont(own.Clause.Font.Text, own.Location) : cardFont;
+        var font = chosen?.Name;
         if (_shaped.TryGetValue((line.Text, font), out var known))
         {
             return known;
         }
 
         var location = bound.Location;
-        var words = world.ShapeWords(line.Text, font, location.Source.Path, out var problem);
+        var words = world.ShapeWords(line.Text, font, (chosen?.Location ?? location).Source.Path, out var problem);
         if (words is null && _badFonts.Add(font ?? ""))
         {
-            findings.Add(FindingCatalogue.BadFont, own?.Location ?? location, $"The font \"{font}\" cannot be used: {problem}",
-                "Name a .ttf or .otf file in the same folder, or an installed font; without a font line the built-in font is used.");
+            findings.Add(FindingCatalogue.BadFont, chosen?.Location ?? location, $"The font \"{font}\" cannot be used: {problem}",
+                "Write a kind of lettering, as in lettering script, or name an installed font or a .ttf or .otf file beside the card.");
         }
         else if (words is { MissingCharacters.Length: > 0 })
         {

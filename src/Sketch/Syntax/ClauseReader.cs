@@ -147,6 +147,7 @@ internal static class ClauseReader
                 ? new LinesApartClause(apart.Value, default) : null,
             "file" => cursor.Quoted("Write file \"boat.svg\".") is { } file ? new FileClause(file, default) : null,
             "font" => cursor.Quoted("Write font \"Lighthouse.ttf\".") is { } font ? new FontClause(font, default) : null,
+            "lettering" => LetteringReader.ReadKind(cursor) is { } lettering ? new FontClause(lettering, default) : null,
             "fold" => ReadFold(cursor),
             "landscape" or "upright" => new FlagClause(token.Text.ToLowerInvariant(), default),
             "front" => StashClauseReader.ReadSide(cursor, false),

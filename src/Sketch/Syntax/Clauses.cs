@@ -144,7 +144,7 @@ public sealed record LinesApartClause(Length Distance, TextSpan Span) : Clause(S
 /// <summary><c>file "boat.svg"</c>.</summary>
 public sealed record FileClause(QuotedSyntax File, TextSpan Span) : Clause(Span);
 
-/// <summary><c>font "Lighthouse.ttf"</c>.</summary>
+/// <summary><c>font "Lighthouse.ttf"</c>, or <c>lettering script</c>, which stands for the font of that kind.</summary>
 public sealed record FontClause(QuotedSyntax Font, TextSpan Span) : Clause(Span);
 
 /// <summary><c>fold left</c>, <c>fold top</c>.</summary>

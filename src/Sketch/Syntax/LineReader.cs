@@ -31,9 +31,15 @@ internal static class LineReader
             case "card" or "batch" or "stash" or "like":
                 cursor.Take();
                 return cursor.Quoted($"Write {word} \"…\".") is { } title ? new TitleLine(tokens, word, title) : new BadLine(tokens);
-            case "message" or "note" or "font" or "date":
+            case "message" or "note" or "date":
                 cursor.Take();
                 return ReadWordsLine(cursor, tokens, word);
+            case "font":
+                cursor.Take();
+                return cursor.Quoted("Write font \"Lighthouse.ttf\".") is { } font ? new FontLine(tokens, font) : new BadLine(tokens);
+            case "lettering":
+                cursor.Take();
+                return LetteringReader.ReadKind(cursor) is { } lettering ? new FontLine(tokens, lettering) : new BadLine(tokens);
             case "units":
                 cursor.Take();
                 return ReadUnits(cursor, tokens);

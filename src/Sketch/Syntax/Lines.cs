@@ -122,8 +122,13 @@ public sealed record MeasureSyntax(string? System, string? Name, SizeSyntax? Siz
 /// <summary>What opens a file: <c>card "…"</c>, <c>batch "…"</c>, <c>stash "…"</c>, and <c>like "…"</c>.</summary>
 public sealed record TitleLine(LogicalLine Tokens, string Word, QuotedSyntax Words) : LineSyntax(Tokens);
 
-/// <summary>A line with only quoted words: <c>message</c>, <c>note</c>, <c>font</c>, <c>date</c>.</summary>
+/// <summary>A line with only quoted words: <c>message</c>, <c>note</c>, <c>date</c>.</summary>
 public sealed record WordsLine(LogicalLine Tokens, string Word, ImmutableArray<QuotedSyntax> Words) : LineSyntax(Tokens);
+
+/// <summary>
+/// The font of all words of a card: <c>font "Lighthouse.ttf"</c>, or <c>lettering script</c>, which stands for the font of that kind.
+/// </summary>
+public sealed record FontLine(LogicalLine Tokens, QuotedSyntax Font) : LineSyntax(Tokens);
 
 /// <summary><c>units mm</c>.</summary>
 public sealed record UnitsLine(LogicalLine Tokens, Unit Unit) : LineSyntax(Tokens);

@@ -25,12 +25,12 @@ public static class Vocabulary
     /// <summary>Words that begin a line but are not kinds of piece.</summary>
     public static readonly FrozenSet<string> Openers =
         Set("card", "batch", "stash", "like", "message", "units", "refit", "base", "role", "part", "use", "item", "change", "leave", "add",
-            "make", "makers", "spare", "for", "cut", "date", "note", "font");
+            "make", "makers", "spare", "for", "cut", "date", "note", "font", "lettering");
 
     /// <summary>Words that are often followed by a needless colon.</summary>
     public static readonly FrozenSet<string> WithoutColon =
-        Set("card", "batch", "stash", "like", "message", "note", "font", "date", "units", "refit", "base", "make", "makers", "spare",
-            "for", "cut");
+        Set("card", "batch", "stash", "like", "message", "note", "font", "lettering", "date", "units", "refit", "base", "make",
+            "makers", "spare", "for", "cut");
 
     /// <summary>Words of clauses that take one length.</summary>
     public static readonly FrozenSet<string> BeforeLengths =
@@ -46,7 +46,7 @@ public static class Vocabulary
     /// <summary>Words that begin a line of a card.</summary>
     public static readonly FrozenSet<string> CardLines =
         Set([.. Kinds, .. Faces, "card", "like", "units", "refit", "base", "role", "part", "use", "item", "change", "leave", "add", "note",
-            "font"]);
+            "font", "lettering"]);
 
     /// <summary>Words that begin a clause.</summary>
     public static readonly FrozenSet<string> ClauseWords =
@@ -54,8 +54,8 @@ public static class Vocabulary
             "shift",
             "above", "below", "measured", "over", "along", "around", "same", "gap", "spread", "lined", "step", "turn", "raised", "on",
                 "wrap",
-            "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font", "fold", "landscape", "flap",
-                "front", "back",
+            "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font", "lettering", "fold", "landscape",
+            "flap", "front", "back",
             "upright", "by", "trim", "weight", "thick", "price", "any", "spare", "kerf");
 
     /// <summary>Words that cannot be names, since a line or a relation could not be distinguished from them.</summary>

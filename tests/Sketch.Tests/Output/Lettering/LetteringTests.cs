@@ -120,7 +120,7 @@ public sealed class LetteringTests
     public void A_font_that_is_not_installed_is_reported()
     {
         Assert.Null(Shelf.Shape("Harbour", "Nosuchhand", out var problem));
-        Assert.StartsWith("no font of that name is installed; name a family", problem, StringComparison.Ordinal);
+        Assert.StartsWith("no font of that name is installed; write lettering and one of its kinds", problem, StringComparison.Ordinal);
     }
 
     [Fact]
