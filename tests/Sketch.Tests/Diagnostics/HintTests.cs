@@ -48,7 +48,7 @@ public class HintTests
         var reported = $"{finding.Code} {finding.Message} "
             + $"{finding.Hint}\n{slip.Split('\n')[line - 1]}\nbecomes\n{cured.Split('\n')[line - 1]}";
         // What is put beneath or before the line may move it.
-        Assert.True(Count(after, line, shifted) < Count(found, line, line), $"Not cured: {reported}");
+        Assert.True(Count(after, line, shifted) < Count(found, line, line), $"Not fixed: {reported}");
         var harm = after.FirstOrDefault(a => a.Severity == Severity.Error && !found.Any(f => f.Code == a.Code && f.Message == a.Message));
         Assert.True(harm is null, $"New error {harm?.Code} {harm?.Message}: {reported}");
 

@@ -190,7 +190,7 @@ public sealed class CardDrawingTests
         var one = CardDrawing.Draw(Gems(2), FaceKind.Front).Length;
         var many = CardDrawing.Draw(Gems(102), FaceKind.Front).Length;
 
-        Assert.True((many - one) / 100 < 220, $"{(many - one) / 100} characters each");
+        Assert.True((many - one) / 100 < 220, $"{(many - one) / 100} characters per piece");
     }
 
     [Fact]

@@ -3,10 +3,10 @@ using Sketch.Panels;
 
 namespace Sketch.Tests.Panels;
 
-/// <summary>Paths of pieces as tests write them.</summary>
+/// <summary>Parses paths of pieces as written in tests.</summary>
 internal static class Paths
 {
-    /// <summary>The path that is written so, such as <c>front/gem[2]/mat</c>.</summary>
+    /// <summary>Parses a path such as <c>front/gem[2]/mat</c>.</summary>
     public static PiecePath Path(this string written)
     {
         var steps = written.Split('/');

@@ -11,20 +11,20 @@ public sealed class BuiltInPaperTests
     [InlineData("Silver", PaperPattern.Foil)]
     [InlineData("kraft", PaperPattern.Kraft)]
     [InlineData("PEARL", PaperPattern.Pearl)]
-    public void A_colour_word_is_a_stock_whatever_its_capitals(string word, PaperPattern expected)
+    public void A_colour_word_is_a_stock_in_any_case(string word, PaperPattern expected)
     {
         Assert.True(ColourWords.TryGet(word, out var look));
         Assert.Equal(expected, look.Pattern);
     }
 
     [Fact]
-    public void Grey_is_spelt_both_ways()
+    public void Grey_can_be_spelt_either_way()
     {
         Assert.Equal(BuiltIn.Find("grey", []), BuiltIn.Find("gray", []));
     }
 
     [Fact]
-    public void A_pattern_word_takes_the_ground_first_and_then_the_figures()
+    public void A_pattern_word_takes_the_ground_colour_and_then_the_figure_colours()
     {
         var look = BuiltIn.FromWords(["dots", "#123", "#fff0e0"]);
 
@@ -32,7 +32,7 @@ public sealed class BuiltInPaperTests
     }
 
     [Fact]
-    public void Colours_of_a_pattern_may_be_colour_words()
+    public void Colours_of_a_pattern_can_be_colour_words()
     {
         var look = BuiltIn.FromWords(["stripes", "navy", "cream"]);
 
@@ -41,25 +41,25 @@ public sealed class BuiltInPaperTests
     }
 
     [Fact]
-    public void A_colour_word_with_a_colour_of_its_own_keeps_its_stock()
+    public void A_colour_word_with_another_colour_keeps_its_stock()
     {
         Assert.Equal(new PaperLook(PaperPattern.Foil, new Rgb(1, 2, 3), []), BuiltIn.Find("gold", [new Rgb(1, 2, 3)]));
     }
 
     [Fact]
-    public void A_word_that_is_no_colour_is_refused()
+    public void A_word_that_is_not_a_colour_is_rejected()
     {
         Assert.Null(BuiltIn.FromWords(["dots", "navy", "herring"]));
     }
 
     [Fact]
-    public void A_name_that_is_no_built_in_paper_is_refused()
+    public void A_name_that_is_not_a_built_in_paper_is_rejected()
     {
         Assert.Null(BuiltIn.Find("gulls", []));
     }
 
     [Fact]
-    public void A_figure_that_is_not_written_stands_out_from_every_colour_word()
+    public void The_default_figure_colour_contrasts_with_every_colour_word()
     {
         foreach (var word in ColourWords.All)
         {
@@ -71,7 +71,7 @@ public sealed class BuiltInPaperTests
     }
 
     [Fact]
-    public void White_is_as_light_as_can_be()
+    public void White_has_the_maximum_lightness()
     {
         // OKLab: D65 white has L = 1 (bottosson.github.io/posts/oklab, from memory).
         Assert.Equal(1, Shades.Lightness(new Rgb(255, 255, 255)), 5);
@@ -81,7 +81,7 @@ public sealed class BuiltInPaperTests
     [InlineData(255, 0, 0, 0.62796)]
     [InlineData(0, 255, 0, 0.86644)]
     [InlineData(0, 0, 255, 0.45201)]
-    public void Lightness_of_the_primaries_is_as_published(byte red, byte green, byte blue, double expected)
+    public void The_lightness_of_the_primaries_is_the_published_one(byte red, byte green, byte blue, double expected)
     {
         // OKLab of sRGB red, green and blue as in the CSS Color 4 samples, from memory.
         Assert.Equal(expected, Shades.Lightness(new Rgb(red, green, blue)), 3);

@@ -9,7 +9,7 @@ public class BatchPlanTests
 {
     private const string Top = "batch \"Lamp day\"\nstash \"shelf.stash\"\n";
 
-    // Hand-worked: three columns of 4 in by two rows of 5 1/4 in on 12 x 12, and 3 7/8 x 5 1/8 likewise.
+    // By hand: three columns of 4 in by two rows of 5 1/4 in on 12 x 12, and the same for 3 7/8 x 5 1/8.
     [Theory]
     [InlineData("4 x 5 1/4", 6, 1)]
     [InlineData("4 x 5 1/4", 7, 2)]
@@ -22,7 +22,7 @@ public class BatchPlanTests
     }
 
     [Fact]
-    public void A_row_of_many_pieces_is_cut()
+    public void A_row_of_many_pieces_is_planned()
     {
         var run = PlanRun.Of("batch \"Row\"\nstash \"long.stash\"\ncut 12000 of 1 mm x 1 mm from ribbon\n",
             ("long.stash", "stash \"Long\"\npaper ribbon: 20 m x 1 mm, 1 sheet\n"));
@@ -30,7 +30,7 @@ public class BatchPlanTests
     }
 
     [Fact]
-    public void Front_and_back_of_a_paper_share_its_sheets()
+    public void The_two_sides_of_a_paper_share_its_sheets()
     {
         var run = PlanRun.Of($"{Top}cut 3 of 4 x 5 1/4 from gulls, front\ncut 3 of 4 x 5 1/4 from gulls, back\n");
         Assert.Equal(1, run.Paper("gulls").Plan.Sheets);
@@ -44,21 +44,21 @@ public class BatchPlanTests
     }
 
     [Fact]
-    public void A_role_of_the_batch_goes_before_that_of_the_card()
+    public void A_role_of_the_batch_overrides_that_of_the_card()
     {
         var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\n  role sky: navy\n");
         Assert.Equal(["white", "navy"], run.Plan!.Papers.Select(p => p.Order.Paper));
     }
 
     [Fact]
-    public void Every_field_of_a_plan_stands_a_second_reckoning()
+    public void Every_field_of_a_plan_agrees_with_an_independent_calculation()
     {
         var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\ncut 5 of 3 x 4 from gulls, back\ncut 4 of 5 x 7 from navy, upright\n");
         Assert.Empty(PlanJsonChecker.Faults(run.Json, run.Wanted()));
     }
 
     [Fact]
-    public void Any_batch_is_cut_as_it_is_written()
+    public void Every_batch_is_planned_as_written()
     {
         var size = Gen.Select(Gen.Int[4, 90], Gen.Int[4, 90], Gen.Int[1, 60], Gen.Bool);
         Gen.Select(size.Array[1, 4], Gen.Int[0, 30], Gen.Int[0, 2], Gen.Int[0, 3]).Sample((cuts, cards, trim, kerf) =>
@@ -94,7 +94,7 @@ public class BatchPlanTests
     }
 
     [Fact]
-    public void Papers_that_only_share_the_word_for_a_pattern_are_not_cut_from_one_sheet()
+    public void Papers_that_share_only_a_pattern_word_do_not_share_sheets()
     {
         var second = PlanRun.Card.Replace("Gull", "Tern", StringComparison.Ordinal)
             .Replace("role sky: gulls", "role sky: dots #ffffff", StringComparison.Ordinal);
@@ -105,14 +105,14 @@ public class BatchPlanTests
     }
 
     [Fact]
-    public void Five_thousand_cards_are_as_many_layouts_as_fifty_within_a_handful()
+    public void Five_thousand_cards_need_about_as_many_layouts_as_fifty()
     {
         static int Layouts(int cards) => PlanRun.Of($"{Top}make {cards} of \"gull.card\"\n").Plan!.Papers.Sum(p => p.Plan.Layouts.Length);
         Assert.InRange(Layouts(5000), 1, Layouts(50) + 4);
     }
 
     [Fact]
-    public void Eighty_four_recipients_shared_by_two_makers_are_forty_two_cards()
+    public void Eighty_four_recipients_and_two_makers_are_forty_two_cards()
     {
         var run = PlanRun.Of($"{Top}for \"Cliff ward\", 50 cards\nfor \"Reading room\", 34 cards\nmakers 2\nmake 9 of "
             + "\"gull.card\"\nmake 12 of \"gull.card\"\nmake 10 of \"gull.card\"\nmake 11 of \"gull.card\"\n");
@@ -121,14 +121,14 @@ public class BatchPlanTests
     }
 
     [Fact]
-    public void Designs_that_make_too_few_cards_are_a_warning()
+    public void Too_few_cards_for_the_recipients_are_a_warning()
     {
         var run = PlanRun.Of($"{Top}for \"Cliff ward\", 10 cards\nspare 1\nmake 9 of \"gull.card\"\n");
         Assert.Contains("2 are missing", run.Single("SK721").Message, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Missing_sheets_are_an_error_at_the_line_that_asks_for_them()
+    public void Missing_sheets_are_an_error_at_the_line_that_needs_them()
     {
         var finding = PlanRun.Of($"{Top}cut 19 of 4 x 5 1/4 from gulls\n").Single("SK710");
         Assert.Equal((3, "gulls: 4 sheets are needed and 3 are on hand, so 1 is missing."), (finding.Location.Start.Line, finding.Message));
@@ -137,7 +137,7 @@ public class BatchPlanTests
     [Theory]
     [InlineData("", 215.9)]
     [InlineData("units mm\n", 210)]
-    public void A_paper_that_the_shelf_does_not_have_is_planned_on_the_usual_sheet(string units, double width)
+    public void A_paper_that_is_not_in_the_stash_is_planned_on_the_default_sheet(string units, double width)
     {
         var paper = PlanRun.Of($"{Top}{units}cut 1 of 1 in x 1 in from rope\n").Paper("rope");
         Assert.Equal((width, 0, 1), (paper.Order.Sheet.Size.Width.Millimetres, paper.Order.Sheet.OnHand, paper.Short));
@@ -154,7 +154,7 @@ public class BatchPlanTests
     }
 
     [Fact]
-    public void A_piece_larger_than_its_sheet_is_reported_in_its_own_file()
+    public void A_piece_larger_than_its_sheet_is_reported_in_the_file_of_its_card()
     {
         const string big = "card \"Big\"\nbase 9 x 9, of white\n";
         var finding = PlanRun.Of($"{Top}make 1 of \"big.card\"\n", ("big.card", big)).Single("SK711");
@@ -162,7 +162,7 @@ public class BatchPlanTests
     }
 
     [Fact]
-    public void Offcuts_go_before_new_sheets()
+    public void Offcuts_are_used_before_new_sheets()
     {
         var run = PlanRun.Of($"{Top}cut 8 of 4 x 5 1/4 from gulls\n", ("shelf.stash", PlanRun.Shelf + "offcut gulls: 6 x 6, 2\n"));
         Assert.Equal((1, 2), (run.Paper("gulls").Plan.Sheets, run.Paper("gulls").Plan.Layouts.Where(l => l.IsOffcut).Sum(l => l.Times)));
@@ -179,7 +179,7 @@ public class BatchPlanTests
     }
 
     [Fact]
-    public void Any_offcut_without_a_leftover_is_an_error_but_no_sheet()
+    public void Any_offcut_without_a_leftover_is_an_error_and_adds_no_sheet()
     {
         var card = PlanRun.Card.Replace("role deep", "role scrap: any offcut\nrole deep", StringComparison.Ordinal)
             .Replace("of white", "of scrap", StringComparison.Ordinal);

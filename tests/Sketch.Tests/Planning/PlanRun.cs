@@ -13,7 +13,7 @@ using Xunit;
 
 namespace Sketch.Tests.Planning;
 
-/// <summary>A batch planned in a world of a few files.</summary>
+/// <summary>Plans a batch that uses a few files in memory.</summary>
 internal sealed class PlanRun
 {
     public const string Card =
@@ -62,7 +62,7 @@ internal sealed class PlanRun
 
     public Finding Single(string code) => Assert.Single(Findings, f => f.Code == code);
 
-    /// <summary>What is to be cut, read from the laid-out cards and the batch rather than from the plan.</summary>
+    /// <summary>The pieces to cut, computed from the laid-out cards and the batch, not from the plan.</summary>
     public Dictionary<string, long> Wanted()
     {
         var wanted = new Dictionary<string, long>();

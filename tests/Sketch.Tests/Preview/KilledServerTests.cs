@@ -3,7 +3,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview;
 
-/// <summary>The program as a process of its own, ended in all the ways that programs end.</summary>
+/// <summary>The program as a separate process, ended by a kill and by a request.</summary>
 public sealed class KilledServerTests : OnOpenedPage
 {
     private const string Typed = "card \"Lamp\"\n# typed before the lights went out\n";
@@ -30,7 +30,7 @@ public sealed class KilledServerTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Typing_outlives_a_program_that_is_killed()
+    public async Task Typing_survives_when_the_program_is_killed()
     {
         var (program, address) = await Open();
         using (program)
@@ -55,7 +55,7 @@ public sealed class KilledServerTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_program_that_is_asked_to_end_ends()
+    public async Task The_program_ends_when_asked()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no signals.");
         var (program, _) = await Open();
@@ -63,7 +63,7 @@ public sealed class KilledServerTests : OnOpenedPage
         {
             using var kill = Process.Start("kill", ["-TERM", $"{program.Id}"]);
             await program.WaitForExitAsync(OpenedPage.Stop);
-            // 130 as for Ctrl-C, which asks the same.
+            // 130 as for Ctrl-C.
             Assert.Equal(130, program.ExitCode);
         }
     }

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview;
 
-/// <summary>What a process leaves that is killed while it writes a file.</summary>
+/// <summary>Partial files of a process killed while writing.</summary>
 public sealed class KilledWritingTests : OnOpenedPage
 {
     private const string Card =
@@ -46,7 +46,7 @@ public sealed class KilledWritingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task The_next_file_written_there_cleans_up()
+    public async Task The_next_write_into_the_folder_deletes_them()
     {
         await LeftByKilled();
         SafeFile.WriteText(Page.At("out/next.svg"), "<svg/>");
@@ -54,7 +54,7 @@ public sealed class KilledWritingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Opening_the_folder_cleans_up_wherever_the_page_saves()
+    public async Task Opening_the_folder_deletes_them_wherever_the_page_saves()
     {
         Directory.CreateDirectory(Page.At(".sketch/drafts"));
         Directory.CreateDirectory(Page.At(".sketch/earlier/lamp"));
@@ -69,7 +69,7 @@ public sealed class KilledWritingTests : OnOpenedPage
     }
 
     [Fact]
-    public void Files_of_other_programs_and_machines_stay()
+    public void Files_of_other_programs_and_machines_are_kept()
     {
         string[] others = [".download.part", ".sketch-notes.part", $".{Guid.NewGuid():N}.part",
             $".sketch-00000000-1-1-{Guid.NewGuid():N}.part"];
@@ -85,7 +85,7 @@ public sealed class KilledWritingTests : OnOpenedPage
     }
 
     [Fact]
-    public void A_file_that_is_still_being_written_stays()
+    public void A_file_still_being_written_is_kept()
     {
         SafeFile.Write(Page.At("out/first.svg"), _ => SafeFile.WriteText(Page.At("out/second.svg"), "<svg/>"));
         Assert.Equal(["first.svg", "second.svg"], Directory.GetFiles(Page.At("out")).Select(f => Path.GetFileName(f))

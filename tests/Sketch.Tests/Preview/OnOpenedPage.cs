@@ -2,7 +2,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview;
 
-/// <summary>Tests that each have a served folder of their own.</summary>
+/// <summary>Tests that each serve a folder of their own.</summary>
 public abstract class OnOpenedPage : IAsyncLifetime
 {
     private OpenedPage? _page;

@@ -11,7 +11,7 @@ using Xunit;
 namespace Sketch.Tests.Preview;
 
 /// <summary>
-/// A folder with a card in it, served as <c>sketch open</c> does, and requests to it as the page's own window makes them.
+/// A folder with a card, served as by <c>sketch open</c>, and requests to it as made by the window of the page.
 /// </summary>
 internal sealed class OpenedPage : IAsyncDisposable
 {
@@ -29,24 +29,24 @@ internal sealed class OpenedPage : IAsyncDisposable
         Directory.CreateDirectory(Root);
     }
 
-    /// <summary>A folder that holds the opened one and so may not be seen.</summary>
+    /// <summary>The parent of the opened folder, which must stay inaccessible.</summary>
     public TemporaryFolder Around { get; }
 
     /// <summary>The opened folder.</summary>
     public string Root => Around.At("cards");
 
-    /// <summary>The address with its word, without what it begins with.</summary>
+    /// <summary>The address of the page with its secret word.</summary>
     public Uri Address { get; private set; } = new("http://127.0.0.1");
 
-    /// <summary>The address that leads to it once.</summary>
+    /// <summary>The one-time address that leads to the page.</summary>
     public Uri OnceAddress => new(_server!.OnceAddress.GetLeftPart(UriPartial.Path));
 
     public string Origin => $"http://127.0.0.1:{Address.Port}";
 
     public static CancellationToken Stop => TestContext.Current.CancellationToken;
 
-    /// <summary>Serves a folder that holds <c>lamp.card</c>.</summary>
-    /// <param name="headersWithin">The time in which a request must send its headers; the server's own if null.</param>
+    /// <summary>Serves a folder that contains <c>lamp.card</c>.</summary>
+    /// <param name="headersWithin">The time limit for the headers of a request; the server's default if null.</param>
     public static async Task<OpenedPage> Start(TimeSpan? headersWithin = null)
     {
         var page = new OpenedPage(new()) { _headersWithin = headersWithin };
@@ -55,7 +55,7 @@ internal sealed class OpenedPage : IAsyncDisposable
         return page;
     }
 
-    /// <summary>Ends the server in good order and serves the folder anew, under another address.</summary>
+    /// <summary>Stops the server cleanly and serves the folder again at another address.</summary>
     public async Task Serve()
     {
         if (_server is not null)
@@ -73,10 +73,10 @@ internal sealed class OpenedPage : IAsyncDisposable
 
     public string Write(string name, byte[] content) => Around.Write(Path.Combine("cards", name), content);
 
-    /// <summary>A request to read, as the page makes it.</summary>
+    /// <summary>A GET request as made by the page.</summary>
     public HttpRequestMessage Read(string relative) => new(HttpMethod.Get, new Uri(Address, relative));
 
-    /// <summary>A request that says something, as the page makes it.</summary>
+    /// <summary>A POST request as made by the page.</summary>
     public HttpRequestMessage Say(string relative, HttpContent content)
     {
         var request = new HttpRequestMessage(HttpMethod.Post, new Uri(Address, relative)) { Content = content };
@@ -88,7 +88,7 @@ internal sealed class OpenedPage : IAsyncDisposable
     public HttpRequestMessage Say(string relative, object said) =>
         Say(relative, new StringContent(JsonSerializer.Serialize(said), Encoding.UTF8, "application/json"));
 
-    /// <summary>What the window shows of a text.</summary>
+    /// <summary>A request for the picture and findings of a text.</summary>
     public HttpRequestMessage See(string text, string file = "lamp.card", string window = Window, string stamp = "known") =>
         Say("see", new { file, window, text, stamp, saved = false });
 
@@ -103,7 +103,7 @@ internal sealed class OpenedPage : IAsyncDisposable
         }
     }
 
-    /// <summary>An answer that is a JSON object, whatever its status.</summary>
+    /// <summary>The JSON object in a response of any status.</summary>
     public async Task<(HttpStatusCode Status, JsonElement Json)> Ask(HttpRequestMessage request)
     {
         using (request)
@@ -114,7 +114,7 @@ internal sealed class OpenedPage : IAsyncDisposable
         }
     }
 
-    /// <summary>The text and the stamp that the page gets of a file.</summary>
+    /// <summary>The text and the stamp of a file, as the page gets them.</summary>
     public async Task<(string Text, string Stamp)> Open(string file = "lamp.card")
     {
         var (_, json) = await Ask(Read($"text?file={Uri.EscapeDataString(file)}&window={Window}"));
@@ -124,7 +124,7 @@ internal sealed class OpenedPage : IAsyncDisposable
     public Task<(HttpStatusCode Status, JsonElement Json)> Save(string text, string stamp, string file = "lamp.card") =>
         Ask(Say("save", new { file, window = Window, text, stamp }));
 
-    /// <summary>Sends exactly these words and returns all that comes back.</summary>
+    /// <summary>Sends this text over a bare connection and returns the whole response.</summary>
     public async Task<string> Raw(string request)
     {
         using var line = await Connect();
@@ -132,21 +132,21 @@ internal sealed class OpenedPage : IAsyncDisposable
         return await Rest(line);
     }
 
-    /// <summary>Whether the folder's hidden part holds a file that ends so and says this.</summary>
+    /// <summary>Whether the hidden folder contains a file with this ending and content.</summary>
     public bool Keeps(string ending, string text) => Directory.Exists(At(".sketch"))
         && Directory.GetFiles(At(".sketch"), $"*{ending}", SearchOption.AllDirectories)
         .Any(f => File.ReadAllText(f).Contains(JsonEncodedText.Encode(text).ToString(), StringComparison.Ordinal));
 
-    /// <summary>Waits until something is so, a minute at most: far longer than any promise, for machines with much else to do.</summary>
+    /// <summary>Waits at most a minute for a condition: far longer than any stated limit, for busy machines.</summary>
     public static async Task Until(Func<bool> isSo)
     {
         for (var waited = Stopwatch.StartNew(); !isSo(); await Task.Delay(10, Stop))
         {
-            Assert.True(waited.Elapsed < TimeSpan.FromMinutes(1), "It did not come to that within a minute.");
+            Assert.True(waited.Elapsed < TimeSpan.FromMinutes(1), "The condition was not met within a minute.");
         }
     }
 
-    /// <summary>Opens the socket of news as a window does, from a page of an origin, and waits for the first message.</summary>
+    /// <summary>Opens the socket of changes from a page of an origin, and waits for the first message.</summary>
     public async Task<ClientWebSocket> Listen(string window, string? origin = null)
     {
         var socket = await Socket(window, origin);
@@ -154,7 +154,7 @@ internal sealed class OpenedPage : IAsyncDisposable
         return socket;
     }
 
-    /// <summary>Opens the socket of news as a window does, from a page of an origin.</summary>
+    /// <summary>Opens the socket of changes from a page of an origin.</summary>
     public async Task<ClientWebSocket> Socket(string window, string? origin = null)
     {
         var socket = new ClientWebSocket();
@@ -163,10 +163,10 @@ internal sealed class OpenedPage : IAsyncDisposable
         return socket;
     }
 
-    /// <summary>The name of the next file that a socket tells of as changed.</summary>
+    /// <summary>The name of the next file that a socket reports as changed.</summary>
     public static async Task<string> Reported(ClientWebSocket socket) => (await Next(socket, "changed")).GetString()!;
 
-    /// <summary>The files that a socket tells of next as being in memory only.</summary>
+    /// <summary>The files that a socket next reports as being only in memory.</summary>
     public static async Task<string[]> InMemoryOnly(ClientWebSocket socket) =>
         [.. (await Next(socket, "inMemoryOnly")).EnumerateArray().Select(f => f.GetString()!)];
 
@@ -192,7 +192,7 @@ internal sealed class OpenedPage : IAsyncDisposable
         return line;
     }
 
-    /// <summary>All that comes until the server closes the line.</summary>
+    /// <summary>Reads until the server closes the connection.</summary>
     public static async Task<string> Rest(Socket line)
     {
         var reported = new StringBuilder();
@@ -206,7 +206,7 @@ internal sealed class OpenedPage : IAsyncDisposable
         }
         catch (SocketException)
         {
-            // A line that is reset is closed too.
+            // A connection that is reset is closed too.
         }
 
         return reported.ToString();

@@ -12,11 +12,11 @@ public partial class ContributorGuideTests
             .Select(f => Path.GetRelativePath(Repository.Root, f).Replace('\\', '/'))];
 
     [Fact]
-    public void Each_path_that_it_names_leads_to_a_file() => Assert.DoesNotContain(
+    public void Each_path_in_it_exists() => Assert.DoesNotContain(
         PathInCode().Matches(File.ReadAllText(Repository.PathTo("DEVELOPERS.md"))).Select(m => m.Groups["path"].Value),
         path => !Sources.Any(s => IsAt(s, path)));
 
-    /// <summary>Whether a file is at a path, which may leave out the folders before it and may name a member after it.</summary>
+    /// <summary>Whether a path exists; it may omit leading folders and may end with the name of a member.</summary>
     private static bool IsAt(string file, string path) =>
         file.Contains("/" + path, StringComparison.Ordinal) || file.Contains("." + path, StringComparison.Ordinal)
             || (path.LastIndexOf('.') is > 0 and var dot && IsAt(file, path[..dot]));

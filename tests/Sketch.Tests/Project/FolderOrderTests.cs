@@ -7,7 +7,7 @@ namespace Sketch.Tests.Project;
 
 /// <summary>
 /// DEVELOPERS.md lists the folders in the order of the flow. A type uses only types of its own folder, of folders above it in its project,
-/// and of projects above its own; so there are no circles between folders.
+/// and of projects above its own, so there are no cycles between folders.
 /// </summary>
 public sealed partial class FolderOrderTests
 {
@@ -21,7 +21,7 @@ public sealed partial class FolderOrderTests
     public static TheoryData<string> Projects() => [.. Order.Select(ProjectOf).Distinct()];
 
     [Fact]
-    public void The_order_lists_each_folder_of_the_source_that_has_code()
+    public void The_order_lists_each_source_folder_that_contains_code()
     {
         var folders = Directory.EnumerateFiles(Path.Combine(Root, "src"), "*.cs", SearchOption.AllDirectories)
             .Select(file => Path.GetRelativePath(Path.Combine(Root, "src"), file).Replace('\\', '/').Split('/'))
@@ -72,7 +72,7 @@ public sealed partial class FolderOrderTests
         type is { Assembly: not null, Namespace: not null } && !IsOfCoverage(type)
         && Order.Exists(folder => ProjectOf(folder) == ProjectOf(FolderOf(type)));
 
-    /// <summary>Measuring coverage adds a type of its own to each assembly.</summary>
+    /// <summary>The coverage tool adds a type of its own to each assembly.</summary>
     private static bool IsOfCoverage(IType type) => type.Namespace.FullName.StartsWith("Coverlet.", StringComparison.Ordinal);
 
     /// <summary>The folder of a type by its namespace; in <c>Sketch.Drawing.Papers</c> the folder is Drawing.</summary>
@@ -128,7 +128,7 @@ public sealed partial class FolderOrderTests
     [GeneratedRegex(@"^src/(Sketch[\w.]*)\b")]
     private static partial Regex ProjectLine();
 
-    // Names stand before the description, which begins after two blanks or more.
+    // The names come before the description, which starts after two or more spaces.
     [GeneratedRegex(@"(?<=^  (?:\w+/ )*)(\w+)/")]
     private static partial Regex FolderNames();
 

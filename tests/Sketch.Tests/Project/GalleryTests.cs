@@ -7,10 +7,10 @@ using Xunit;
 
 namespace Sketch.Tests.Project;
 
-/// <summary>The gallery is what the sketches render to. It is made again by the one command that DEVELOPERS.md names.</summary>
+/// <summary>The gallery shows the sketches as they render now. The command in DEVELOPERS.md makes it again.</summary>
 public class GalleryTests
 {
-    // A channel may differ by this much before a pixel counts as different, and so many pixels may: fonts and curves are rounded.
+    // The largest difference of a channel in equal pixels, and the largest share of different pixels: fonts and curves are rounded.
     private const int ChannelTolerance = 12;
     private const double PixelTolerance = 0.002;
 
@@ -19,7 +19,7 @@ public class GalleryTests
 
     [Theory]
     [MemberData(nameof(Sketches))]
-    public void The_gallery_shows_what_the_sketch_renders_to(string sketch)
+    public void The_gallery_shows_the_sketch_as_it_renders_now(string sketch)
     {
         var path = Repository.PathTo("sketches", sketch);
         var compilation = Compiler.Compile(FolderFiles.ReadFile(path).Source!, new FolderFiles());
@@ -32,7 +32,7 @@ public class GalleryTests
             Assert.True(File.Exists(shown), $"gallery/{name} is missing; make the gallery again");
             var difference = Difference(Render(File.ReadAllText(shown)), Render(CardDrawing.Draw(compilation.Card, face.Kind)));
             Assert.True(difference <= PixelTolerance,
-                $"gallery/{name} differs from its sketch in {difference:P2} of its pixels; make the gallery again and look at it");
+                $"gallery/{name} differs from its sketch in {difference:P2} of the pixels; make the gallery again and look at it");
         }
     }
 
@@ -44,7 +44,7 @@ public class GalleryTests
         return Image.Load<Rgba32>(stream);
     }
 
-    /// <summary>The share of pixels that differ; all of them when the sizes do.</summary>
+    /// <summary>The share of pixels that differ; 1 if the sizes differ.</summary>
     private static double Difference(Image<Rgba32> a, Image<Rgba32> b)
     {
         using (a)

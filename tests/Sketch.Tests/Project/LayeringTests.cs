@@ -6,7 +6,7 @@ namespace Sketch.Tests.Project;
 public partial class LayeringTests
 {
     [Fact]
-    public void The_planner_uses_only_lengths_texts_and_findings_of_the_engine()
+    public void The_cutting_solver_uses_only_lengths_texts_and_findings_of_the_engine()
     {
         var used = Directory.GetFiles(Repository.PathTo("src", "Sketch.Cutting"), "*.cs", SearchOption.AllDirectories)
             .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
@@ -19,7 +19,7 @@ public partial class LayeringTests
     [Theory]
     [InlineData("Sketch.Cli")]
     [InlineData("Sketch.Cutting")]
-    public void The_page_uses_neither_the_command_line_nor_the_planner_itself(string project)
+    public void The_page_uses_neither_the_command_line_nor_the_cutting_solver(string project)
     {
         var folder = Repository.PathTo("src", "Sketch.Preview");
         var users = Directory.GetFiles(folder, "*.cs", SearchOption.AllDirectories).Append(Path.Combine(folder, "Sketch.Preview.csproj"))
@@ -34,7 +34,7 @@ public partial class LayeringTests
     [InlineData("Console.")]
     [InlineData("File.")]
     [InlineData("HttpClient")]
-    public void The_engine_knows_no_console_files_or_web(string name)
+    public void The_engine_uses_no_console_or_files_or_web(string name)
     {
         var users = Directory.GetFiles(Repository.PathTo("src", "Sketch"), "*.cs", SearchOption.AllDirectories)
             .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))

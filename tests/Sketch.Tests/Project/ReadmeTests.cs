@@ -12,7 +12,7 @@ public class ReadmeTests
     private static readonly string Text = File.ReadAllText(Repository.PathTo("README.md"));
 
     [Fact]
-    public void The_sketch_on_the_first_screen_is_the_shipped_one()
+    public void The_sketch_at_the_top_is_the_one_in_the_folder_of_sketches()
     {
         var shown = Fences("card").First();
 
@@ -20,11 +20,11 @@ public class ReadmeTests
     }
 
     [Fact]
-    public void The_picture_beside_it_is_the_one_that_the_gallery_test_draws_again() =>
+    public void The_picture_beside_it_is_the_one_in_the_gallery() =>
         Assert.Matches(@"!\[[^\]]+\]\(gallery/first-light-front\.svg\)", Text);
 
     [Fact]
-    public void Every_file_that_the_readme_names_is_there()
+    public void Every_file_that_the_readme_names_exists()
     {
         var named = Regex.Matches(Text, @"\]\((?!https?:)([^)#]+)\)").Select(m => m.Groups[1].Value)
             .Concat(Regex.Matches(Text, @"sketches/[\w.-]+\.(?:card|stash|batch)").Select(m => m.Value));
@@ -33,11 +33,11 @@ public class ReadmeTests
     }
 
     [Fact]
-    public void The_test_command_is_the_one_that_the_build_script_calls() =>
+    public void The_test_command_is_the_one_in_the_build_script() =>
         Assert.Contains("dotnet test", File.ReadAllText(Repository.PathTo(".ci", "run")), StringComparison.Ordinal);
 
     [Fact]
-    public void The_command_that_is_shown_prints_what_is_shown()
+    public void The_command_shown_prints_the_output_shown()
     {
         var shown = Fences("console").Single().Split('\n', 2);
         var arguments = shown[0]["$ sketch ".Length..].Split(' ')
@@ -50,7 +50,7 @@ public class ReadmeTests
     }
 
     [Fact]
-    public void The_mistakes_that_are_shown_are_reported_as_shown()
+    public void The_mistakes_shown_give_the_findings_shown()
     {
         var compilation = Compiler.Compile(new SourceText("mistaken.card", Fences("mistaken").Single()), new TestSurroundings());
         using var reported = new StringWriter();

@@ -1,9 +1,9 @@
 namespace Sketch.Tests.Project;
 
-/// <summary>Where the checkout lies that these tests were built from.</summary>
+/// <summary>The checkout from which these tests were built.</summary>
 internal static class Repository
 {
-    /// <summary>The folder that holds the solution.</summary>
+    /// <summary>The folder of the solution.</summary>
     public static string Root { get; } = FindRoot(AppContext.BaseDirectory);
 
     public static string PathTo(params string[] parts) => Path.Combine([Root, .. parts]);

@@ -45,7 +45,7 @@ public sealed partial class SourceStyleTests
     [GeneratedRegex(@"^max_line_length = (\d+)$", RegexOptions.Multiline)]
     private static partial Regex MaxLineLength();
 
-    // Partial types stand in several files.
+    // Partial types are in several files.
     [GeneratedRegex(
         @"^(?:public|internal) (?:(?:static|sealed|abstract|readonly) )*(?:class|record struct|record|struct|interface|enum) (?<name>\w+)",
         RegexOptions.Multiline)]

@@ -3,13 +3,13 @@ using Xunit;
 
 namespace Sketch.Tests.Project;
 
-/// <summary>The tests of a folder of the source are in the folder of the same name.</summary>
+/// <summary>The tests of a source folder are in the test folder of the same name.</summary>
 public sealed partial class TestFolderTests
 {
     private static readonly string Tests = Repository.PathTo("tests", "Sketch.Tests");
 
     [Fact]
-    public void Each_folder_of_tests_is_named_like_a_folder_or_project_of_the_source()
+    public void Each_test_folder_has_the_name_of_a_source_folder_or_project()
     {
         var others = OtherFolders();
         var unknown = Folders(Tests)
@@ -31,12 +31,12 @@ public sealed partial class TestFolderTests
     }
 
     [Fact]
-    public void Each_project_of_the_source_has_a_folder_of_tests() => Assert.All(
+    public void Each_source_project_has_a_test_folder() => Assert.All(
         Directory.EnumerateDirectories(Repository.PathTo("src")).Select(Path.GetExtension).Where(part => part is { Length: > 0 }),
         part => Assert.True(Directory.Exists(Path.Combine(Tests, part![1..])), part));
 
     [Fact]
-    public void Namespaces_of_tests_equal_folders()
+    public void Namespaces_of_tests_match_their_folders()
     {
         var astray =
             from folder in Folders(Tests)
@@ -48,12 +48,12 @@ public sealed partial class TestFolderTests
         Assert.Empty(astray);
     }
 
-    /// <summary>The folder of the source with the name of a folder of tests: in the engine, else in another project.</summary>
+    /// <summary>The source folder with the name of a test folder: in the engine, or else in another project.</summary>
     private static string SourceOf(string folder) =>
         Directory.Exists(Repository.PathTo("src", "Sketch", folder)) ? Repository.PathTo("src", "Sketch", folder)
             : Repository.PathTo("src", $"Sketch.{folder}");
 
-    /// <summary>The folders that DEVELOPERS.md lists under the project of these tests, which have no counterpart in the source.</summary>
+    /// <summary>The folders that DEVELOPERS.md lists under the test project; they have no counterpart in the source.</summary>
     private static HashSet<string> OtherFolders() =>
         [.. OtherFolder().Match(File.ReadAllText(Repository.PathTo("DEVELOPERS.md"))).Groups[1].Captures.Select(name => name.Value)];
 

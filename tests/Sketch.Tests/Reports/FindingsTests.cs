@@ -16,7 +16,7 @@ public class FindingsTests
         o, [new(Unknown, new(new("fair-winds.card", content), span), message, "Write \"sky\".")]));
 
     [Fact]
-    public void A_finding_shows_its_place_the_line_and_the_way_out() => Assert.Equal(
+    public void A_finding_shows_its_position_and_line_and_hint() => Assert.Equal(
         """
         fair-winds.card:2:20: error SK999: There is no role "skye".
             2 |  panel, 1 x 1,  of skye
@@ -29,7 +29,7 @@ public class FindingsTests
     public void Columns_count_from_one() => Assert.StartsWith("fair-winds.card:2:1:", Report("a\nb", new(2, 3)));
 
     [Fact]
-    public void Accents_written_apart_do_not_shift_the_caret() =>
+    public void Combining_accents_do_not_shift_the_caret() =>
         Assert.Contains("| e\u0301 x\n      |   ^\n", Report("e\u0301 x", new(3, 4)));
 
     [Fact]
@@ -47,7 +47,7 @@ public class FindingsTests
         Assert.DoesNotContain('\u001b', Report("\u001b[2J", new(0, 4), "Not \u001b[2J."));
 
     [Fact]
-    public void The_summary_counts_by_weight()
+    public void The_summary_counts_by_severity()
     {
         var note = new Finding(new("SK998", Severity.Note, "n"), At(0, 1), "", "");
         var error = note with { Kind = Unknown };

@@ -11,7 +11,7 @@ using Sketch.Units;
 
 namespace Sketch.Tests.Reports;
 
-/// <summary>A laid-out card made by hand: reports are tested apart from reading and layout.</summary>
+/// <summary>A laid-out card built by hand, so that reports are tested without reading and layout.</summary>
 internal static class SampleCard
 {
     public static readonly SourceText Source =
@@ -40,7 +40,7 @@ internal static class SampleCard
 
     public static Location At(int start, int end) => new(Source, new(start, end));
 
-    /// <summary>The panel of 3 7/8 x 5 1/8 on its mat of 4 x 5 1/4, three gems in a row, and a rope of silver that is wrapped.</summary>
+    /// <summary>A panel of 3 7/8 x 5 1/8 on a mat of 4 x 5 1/4, three gems in a row, and a wrapped rope of silver.</summary>
     public static LaidOutCard FairWinds() => With(
         Paper("front/sky/mat", PieceKind.Mat, Sixteenths(2, 2, 64, 84), Deep) with { Border = Insets.All(Length.Inch(0, 1, 16)) },
         Paper("front/sky", PieceKind.Panel, Sixteenths(3, 3, 62, 82), Sky),

@@ -39,25 +39,26 @@ public class SizeJsonTests
         ["file", "card", "base", "pieces", "findings"], Json(Compiled(FairWinds())).EnumerateObject().Select(p => p.Name));
 
     [Fact]
-    public void The_base_reports_its_closed_and_its_flat_size() => Assert.Equal(
+    public void The_base_has_its_closed_and_its_flat_size() => Assert.Equal(
         ["width", "height", "flatWidth", "flatHeight", "fold"], Json(Compiled(FairWinds())).GetProperty("base").EnumerateObject()
             .Select(p => p.Name));
 
     [Fact]
-    public void A_piece_reports_all_that_is_to_be_reported() => Assert.Equal(
+    public void A_piece_has_all_its_fields() => Assert.Equal(
         ["path", "face", "kind", "role", "paper", "count", "parts", "cut", "finished", "border", "place", "turn", "raised"],
         Piece("front/sky").EnumerateObject().Select(p => p.Name));
 
     [Fact]
-    public void A_border_reports_all_four_sides() => Assert.Equal(
+    public void A_border_has_all_four_sides() => Assert.Equal(
         ["left", "right", "top", "bottom"], Piece("front/sky/mat").GetProperty("border").EnumerateObject().Select(p => p.Name));
 
     [Fact]
-    public void Pieces_that_are_no_mats_have_no_border() =>
+    public void Pieces_that_are_not_mats_have_no_border() =>
         Assert.Equal(JsonValueKind.Null, Piece("front/sky").GetProperty("border").ValueKind);
 
     [Fact]
-    public void What_is_not_cut_has_null() => Assert.Equal(JsonValueKind.Null, Piece("front/sky/gem[2]").GetProperty("cut").ValueKind);
+    public void The_cut_size_is_null_if_nothing_is_cut() =>
+        Assert.Equal(JsonValueKind.Null, Piece("front/sky/gem[2]").GetProperty("cut").ValueKind);
 
     [Fact]
     public void A_place_is_the_corner_of_the_unturned_piece() =>
@@ -67,7 +68,7 @@ public class SizeJsonTests
     public void A_paper_has_its_side() => Assert.Equal("navy, back", Piece("front/sky/mat").GetProperty("paper").GetString());
 
     [Fact]
-    public void A_colour_alone_is_no_paper() => Assert.Equal(JsonValueKind.Null, Piece("base").GetProperty("paper").ValueKind);
+    public void A_colour_alone_is_not_a_paper() => Assert.Equal(JsonValueKind.Null, Piece("base").GetProperty("paper").ValueKind);
 
     [Theory]
     [InlineData(5.0, "5")]
@@ -80,7 +81,7 @@ public class SizeJsonTests
             .GetRawText());
 
     [Fact]
-    public void A_raised_piece_reports_its_height() => Assert.Equal(
+    public void A_raised_piece_has_its_height() => Assert.Equal(
         2m, Piece("front/a", Paper("front/a", PieceKind.Panel, Sixteenths(0, 0, 8, 8)) with { Raised = Length.Millimetre(2) })
             .GetProperty("raised")
             .GetProperty("mm").GetDecimal());
@@ -89,20 +90,20 @@ public class SizeJsonTests
     public void A_flat_piece_is_not_raised() => Assert.Equal(JsonValueKind.Null, Piece("front/sky").GetProperty("raised").ValueKind);
 
     [Fact]
-    public void A_file_that_is_no_card_has_no_base()
+    public void A_file_that_is_not_a_card_has_no_base()
     {
         var json = Json(new(Source, null, []));
         Assert.Equal((JsonValueKind.Null, 0), (json.GetProperty("base").ValueKind, json.GetProperty("pieces").GetArrayLength()));
     }
 
     [Fact]
-    public void A_half_of_a_letter_pair_does_not_break_the_document() =>
+    public void A_lone_surrogate_does_not_break_the_document() =>
         Assert.Equal("lamp \uFFFD", Json(Compiled(FairWinds() with { Title = "lamp \ud83d" })).GetProperty("card").GetString());
 
     [Fact]
-    public void A_long_list_of_words_in_all_scripts_stays_whole()
+    public void A_long_list_of_words_in_all_scripts_is_intact()
     {
-        // Letters of one to four bytes, so that parts end within letters.
+        // Letters of one to four bytes, so that buffers end within letters.
         var card = With([.. Enumerable.Range(0, 5000)
             .Select(i => Paper($"front/q{i}", PieceKind.Panel, Sixteenths(i, 0, 8, 8), White with { Role = "aä灯🗼" }))]);
         Assert.Equal(5000, Json(Compiled(card)).GetProperty("pieces").EnumerateArray()

@@ -18,13 +18,13 @@ public class SizeListTests
     }
 
     [Fact]
-    public void Every_copy_is_an_entry_of_its_own() =>
+    public void Every_copy_is_a_separate_entry() =>
         Assert.Equal(
             ["base", "front/sky/mat", "front/sky", "front/sky/line", "front/sky/gem[1]", "front/sky/gem[2]", "front/sky/gem[3]"],
             SizeList.Of(FairWinds()).Entries.Select(e => e.Path.ToString()));
 
     [Fact]
-    public void A_wrap_is_cut_but_not_finished()
+    public void A_wrap_belongs_to_the_cut_size_only()
     {
         var line = SizeList.Of(FairWinds()).Entries.Single(e => e.Kind == PieceKind.Line);
         Assert.Equal((Length.Inch(4, 7, 8), Length.Inch(3, 7, 8)), (line.Cut!.Value.Width, line.Finished.Width));

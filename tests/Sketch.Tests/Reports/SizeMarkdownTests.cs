@@ -13,7 +13,7 @@ public class SizeMarkdownTests
         Written(o => SizeMarkdown.Write(o, SizeList.Of(card), new(false))), new MarkdownPipelineBuilder().UsePipeTables().Build());
 
     [Fact]
-    public void A_row_becomes_a_row_of_the_page() => Assert.Contains(
+    public void An_entry_is_a_row_of_the_table() => Assert.Contains(
         "<td>front/sky/mat</td>\n<td>mat</td>\n<td>4 x 5 1/4</td>\n<td></td>\n<td>1/16</td>\n<td>deep</td>\n<td>navy, back</td>\n<td "
             + "style=\"text-align: right;\">1</td>",
         Html(FairWinds()));
@@ -25,7 +25,7 @@ public class SizeMarkdownTests
                 o, SizeList.Of(With(Paper("front/panel", PieceKind.Panel, Sixteenths(2, 2, 64, 84)))), new(false))));
 
     [Fact]
-    public void Signs_of_Markdown_in_words_are_only_letters()
+    public void Markdown_syntax_in_words_is_escaped()
     {
         var title = "a|b *c* _d_ <b>e</b> `f` [g](h) # &amp; ~i~ \\";
         Assert.Contains($"<h2>{title.Replace("&", "&amp;").Replace("<", "&lt;").Replace(">", "&gt;")}</h2>",

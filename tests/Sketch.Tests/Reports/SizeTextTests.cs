@@ -14,7 +14,7 @@ public class SizeTextTests
         Written(o => SizeText.Write(o, SizeList.Of(card), lengths ?? card.Units.Format()));
 
     [Fact]
-    public void The_table_reads_as_a_maker_writes_a_cutting_list() => Assert.Equal(
+    public void The_table_reads_like_a_cutting_list() => Assert.Equal(
         """
         Fair winds
         Card A2, 4 1/4 x 5 1/2, folded on the left: cut 8 1/2 x 5 1/2, score 4 1/4 from the left. Sizes are width x height in inches.
@@ -30,7 +30,7 @@ public class SizeTextTests
         """.ReplaceLineEndings("\n"), Table(FairWinds()));
 
     [Fact]
-    public void Millimetres_can_be_asked_for() => Assert.Contains("101.6 x 133.35", Table(FairWinds(), new(true)));
+    public void Sizes_can_be_in_millimetres() => Assert.Contains("101.6 x 133.35", Table(FairWinds(), new(true)));
 
     [Fact]
     public void Equal_parts_that_differ_by_a_nanometre_are_one_row()
@@ -41,7 +41,7 @@ public class SizeTextTests
     }
 
     [Fact]
-    public void Copies_of_other_paper_are_a_row_of_their_own()
+    public void Copies_of_another_paper_are_a_separate_row()
     {
         var card = With([.. Enumerable.Range(1, 4).Select(i =>
             Paper($"front/tag[{i}]", PieceKind.Tag, Sixteenths(i, 0, 8, 8), i % 2 == 0 ? Sky : Deep))]);
@@ -49,14 +49,14 @@ public class SizeTextTests
     }
 
     [Fact]
-    public void Sizes_beside_the_mark_are_explained()
+    public void The_signs_for_sizes_off_the_mark_are_explained()
     {
         var card = With(Paper("front/panel", PieceKind.Panel, Box(default, default, Length.Millimetre(50), Length.Millimetre(50))));
         Assert.EndsWith("+ and - after a size: slightly more or less than the mark at 1/32 inch.\n", Table(card, new(false, 32)));
     }
 
     [Fact]
-    public void An_uneven_border_names_the_side_that_differs()
+    public void An_uneven_border_shows_the_side_that_differs()
     {
         var mat = Paper("front/mat", PieceKind.Mat, Sixteenths(0, 0, 64, 64)) with
         {
@@ -66,7 +66,7 @@ public class SizeTextTests
     }
 
     [Fact]
-    public void No_line_is_wider_than_110_columns_however_long_the_names()
+    public void No_line_is_wider_than_110_columns_even_with_long_names()
     {
         var path = "front/" + string.Join('/', Enumerable.Repeat("lighthouse-keepers-lamp", 8));
         var piece = Paper(path, PieceKind.Panel, Sixteenths(1, 1, 61, 61), White with { Role = new('r', 60), Paper = new('p', 90) });
@@ -74,7 +74,7 @@ public class SizeTextTests
     }
 
     [Fact]
-    public void Nothing_of_a_long_path_is_lost()
+    public void A_long_path_is_shown_in_full()
     {
         var names = Enumerable.Range(0, 12).Select(i => $"keeper{i}").ToArray();
         var table = Table(With(Paper("front/" + string.Join('/', names), PieceKind.Panel, Sixteenths(1, 1, 61, 61))));
@@ -82,7 +82,7 @@ public class SizeTextTests
     }
 
     [Fact]
-    public void A_narrowed_column_keeps_fractions_whole()
+    public void A_narrow_column_does_not_break_fractions()
     {
         var mat = Paper("front/lighthouse/keepers/lamp/mat", PieceKind.Mat, Sixteenths(1, 1, 61, 61),
             White with { Role = "woodgrain", Paper = "harbour-boards" }) with

@@ -3,7 +3,7 @@ using Sketch.Units;
 
 namespace Sketch.Tests.Shapes;
 
-/// <summary>Short ways to outlines for tests, in millimetres.</summary>
+/// <summary>Builds outlines for tests, in millimetres.</summary>
 internal static class Drawn
 {
     private const int Steps = 40;
@@ -23,7 +23,7 @@ internal static class Drawn
     public static Outline Polygon(params Point[] corners) =>
         new([new Contour(corners[0], [.. corners.Skip(1).Select(Segment.Line)])]);
 
-    /// <summary>Points on the line, worked out here and not by the code under test: 40 on each curve.</summary>
+    /// <summary>Points on the line, computed without the code under test: 40 on each curve.</summary>
     public static List<Point> Sample(Contour contour)
     {
         var points = new List<Point> { contour.Start };

@@ -9,7 +9,7 @@ public sealed class LargestRectangleTests
     public static TheoryData<Shape> Shapes => [.. Enum.GetValues<Shape>()];
 
     [Fact]
-    public void In_a_rectangle_it_is_the_rectangle() =>
+    public void In_a_rectangle_it_is_the_rectangle_itself() =>
         Assert.Equal(new Bounds(3, 4, 43, 34), Drawn.Rectangle(3, 4, 40, 30).LargestRectangleInside());
 
     [Fact]
@@ -22,24 +22,24 @@ public sealed class LargestRectangleTests
         Assert.Equal(2 * 30 * 10, AreaIn(Drawn.Shape(Shape.Oval, 60, 20)), 0.3);
 
     [Fact]
-    public void In_a_right_triangle_it_is_half_of_the_area() =>
+    public void In_a_right_triangle_it_has_half_the_area() =>
         Assert.Equal(150, AreaIn(Drawn.Polygon(new(0, 0), new(30, 20), new(0, 20))), 1e-3);
 
     [Fact]
     public void In_a_hexagon_it_reaches_from_top_to_bottom() =>
-        // 4 y (1 - y / √3) is largest at y = √3 / 2: √3 R² (standard formula, computed).
+        // 4 y (1 - y / √3) has its maximum √3 R² at y = √3 / 2 (standard formula, computed).
         Assert.Equal(Math.Sqrt(3) * 400, AreaIn(Drawn.Shape(Shape.Hexagon, 40, 20 * Math.Sqrt(3))), 0.01);
 
     [Fact]
-    public void In_an_arch_with_straight_sides_it_may_rise_into_the_top()
+    public void In_an_arch_with_straight_sides_it_can_reach_into_the_top()
     {
-        // Height of the sides 45, radius 15: largest of 2 x (45 + √(225 - x²)) over x up to 15, here by trying many.
+        // Sides 45 high, radius 15: the maximum of 2 x (45 + √(225 - x²)) for x up to 15, found by trying many values.
         var wanted = Enumerable.Range(1, 100_000).Max(i => 2 * (15e-5 * i) * (45 + Math.Sqrt(225 - 15e-5 * i * (15e-5 * i))));
         Assert.Equal(wanted, AreaIn(Drawn.Shape(Shape.Arch, 30, 60)), 0.5);
     }
 
     [Fact]
-    public void It_keeps_clear_of_holes() =>
+    public void It_avoids_holes() =>
         Assert.Equal(new Bounds(20, 0, 50, 30), Drawn.Rectangle(0, 0, 50, 30).Subtract(Drawn.Rectangle(10, 10, 10, 10))
             .LargestRectangleInside());
 
@@ -50,14 +50,14 @@ public sealed class LargestRectangleTests
             Drawn.Polygon(new(0, 0), new(15, 0), new(15, 30), new(60, 30), new(60, 45), new(0, 45)).LargestRectangleInside());
 
     [Fact]
-    public void There_is_none_in_nothing() => Assert.Null(Outline.Empty.LargestRectangleInside());
+    public void An_empty_outline_has_none() => Assert.Null(Outline.Empty.LargestRectangleInside());
 
     [Theory]
     [MemberData(nameof(Shapes))]
-    public void It_lies_inside_and_nothing_on_a_grid_is_larger(Shape shape) => AssertLargest(Drawn.Shape(shape, 40, 33), 0.999);
+    public void It_lies_inside_and_no_rectangle_on_a_grid_is_larger(Shape shape) => AssertLargest(Drawn.Shape(shape, 40, 33), 0.999);
 
     [Fact]
-    public void In_any_polygon_nothing_on_a_grid_is_much_larger() =>
+    public void In_any_polygon_no_rectangle_on_a_grid_is_much_larger() =>
         Gen.Double[5, 30].Array[3, 9].Sample(radii => AssertLargest(Drawn.Polygon([.. radii.Select((r, i) =>
             new Point(r * Math.Cos(2 * Math.PI * i / radii.Length), r * Math.Sin(2 * Math.PI * i / radii.Length)))]), 0.98), iter: 40,
                 seed: "0000KeepersX");
@@ -65,7 +65,7 @@ public sealed class LargestRectangleTests
     private static double AreaIn(Outline outline) => outline.LargestRectangleInside() is { } r ? r.Width * r.Height : 0;
 
     /// <summary>
-    /// By brute force: over a grid of squares that are inside with all of their corners and whose edges the outline does not reach, the
+    /// By brute force: in a grid of squares that have all corners inside and whose edges the outline does not cross, the
     /// largest block of squares.
     /// </summary>
     private static void AssertLargest(Outline outline, double share)

@@ -3,8 +3,8 @@ using Sketch.Shapes;
 namespace Sketch.Tests.Shapes;
 
 /// <summary>
-/// Asks of single points whether they are inside an outline and how far they are from its edge, by brute force on the sampled lines. The
-/// definitions of offset, union and so on can be checked with this point by point, without any of the code under test.
+/// Tests whether points are inside an outline and measures their distance to its edge, by brute force on sampled lines. The
+/// definitions of offset, union and so on can thus be checked point by point, without the code under test.
 /// </summary>
 internal sealed class Membership(Outline outline)
 {
@@ -47,7 +47,7 @@ internal sealed class Membership(Outline outline)
         return least;
     }
 
-    /// <summary>A grid of points on and around a box; odd steps, so that they seldom fall on edges.</summary>
+    /// <summary>A grid of points in and around a box, with odd steps so that points rarely fall on edges.</summary>
     public static IEnumerable<Point> Grid(Bounds box, double margin, int steps)
     {
         var around = box.Grow(margin + 0.0137);

@@ -16,7 +16,7 @@ public sealed class OffsetTests
 
     [Theory]
     [MemberData(nameof(ShapesAndDistances))]
-    public void An_offset_holds_just_the_points_within_the_distance(Shape shape, double distance)
+    public void An_offset_contains_exactly_the_points_within_the_distance(Shape shape, double distance)
     {
         AssertOffset(Drawn.Shape(shape, 40, 40), distance);
         AssertOffset(Drawn.Shape(shape, 31, 52), distance);
@@ -24,7 +24,7 @@ public sealed class OffsetTests
 
     [Theory]
     [MemberData(nameof(Shapes))]
-    public void The_box_of_a_grown_shape_is_the_box_grown(Shape shape)
+    public void Growing_a_shape_grows_its_box_by_the_same_distance(Shape shape)
     {
         var outline = Drawn.Shape(shape, 44.45, 31.75);
         var (wanted, got) = (outline.Bounds.Grow(3.175), outline.Grow(3.175).Bounds);
@@ -35,13 +35,13 @@ public sealed class OffsetTests
     }
 
     [Fact]
-    public void A_rectangle_keeps_sharp_corners_exactly() =>
+    public void A_rectangle_keeps_its_corners_sharp() =>
         Assert.Equal(
             Drawn.Box(8.4125, 18.4125, 53.975, 79.375),
             Assert.Single(Drawn.Rectangle(10, 20, 50.8, 76.2).Grow(1.5875).Contours).Bounds.ToRect());
 
     [Fact]
-    public void A_rectangle_grown_has_four_corners() =>
+    public void A_grown_rectangle_has_four_corners() =>
         Assert.Equal(3, Drawn.Rectangle(0, 0, 50, 80).Grow(2).Contours[0].Segments.Length);
 
     [Theory]
@@ -57,7 +57,7 @@ public sealed class OffsetTests
     [InlineData(1 / 16.0, 22.1685218463)]
     [InlineData(1 / 8.0, 23.3615873852)]
     [InlineData(1 / 4.0, 25.8213295408)]
-    public void A_rectangle_that_lies_aslant_grows_by_Steiner_s_formula(double inches, double area)
+    public void A_rotated_rectangle_grows_by_Steiner_s_formula(double inches, double area)
     {
         var slant = Drawn.Rectangle(0, 0, 101.6, 133.35).Transform(Affine.Turn(30, new(0, 0)));
         Assert.Equal(area, slant.Grow(inches * 25.4).Area / (25.4 * 25.4), 1e-4);
@@ -113,7 +113,7 @@ public sealed class OffsetTests
     }
 
     [Fact]
-    public void A_shape_with_a_waist_shrinks_into_two()
+    public void A_shape_with_a_narrow_waist_shrinks_into_two()
     {
         var waist = Drawn.Polygon(
             new(0, 0), new(30, 0), new(30, 9), new(60, 9), new(60, 0), new(90, 0), new(90, 30), new(60, 30), new(60, 12), new(30, 12),
@@ -129,18 +129,18 @@ public sealed class OffsetTests
     }
 
     [Fact]
-    public void A_hole_shrinks_as_its_outline_grows()
+    public void A_hole_shrinks_when_its_outline_grows()
     {
         var pierced = Drawn.Rectangle(0, 0, 40, 30).Subtract(Outline.Circle(new(20, 15), 5));
         Assert.Equal(44 * 34 - Outline.Circle(new(20, 15), 3).Area, pierced.Grow(2).Area, 0.01);
     }
 
     [Fact]
-    public void Holes_are_closed_where_asked() =>
+    public void Holes_are_filled_on_request() =>
         Assert.Single(Drawn.Shape(Shape.Tag, 30, 60).Grow(0.1, closeHoles: true).Contours);
 
     [Fact]
-    public void A_ring_is_the_grown_outline_less_its_inside()
+    public void A_ring_is_the_grown_outline_without_the_outline()
     {
         var ring = Outline.Circle(new(0, 0), 30).Ring(3.175);
         // Between circles of radius R + t and R: pi (2 R t + t^2) (standard formula); cubic arcs are up to 0.03 % larger.
@@ -149,11 +149,11 @@ public sealed class OffsetTests
     }
 
     [Fact]
-    public void A_wavy_line_of_a_thousand_corners_is_offset_truly() =>
+    public void A_wavy_outline_of_a_thousand_corners_is_offset_correctly() =>
         AssertOffset(Drawn.Polygon([.. Enumerable.Range(0, 1_000).Select(i => Polar(20 + 3 * Math.Sin(i * 0.0628 * 7), i, 1_000))]), 2);
 
     [Fact]
-    public void Outlines_run_the_other_way_grow_just_as_well()
+    public void Outlines_in_the_other_direction_grow_in_the_same_way()
     {
         var outline = Drawn.Shape(Shape.Heart, 40, 36);
         var reversed = new Outline([outline.Contours[0].Reverse()]);
@@ -161,13 +161,13 @@ public sealed class OffsetTests
     }
 
     [Fact]
-    public void Any_polygon_is_offset_truly() =>
+    public void Any_polygon_is_offset_correctly() =>
         Gen.Select(Gen.Double[4, 30].Array[3, 9], Gen.Double[-6, 12]).Sample(
             (radii, distance) => AssertOffset(Drawn.Polygon([.. radii.Select((r, i) => Polar(r, i, radii.Length))]), distance),
             iter: 100, seed: "0000KeepersX");
 
     [Fact]
-    public void Sizes_of_nothing_and_a_kilometre_are_offset()
+    public void Sizes_from_zero_to_a_kilometre_are_offset()
     {
         double[] sizes = [0, 1, 1e6];
         foreach (var shape in Enum.GetValues<Shape>())
@@ -189,12 +189,12 @@ public sealed class OffsetTests
     }
 
     [Fact]
-    public void Nothing_is_left_of_a_narrow_frame_that_is_moved_inwards() =>
+    public void A_narrow_frame_shrinks_to_nothing() =>
         Assert.True(Outline.Rectangle(new(Length.Zero, Length.Zero, Length.Inch(0, 3, 4), Length.Inch(0, 1, 2))).Ring(1.5875).Grow(-6.35)
             .IsEmpty);
 
     /// <summary>
-    /// By definition: a point is inside the offset when it is inside or within the distance (inside and farther than that, when shrunk).
+    /// By definition: a point is inside the offset if it is inside the shape or within the distance (if shrunk: inside and farther away).
     /// </summary>
     private static void AssertOffset(Outline outline, double distance)
     {
@@ -209,7 +209,7 @@ public sealed class OffsetTests
             if (Math.Abs(signed - distance) > True
                 && !(isRectangle && outline.Bounds.Grow(distance).Covers(new Bounds(point.X, point.Y, point.X, point.Y))))
             {
-                Assert.True(signed < distance == got.Inside(point), $"{point} lies {signed} from the edge, offset {distance}");
+                Assert.True(signed < distance == got.Inside(point), $"{point} is {signed} from the edge, offset {distance}");
             }
         }
 

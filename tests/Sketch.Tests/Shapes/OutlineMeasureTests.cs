@@ -13,7 +13,7 @@ public sealed class OutlineMeasureTests
     private static readonly Outline Star = Drawn.Shape(Shape.Star, 190.21130326, 180.90169944);
 
     [Fact]
-    public void A_star_s_inner_corners_lie_at_the_inverse_square_of_the_golden_ratio()
+    public void The_inner_radius_of_a_star_is_the_inverse_square_of_the_golden_ratio()
     {
         // 1/phi^2 = 0.3819660113 = sin 18 / sin 54 (standard formula; nested scale also on vectree.io).
         var centre = new Point(95.10565163, 100);
@@ -30,7 +30,7 @@ public sealed class OutlineMeasureTests
         Assert.Equal(7.2654252801, Drawn.SampledLength(Star.Contours[0]) / 100, 1e-7);
 
     [Fact]
-    public void The_lines_of_a_star_s_edges_pass_its_centre_at_cos_72()
+    public void The_edges_of_a_star_pass_its_centre_at_cos_72()
     {
         // 0.3090169944 (standard formula, computed).
         var (a, b) = (Star.Contours[0].Start, Star.Contours[0].Segments[0].End);
@@ -39,7 +39,7 @@ public sealed class OutlineMeasureTests
     }
 
     [Fact]
-    public void Six_points_make_the_hexagram()
+    public void A_star_of_six_points_is_the_hexagram()
     {
         // {6/2}: two triangles, inner radius 1/√3 of the outer (standard formula, computed): area 6 · sin 30 · 1/√3 = √3.
         var star = Drawn.Shape(Shape.Star, 100 * Math.Sqrt(3), 200, new ShapeStyle { Points = 6 });
@@ -69,7 +69,7 @@ public sealed class OutlineMeasureTests
     }
 
     [Fact]
-    public void A_circle_s_area_is_pi_r_squared_within_the_error_of_its_curves() =>
+    public void The_area_of_a_circle_is_pi_r_squared_within_the_error_of_its_curves() =>
         Assert.InRange(Outline.Circle(new(7, 9), 10).Area, 314.159, 314.159 * 1.0003);
 
     [Theory]
@@ -78,7 +78,7 @@ public sealed class OutlineMeasureTests
     [InlineData(Swallowtail.Left, 63.5 * 15.875 - 7.9375 * 15.875 / 2)]
     [InlineData(Swallowtail.Right, 63.5 * 15.875 - 7.9375 * 15.875 / 2)]
     [InlineData(Swallowtail.Both, 63.5 * 15.875 - 7.9375 * 15.875)]
-    public void A_swallowtail_takes_half_its_depth_times_the_height(Swallowtail ends, double area) =>
+    public void A_swallowtail_removes_half_its_depth_times_the_height(Swallowtail ends, double area) =>
         Assert.Equal(area, Drawn.Shape(Shape.Banner, 63.5, 15.875, new ShapeStyle { Swallowtail = ends }).Area, 1e-4);
 
     [Fact]
@@ -94,7 +94,7 @@ public sealed class OutlineMeasureTests
             new ShapeStyle { Corner = Length.Inch(1) }.CornerRadius(Shape.Rectangle, new(Length.Millimetre(20), Length.Millimetre(8))));
 
     [Fact]
-    public void Rounded_corners_take_a_quarter_square_less_a_quarter_circle_each()
+    public void A_rounded_corner_removes_a_square_minus_a_quarter_circle()
     {
         // w h - (4 - pi) r^2 (standard formula).
         var rounded = Drawn.Shape(Shape.Rounded, 40, 24, new ShapeStyle { Corner = Length.Millimetre(5) });
@@ -115,7 +115,7 @@ public sealed class OutlineMeasureTests
 
     [Theory]
     [MemberData(nameof(Shapes))]
-    public void Turning_and_shifting_keep_the_area_and_scaling_multiplies_it(Shape shape)
+    public void Turning_and_shifting_keep_the_area_and_scaling_squares_it(Shape shape)
     {
         var outline = Drawn.Shape(shape, 47, 31);
         Assert.Equal(outline.Area, outline.Transform(Affine.Turn(33, new(10, 10)).Then(Affine.Shift(500, -200))).Area, 1e-8);
@@ -130,7 +130,7 @@ public sealed class OutlineMeasureTests
             .Bounds);
 
     [Fact]
-    public void Bounds_hold_every_point_and_touch_on_every_side() =>
+    public void Bounds_contain_every_point_and_touch_on_every_side() =>
         Gen.Double[-50, 50].Array[8].Sample(v =>
         {
             var contour = new Contour(new(v[0], v[1]), [Segment.Curve(new(v[2], v[3]), new(v[4], v[5]), new(v[6], v[7]))]);
@@ -150,11 +150,11 @@ public sealed class OutlineMeasureTests
     }
 
     [Fact]
-    public void Filling_the_holes_leaves_the_outer_line() =>
+    public void Filling_the_holes_leaves_the_outer_contour() =>
         Assert.Equal(6, Assert.Single(Drawn.Shape(Shape.Tag, 30, 60).WithoutHoles().Contours).Segments.Length + 1);
 
     [Fact]
-    public void A_scallop_s_bumps_are_alike()
+    public void All_bumps_of_a_scallop_are_equal()
     {
         var ends = Drawn.Shape(Shape.Scallop, 50, 50).Contours[0].Segments.Select(s => Drawn.Distance(s.End, new(25, 25))).ToList();
         Assert.Equal(40, ends.Count);

@@ -14,7 +14,7 @@ public sealed class OverlayTests
             ShapeOutline.Build(shape, Drawn.Plain, Drawn.Box(left, top, width, height)).Transform(Affine.Turn(turn, new(20, 15))));
 
     [Fact]
-    public void A_hole_wholly_inside_keeps_its_curves()
+    public void A_hole_entirely_inside_keeps_its_curves()
     {
         var heart = Drawn.Shape(Shape.Heart, 20, 18).Transform(Affine.Shift(10, 6));
         var pierced = Panel.Subtract(heart);
@@ -23,14 +23,14 @@ public sealed class OverlayTests
     }
 
     [Fact]
-    public void A_hole_runs_against_its_outline()
+    public void A_hole_has_the_opposite_direction_to_its_outline()
     {
         var pierced = Drawn.Shape(Shape.Heart, 40, 36).Subtract(Outline.Circle(new(20, 15), 4));
         Assert.True(Drawn.SampledArea(pierced.Contours[0]) > 0 && Drawn.SampledArea(pierced.Contours[1]) < 0);
     }
 
     [Fact]
-    public void A_ring_shaped_hole_leaves_its_middle()
+    public void A_ring_shaped_hole_keeps_its_middle()
     {
         var pierced = Panel.Subtract(Outline.Circle(new(20, 15), 5).Ring(3));
         Assert.Equal(3, pierced.Contours.Length);
@@ -38,11 +38,11 @@ public sealed class OverlayTests
     }
 
     [Fact]
-    public void A_hole_at_the_edge_becomes_a_bay() =>
+    public void A_hole_at_the_edge_becomes_a_notch() =>
         Assert.Equal(40 * 30 - 5 * 10, Assert.Single(Panel.Subtract(Drawn.Rectangle(-5, 10, 10, 10)).Contours).SignedArea, 9);
 
     [Fact]
-    public void A_hole_across_an_older_hole_makes_one_hole()
+    public void Overlapping_holes_become_one_hole()
     {
         var pierced = Panel.Subtract(Drawn.Rectangle(5, 5, 10, 10)).Subtract(Drawn.Rectangle(10, 10, 10, 10));
         Assert.Equal(2, pierced.Contours.Length);
@@ -50,32 +50,32 @@ public sealed class OverlayTests
     }
 
     [Fact]
-    public void What_lies_apart_takes_nothing_away() =>
+    public void A_separate_outline_removes_nothing() =>
         Assert.Same(Panel, Panel.Subtract(Drawn.Rectangle(50, 0, 5, 5)));
 
     [Fact]
-    public void Nothing_is_left_of_what_is_covered() =>
+    public void A_covered_outline_is_removed_entirely() =>
         Assert.True(Drawn.Rectangle(5, 5, 10, 10).Subtract(Panel).IsEmpty);
 
     [Fact]
-    public void Outlines_that_lie_apart_keep_their_curves_in_a_union()
+    public void Separate_outlines_keep_their_curves_in_a_union()
     {
         var apart = Outline.Union([Outline.Circle(new(0, 0), 5), Outline.Circle(new(8, 8), 5)]);
         Assert.Equal([4, 4], apart.Contours.Select(c => c.Segments.Length));
     }
 
     [Fact]
-    public void Letters_that_run_into_each_other_become_one() =>
+    public void Overlapping_letters_become_one() =>
         Assert.Single(Outline.Union([Drawn.Rectangle(0, 0, 10, 4), Drawn.Rectangle(8, 0, 10, 4), Drawn.Rectangle(17, 0, 4, 9)]).Contours);
 
     [Fact]
-    public void The_same_outline_twice_counts_once() =>
+    public void The_union_of_an_outline_with_itself_is_the_outline() =>
         Assert.Equal(Panel.Area, Outline.Union([Panel, Panel]).Area, 9);
 
     [Fact]
     public void A_stroke_across_the_hole_of_a_letter_fills_it()
     {
-        // As of a Q drawn with three contours: ring, its hole, and a tail over both.
+        // As in a Q with three contours: the ring, its hole, and a tail over both.
         var ring = Outline.Circle(new(10, 10), 8).Subtract(Outline.Circle(new(10, 10), 5));
         var letter = new Outline([.. ring.Contours, .. Drawn.Rectangle(9, 9, 2, 12).Contours]);
         var united = new Membership(Outline.Union([letter]));
@@ -84,7 +84,7 @@ public sealed class OverlayTests
     }
 
     [Fact]
-    public void A_line_that_crosses_itself_is_filled_by_the_winding_rule()
+    public void A_self_crossing_contour_is_filled_by_the_winding_rule()
     {
         var pentagram = Drawn.Polygon(
             [.. Enumerable.Range(0, 5).Select(i => new Point(20 * Math.Sin(i * 0.8 * Math.PI), -20 * Math.Cos(i * 0.8 * Math.PI)))]);
@@ -93,22 +93,22 @@ public sealed class OverlayTests
     }
 
     [Fact]
-    public void A_bow_tie_keeps_both_of_its_halves() =>
+    public void A_bow_tie_keeps_both_halves() =>
         Assert.Equal(50, Outline.Union([Drawn.Polygon(new(0, 0), new(10, 10), new(10, 0), new(0, 10))]).Area, 1e-9);
 
     [Fact]
-    public void Areas_of_difference_common_part_and_union_add_up() =>
+    public void The_areas_of_difference_and_intersection_and_union_add_up() =>
         Gen.Select(Shapes, Shapes).Sample((a, b) =>
         {
             var common = a.Intersect(b).Area;
-            // Chords lie up to 0.002 mm inside curves of up to 250 mm.
+            // Chords deviate up to 0.002 mm from curves of up to 250 mm.
             Assert.Equal(a.Area - common, a.Subtract(b).Area, 0.5);
             Assert.Equal(a.Area + b.Area - common, a.Union(b).Area, 1.0);
             Assert.Equal(common, a.OverlapArea(b), 1e-9);
         }, iter: 100, seed: "0000KeepersX");
 
     [Fact]
-    public void Points_belong_where_the_words_say() =>
+    public void Points_belong_to_results_by_the_definitions() =>
         Gen.Select(Shapes, Shapes).Sample((a, b) =>
         {
             var (inA, inB) = (new Membership(a), new Membership(b));
@@ -122,7 +122,7 @@ public sealed class OverlayTests
         }, iter: 15, seed: "0000KeepersX");
 
     [Fact]
-    public void Results_run_clockwise_outside_and_the_other_way_inside() =>
+    public void Outer_contours_are_clockwise_and_holes_anticlockwise() =>
         Gen.Select(Shapes, Shapes).Sample((a, b) =>
             Assert.All(new[] { a.Subtract(b), a.Union(b), a.Intersect(b) }, o =>
                 Assert.All(o.Contours, c =>
@@ -132,7 +132,7 @@ public sealed class OverlayTests
                 })), iter: 15, seed: "0000KeepersX");
 
     [Fact]
-    public void Outlines_of_nothing_and_of_a_kilometre_are_overlaid()
+    public void Outlines_from_zero_size_to_a_kilometre_are_overlaid()
     {
         var all = from shape in new[] { Shape.Rectangle, Shape.Star, Shape.Tag }
                   from size in new[] { (0, 0), (1e-6, 20), (20, 20), (1e6, 20), (1e6, 1e6) }
@@ -165,7 +165,7 @@ public sealed class OverlayTests
         Assert.False(Panel.Subtract(Outline.Circle(new(20, 15), 2)).Covers(Drawn.Rectangle(10, 5, 20, 20)));
 
     [Fact]
-    public void Rectangles_overlap_by_the_product_of_their_common_sides() =>
+    public void The_overlap_of_rectangles_is_the_product_of_their_common_sides() =>
         Assert.Equal(6, Panel.OverlapArea(Drawn.Rectangle(38, 27, 10, 10)));
 
     [Fact]

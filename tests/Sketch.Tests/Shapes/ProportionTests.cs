@@ -12,7 +12,7 @@ public sealed class ProportionTests
     [InlineData(Shape.Square)]
     [InlineData(Shape.Circle)]
     [InlineData(Shape.Scallop)]
-    public void Shapes_as_wide_as_high_keep_the_number_exactly(Shape shape) =>
+    public void Shapes_as_wide_as_high_keep_the_length_exactly(Shape shape) =>
         Assert.Equal(Width, ShapeProportions.HeightFor(shape, ShapeStyle.Plain, Width));
 
     [Theory]
@@ -20,10 +20,10 @@ public sealed class ProportionTests
     [InlineData(Shape.Rounded)]
     [InlineData(Shape.Oval)]
     [InlineData(Shape.Banner)]
-    public void Shapes_without_proportions_need_two_numbers(Shape shape) => Assert.False(ShapeProportions.Has(shape));
+    public void Shapes_without_proportions_need_two_lengths(Shape shape) => Assert.False(ShapeProportions.Has(shape));
 
     [Fact]
-    public void Asking_for_proportions_that_do_not_exist_is_refused() =>
+    public void Missing_proportions_throw() =>
         Assert.Throws<ArgumentException>(() => ShapeProportions.HeightFor(Shape.Banner, ShapeStyle.Plain, Width));
 
     [Fact]
@@ -35,7 +35,7 @@ public sealed class ProportionTests
     }
 
     [Fact]
-    public void A_hexagon_two_wide_over_its_corners_is_root_three_high()
+    public void A_hexagon_two_wide_across_its_corners_is_root_three_high()
     {
         // Apothem of a hexagon with circumradius 1: 0.8660254038 (standard formula, computed).
         var height = ShapeProportions.HeightFor(Shape.Hexagon, ShapeStyle.Plain, Length.Millimetre(200));
@@ -46,12 +46,12 @@ public sealed class ProportionTests
     [InlineData(Shape.Heart, 45, 40.5)]
     [InlineData(Shape.Arch, 50, 75)]
     [InlineData(Shape.Tag, 30, 60)]
-    public void Hearts_arches_and_tags_have_the_language_s_own_proportions(Shape shape, double width, double height) =>
+    public void Hearts_and_arches_and_tags_have_the_proportions_of_the_language(Shape shape, double width, double height) =>
         Assert.Equal(Length.NearestMillimetres(height),
             ShapeProportions.HeightFor(shape, ShapeStyle.Plain, Length.NearestMillimetres(width)));
 
     [Fact]
-    public void Width_for_a_height_undoes_height_for_a_width()
+    public void The_width_for_a_height_is_the_inverse_of_the_height_for_a_width()
     {
         foreach (var shape in Enum.GetValues<Shape>().Where(ShapeProportions.Has))
         {
@@ -68,7 +68,7 @@ public sealed class ProportionTests
     [Fact]
     public void A_star_is_centred_by_the_circle_through_its_tips()
     {
-        // The centre lies a circumradius below the top tip: height 1.8090169944 R.
+        // The centre lies one circumradius below the top tip; the height is 1.8090169944 R.
         var centre = ShapeProportions.CentreOf(
             Shape.Star, ShapeStyle.Plain, new(Length.Millimetre(1902.1130326m), Length.Millimetre(1809.0169944m)));
         Assert.InRange(centre.Top.Nanometres, 999_999_998, 1_000_000_001);

@@ -21,12 +21,12 @@ public sealed class ShapeOutlineTests
 
     [Theory]
     [MemberData(nameof(Shapes))]
-    public void A_shape_runs_clockwise_and_encloses_something(Shape shape) =>
+    public void A_shape_is_clockwise_and_has_an_area(Shape shape) =>
         Assert.True(Drawn.SampledArea(Drawn.Shape(shape, 40, 30).Contours[0]) > 0);
 
     [Theory]
     [MemberData(nameof(Shapes))]
-    public void Sizes_of_nothing_a_kilometre_and_less_than_nothing_are_drawn(Shape shape)
+    public void Zero_and_negative_sizes_and_a_kilometre_are_drawn(Shape shape)
     {
         double[] sizes = [0, -5, 1e-6, 1, 1e6];
         foreach (var width in sizes)

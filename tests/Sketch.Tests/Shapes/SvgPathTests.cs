@@ -22,10 +22,10 @@ public sealed class SvgPathTests
     [InlineData(3.0004, "3.0004")]
     [InlineData(double.NaN, "0")]
     [InlineData(double.PositiveInfinity, "1000000000000")]
-    public void Numbers_are_as_short_as_they_can_be(double number, string text) => Assert.Equal(text, DecimalText.Of(number));
+    public void Numbers_are_as_short_as_possible(double number, string text) => Assert.Equal(text, DecimalText.Of(number));
 
     [Fact]
-    public void Numbers_read_back_to_half_of_the_last_place() =>
+    public void Numbers_read_back_to_within_half_of_the_last_place() =>
         Gen.Select(Gen.Double[-1e6, 1e6], Gen.Int[0, 6]).Sample((number, decimals) =>
         {
             var read = double.Parse(DecimalText.Of(number, decimals), NumberStyles.Float, CultureInfo.InvariantCulture);
@@ -33,17 +33,17 @@ public sealed class SvgPathTests
         }, seed: "0000KeepersX");
 
     [Fact]
-    public void A_rectangle_is_four_corners() =>
+    public void A_rectangle_is_written_as_four_corners() =>
         Assert.Equal("M1 2L11 2L11 7.5L1 7.5Z", Drawn.Rectangle(1, 2, 10, 5.5).ToSvgPath());
 
     [Fact]
-    public void Curves_hold_three_points_and_minus_signs_part_numbers() =>
+    public void Curves_have_three_points_and_minus_signs_separate_numbers() =>
         Assert.Equal(
             "M-1-2C-.5-2 0-1 0 0Z",
             new Outline([new Contour(new(-1, -2), [Segment.Curve(new(-0.5, -2), new(0, -1), new(0, 0))])]).ToSvgPath());
 
     [Fact]
-    public void Nothing_is_drawn_of_nothing() => Assert.Equal("", Outline.Empty.ToSvgPath());
+    public void An_empty_outline_is_an_empty_path() => Assert.Equal("", Outline.Empty.ToSvgPath());
 
     [Fact]
     public void Any_path_reads_back_to_its_points() =>
@@ -54,7 +54,7 @@ public sealed class SvgPathTests
                 Math.Abs(a - b) < 1.01e-4);
         }, seed: "0000KeepersX");
 
-    /// <summary>The numbers of path data by SVG's grammar: a sign, or a second point, begins the next number.</summary>
+    /// <summary>The numbers in path data by SVG's grammar: a sign or a second point starts the next number.</summary>
     private static IEnumerable<double> Numbers(string path) =>
         System.Text.RegularExpressions.Regex.Matches(path, @"-?(\d+(\.\d+)?|\.\d+)")
             .Select(m => double.Parse(m.Value, CultureInfo.InvariantCulture));

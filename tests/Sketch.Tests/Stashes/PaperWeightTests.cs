@@ -6,22 +6,22 @@ namespace Sketch.Tests.Stashes;
 
 public class PaperWeightTests
 {
-    // Printed on paper makers' pages with the constant 1406.5, which is 0.026 % above the exact one.
+    // As published by paper makers, calculated with the constant 1406.5, which is 0.026 % above the exact one.
     [Theory]
     [InlineData(90, "offset", 133.2)]
     [InlineData(100, "cover", 270.42)]
     [InlineData(28, "bond", 105.3)]
-    public void Pounds_come_out_as_makers_print_them(double pounds, string grade, double printed) =>
+    public void Pounds_convert_to_the_published_grammage(double pounds, string grade, double printed) =>
         Assert.InRange(PaperWeights.Grammage(pounds, grade)!.Value, printed * 0.9995, printed * 1.0005);
 
     [Fact]
-    public void A_heavier_number_of_another_grade_may_be_the_lighter_paper() =>
+    public void A_larger_number_of_pounds_in_another_grade_can_be_a_lighter_paper() =>
         Assert.True(PaperWeights.Grammage(110, "index") < PaperWeights.Grammage(80, "cover"));
 
     [Fact]
-    public void A_grade_that_does_not_exist_has_no_weight() => Assert.Null(PaperWeights.Grammage(80, "velvet"));
+    public void An_unknown_grade_has_no_grammage() => Assert.Null(PaperWeights.Grammage(80, "velvet"));
 
-    // Chart "Paper weight comparison" (info.5y1.org): points of a thousandth of an inch.
+    // Chart "Paper weight comparison" (info.5y1.org); a point is a thousandth of an inch.
     [Theory]
     [InlineData(65, 8)]
     [InlineData(80, 9.5)]

@@ -15,38 +15,38 @@ public class RoleFillingTests
     private static PaperLook Front => Shelf.Papers[0].Front.Look;
 
     [Fact]
-    public void A_role_is_drawn_in_the_paper_of_the_shelf() =>
+    public void A_role_is_drawn_in_its_paper_of_the_stash() =>
         Assert.Equal(Front, Sky("role sky: gulls #ffffff", Shelf).Look);
 
     [Fact]
-    public void A_role_may_show_the_back() => Assert.Equal(Shelf.Papers[0].Back.Look, Sky("role sky: gulls, back", Shelf).Look);
+    public void A_role_can_show_the_back() => Assert.Equal(Shelf.Papers[0].Back.Look, Sky("role sky: gulls, back", Shelf).Look);
 
     [Fact]
-    public void Without_a_shelf_a_role_is_drawn_in_its_colour() =>
+    public void Without_a_stash_a_role_is_drawn_in_its_colour() =>
         Assert.Equal(new(0x9f, 0xc9, 0xe8), Sky("role sky: gulls #9fc9e8", null).Look.Ground);
 
     [Fact]
-    public void A_choice_goes_before_what_the_card_says() =>
+    public void A_choice_overrides_the_card() =>
         Assert.Equal(("gulls", PaperSide.Back), PaperOf(Sky("role sky: deep", Shelf, "sky=gulls/back")));
 
     [Fact]
-    public void Of_two_choices_for_a_role_the_last_counts() =>
+    public void The_last_of_two_choices_for_a_role_counts() =>
         Assert.Equal(("gulls", PaperSide.Front), PaperOf(Sky("role sky: deep", Shelf, "sky=deep", "sky=gulls")));
 
     [Fact]
-    public void A_choice_may_be_a_colour_word_without_a_shelf() =>
+    public void A_choice_can_be_a_colour_word_without_a_stash() =>
         Assert.Equal(BuiltIn.Find("navy", [])!, Sky("role sky: gulls #ffffff", null, "sky=navy").Look);
 
     [Fact]
-    public void A_choice_may_be_hex_digits() =>
+    public void A_choice_can_be_hex_digits() =>
         Assert.Equal(new(0x16, 0x32, 0x4f), Sky("role sky: gulls", Shelf, "sky=#16324f").Look.Ground);
 
     [Fact]
-    public void A_paper_whose_print_the_shelf_does_not_report_takes_the_cards_colour() =>
+    public void A_paper_without_a_print_in_the_stash_takes_the_colour_of_the_card() =>
         Assert.Equal(new(0x9f, 0xc9, 0xe8), Sky("role sky: bare #9fc9e8", Shelf).Look.Ground);
 
     [Fact]
-    public void A_paper_that_is_not_on_the_shelf_gets_the_nearest_name()
+    public void A_paper_that_is_not_in_the_stash_gets_the_nearest_name()
     {
         var finding = Assert.Single(Card("role sky: guls", Shelf).Findings);
 
@@ -57,26 +57,26 @@ public class RoleFillingTests
     [InlineData("role sky: terns #9fc9e8")]
     [InlineData("role sky: stripes")]
     [InlineData("role sky: navy")]
-    public void A_role_with_a_colour_or_a_built_in_paper_needs_no_shelf(string role) => Assert.Empty(Card(role, Shelf).Findings);
+    public void A_role_with_a_colour_or_a_built_in_paper_needs_no_stash(string role) => Assert.Empty(Card(role, Shelf).Findings);
 
     [Fact]
-    public void A_name_that_no_role_has_may_be_a_paper_of_the_shelf() =>
+    public void A_name_that_is_not_a_role_can_be_a_paper_of_the_stash() =>
         Assert.Equal("deep", Stashed.Card("front\n  sky: panel 2 x 2, of deep", Shelf).Card!.Pieces[0].Paint.Paper);
 
     [Fact]
-    public void A_batch_looks_for_the_name_of_a_role_where_only_a_colour_is_given() =>
+    public void In_a_batch_a_role_with_only_a_colour_is_looked_up_by_its_name() =>
         Assert.Equal("deep", (new RoleFilling(Shelf, []) { Batch = [] }).Resolve(Red("deep")).Paper);
 
     [Fact]
-    public void Outside_a_batch_a_colour_is_that_colour() =>
+    public void Outside_a_batch_a_role_with_a_colour_is_that_colour() =>
         Assert.Equal(Red("deep"), new RoleFilling(Shelf, []).Resolve(Red("deep")));
 
     [Fact]
-    public void The_batch_goes_before_the_card() =>
+    public void The_batch_overrides_the_card() =>
         Assert.Equal("deep", (new RoleFilling(Shelf, []) { Batch = [Named("deep")] }).Resolve(Named("gulls")).Paper);
 
     [Fact]
-    public void A_choice_goes_before_the_batch() => Assert.Equal(
+    public void A_choice_overrides_the_batch() => Assert.Equal(
         "bare", (new RoleFilling(Shelf, [new("SKY", "bare", PaperSide.Front)]) { Batch = [Named("deep")] }).Resolve(Named("gulls")).Paper);
 
     [Fact]
@@ -93,11 +93,11 @@ public class RoleFillingTests
     [InlineData("navy", PaperKnowledge.Look)]
     [InlineData("bare", PaperKnowledge.Name)]
     [InlineData("fog", PaperKnowledge.Nothing)]
-    public void What_is_known_of_a_paper_is_a_state_of_its_own(string paper, PaperKnowledge known) =>
+    public void A_paper_records_how_it_was_found(string paper, PaperKnowledge known) =>
         Assert.Equal(known, new RoleFilling(Shelf, []).Resolve(Named(paper)).Knowledge);
 
     [Fact]
-    public void Without_a_stash_the_name_of_a_paper_is_all_that_is_known() =>
+    public void Without_a_stash_only_the_name_of_a_paper_is_known() =>
         Assert.Equal(PaperKnowledge.Name, RoleFilling.None.Resolve(Named("fog")).Knowledge);
 
     [Theory]

@@ -16,13 +16,13 @@ public class StashTests
     }
 
     [Fact]
-    public void Any_sheets_means_that_they_are_not_counted() => Assert.Null(Stashed.Paper("paper gulls: 12 x 12, any sheets").Sheets);
+    public void Any_sheets_are_not_counted() => Assert.Null(Stashed.Paper("paper gulls: 12 x 12, any sheets").Sheets);
 
     [Fact]
     public void A_paper_that_has_run_out_keeps_its_line() => Assert.Equal(0, Stashed.Paper("paper gulls: 12 x 12, 0 sheets").Sheets);
 
     [Fact]
-    public void Trims_on_two_edges_are_both_taken_off()
+    public void Trims_on_two_edges_are_both_subtracted()
     {
         var paper = Stashed.Paper("paper gulls: 12 x 12, 3 sheets, trim 1/4 bottom, trim 1/2 left");
 
@@ -44,7 +44,7 @@ public class StashTests
             Stashed.Paper("paper gulls: 12 x 12, 3 sheets, front dots #123 #fff").Front.Look);
 
     [Fact]
-    public void A_side_keeps_what_the_maker_calls_it_and_takes_its_colour()
+    public void A_side_keeps_its_name_and_its_colour()
     {
         var back = Stashed.Paper("paper gulls: 12 x 12, 3 sheets, front dots, back \"rope stripe\" #e8dcc0").Back;
 
@@ -64,7 +64,7 @@ public class StashTests
     }
 
     [Fact]
-    public void Cardstock_that_is_called_by_a_colour_word_has_that_colour() =>
+    public void Cardstock_named_by_a_colour_word_has_that_colour() =>
         Assert.Equal(BuiltIn.Find("navy", [])!, Stashed.Paper("cardstock navy: letter, 3 sheets").Front.Look);
 
     [Fact]
@@ -72,7 +72,7 @@ public class StashTests
         Assert.Contains("cover", Stashed.OnlyFinding("cardstock navy: letter, 3 sheets, weight 80 lb").Hint, StringComparison.Ordinal);
 
     [Fact]
-    public void A_measured_thickness_goes_before_the_one_worked_out_from_the_weight() =>
+    public void A_measured_thickness_overrides_the_one_calculated_from_the_weight() =>
         Assert.Equal(Length.Millimetre(0.3m), Stashed.Paper("cardstock navy: letter, 3 sheets, weight 80 lb cover, thick 0.3 mm")
             .Thickness);
 
@@ -85,11 +85,11 @@ public class StashTests
         Assert.Equal("SK117", Stashed.OnlyFinding("paper gulls: 12 x 12, 3 sheets\ncardstock Gulls: letter, 2 sheets").Code);
 
     [Fact]
-    public void A_misspelt_sheet_size_gets_the_nearest_one() =>
+    public void A_misspelt_sheet_size_gets_the_nearest_one_as_a_hint() =>
         Assert.Contains("letter", Stashed.OnlyFinding("cardstock navy: leter, 3 sheets").Hint, StringComparison.OrdinalIgnoreCase);
 
     [Fact]
-    public void Offcuts_of_a_misspelt_paper_get_the_nearest_name() =>
+    public void Offcuts_of_a_misspelt_paper_get_the_nearest_name_as_a_hint() =>
         Assert.Equal("Did you mean gulls?", Stashed.OnlyFinding("paper gulls: 12 x 12, 3 sheets\noffcut guls: 6 x 4, 2").Hint);
 
     [Fact]
@@ -109,7 +109,7 @@ public class StashTests
     }
 
     [Fact]
-    public void An_envelope_lies_landscape()
+    public void An_envelope_is_landscape()
     {
         var size = Stashed.Stash("envelope plain: US A2, 50").Supplies.Single().Size!.Value;
 
@@ -117,7 +117,7 @@ public class StashTests
     }
 
     [Fact]
-    public void A_picture_that_cannot_be_read_is_reported_at_its_name()
+    public void An_unreadable_picture_is_reported_at_its_name()
     {
         var finding = Stashed.OnlyFinding("paper gulls: 12 x 12, 3 sheets, front \"gulls.jpg\" 12 wide");
 
@@ -128,17 +128,17 @@ public class StashTests
     [InlineData("front")]
     [InlineData("role sky: gulls")]
     [InlineData("make 3 of \"x.card\"")]
-    public void Lines_of_cards_and_batches_do_not_belong_on_a_shelf(string line) => Assert.Equal("SK115", Stashed.OnlyFinding(line).Code);
+    public void Lines_of_cards_and_batches_do_not_belong_in_a_stash(string line) => Assert.Equal("SK115", Stashed.OnlyFinding(line).Code);
 
     [Fact]
-    public void A_sheet_that_has_no_size_is_reported_by_its_name() =>
+    public void A_sheet_without_a_size_is_reported_by_name() =>
         Assert.Contains("gulls", Stashed.OnlyFinding("paper gulls:").Message, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("paper gulls: 12 x 12, 0 sheets", false)]
     [InlineData("paper gulls: 12 x 12, 0 sheets\noffcut gulls: 6 x 4, 1", true)]
     [InlineData("paper gulls: 12 x 12, any sheets", true)]
-    public void A_paper_is_on_hand_as_long_as_a_sheet_or_an_offcut_is_left(string lines, bool isOnHand)
+    public void A_paper_is_on_hand_while_a_sheet_or_an_offcut_is_left(string lines, bool isOnHand)
     {
         var stash = Stashed.Stash(lines);
 
@@ -146,6 +146,6 @@ public class StashTests
     }
 
     [Fact]
-    public void A_measure_that_cannot_be_read_is_not_reported_to_be_missing_too() =>
+    public void An_unreadable_measure_is_not_also_reported_as_missing() =>
         Assert.Equal("SK102", Stashed.OnlyFinding("gem red: 1/9, 60 pieces").Code);
 }

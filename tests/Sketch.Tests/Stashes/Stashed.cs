@@ -5,13 +5,13 @@ using Xunit;
 
 namespace Sketch.Tests.Stashes;
 
-/// <summary>Stashes and cards from a few lines of text.</summary>
+/// <summary>Reads stashes and cards from a few lines of text.</summary>
 internal static class Stashed
 {
     public static Compilation Compile(string lines) =>
         Compiler.Compile(new SourceText("shelf.stash", "stash \"Shelf\"\n" + lines), new TestSurroundings());
 
-    /// <summary>A shelf without a finding.</summary>
+    /// <summary>A stash without findings.</summary>
     public static Stash Stash(string lines)
     {
         var compilation = Compile(lines);

@@ -8,7 +8,7 @@ namespace Sketch.Tests.Stationery;
 
 public class EnvelopeTests
 {
-    /// <summary>Inches x 16 as US envelope tables print them.</summary>
+    /// <summary>Sixteenths of an inch, as published in US envelope tables.</summary>
     [Theory]
     [InlineData("A1", 82, 58)] // 3 5/8 x 5 1/8
     [InlineData("A2", 92, 70)] // 4 3/8 x 5 3/4
@@ -18,7 +18,7 @@ public class EnvelopeTests
     [InlineData("A8", 130, 88)] // 5 1/2 x 8 1/8
     [InlineData("A9", 140, 92)] // 5 3/4 x 8 3/4
     [InlineData("no10", 152, 66)] // 4 1/8 x 9 1/2
-    public void A_US_envelope_has_the_size_that_the_tables_print(string name, int width, int height) =>
+    public void A_US_envelope_has_the_published_size(string name, int width, int height) =>
         Assert.Equal(new(Length.Inch(0, width, 16), Length.Inch(0, height, 16)), NamedSizes.FindEnvelope("US", name).Found?.Size);
 
     /// <summary>ISO 269 and DIN 678, in millimetres; C8 from memory.</summary>
@@ -36,7 +36,7 @@ public class EnvelopeTests
         Assert.Equal(new(Length.Millimetre(width), Length.Millimetre(height)), NamedSizes.FindEnvelope(null, name).Found?.Size);
 
     [Fact]
-    public void Envelopes_lie_landscape() => Assert.All(NamedSizes.Envelopes, e => Assert.True(e.Size.Width >= e.Size.Height, e.Name));
+    public void Envelopes_are_landscape() => Assert.All(NamedSizes.Envelopes, e => Assert.True(e.Size.Width >= e.Size.Height, e.Name));
 
     [Theory]
     [InlineData(null, "A5", "C5")]
@@ -47,15 +47,15 @@ public class EnvelopeTests
         Assert.Equal(envelope, NamedSizes.FindEnvelope(system, card).Found?.Name);
 
     [Fact]
-    public void An_envelope_with_a_name_of_both_systems_asks_which() =>
+    public void An_envelope_name_of_both_systems_is_ambiguous() =>
         Assert.Equal(["US A6", "ISO A6"], NamedSizes.FindEnvelope(null, "A6").Offers);
 
     [Fact]
-    public void Every_named_card_goes_into_its_usual_envelope() =>
+    public void Every_named_card_fits_its_usual_envelope() =>
         Assert.All(NamedSizes.Cards.Where(c => c.Envelope is not null), card =>
             Assert.True(EnvelopeFit.Of(card.Size, NamedSizes.UsualEnvelope(card.Size)!.Size).Verdict >= EnvelopeVerdict.Close, card.Name));
 
-    /// <summary>Clearance in total along the long and the short side, worked out from the US tables; in eighths of an inch.</summary>
+    /// <summary>Total clearance along the long and the short side in eighths of an inch, calculated from the US tables.</summary>
     [Theory]
     [InlineData("A1", 2, 1)] // 5 1/8 - 4 7/8, 3 5/8 - 3 1/2
     [InlineData("A2", 2, 1)] // 5 3/4 - 5 1/2, 4 3/8 - 4 1/4
@@ -70,7 +70,7 @@ public class EnvelopeTests
         Assert.Equal((Length.Inch(0, alongLong, 8), Length.Inch(0, alongShort, 8)), (fit.Long, fit.Short));
     }
 
-    /// <summary>Clearances in millimetres worked out from ISO 216 and ISO 269.</summary>
+    /// <summary>Clearances in millimetres, calculated from ISO 216 and ISO 269.</summary>
     [Theory]
     [InlineData("ISO", "A6", 14, 9)] // 162 - 148, 114 - 105
     [InlineData("ISO", "A5", 19, 14)] // 229 - 210, 162 - 148
@@ -89,16 +89,16 @@ public class EnvelopeTests
     [InlineData(68, 88, EnvelopeVerdict.Close)] // the A2 card: 1/8 and 1/4 left
     [InlineData(66, 88, EnvelopeVerdict.Good)] // 1/4 and 1/4 left
     [InlineData(88, 66, EnvelopeVerdict.Good)]
-    public void In_a_US_A2_envelope_the_smaller_clearance_decides(int widthSixteenths, int heightSixteenths, EnvelopeVerdict verdict) =>
+    public void The_smaller_clearance_decides(int widthSixteenths, int heightSixteenths, EnvelopeVerdict verdict) =>
         Assert.Equal(verdict, EnvelopeFit.Of(Sixteenths(widthSixteenths, heightSixteenths), NamedSizes.FindEnvelope("US", "A2").Found!.Size)
             .Verdict);
 
     [Fact]
-    public void An_upright_card_is_turned_to_go_into_a_landscape_envelope() =>
+    public void An_upright_card_is_turned_to_fit_a_landscape_envelope() =>
         Assert.True(EnvelopeFit.Of(Sixteenths(68, 88), Sixteenths(92, 70)).Turned);
 
     [Fact]
-    public void Turning_card_or_envelope_changes_no_clearance() =>
+    public void Turning_the_card_or_the_envelope_does_not_change_the_clearance() =>
         Gen.Int[1, 4000].Array[4].Sample(s =>
         {
             var (card, envelope) = (Sixteenths(s[0], s[1]), Sixteenths(s[2], s[3]));
@@ -113,7 +113,7 @@ public class EnvelopeTests
     [InlineData(80, 80, "5 1/4 in x 5 1/4 in")]
     [InlineData(96, 96, "6 1/4 in x 6 1/4 in")]
     [InlineData(56, 84, "5bar")] // 3 1/2 x 5 1/4: too long for the US A1; 1/4 and 5/8 are left in 4 1/8 x 5 1/2
-    public void A_size_without_a_name_gets_the_smallest_envelope_that_holds_it(int width, int height, string envelope) =>
+    public void A_size_without_a_name_gets_the_smallest_envelope_that_it_fits(int width, int height, string envelope) =>
         Assert.Equal(envelope, NamedSizes.UsualEnvelope(Sixteenths(width, height))?.Name);
 
     [Fact]

@@ -11,7 +11,7 @@ public class NamedSizesTests
     private static readonly string?[] Systems = [null, "US", "ISO", "us", "?"];
 
     /// <summary>
-    /// Card faces in inches x 16 as US size tables print them (a stationer's table of common sizes; a hobby card-size table).
+    /// Card faces in sixteenths of an inch, as published in US size tables (a stationer's table of common sizes; a hobby card-size table).
     /// </summary>
     [Theory]
     [InlineData("US A1", 56, 78)] // 3 1/2 x 4 7/8
@@ -24,7 +24,7 @@ public class NamedSizesTests
     [InlineData("A9", 88, 136)] // 5 1/2 x 8 1/2
     [InlineData("no10", 62, 148)] // 3 7/8 x 9 1/4
     [InlineData("slimline", 56, 136)] // 3 1/2 x 8 1/2: common practice, no source
-    public void A_US_card_has_the_size_that_the_tables_print(string name, int width, int height) =>
+    public void A_US_card_has_the_published_size(string name, int width, int height) =>
         Assert.Equal(Sixteenths(width, height), Card(name).Found?.Size);
 
     /// <summary>ISO 216, and for DL a third of A4 (common practice), in millimetres.</summary>
@@ -39,7 +39,7 @@ public class NamedSizesTests
     public void A_metric_card_has_the_size_of_its_sheet(string name, int width, int height) =>
         Assert.Equal(Millimetres(width, height), Card(name).Found?.Size);
 
-    /// <summary>ISO 216: half of the size before across its long side, rounded down to the millimetre.</summary>
+    /// <summary>ISO 216: each size is half of the previous one along its long side, rounded down to the millimetre.</summary>
     [Theory]
     [InlineData("ISO A1", "ISO A2")]
     [InlineData("ISO A2", "A3")]
@@ -49,7 +49,7 @@ public class NamedSizesTests
     [InlineData("ISO A6", "ISO A7")]
     [InlineData("ISO A7", "ISO A8")]
     [InlineData("ISO A8", "ISO A9")]
-    public void Each_ISO_size_is_half_of_the_one_before(string larger, string smaller)
+    public void Each_ISO_size_is_half_of_the_previous_one(string larger, string smaller)
     {
         var whole = Card(larger).Found!.Size;
         var half = whole.Height.Nanometres / 2 / Length.NanometresPerMillimetre;
@@ -60,7 +60,7 @@ public class NamedSizesTests
     [InlineData("A6", "US A6", "ISO A6")]
     [InlineData("A7", "US A7", "ISO A7")]
     [InlineData("a8", "US A8", "ISO A8")]
-    public void A_card_name_of_both_systems_asks_which(string name, string us, string iso)
+    public void A_card_name_of_both_systems_is_ambiguous(string name, string us, string iso)
     {
         var answer = NamedSizes.FindCard(null, name);
         Assert.Equal(LookupOutcome.Ambiguous, answer.Outcome);
@@ -68,11 +68,11 @@ public class NamedSizesTests
     }
 
     [Fact]
-    public void A2_alone_is_the_US_card_and_ISO_A2_another() =>
+    public void Plain_A2_is_the_US_card_and_ISO_A2_is_not() =>
         Assert.NotEqual(Card("A2").Found, Card("ISO A2").Found);
 
     [Fact]
-    public void What_an_answer_offers_can_be_written_in_its_place()
+    public void An_offered_name_is_valid()
     {
         foreach (var size in NamedSizes.Cards)
         {
@@ -87,14 +87,14 @@ public class NamedSizesTests
     [InlineData("#10", "no10")]
     [InlineData("A-2", "A2")]
     [InlineData("4 bar", "A1")]
-    public void Capitals_blanks_and_hyphens_do_not_matter(string written, string name) =>
+    public void Case_and_spaces_and_hyphens_do_not_matter(string written, string name) =>
         Assert.Equal(name, NamedSizes.FindCard(null, written).Found?.Name);
 
     [Theory]
     [InlineData("slimlin", "slimline")]
     [InlineData("A22", "A2")]
     [InlineData("no1O", "no10")]
-    public void An_unknown_name_brings_the_nearest_one_first(string written, string nearest)
+    public void The_nearest_name_is_offered_first(string written, string nearest)
     {
         var answer = NamedSizes.FindCard(null, written);
         Assert.Equal(LookupOutcome.Unknown, answer.Outcome);
@@ -102,7 +102,7 @@ public class NamedSizesTests
     }
 
     [Fact]
-    public void A_name_like_no_other_brings_nothing() => Assert.Empty(NamedSizes.FindCard(null, "lighthouse").Offers);
+    public void A_name_unlike_any_other_gets_no_offer() => Assert.Empty(NamedSizes.FindCard(null, "lighthouse").Offers);
 
     [Fact]
     public void A_size_of_one_system_is_unknown_in_the_other() =>
@@ -120,10 +120,10 @@ public class NamedSizesTests
         });
 
     [Fact]
-    public void Cards_and_sheets_stand_upright() =>
+    public void Cards_and_sheets_are_upright() =>
         Assert.All(NamedSizes.Cards.Concat(NamedSizes.Sheets), s => Assert.True(s.Size.Width <= s.Size.Height, s.Name));
 
-    /// <summary>Inches x 16: a paper maker's list of sheet sizes; 12 x 12: common practice, no source.</summary>
+    /// <summary>Sixteenths of an inch: a paper maker's list of sheet sizes; 12 x 12: common practice, no source.</summary>
     [Theory]
     [InlineData("letter", 136, 176)] // 8 1/2 x 11
     [InlineData("legal", 136, 224)] // 8 1/2 x 14
@@ -133,12 +133,12 @@ public class NamedSizesTests
         Assert.Equal(Sixteenths(width, height), NamedSizes.FindSheet(null, name).Found?.Size);
 
     [Fact]
-    public void A_sheet_of_A6_is_the_ISO_size() =>
+    public void An_A6_sheet_has_the_ISO_size() =>
         Assert.Equal(Millimetres(105, 148), NamedSizes.FindSheet(null, "A6").Found?.Size);
 
     /// <summary>Table of printed sizes: letter is 215.9 x 279.4 mm, tabloid 279.4 x 431.8 mm.</summary>
     [Fact]
-    public void Letter_in_millimetres_is_what_paper_makers_print() =>
+    public void Letter_has_the_published_size_in_millimetres() =>
         Assert.Equal(new(Length.Millimetre(215.9m), Length.Millimetre(279.4m)), NamedSizes.FindSheet(null, "letter").Found?.Size);
 
     private static SizeLookup Card(string written) =>

@@ -18,15 +18,15 @@ public class FormatterTests
     [InlineData("text “a good light”", "text \"a good light\"")]
     [InlineData("star 1, of red,", "star 1, of red")]
     [InlineData("left: star 1", null)]
-    public void A_line_has_one_spelling(string line, string? canonical) =>
+    public void A_line_has_one_canonical_spelling(string line, string? canonical) =>
         Assert.Equal(canonical is null ? null : $"front\n  {canonical}\n", Format($"front\n  {line}\n"));
 
     [Fact]
-    public void Indentation_comes_to_two_blanks_a_step() =>
+    public void Indentation_is_two_spaces_per_level() =>
         Assert.Equal("front\n  panel 1 x 1\n    star 1\n  star 1\n", Format("front\n\tpanel 1 x 1\n\t\t\tstar 1\n\tstar 1"));
 
     [Fact]
-    public void Comments_and_single_blank_lines_stay() => Assert.Equal(
+    public void Comments_and_single_blank_lines_are_kept() => Assert.Equal(
         "# first\n\nfront\n  # second\n  star 1  # third\n\n# last\n",
         Format("\n#first\n\n\n\nfront\n# second\n      star 1 # third\n\n\n# last\n\n"));
 
@@ -36,7 +36,7 @@ public class FormatterTests
             Format("front\n  star 1,# lamp\n of red\n".Replace(",#", ", #", StringComparison.Ordinal)));
 
     [Fact]
-    public void Nothing_stays_nothing() => Assert.Equal("", Format("\n\n"));
+    public void Blank_lines_alone_become_an_empty_text() => Assert.Equal("", Format("\n\n"));
 
     private static string? Format(string text) => Formatter.Format(new("a.card", text), new FindingBag());
 }

@@ -8,12 +8,12 @@ using Xunit;
 
 namespace Sketch.Tests.Syntax;
 
-/// <summary>Every limit of the language: what just keeps to it is laid out, and one more is reported where it is asked for.</summary>
+/// <summary>Every limit of the language: a text at the limit is laid out, and one more is reported at its position.</summary>
 public class LimitTests
 {
     private const string Head = "card \"Test\"\nbase A2, fold left, of white\nfront\n";
 
-    /// <summary>The limits as the reference's table lists them.</summary>
+    /// <summary>The limits in the table of the reference.</summary>
     public static TheoryData<string, string> Documented => new()
     {
         { "characters in a file", Written(Limits.Characters) },
@@ -50,7 +50,7 @@ public class LimitTests
     [InlineData("0 gem 1/8, of red", 4, 3)]
     [InlineData("gem 1/8, in a grid 501 x 2, of red", 4, 22)]
     [InlineData("gem 1/8, in a grid 2 x 501, of red", 4, 26)]
-    public void A_count_out_of_range_is_reported_where_it_stands_and_no_copy_is_laid_out(string line, int row, int column)
+    public void A_count_out_of_range_is_reported_at_its_position_and_no_copy_is_laid_out(string line, int row, int column)
     {
         var compilation = Compile(line + "\n  star 1, of blue\n");
 
@@ -63,11 +63,11 @@ public class LimitTests
     [InlineData("501 gem 1/8, of red")]
     [InlineData("gem 1/8, in a grid 501 x 2, of red")]
     [InlineData("gem 1/8, of red, spare 501")]
-    public void The_hint_for_a_count_that_is_too_large_gives_the_largest_allowed(string line) => Assert.Equal(
+    public void The_hint_for_a_count_that_is_too_large_gives_the_limit(string line) => Assert.Equal(
         "Write 500 or less.", Assert.Single(Compile(line).Findings, f => f.Kind == FindingCatalogue.BadCount).Hint);
 
     [Fact]
-    public void Nothing_more_is_said_of_a_line_whose_count_is_out_of_range() => Assert.Equal(
+    public void A_line_with_a_count_out_of_range_has_no_other_finding() => Assert.Equal(
         FindingCatalogue.BadCount,
             Assert.Single(Compile("lamps: 501 star 1, of red\n    item 3: of blue\n  gem 1/8, above lamps, of red").Findings).Kind);
 
@@ -76,7 +76,7 @@ public class LimitTests
     [InlineData("gem 1/8, in a grid 50 x 50, of red", "Make fewer copies, or divide the pieces between several cards.")]
     [InlineData("10 panel 1 x 1, of red\n    10 panel 1 x 1, of red\n      10 star 1, of red\n        10 gem 1/8, of red",
         "Make fewer copies, or divide the pieces between several cards.")]
-    public void More_pieces_are_reported_with_the_copies_that_there_is_room_for(string lines, string hint)
+    public void Too_many_pieces_are_reported_with_the_number_of_copies_still_allowed(string lines, string hint)
     {
         var finding = Assert.Single(Beyond(lines));
 
@@ -90,7 +90,7 @@ public class LimitTests
             .Card!.Pieces.Select(p => p.Path.ToString()));
 
     [Fact]
-    public void Twenty_mats_lie_beneath_a_piece_and_the_next_is_reported()
+    public void A_piece_can_have_twenty_mats_and_the_next_is_reported()
     {
         Assert.Empty(Beyond("heart 1, of red" + string.Concat(Enumerable.Repeat("\n    mat +1/16, of navy", 20))));
         Assert.Equal(25, Assert.Single(Beyond("heart 1, of red" + string.Concat(Enumerable.Repeat("\n    mat +1/16, of navy", 21))))
@@ -111,7 +111,7 @@ public class LimitTests
     [Fact]
     public void Corners_are_counted_on_every_copy()
     {
-        // A star of 60 points has 119 corners besides the one at which it begins.
+        // A star of 60 points has 119 corners besides its start point.
         Assert.Empty(Beyond("105 star 1, 60 points, of red"));
         var finding = Assert.Single(Beyond("106 star 1, 60 points, of red"));
         Assert.Contains("12,500 corners", finding.Message, StringComparison.Ordinal);
@@ -119,7 +119,7 @@ public class LimitTests
     }
 
     [Fact]
-    public void A_grown_mat_counts_with_the_corners_that_it_has_itself()
+    public void A_grown_mat_counts_with_its_own_corners()
     {
         Assert.Empty(Beyond("10 star 1, 60 points, of red\n    mat +1/8, of navy"));
         var finding = Assert.Single(Beyond("200 star 1, 60 points, of red\n    mat +1/8, of navy"));
@@ -130,7 +130,7 @@ public class LimitTests
     [InlineData(2, 200, true)]
     [InlineData(3, 134, false)]
     [InlineData(1, 201, false)]
-    public void Windows_are_counted_in_every_layer_that_they_go_through(int layers, int windows, bool isWithin)
+    public void Windows_are_counted_in_every_layer_that_they_cut(int layers, int windows, bool isWithin)
     {
         var tower = string.Concat(Enumerable.Range(1, layers).Select(i => $"{new string(' ', i + 1)}panel 4 x 4, of red\n"));
         var found = Beyond($"{tower.TrimStart()}{new string(' ', layers + 2)}{windows} window 1/16 x 1/16, in a grid 20 across, through");
@@ -142,7 +142,7 @@ public class LimitTests
     [Fact]
     public void A_corner_of_a_hole_counts_five_times()
     {
-        // A star of 60 points has 119 corners, which count once for the window itself and five times for its hole.
+        // A star of 60 points has 119 corners, which count once for the window and five times for its hole.
         const string Windows = "window star 1/8, 60 points, in a grid 10 across, gap 1/16";
         Assert.Empty(Beyond($"panel 4 x 5, of red\n    17 {Windows}"));
         Assert.Contains("12,500 corners", Assert.Single(Beyond($"panel 4 x 5, of red\n    18 {Windows}")).Message,
@@ -156,14 +156,14 @@ public class LimitTests
         "word \"thelighthousekeepersclubwishesyoufairwind\", letters 1/2, of navy\n    mat +1/8, of white")]
     [InlineData("a grid of gems", "100 gem 1/8, in a grid 10 across, gap 1/8, of red")]
     [InlineData("a scalloped mat behind a scalloped mat", "scallop 11 x 11, of navy\n    mat +1/8, of white\n    mat +1/8, of navy")]
-    public void Work_that_people_do_stays_far_below_the_limits(string work, string lines)
+    public void Realistic_cards_are_far_below_the_limits(string work, string lines)
     {
         var page = new SourceText("page.card", $"card \"{work}\"\nbase 12 x 12, of white\nfront\n  {lines}\n");
         Assert.DoesNotContain(Compiler.Compile(page, new TestSurroundings()).Findings, f => f.Severity == Severity.Error);
     }
 
     [Fact]
-    public void A_file_of_a_million_characters_is_read_and_a_longer_one_is_not()
+    public void A_file_of_a_million_characters_is_read_and_a_longer_one_is_rejected()
     {
         var text = Head + "  star 1, of red\n";
         Assert.Empty(In(text.PadRight(Limits.Characters)));
@@ -172,7 +172,7 @@ public class LimitTests
 
     private static string Written(int number) => number.ToString("N0", CultureInfo.InvariantCulture);
 
-    /// <summary>A line in which a number in braces stands for so many letters.</summary>
+    /// <summary>A line in which a number in braces is replaced by that many letters.</summary>
     private static string Spelt(string line) =>
         line[..line.IndexOf('{', StringComparison.Ordinal)]
         + new string('a', int.Parse(
@@ -180,7 +180,7 @@ public class LimitTests
                 CultureInfo.InvariantCulture))
         + line[(line.IndexOf('}', StringComparison.Ordinal) + 1)..];
 
-    /// <summary>What is found that exceeds a limit, when the lines lie on the front.</summary>
+    /// <summary>The findings about limits for lines on the front.</summary>
     private static Finding[] Beyond(string lines) =>
         [.. In($"{Head}  {lines}\n").Where(f => f.Kind == FindingCatalogue.TooManyPieces || f.Kind == FindingCatalogue.BadCount)];
 

@@ -31,10 +31,10 @@ public class LineTests
     [InlineData("star 1 #lamp", 1)]
     [InlineData("star 1# lamp", 1)]
     [InlineData("text \"# 1 of #2\"", 0)]
-    public void A_comment_has_blanks_on_both_sides(string line, int mistakes) => Assert.Equal(mistakes, Reading.Mistakes(line).Length);
+    public void A_comment_sign_has_spaces_on_both_sides(string line, int mistakes) => Assert.Equal(mistakes, Reading.Mistakes(line).Length);
 
     [Fact]
-    public void A_line_that_ends_in_a_comma_goes_on()
+    public void A_line_that_ends_in_a_comma_continues()
     {
         var star = Reading.Line<PieceLine>("lamp: star 1, left 1/4,\n\n# between\n top 1/4,   # here\nof red");
         Assert.Equal(3, star.Clauses.Length);
@@ -43,7 +43,7 @@ public class LineTests
     [Theory]
     [InlineData("inside\n")]
     [InlineData("lamp: star 1\n")]
-    public void A_comma_before_something_new_is_reported(string next)
+    public void A_comma_before_a_new_line_is_reported(string next)
     {
         var (file, findings) = Reading.File(Head + "  star 1, of red,\n" + next);
         Assert.Equal("SK108", Assert.Single(findings).Code);
@@ -53,7 +53,7 @@ public class LineTests
     }
 
     [Fact]
-    public void Any_step_of_indentation_will_do()
+    public void Any_indentation_step_is_accepted()
     {
         var (file, findings) = Reading.File(
             "card \"x\"\nfront\n a: panel 1 x 1\n        b: panel 1 x 1\n        c: panel 1 x 1\n d: panel 1 x 1\n");
@@ -62,7 +62,7 @@ public class LineTests
     }
 
     [Fact]
-    public void Blank_lines_and_comments_have_no_indentation()
+    public void The_indentation_of_blank_lines_and_comments_does_not_matter()
     {
         var (file, findings) = Reading.File("card \"x\"\nfront\n  a: panel 1 x 1\n# far out\n\n      # far in\n  b: panel 1 x 1\n");
         Assert.Empty(findings);
@@ -73,11 +73,11 @@ public class LineTests
     [InlineData("    star 1\n  star 1\n", "SK106")]
     [InlineData("  star 1\n\tstar 1\n", "SK105")]
     [InlineData("\tstar 1\n\t star 1\n", "SK105")]
-    public void Indentation_that_meets_nothing_is_reported(string pieces, string code) =>
+    public void Indentation_that_matches_no_level_is_reported(string pieces, string code) =>
         Assert.Equal([code], Reading.File(Head + pieces).Findings.Select(f => f.Code));
 
     [Fact]
-    public void Windows_line_ends_and_a_byte_order_mark_do_not_matter()
+    public void Windows_line_endings_and_a_byte_order_mark_do_not_matter()
     {
         var (file, findings) = Reading.File("\ufeffcard \"x\"\r\nfront\r\n  star 1,\r\n    of red\r\n");
         Assert.Empty(findings);
@@ -88,13 +88,13 @@ public class LineTests
     [InlineData("text \"a \"\"good\"\" light\"", "a \"good\" light")]
     [InlineData("text “a good light”", "a good light")]
     [InlineData("text \"\"", "")]
-    public void Words_stand_in_quotes(string line, string words) =>
+    public void Words_are_quoted(string line, string words) =>
         Assert.Equal(words, Assert.Single(Reading.Line<PieceLine>(line).Head.Texts).Text);
 
     [Theory]
     [InlineData("BANNER 2 X 1 \"Fair Winds\", Swallowtail RIGHT")]
     [InlineData("banner \"Fair Winds\" 2 x 1 swallowtail right")]
-    public void Capitals_and_the_order_of_size_and_words_do_not_matter(string line)
+    public void Case_and_the_order_of_size_and_words_do_not_matter(string line)
     {
         var banner = Reading.Line<PieceLine>(line);
         Assert.Equal((PieceKind.Banner, "Fair Winds"), (banner.Head.Kind, banner.Head.Texts[0].Text));
@@ -106,7 +106,7 @@ public class LineTests
     [InlineData("left: star 1", "leftpiece")]
     [InlineData("text: star 1", "words")]
     [InlineData("x: star 1", "myx")]
-    public void A_word_of_the_language_is_no_name_and_another_is_offered(string line, string offer)
+    public void A_reserved_word_is_not_a_name_and_another_is_offered(string line, string offer)
     {
         var mistake = Assert.Single(Reading.Mistakes(line));
         Assert.Equal(("SK114", offer), (mistake.Code, mistake.Replacement));
@@ -117,5 +117,5 @@ public class LineTests
     [InlineData("shift: star 1")]
     [InlineData("a-light_2: star 1")]
     [InlineData("lämpchen: star 1")]
-    public void Other_words_may_be_names(string line) => Assert.NotNull(Reading.Line<PieceLine>(line).Name);
+    public void Other_words_can_be_names(string line) => Assert.NotNull(Reading.Line<PieceLine>(line).Name);
 }

@@ -23,7 +23,7 @@ public class MistakeTests
     [InlineData("3 star 1, in a rwo", "row")]
     [InlineData("star 2, on foma", "foam")]
     [InlineData("star 2, same size sa sky", "as")]
-    public void A_misspelt_word_gets_the_nearest_one(string line, string offer)
+    public void A_misspelt_word_gets_the_nearest_one_as_a_hint(string line, string offer)
     {
         var mistake = Assert.Single(Reading.Mistakes(line));
         Assert.Equal((offer, $"Did you mean {offer}?"), (mistake.Replacement, mistake.Hint));
@@ -58,7 +58,7 @@ public class MistakeTests
     [InlineData("panel 3 x 3, of red, mat +1/8", "'mat' does not start a clause.",
         "Put the mat on its own line, indented under the piece it lies on.")]
     [InlineData("star [2]", "'[' has no meaning here.", "Change one copy of a repeat with an indented line below it: item 2: of pearl.")]
-    public void What_is_missing_is_said_with_an_example(string line, string message, string hint)
+    public void A_missing_part_is_reported_with_an_example(string line, string message, string hint)
     {
         var mistake = Reading.Mistakes(line)[0];
         Assert.Equal((message, hint), (mistake.Message, mistake.Hint));
@@ -71,7 +71,7 @@ public class MistakeTests
     [InlineData("strip of red, full x 3/4", "Write strip full x 3/4, then the clauses.")]
     [InlineData("window circle, 2", "Write window circle 2, then the clauses.")]
     [InlineData("mat, +1/8, of red", "Write mat +1/8, then the clauses.")]
-    public void A_size_after_a_comma_is_shown_where_it_belongs(string line, string hint)
+    public void The_hint_for_a_size_after_a_comma_shows_where_it_belongs(string line, string hint)
     {
         var mistake = Assert.Single(Reading.Mistakes(line));
         Assert.Equal(("A size goes before the first comma.", hint), (mistake.Message, mistake.Hint));
@@ -82,7 +82,7 @@ public class MistakeTests
     [InlineData("star 2, over pic, top 1/4, of red", 2)]
     [InlineData("star 1/3, top 1/4, of red", 2)]
     [InlineData("star 2, left 2,5, of red", 1)]
-    public void Reading_goes_on_at_the_next_comma(string line, int clauses)
+    public void Reading_continues_at_the_next_comma(string line, int clauses)
     {
         var (file, findings) = Reading.File($"card \"x\"\nfront\n  {line}\n");
         Assert.Single(findings);
@@ -90,7 +90,7 @@ public class MistakeTests
     }
 
     [Fact]
-    public void A_line_that_cannot_be_read_does_not_spoil_what_lies_on_it()
+    public void An_unreadable_line_does_not_affect_the_pieces_on_it()
     {
         var (file, findings) = Reading.File("card \"x\"\nfront\n  pannel 3 x 4\n    star 1, of red\n  star 1/3\n");
         Assert.Equal(["SK110", "SK102"], findings.Select(f => f.Code));
@@ -113,7 +113,7 @@ public class MistakeTests
     [InlineData("back:")]
     [InlineData("envelope: US A2")]
     [InlineData("envelope back:")]
-    public void A_face_with_a_colon_is_one_mistake_and_a_face_all_the_same(string face)
+    public void A_face_with_a_colon_is_one_finding_and_still_a_face(string face)
     {
         var (file, findings) = Reading.File($"card \"x\"\n{face}\n  star 1\n");
         Assert.Equal(("SK113", ""), (Assert.Single(findings).Code, findings[0].Replacement));
@@ -127,14 +127,14 @@ public class MistakeTests
     [InlineData("bacth \"x\"\nmake 3 of \"a.card\"\n")]
     [InlineData("stash \"x\"\npaper gulls: 12 x 12, 3 shets\n")]
     [InlineData("stash \"x\"\ngem red: 1/8, 60 peices\n")]
-    public void A_misspelt_word_is_reported_without_what_seems_to_be_missing_for_it(string text) =>
+    public void A_misspelt_word_is_the_only_finding_of_its_line(string text) =>
         Assert.StartsWith("Did you mean", Assert.Single(Compiler.Compile(new("a.card", text), new TestSurroundings()).Findings)
             .Hint, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("cardstock navy: 25 sheets", "Write cardstock navy: 12 x 12, 3 sheets.")]
     [InlineData("envelope A2: 50", "Write width x height, such as 12 x 12.")]
-    public void A_size_that_is_missing_in_a_stash_is_one_mistake(string line, string hint) =>
+    public void A_missing_size_in_a_stash_is_one_finding(string line, string hint) =>
         Assert.Equal(hint, Assert.Single(Compiler.Compile(new("a.stash", $"stash \"x\"\n{line}\n"), new TestSurroundings()).Findings).Hint);
 
     [Theory]
@@ -152,7 +152,7 @@ public class MistakeTests
     [InlineData("cardstock", "cardstock navy: 12 x 12, 3 sheets")]
     [InlineData("gem red: 60 pieces", "gem red: 1/8 in, 60 pieces")]
     [InlineData("foam white: 60 pieces", "foam white: 2 mm, 200 pieces")]
-    public void A_line_of_a_stash_that_lacks_something_leads_to_one_that_can_be_typed(string line, string offer)
+    public void The_hint_for_an_incomplete_line_of_a_stash_is_a_valid_line(string line, string offer)
     {
         Assert.Equal($"Write {offer}.", Assert.Single(In(line)).Hint);
         Assert.Empty(In(offer));
@@ -174,13 +174,13 @@ public class MistakeTests
     [InlineData("stash \"x\"\nline gold: 1/16, 25 ft", "Write 25 ft long.")]
     [InlineData("batch \"x\"\nmake 2 cards of \"a.card\"", "Remove 'cards'.")]
     [InlineData("stash \"x\"\npaper: gulls 12 x 12, 3 sheets", "Write paper gulls: and its size.")]
-    public void A_hint_speaks_of_what_such_a_file_holds(string text, string hint) =>
+    public void A_hint_fits_the_kind_of_file(string text, string hint) =>
         Assert.Equal(hint, Assert.Single(Reading.File(text).Findings).Hint);
 
     [Theory]
     [InlineData("fornt", "front")]
     [InlineData("frnt", "font")]
-    public void Among_words_as_near_the_one_of_the_same_length_is_meant(string written, string meant) =>
+    public void Among_equally_near_words_the_one_of_the_same_length_is_offered(string written, string meant) =>
         Assert.Equal(meant, Nearest.Find(written, ["font", "front"]));
 
     [Theory]
@@ -189,7 +189,7 @@ public class MistakeTests
     [InlineData("stash \"Shelf\"\nofcut 12 x 12", "offcut")]
     [InlineData("batch \"Day\"\npannel 2 x 2", null)]
     [InlineData("card \"Day\"\nmeke 3", null)]
-    public void Only_words_that_begin_a_line_of_such_a_file_are_offered(string text, string? offer) =>
+    public void Only_words_that_start_a_line_of_that_kind_of_file_are_offered(string text, string? offer) =>
         Assert.Equal(offer, Reading.File(text).Findings[0].Replacement);
 
     [Theory]
@@ -202,5 +202,5 @@ public class MistakeTests
         Assert.Equal(near ? known : null, Nearest.Find(written, [known]));
 
     [Fact]
-    public void Among_words_equally_near_the_first_in_the_alphabet_is_taken() => Assert.Equal("bar", Nearest.Find("ber", ["bor", "bar"]));
+    public void Among_equally_near_words_the_first_in_the_alphabet_is_offered() => Assert.Equal("bar", Nearest.Find("ber", ["bor", "bar"]));
 }

@@ -25,7 +25,7 @@ public class NumberTests
     [InlineData("0.066675 m")]
     [InlineData("0.21875 ft")]
     [InlineData("21/8")]
-    public void Two_inches_and_five_eighths_may_be_spelt_in_many_ways(string number) =>
+    public void Two_and_five_eighths_inches_can_be_spelt_in_many_ways(string number) =>
         Assert.Equal(Length.Inch(2, 5, 8), Reading.Length(number));
 
     [Theory]
@@ -53,7 +53,7 @@ public class NumberTests
     [InlineData("4 × 5")]
     [InlineData("4\"x5\"")]
     [InlineData("4 X 5")]
-    public void The_x_of_a_size_needs_no_blanks(string size)
+    public void The_x_of_a_size_needs_no_spaces(string size)
     {
         var box = Assert.IsType<BoxSize>(Reading.Line<PieceLine>($"panel {size}").Head.Size);
         Assert.Equal((Length.Inch(4), Length.Inch(5)), (((LengthExtent)box.Width).Value, ((LengthExtent)box.Height).Value));
@@ -78,7 +78,7 @@ public class NumberTests
     [InlineData("⅓", "5/16")]
     [InlineData("1/128", "1/64")]
     [InlineData("3 in", null)]
-    public void What_no_ruler_shows_gets_the_nearest_number_that_can_be_read(string number, string? corrected)
+    public void A_number_that_is_not_on_a_ruler_gets_the_nearest_valid_one(string number, string? corrected)
     {
         var mistake = Reading.Mistakes($"panel {number} x 1").SingleOrDefault();
         Assert.Equal(corrected, mistake?.Replacement);
@@ -88,7 +88,7 @@ public class NumberTests
     [Theory]
     [InlineData("1/3", "Write 5/16, the nearest sixteenth.")]
     [InlineData("1/100", "Write 1/64, the nearest sixty-fourth.")]
-    public void The_mark_that_is_offered_is_called_by_its_name(string number, string hint) =>
+    public void The_offered_mark_is_called_by_its_name(string number, string hint) =>
         Assert.Equal(hint, Reading.Mistakes($"panel {number} x 1").Single().Hint);
 
     [Theory]
@@ -103,7 +103,7 @@ public class NumberTests
     [InlineData("-2")]
     [InlineData("-1/8")]
     [InlineData("2 inches")]
-    public void A_number_that_makes_no_size_is_one_finding(string number) =>
+    public void An_invalid_number_is_one_finding(string number) =>
         Assert.Equal(["SK102"], Reading.Mistakes($"panel {number} x 1").Select(m => m.Code));
 
     [Theory]
@@ -119,7 +119,7 @@ public class NumberTests
     [InlineData("in", "2 x 1 in", 50_800_000)]
     [InlineData("mm", "60 x 1 in", 60_000_000)]
     [InlineData("cm", "6 x 10 mm", 60_000_000)]
-    public void In_a_file_in_inches_a_metric_height_gives_a_bare_width_its_unit(string units, string size, long width) =>
+    public void In_a_file_in_inches_a_bare_width_takes_the_unit_of_a_metric_height(string units, string size, long width) =>
         Assert.Equal(width, Assert.IsType<LengthExtent>(
             Assert.IsType<BoxSize>(Reading.Line<PieceLine>($"panel {size}", units).Head.Size).Width).Value.Nanometres);
 
@@ -128,7 +128,7 @@ public class NumberTests
     [InlineData("left −1/8", -1, 8)]
     [InlineData("left -2 1/2", -5, 2)]
     [InlineData("left -0.5", -1, 2)]
-    public void A_distance_may_be_negative(string clause, long numerator, long denominator) =>
+    public void A_distance_can_be_negative(string clause, long numerator, long denominator) =>
         Assert.Equal(Length.Inch(0, numerator, denominator), Reading.Clause<EdgeClause>(clause).Distance);
 
     [Fact]

@@ -16,7 +16,7 @@ internal static class Reading
         return (file, [.. findings.ToImmutable()]);
     }
 
-    /// <summary>One line on the front; it must be sound.</summary>
+    /// <summary>One line on the front, which must have no errors.</summary>
     public static T Line<T>(string line, string units = "in")
         where T : LineSyntax
     {
@@ -25,7 +25,7 @@ internal static class Reading
         return Assert.IsType<T>(file);
     }
 
-    /// <summary>What is found in one line on the front.</summary>
+    /// <summary>The findings of one line on the front.</summary>
     public static Finding[] Mistakes(string line, string units = "in") => OnFront(line, units).Findings;
 
     /// <summary>A number as the width of a panel.</summary>

@@ -10,10 +10,10 @@ using Xunit;
 
 namespace Sketch.Tests.Templates;
 
-/// <summary>The size that is listed is that of what is drawn and of what is traced and cut.</summary>
+/// <summary>The listed size of a piece is that of its picture and of its template.</summary>
 public sealed class DrawnSizeTests
 {
-    /// <summary>Offsets of curves are true to a hundredth of a millimetre.</summary>
+    /// <summary>Offsets of curves are accurate to a hundredth of a millimetre.</summary>
     private const double True = 0.011;
 
     private const string Head = "card \"Test\"\nbase A2, of white\nfront\n";
@@ -50,14 +50,14 @@ public sealed class DrawnSizeTests
 
     [Theory]
     [MemberData(nameof(Samples))]
-    public void Every_piece_of_a_sample_is_listed_as_large_as_it_is_drawn(int sample) =>
+    public void Every_piece_of_a_sample_is_listed_at_its_drawn_size(int sample) =>
         AssertSizes(Compiler.Compile(new SourceText("card.card", LayoutSamples.All[sample]), LayoutSamples.Surroundings()).Card!);
 
     [Fact]
-    public void Every_piece_of_the_sketches_is_listed_as_large_as_it_is_drawn() => Assert.All(Printed.Samples(), AssertSizes);
+    public void Every_piece_of_the_sketches_is_listed_at_its_drawn_size() => Assert.All(Printed.Samples(), AssertSizes);
 
     [Fact]
-    public void Every_piece_of_any_card_is_listed_as_large_as_it_is_drawn() => Cards.Sample(
+    public void Every_piece_of_any_card_is_listed_at_its_drawn_size() => Cards.Sample(
         text =>
         {
             var compilation = Compiler.Compile(new SourceText("card.card", text), LayoutSamples.Surroundings());
@@ -69,7 +69,7 @@ public sealed class DrawnSizeTests
         iter: 150);
 
     [Fact]
-    public void Letters_with_tails_are_listed_as_large_as_they_are_drawn() => AssertSizes(Printed.Lay(
+    public void Letters_with_descenders_are_listed_at_their_drawn_size() => AssertSizes(Printed.Lay(
         Head + "  word \"gypsy\" \"quay\", top 1, of navy\n  it: text \"gypsy quay\"\n" + Ring));
 
     [Fact]
@@ -84,7 +84,7 @@ public sealed class DrawnSizeTests
     [InlineData("text 2 wide \"gypsy\"")]
     [InlineData("text \"Calm seas\" \"may they stay\", top 1")]
     [InlineData("text 3 x 2 \"gypsy\"")]
-    public void A_frame_around_text_is_a_rectangle_that_leaves_its_ink_free(string text)
+    public void A_frame_around_text_is_a_rectangle_clear_of_its_ink(string text)
     {
         var card = Printed.Lay(Head + $"  it: {text}\n" + Ring);
         var (ring, ink) = (card.Piece("front/ring"), card.Piece("front/it").Outline);
@@ -96,14 +96,14 @@ public sealed class DrawnSizeTests
     [Theory]
     [InlineData("  it: star 1, of red\n  frame 0, around it, of gold")]
     [InlineData("  frame 0, showing 1/4, of gold")]
-    public void A_frame_of_no_thickness_is_an_error(string pieces)
+    public void A_frame_of_zero_width_is_an_error(string pieces)
     {
         var compilation = Compiler.Compile(new SourceText("card.card", $"{Head}{pieces}\n"), new TestSurroundings());
         Assert.Equal(FindingCatalogue.BadSize, Assert.Single(compilation.Findings, f => f.Severity == Severity.Error).Kind);
     }
 
     [Fact]
-    public void A_window_that_takes_an_edge_away_makes_the_piece_smaller()
+    public void A_window_that_removes_an_edge_makes_the_piece_smaller()
     {
         var panel = Laid.OnA2("  panel 3 x 2, upper left 1/4, of red\n    window 1/2 x full, left 0").Piece("front/panel");
         Assert.Equal(Measure.Size("2 1/2 x 2"), panel.Cut);
@@ -112,11 +112,11 @@ public sealed class DrawnSizeTests
     }
 
     [Fact]
-    public void A_window_that_bites_into_an_edge_leaves_the_size() =>
+    public void A_window_that_notches_an_edge_keeps_the_size() =>
         Assert.Equal(Measure.Size("3 x 2"), Laid.OnA2("  panel 3 x 2, of red\n    window 1/2 x 1/2, left -1/4").Piece("front/panel").Cut);
 
     [Fact]
-    public void A_strip_whose_end_a_window_takes_is_wrapped_from_what_is_left()
+    public void A_strip_without_the_end_that_a_window_removed_wraps_from_the_new_end()
     {
         var strip = Laid.OnA2("  strip 3 x 1/2, wrap 1/4, of red\n    window 1/2 x full, left 0").Piece("front/strip");
         Assert.Equal(Measure.Size("3 x 1/2"), strip.Cut);
@@ -136,13 +136,15 @@ public sealed class DrawnSizeTests
         foreach (var piece in card.Pieces.Where(p => p.Matter == PieceMatter.Paper))
         {
             var drawn = piece.Outline.Bounds;
-            Assert.True(IsLike(drawn, Bounds.Of(piece.Finished)), $"{piece.Path}: {piece.Finished} is drawn {drawn}");
+            Assert.True(IsLike(drawn, Bounds.Of(piece.Finished)), $"{piece.Path}: listed {piece.Finished}, drawn {drawn}");
         }
 
         foreach (var piece in Printed.Of([card]).Pieces.Where(p => !p.Names[0].StartsWith("base", StringComparison.Ordinal)))
         {
             var (width, height) = (piece.Cut.Width.Millimetres, piece.Cut.Height.Millimetres);
-            Assert.True(IsLike(piece.Outline.Bounds, new(0, 0, width, height)), $"{piece.Name}: {piece.Cut} is {piece.Outline.Bounds}");
+            Assert.True(
+                IsLike(piece.Outline.Bounds, new(0, 0, width, height)),
+                $"{piece.Name}: listed {piece.Cut}, drawn {piece.Outline.Bounds}");
         }
     }
 

@@ -15,7 +15,7 @@ public sealed class HollowPartsTests
         Printed.Of($"card \"Test\"\nbase A2, fold left, of white\nfront\n{pieces}", options ?? Hollow).Pieces.Single(p => p.Name == name);
 
     [Fact]
-    public void A_mat_is_hollow_under_its_panel_but_for_a_quarter_inch_all_round()
+    public void A_mat_is_hollow_under_its_panel_except_for_a_quarter_inch_on_all_sides()
     {
         var mat = Piece("  sky: panel, showing 1/4, of blue\n    mat +1/8, of navy\n", "mat behind sky");
         // The panel is 3 5/8 x 4 7/8 in; a quarter of an inch stays on each side of it.
@@ -23,7 +23,7 @@ public sealed class HollowPartsTests
     }
 
     [Fact]
-    public void Nothing_is_hollow_unless_asked_for() =>
+    public void Nothing_is_hollow_by_default() =>
         Assert.Empty(Piece("  sky: panel, showing 1/4, of blue\n    mat +1/8, of navy\n", "mat behind sky", Printed.OnLetter).Freed);
 
     [Fact]
@@ -35,22 +35,22 @@ public sealed class HollowPartsTests
     }
 
     [Fact]
-    public void Beneath_foam_paper_stays() =>
+    public void Paper_beneath_foam_is_kept() =>
         Assert.Empty(Piece("  sky: panel 3 x 4, of blue\n    lamp: square 2, of navy, on foam\n", "sky: panel").Freed);
 
     [Fact]
-    public void What_a_window_shows_stays()
+    public void Paper_seen_through_a_window_is_kept()
     {
         var mat = Piece("  sky: panel 3 x 4, of blue\n    mat +1/8, of navy\n    window circle 1\n", "mat behind sky");
         Assert.All(mat.Freed, f => Assert.True(f.Outline.Intersect(Outline.Circle(new(39.69, 52.39), 12.7)).Area < 0.01));
     }
 
     [Fact]
-    public void A_part_too_small_for_another_layer_stays() =>
+    public void A_part_too_small_for_another_layer_is_kept() =>
         Assert.Empty(Piece("  sky: panel 3 x 4, of blue\n    lamp: square 7/8, of navy\n", "sky: panel").Freed);
 
     [Fact]
-    public void Two_pieces_side_by_side_each_keep_their_own_margin() =>
+    public void Each_of_two_pieces_side_by_side_keeps_its_own_margin() =>
         Assert.Equal(2, Piece("  sky: panel 4 x 2, of blue\n    square 2, left 0, of red\n    square 2, right 0, of navy\n", "sky: panel")
             .Freed.Length);
 
@@ -60,7 +60,7 @@ public sealed class HollowPartsTests
         "sky: panel")]
     [InlineData("  sky: circle 3 1/2, of blue\n    oval 3 x 2, left -1/2, of red, turn 20\n", "sky: circle")]
     [InlineData("  sky: panel 3 1/2 x 4 1/2, of blue\n    tag 2 x 3, of red\n    scallop 2, right 0, top 0, of navy\n", "sky: panel")]
-    public void Hidden_parts_are_as_large_as_counted_square_by_square(string pieces, string name)
+    public void The_area_of_hidden_parts_agrees_with_a_count_of_squares(string pieces, string name)
     {
         const double finest = 0.25;
         const double margin = 6.35;
@@ -73,7 +73,7 @@ public sealed class HollowPartsTests
         var hollow = Piece(pieces, name).Hollow;
         Assert.Equal(Counted(box.Left, box.Top, 128), hollow.Area, hollow.Area * 0.01);
 
-        // How far a point lies within changes by no more than the way to the next point, so that a square far from the edge counts whole.
+        // The depth of a point changes by no more than the distance to the next point, so a square far from the edge counts entirely.
         double Counted(double left, double top, double side)
         {
             var within = Within(new(left + side / 2, top + side / 2));
@@ -96,12 +96,12 @@ public sealed class HollowPartsTests
     [InlineData("star 3")]
     [InlineData("heart 3")]
     [InlineData("circle 3")]
-    public void The_piece_for_a_smaller_layer_lies_within_what_falls_out(string shape)
+    public void The_piece_for_a_smaller_layer_lies_within_the_removed_part(string shape)
     {
         var freed = Assert.Single(Piece($"  sky: panel 3 1/2 x 4 1/2, of blue\n    {shape}, of red\n", "sky: panel").Freed);
         Assert.True(freed.Outline.Covers(Outline.Rectangle(freed.Reusable.ToRect())));
     }
 
     [Fact]
-    public void The_base_stays_whole() => Assert.Empty(Piece("  sky: panel 3 x 4, of blue\n", "base").Freed);
+    public void The_base_is_never_hollow() => Assert.Empty(Piece("  sky: panel 3 x 4, of blue\n", "base").Freed);
 }

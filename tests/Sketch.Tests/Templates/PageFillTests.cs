@@ -49,17 +49,19 @@ public sealed class PageFillTests
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void A_card_takes_at_most_a_page_more_than_its_pieces_and_labels_fill(int seed) => HasFewPages(Printed.Of([RandomCard(seed)]));
+    public void A_card_takes_at_most_one_page_more_than_the_area_of_its_pieces_and_labels(int seed) =>
+        HasFewPages(Printed.Of([RandomCard(seed)]));
 
     [Fact]
-    public void So_does_every_sample() => Assert.All(Printed.SampleTemplates(), HasFewPages);
+    public void Every_sample_takes_at_most_one_page_more_than_the_area_of_its_pieces_and_labels() =>
+        Assert.All(Printed.SampleTemplates(), HasFewPages);
 
     private static void KeepsApart(CardTemplates templates)
     {
         Assert.All(templates.Sheets, sheet =>
         {
             var boxes = sheet.Blocks.Select(b => b.Box).ToList();
-            Assert.All(boxes, b => Assert.True(new Bounds(0, 0, Width, Height).Grow(0.001).Covers(b), $"{b} leaves the page"));
+            Assert.All(boxes, b => Assert.True(new Bounds(0, 0, Width, Height).Grow(0.001).Covers(b), $"{b} is not entirely on the page"));
             for (var i = 0; i < boxes.Count; i++)
             {
                 Assert.DoesNotContain(boxes.Skip(i + 1), b => b.Grow(-0.001).Overlaps(boxes[i]));
@@ -73,15 +75,15 @@ public sealed class PageFillTests
     [InlineData(3)]
     [InlineData(4)]
     [InlineData(5)]
-    public void Blocks_stay_on_the_page_and_clear_of_each_other(int seed) =>
+    public void Blocks_are_on_the_page_and_do_not_overlap(int seed) =>
         KeepsApart(Printed.Of([RandomCard(seed), RandomCard(seed + 1000)]));
 
     [Fact]
-    public void So_do_those_of_every_sample() =>
+    public void Blocks_of_every_sample_are_on_the_page_and_do_not_overlap() =>
         Assert.All(Printed.HollowSampleTemplates(), KeepsApart);
 
     [Fact]
-    public void No_label_lies_across_a_line_to_cut_or_fold()
+    public void No_label_crosses_a_line_to_cut_or_fold()
     {
         foreach (var sheet in Printed.HollowSampleTemplates().SelectMany(t => t.Sheets))
         {

@@ -16,7 +16,7 @@ public sealed class PlacementGuideTests
 
     private static TemplateBlock Picture(TemplateSheet sheet) => sheet.Blocks.Select(b => b.Block).Single(b => b.Lines.Length > 0);
 
-    /// <summary>Boxes of the pieces from the upper left corner of the face.</summary>
+    /// <summary>Boxes of the pieces, relative to the upper left corner of the face.</summary>
     private static List<Bounds> Places(TemplateSheet sheet)
     {
         var edge = Picture(sheet).Lines.Single(l => l.Kind == LineKind.Edge).Bounds;
@@ -25,20 +25,20 @@ public sealed class PlacementGuideTests
     }
 
     [Fact]
-    public void Every_face_with_pieces_has_its_page() =>
+    public void Every_face_with_pieces_has_a_page() =>
         Assert.Equal(["Harbour, front: where each piece goes", "Harbour, inside: where each piece goes"], Guides().Select(s => s.Title));
 
     [Fact]
-    public void The_face_is_as_large_as_the_card()
+    public void The_face_has_the_size_of_the_card()
     {
         var edge = Picture(Guides()[0]).Lines.Single(l => l.Kind == LineKind.Edge).Bounds;
         Assert.Equal((107.95, 139.7), (Math.Round(edge.Width, 6), Math.Round(edge.Height, 6)));
     }
 
     [Fact]
-    public void Pieces_lie_where_the_card_says()
+    public void Pieces_have_the_places_of_the_card()
     {
-        // From the file: the mat's edge is half an inch from both sides, the panel a sixteenth further in.
+        // From the file: the edge of the mat is half an inch from both sides, and the panel is a sixteenth further in.
         var places = Places(Guides()[0]);
         Assert.Equal(12.7, places[0].Left, 6);
         Assert.Equal(12.7, places[0].Top, 6);
@@ -46,10 +46,10 @@ public sealed class PlacementGuideTests
     }
 
     /// <summary>
-    /// A banner of 3 x 1/2 in with a notch of 1/4 in at its left end: the middle of what is left lies 1/8 in right of its own.
+    /// A banner of 3 x 1/2 in with a notch of 1/4 in at its left end: the middle of the remaining part lies 1/8 in right of the banner's.
     /// </summary>
     [Fact]
-    public void Words_on_paper_are_marked_where_they_stand()
+    public void Words_on_paper_are_marked_at_their_place()
     {
         const string banner = "card \"Harbour\"\nbase A2, fold left, of white\nfront\n  banner 3 x 1/2 \"ahoy\", left 0, swallowtail "
             + "left, letters 3/16, of cream\n";
@@ -60,7 +60,7 @@ public sealed class PlacementGuideTests
     }
 
     [Fact]
-    public void The_mirrored_page_shows_the_same_from_the_back()
+    public void The_mirrored_page_shows_the_face_from_the_back()
     {
         var guides = Guides(Printed.OnLetter with { Mirror = true });
         var (plain, mirrored) = (Places(guides[0]), Places(guides[1]));
@@ -79,7 +79,7 @@ public sealed class PlacementGuideTests
     }
 
     [Fact]
-    public void Each_number_stands_on_the_picture()
+    public void Each_number_is_on_the_picture()
     {
         var numbers = Picture(Guides()[0]).Texts.Select(t => t.Words).Distinct().Order(StringComparer.Ordinal);
         Assert.Equal(["1", "2", "3", "4"], numbers);
@@ -100,7 +100,7 @@ public sealed class PlacementGuideTests
     }
 
     [Fact]
-    public void A_long_list_goes_on_on_pages_of_its_own()
+    public void A_long_list_continues_on_pages_of_its_own()
     {
         var lines = string.Concat(
             Enumerable.Range(1, 70).Select(i => $"  p{i}: square 1/4, left {i % 8 / 2.0 + 0.1:0.00}, top {i / 16.0 + 0.1:0.00}, of red\n"));

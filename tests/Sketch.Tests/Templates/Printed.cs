@@ -13,19 +13,19 @@ using Xunit;
 
 namespace Sketch.Tests.Templates;
 
-/// <summary>Templates of cards, set in the tool's own font as they are printed.</summary>
+/// <summary>Templates of cards in the built-in font, as printed.</summary>
 internal static class Printed
 {
     private static readonly IWorld Surroundings = new FolderFiles(fonts: new FontShelf([]));
 
     public static readonly TemplateOptions OnLetter = new(PageFormat.Letter, PrinterScale.True);
 
-    /// <summary>A rectangle, a circle and a strip with a wrap on a card whose base is small enough for the same page.</summary>
+    /// <summary>A rectangle, a circle and a strip with a wrap, on a card whose base fits on the same page.</summary>
     public const string Shapes =
         "card \"Test\"\nbase 3 x 4, fold left, of white\nfront\n  field: panel 2 x 3, of blue\n    disc: circle 1 1/2, of red\n  band: "
             + "strip 2 1/2 x 1/4, bottom 0, of cream, wrap 1/4\n";
 
-    /// <summary>A card whose words are set in the tool's own font.</summary>
+    /// <summary>A card whose words are set in the built-in font.</summary>
     public static LaidOutCard Lay(string text) => Laid.Out(text, Surroundings);
 
     public static CardTemplates Of(string text, TemplateOptions? options = null) => Of([Lay(text)], options);
@@ -47,13 +47,13 @@ internal static class Printed
     private static readonly Lazy<ImmutableArray<CardTemplates>> AllHollow = new(() =>
         [.. AllSamples.Value.Select(c => Of([c], OnLetter with { Hollow = TemplateOptions.UsualGluing }))]);
 
-    /// <summary>The cards of the folder of sketches; laid out once for all tests.</summary>
+    /// <summary>The cards in the folder of sketches, laid out once for all tests.</summary>
     public static ImmutableArray<LaidOutCard> Samples() => AllSamples.Value;
 
     /// <summary>The templates of each of them, made once for all tests.</summary>
     public static ImmutableArray<CardTemplates> SampleTemplates() => AllWhole.Value;
 
-    /// <summary>The same, with hidden parts cut out.</summary>
+    /// <summary>The same templates with hidden parts cut out.</summary>
     public static ImmutableArray<CardTemplates> HollowSampleTemplates() => AllHollow.Value;
 
     public static byte[] Pdf(CardTemplates templates)
@@ -65,7 +65,7 @@ internal static class Printed
 
     public static Size Inches(int width, int height) => new(Length.Inch(width), Length.Inch(height));
 
-    /// <summary>A line's box on its page, in millimetres from the upper left corner of the paper.</summary>
+    /// <summary>The box of a line on its page, in millimetres from the upper left corner of the paper.</summary>
     public static Bounds OnPaper(PlacedBlock block, TemplateLine line, PrinterScale scale)
     {
         var box = line.Bounds;
@@ -75,7 +75,7 @@ internal static class Printed
             (box.Right + block.Left) / scale.Value + margin, (box.Bottom + block.Top) / scale.Value + margin);
     }
 
-    /// <summary>The line of that name with its page, counted from 0, and its block.</summary>
+    /// <summary>The line with this name, its page (from 0) and its block.</summary>
     public static (int Page, PlacedBlock Block, TemplateLine Line) Line(this CardTemplates templates, string name) =>
         templates.Sheets.SelectMany((s, page) => s.Blocks.SelectMany(b => b.Block.Lines.Select(l => (page, b, l))))
             .First(l => l.l.Name == name);

@@ -10,7 +10,7 @@ public sealed class PrinterScaleTests
     [InlineData("3 15/16", 0.984375)]
     [InlineData("100 mm", 100 / 101.6)]
     [InlineData("4.05", 1.0125)]
-    public void What_the_ruler_says_of_the_four_inch_bar_gives_the_scale(string measured, double scale) =>
+    public void The_measured_length_of_the_four_inch_bar_gives_the_scale(string measured, double scale) =>
         Assert.Equal(scale, PrinterScale.Measured(measured, out _)!.Value.Value, 9);
 
     [Theory]
@@ -20,7 +20,7 @@ public sealed class PrinterScaleTests
     [InlineData("2 in")]
     [InlineData("-4")]
     [InlineData("3 1/3")]
-    public void A_measure_that_cannot_be_is_reported(string measured)
+    public void An_impossible_measure_is_reported(string measured)
     {
         Assert.Null(PrinterScale.Measured(measured, out var problem));
         Assert.NotEmpty(problem);
@@ -33,7 +33,7 @@ public sealed class PrinterScaleTests
     [InlineData("NaN")]
     [InlineData("0,985")]
     [InlineData("1e0")]
-    public void A_scale_that_cannot_be_is_reported(string scale)
+    public void An_impossible_scale_is_reported(string scale)
     {
         Assert.Null(PrinterScale.Read(scale, out var problem));
         Assert.NotEmpty(problem);

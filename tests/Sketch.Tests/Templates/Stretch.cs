@@ -3,12 +3,12 @@ using Sketch.Templates;
 
 namespace Sketch.Tests.Templates;
 
-/// <summary>A straight stretch of a line on a page; curves are taken as chords.</summary>
+/// <summary>A straight segment of a line on a page; curves are approximated by chords.</summary>
 internal readonly record struct Stretch(Point From, Point To)
 {
     private const double Tolerance = 0.05;
 
-    /// <summary>The stretches of a line.</summary>
+    /// <summary>The segments of a line.</summary>
     public static IEnumerable<Stretch> Of(TemplateLine line) => line.Contours.Select(c => c.Flatten(Tolerance))
         .SelectMany(p => p.Zip(p.Skip(1).Concat(line.IsClosed ? [p[0]] : []), (a, b) => new Stretch(a, b)));
 

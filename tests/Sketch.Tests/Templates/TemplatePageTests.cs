@@ -16,7 +16,7 @@ public sealed class TemplatePageTests
     private static XElement Group(XElement page, string id) => page.Elements(Svg + "g").Single(g => (string)g.Attribute("id")! == id);
 
     [Fact]
-    public void Kinds_of_line_stand_in_groups_with_plain_ids()
+    public void Kinds_of_line_are_groups_with_plain_ids()
     {
         var ids = FirstPage(Printed.Shapes).Elements(Svg + "g").Select(g => (string)g.Attribute("id")!);
         Assert.Equal(["cut", "fold", "marks", "words", "foot"], ids);
@@ -31,18 +31,18 @@ public sealed class TemplatePageTests
     }
 
     [Fact]
-    public void Every_outline_has_an_id_made_of_its_name()
+    public void Every_outline_has_an_id_derived_from_its_name()
     {
         var ids = Group(FirstPage(Printed.Shapes), "cut").Elements().Select(p => (string)p.Attribute("id")!).Order(StringComparer.Ordinal);
         Assert.Equal(["band-strip", "base", "disc-circle", "field-panel"], ids);
     }
 
     [Fact]
-    public void Nothing_is_moved_clipped_or_filtered_so_that_any_cutting_machine_reads_it() =>
+    public void Pages_have_no_transforms_or_clips_or_filters_for_cutting_machines() =>
         Assert.DoesNotMatch("transform|clip|filter|<use|<style", string.Concat(Printed.Of(Printed.Shapes).Pages));
 
     [Fact]
-    public void The_first_page_reports_how_to_keep_ones_fingers()
+    public void The_first_page_has_the_safety_advice()
     {
         var words = Group(FirstPage(Printed.Shapes), "words").ToString();
         Assert.All(["cutting mat", "metal ruler", "fingers", "Guillotines and trimmers"], w =>
@@ -50,11 +50,11 @@ public sealed class TemplatePageTests
     }
 
     [Fact]
-    public void Every_page_says_how_to_print_it() =>
+    public void Every_page_says_how_to_print_it_to_scale() =>
         Assert.All(Printed.Of(Printed.Shapes).Pages, p => Assert.Contains("Print at 100 %, no fit to page", p, StringComparison.Ordinal));
 
     [Fact]
-    public void A_label_reports_name_material_both_sizes_and_count()
+    public void A_label_gives_name_and_material_and_both_sizes_and_count()
     {
         var words = Group(FirstPage(Printed.Shapes), "words").Elements().Select(e => e.Value);
         Assert.Contains("field: panel / blue / 2 x 3 in / 50.8 x 76.2 mm / cut 1", words);
@@ -75,7 +75,7 @@ public sealed class TemplatePageTests
     }
 
     [Fact]
-    public void The_same_outline_in_another_paper_is_drawn_by_itself()
+    public void The_same_outline_in_another_paper_is_drawn_separately()
     {
         var templates = Printed.Of(
             "card \"Test\"\nbase A2, fold left, of white\nfront\n  a: star 1, left 0, of red\n  b: star 1, right 0, of blue\n");
@@ -83,7 +83,7 @@ public sealed class TemplatePageTests
     }
 
     [Fact]
-    public void A_wrap_is_cut_with_the_piece_and_folded_where_the_piece_ends()
+    public void A_wrap_is_cut_with_the_piece_and_folded_at_its_end()
     {
         var band = Printed.Of(Printed.Shapes).Pieces.Single(p => p.Name == "band: strip");
         Assert.Equal((76.2, 6.35), (Math.Round(band.Outline.Bounds.Width, 6), Math.Round(band.Outline.Bounds.Height, 6)));

@@ -8,7 +8,7 @@ namespace Sketch.Tests.Templates;
 
 public sealed class TilesTests
 {
-    // Flat 18 x 12 in, so more than a page both ways.
+    // 18 x 12 in flat, so larger than a page in both directions.
     private const string Poster = "card \"Poster\"\nbase 9 x 12, fold left, of white\nfront\n  sun: circle 8 1/2, of mustard\n";
 
     private static List<TemplateBlock> Tiles(string of) =>
@@ -32,9 +32,9 @@ public sealed class TilesTests
     }
 
     [Fact]
-    public void Tiles_laid_cross_on_cross_give_the_whole_width()
+    public void Tiles_joined_at_their_crosses_give_the_whole_width()
     {
-        // The first row: from the left edge of the outline to the shared crosses, between them, and on to the right edge.
+        // The first row: from the left edge of the outline to the shared crosses, between them, and from there to the right edge.
         var row = Tiles("base").Take(3).ToList();
         var firstCross = Crosses(row[0]).Max(p => p.X);
         var (from, to) = (Crosses(row[1]).Min(p => p.X), Crosses(row[1]).Max(p => p.X));
@@ -44,12 +44,12 @@ public sealed class TilesTests
     }
 
     [Fact]
-    public void Curves_are_cut_off_where_the_tile_ends() => Assert.All(Tiles("sun"), tile => Assert.All(
+    public void Curves_end_at_the_edge_of_the_tile() => Assert.All(Tiles("sun"), tile => Assert.All(
         tile.Lines.Where(l => l.Kind == LineKind.Cut), l =>
             Assert.True(new Bounds(0, 0, tile.Width, tile.Height).Grow(1e-6).Covers(l.Bounds))));
 
     [Fact]
-    public void What_nobody_would_join_is_an_error_and_there_are_no_pages()
+    public void Too_many_tiles_to_join_are_an_error_without_pages()
     {
         var findings = new FindingBag();
         var card = Laid.Out("card \"Banner\"\nbase 9 x 120, fold left, of white\nfront\n  strip 8 x 119, of red\n");

@@ -10,12 +10,12 @@ using Xunit;
 
 namespace Sketch.Tests.Templates;
 
-/// <summary>The PDF, read back by a library and drawn by a program of other makers.</summary>
+/// <summary>The PDF, read back by a library and rendered by another program.</summary>
 public sealed class TrueScaleTests
 {
     private const double PointsPerMillimetre = 72 / 25.4;
 
-    // Half of this on each side of a line's middle is ink.
+    // The width of a line; half of it is ink on each side of the middle.
     private const double CutLine = 0.25;
     private const double ThinLine = 0.15;
 
@@ -25,7 +25,7 @@ public sealed class TrueScaleTests
 
     [Theory]
     [MemberData(nameof(Prints))]
-    public void Pages_are_exactly_as_large_as_the_paper(string page, double scale)
+    public void Pages_have_exactly_the_size_of_the_paper(string page, double scale)
     {
         // 8 1/2 x 11 in; ISO 216: 210 x 297 mm; in points of 1/72 in.
         var (width, height) = page == "letter" ? (612, 792) : (210 * PointsPerMillimetre, 297 * PointsPerMillimetre);
@@ -39,7 +39,7 @@ public sealed class TrueScaleTests
 
     [Theory]
     [MemberData(nameof(Prints))]
-    public void Shapes_in_the_PDF_measure_their_size_divided_by_the_printers_scale(string page, double scale)
+    public void Shapes_in_the_PDF_have_their_size_divided_by_the_scale_of_the_printer(string page, double scale)
     {
         // Sizes as written in the file: 2 x 3 in, 1 1/2 in across, 2 1/2 + 2 x 1/4 by 1/4 in, and the base 6 x 4 in flat.
         (double Width, double Height)[] expected = [(50.8, 76.2), (38.1, 38.1), (76.2, 6.35), (152.4, 101.6)];
@@ -55,7 +55,7 @@ public sealed class TrueScaleTests
 
     [Theory]
     [MemberData(nameof(Prints))]
-    public void Every_page_has_a_bar_of_four_inches_and_one_of_a_hundred_millimetres(string page, double scale)
+    public void Every_page_has_bars_of_four_inches_and_a_hundred_millimetres(string page, double scale)
     {
         using var pdf = PdfDocument.Open(Printed.Pdf(Printed.Of(Printed.Shapes, Options(page, scale))));
         Assert.All(pdf.GetPages(), p =>
@@ -70,7 +70,7 @@ public sealed class TrueScaleTests
 
     [Theory]
     [MemberData(nameof(Prints))]
-    public void Drawn_at_600_dpi_by_another_program_everything_measures_its_size(string page, double scale)
+    public void Everything_has_its_size_when_another_program_renders_it_at_600_dpi(string page, double scale)
     {
         const string poppler = "/usr/bin/pdftoppm";
         Assert.SkipUnless(File.Exists(poppler), "pdftoppm is not installed.");
@@ -87,7 +87,7 @@ public sealed class TrueScaleTests
             Assert.Equal(expected.Height, ink.Height - CutLine, 0.1);
         }
 
-        // The bars stand at the lower left margin; marks of 3 mm reach up from one and down from the other.
+        // The bars are at the lower left margin; marks of 3 mm extend up from one and down from the other.
         var left = PageFormat.Margin.Millimetres;
         var bottom = options.Page.Size.Height.Millimetres - PageFormat.Margin.Millimetres;
         foreach (var (length, from, to) in new[] { (101.6, 10.5, 5.9), (100, 4.7, 0) })
@@ -99,7 +99,7 @@ public sealed class TrueScaleTests
 
     [Theory]
     [MemberData(nameof(Prints))]
-    public void All_letters_on_the_templates_of_every_sample_are_twelve_points_as_printed(string page, double scale)
+    public void All_letters_on_the_templates_of_every_sample_are_printed_at_twelve_points_or_more(string page, double scale)
     {
         var templates = CardTemplates.Make(
             [.. Printed.Samples()], Options(page, scale) with { Mirror = true }, new TestSurroundings(), new FindingBag())!;
@@ -118,7 +118,7 @@ public sealed class TrueScaleTests
         return GreyPicture.Read(File.ReadAllBytes(folder.At("page.pgm")), 600);
     }
 
-    /// <summary>A picture in the plainest of formats: PGM, three numbers and then a byte a pixel.</summary>
+    /// <summary>A picture in PGM format: three numbers, then one byte per pixel.</summary>
     private sealed class GreyPicture(byte[] bytes, int start, int width, double perMillimetre)
     {
         private const int Dark = 160;

@@ -10,10 +10,10 @@ public sealed class CountedTests
     [InlineData(1, "1 sheet")]
     [InlineData(2, "2 sheets")]
     [InlineData(12_000, "12000 sheets")]
-    public void One_is_singular_and_all_else_plural(int count, string words) => Assert.Equal(words, Counted.Of(count, "sheet"));
+    public void One_is_singular_and_all_other_counts_are_plural(int count, string words) => Assert.Equal(words, Counted.Of(count, "sheet"));
 
     [Fact]
-    public void A_finding_counts_one_point_in_the_singular() =>
+    public void A_finding_uses_the_singular_for_one_point() =>
         Assert.Contains(
             Compiler.Compile(new SourceText("a.card", "card \"x\"\nbase A2, of white\nfront\n  star 1, 1 points, of red\n"),
                 new TestSurroundings()).Findings,

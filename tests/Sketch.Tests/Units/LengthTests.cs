@@ -23,7 +23,7 @@ public class LengthTests
     [InlineData(3 * Sixteenth / 2 + 1, "1/8 -")]
     [InlineData(-42 * Sixteenth, "-2 5/8")]
     [InlineData(-Sixteenth - 1, "-1/16 -")]
-    public void The_nearest_mark_is_named_and_ties_go_to_the_smaller(long nanometres, string text) =>
+    public void The_nearest_mark_is_written_and_ties_go_to_the_smaller(long nanometres, string text) =>
         Assert.Equal(text, LengthFormat.Ruler(new(nanometres)));
 
     [Theory]
@@ -34,15 +34,15 @@ public class LengthTests
     [InlineData(11, 64, "1/64 -")]
     [InlineData(-Sixteenth / 2, 16, "-1/32")]
     [InlineData(-11, 16, "-1/16 +")]
-    public void What_would_come_to_no_mark_is_named_exactly_or_as_less_than_the_first(long nanometres, int marks, string text) =>
+    public void A_length_below_half_a_mark_is_written_exactly_or_as_less_than_the_first_mark(long nanometres, int marks, string text) =>
         Assert.Equal(text, LengthFormat.Ruler(new(nanometres), marks));
 
     [Fact]
-    public void Crumbs_of_sharing_are_nothing_and_a_bit() =>
+    public void A_remainder_of_equal_parts_is_written_as_zero_and_a_bit() =>
         Assert.Equal(("0 +", "0"), (LengthFormat.Ruler(new(1)), LengthFormat.MillimetreNumber(new(1))));
 
     [Fact]
-    public void No_size_is_written_as_nothing() =>
+    public void No_positive_size_is_written_as_zero() =>
         Gen.Select(Gen.OneOf(Gen.Long[11, 2_000_000], Gen.Long[11, 20_000]), Gen.Bool, Gen.OneOf(16, 32, 64)).Sample(
             (nanometres, metric, marks) =>
             {
@@ -59,7 +59,7 @@ public class LengthTests
     [InlineData(false, 3 * Sixteenth / 2 + 1, 2 * Sixteenth)]
     [InlineData(true, 1_500_000, 1_000_000)]
     [InlineData(true, 400_000, 1_000_000)]
-    public void The_nearest_step_is_never_none(bool metric, long nanometres, long nearest) =>
+    public void The_nearest_step_is_never_zero(bool metric, long nanometres, long nearest) =>
         Assert.Equal(nearest, new LengthFormat(metric).Nearest(new(nanometres)).Nanometres);
 
     [Theory]
@@ -78,16 +78,16 @@ public class LengthTests
         Assert.Equal(text, LengthFormat.Millimetres(new(nanometres)));
 
     [Fact]
-    public void What_is_printed_in_64ths_reads_as_the_same_length() =>
+    public void A_length_written_in_64ths_reads_back_exactly() =>
         SixtyFourths.Where(l => l > Length.Zero).Sample(l => Assert.Equal(l, Reading.Length(LengthFormat.Ruler(l, 64))), iter: 300);
 
     [Fact]
-    public void What_is_printed_in_millimetres_reads_as_the_same_length() =>
+    public void A_length_written_in_millimetres_reads_back_exactly() =>
         Gen.Long[1, 10_000_000_000]
             .Sample(n => Assert.Equal(new(n), Reading.Length(LengthFormat.MillimetreNumber(new(n), 6), "mm")), iter: 300);
 
     [Fact]
-    public void The_named_mark_is_within_half_a_mark() => Gen.Long[0, 1_000_000_000].Sample(
+    public void The_written_mark_is_within_half_a_mark() => Gen.Long[0, 1_000_000_000].Sample(
         n =>
         {
             var mark = Mark(LengthFormat.Ruler(new(n)));
@@ -96,7 +96,7 @@ public class LengthTests
         iter: 300);
 
     [Fact]
-    public void Equal_parts_add_up_and_differ_by_a_nanometre_at_most() =>
+    public void Equal_parts_add_up_and_differ_by_at_most_a_nanometre() =>
         Gen.Select(Gen.Long[-1_000_000_000_000, 1_000_000_000_000], Gen.Int[1, 1000]).Sample(
             (whole, count) =>
             {
@@ -106,7 +106,7 @@ public class LengthTests
             iter: 300);
 
     [Fact]
-    public void A_part_begins_where_the_parts_before_it_end() =>
+    public void Each_part_starts_where_the_previous_one_ends() =>
         Gen.Select(Gen.Long[-1_000_000_000, 1_000_000_000], Gen.Int[1, 100], Gen.Int[0, 99]).Sample(
             (whole, count, index) => index >= count
                 || Parts.Before(new(whole), count, index).Nanometres == Enumerable.Range(0, index)
@@ -129,7 +129,7 @@ public class LengthTests
     public void A_drawn_measure_stays_in_range(double millimetres, long nanometres) =>
         Assert.Equal(nanometres, Length.NearestMillimetres(millimetres).Nanometres);
 
-    /// <summary>The mark that a text names, without its sign for a remainder.</summary>
+    /// <summary>The mark in a text, without the sign for a remainder.</summary>
     private static Length Mark(string text)
     {
         var mark = text.TrimEnd('+', '-').TrimEnd();

@@ -20,7 +20,7 @@ public class RepaintingTests
         "sky=gulls/back", "deep=night")]
     [InlineData("role sky: white\nfront\n  3 star 1, in a column, of sky and red, alternating\nenvelope, of sky", "sky=gulls")]
     [InlineData("role deep: white\nfront\n  sky: panel 2 x 2, of red, with red as deep", "deep=night")]
-    public void A_repainted_card_is_the_card_laid_out_with_those_papers(string lines, params string[] choices)
+    public void A_repainted_card_equals_the_card_laid_out_with_those_papers(string lines, params string[] choices)
     {
         var laidOut = Stashed.Card(lines, Shelf, choices).Card!;
         var filling = new RoleFilling(

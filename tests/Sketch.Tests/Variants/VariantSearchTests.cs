@@ -14,21 +14,21 @@ public class VariantSearchTests
         "paper gulls: 12 x 12, 3 sheets, front #9fc9e8, back #e8dcc0\npaper night: 12 x 12, 1 sheet, front #101c33, back #b8332f\n";
 
     [Fact]
-    public void Every_role_is_filled_with_every_side_that_stands_out() =>
-        // Four sides in each of two roles, less the four with the same side in both.
+    public void Every_role_is_filled_with_every_contrasting_side() =>
+        // Four sides in each of two roles, minus the four with the same side in both.
         Assert.Equal(12, Find(TwoLayers, Shelf).Found);
 
     [Fact]
-    public void A_layer_that_vanishes_on_the_next_is_no_variant() =>
+    public void A_layer_that_cannot_be_told_from_the_next_makes_no_variant() =>
         Assert.Empty(Find(TwoLayers,
             "paper a: 12 x 12, 1 sheet, front #9fc9e8, back #9fc9e8\npaper b: 12 x 12, 1 sheet, front #9fc9e9, back #9fc9e9\n").Best);
 
     [Fact]
-    public void Of_the_roles_asked_for_only_those_are_varied() =>
+    public void Only_the_requested_roles_are_varied() =>
         Assert.All(Find(TwoLayers, Shelf, roles: ["deep"]).Best, v => Assert.Equal("deep", Assert.Single(v.Choices).Role));
 
     [Fact]
-    public void Of_the_papers_asked_for_only_those_are_used() =>
+    public void Only_the_requested_papers_are_used() =>
         Assert.All(Find(TwoLayers, Shelf, papers: ["gulls", "night/back"]).Best.SelectMany(v => v.Choices),
             c => Assert.True(c.Paper == "gulls" || c.Side == PaperSide.Back));
 
@@ -49,7 +49,7 @@ public class VariantSearchTests
     }
 
     [Fact]
-    public void Words_that_read_well_go_before_words_that_do_not()
+    public void Legible_variants_come_before_others()
     {
         var best = Find(
             "role sky: white\nfront\n  panel 3 x 4 \"Fair winds\", of sky, ink #16324f\n",
@@ -60,7 +60,7 @@ public class VariantSearchTests
     }
 
     [Fact]
-    public void The_second_variant_is_unlike_the_first()
+    public void The_second_variant_differs_clearly_from_the_first()
     {
         var best = Find("role sky: white\nfront\n  panel 3 x 4, of sky\n",
             "paper a: 12 x 12, 1 sheet, front #101c33, back #101c33\npaper b: 12 x 12, 1 sheet, front #111d34, back #111d34\npaper c: "
@@ -70,7 +70,7 @@ public class VariantSearchTests
     }
 
     [Fact]
-    public void A_base_is_folded_from_cardstock_only() =>
+    public void A_base_is_made_from_cardstock_only() =>
         Assert.All(
             VariantSearch.Find(
                 Compiler.Compile(new("c.card", "card \"C\"\nbase A2, of fold\nrole fold: white\nfront\n  panel 2 x 2, of red\n"),
@@ -79,7 +79,7 @@ public class VariantSearchTests
             v => Assert.Equal("navy", v.Choices.Single().Paper));
 
     [Fact]
-    public void An_id_is_what_draw_takes_for_its_papers()
+    public void An_id_is_accepted_by_draw_as_papers()
     {
         var variant = Find(TwoLayers, Shelf).Best[0];
 
@@ -87,7 +87,7 @@ public class VariantSearchTests
     }
 
     [Fact]
-    public void The_limit_holds() => Assert.Equal(5, Find(TwoLayers, Shelf, limit: 5).Best.Length);
+    public void The_limit_is_respected() => Assert.Equal(5, Find(TwoLayers, Shelf, limit: 5).Best.Length);
 
     private static VariantList Find(string card, string shelf, string[]? roles = null, string[]? papers = null, int limit = 24) =>
         VariantSearch.Find(Stashed.Card(card, null).Card!, Stashed.Stash(shelf), new([.. roles ?? []], [.. papers ?? []], limit));

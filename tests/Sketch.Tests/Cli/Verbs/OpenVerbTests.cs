@@ -24,7 +24,7 @@ public sealed class OpenVerbTests : IDisposable
         var first = await Task.WhenAny(run, output.Address);
         await stop.CancelAsync();
         var status = await run;
-        Assert.True(first == output.Address, $"It ended with {status} before it told an address.");
+        Assert.True(first == output.Address, $"It ended with {status} before it printed an address.");
         return (status, await output.Address);
     }
 

@@ -21,7 +21,7 @@ public sealed class ArtworkTests
     }
 
     [Fact]
-    public void The_box_begins_at_the_corner()
+    public void The_view_box_starts_at_the_corner()
     {
         var box = Drawn("<circle cx='700' cy='-30' r='20'/>").Bounds;
         Assert.Equal((0, 0), (Math.Round(box.Left, 6), Math.Round(box.Top, 6)));
@@ -70,7 +70,7 @@ public sealed class ArtworkTests
     [InlineData("<svg><text>Ahoy</text></svg>", "holds words as text")]
     [InlineData("<svg><rect width='1e20' height='1e20'/></svg>", "has a shape that is too large.")]
     [InlineData("<svg><rect width='9' height='9' transform='banana(3)'/></svg>", "has a transform \"banana\" that cannot be read.")]
-    public void A_file_without_an_outline_is_a_sentence(string svg, string problem)
+    public void A_file_without_an_outline_is_explained(string svg, string problem)
     {
         using var stream = new MemoryStream(Encoding.UTF8.GetBytes(svg));
         Assert.Null(ArtworkReader.Read(stream, out var reported));
@@ -78,7 +78,7 @@ public sealed class ArtworkTests
     }
 
     [Fact]
-    public void Parts_that_use_parts_without_end_are_given_up()
+    public void Endlessly_nested_uses_are_rejected()
     {
         var parts = string.Concat(
             Enumerable.Range(0, 30).Select(i => $"<g id='p{i}'>{string.Concat(Enumerable.Repeat($"<use href='#p{i + 1}'/>", 10))}</g>"));
@@ -90,7 +90,7 @@ public sealed class ArtworkTests
     [InlineData("{0}")]
     [InlineData("<clipPath id='c'><circle r='900'/></clipPath><g clip-path='url(#c)'>{0}</g>")]
     [InlineData("<clipPath id='c'>{0}</clipPath><rect clip-path='url(#c)' width='900' height='900'/>")]
-    public void A_scribble_is_refused_before_it_takes_minutes(string around)
+    public void A_drawing_that_would_take_minutes_is_rejected_early(string around)
     {
         var corners = string.Concat(Enumerable.Range(0, 3000).Select(i => $"L{i * 617 % 1009} {i * 389 % 997}"));
         using var stream = new MemoryStream(
@@ -100,7 +100,7 @@ public sealed class ArtworkTests
     }
 
     [Fact]
-    public void A_document_type_is_passed_over() =>
+    public void A_document_type_is_ignored() =>
         Assert.NotEmpty(Read("<!DOCTYPE svg PUBLIC '-//W3C//DTD SVG 1.1//EN' "
             + "'http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd'><svg><rect width='9' height='9'/></svg>").Contours);
 

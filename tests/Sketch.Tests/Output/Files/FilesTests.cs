@@ -18,7 +18,7 @@ public sealed class FilesTests
     }
 
     [Fact]
-    public void Names_beside_a_file_are_those_of_its_folder_alone()
+    public void Names_beside_a_file_are_only_those_in_its_folder()
     {
         using var folder = new TemporaryFolder();
         folder.Write("day.batch", "");
@@ -29,10 +29,10 @@ public sealed class FilesTests
     }
 
     [Fact]
-    public void A_folder_that_is_not_there_has_no_names() => Assert.Empty(Files.NamesBeside("/no/such/folder/day.batch"));
+    public void A_missing_folder_has_no_names() => Assert.Empty(Files.NamesBeside("/no/such/folder/day.batch"));
 
     [Fact]
-    public void A_failure_while_writing_leaves_the_old_file_and_nothing_else()
+    public void A_failed_write_leaves_only_the_old_file()
     {
         using var folder = new TemporaryFolder();
         folder.Write("picture.svg", "old");
@@ -45,7 +45,7 @@ public sealed class FilesTests
     }
 
     [Fact]
-    public void Writing_over_a_folder_is_a_sentence()
+    public void Writing_over_a_folder_is_explained()
     {
         using var folder = new TemporaryFolder();
         Directory.CreateDirectory(folder.At("picture.svg"));
@@ -54,7 +54,7 @@ public sealed class FilesTests
     }
 
     [Fact]
-    public void Writing_below_a_file_is_a_sentence()
+    public void Writing_below_a_file_is_explained()
     {
         using var folder = new TemporaryFolder();
         folder.Write("out", "");
@@ -63,7 +63,7 @@ public sealed class FilesTests
     }
 
     [Fact]
-    public void A_name_that_no_file_can_have_is_a_sentence()
+    public void An_impossible_file_name_is_explained()
     {
         using var folder = new TemporaryFolder();
         Assert.Throws<FileWriteException>(() => SafeFile.WriteText(folder.At("a\0b"), ""));
@@ -71,7 +71,7 @@ public sealed class FilesTests
     }
 
     [Fact]
-    public void A_link_keeps_pointing_to_the_file_that_is_written()
+    public void A_link_still_points_to_the_written_file()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Links need special rights on Windows.");
         using var folder = new TemporaryFolder();
@@ -83,7 +83,7 @@ public sealed class FilesTests
     }
 
     [Fact]
-    public void A_byte_order_mark_is_taken_off()
+    public void A_byte_order_mark_is_removed()
     {
         using var folder = new TemporaryFolder();
         folder.Write("a.card", [0xEF, 0xBB, 0xBF, .. "card \"Ahoy\""u8]);
@@ -110,7 +110,7 @@ public sealed class FilesTests
     [InlineData(new byte[] { 0x89, 0x50, 0, 1 }, "it is not a text file: it contains zero bytes")]
     [InlineData(new byte[] { (byte)'a', (byte)'\n', 0xE9, (byte)'b' }, "it is not saved as UTF-8 (line 2); save it as UTF-8.")]
     [InlineData(new byte[] { 0xFF, 0xFE, (byte)'a', 0 }, "it is saved as UTF-16; save it as UTF-8.")]
-    public void Content_that_is_no_text_is_a_finding(byte[] content, string message)
+    public void Content_that_is_not_text_is_a_finding(byte[] content, string message)
     {
         using var folder = new TemporaryFolder();
         var reading = FolderFiles.ReadFile(folder.Write("a.card", content));
@@ -119,7 +119,7 @@ public sealed class FilesTests
     }
 
     [Fact]
-    public void A_text_beyond_ten_megabytes_is_a_finding()
+    public void A_text_of_more_than_ten_megabytes_is_a_finding()
     {
         using var folder = new TemporaryFolder();
         Assert.NotNull(FolderFiles.ReadFile(folder.Write("a.card", new byte[10_000_001])).Finding);
@@ -129,7 +129,7 @@ public sealed class FilesTests
     [InlineData("shelf/museum.stash")]
     [InlineData("shelf\\museum.stash")]
     [InlineData("./shelf/../shelf/museum.stash")]
-    public void A_named_file_is_read_from_the_folder_of_the_file_that_names_it(string path)
+    public void A_path_is_relative_to_the_file_that_contains_it(string path)
     {
         using var folder = new TemporaryFolder();
         folder.Write("shelf/museum.stash", "stash");
@@ -137,7 +137,7 @@ public sealed class FilesTests
     }
 
     [Fact]
-    public void A_named_file_that_is_missing_is_a_sentence()
+    public void A_missing_file_named_in_a_text_is_explained()
     {
         using var folder = new TemporaryFolder();
         Assert.Null(Files.ReadText("museum.stash", folder.At("a.card"), out var problem));
@@ -149,7 +149,7 @@ public sealed class FilesTests
     [InlineData("..\\secret.card")]
     [InlineData("sub/../../secret.card")]
     [InlineData("/etc/hostname")]
-    public void A_name_that_leaves_the_folder_is_refused(string path)
+    public void A_path_out_of_the_folder_is_rejected(string path)
     {
         using var folder = new TemporaryFolder();
         folder.Write("secret.card", "card");
@@ -158,7 +158,7 @@ public sealed class FilesTests
     }
 
     [Fact]
-    public void A_name_may_leave_the_folder_where_that_is_allowed()
+    public void A_path_out_of_the_folder_is_read_where_that_is_allowed()
     {
         using var folder = new TemporaryFolder();
         folder.Write("museum.stash", "stash");
@@ -166,7 +166,7 @@ public sealed class FilesTests
     }
 
     [Fact]
-    public void A_link_out_of_the_folder_is_refused()
+    public void A_link_out_of_the_folder_is_rejected()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Links need special rights on Windows.");
         using var folder = new TemporaryFolder();
@@ -180,7 +180,7 @@ public sealed class FilesTests
     [InlineData("")]
     [InlineData("a\0b")]
     [InlineData(".")]
-    public void A_name_that_means_no_file_is_a_sentence(string path)
+    public void A_path_that_names_no_file_is_explained(string path)
     {
         using var folder = new TemporaryFolder();
         Assert.Null(Files.ReadText(path, folder.At("a.card"), out var problem));

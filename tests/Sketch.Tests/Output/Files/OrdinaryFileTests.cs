@@ -6,7 +6,7 @@ using Xunit;
 
 namespace Sketch.Tests.Output.Files;
 
-/// <summary>A pipe, a socket or a device with the name of a file is reported, and nobody waits for it.</summary>
+/// <summary>A pipe, a socket or a device in place of a file is reported without waiting for it.</summary>
 public sealed class OrdinaryFileTests : IDisposable
 {
     private readonly TemporaryFolder _folder = new();
@@ -19,7 +19,7 @@ public sealed class OrdinaryFileTests : IDisposable
             FolderFiles.ReadFile(_folder.Pipe("a.card")).Finding?.Message, StringComparison.Ordinal);
 
     [Fact]
-    public void A_pipe_that_a_card_names_is_no_text()
+    public void A_pipe_that_a_card_names_is_not_read_as_text()
     {
         _folder.Pipe("shelf.stash");
         Assert.Null(new FolderFiles().ReadText("shelf.stash", _folder.At("a.card"), out var problem));
@@ -27,7 +27,7 @@ public sealed class OrdinaryFileTests : IDisposable
     }
 
     [Fact]
-    public void A_pipe_is_no_picture_of_a_paper()
+    public void A_pipe_is_not_read_as_a_picture_of_a_paper()
     {
         _folder.Pipe("waves.png");
         Assert.Null(new FolderFiles().ReadPicture("waves.png", _folder.At("a.stash"), Length.Millimetre(100), out var problem));
@@ -35,7 +35,7 @@ public sealed class OrdinaryFileTests : IDisposable
     }
 
     [Fact]
-    public void A_pipe_is_no_font()
+    public void A_pipe_is_not_read_as_a_font()
     {
         _folder.Pipe("quill.ttf");
         Assert.Null(new FolderFiles().ShapeWords("Lamp", "quill.ttf", _folder.At("a.card"), out var problem));
@@ -43,7 +43,7 @@ public sealed class OrdinaryFileTests : IDisposable
     }
 
     [Fact]
-    public void A_socket_is_reported_as_what_it_is()
+    public void A_socket_is_reported_as_a_socket()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no sockets among its files.");
         using var socket = new Socket(AddressFamily.Unix, SocketType.Stream, ProtocolType.Unspecified);
@@ -53,7 +53,7 @@ public sealed class OrdinaryFileTests : IDisposable
     }
 
     [Fact]
-    public void A_link_to_a_device_is_reported_as_what_it_is()
+    public void A_link_to_a_device_is_reported_as_a_device()
     {
         Assert.SkipUnless(File.Exists("/dev/zero"), "There is no /dev/zero.");
         File.CreateSymbolicLink(_folder.At("a.card"), "/dev/zero");
@@ -62,7 +62,7 @@ public sealed class OrdinaryFileTests : IDisposable
     }
 
     [Fact]
-    public void A_file_and_a_folder_are_ordinary_and_so_is_what_is_not_there() =>
+    public void Files_and_folders_and_missing_paths_are_ordinary() =>
         Assert.All([_folder.Write("a.card", ""), _folder.Path, _folder.At("none.card")], path =>
             Assert.False(OrdinaryFile.IsOtherwise(path)));
 }

@@ -3,7 +3,7 @@ using Xunit;
 
 namespace Sketch.Tests.Output.Files;
 
-/// <summary>A folder of its own for one test, gone afterwards.</summary>
+/// <summary>A folder for one test, deleted afterwards.</summary>
 internal sealed class TemporaryFolder : IDisposable
 {
     public string Path { get; } = Directory.CreateTempSubdirectory("sketch-").FullName;
@@ -24,7 +24,7 @@ internal sealed class TemporaryFolder : IDisposable
         return At(name);
     }
 
-    /// <summary>A named pipe that nobody writes to: whoever opens it to read waits.</summary>
+    /// <summary>Creates a named pipe that nobody writes to, so opening it for reading blocks.</summary>
     public string Pipe(string name)
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no pipes among its files.");

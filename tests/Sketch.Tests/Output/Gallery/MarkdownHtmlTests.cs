@@ -27,14 +27,14 @@ public class MarkdownHtmlTests
     [InlineData("[list](lists/a//b.html)", "href=\"lists/a//b.html\"")]
     [InlineData("[club](https://club.example/a?b=c:d)", "href=\"https://club.example/a?b=c:d\"")]
     [InlineData("- one\n- two", "<li>two</li>")]
-    public void Notes_are_Markdown(string markdown, string html) =>
+    public void Notes_are_rendered_from_Markdown(string markdown, string html) =>
         Assert.Contains(html, MarkdownHtml.Of(markdown, 0), StringComparison.Ordinal);
 
     [Fact]
-    public void Headings_of_notes_stand_below_those_of_the_page() =>
+    public void Headings_of_notes_are_one_level_below_those_of_the_page() =>
         Assert.Contains("<h4>Cut</h4>", MarkdownHtml.Of("# Cut", 3), StringComparison.Ordinal);
 
     [Fact]
-    public void A_link_without_words_can_be_read_out() =>
+    public void A_link_without_text_has_an_accessible_name() =>
         Assert.Contains(">a.html</a>", MarkdownHtml.Of("[](a.html)", 0), StringComparison.Ordinal);
 }

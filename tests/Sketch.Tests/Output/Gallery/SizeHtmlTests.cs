@@ -8,7 +8,7 @@ public class SizeHtmlTests
     private static string Cells(string piece, string cut) => SizeHtml.Of($"| Piece | Cut |\n| --- | --- |\n| {piece} | {cut} |\n", 0);
 
     [Fact]
-    public void A_path_may_go_on_in_a_new_line_behind_each_slash() =>
+    public void A_path_can_break_after_each_slash() =>
         Assert.Contains("<td>front/<wbr>sky/<wbr>mat</td>", Cells("front/sky/mat", "4 x 5"), StringComparison.Ordinal);
 
     [Theory]
@@ -16,10 +16,10 @@ public class SizeHtmlTests
     [InlineData("3 7/8 x 5 1/8", "3&#160;7/8&#160;x 5&#160;1/8")]
     [InlineData("45 mm x 40.5 mm", "45&#160;mm&#160;x 40.5&#160;mm")]
     [InlineData("105 x 148", "105&#160;x 148")]
-    public void A_size_may_go_on_in_a_new_line_before_its_height_alone(string size, string cell) =>
+    public void A_size_can_break_only_before_its_height(string size, string cell) =>
         Assert.Contains($"<td>{cell}</td>", Cells("base", size), StringComparison.Ordinal);
 
     [Fact]
-    public void Words_are_left_as_they_are() =>
+    public void Words_are_unchanged() =>
         Assert.Contains("<td>sides 0, top and bottom 1/8</td>", Cells("base", "sides 0, top and bottom 1/8"), StringComparison.Ordinal);
 }

@@ -25,10 +25,10 @@ public sealed class LetteringTests
     }
 
     [Fact]
-    public void Words_begin_at_their_leftmost_ink() => Assert.Equal(0, Shape("  jib").Outline.Bounds.Left, 9);
+    public void Words_start_at_their_leftmost_ink() => Assert.Equal(0, Shape("  jib").Outline.Bounds.Left, 9);
 
     [Fact]
-    public void Letters_follow_each_other_by_the_advances_that_Skia_reads_from_the_font()
+    public void Letters_advance_by_the_widths_that_Skia_reads_from_the_font()
     {
         using var typeface = OwnTypeface();
         using var font = new SKFont(typeface, typeface.UnitsPerEm) { Hinting = SKFontHinting.None, LinearMetrics = true };
@@ -71,21 +71,21 @@ public sealed class LetteringTests
     [InlineData("A\u0336V\u0336A\u0336")]
     [InlineData("Thinking of you & Łódź Ø ½ @ 8")]
     [InlineData("QŒÆß%")]
-    public void No_ink_lies_over_other_ink(string words)
+    public void Outlines_do_not_overlap(string words)
     {
         var outline = Shape(words).Outline;
         Assert.Equal(1, Outline.Union([outline]).Area / outline.Area, 3);
     }
 
     [Fact]
-    public void Strokes_laid_over_letters_become_one_piece_with_them() =>
+    public void Strokes_over_letters_are_united_with_them() =>
         Assert.True(Shape("H\u0336").Outline.Area < Shape("H").Outline.Area + Shape("\u0336").Outline.Area - 0.001);
 
     [Theory]
     [InlineData("e")] // Inter draws the bar of an e as a contour of its own that runs into the bowl
     [InlineData("R")]
     [InlineData("Øfte")]
-    public void Strokes_that_run_into_each_other_are_united_as_curves(string letters) =>
+    public void Overlapping_strokes_are_united_as_curves(string letters) =>
         Assert.All(Shape(letters).Outline.Contours.Where(c => c.Segments.Length > 12), c => Assert.Contains(c.Segments, s => !s.IsLine));
 
     [Fact]
@@ -93,24 +93,24 @@ public sealed class LetteringTests
         Assert.True(Shape("O").Outline.Area < 0.6 * Shape("O").Outline.WithoutHoles().Area);
 
     [Fact]
-    public void A_character_that_the_font_lacks_is_reported_once() => Assert.Equal("日👍", Shape("日 a 日👍").MissingCharacters);
+    public void A_character_missing_from_the_font_is_reported_once() => Assert.Equal("日👍", Shape("日 a 日👍").MissingCharacters);
 
     [Fact]
     public void Nothing_is_missing_from_everyday_words() =>
         Assert.Equal("", Shape("Fair winds & calm seas – “voilà”, größer, 1½ Łódź").MissingCharacters);
 
     [Fact]
-    public void Blanks_have_no_outline() => Assert.Empty(Shape(" \t ").Outline.Contours);
+    public void Spaces_have_no_outline() => Assert.Empty(Shape(" \t ").Outline.Contours);
 
     [Fact]
-    public void Any_words_are_shaped() => Gen.String[0, 40].Sample(words => Shape(words) is not null, iter: 200);
+    public void Any_words_can_be_shaped() => Gen.String[0, 40].Sample(words => Shape(words) is not null, iter: 200);
 
     [Fact]
     public void Bold_letters_have_more_ink() =>
         Assert.True(Shape("Harbour", "Inter bold").Outline.Area > 1.3 * Shape("Harbour").Outline.Area);
 
     [Fact]
-    public void A_style_that_the_font_lacks_is_reported_with_those_it_has()
+    public void A_missing_style_is_reported_with_the_styles_of_the_font()
     {
         Assert.Null(Shelf.Shape("Harbour", "Inter bold italic", out var problem));
         Assert.Equal("Inter has no bold italic; it has thin, light, regular, medium, semibold, bold.", problem);
@@ -124,7 +124,7 @@ public sealed class LetteringTests
     }
 
     [Fact]
-    public void A_misspelt_font_is_reported_with_the_nearest()
+    public void A_misspelt_font_is_reported_with_the_nearest_name()
     {
         Assert.Null(Shelf.Shape("Harbour", "Intr bold", out var problem));
         Assert.Equal("no font of that name is installed; did you mean \"Inter\"?", problem);
@@ -151,7 +151,7 @@ public sealed class LetteringTests
     }
 
     [Fact]
-    public void A_broken_font_file_is_a_sentence()
+    public void A_broken_font_file_is_explained()
     {
         using var folder = new TemporaryFolder();
         folder.Write("quill.ttf", OwnFontFile("Inter-Bold.ttf")[..5000]);

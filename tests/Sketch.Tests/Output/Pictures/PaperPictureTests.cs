@@ -15,7 +15,7 @@ using Xunit;
 
 namespace Sketch.Tests.Output.Pictures;
 
-/// <summary>Scans of papers: pictures made here, read as the tool reads those of its users.</summary>
+/// <summary>Scans of papers: pictures made by the tests and read as the tool reads those of its users.</summary>
 public sealed class PaperPictureTests : IDisposable
 {
     private readonly CommandLineRun _run = new();
@@ -33,7 +33,7 @@ public sealed class PaperPictureTests : IDisposable
     }
 
     [Fact]
-    public void Twelve_inches_of_paper_are_twelve_inches_in_the_preview()
+    public void A_scan_of_twelve_inches_is_twelve_inches_wide_in_the_preview()
     {
         // Stripes of 1 in, light and dark, on a scan of 12 in: on a piece of 4 in at 100 dpi each must be 100 pixels wide.
         Picture("scan.png", 1200, 1200, (x, _) => x / 100 % 2 == 0 ? new(255, 255, 255) : new(0, 0, 0));
@@ -53,10 +53,10 @@ public sealed class PaperPictureTests : IDisposable
     [InlineData(6)]
     [InlineData(7)]
     [InlineData(8)]
-    public void The_turn_that_a_camera_notes_is_applied(int orientation)
+    public void The_orientation_in_the_metadata_is_applied(int orientation)
     {
-        // Stored so that, turned as noted (EXIF 2.32, tag 0x0112), red is upper left, green upper right, blue lower left, white lower
-        // right.
+        // Stored so that, turned by its orientation (EXIF 2.32, tag 0x0112), red is upper left, green upper right, blue lower left, white
+        // lower right.
         Picture("scan.jpg", 300, 300, (x, y) => Quarters(Upright(orientation, x, y, 300)), (ushort)orientation);
         using var part = Part("scan.jpg", 3, "3 x 3", 100);
 
@@ -66,7 +66,7 @@ public sealed class PaperPictureTests : IDisposable
     }
 
     [Fact]
-    public void A_sheet_larger_than_its_picture_shows_it_going_on_as_tiles()
+    public void A_sheet_larger_than_its_picture_repeats_it_as_tiles()
     {
         Picture("scan.png", 200, 200, (x, _) => x < 100 ? new(255, 255, 255) : new(0, 0, 0));
         using var part = Part("scan.png", 2, "4 x 1", 100);
@@ -75,7 +75,7 @@ public sealed class PaperPictureTests : IDisposable
     }
 
     [Fact]
-    public void A_drawing_holds_no_more_pixels_than_it_shows()
+    public void A_drawing_contains_no_more_pixels_than_it_shows()
     {
         Picture("scan.png", 3600, 3600, (x, y) => new((byte)(x * 7 + y), (byte)(x ^ y), (byte)(y * 3)));
         using var part = Part("scan.png", 12, "2 x 1", 150);
@@ -101,7 +101,7 @@ public sealed class PaperPictureTests : IDisposable
     [InlineData("missing", "no such file")]
     [InlineData("huge", "megapixels")]
     [InlineData("header", "is incomplete")]
-    public void A_file_that_is_no_sound_picture_is_a_finding(string what, string reason)
+    public void A_broken_picture_is_a_finding(string what, string reason)
     {
         var name = what == "truncated jpg" ? "scan.jpg" : "scan.png";
         switch (what)
@@ -138,7 +138,7 @@ public sealed class PaperPictureTests : IDisposable
     }
 
     [Fact]
-    public void A_path_does_not_leave_the_folder_of_the_stash_unless_that_is_allowed()
+    public void A_path_out_of_the_folder_of_the_stash_is_read_only_where_allowed()
     {
         Picture("scan.png", 20, 20, Quarters);
         var stash = _run.File("shelf/shelf.stash", "stash \"Shelf\"\npaper gulls: 12 x 12, 1 sheet, front \"../scan.png\"\n");
@@ -159,7 +159,7 @@ public sealed class PaperPictureTests : IDisposable
     };
 
     /// <summary>
-    /// Which quarter of the upright picture a stored pixel belongs to, as the standard describes the place of row 0 and column 0.
+    /// The quarter of the upright picture that a stored pixel belongs to, by the standard's definition of row 0 and column 0.
     /// </summary>
     private static (bool Left, bool Upper) Upright(int orientation, int x, int y, int side)
     {
@@ -187,7 +187,7 @@ public sealed class PaperPictureTests : IDisposable
         _ => colour.ToHex(),
     };
 
-    /// <summary>A PNG that ends after its header: signature and IHDR of the PNG specification, with its check sum.</summary>
+    /// <summary>A PNG that ends after its header: signature and IHDR as in the PNG specification, with the checksum.</summary>
     private static byte[] HeaderOf(int width, int height)
     {
         using var small = new Image<Rgb24>(1, 1);
@@ -247,7 +247,7 @@ public sealed class PaperPictureTests : IDisposable
         new(_run.InFolder("shelf.stash"),
             $"stash \"Shelf\"\npaper scan: {inches} x {inches}, 1 sheet, {more}, front \"{picture}\" {inches} wide\n"), new FolderFiles());
 
-    /// <summary>The picture that a panel cut from a scan holds in the drawing.</summary>
+    /// <summary>The picture in the drawing of a panel cut from a scan.</summary>
     private Image<Rgba32> Part(string picture, int inches, string panel, double dotsPerInch, string more = "upright")
     {
         var stash = Shelf(picture, inches, more).Stash!;

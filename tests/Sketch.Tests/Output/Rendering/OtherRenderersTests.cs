@@ -8,10 +8,10 @@ using Xunit;
 
 namespace Sketch.Tests.Output.Rendering;
 
-/// <summary>Programs of other makers as judges of our pictures. Where they are not installed these tests are skipped and say so.</summary>
+/// <summary>Compares pictures with those of other renderers. A test is skipped if its renderer is not installed.</summary>
 public sealed class OtherRenderersTests
 {
-    // Edges are smoothed a little differently everywhere; a picture shifted by one pixel already differs by more than three.
+    // Each renderer smooths edges a little differently; a picture shifted by one pixel already differs by more than three.
     private const double MostMeanDifference = 1.5;
 
     [Fact]
@@ -27,7 +27,7 @@ public sealed class OtherRenderersTests
     }
 
     [Fact]
-    public void The_SVG_library_of_the_Linux_desktop_draws_the_same_picture()
+    public void Librsvg_draws_the_same_picture()
     {
         const string rsvg = "/usr/bin/rsvg-convert";
         Assert.SkipUnless(File.Exists(rsvg), "rsvg-convert is not installed.");

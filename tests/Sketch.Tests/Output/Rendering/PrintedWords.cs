@@ -9,16 +9,16 @@ namespace Sketch.Tests.Output.Rendering;
 
 /// <summary>Words on a printed page, measured in the PDF.</summary>
 /// <param name="Words">The words.</param>
-/// <param name="Points">Size of their letters.</param>
-/// <param name="Box">Their ink in points, from the page's upper left corner.</param>
+/// <param name="Points">Letter size.</param>
+/// <param name="Box">The box of their ink in points, from the upper left corner of the page.</param>
 internal sealed record PrintedWords(string Words, double Points, Bounds Box)
 {
-    // A capital of the tool's font is 0.727 of the letter size high, as its OS/2 table says.
+    // The cap height of the built-in font is 0.727 of the letter size, by its OS/2 table.
     private const double CapitalPerSize = 0.727;
 
     /// <summary>
-    /// All words of pages whose letters are boxes of a capital's height, as <see cref="TestSurroundings"/> shapes them. Letters are
-    /// outlines, so the SVG tells which of the filled shapes of the PDF are words.
+    /// All words on pages whose letters are boxes of cap height, as <see cref="TestSurroundings"/> shapes them. Letters are
+    /// outlines, so the SVG is needed to tell which filled shapes in the PDF are words.
     /// </summary>
     public static IReadOnlyList<IReadOnlyList<PrintedWords>> On(IReadOnlyList<string> pages)
     {
@@ -42,7 +42,7 @@ internal sealed record PrintedWords(string Words, double Points, Bounds Box)
 
     private static string? TitleOf(XElement element) => element.Elements().FirstOrDefault(e => e.Name.LocalName == "title")?.Value;
 
-    // The dashes of a line come as small areas too.
+    // The dashes of a line are small filled areas too.
     private static bool IsArea(XElement element) =>
         Inherited(element, "fill") != "none" || Inherited(element, "stroke-dasharray") is not null;
 

@@ -5,24 +5,24 @@ using Xunit;
 namespace Sketch.Tests.Output.Rendering;
 
 /// <summary>
-/// Elements seen through, as SVG 1.1 defines <c>opacity</c>: fill and stroke become one picture first, which is then seen through as a
+/// Transparent elements, as SVG 1.1 defines <c>opacity</c>: fill and stroke are painted as one picture first, which is then blended as a
 /// whole.
 /// </summary>
 public sealed class SeeThroughTests
 {
-    // Half black on white, in one step of 8 bits.
+    // Half black on white, within one step of 8 bits.
     private const int Half = 127;
 
-    /// <summary>A square of 40 with a hole of 20 in its middle, each way round that its two outlines can be drawn.</summary>
+    /// <summary>A square of 40 with a hole of 20 in its middle, in each combination of the directions of its two outlines.</summary>
     [Theory]
     [InlineData("M30 30H70V70H30Z", "M40 40V60H60V40Z")]
     [InlineData("M30 30V70H70V30Z", "M40 40H60V60H40Z")]
     [InlineData("M40 40V60H60V40Z", "M30 30H70V70H30Z")]
     [InlineData("M40 40H60V60H40Z", "M30 30V70H70V30Z")]
-    public void A_stroke_darkens_its_fill_no_further(string first, string second)
+    public void A_stroke_does_not_darken_its_fill(string first, string second)
     {
         using var picture = Draw($"""<path d="{first}{second}" opacity="0.5" stroke="#000" stroke-width="8"/>""");
-        // From the left along the middle: outer and inner half of the stroke, the other stroke at the hole.
+        // From left to right along the middle: the outer and inner half of the stroke, then the stroke at the hole.
         Assert.All([28, 32, 38, 42], x => Assert.InRange(picture.GetPixel(x, 50).Red, Half - 1, Half + 1));
     }
 
@@ -43,7 +43,7 @@ public sealed class SeeThroughTests
     [Theory]
     [InlineData("#fff", SKAlphaType.Opaque)]
     [InlineData("none", SKAlphaType.Unpremul)]
-    public void Only_a_picture_with_something_to_see_through_has_a_fourth_channel(string ground, SKAlphaType alpha)
+    public void Only_a_transparent_picture_has_an_alpha_channel(string ground, SKAlphaType alpha)
     {
         using var codec = SKCodec.Create(new MemoryStream(Png(ground, "")));
         Assert.Equal(alpha, codec.Info.AlphaType);

@@ -31,7 +31,7 @@ public sealed class SvgRendererTests
     }
 
     [Fact]
-    public void A_PNG_says_its_resolution_in_pixels_a_metre()
+    public void A_PNG_states_its_resolution_in_pixels_per_metre()
     {
         var png = Png(Card("1in", "1in"), 300);
         var chunk = png.AsSpan().IndexOf("pHYs"u8);
@@ -54,7 +54,7 @@ public sealed class SvgRendererTests
     [InlineData("1mm", "1mm", 5, "At 5 dpi the picture would be smaller than a pixel; choose a higher resolution.")]
     [InlineData("1mm", "1mm", -300, "smaller than a pixel")]
     [InlineData("1mm", "1mm", double.NaN, "smaller than a pixel")]
-    public void A_resolution_out_of_bounds_is_a_sentence(string width, string height, double dpi, string problem)
+    public void A_resolution_out_of_range_is_explained(string width, string height, double dpi, string problem)
     {
         using var output = new MemoryStream();
         Assert.False(SvgRenderer.WritePng(Card(width, height), dpi, output, out var reported));
@@ -62,7 +62,7 @@ public sealed class SvgRendererTests
         Assert.Equal(0, output.Length);
     }
 
-    // PDF 32000-1, 8.3.2.3: a unit of default user space is 1/72 in.
+    // PDF 32000-1, 8.3.2.3: one unit of default user space is 1/72 in.
     [Theory]
     [InlineData("4.25in", "5.5in", 306, 396)]
     [InlineData("3.859375in", "8.5in", 277.875, 612)]
@@ -77,7 +77,7 @@ public sealed class SvgRendererTests
     }
 
     [Fact]
-    public void Each_picture_has_a_page_of_its_own_size()
+    public void Each_picture_is_a_page_of_its_own_size()
     {
         using var pdf = PdfDocument.Open(Pdf(Card("4.25in", "5.5in"), Card("5.5in", "4.25in"), Card("3in", "3in")));
         Assert.Equal([(306, 396), (396, 306), (216, 216)], pdf.GetPages().Select(p => (p.Width, p.Height)));
@@ -97,14 +97,14 @@ public sealed class SvgRendererTests
     }
 
     [Fact]
-    public void A_PDF_carries_its_title()
+    public void A_PDF_has_a_title()
     {
         using var pdf = PdfDocument.Open(Pdf(Card("4in", "4in")));
         Assert.Equal("Fair winds (1)", pdf.Information.Title);
     }
 
     [Fact]
-    public void A_page_beyond_the_limit_of_PDF_is_a_sentence()
+    public void A_page_beyond_the_limit_of_PDF_is_explained()
     {
         using var output = new MemoryStream();
         Assert.False(SvgRenderer.WritePdf([Card("4in", "4in"), Card("201in", "4in")], "Long", output, out var problem));
@@ -116,7 +116,7 @@ public sealed class SvgRendererTests
     [InlineData("<svg width='100%' height='100%'/>")]
     [InlineData("<svg width='-1in' height='1in'/>")]
     [InlineData("no picture")]
-    public void A_picture_without_a_physical_size_is_the_callers_fault(string svg) =>
+    public void A_picture_without_a_physical_size_throws(string svg) =>
         Assert.Throws<ArgumentException>(() => SvgRenderer.WritePng(svg, 96, Stream.Null, out _));
 
     private static string Card(string width, string height) =>

@@ -8,20 +8,20 @@ public class AdviceTests
     private const string Top = "batch \"Lamp day\"\nstash \"shelf.stash\"\n";
     private static readonly string OneSheet = PlanRun.Shelf.Replace("3 sheets", "1 sheet", StringComparison.Ordinal);
 
-    // Hand-worked: 12 x 12 holds four of 4 1/8 x 5 3/8 and six of 4 x 5 1/4.
+    // By hand: 12 x 12 holds four of 4 1/8 x 5 3/8 and six of 4 x 5 1/4.
     [Fact]
-    public void Trimming_by_an_eighth_lets_six_instead_of_four_come_from_a_sheet()
+    public void Trimming_an_eighth_gives_six_instead_of_four_from_a_sheet()
     {
         var run = PlanRun.Of($"{Top}cut 6 of 4 1/8 x 5 3/8 from gulls\n", ("shelf.stash", OneSheet));
         Assert.Equal("Trim the pieces of line 3 by 1/8, from 4 1/8 x 5 3/8 to 4 x 5 1/4: 1 sheet of gulls instead of 2.",
             run.Plan!.Advice.Suggestions[0].Text);
     }
 
-    // Hand-worked: four mats of 4 1/16 x 5 5/16 come from 12 x 12 and six of 4 x 5 1/4; one that shows 1/32 would then show nothing.
+    // By hand: 12 x 12 holds four mats of 4 1/16 x 5 5/16 and six of 4 x 5 1/4; a mat that shows 1/32 would then show nothing.
     [Theory]
     [InlineData("1/16", false)]
     [InlineData("1/4", true)]
-    public void A_mat_is_trimmed_only_where_it_still_shows(string mat, bool proposed)
+    public void A_mat_is_trimmed_only_if_it_still_shows(string mat, bool proposed)
     {
         var card = PlanRun.Card.Replace("base A2", "base 4 5/16 x 5 9/16", StringComparison.Ordinal)
             .Replace("of sky\n    mat +1/8, of deep", $"of deep\n    mat +{mat}, of sky", StringComparison.Ordinal);
@@ -31,9 +31,9 @@ public class AdviceTests
             "Trim sky/mat of Gull by 1/16, from 4 1/16 x 5 5/16 to 4 x 5 1/4: 1 sheet of gulls instead of 2."));
     }
 
-    // Hand-worked: 8 1/4 x 8 1/4 holds one of 4 1/4 x 5 and two of 4 x 4 3/4, which would leave the edge of the front bare.
+    // By hand: 8 1/4 x 8 1/4 holds one of 4 1/4 x 5 and two of 4 x 4 3/4, which would leave the edge of the front bare.
     [Fact]
-    public void No_strip_that_runs_from_edge_to_edge_is_trimmed()
+    public void A_strip_from_edge_to_edge_is_not_trimmed()
     {
         const string card = "card \"Gull\"\nbase A2, fold left, of white\nrole sky: gulls\nfront\n"
             + "  band: strip full x 5, top 1/4, of sky\n";
@@ -43,7 +43,7 @@ public class AdviceTests
     }
 
     [Fact]
-    public void Three_changes_are_proposed_where_there_are_three()
+    public void At_least_three_changes_are_proposed_where_there_are_three()
     {
         var card = PlanRun.Card.Replace("base A2", "base 4 1/2 x 5 3/4", StringComparison.Ordinal)
             .Replace("mat +1/8", "mat +1/16", StringComparison.Ordinal);
@@ -52,7 +52,7 @@ public class AdviceTests
     }
 
     [Fact]
-    public void What_is_proposed_holds_when_the_batch_is_changed_so()
+    public void Applying_a_proposal_has_the_stated_effect()
     {
         var short1 = PlanRun.Of($"{Top}make 9 of \"gull.card\"\n", ("shelf.stash", OneSheet))
             .Plan!.Advice.Suggestions.Single(s => s.Text.StartsWith("Make ", StringComparison.Ordinal));
@@ -61,7 +61,7 @@ public class AdviceTests
     }
 
     [Fact]
-    public void Another_paper_is_proposed_as_it_would_be_written()
+    public void Another_paper_is_proposed_in_the_spelling_of_the_file()
     {
         var shelf = OneSheet + "paper rope: 12 x 12, 4 sheets\n";
         var texts = PlanRun.Of($"{Top}make 9 of \"gull.card\"\n", ("shelf.stash", shelf)).Plan!.Advice.Suggestions.Select(s => s.Text);
@@ -69,7 +69,7 @@ public class AdviceTests
     }
 
     [Fact]
-    public void The_cards_that_the_shelf_is_enough_for_are_counted()
+    public void The_cards_that_the_stash_is_enough_for_are_counted()
     {
         var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\nmake 4 of \"plain.card\"\n", ("shelf.stash", OneSheet),
             ("plain.card", "card \"Plain\"\nbase A2, of white\n"));
@@ -77,21 +77,21 @@ public class AdviceTests
     }
 
     [Fact]
-    public void A_paper_for_loose_pieces_alone_keeps_no_card_from_being_made()
+    public void A_shortage_for_loose_pieces_does_not_reduce_the_count_of_cards()
     {
         var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\ncut 3 of 4 x 5 from gull\n", ("shelf.stash", OneSheet));
         Assert.Equal(6, Assert.Single(run.Plan!.Advice.Makeable).Count);
     }
 
     [Fact]
-    public void Nothing_is_proposed_where_all_is_there()
+    public void Nothing_is_proposed_when_nothing_is_short()
     {
         var advice = PlanRun.Of($"{Top}make 2 of \"gull.card\"\n").Plan!.Advice;
         Assert.Equal((0, 0), (advice.Makeable.Length, advice.Suggestions.Length));
     }
 
     [Fact]
-    public void A_card_bears_its_share_of_each_sheet()
+    public void The_cost_of_a_card_includes_its_share_of_each_sheet()
     {
         // Six fronts take one sheet of gulls at 1.20, six bases three sheets of white at 0.10; navy has no price.
         var shelf = PlanRun.Shelf.Replace("3 sheets", "3 sheets, price 1.20", StringComparison.Ordinal)
@@ -106,7 +106,7 @@ public class AdviceTests
     [Theory]
     [InlineData("line 1/16, along top, of light")]
     [InlineData("strip 1 x 1/16, of light")]
-    public void Nothing_but_foil_stands_in_for_foil(string piece)
+    public void Only_foil_replaces_foil(string piece)
     {
         var card = PlanRun.Card.Replace("role sky", "role light: glint\nrole sky", StringComparison.Ordinal) + $"    {piece}\n";
         var shelf = PlanRun.Shelf + "cardstock glint: letter, 0 sheets, front foil #cfa646\n";
@@ -116,7 +116,7 @@ public class AdviceTests
     }
 
     [Fact]
-    public void Foil_that_no_shelf_has_is_not_replaced_by_cardstock()
+    public void Foil_that_the_stash_lacks_is_not_replaced_by_cardstock()
     {
         var card = PlanRun.Card.Replace("role sky", "role light: foil gold\nrole sky", StringComparison.Ordinal)
             + "    strip 1 x 1/16, of light\n";
@@ -124,7 +124,7 @@ public class AdviceTests
     }
 
     [Fact]
-    public void A_piece_is_not_cut_from_the_paper_that_it_lies_on()
+    public void No_piece_is_moved_to_the_paper_that_it_lies_on()
     {
         var shelf = PlanRun.Shelf.Replace("navy: letter, 25 sheets", "navy: letter, 0 sheets", StringComparison.Ordinal);
         Assert.DoesNotContain(
@@ -136,7 +136,7 @@ public class AdviceTests
     [InlineData(12, false)]
     [InlineData(8, false)]
     [InlineData(6, true)]
-    public void Fewer_cards_are_proposed_only_where_nobody_waits_for_them(int needed, bool proposed)
+    public void Fewer_cards_are_proposed_only_if_they_are_enough_for_the_recipients(int needed, bool proposed)
     {
         var texts = Proposed($"for \"Cliff ward\", {needed} cards\nmake 9 of \"gull.card\"\n", ("shelf.stash", OneSheet));
         Assert.Equal(proposed, texts.Any(t => t.StartsWith("Make ", StringComparison.Ordinal)));
@@ -145,7 +145,7 @@ public class AdviceTests
     [Theory]
     [InlineData(12, "Buy more.")]
     [InlineData(11, "Buy more, or make fewer of the cards that use it.")]
-    public void Supplies_are_to_be_bought_where_every_card_is_needed(int needed, string hint)
+    public void Buying_supplies_is_proposed_if_every_card_is_needed(int needed, string hint)
     {
         var shelf = PlanRun.Shelf + "envelope plain: US A2, 5\n";
         var run = PlanRun.Of($"{Top}for \"Cliff ward\", {needed} cards\nmake 12 of \"gull.card\"\n", ("shelf.stash", shelf));

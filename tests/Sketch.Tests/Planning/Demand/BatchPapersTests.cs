@@ -28,7 +28,7 @@ public class BatchPapersTests
         (finding.Location.Source.Path, finding.Location.Start.Line, finding.Code);
 
     [Fact]
-    public void Words_too_faint_on_a_paper_of_the_batch_are_found_at_the_line_that_gives_it()
+    public void Words_too_faint_on_a_paper_of_the_batch_are_reported_at_its_role_line()
     {
         var finding = Assert.Single(Check("make 2 of \"ahoy.card\"\n  role sky: night\n"));
         Assert.Equal(("day.batch", 4, "SK442"), Place(finding));
@@ -37,19 +37,19 @@ public class BatchPapersTests
     }
 
     [Fact]
-    public void Plan_finds_them_too()
+    public void Plan_reports_faint_words_too()
     {
         var planned = PlanRun.Of(Top + "make 2 of \"ahoy.card\"\n  role sky: night\n", ("ahoy.card", Words), ("shelf.stash", Shelf));
         Assert.Equal(("day.batch", 4, "SK442"), Place(planned.Single("SK442")));
     }
 
     [Fact]
-    public void Words_too_faint_on_a_paper_as_the_stash_describes_it_are_found_at_the_make_line() => Assert.Equal(
+    public void Words_too_faint_on_a_paper_of_the_stash_are_reported_at_the_make_line() => Assert.Equal(
         ("day.batch", 3, "SK442"),
         Place(Assert.Single(Check("make 2 of \"ahoy.card\"\n", Words.Replace("sky: cream", "sky: night", StringComparison.Ordinal)))));
 
     [Fact]
-    public void An_ink_that_the_batch_gives_is_checked_as_well() => Assert.Equal(
+    public void An_ink_of_the_batch_is_checked_as_well() => Assert.Equal(
         ("day.batch", 4, "SK442"),
         Place(Assert.Single(Check(
             "make 2 of \"ahoy.card\"\n  role letters: white\n",
@@ -57,11 +57,11 @@ public class BatchPapersTests
                 .Replace("\", of sky", "\", of sky, ink letters", StringComparison.Ordinal)))));
 
     [Fact]
-    public void Words_that_the_papers_of_the_batch_make_legible_are_not_reported() => Assert.Empty(Check(
+    public void Words_made_legible_by_the_papers_of_the_batch_are_not_reported() => Assert.Empty(Check(
         "make 2 of \"ahoy.card\"\n  role sky: cream\n", Words.Replace("sky: cream", "sky: navy", StringComparison.Ordinal)));
 
     [Fact]
-    public void Words_too_faint_in_the_cards_own_papers_are_reported_once_in_the_card() => Assert.Equal(
+    public void Words_too_faint_in_the_papers_of_the_card_are_reported_once_and_in_the_card() => Assert.Equal(
         ("ahoy.card", 5, "SK442"),
         Place(Assert.Single(Check(
             "make 2 of \"ahoy.card\"\nmake 1 of \"ahoy.card\"\n",
@@ -69,11 +69,11 @@ public class BatchPapersTests
             Shelf + "cardstock navy: letter, 9 sheets\n"))));
 
     [Fact]
-    public void Words_on_a_paper_that_nobody_knows_are_not_judged() => Assert.Equal(
+    public void Words_on_an_unknown_paper_are_not_checked() => Assert.Equal(
         ["SK710"], Check("make 2 of \"ahoy.card\"\n  role sky: fog\n").Select(f => f.Code));
 
     [Fact]
-    public void A_card_and_a_batch_that_give_the_same_colours_ask_for_one_paper()
+    public void The_same_colours_in_a_card_and_a_batch_are_one_paper()
     {
         var card = Words.Replace("sky: cream", "sky: dots navy cream", StringComparison.Ordinal)
             .Replace("\"Ahoy\", of", "of", StringComparison.Ordinal).Replace("1 of", "1, of", StringComparison.Ordinal);
@@ -86,7 +86,7 @@ public class BatchPapersTests
     [Theory]
     [InlineData("make 0 of \"ahoy.card\"\ncut 1 of 1 x 1 from night\n")]
     [InlineData("make 0 of \"ahoy.card\"\n  role sky: fog\ncut 1 of 1 x 1 from night\n")]
-    public void Nothing_is_planned_for_a_line_whose_count_is_wrong(string lines)
+    public void A_line_with_an_invalid_count_is_not_planned(string lines)
     {
         var planned = PlanRun.Of(Top + lines, ("ahoy.card", Words), ("shelf.stash", Shelf));
         Assert.Equal("SK119", Assert.Single(planned.Findings).Code);

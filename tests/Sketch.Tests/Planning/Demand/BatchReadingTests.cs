@@ -34,7 +34,7 @@ public class BatchReadingTests
     [InlineData("make 50000 of \"crowd.card\"\n", "SK703", 3, 15, "Make the piece larger in that file.")]
     [InlineData("cut 100000 of 0.001 mm x 0.001 mm from gulls\n", "SK715", 3, 1, "Make each side at least 1/32.")]
     [InlineData("", "SK702", 1, 1, "Add a line make 12 of \"fair-winds.card\", or cut 12 of 4 x 5 1/4 from gulls.")]
-    public void A_mistake_is_reported_where_it_stands(string lines, string code, int line, int column, string hint)
+    public void A_mistake_is_reported_at_its_position(string lines, string code, int line, int column, string hint)
     {
         var finding = PlanRun.Of(Top + lines, ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n"),
             ("crowd.card", "card \"Crowd\"\nbase A2, of white\nfront\n  9 panel 1/64 x 1/64, in a grid 3 across, gap 1/16, of blue\n"))
@@ -46,9 +46,9 @@ public class BatchReadingTests
     [Theory]
     [InlineData(150, 0)]
     [InlineData(151, 1)]
-    public void Loose_pieces_of_a_hundred_and_fifty_sizes_are_planned_and_the_next_is_reported(int sizes, int reported)
+    public void The_hundred_and_fifty_first_size_of_loose_pieces_is_reported(int sizes, int reported)
     {
-        // None fits its sheet, so that planning them takes no time; the last line repeats a size.
+        // No piece fits its sheet, so planning takes no time; the last line repeats a size.
         var lines = string.Concat(Enumerable.Range(0, sizes).Append(0).Select(i => $"cut 1 of {20 + i} x 20 from gulls\n"));
         var found = PlanRun.Of(Top + lines).Findings.Where(f => f.Code == "SK714").ToList();
         Assert.Equal(reported, found.Count);
@@ -56,25 +56,25 @@ public class BatchReadingTests
     }
 
     [Fact]
-    public void A_misspelt_file_is_fixed_by_the_nearest_name_in_the_folder() =>
+    public void The_fix_for_a_misspelt_file_is_the_nearest_name_in_the_folder() =>
         Assert.Equal("\"gull.card\"", PlanRun.Of($"{Top}make 2 of \"gul.card\"\n").Single("SK206").Replacement);
 
     [Fact]
-    public void Any_offcut_is_one_mistake_where_loose_pieces_are_cut() =>
+    public void Any_offcut_for_loose_pieces_is_one_finding() =>
         Assert.Single(PlanRun.Of($"{Top}cut 3 of 2 x 2 from any offcut\n").Findings);
 
     [Theory]
     [InlineData("make 0 of \"gull.card\"\n")]
     [InlineData("make 9999999 of \"gull.card\"\n")]
     [InlineData("cut 0 of 4 x 4 from gulls\n")]
-    public void A_count_that_is_none_is_not_planned(string line)
+    public void An_invalid_count_is_not_planned(string line)
     {
         var plan = PlanRun.Of($"{Top}{line}make 2 of \"gull.card\"\n").Plan!;
         Assert.Equal((3, 2L), (plan.Papers.Length, plan.Cards));
     }
 
     [Fact]
-    public void Cards_left_out_for_their_mistakes_do_not_count()
+    public void Cards_left_out_for_errors_do_not_count()
     {
         var run = PlanRun.Of($"{Top}make 3 of \"gone.card\"\nmake 5 of \"bad.card\"\nmake 2 of \"gull.card\"\n",
             ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n"));
@@ -83,12 +83,12 @@ public class BatchReadingTests
     }
 
     [Fact]
-    public void Cards_left_out_for_their_mistakes_are_not_reported_to_be_missing_too() =>
+    public void Cards_left_out_for_errors_are_not_also_reported_as_missing() =>
         Assert.DoesNotContain(PlanRun.Of($"{Top}for \"Cliff ward\", 5 cards\nmake 5 of \"gone.card\"\n")
             .Findings, f => f.Code is "SK721" or "SK730");
 
     [Fact]
-    public void Cards_left_out_for_their_mistakes_are_the_first_thing_that_a_plan_says()
+    public void A_plan_reports_cards_left_out_for_errors_first()
     {
         var sections = PlanSummary.Of(PlanRun.Of($"{Top}make 4 of \"gone.card\"\nmake 2 of \"gull.card\"\n").Plan!, new(false)).Sections;
         Assert.Equal("Left out because the card or its line has errors: gone.card (4 cards). Fix it and plan again.",
@@ -96,7 +96,7 @@ public class BatchReadingTests
     }
 
     [Fact]
-    public void Where_cards_are_left_out_the_paper_is_enough_for_the_others_only()
+    public void With_cards_left_out_the_paper_is_reported_as_enough_for_the_others()
     {
         var sections = PlanSummary.Of(PlanRun.Of($"{Top}make 4 of \"gone.card\"\nmake 2 of \"gull.card\"\n").Plan!, new(false)).Sections;
         Assert.Equal("The paper is enough for what is in this plan.", sections.Single(s => s.Heading == "Paper").Sentences[0]);
@@ -106,25 +106,25 @@ public class BatchReadingTests
     [InlineData("make 4 of \"gone.card\"\n")]
     [InlineData("make 0 of \"gull.card\"\n")]
     [InlineData("")]
-    public void Where_nothing_can_be_made_there_is_no_plan(string lines)
+    public void There_is_no_plan_when_nothing_can_be_made(string lines)
     {
         var run = PlanRun.Of(Top + lines);
         Assert.Equal((null, "Lamp day"), (run.Plan, run.Json.GetProperty("batch").GetString()));
     }
 
     [Fact]
-    public void Loose_pieces_are_planned_even_where_every_card_is_left_out() =>
+    public void Loose_pieces_are_planned_even_when_every_card_is_left_out() =>
         Assert.Single(PlanRun.Of($"{Top}make 4 of \"gone.card\"\ncut 1 of 1 x 1 from gulls\n").Plan!.Papers);
 
     [Fact]
-    public void The_mistakes_of_a_card_are_reported_in_its_own_file()
+    public void The_findings_of_a_card_are_reported_in_its_own_file()
     {
         var run = PlanRun.Of($"{Top}make 2 of \"bad.card\"\n", ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n"));
         Assert.Contains(run.Findings, f => f.Location.Source.Path == "bad.card" && f.Location.Start.Line == 4);
     }
 
     [Fact]
-    public void A_card_that_is_made_twice_is_reported_of_once()
+    public void The_findings_of_a_card_made_twice_are_reported_once()
     {
         var card = PlanRun.Card.Replace("of deep", "of depe", StringComparison.Ordinal);
         var run = PlanRun.Of($"{Top}make 2 of \"gull.card\"\nmake 3 of \"gull.card\"\n", ("gull.card", card));
@@ -132,7 +132,7 @@ public class BatchReadingTests
     }
 
     [Fact]
-    public void A_word_that_nobody_knows_is_an_error_in_a_plan()
+    public void An_unknown_word_for_a_paper_is_an_error_in_a_plan()
     {
         var card = PlanRun.Card.Replace("of deep", "of depe", StringComparison.Ordinal);
         Assert.Contains("depe", PlanRun.Of($"{Top}make 2 of \"gull.card\"\n", ("gull.card", card)).Single("SK705")

@@ -22,7 +22,7 @@ public partial class PlanPagesTests
         [.. XDocument.Parse(svg).Descendants().Where(e => e.Name.LocalName == "title").Select(e => e.Value)];
 
     [Fact]
-    public void Every_piece_of_a_diagram_carries_its_letter()
+    public void Every_piece_of_a_diagram_has_its_letter()
     {
         var (pages, work) = Drawn();
         var words = Words(pages.Diagram(work, 180, 180));
@@ -31,7 +31,7 @@ public partial class PlanPagesTests
     }
 
     [Fact]
-    public void Pieces_alike_too_small_for_letters_share_one_that_counts_them()
+    public void Equal_pieces_too_small_for_letters_share_one_with_their_count()
     {
         var plan = PlanRun.Of("batch \"Strips\"\nstash \"shelf.stash\"\ncut 9 of 1/16 x 5 from gulls\n").Plan!;
         var pages = new PlanPages(plan, new TestSurroundings());
@@ -56,12 +56,12 @@ public partial class PlanPagesTests
     }
 
     [Fact]
-    public void A_page_is_a_letter_sheet() =>
+    public void A_page_has_letter_size() =>
         Assert.StartsWith("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"8.5in\" height=\"11in\"", Drawn()
             .Pages.Summary()[0], StringComparison.Ordinal);
 
     [Fact]
-    public void No_two_things_with_the_same_setting_are_two_steps_in_a_row()
+    public void Consecutive_steps_have_different_settings()
     {
         var (_, work) = Drawn();
         Assert.All(work.Steps.Zip(work.Steps.Skip(1)), pair =>
@@ -77,7 +77,7 @@ public partial class PlanPagesTests
     }
 
     [Fact]
-    public void The_booklet_says_nothing_unescaped()
+    public void The_booklet_escapes_all_text()
     {
         var plan = PlanRun.Of(Batch.Replace("Lamp day", "Lamp <script>day", StringComparison.Ordinal)).Plan!;
         Assert.DoesNotContain("<script>", PlanHtml.Write(plan, new(plan, new TestSurroundings())), StringComparison.Ordinal);

@@ -14,10 +14,10 @@ using Xunit;
 
 namespace Sketch.Tests.Planning.Diagrams;
 
-/// <summary>Every page of a plan can be read at the cutter by people of seventy.</summary>
+/// <summary>Every page of a plan is readable at the cutter by people of seventy.</summary>
 public sealed class ReadablePlanTests
 {
-    // What the makers of the club ask of all that is printed, in points.
+    // The smallest letters that the makers of the club accept in print, in points.
     private const double Smallest = 12;
     private const double Rounding = 0.05;
     private const string Top = "batch \"Day\"\nstash \"shelf.stash\"\n";
@@ -40,7 +40,7 @@ public sealed class ReadablePlanTests
                 cancellation: TestContext.Current.CancellationToken)!;
     }
 
-    // Strips of a sixteenth of an inch, pieces as small as gems, and cards, together on one sheet.
+    // Strips of a sixteenth of an inch, gem-sized pieces and cards on one sheet.
     private static readonly Gen<string> Batches = Gen.Select(
         Gen.Select(Gen.Int[1, 40], Gen.Int[1, 176], Gen.Int[1, 40]).Array[1, 3], Gen.Int[0, 9],
         (cuts, cards) => $"{Top}{string.Concat(cuts.Select(c => $"cut {c.Item3} of {c.Item1 / 16.0} x {c.Item2 / 16.0} from gulls\n"))}"
@@ -62,12 +62,12 @@ public sealed class ReadablePlanTests
             .SelectMany(p => p), w => Assert.True(w.Points >= Smallest - Rounding, $"{w}"));
 
     [Fact]
-    public void No_words_hide_others() =>
+    public void Words_do_not_overlap() =>
         Assert.Empty(RandomPages.Value.SelectMany(
             page => page.SelectMany((w, i) => page.Skip(i + 1).Where(o => o.Box.Overlaps(w.Box)).Select(o => $"{w.Words} and {o.Words}"))));
 
     [Fact]
-    public void All_words_stand_between_the_margins_of_their_page() =>
+    public void All_words_are_within_the_margins_of_their_page() =>
         Assert.Empty(RandomPages.Value.SelectMany(p => p).Where(w => !new Bounds(36, 36, 612 - 36, 792 - 36).Grow(Rounding).Covers(w.Box))
             .Select(w => $"{w}"));
 
@@ -76,7 +76,7 @@ public sealed class ReadablePlanTests
         Assert.Single(new PlanPages(PlanRun.Of($"{Top}make 6 of \"gull.card\"\n").Plan!, new TestSurroundings()).Summary());
 
     [Fact]
-    public void A_long_summary_goes_on_to_further_pages_each_begun_by_a_heading_or_the_heads_of_its_table()
+    public void Each_page_of_a_long_summary_starts_with_a_heading_or_the_column_heads_of_its_table()
     {
         var plan = PlanRun.Of(Top + string.Concat(Enumerable.Repeat("make 1 of \"gull.card\"\n", 78)), Plenty).Plan!;
         var pages = PrintedWords.On(new PlanPages(plan, new TestSurroundings()).Summary());
@@ -84,7 +84,7 @@ public sealed class ReadablePlanTests
     }
 
     [Fact]
-    public void No_heading_stands_alone_at_the_foot_of_a_page()
+    public void No_heading_is_alone_at_the_bottom_of_a_page()
     {
         for (var designs = 22; designs < 44; designs += 3)
         {
@@ -95,7 +95,7 @@ public sealed class ReadablePlanTests
     }
 
     [Fact]
-    public void Every_page_of_a_stack_with_many_steps_says_which_sheet_it_is_about()
+    public void Every_page_of_a_stack_with_many_steps_names_its_sheet()
     {
         var cuts = Enumerable.Range(0, 40)
             .Select(i => $"cut {i % 5 + 1} of {i % 7 + 2}/8 x {i * 5 % 9 + 3}/8 from gulls\n"
@@ -107,7 +107,7 @@ public sealed class ReadablePlanTests
     }
 
     [Fact]
-    public void What_is_missing_is_reported_first()
+    public void Shortages_are_reported_first()
     {
         var summary = PlanSummary.Of(PlanRun.Of($"{Top}cut 40 of 4 x 5 1/4 from gulls\n").Plan!, new(false));
         Assert.Equal("Shortages and remedies", summary.Sections[0].Heading);

@@ -7,7 +7,7 @@ using Xunit;
 
 namespace Sketch.Tests.Planning.Plans;
 
-/// <summary>Checking a batch finds all that planning it finds, apart from what follows from the sheets.</summary>
+/// <summary>Checking a batch reports all that planning it reports, except what depends on the layout of sheets.</summary>
 public sealed class BatchCheckTests : IDisposable
 {
     private const string Top = "batch \"Lamp day\"\nstash \"shelf.stash\"\n";
@@ -32,7 +32,7 @@ public sealed class BatchCheckTests : IDisposable
     [InlineData("cut 2 of 1 x 1 from rope\n", "day.batch", 3, "SK710")]
     [InlineData("cut 2 of 13 x 1 from gulls\n", "day.batch", 3, "SK711")]
     [InlineData("", "day.batch", 1, "SK702")]
-    public void An_error_in_what_a_batch_names_is_an_error_of_its_check(string lines, string file, int line, string code) =>
+    public void An_error_in_a_file_that_the_batch_names_is_an_error_of_the_check(string lines, string file, int line, string code) =>
         Assert.Contains(
         Check(Top + lines), f => (f.Location.Source.Path, f.Location.Start.Line, f.Code, f.Severity) == (file, line, code, Severity.Error));
 
@@ -42,15 +42,15 @@ public sealed class BatchCheckTests : IDisposable
         f => (f.Location.Source.Path, f.Location.Start.Line, f.Severity) == ("shelf.stash", 5, Severity.Error));
 
     [Fact]
-    public void Supplies_that_run_short_are_found() => Assert.Contains(
+    public void Supplies_that_run_short_are_reported() => Assert.Contains(
         Check(Top + "make 3 of \"gull.card\"\n", PlanRun.Shelf + "envelope plain: US A2, 2\n"), f => f.Code == "SK713");
 
     [Fact]
-    public void Cards_that_are_too_few_are_found() =>
+    public void Too_few_cards_are_reported() =>
         Assert.Contains(Check(Top + "for \"Cliff ward\", 3 cards\nmake 2 of \"gull.card\"\n"), f => f.Code == "SK721");
 
     [Fact]
-    public void A_misspelt_paper_gets_the_nearest_one_of_the_shelf() =>
+    public void A_misspelt_paper_gets_the_nearest_one_of_the_stash() =>
         Assert.Equal("Did you mean gulls?", Assert.Single(Check(Top + "make 2 of \"gull.card\"\n  role sky: guls\n")).Hint);
 
     [Theory]
@@ -58,28 +58,28 @@ public sealed class BatchCheckTests : IDisposable
     [InlineData("make 2 of \"gull\"\n", "Did you mean \"gull.card\"?")]
     [InlineData("make 2 of \"lighthouse.card\"\n",
         "Write the name of a card file in the same folder, such as \"bad.card\" or \"gull.card\".")]
-    public void A_card_file_that_is_missing_gets_names_of_the_folder(string make, string hint) =>
+    public void A_missing_card_file_gets_names_in_the_folder(string make, string hint) =>
         Assert.Equal(hint, Assert.Single(Check(Top + make)).Hint);
 
     [Fact]
-    public void A_batch_that_names_only_sound_files_has_no_findings() => Assert.Empty(Check(Top + "make 2 of \"gull.card\"\n"));
+    public void A_batch_of_valid_files_has_no_findings() => Assert.Empty(Check(Top + "make 2 of \"gull.card\"\n"));
 
     [Fact]
-    public void A_stash_that_is_missing_is_one_finding() =>
+    public void A_missing_stash_is_one_finding() =>
         Assert.Single(Check("batch \"Lamp day\"\nstash \"gone.stash\"\nmake 2 of \"gull.card\"\n"));
 
     [Theory]
     [InlineData("make 2 of \"gone.card\"\nmake 1 of \"bad.card\"\n")]
     [InlineData("make 2 of \"gull.card\"\n  role skyy: gulls\ncut 2 of 13 x 1 from gulls\n")]
     [InlineData("for \"Cliff ward\", 3 cards\nmake 2 of \"gull.card\"\n")]
-    public void Check_and_plan_find_the_same_where_the_paper_is_enough(string lines)
+    public void Check_and_plan_report_the_same_when_there_is_enough_paper(string lines)
     {
         var planned = PlanRun.Of(Top + lines, ("bad.card", BadCard));
         Assert.Equal(planned.Findings.Select(f => (f.Code, f.Message)), Check(Top + lines).Select(f => (f.Code, f.Message)));
     }
 
     [Fact]
-    public void The_verb_check_reports_them_and_fails()
+    public void The_verb_check_reports_the_findings_and_fails()
     {
         _line.File("shelf.stash", PlanRun.Shelf);
         Assert.Equal(1, _line.Run("check", _line.File("day.batch", Top + "make 2 of \"gone.card\"\n"), "--json"));

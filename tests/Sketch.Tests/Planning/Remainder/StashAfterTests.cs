@@ -19,24 +19,24 @@ public class ShelfAfterTests
     }
 
     [Fact]
-    public void Used_sheets_are_gone() => Assert.Equal(2, Left("cut 6 of 4 x 5 1/4 from gulls\n", PlanRun.Shelf).Find("gulls")!.Sheets);
+    public void Used_sheets_are_removed() => Assert.Equal(2, Left("cut 6 of 4 x 5 1/4 from gulls\n", PlanRun.Shelf).Find("gulls")!.Sheets);
 
     [Fact]
-    public void A_strip_that_is_left_is_an_offcut()
+    public void A_leftover_strip_becomes_an_offcut()
     {
-        // Hand-worked: 12 x 12 less two rows of 5 1/4 leaves 12 x 1 1/2.
+        // By hand: 12 x 12 less two rows of 5 1/4 leaves 12 x 1 1/2.
         var offcut = Assert.Single(Left("cut 6 of 4 x 5 1/4 from gulls\n", PlanRun.Shelf).Offcuts);
         Assert.Equal(("gulls", Length.Inch(12), Length.Inch(1, 1, 2), 1),
             (offcut.Paper, offcut.Size.Width, offcut.Size.Height, offcut.Count));
     }
 
     [Fact]
-    public void Used_offcuts_are_gone_and_others_stay() =>
+    public void Used_offcuts_are_removed_and_others_stay() =>
         Assert.Equal([1], Left("cut 2 of 6 x 6 from gulls\n", PlanRun.Shelf + "offcut gulls: 6 x 6, 3   # squares\n")
             .Offcuts.Select(o => o.Count));
 
     [Fact]
-    public void Nothing_else_is_changed()
+    public void Other_lines_are_unchanged()
     {
         var shelf = "# Ours\n" + PlanRun.Shelf.Replace("any sheets", "any sheets, price 0.10  # cheap", StringComparison.Ordinal);
         var text = StashAfter.Write(PlanRun.Of($"{Top}cut 12 of 4 x 6 from gulls\n", ("shelf.stash", shelf)).Plan!);
@@ -44,7 +44,7 @@ public class ShelfAfterTests
     }
 
     [Fact]
-    public void Lines_and_gems_get_fewer()
+    public void Used_lines_and_gems_are_subtracted()
     {
         const string card = PlanRun.Card + "    line 1/16, along top, of silver, wrap 1/2\n    gem 1/8, of red\n";
         var left = Left("make 4 of \"gull.card\"\n", PlanRun.Shelf + "line silver: 1/16, 10 ft long\ngem red: 1/8, 30 pieces\n",
@@ -59,7 +59,7 @@ public class ShelfAfterTests
         Assert.Empty(Compiler.Compile(new SourceText("left.stash", text), new TestSurroundings()).Findings);
     }
 
-    // Three rows of 3 51/64 in leave 12 in less 11 25/64, which is 39/64 in, between nine and ten sixteenths.
+    // Three rows of 3 51/64 in leave 12 in - 11 25/64 in = 39/64 in, between nine and ten sixteenths.
     [Fact]
     public void Leftovers_are_written_in_ruler_fractions_rounded_down()
     {
@@ -68,7 +68,7 @@ public class ShelfAfterTests
     }
 
     [Fact]
-    public void A_sheet_in_millimetres_leaves_inches_in_a_batch_in_inches()
+    public void A_leftover_of_a_metric_sheet_is_in_inches_in_a_batch_in_inches()
     {
         // A4 is 210 x 297 mm: 11 in off its height leave 17.6 mm, between 11 and 12 sixteenths.
         var shelf = PlanRun.Shelf + "cardstock cream: A4, 1 sheet\n";
@@ -85,7 +85,7 @@ public class ShelfAfterTests
     }
 
     [Fact]
-    public void A_line_that_is_left_is_rounded_down_too()
+    public void A_leftover_line_is_rounded_down_too()
     {
         const string card = PlanRun.Card + "    line 1/16, along top, of silver, wrap 1/64\n";
         var run = PlanRun.Of($"{Top}make 1 of \"gull.card\"\n", ("gull.card", card),
@@ -94,9 +94,9 @@ public class ShelfAfterTests
     }
 
     [Fact]
-    public void Sheets_that_are_still_to_be_bought_leave_nothing()
+    public void Sheets_still_to_buy_leave_nothing()
     {
-        // Six of 4 x 5 1/4 from a sheet leave a strip of it; three of the five sheets are there.
+        // Six of 4 x 5 1/4 from a sheet leave a strip; three of the five sheets are on hand.
         var left = Left("cut 30 of 4 x 5 1/4 from gulls\n", PlanRun.Shelf);
         Assert.Equal((0, 3), (left.Find("gulls")!.Sheets, left.Offcuts.Sum(o => o.Count)));
     }
@@ -104,14 +104,14 @@ public class ShelfAfterTests
     [Theory]
     [InlineData("stash \"shelf.stash\"\n", "rope")]
     [InlineData("", "gulls")]
-    public void A_paper_that_is_not_on_the_shelf_leaves_nothing(string stash, string paper)
+    public void A_paper_that_is_not_in_the_stash_leaves_nothing(string stash, string paper)
     {
         var text = StashAfter.Write(PlanRun.Of($"batch \"Day\"\n{stash}cut 1 of 4 x 5 1/4 from {paper}\n").Plan!);
         Assert.DoesNotContain("offcut", text, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void What_is_used_up_is_still_read_without_a_finding()
+    public void A_used_up_stash_reads_back_without_a_finding()
     {
         const string card = PlanRun.Card + "    line 1/16, along top, of silver, wrap 1/2\n    gem 1/8, of red\n";
         var supplies = "line silver: 1/16, 1 in long\ngem red: 1/8, 2 pieces\nenvelope plain: US A2, 1\n";

@@ -3,18 +3,18 @@ using System.Text.Json;
 namespace Sketch.Tests.Planning.Reports;
 
 /// <summary>
-/// An independent judge of the plans that the tool writes: carries out every cut on rectangles in whole nanometres and counts what falls
+/// Checks written plans independently: carries out every cut on rectangles in whole nanometres and counts the parts that fall
 /// off.
 /// </summary>
 internal static class PlanJsonChecker
 {
     private readonly record struct Part(long Left, long Top, long Width, long Height);
 
-    /// <summary>What is wrong with a plan; empty when nothing is.</summary>
+    /// <summary>The errors of a plan; empty if it is correct.</summary>
     /// <param name="plan">The JSON document.</param>
-    /// <param name="wanted">How many pieces of which card (null for loose ones), path or line, are asked for.</param>
-    /// <param name="kerf">Dust of a cut in nanometres.</param>
-    /// <param name="mayTurn">Whether a piece of such a key may lie turned; null where all may.</param>
+    /// <param name="wanted">The number of pieces asked for by card (null for loose ones) and path or line.</param>
+    /// <param name="kerf">The width lost in a cut, in nanometres.</param>
+    /// <param name="mayTurn">Whether a piece with this key may be turned; null if all may.</param>
     public static List<string> Faults(
         JsonElement plan, IReadOnlyDictionary<string, long> wanted, long kerf = 0, Func<string, bool>? mayTurn = null)
     {
@@ -27,12 +27,12 @@ internal static class PlanJsonChecker
             var (sheets, bound) = (paper.GetProperty("sheets").GetInt32(), paper.GetProperty("lowerBound").GetInt32());
             int? onHand = paper.GetProperty("onHand") is { ValueKind: JsonValueKind.Number } number ? number.GetInt32() : null;
             Expect(faults, sheets == layouts.Where(l => !l.GetProperty("offcut").GetBoolean())
-                .Sum(l => l.GetProperty("times").GetInt32()), $"{name}: sheets are not those of the layouts");
+                .Sum(l => l.GetProperty("times").GetInt32()), $"{name}: sheets differ from the layouts");
             Expect(faults, bound <= sheets
                 && paper.GetProperty("proved")
-                .GetBoolean() == (bound == sheets), $"{name}: the bound {bound} of {sheets} does not go with its proof");
+                .GetBoolean() == (bound == sheets), $"{name}: the bound {bound} of {sheets} sheets contradicts proved");
             Expect(faults, paper.GetProperty("short")
-                .GetInt32() == (onHand is { } there ? Math.Max(0, sheets - there) : 0), $"{name}: short is not sheets less on hand");
+                .GetInt32() == (onHand is { } there ? Math.Max(0, sheets - there) : 0), $"{name}: short is not sheets - onHand");
             foreach (var layout in layouts)
             {
                 CarryOut(layout, kerf, $"{name}", faults);
@@ -54,7 +54,7 @@ internal static class PlanJsonChecker
         return faults;
     }
 
-    /// <summary>How a piece is called in the counts: its card and path with its upright size, or the line of a loose piece.</summary>
+    /// <summary>The key of a piece in the counts: its card and path with its upright size, or the line of a loose piece.</summary>
     public static string Key(string? card, string what, long width, long height) => $"{card}|{what}|{width}x{height}";
 
     private static string KeyOf(JsonElement piece)
@@ -92,12 +92,12 @@ internal static class PlanJsonChecker
         foreach (var said in layout.GetProperty("pieces").EnumerateArray().Concat(layout.GetProperty("leftovers").EnumerateArray()))
         {
             var place = new Part(Nanometres(said, "left"), Nanometres(said, "top"), Nanometres(said, "width"), Nanometres(said, "height"));
-            Expect(faults, parts.Remove(place), $"{name}: {place} does not come off");
+            Expect(faults, parts.Remove(place), $"{name}: {place} is not cut out");
         }
 
-        // What is neither piece nor leftover is the trim at the edges of a full sheet.
+        // The parts that are neither piece nor leftover are the trim at the edges of a full sheet.
         Expect(faults, parts.Count == 0
-            || (!layout.GetProperty("offcut").GetBoolean() && parts.Count <= 4), $"{name}: {parts.Count} parts are not spoken of");
+            || (!layout.GetProperty("offcut").GetBoolean() && parts.Count <= 4), $"{name}: {parts.Count} parts are not listed");
     }
 
     private static long Nanometres(JsonElement of, string name) => (long)(of.GetProperty(name).GetProperty("mm").GetDecimal() * 1_000_000);

@@ -3,7 +3,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Folder;
 
-/// <summary>No file outside the opened folder is read or written, whatever a name says.</summary>
+/// <summary>No name makes the page read or write a file outside the opened folder.</summary>
 public sealed class FileNameTests : OnOpenedPage
 {
     private const string Secret = "card \"Secret\"\nbase A2, fold left, of white\n";
@@ -90,7 +90,7 @@ public sealed class FileNameTests : OnOpenedPage
 
     [Theory]
     [MemberData(nameof(HostileNames), DisableDiscoveryEnumeration = true)]
-    public async Task A_hostile_name_is_not_begun(string name)
+    public async Task A_hostile_name_is_not_created(string name)
     {
         var before = Everything();
         Assert.InRange((int)await Page.Status(Page.Say("begin", new { file = name, window = OpenedPage.Window })), 400, 499);
@@ -101,11 +101,11 @@ public sealed class FileNameTests : OnOpenedPage
     [InlineData("../../../secret")]
     [InlineData("..")]
     [InlineData("/etc/passwd")]
-    public async Task A_hostile_name_of_an_earlier_text_is_not_read(string name) =>
+    public async Task A_hostile_name_of_an_earlier_version_is_not_read(string name) =>
         Assert.InRange((int)await Page.Status(Page.Read($"earlier-text?file=lamp.card&name={Uri.EscapeDataString(name)}")), 400, 499);
 
     [Fact]
-    public async Task A_shelf_outside_is_not_read()
+    public async Task A_stash_outside_the_folder_is_not_read()
     {
         Page.Around.Write("secret.stash", "stash \"Secret\"\npaper hidden: 12 x 12, 1 sheet\n");
         var (_, json) = await Page.Ask(Page.Read("shelf?stash=..%2Fsecret.stash"));
@@ -113,7 +113,7 @@ public sealed class FileNameTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task The_list_holds_no_hidden_files_and_nothing_behind_links()
+    public async Task The_list_has_no_hidden_files_and_nothing_behind_links()
     {
         Page.Write(".hidden/a.card", OpenedPage.Card);
         Page.Write(".b.card", OpenedPage.Card);
@@ -123,7 +123,7 @@ public sealed class FileNameTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_hidden_folder_that_is_a_link_to_elsewhere_gets_nothing_written()
+    public async Task Nothing_is_written_to_a_hidden_folder_that_is_a_link()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Links need special rights on Windows.");
         var elsewhere = Directory.CreateDirectory(Page.Around.At("elsewhere")).FullName;
@@ -153,7 +153,7 @@ public sealed class FileNameTests : OnOpenedPage
 
     [Theory]
     [MemberData(nameof(TextsThatNameOutside), DisableDiscoveryEnumeration = true)]
-    public async Task A_text_that_names_a_file_outside_is_reported_so(string file, string text)
+    public async Task A_text_that_names_a_file_outside_the_folder_is_reported(string file, string text)
     {
         foreach (var ending in (string[])["svg", "ttf", "png", "stash"])
         {
@@ -181,7 +181,7 @@ public sealed class FileNameTests : OnOpenedPage
     [InlineData("12:30.card")]
     [InlineData("a*b.card")]
     [InlineData("lamp|day.batch")]
-    public async Task A_new_file_gets_no_name_that_some_systems_refuse(string name)
+    public async Task A_new_file_gets_no_name_that_some_systems_reject(string name)
     {
         Assert.Equal(HttpStatusCode.UnprocessableEntity,
             await Page.Status(Page.Say("begin", new { file = name, window = OpenedPage.Window })));
@@ -203,7 +203,7 @@ public sealed class FileNameTests : OnOpenedPage
     [InlineData("con.card", "\"con\" for a device", "my-con.card")]
     [InlineData("Lpt9.old.stash", "for a device", "my-Lpt9.old.stash")]
     [InlineData("COM¹.batch", "\"COM¹\" for a device", "my-COM¹.batch")]
-    public async Task A_name_that_cannot_be_is_answered_with_the_reason_and_one_that_can(string name, string reason, string instead)
+    public async Task An_impossible_name_is_rejected_with_the_reason_and_a_possible_name(string name, string reason, string instead)
     {
         // Microsoft Learn, "Naming files, paths, and namespaces".
         var (status, json) = await Page.Ask(Page.Say("begin", new { file = name }));
@@ -216,14 +216,14 @@ public sealed class FileNameTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_new_file_makes_no_folder()
+    public async Task A_new_file_creates_no_folder()
     {
         await Page.Status(Page.Say("begin", new { file = "lamp/day.card" }));
         Assert.False(Directory.Exists(Page.At("lamp")));
     }
 
     [Fact]
-    public async Task A_new_file_is_begun_in_a_folder_that_is_there()
+    public async Task A_new_file_is_created_in_an_existing_folder()
     {
         Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.Say("begin", new { file = "sub/second.card" })));
         Assert.True(File.Exists(Page.At("sub/second.card")));
@@ -247,7 +247,7 @@ public sealed class FileNameTests : OnOpenedPage
     [InlineData("NUL.stash")]
     [InlineData("sub/aux.batch")]
     [InlineData("what?.card")]
-    public async Task A_save_makes_no_file_of_a_name_that_begin_refuses(string name)
+    public async Task A_save_creates_no_file_with_a_name_that_begin_rejects(string name)
     {
         var (begun, reason) = await Page.Ask(Page.Say("begin", new { file = name }));
         var (saved, same) = await Page.Save("changed", "", name);
@@ -257,7 +257,7 @@ public sealed class FileNameTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_file_that_already_has_such_a_name_can_be_saved()
+    public async Task An_existing_file_with_such_a_name_can_be_saved()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no such files.");
         Page.Write("con.card", OpenedPage.Card);
@@ -271,6 +271,6 @@ public sealed class FileNameTests : OnOpenedPage
     [InlineData("com0.card")]
     [InlineData("lpt10.card")]
     [InlineData("my-aux.card")]
-    public async Task A_name_that_only_begins_like_that_of_a_device_is_taken(string name) =>
+    public async Task A_name_that_only_starts_like_that_of_a_device_is_accepted(string name) =>
         Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.Say("begin", new { file = name })));
 }

@@ -3,7 +3,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Folder;
 
-/// <summary>The opened folder is renamed under the page: it says so, keeps what is typed, and goes on when the folder is back.</summary>
+/// <summary>The opened folder is renamed: the page says so, keeps unsaved typing, and continues when the folder is back.</summary>
 public sealed class GoneFolderTests : OnOpenedPage
 {
     private const string Typed = "card \"Lamp\"\n# typed\n";
@@ -13,7 +13,7 @@ public sealed class GoneFolderTests : OnOpenedPage
     private void PutBack() => Directory.Move(Page.Around.At("elsewhere"), Page.Root);
 
     [Fact]
-    public async Task The_list_of_files_is_a_sentence_and_comes_again_with_the_folder()
+    public async Task The_list_of_files_is_an_explanation_until_the_folder_is_back()
     {
         TakeAway();
         var (status, json) = await Page.Ask(Page.Read("files"));
@@ -40,14 +40,14 @@ public sealed class GoneFolderTests : OnOpenedPage
     [InlineData("shelf?stash=museum.stash")]
     [InlineData("earlier?file=lamp.card")]
     [InlineData("sizes?file=lamp.card")]
-    public async Task Nothing_that_is_asked_meanwhile_is_a_fault_of_the_program(string address)
+    public async Task No_request_fails_with_a_server_error_meanwhile(string address)
     {
         TakeAway();
         Assert.InRange((int)await Page.Status(Page.Read(address)), 200, 499);
     }
 
     [Fact]
-    public async Task Nothing_is_saved_meanwhile_and_no_folder_is_made_in_its_place()
+    public async Task Nothing_is_saved_meanwhile_and_no_folder_is_created()
     {
         var (_, stamp) = await Page.Open();
         TakeAway();
@@ -61,7 +61,7 @@ public sealed class GoneFolderTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task What_is_typed_meanwhile_is_on_the_disk_when_the_folder_is_back()
+    public async Task Typing_in_the_meantime_is_on_the_disk_when_the_folder_is_back()
     {
         TakeAway();
         Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.See(Typed)));

@@ -11,11 +11,11 @@ public sealed class HiddenPathTests
     [InlineData("day/.old/lamp.card")]
     [InlineData(@"day\.old\lamp.card")]
     [InlineData("day/.lamp.card")]
-    public void A_step_that_begins_with_a_point_hides(string path) => Assert.True(OpenedFolder.IsHidden(path));
+    public void A_path_with_a_part_that_starts_with_a_dot_is_hidden(string path) => Assert.True(OpenedFolder.IsHidden(path));
 
     [Theory]
     [InlineData("lamp.card")]
     [InlineData("day.old/lamp.card")]
     [InlineData("")]
-    public void A_point_elsewhere_does_not(string path) => Assert.False(OpenedFolder.IsHidden(path));
+    public void A_path_with_a_dot_elsewhere_is_not_hidden(string path) => Assert.False(OpenedFolder.IsHidden(path));
 }

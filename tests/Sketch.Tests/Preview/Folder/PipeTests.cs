@@ -3,7 +3,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Folder;
 
-/// <summary>A named pipe in the folder keeps nobody waiting.</summary>
+/// <summary>A named pipe in the folder blocks nothing.</summary>
 public sealed class PipeTests : OnOpenedPage
 {
     public override async ValueTask InitializeAsync()
@@ -20,7 +20,7 @@ public sealed class PipeTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Opening_it_gives_a_sentence()
+    public async Task Opening_it_is_explained()
     {
         var (status, json) = await Page.Ask(Page.Read($"text?file=pipe.card&window={OpenedPage.Window}"));
         Assert.Equal((HttpStatusCode.UnprocessableEntity,
@@ -29,7 +29,7 @@ public sealed class PipeTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Saving_into_it_gives_a_sentence()
+    public async Task Saving_to_it_is_explained()
     {
         var (status, json) = await Page.Save(OpenedPage.Card, "", "pipe.card");
         Assert.Equal(HttpStatusCode.InternalServerError, status);
@@ -37,7 +37,7 @@ public sealed class PipeTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task As_a_draft_it_is_none()
+    public async Task It_is_not_read_as_a_draft()
     {
         Directory.CreateDirectory(Page.At(".sketch/drafts"));
         Page.Around.Pipe("cards/.sketch/drafts/pipe.json");

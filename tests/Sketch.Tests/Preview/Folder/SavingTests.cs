@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Folder;
 
-/// <summary>Saving changes a file as a whole or not at all, and never what somebody else wrote meanwhile.</summary>
+/// <summary>Saving replaces a file entirely or not at all, and never overwrites another program's changes.</summary>
 public sealed class SavingTests : OnOpenedPage
 {
     private const string Changed = "card \"Lamp\"\nbase A2, fold left, of white\nfront\n  lamp: panel 3 x 3, of red\n";
@@ -31,28 +31,28 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task The_stamp_that_comes_back_is_good_for_the_next_saving()
+    public async Task The_returned_stamp_is_valid_for_the_next_save()
     {
         var (_, json) = await Page.Save(Changed, (await Page.Open()).Stamp);
         Assert.Equal(HttpStatusCode.OK, (await Page.Save(OpenedPage.Card, json.GetProperty("stamp").GetString()!)).Status);
     }
 
     [Fact]
-    public async Task The_text_before_is_kept()
+    public async Task The_previous_text_is_kept()
     {
         await Page.Save(Changed, (await Page.Open()).Stamp);
         Assert.Equal(OpenedPage.Card, await EarlierText((await Earlier())[0]));
     }
 
     [Fact]
-    public async Task Saving_the_same_keeps_nothing_twice()
+    public async Task Saving_the_same_text_keeps_it_once()
     {
         await Page.Save(OpenedPage.Card, (await Page.Open()).Stamp);
         Assert.Empty(await Earlier());
     }
 
     [Fact]
-    public async Task The_latest_of_the_earlier_texts_come_first_and_the_oldest_go()
+    public async Task Earlier_versions_are_listed_newest_first_and_the_oldest_are_deleted()
     {
         var (_, stamp) = await Page.Open();
         for (var i = 0; i < 30; i++)
@@ -66,7 +66,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Texts_of_two_files_are_kept_apart()
+    public async Task Earlier_versions_of_two_files_are_separate()
     {
         Page.Write("other.card", "# other\n");
         await Page.Save(Changed, (await Page.Open()).Stamp);
@@ -77,7 +77,7 @@ public sealed class SavingTests : OnOpenedPage
     [InlineData("\r\n", false)]
     [InlineData("\n", true)]
     [InlineData("\r\n", true)]
-    public async Task Line_ends_and_a_byte_order_mark_survive(string lineEnd, bool hasMark)
+    public async Task Line_endings_and_a_byte_order_mark_are_kept(string lineEnd, bool hasMark)
     {
         byte[] Bytes(string text) =>
             [.. hasMark ? Encoding.UTF8.Preamble.ToArray() : [],
@@ -91,16 +91,16 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_text_from_a_page_that_sends_carriage_returns_gets_none_into_the_file()
+    public async Task Carriage_returns_sent_by_the_page_are_not_written()
     {
         await Page.Save(Changed.Replace("\n", "\r\n", StringComparison.Ordinal), (await Page.Open()).Stamp);
         Assert.Equal(Changed, OnDisk);
     }
 
     [Fact]
-    public async Task What_ends_no_line_here_stays_as_it_is()
+    public async Task Other_line_separators_are_unchanged()
     {
-        // A form feed, a next line, a line and a paragraph separator: line ends to Unicode (UAX 14) and to nobody who types a card.
+        // Form feed, next line, line separator and paragraph separator: line breaks for Unicode (UAX 14) but not in cards.
         const string Text = "# a\fb\u0085c\u2028d\u2029e\n";
         await Page.Save(Text, (await Page.Open()).Stamp);
         Assert.Equal((Text, Text), (OnDisk, (await Page.Open()).Text));
@@ -113,7 +113,7 @@ public sealed class SavingTests : OnOpenedPage
     [InlineData(@"\ud83d\n", "\ufffd\n")]
     [InlineData(@"\\ud83d\ud83d", @"\ud83d" + "\ufffd")]
     [InlineData(@"\u00e9\ude00", "é\ufffd")]
-    public async Task Of_a_letter_that_came_in_half_only_that_half_is_lost(string sent, string saved)
+    public async Task A_lone_surrogate_loses_no_other_characters(string sent, string saved)
     {
         var (_, stamp) = await Page.Open();
         var body = $$"""{"file":"lamp.card","window":"{{OpenedPage.Window}}","stamp":"{{stamp}}","text":"# a{{sent}}b"}""";
@@ -122,7 +122,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Letters_of_all_scripts_survive()
+    public async Task Letters_of_all_scripts_are_kept()
     {
         var text = $"# Grüße, ✨ 𝓐, Ελλάδα, שלום\n{Changed}";
         await Page.Save(text, (await Page.Open()).Stamp);
@@ -130,7 +130,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_file_changed_meanwhile_is_not_written_over()
+    public async Task A_file_changed_by_another_program_is_not_overwritten()
     {
         var (_, stamp) = await Page.Open();
         Page.Write("lamp.card", "# by another hand\n");
@@ -139,7 +139,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_conflict_is_answered_with_the_other_text_and_its_stamp()
+    public async Task A_conflict_returns_the_other_text_and_its_stamp()
     {
         var (_, stamp) = await Page.Open();
         Page.Write("lamp.card", "# by another hand\n");
@@ -149,7 +149,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_file_deleted_meanwhile_is_not_brought_back_unasked()
+    public async Task A_file_deleted_by_another_program_is_not_restored_without_asking()
     {
         var (_, stamp) = await Page.Open();
         File.Delete(Page.At("lamp.card"));
@@ -158,7 +158,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Of_two_windows_that_save_at_once_one_is_asked()
+    public async Task One_of_two_windows_saving_at_once_gets_a_conflict()
     {
         var (_, stamp) = await Page.Open();
         var answers = await Task.WhenAll(Enumerable.Range(0, 8).Select(i => Page.Save($"# window {i}\n", stamp)));
@@ -167,7 +167,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_reader_sees_the_old_text_or_the_new_and_nothing_between()
+    public async Task A_reader_sees_either_the_old_text_or_the_new_text()
     {
         var texts = Enumerable.Range(0, 2).Select(i => $"# {new string((char)('a' + i), 500_000)}\n").ToArray();
         Page.Write("lamp.card", texts[0]);
@@ -188,7 +188,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Nothing_unfinished_is_left_behind()
+    public async Task No_partial_file_is_left_behind()
     {
         await Page.Save(Changed, (await Page.Open()).Stamp);
         Assert.DoesNotContain(Directory.GetFiles(Page.Root, "*", SearchOption.AllDirectories), f =>
@@ -196,9 +196,9 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Where_the_text_before_cannot_be_kept_nothing_is_saved_and_a_sentence_says_so()
+    public async Task Nothing_is_saved_if_the_previous_text_cannot_be_kept()
     {
-        // A file stands where the folder of earlier texts would be made; that refuses a super-user too.
+        // A file in place of the folder of earlier versions; this stops even a super-user.
         Page.Write(".sketch", "");
         var (status, json) = await Page.Save(Changed, (await Page.Open()).Stamp);
         Assert.Equal((HttpStatusCode.InternalServerError, OpenedPage.Card), (status, OnDisk));
@@ -206,7 +206,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task No_file_begins_below_a_file()
+    public async Task No_file_is_created_below_a_file()
     {
         Page.Write("sub", "");
         var (status, json) = await Page.Ask(Page.Say("begin", new { file = "sub/new.card" }));
@@ -215,7 +215,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_file_that_is_protected_against_writing_stays_as_it_is_and_a_sentence_says_what_to_do()
+    public async Task A_write_protected_file_is_unchanged_and_the_message_says_what_to_do()
     {
         File.SetAttributes(Page.At("lamp.card"), FileAttributes.ReadOnly);
         var (status, json) = await Page.Save(Changed, (await Page.Open()).Stamp);
@@ -225,7 +225,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task What_was_typed_outlives_a_saving_that_was_refused()
+    public async Task Typing_survives_a_rejected_save()
     {
         File.SetAttributes(Page.At("lamp.card"), FileAttributes.ReadOnly);
         var (_, stamp) = await Page.Open();
@@ -238,7 +238,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_file_that_is_no_text_is_not_written_over()
+    public async Task A_file_that_is_not_text_is_not_overwritten()
     {
         Page.Write("lamp.card", [0, 1, 2]);
         var (status, _) = await Page.Save(Changed, "");
@@ -250,7 +250,7 @@ public sealed class SavingTests : OnOpenedPage
     [InlineData("new.stash")]
     [InlineData("new.batch")]
     [InlineData("lamp day/Grüße.card")]
-    public async Task A_new_file_is_begun_without_errors(string file)
+    public async Task A_new_file_has_no_errors(string file)
     {
         Page.Write("museum.stash", "stash \"Shelf\"\ncardstock white: letter, any sheets\ncardstock navy: letter, any sheets\n");
         Directory.CreateDirectory(Page.At("lamp day"));
@@ -260,7 +260,7 @@ public sealed class SavingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Beginning_never_writes_over_a_file()
+    public async Task Creating_a_file_never_overwrites_one()
     {
         var (status, json) = await Page.Ask(Page.Say("begin", new { file = "lamp.card" }));
         Assert.Equal((HttpStatusCode.Conflict, OpenedPage.Card), (status, OnDisk));

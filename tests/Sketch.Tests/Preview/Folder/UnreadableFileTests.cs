@@ -5,13 +5,13 @@ using Xunit;
 namespace Sketch.Tests.Preview.Folder;
 
 /// <summary>
-/// A file that is there and cannot be read is told as that, and what is typed in it is neither lost nor saved over it unasked.
+/// An existing file that cannot be read is reported as unreadable; its unsaved typing is not lost and not saved without asking.
 /// </summary>
 public sealed class UnreadableFileTests : OnOpenedPage
 {
     private const string Typed = "card \"Lamp\"\n# typed\n";
 
-    // No text in UTF-8.
+    // Not UTF-8 text.
     private static readonly byte[] Unreadable = [0xff, 0xfe, 0x00];
 
     private async Task<(HttpStatusCode Status, JsonElement Json)> Opened() =>
@@ -25,7 +25,7 @@ public sealed class UnreadableFileTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task It_is_not_reported_as_gone()
+    public async Task It_is_not_reported_as_deleted()
     {
         Page.Write("lamp.card", Unreadable);
         var (status, json) = await Opened();
@@ -34,14 +34,14 @@ public sealed class UnreadableFileTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task One_that_is_gone_is()
+    public async Task A_deleted_file_is_reported_as_deleted()
     {
         File.Delete(Page.At("lamp.card"));
         Assert.Equal(HttpStatusCode.NotFound, (await Opened()).Status);
     }
 
     [Fact]
-    public async Task What_was_typed_in_it_is_handed_over_with_a_sentence()
+    public async Task Its_unsaved_typing_is_returned_with_an_explanation()
     {
         await StampOfUnreadable();
         var (_, json) = await Opened();
@@ -50,7 +50,7 @@ public sealed class UnreadableFileTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task It_is_not_saved_over()
+    public async Task It_is_not_overwritten()
     {
         var (status, _) = await Page.Save(Typed, await StampOfUnreadable());
         Assert.Equal(HttpStatusCode.InternalServerError, status);
@@ -58,7 +58,7 @@ public sealed class UnreadableFileTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task When_it_can_be_read_again_a_saving_is_asked_about()
+    public async Task Saving_after_it_becomes_readable_is_a_conflict()
     {
         var stamp = await StampOfUnreadable();
         Page.Write("lamp.card", OpenedPage.Card);

@@ -5,7 +5,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Folder;
 
-/// <summary>What other programs do in the folder is reported.</summary>
+/// <summary>The page is notified of changes that other programs make in the folder. Each name is such a change.</summary>
 public sealed class WatchTests : IAsyncLifetime
 {
     private readonly TemporaryFolder _around = new();
@@ -33,14 +33,14 @@ public sealed class WatchTests : IAsyncLifetime
     [Theory]
     [InlineData("# ab\n")]
     [InlineData("# b\n")]
-    public async Task A_file_that_is_written_also_with_as_many_letters_as_before(string text)
+    public async Task A_file_written_even_with_the_same_length(string text)
     {
         _around.Write("cards/lamp.card", text);
         await Reported("lamp.card");
     }
 
     [Fact]
-    public async Task A_file_that_is_replaced_by_an_older_one()
+    public async Task A_file_replaced_by_an_older_one()
     {
         File.SetLastWriteTimeUtc(_around.Write("old", "# b\n"), DateTime.UnixEpoch);
         File.Move(_around.At("old"), At("lamp.card"), overwrite: true);
@@ -55,14 +55,14 @@ public sealed class WatchTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task A_file_that_is_deleted()
+    public async Task A_deleted_file()
     {
         File.Delete(At("lamp.card"));
         await Reported("lamp.card");
     }
 
     [Fact]
-    public async Task Both_names_of_a_file_that_is_renamed()
+    public async Task Both_names_of_a_renamed_file()
     {
         File.Move(At("lamp.card"), At("light.card"));
         await Reported("lamp.card");
@@ -70,7 +70,7 @@ public sealed class WatchTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task A_folder_that_is_renamed()
+    public async Task A_renamed_folder()
     {
         Directory.Move(At("day"), At("night"));
         await Reported("day/sky.card");
@@ -78,7 +78,7 @@ public sealed class WatchTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task Nothing_that_is_hidden()
+    public async Task No_hidden_file()
     {
         _around.Write("cards/.sketch/drafts/a.json", "");
         _around.Write("cards/.hidden.card", "");
@@ -88,7 +88,7 @@ public sealed class WatchTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task The_files_of_an_opened_folder_that_goes_and_comes_back_and_what_is_written_then()
+    public async Task The_files_of_an_opened_folder_that_disappears_and_comes_back_and_later_writes()
     {
         Directory.Move(_around.At("cards"), _around.At("elsewhere"));
         await Reported("lamp.card");
@@ -99,7 +99,7 @@ public sealed class WatchTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task The_opened_folder_that_is_deleted_and_made_anew()
+    public async Task The_opened_folder_deleted_and_created_again()
     {
         Directory.Delete(_around.At("cards"), recursive: true);
         _around.Write("cards/later.card", "");

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Page;
 
-/// <summary>The page needs no network: nothing in it comes from elsewhere.</summary>
+/// <summary>The page needs no network: it loads nothing from other hosts.</summary>
 public sealed partial class OnlyFromHereTests : OnOpenedPage
 {
     public static TheoryData<string> Served() =>
@@ -13,20 +13,20 @@ public sealed partial class OnlyFromHereTests : OnOpenedPage
 
     [Theory]
     [MemberData(nameof(Served))]
-    public async Task A_file_of_the_page_loads_nothing_from_elsewhere(string name)
+    public async Task A_file_of_the_page_loads_nothing_from_other_hosts(string name)
     {
         using var request = Page.Read(name == "page.html" ? "" : name);
         using var response = await Page.Send(request);
         response.EnsureSuccessStatusCode();
         var text = await response.Content.ReadAsStringAsync(OpenedPage.Stop);
-        // The names of XML languages look like addresses and are none; comments of licences may say where a library has its home.
+        // XML namespaces look like addresses but are not loaded; licence comments may contain the home page of a library.
         var addresses = Addresses().Matches(Comments().Replace(text, "")).Select(m => m.Value)
             .Where(a => !a.StartsWith("http://www.w3.org/", StringComparison.Ordinal));
         Assert.Empty(addresses);
     }
 
     [Fact]
-    public async Task The_page_has_no_script_or_style_in_its_text()
+    public async Task The_page_has_no_inline_script_or_style()
     {
         using var request = Page.Read("");
         using var response = await Page.Send(request);

@@ -4,11 +4,11 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Page;
 
-/// <summary>What the scripts of the page decide, tested by Node's own test runner in <c>tests/Sketch.Page.Tests</c>.</summary>
+/// <summary>The scripts of the page, tested by Node's test runner in <c>tests/Sketch.Page.Tests</c>.</summary>
 public sealed class PageScriptTests
 {
     [Fact]
-    public async Task The_scripts_of_the_page_decide_as_their_tests_say()
+    public async Task The_tests_of_the_scripts_of_the_page_pass()
     {
         var stop = TestContext.Current.CancellationToken;
         var start = new ProcessStartInfo("node", ["--test", "--test-reporter=spec"])
@@ -23,7 +23,7 @@ public sealed class PageScriptTests
         await node.WaitForExitAsync(stop);
 
         Assert.True(node.ExitCode == 0, output + await error);
-        // A folder in which nothing was found is no success.
+        // A folder without tests is a failure.
         Assert.DoesNotContain("tests 0", output, StringComparison.Ordinal);
     }
 }

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Server;
 
-/// <summary>What every answer says to the browser, so that nothing else than this page can use it.</summary>
+/// <summary>The headers of every response, so that only this page can use it.</summary>
 public sealed class AnswerHeaderTests : OnOpenedPage
 {
     public static TheoryData<string> Answers() =>
@@ -43,7 +43,7 @@ public sealed class AnswerHeaderTests : OnOpenedPage
     private async Task<string> Header(string answer, string name)
     {
         using var request = Request(answer);
-        // A body that is refused is not read, so its answer comes before all of it is sent.
+        // A rejected body is not read, so the response comes before it is sent completely.
         request.Headers.ExpectContinue = answer == "too large";
         using var response = await Page.Send(request);
         return string.Join(", ", response.Headers.Concat(response.Content.Headers)
@@ -52,7 +52,7 @@ public sealed class AnswerHeaderTests : OnOpenedPage
 
     [Theory]
     [MemberData(nameof(Answers))]
-    public async Task A_page_may_load_nothing_from_elsewhere(string answer)
+    public async Task The_page_may_load_nothing_from_other_hosts(string answer)
     {
         var policy = (await Header(answer, "Content-Security-Policy")).Split("; ").Select(d => d.Split(' ', 2))
             .ToDictionary(d => d[0], d => d[1]);
@@ -65,16 +65,17 @@ public sealed class AnswerHeaderTests : OnOpenedPage
 
     [Theory]
     [MemberData(nameof(Answers))]
-    public async Task No_type_is_guessed(string answer) => Assert.Equal("nosniff", await Header(answer, "X-Content-Type-Options"));
+    public async Task Content_types_are_not_guessed(string answer) =>
+        Assert.Equal("nosniff", await Header(answer, "X-Content-Type-Options"));
 
     [Theory]
     [MemberData(nameof(Answers))]
-    public async Task The_word_is_disclosed_to_nobody(string answer) =>
+    public async Task The_secret_word_is_sent_to_no_other_host(string answer) =>
         Assert.Equal("no-referrer", await Header(answer, "Referrer-Policy"));
 
     [Theory]
     [MemberData(nameof(Answers))]
-    public async Task Nothing_is_kept_by_the_browser(string answer) => Assert.Equal("no-store", await Header(answer, "Cache-Control"));
+    public async Task The_browser_caches_nothing(string answer) => Assert.Equal("no-store", await Header(answer, "Cache-Control"));
 
     [Theory]
     [MemberData(nameof(Answers))]
@@ -83,19 +84,19 @@ public sealed class AnswerHeaderTests : OnOpenedPage
 
     [Theory]
     [MemberData(nameof(Answers))]
-    public async Task No_other_page_is_given_the_answer(string answer) =>
+    public async Task No_other_page_may_read_the_response(string answer) =>
         Assert.Equal("", await Header(answer, "Access-Control-Allow-Origin"));
 
     [Theory]
     [MemberData(nameof(Answers))]
-    public async Task The_server_does_not_say_what_it_is(string answer) => Assert.Equal("", await Header(answer, "Server"));
+    public async Task The_server_does_not_identify_itself(string answer) => Assert.Equal("", await Header(answer, "Server"));
 
     [Fact]
-    public async Task The_nonce_of_styles_is_another_each_time() =>
+    public async Task The_style_nonce_differs_each_time() =>
         Assert.NotEqual(await Header("page", "Content-Security-Policy"), await Header("page", "Content-Security-Policy"));
 
     [Fact]
-    public async Task A_refused_request_gets_these_too_when_there_are_too_many()
+    public async Task A_request_rejected_for_load_has_these_headers_too()
     {
         for (var i = 0; i < 5000; i++)
         {
@@ -108,6 +109,6 @@ public sealed class AnswerHeaderTests : OnOpenedPage
             }
         }
 
-        Assert.Fail("5000 requests were answered.");
+        Assert.Fail("5000 requests were accepted.");
     }
 }

@@ -5,10 +5,10 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Server;
 
-public sealed class NewsTests : OnOpenedPage
+public sealed class ChangeFeedTests : OnOpenedPage
 {
     [Fact]
-    public async Task A_window_is_reported_which_file_another_program_saved()
+    public async Task A_window_is_notified_of_a_file_that_another_program_saved()
     {
         using var window = await Page.Listen(OpenedPage.Window);
         Page.Write("lamp.card", OpenedPage.Card + "# by another hand\n");
@@ -16,9 +16,9 @@ public sealed class NewsTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Many_windows_are_reported_and_can_ask()
+    public async Task Many_windows_are_notified_and_can_send_requests()
     {
-        // A browser keeps six plain connections to a server.
+        // A browser opens at most six HTTP connections to a server.
         var windows = await Task.WhenAll(Enumerable.Range(10, 20).Select(n => Page.Listen($"window00000000{n}")));
         Page.Write("lamp.card", OpenedPage.Card + "# by another hand\n");
         Assert.All(await Task.WhenAll(windows.Select(OpenedPage.Reported)), reported => Assert.Equal("lamp.card", reported));
@@ -29,15 +29,15 @@ public sealed class NewsTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_page_of_another_origin_is_reported_nothing()
+    public async Task A_page_of_another_origin_is_not_notified()
     {
-        // RFC 6455, section 10.2: a server that is meant for one page checks the origin of the handshake.
+        // RFC 6455, section 10.2: a server for one page checks the origin of the handshake.
         var refused = await Assert.ThrowsAsync<WebSocketException>(() => Page.Listen(OpenedPage.Window, "http://example.org"));
         Assert.Contains("403", refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]
-    public async Task A_window_that_speaks_is_reported_nothing_more()
+    public async Task A_window_that_sends_a_message_is_disconnected()
     {
         using var window = await Page.Listen(OpenedPage.Window);
         await window.SendAsync(new byte[10_000], WebSocketMessageType.Binary, true, OpenedPage.Stop);
@@ -45,7 +45,7 @@ public sealed class NewsTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_window_too_many_is_reported_so_in_words_that_its_page_can_read()
+    public async Task One_window_too_many_gets_a_reason_that_its_page_can_show()
     {
         var windows = await Task.WhenAll(Enumerable.Range(100, 60).Select(n => Page.Listen($"window0000000{n}")));
         using var tooMany = await Page.Socket(OpenedPage.Window);
@@ -60,7 +60,7 @@ public sealed class NewsTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_listener_that_misses_names_while_it_is_busy_with_one_is_reported_that_any_may_have_changed()
+    public async Task A_listener_that_misses_names_while_busy_is_notified_that_any_file_may_have_changed()
     {
         var news = new ChangeFeed();
         await using var reported = news.Listen(OpenedPage.Stop).GetAsyncEnumerator(OpenedPage.Stop);
@@ -80,15 +80,15 @@ public sealed class NewsTests : OnOpenedPage
 
         async Task<string?> Next()
         {
-            // All is told already, so it never has to wait.
+            // All names are pending already, so this never waits.
             var next = reported.MoveNextAsync();
-            Assert.True(next.IsCompletedSuccessfully, "Nothing more is reported.");
+            Assert.True(next.IsCompletedSuccessfully, "No further name was sent.");
             Assert.True(await next);
             return reported.Current;
         }
     }
 
     [Fact]
-    public async Task Without_a_socket_there_is_no_news() =>
+    public async Task Without_a_socket_there_are_no_notifications() =>
         Assert.Equal(HttpStatusCode.BadRequest, await Page.Status(Page.Read($"news?window={OpenedPage.Window}")));
 }

@@ -3,10 +3,10 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Server;
 
-/// <summary>A browser that follows a link of the page to a file that cannot be made shows a sentence.</summary>
+/// <summary>A browser that follows a link to a file that cannot be made shows an explanation.</summary>
 public sealed class FollowedLinkTests : OnOpenedPage
 {
-    // What Chromium and Firefox send when a link is followed.
+    // The headers that Chromium and Firefox send when a link is followed.
     private const string Browser = "text/html,application/xhtml+xml,application/xml;q=0.9,*/*;q=0.8";
 
     private async Task<HttpResponseMessage> Answer(string address, string accept)
@@ -21,7 +21,7 @@ public sealed class FollowedLinkTests : OnOpenedPage
     [InlineData("booklet.pdf?file=lamp.card", HttpStatusCode.NotFound)]
     [InlineData("cuts.csv?file=lamp.card", HttpStatusCode.NotFound)]
     [InlineData("left.stash?file=lamp.card", HttpStatusCode.NotFound)]
-    public async Task It_is_a_page(string address, HttpStatusCode status)
+    public async Task The_response_is_a_page(string address, HttpStatusCode status)
     {
         using var answer = await Answer(address, Browser);
         Assert.Equal((status, "text/html"), (answer.StatusCode, answer.Content.Headers.ContentType?.MediaType));
@@ -29,7 +29,7 @@ public sealed class FollowedLinkTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Its_style_is_one_that_the_policy_lets_in()
+    public async Task Its_style_is_allowed_by_the_policy()
     {
         using var answer = await Answer("booklet.pdf?file=lamp.card", Browser);
         var policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
@@ -38,14 +38,14 @@ public sealed class FollowedLinkTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task What_the_address_says_is_shown_as_text()
+    public async Task Text_from_the_address_is_escaped()
     {
         using var answer = await Answer("templates.pdf?file=%3Cscript%3Ealert(1)%3C/script%3E", Browser);
         Assert.DoesNotContain("<script", await answer.Content.ReadAsStringAsync(OpenedPage.Stop), StringComparison.OrdinalIgnoreCase);
     }
 
     [Fact]
-    public async Task A_script_that_asks_the_same_gets_JSON()
+    public async Task A_script_gets_JSON_from_the_same_address()
     {
         using var answer = await Answer("booklet.pdf?file=lamp.card", "*/*");
         Assert.Equal("application/json", answer.Content.Headers.ContentType?.MediaType);

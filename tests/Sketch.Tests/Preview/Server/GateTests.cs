@@ -5,7 +5,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Server;
 
-/// <summary>Nobody but the page itself is answered. Each request here is one that a hostile page or program can make.</summary>
+/// <summary>Only the page itself gets responses. Each request here is one that a hostile page or program can make.</summary>
 public sealed class GateTests : OnOpenedPage
 {
     private HttpRequestMessage Saving =>
@@ -23,25 +23,25 @@ public sealed class GateTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task The_page_itself_is_answered() => Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.Read("files")));
+    public async Task The_page_itself_gets_a_response() => Assert.Equal(HttpStatusCode.OK, await Page.Status(Page.Read("files")));
 
     [Theory]
     [InlineData("")]
     [InlineData("files")]
     [InlineData("page.js")]
     [InlineData("/files")]
-    public Task A_request_without_the_word_is_refused(string path) => IsRefused(Page, new(HttpMethod.Get, $"{Page.Origin}/{path}"));
+    public Task A_request_without_the_secret_word_is_rejected(string path) => IsRefused(Page, new(HttpMethod.Get, $"{Page.Origin}/{path}"));
 
     [Fact]
-    public Task A_request_with_another_word_is_refused() =>
+    public Task A_request_with_another_word_is_rejected() =>
         IsRefused(Page, new(HttpMethod.Get, $"{Page.Origin}/{new string('0', 32)}/files"));
 
     [Fact]
-    public Task A_request_with_a_part_of_the_word_is_refused() =>
+    public Task A_request_with_part_of_the_word_is_rejected() =>
         IsRefused(Page, new(HttpMethod.Get, $"{Page.Address.AbsoluteUri[..^2]}/files"));
 
     [Fact]
-    public async Task What_the_command_line_of_a_browser_shows_to_others_leads_in_once()
+    public async Task The_address_visible_on_the_command_line_of_a_browser_works_once()
     {
         using var first = await Page.Send(new(HttpMethod.Get, Page.OnceAddress));
         using var second = await Page.Send(new(HttpMethod.Get, Page.OnceAddress));
@@ -51,7 +51,7 @@ public sealed class GateTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task The_word_is_another_at_every_start()
+    public async Task The_word_differs_at_every_start()
     {
         var before = Page.Address.Segments[1];
         await Page.Serve();
@@ -67,9 +67,9 @@ public sealed class GateTests : OnOpenedPage
     [InlineData("localhost.lighthouse.example")]
     [InlineData("192.168.1.20")]
     [InlineData("0.0.0.0")]
-    public async Task A_foreign_name_that_points_to_this_machine_is_refused(string host)
+    public async Task A_foreign_host_name_that_resolves_to_this_machine_is_rejected(string host)
     {
-        // DNS rebinding: the browser believes to speak with that name, and so gives its pages the answers.
+        // DNS rebinding: the browser believes that it talks to that host, so its pages may read the responses.
         var request = Page.Read("files");
         request.Headers.Host = $"{host}:{Page.Address.Port}";
         await IsRefused(Page, request);
@@ -79,7 +79,7 @@ public sealed class GateTests : OnOpenedPage
     [InlineData("127.0.0.1")]
     [InlineData("127.0.0.1:80")]
     [InlineData("localhost:1")]
-    public async Task A_name_with_another_port_is_refused(string host)
+    public async Task A_host_with_another_port_is_rejected(string host)
     {
         var request = Page.Read("files");
         request.Headers.Host = host;
@@ -91,7 +91,7 @@ public sealed class GateTests : OnOpenedPage
     [InlineData("http://127.0.0.1:1")]
     [InlineData("http://localhost")]
     [InlineData("null")]
-    public async Task A_request_from_another_page_is_refused(string origin)
+    public async Task A_request_from_another_page_is_rejected(string origin)
     {
         var request = Saving;
         request.Headers.Remove("Origin");
@@ -100,7 +100,7 @@ public sealed class GateTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Another_page_may_not_even_read()
+    public async Task Another_page_cannot_even_read()
     {
         var request = Page.Read("files");
         request.Headers.Add("Origin", "https://lighthouse.example");
@@ -110,7 +110,7 @@ public sealed class GateTests : OnOpenedPage
     [Theory]
     [InlineData("cross-site")]
     [InlineData("same-site")]
-    public async Task A_request_that_the_browser_marks_as_foreign_is_refused(string site)
+    public async Task A_request_marked_as_cross_site_is_rejected(string site)
     {
         var request = Saving;
         request.Headers.Remove("Sec-Fetch-Site");
@@ -121,7 +121,7 @@ public sealed class GateTests : OnOpenedPage
     [Theory]
     [InlineData("cross-site")]
     [InlineData("same-site")]
-    public async Task A_link_from_another_page_is_refused(string site)
+    public async Task A_link_from_another_page_is_rejected(string site)
     {
         var request = Page.Read("");
         request.Headers.Add("Sec-Fetch-Site", site);
@@ -129,7 +129,7 @@ public sealed class GateTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_form_of_another_page_that_says_no_origin_is_refused()
+    public async Task A_form_of_another_page_without_an_origin_is_rejected()
     {
         var request = Saving;
         request.Headers.Remove("Origin");
@@ -141,14 +141,14 @@ public sealed class GateTests : OnOpenedPage
     [InlineData("DELETE")]
     [InlineData("OPTIONS")]
     [InlineData("TRACE")]
-    public async Task Other_methods_are_refused(string method)
+    public async Task Other_methods_are_rejected(string method)
     {
         using var request = new HttpRequestMessage(new(method), new Uri(Page.Address, "save"));
         Assert.InRange((int)await Page.Status(request), 400, 499);
     }
 
     [Fact]
-    public async Task A_refused_saving_writes_nothing()
+    public async Task A_rejected_save_writes_nothing()
     {
         var request = Saving;
         request.Headers.Remove("Origin");
@@ -158,7 +158,7 @@ public sealed class GateTests : OnOpenedPage
     }
 
     [Fact]
-    public void Another_address_of_the_machine_is_not_listened_on()
+    public void The_server_does_not_listen_on_other_addresses_of_the_machine()
     {
         var others = NetworkInterface.GetAllNetworkInterfaces().SelectMany(i => i.GetIPProperties().UnicastAddresses).Select(a => a.Address)
             .Where(a => !a.Equals(IPAddress.Loopback)).Append(IPAddress.IPv6Loopback);

@@ -6,7 +6,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Server;
 
-/// <summary>Too much and too strange is refused, and the page goes on being served.</summary>
+/// <summary>Oversized and malformed requests are rejected, and the page is still served.</summary>
 public sealed class RequestLimitTests : OnOpenedPage
 {
     private static readonly string[] SenselessChoices = ["", "=", "a=", "=b", "a=b/c/d"];
@@ -26,12 +26,12 @@ public sealed class RequestLimitTests : OnOpenedPage
     [InlineData("forget")]
     [InlineData("plan")]
     [InlineData("keep")]
-    public async Task A_body_that_says_to_be_huge_is_refused_before_it_comes(string path) =>
+    public async Task A_body_with_a_huge_declared_length_is_rejected_before_it_is_sent(string path) =>
         Assert.Equal(413, StatusOf(
             await Page.Raw(Head("POST", path, "Content-Type: application/json\r\nContent-Length: 10000000000\r\n"))));
 
     [Fact]
-    public async Task A_body_without_a_length_is_refused_at_the_limit()
+    public async Task A_body_without_a_length_is_rejected_at_the_limit()
     {
         using var line = await Page.Connect();
         await line.SendAsync(Encoding.ASCII.GetBytes(
@@ -40,7 +40,7 @@ public sealed class RequestLimitTests : OnOpenedPage
         var sent = 0L;
         try
         {
-            // A gigabyte would be sent if it were taken.
+            // A gigabyte would be sent if it were accepted.
             for (; sent < 1L << 30; sent += part.Length)
             {
                 for (var at = 0; at < part.Length;)
@@ -53,11 +53,11 @@ public sealed class RequestLimitTests : OnOpenedPage
         {
         }
 
-        Assert.True(sent < 100_000_000, $"{sent} bytes were taken.");
+        Assert.True(sent < 100_000_000, $"{sent} bytes were accepted.");
     }
 
     [Fact]
-    public async Task A_text_too_large_to_be_read_again_is_not_saved()
+    public async Task A_text_too_large_to_read_back_is_not_saved()
     {
         var (_, stamp) = await Page.Open();
         var (status, json) = await Page.Save($"# {new string('a', TextContent.Limit)}", stamp);
@@ -74,18 +74,18 @@ public sealed class RequestLimitTests : OnOpenedPage
     [InlineData("\"text\"")]
     [InlineData("{\"file\":\"lamp.card\",}")]
     [InlineData("file=lamp.card")]
-    public async Task What_is_no_JSON_is_refused(string body) =>
+    public async Task A_body_that_is_not_JSON_is_rejected(string body) =>
         Assert.InRange((int)await Page.Status(Page.Say("see", new StringContent(body, Encoding.UTF8, "application/json"))), 400, 499);
 
     [Theory]
     [InlineData("{\"file\":\"lamp.card\",\"window\":\"window0000000001\",\"text\":\"\u00ff\"}")]
     [InlineData("{\"file\":\"lamp.card\",\"window\":\"window0000000001\",\"text\":\"\u00ff\\ud800\"}")]
     [InlineData("{\"\\ud800\":1,\"file\":\"lamp.card\",\"window\":\"window0000000001\",\"text\":\"\"}")]
-    public async Task What_is_no_text_is_refused(string body) =>
+    public async Task A_body_that_is_not_text_is_rejected(string body) =>
         Assert.Equal(HttpStatusCode.BadRequest, await Page.Status(Page.Say("see", new ByteArrayContent(Encoding.Latin1.GetBytes(body)))));
 
     [Fact]
-    public async Task JSON_of_a_hundred_thousand_levels_is_refused() =>
+    public async Task JSON_of_a_hundred_thousand_levels_is_rejected() =>
         Assert.Equal(HttpStatusCode.BadRequest,
             await Page.Status(Page.Say("see", new StringContent($"{{\"file\":{new string('[', 100_000)}"))));
 
@@ -94,11 +94,11 @@ public sealed class RequestLimitTests : OnOpenedPage
     [InlineData("{\"file\":\"lamp.card\",\"window\":\"../../x\",\"text\":\"card\"}")]
     [InlineData("{\"file\":\"lamp.card\",\"text\":\"card\"}")]
     [InlineData("{}")]
-    public async Task JSON_of_another_form_is_refused(string body) =>
+    public async Task JSON_of_another_form_is_rejected(string body) =>
         Assert.InRange((int)await Page.Status(Page.Say("see", new StringContent(body, Encoding.UTF8, "application/json"))), 400, 499);
 
     [Fact]
-    public async Task Choices_that_make_no_sense_do_no_harm() => Assert.Equal(
+    public async Task Nonsensical_choices_do_no_harm() => Assert.Equal(
         HttpStatusCode.OK,
         await Page.Status(Page.Say(
             "see", new
@@ -112,11 +112,11 @@ public sealed class RequestLimitTests : OnOpenedPage
             })));
 
     [Fact]
-    public async Task Headers_beyond_the_limit_are_refused() =>
+    public async Task Headers_beyond_the_limit_are_rejected() =>
         Assert.Equal(431, StatusOf(await Page.Raw(Head("GET", "files", $"X-Long: {new string('a', 40_000)}\r\n"))));
 
     [Fact]
-    public async Task An_address_beyond_the_limit_is_refused() =>
+    public async Task An_address_beyond_the_limit_is_rejected() =>
         Assert.InRange(StatusOf(await Page.Raw(Head("GET", new string('a', 40_000)))), 400, 499);
 
     [Theory]
@@ -124,19 +124,19 @@ public sealed class RequestLimitTests : OnOpenedPage
     [InlineData("GET / HTTP/1.1\r\nHost: a\r\nHost: b\r\n\r\n")]
     [InlineData("\0\0\0\0\r\n\r\n")]
     [InlineData("\u0016\u0003\u0001\u0002\r\n\r\n")]
-    public async Task What_is_no_HTTP_is_refused(string request) => Assert.InRange(StatusOf(await Page.Raw(request)), 400, 499);
+    public async Task A_request_that_is_not_HTTP_is_rejected(string request) => Assert.InRange(StatusOf(await Page.Raw(request)), 400, 499);
 
     [Fact]
-    public async Task Steps_upwards_in_the_address_lead_nowhere() =>
+    public async Task Parent_steps_in_the_address_lead_nowhere() =>
         Assert.InRange(StatusOf(await Page.Raw(Head("GET", "../../../../etc/passwd"))), 400, 499);
 
     [Fact]
-    public async Task Many_requests_at_once_are_refused_and_a_while_later_the_page_is_served_again()
+    public async Task Too_many_requests_at_once_are_rejected_and_later_the_page_is_served_again()
     {
         var sent = 0;
         while (await Page.Status(Page.Read("none")) != HttpStatusCode.TooManyRequests)
         {
-            Assert.True(++sent < 5000, "5000 requests were answered.");
+            Assert.True(++sent < 5000, "5000 requests were accepted.");
         }
 
         HttpStatusCode status;
@@ -149,7 +149,7 @@ public sealed class RequestLimitTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Of_many_open_lines_the_first_is_closed()
+    public async Task The_oldest_of_too_many_open_connections_is_closed()
     {
         var lines = new List<Socket>();
         try
@@ -159,11 +159,11 @@ public sealed class RequestLimitTests : OnOpenedPage
             {
                 var line = await Page.Connect();
                 lines.Add(line);
-                // A line that is open stays silent.
+                // An open connection stays silent.
                 isClosed = lines[0].Poll(TimeSpan.FromMilliseconds(20), SelectMode.SelectRead);
             }
 
-            Assert.True(isClosed, $"{lines.Count} lines are open.");
+            Assert.True(isClosed, $"{lines.Count} connections are open.");
         }
         finally
         {
@@ -175,9 +175,9 @@ public sealed class RequestLimitTests : OnOpenedPage
     [InlineData("")]
     [InlineData("GET / HTTP/1.1\r\nHost: ")]
     [InlineData("GET /0123456789abcdef0123456789abcdef/files HTTP/1.1\r\nHost: 127.0.0.1:PORT\r\n\r\n")]
-    public async Task The_page_is_served_while_any_number_of_lines_without_the_word_are_open(string said)
+    public async Task The_page_is_served_while_many_connections_without_the_word_are_open(string said)
     {
-        // A listener of the page's own stays as well.
+        // A listener of the page itself stays connected as well.
         using var window = await Page.Listen(OpenedPage.Window);
         var lines = new List<Socket>();
         try

@@ -3,11 +3,11 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Server;
 
-/// <summary>A program that sends its headers a letter at a time does not keep a connection open for ever.</summary>
+/// <summary>A program that sends its headers one character at a time cannot keep a connection open for ever.</summary>
 public sealed class SlowRequestTests
 {
     [Fact]
-    public async Task Headers_that_never_end_are_refused()
+    public async Task Headers_that_never_end_are_rejected()
     {
         await using var page = await OpenedPage.Start(headersWithin: TimeSpan.FromSeconds(0.1));
         using var line = await page.Connect();

@@ -6,7 +6,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Sessions;
 
-/// <summary>A text is compiled once, and again as soon as anything differs that the compilation depends on.</summary>
+/// <summary>A text is compiled once, and again when anything changes that the compilation depends on.</summary>
 public sealed class CompilationsTests : IDisposable
 {
     private const string Card = "card \"Lamp\"\nbase A2, fold left, of white\nrole sky: navy\nfront\n  lamp: panel 2 x 3, of sky\n";
@@ -33,7 +33,7 @@ public sealed class CompilationsTests : IDisposable
         Assert.NotSame(Of(Card), Of(Card, choices: new PaperChoice("sky", "cream", Sketch.Panels.PaperSide.Front)));
 
     [Fact]
-    public void Another_shelf_compiles_again()
+    public void Another_stash_compiles_again()
     {
         const string Shelf = "stash \"Museum\"\ncardstock navy: 12 x 12, 3 sheets\n";
         var before = Of(Shelf, "museum.stash").Stash;
@@ -42,7 +42,7 @@ public sealed class CompilationsTests : IDisposable
     }
 
     [Fact]
-    public void A_changed_file_that_the_text_is_like_compiles_again_even_with_the_same_length_and_time()
+    public void A_changed_file_named_by_like_compiles_again_even_with_the_same_length_and_time()
     {
         var time = new DateTime(2024, 5, 1, 0, 0, 0, DateTimeKind.Utc);
         var basis = _folder.Write("lamp.card", Card);
@@ -68,7 +68,7 @@ public sealed class CompilationsTests : IDisposable
     }
 
     [Fact]
-    public void A_file_that_was_missing_compiles_again_once_it_is_there()
+    public void A_missing_file_compiles_again_once_it_exists()
     {
         const string Like = "card \"Night\"\nlike \"lamp.card\"\n";
         Assert.True(Of(Like, "night.card").HasErrors);
@@ -77,7 +77,7 @@ public sealed class CompilationsTests : IDisposable
     }
 
     [Fact]
-    public void Only_the_last_texts_of_a_file_are_held()
+    public void Only_the_latest_texts_of_a_file_are_kept()
     {
         var other = Of(Card, "other.card");
         var first = Of(Card);
@@ -91,7 +91,7 @@ public sealed class CompilationsTests : IDisposable
     }
 
     [Fact]
-    public void Heavy_compilations_drop_those_that_were_used_longest_ago()
+    public void Large_compilations_evict_the_least_recently_used()
     {
         var light = Of(Card);
         var heavy = $"{Card}# {new string('x', 32 * Compilations.MostWeight)}\n";

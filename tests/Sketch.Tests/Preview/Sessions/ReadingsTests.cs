@@ -7,7 +7,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Sessions;
 
-/// <summary>All views of what a window shows are of one compilation.</summary>
+/// <summary>All views of a window share one compilation.</summary>
 public sealed class ReadingsTests : IDisposable
 {
     private const string Window = "window0000000001";
@@ -42,7 +42,7 @@ public sealed class ReadingsTests : IDisposable
     }
 
     [Fact]
-    public void The_picture_and_the_open_tab_are_of_one_compilation()
+    public void The_picture_and_the_open_tab_share_one_compilation()
     {
         var picture = Type("lamp.card", Card);
         Assert.Same(picture.Compilation, _readings.Find(Window, "lamp.card")!.Compilation);
@@ -63,7 +63,7 @@ public sealed class ReadingsTests : IDisposable
         var before = _readings.Batch(Type("day.batch", Batch), new FindingBag())!;
         var after = _readings.Batch(Type("day.batch", Batch.Replace("make 3", "make 4", StringComparison.Ordinal)), new FindingBag())!;
         Assert.Equal(4, after.Cards);
-        // Texts are compared by identity: each comes from the compilation that was used.
+        // Texts are compared by identity, because each comes from the compilation that was used.
         Assert.Equal(before.Files.Skip(1), after.Files.Skip(1));
         Assert.Same(before.Stash, after.Stash);
     }

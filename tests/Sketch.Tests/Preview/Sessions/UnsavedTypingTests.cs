@@ -5,7 +5,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Sessions;
 
-/// <summary>Typing that was never saved outlives the window and the server.</summary>
+/// <summary>Unsaved typing survives the window and the server.</summary>
 public sealed class UnsavedTypingTests : OnOpenedPage
 {
     private const string Other = "window0000000002";
@@ -20,24 +20,24 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     private static string? Text(JsonElement? unsaved) => unsaved?.GetProperty("text").GetString();
 
     [Fact]
-    public async Task Typing_comes_to_the_disk_by_itself()
+    public async Task Typing_is_written_to_the_disk_automatically()
     {
         await Page.Status(Page.See(Typed));
         await OpenedPage.Until(() => Page.Keeps(".json", Typed));
     }
 
     [Fact]
-    public async Task Typing_that_goes_on_comes_to_the_disk_without_a_pause()
+    public async Task Continuous_typing_is_written_to_the_disk_without_a_pause()
     {
         for (var i = 0; !Page.Keeps(".json", Typed); i++)
         {
-            Assert.True(i < 10_000, "10,000 keys left nothing on the disk.");
+            Assert.True(i < 10_000, "Nothing was on the disk after 10,000 keys.");
             Assert.NotEqual(HttpStatusCode.InternalServerError, await Page.Status(Page.See($"{Typed}# {i}\n")));
         }
     }
 
     [Fact]
-    public async Task The_file_itself_is_not_touched_by_typing()
+    public async Task Typing_does_not_change_the_file_itself()
     {
         await Page.Status(Page.See(Typed));
         await Offered(Other);
@@ -45,7 +45,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_window_that_is_loaded_again_gets_its_own_typing()
+    public async Task A_reloaded_window_gets_its_own_typing()
     {
         await Page.Status(Page.See(Typed));
         var unsaved = await Offered(OpenedPage.Window);
@@ -53,7 +53,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_new_window_is_offered_the_typing_of_one_that_is_gone()
+    public async Task A_new_window_is_offered_the_typing_of_a_closed_one()
     {
         await Page.Status(Page.See(Typed));
         var unsaved = await Offered(Other);
@@ -69,7 +69,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Two_windows_keep_their_typing_apart()
+    public async Task Typing_of_two_windows_is_separate()
     {
         await Page.Status(Page.See(Typed));
         await Page.Status(Page.See(Typed + "# other\n", window: Other));
@@ -77,7 +77,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Two_files_of_a_window_keep_their_typing_apart()
+    public async Task Typing_in_two_files_of_a_window_is_separate()
     {
         Page.Write("other.card", OpenedPage.Card);
         await Page.Status(Page.See(Typed));
@@ -85,7 +85,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Typing_outlives_a_server_that_is_ended()
+    public async Task Typing_survives_when_the_server_is_stopped()
     {
         await Page.Status(Page.See(Typed));
         await Page.Serve();
@@ -93,7 +93,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Typing_in_a_file_that_was_deleted_is_still_offered()
+    public async Task Typing_in_a_deleted_file_is_still_offered()
     {
         await Page.Status(Page.See(Typed));
         File.Delete(Page.At("lamp.card"));
@@ -101,7 +101,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_file_that_was_deleted_is_listed_as_long_as_typing_in_it_is_kept()
+    public async Task A_deleted_file_is_listed_as_long_as_typing_in_it_is_kept()
     {
         await Page.Status(Page.See(Typed));
         File.Delete(Page.At("lamp.card"));
@@ -111,7 +111,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_draft_of_a_file_elsewhere_is_not_listed()
+    public async Task A_draft_of_a_file_outside_the_folder_is_not_listed()
     {
         Page.Write(".sketch/drafts/a.json", "{\"window\":\"window0000000002\",\"file\":\"../seen.card\",\"base\":\"\",\"text\":\"\"}");
         Assert.Equal(["lamp.card"], await Listed());
@@ -124,7 +124,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Typing_is_offered_however_many_other_files_have_drafts()
+    public async Task Typing_is_offered_even_if_many_other_files_have_drafts()
     {
         for (var i = 0; i < 3000; i++)
         {
@@ -137,7 +137,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public void Of_texts_that_are_written_from_many_sides_the_last_one_stays()
+    public void The_last_of_several_concurrent_drafts_is_kept()
     {
         using var drafts = new UnsavedTexts(new(Page.Root));
         for (var i = 0; i < 200; i++)
@@ -151,7 +151,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Typing_that_the_disk_refused_is_kept_when_it_does_no_longer()
+    public async Task Typing_that_could_not_be_written_is_written_later()
     {
         Page.Write(".sketch", "");
         await Page.Status(Page.See(Typed));
@@ -162,7 +162,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     [Theory]
     [InlineData(OpenedPage.Window)]
     [InlineData(Other)]
-    public async Task Typing_that_the_disk_refuses_is_offered_from_memory(string window)
+    public async Task Typing_that_cannot_be_written_is_offered_from_memory(string window)
     {
         Page.Write(".sketch", "");
         await Page.Status(Page.See(Typed));
@@ -172,11 +172,11 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Typing_that_the_disk_refuses_comes_before_what_it_took_earlier()
+    public async Task Typing_that_cannot_be_written_takes_precedence_over_an_older_draft()
     {
         await Page.Status(Page.See(Typed));
         await OpenedPage.Until(() => Page.Keeps(".json", Typed));
-        // A folder in place of each draft: it can still be read elsewhere, and not be replaced.
+        // A folder in place of each draft, so that the draft cannot be replaced but can still be read elsewhere.
         var draft = Assert.Single(Directory.GetFiles(Page.At(".sketch/drafts")));
         File.Move(draft, Page.At(".sketch/drafts/other.json"));
         Directory.CreateDirectory(draft);
@@ -185,7 +185,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Typing_that_is_taken_up_elsewhere_stays_on_the_disk_until_the_disk_takes_the_new_text()
+    public async Task Typing_continued_in_another_window_stays_on_the_disk_until_the_new_text_is_written()
     {
         await Page.Status(Page.See(Typed, window: Other));
         await OpenedPage.Until(() => Page.Keeps(".json", Typed));
@@ -204,7 +204,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Typing_that_the_disk_refuses_in_a_deleted_file_is_listed()
+    public async Task A_deleted_file_with_typing_that_cannot_be_written_is_listed()
     {
         Page.Write(".sketch", "");
         await Page.Status(Page.See(Typed));
@@ -213,7 +213,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Typing_that_the_disk_refuses_is_no_longer_offered_once_it_is_saved()
+    public async Task Typing_that_cannot_be_written_is_no_longer_offered_once_it_is_saved()
     {
         var (_, stamp) = await Page.Open();
         Page.Write(".sketch", "");
@@ -224,7 +224,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task A_window_is_reported_which_of_its_typing_is_in_memory_only()
+    public async Task A_window_is_notified_which_of_its_typing_is_only_in_memory()
     {
         Page.Write(".sketch", "");
         using var window = await Page.Listen(OpenedPage.Window);
@@ -232,7 +232,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
         await Page.Status(Page.See(Typed));
         while (await OpenedPage.InMemoryOnly(window) is not ["lamp.card"])
         {
-            // Not yet refused.
+            // Not yet failed.
         }
 
         Assert.Empty(await OpenedPage.InMemoryOnly(other));
@@ -246,7 +246,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Typing_that_is_only_to_be_kept_is_kept()
+    public async Task Typing_sent_only_to_be_kept_is_kept()
     {
         await Page.Status(Page.Say(
             "typed", new { file = "lamp.card", window = OpenedPage.Window, text = Typed, stamp = "", saved = false }));
@@ -254,9 +254,9 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task Typing_is_kept_while_other_texts_are_long_to_work_out()
+    public async Task Typing_is_kept_while_other_texts_take_long_to_compile()
     {
-        // Far more than the machine has processors, each of them seconds of work.
+        // Far more than the machine has processors, and each takes seconds.
         var hostile = OpenedPage.Card + string.Concat(Enumerable.Repeat("  lamp: panel 2 x 3, of navy\n", 1500));
         var slow = Enumerable.Range(10, 3 * Environment.ProcessorCount)
             .Select(i => Page.Status(Page.See(hostile, window: $"window00000000{i}"))).ToArray();
@@ -268,7 +268,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task What_is_saved_is_no_longer_offered()
+    public async Task Saved_typing_is_no_longer_offered()
     {
         var (_, stamp) = await Page.Open();
         await Page.Status(Page.See(Typed, stamp: stamp));
@@ -278,7 +278,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task What_was_typed_while_an_earlier_text_was_being_saved_is_kept_as_typing_upon_that_text()
+    public async Task Typing_during_a_save_is_kept_as_changes_to_the_saved_text()
     {
         var (_, stamp) = await Page.Open();
         await Page.Status(Page.See(Typed + "# and on\n", stamp: stamp));
@@ -289,7 +289,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task What_is_left_aside_is_kept_among_the_earlier_texts()
+    public async Task Discarded_typing_is_kept_among_the_earlier_versions()
     {
         await Page.Status(Page.See(Typed));
         await Page.Status(Page.Say("forget", new { file = "lamp.card", window = OpenedPage.Window, keep = true }));
@@ -305,7 +305,7 @@ public sealed class UnsavedTypingTests : OnOpenedPage
     [InlineData("[]")]
     [InlineData("{\"window\":null,\"file\":\"lamp.card\",\"base\":null,\"text\":null}")]
     [InlineData("{\"window\":7,\"file\":\"lamp.card\",\"base\":\"\",\"text\":\"x\"}")]
-    public async Task A_broken_draft_is_no_draft(string content)
+    public async Task A_broken_draft_is_ignored(string content)
     {
         Page.Write(".sketch/drafts/broken.json", content);
         Assert.Null(await Offered(Other));

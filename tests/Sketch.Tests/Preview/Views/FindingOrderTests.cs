@@ -2,7 +2,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Views;
 
-/// <summary>The page lists the worst first.</summary>
+/// <summary>The page lists the most severe findings first.</summary>
 public sealed class FindingOrderTests : OnOpenedPage
 {
     private const string NoteThenWarningThenErrors = """
@@ -18,7 +18,7 @@ public sealed class FindingOrderTests : OnOpenedPage
         """;
 
     [Fact]
-    public async Task Errors_stand_above_warnings_and_these_above_notes_each_in_the_order_of_lines()
+    public async Task Errors_come_before_warnings_and_warnings_before_notes_each_by_line()
     {
         var (_, json) = await Page.Ask(Page.See(NoteThenWarningThenErrors));
         var found = json.GetProperty("findings").EnumerateArray()
@@ -28,7 +28,7 @@ public sealed class FindingOrderTests : OnOpenedPage
     }
 
     [Fact]
-    public async Task What_is_found_in_the_text_itself_stands_above_the_same_severity_in_another_file()
+    public async Task Findings_in_the_text_itself_come_before_those_of_the_same_severity_in_other_files()
     {
         Page.Write("a.card", "card \"Broken\"\nbase A2, fold left, of white\nfront\n  star 1, rigth 1, of cream\n");
         const string Batch = "batch \"Run\"\nfor \"Cliff ward\", 2 cards\nmake 2 of \"a.card\"\nmake 2 of\n";

@@ -31,14 +31,14 @@ public sealed class PapersPanelTests : OnOpenedPage
         (await Page.Ask(Page.Say("keep", new { file = "lamp.card", window = OpenedPage.Window, batch = "lamp-day.batch", line }))).Status;
 
     [Fact]
-    public async Task Papers_are_kept_under_the_line_that_makes_the_card()
+    public async Task Papers_are_saved_under_the_make_line_of_the_card()
     {
         Assert.Equal(HttpStatusCode.OK, await Keep(3));
         Assert.Equal(Batch + "  role sky: gulls\n", await File.ReadAllTextAsync(Page.At("lamp-day.batch"), OpenedPage.Stop));
     }
 
     [Fact]
-    public async Task A_line_that_no_longer_makes_the_card_is_reported()
+    public async Task A_line_that_no_longer_makes_the_card_is_explained()
     {
         Page.Write("lamp-day.batch", "# one line more\n" + Batch);
         Assert.Equal(HttpStatusCode.Conflict, await Keep(3));

@@ -2,7 +2,7 @@ using Xunit;
 
 namespace Sketch.Tests.Preview.Views;
 
-/// <summary>The words that the editor offers at the beginning of a line.</summary>
+/// <summary>The words that the editor offers at the start of a line.</summary>
 public sealed class WordsTests : OnOpenedPage
 {
     private async Task<string?[]> Starts(string kind)
@@ -16,7 +16,7 @@ public sealed class WordsTests : OnOpenedPage
     [InlineData("stash", "paper", "panel")]
     [InlineData("stash", "offcut", "base")]
     [InlineData("batch", "make", "panel")]
-    public async Task Each_kind_of_file_has_its_own(string kind, string own, string other)
+    public async Task Each_kind_of_file_has_its_own_words(string kind, string own, string other)
     {
         var starts = await Starts(kind);
         Assert.Contains(own, starts);
