@@ -50,7 +50,7 @@ internal static class RandomBatches
                 + $"paper{(kind < papers ? kind : draws.Below(papers))}");
         }
 
-        return Read(batch.ToString(), new TestSurroundings(), Shelf(draws, papers));
+        return Read(batch.ToString(), new TestWorld(), Shelf(draws, papers));
     }
 
     /// <summary>Different sizes on each paper, together.</summary>
@@ -59,7 +59,7 @@ internal static class RandomBatches
 
     private static BatchFiles FiveDesigns(Draws draws)
     {
-        var world = new TestSurroundings();
+        var world = new TestWorld();
         var papers = draws.From(5, 7);
         var shares = Shares[draws.Below(Shares.Length)];
         var batch = new StringBuilder("batch \"Fifty-four\"\nstash \"shelf.stash\"\n");
@@ -123,7 +123,7 @@ internal static class RandomBatches
         return stash.ToString();
     }
 
-    private static BatchFiles Read(string batch, TestSurroundings world, string shelf)
+    private static BatchFiles Read(string batch, TestWorld world, string shelf)
     {
         var findings = new FindingBag();
         var files = BatchFiles.Read(new SourceText("random.batch", batch), world.WithText("shelf.stash", shelf), findings);

@@ -95,5 +95,5 @@ public sealed class BatchReaderTests
         return compilation.Batch!;
     }
 
-    private static Compilation Compile(string text) => Compiler.Compile(new SourceText("day.batch", text), new TestSurroundings());
+    private static Compilation Compile(string text) => Compiler.Compile(new SourceText("day.batch", text), new TestWorld());
 }

@@ -69,5 +69,5 @@ public sealed class BaseUnitsTests
         Assert.DoesNotContain(Of($"card \"Test\"\nbase {size}, of white\n"), f => f.Kind == FindingCatalogue.HugeBase);
 
     private static IReadOnlyList<Finding> Of(string card) =>
-        [.. Compiler.Compile(new SourceText("a.card", card), new TestSurroundings().WithText("metric.card", Metric)).Findings];
+        [.. Compiler.Compile(new SourceText("a.card", card), new TestWorld().WithText("metric.card", Metric)).Findings];
 }

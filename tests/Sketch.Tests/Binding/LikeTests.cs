@@ -114,7 +114,7 @@ public sealed class LikeTests
     [Fact]
     public void Cards_can_form_a_chain()
     {
-        var world = new TestSurroundings()
+        var world = new TestWorld()
             .WithText("one.card", Other)
             .WithText("two.card", "card \"Two\"\nlike \"one.card\"\nchange pic: 2 x 2\n");
         Laid.Out("card \"Three\"\nlike \"two.card\"\nchange pic: left 1\n", world).HasSizeAndPlace("front/pic", "2 x 2", "1 1/4, 3/4");
@@ -124,7 +124,7 @@ public sealed class LikeTests
     public void A_card_cannot_start_from_itself()
     {
         const string Text = "card \"Ring\"\nlike \"ring.card\"";
-        var compilation = Compiler.Compile(new SourceText("ring.card", Text), new TestSurroundings().WithText("ring.card", Text));
+        var compilation = Compiler.Compile(new SourceText("ring.card", Text), new TestWorld().WithText("ring.card", Text));
         Assert.Contains(compilation.Findings, f => f.Severity == Severity.Error);
     }
 
@@ -149,10 +149,10 @@ public sealed class LikeTests
         ["SK115"], Found.In("card \"Alone\"\nbase A2, of white\nrefit sizes\nfront\n  star 1, of red\n").Select(f => f.Code));
 
     private static LaidOutCard Like(string lines, string other = Other) =>
-        Laid.Out($"card \"New\"\nlike \"harbour.card\"\n{lines}\n", new TestSurroundings().WithText("harbour.card", other));
+        Laid.Out($"card \"New\"\nlike \"harbour.card\"\n{lines}\n", new TestWorld().WithText("harbour.card", other));
 
     private static IEnumerable<Finding> Errors(string lines) =>
-        Found.In($"card \"New\"\nlike \"harbour.card\"\n{lines}\n", new TestSurroundings().WithText("harbour.card", Other))
+        Found.In($"card \"New\"\nlike \"harbour.card\"\n{lines}\n", new TestWorld().WithText("harbour.card", Other))
             .Where(f => f.Severity == Severity.Error);
 
     private static string[] Order(LaidOutCard card, string below) =>

@@ -14,7 +14,7 @@ public sealed class RepeatedNamesTests
     private const string Lamp = "lamp: star 1, of red\n";
     private const string Like = "card \"Test\"\nlike \"one.card\"\n";
 
-    private static readonly TestSurroundings World = new TestSurroundings().WithText(
+    private static readonly TestWorld World = new TestWorld().WithText(
         "one.card", Head + "front\n  sky: panel 3 x 3, of blue\n    lamp: star 1, of gold\n  2 tag 1, in a row, of red\n");
 
     public static TheoryData<string, string, int> Repeated() => new()
@@ -78,12 +78,12 @@ public sealed class RepeatedNamesTests
         {
             var sky = "  sky: panel 3 x 3, of blue\n" + string.Concat(below.Select(b => $"    {b}, of red\n"));
             var more = onFace ? "add to front\n" : "add to sky\n";
-            var world = new TestSurroundings().WithText("one.card", Head + "front\n" + sky);
+            var world = new TestWorld().WithText("one.card", Head + "front\n" + sky);
             return HasUniquePaths(Like + more + string.Concat(added.Select(a => $"  {a}, of red\n")), world);
         });
     }
 
-    private static bool HasUniquePaths(string text, TestSurroundings? world = null) =>
+    private static bool HasUniquePaths(string text, TestWorld? world = null) =>
         Compiler.Compile(new SourceText("two.card", text), world ?? World).Card is not { } card
         || SizeList.Of(card).Entries.Select(e => e.Path).GroupBy(p => p).All(g => g.Count() == 1);
 

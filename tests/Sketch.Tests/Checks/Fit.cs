@@ -12,7 +12,7 @@ internal static class Fit
     /// <summary>All findings of fit in a whole file, which must be free of errors.</summary>
     public static IReadOnlyList<Finding> In(string text, IWorld? world = null)
     {
-        var compilation = Compiler.Compile(new SourceText("card.card", text), world ?? new TestSurroundings());
+        var compilation = Compiler.Compile(new SourceText("card.card", text), world ?? new TestWorld());
         Assert.DoesNotContain(compilation.Findings, f => f.Severity == Severity.Error);
         return [.. compilation.Findings.Where(f => f.Code.StartsWith("SK4", StringComparison.Ordinal))];
     }

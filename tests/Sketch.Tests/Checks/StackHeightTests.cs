@@ -11,7 +11,7 @@ public sealed class StackHeightTests
 {
     private static LaidOutCard Card(string pieces) => Compiler.Compile(
         new SourceText("card.card", $"card \"Lamp day\"\nbase A2, fold left, of white\nrole sky: dots navy cream\nfront\n{pieces}"),
-            new TestSurroundings()).Card!;
+            new TestWorld()).Card!;
 
     [Theory]
     [InlineData("  square 1, of gold", 0.75)]

@@ -7,7 +7,7 @@ namespace Sketch.Tests.Checks;
 /// <summary>What is right to find in the ten layouts and the worked example; all other rules are silent on them.</summary>
 public sealed class TenLayoutsTests
 {
-    private static readonly IWorld Folder = new TestSurroundings()
+    private static readonly IWorld Folder = new TestWorld()
         .WithText("01.card", HarbourSquaresTests.Text)
         .WithTriangle("boat.svg", 20, 30).WithTriangle("maker.svg", 20, 10).WithTriangle("gull.svg", 40, 20);
 

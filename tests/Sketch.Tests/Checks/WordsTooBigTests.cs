@@ -60,7 +60,7 @@ public sealed class WordsTooBigTests
         var card = Compiler.Compile(
             new("a.card", "card \"Lamp day\"\nunits mm\nbase 100 x 150, of white\nfront\n  banner 60 x 10 \"Fair\", left 0, "
                 + $"swallowtail {swallowtail}, letters 5, of white\n"),
-            new TestSurroundings()).Card!;
+            new TestWorld()).Card!;
         Assert.Equal(middle, card.Pieces[0].Words!.Ink.Bounds.Centre.X, 6);
     }
 
@@ -78,7 +78,7 @@ public sealed class WordsTooBigTests
         var card = Compiler.Compile(
             new("a.card", "card \"Lamp day\"\nunits mm\nbase 100 x 150, of white\nfront\n  banner fit x 10 \"Fair\", swallowtail both, "
                 + "letters 5, of white\n"),
-            new TestSurroundings());
+            new TestWorld());
         Assert.Equal(Fit.Mm(33), card.Card!.Pieces[0].Box.Width);
         Assert.DoesNotContain(card.Findings, f => f.Kind == FindingCatalogue.WordsTooBig);
     }

@@ -124,6 +124,6 @@ public sealed class WordsTooFaintTests
 
         static Sketch.Panels.Paint? Ink(string clause) => Compiler.Compile(
             new($"a.card", $"card \"Lamp day\"\nbase A2, of white\nfront\n  strip 3 x 1/2 \"Fair\", of white{clause}\n"),
-                new TestSurroundings()).Card!.Pieces[0].Words!.NamedInk;
+                new TestWorld()).Card!.Pieces[0].Words!.NamedInk;
     }
 }

@@ -86,7 +86,7 @@ public class FindingCatalogueTests
     /// <summary>A world with one card, no font file and letters only below U+2000.</summary>
     private sealed class Pier : IWorld
     {
-        private readonly TestSurroundings _files = HostileInputs.World().WithText("one.card", Head + "front\n  star 1, top 1, of red\n");
+        private readonly TestWorld _files = HostileInputs.World().WithText("one.card", Head + "front\n  star 1, top 1, of red\n");
 
         public SourceText? ReadText(string path, string namedIn, out string problem) => _files.ReadText(path, namedIn, out problem);
 

@@ -95,14 +95,14 @@ public class ReplacementTests
 
     [Fact]
     public void On_a_name_in_a_change() =>
-        Mends("card \"Test\"\nlike \"first.card\"\nchange skyy: showing 1/4\n", "sky", new TestSurroundings()
+        Mends("card \"Test\"\nlike \"first.card\"\nchange skyy: showing 1/4\n", "sky", new TestWorld()
             .WithText("first.card", "card \"First\"\nbase A2, of white\nfront\n  sky: panel, showing 1/8, of red\n"));
 
     [Theory]
     [InlineData("card \"Test\"\nlike \"frist.card\"\n", "\"first.card\"")]
     [InlineData("card \"Test\"\nlike \"first\"\n", "\"first.card\"")]
     public void On_the_name_of_a_file(string card, string replacement) =>
-        Mends(card, replacement, new TestSurroundings().WithText("first.card", "card \"First\"\nbase A2, of white\n"));
+        Mends(card, replacement, new TestWorld().WithText("first.card", "card \"First\"\nbase A2, of white\n"));
 
     [Theory]
     [InlineData("offcut gulsl: 4 x 6, 2\n", "gulls")]
@@ -119,17 +119,17 @@ public class ReplacementTests
     [Fact]
     public void On_a_paper_that_the_shelf_does_not_have()
     {
-        var stash = Compiler.Compile(new SourceText("museum.stash", Shelf), new TestSurroundings()).Stash;
+        var stash = Compiler.Compile(new SourceText("museum.stash", Shelf), new TestWorld()).Stash;
         Mends("card \"Test\"\nbase A2, of white\nrole sky: gulsl\nfront\n  panel 1 x 1, of sky\n", "gulls", filling: new(stash, []));
     }
 
     [Fact]
     public void A_paper_chosen_from_outside_replaces_nothing_in_the_card()
     {
-        var stash = Compiler.Compile(new SourceText("museum.stash", Shelf), new TestSurroundings()).Stash;
+        var stash = Compiler.Compile(new SourceText("museum.stash", Shelf), new TestWorld()).Stash;
         var filling = new RoleFilling(stash, [new("sky", "gulsl", PaperSide.Front)]);
         var finding = Assert.Single(
-            Compiler.Compile(new SourceText("a.card", Front), new TestSurroundings(), filling).Findings, f =>
+            Compiler.Compile(new SourceText("a.card", Front), new TestWorld(), filling).Findings, f =>
                 f.Hint == "Did you mean gulls?");
         Assert.Null(finding.Replacement);
     }
@@ -137,7 +137,7 @@ public class ReplacementTests
     [Fact]
     public void A_name_that_several_pieces_have_is_not_replaced_by_itself()
     {
-        var world = new TestSurroundings()
+        var world = new TestWorld()
             .WithText("first.card", "card \"First\"\nbase A2, of white\nfront\n  sky: star 1, of red\ninside\n  sky: star 1, of red\n");
         var finding = Compiler.Compile(new SourceText("a.card", "card \"Test\"\nlike \"first.card\"\nchange sky: of blue\n"), world)
             .Findings.Single(f => f.Severity == Severity.Error);
@@ -169,7 +169,7 @@ public class ReplacementTests
         ImmutableArray<Finding> Compile(string content) => Compiler.Compile(new SourceText(path, content), world).Findings;
     }
 
-    private static void Mends(string text, string replacement, TestSurroundings? world = null, RoleFilling? filling = null)
+    private static void Mends(string text, string replacement, TestWorld? world = null, RoleFilling? filling = null)
     {
         var before = Findings(text);
         var finding = Assert.Single(before, f => f.Replacement == replacement);
@@ -180,6 +180,6 @@ public class ReplacementTests
         Assert.DoesNotContain(after, f => f.Code == finding.Code && f.Location.Span.Start == span.Start && f.Message == finding.Message);
 
         Finding[] Findings(string content) =>
-            [.. Compiler.Compile(new SourceText("a.card", content), world ?? new TestSurroundings(), filling ?? RoleFilling.None).Findings];
+            [.. Compiler.Compile(new SourceText("a.card", content), world ?? new TestWorld(), filling ?? RoleFilling.None).Findings];
     }
 }

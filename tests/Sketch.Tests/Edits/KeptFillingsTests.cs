@@ -73,7 +73,7 @@ public class KeptFillingsTests
 
     private static Batch Read(string text)
     {
-        var compilation = Compiler.Compile(new SourceText("lamp-day.batch", text), new TestSurroundings());
+        var compilation = Compiler.Compile(new SourceText("lamp-day.batch", text), new TestWorld());
         Assert.Empty(compilation.Findings);
         return compilation.Batch!;
     }

@@ -119,7 +119,7 @@ internal static class HostileInputs
     /// <summary>A text at full size, as the benchmark measures it, or with its counts divided.</summary>
     public static string Text(string name, int divisor = 1) => Texts[name](divisor);
 
-    public static TestSurroundings World() => new TestSurroundings()
+    public static TestWorld World() => new TestWorld()
         .WithText("storm.card", Text("a card like itself"))
         .WithText("echo.card", Text("two cards like each other"))
         .WithText("doubling.card", Text("parts that double forty times"))

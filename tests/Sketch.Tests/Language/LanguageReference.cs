@@ -40,9 +40,9 @@ internal static class LanguageReference
     public static Example At(int line) => Examples.Single(e => e.Line == line);
 
     /// <summary>The files that examples name.</summary>
-    public static TestSurroundings World()
+    public static TestWorld World()
     {
-        var world = new TestSurroundings().WithTriangle("boat.svg", 40, 30).WithTriangle("gull.svg", 40, 20);
+        var world = new TestWorld().WithTriangle("boat.svg", 40, 30).WithTriangle("gull.svg", 40, 20);
         foreach (var example in Examples.Where(e => e.Argument.EndsWith(".card", StringComparison.Ordinal)))
         {
             world.WithText(example.Argument, example.Source.Content);

@@ -16,7 +16,7 @@ public class FormattedLayoutTests
     public void The_canonical_spelling_has_the_same_layout(string text)
     {
         var formatted = Formatter.Format(new SourceText("card.card", text), new FindingBag());
-        Assert.Equal(Measures(Laid.Out(text, LayoutSamples.Surroundings())), Measures(Laid.Out(formatted!, LayoutSamples.Surroundings())));
+        Assert.Equal(Measures(Laid.Out(text, LayoutSamples.World())), Measures(Laid.Out(formatted!, LayoutSamples.World())));
     }
 
     [Theory]

@@ -10,7 +10,7 @@ internal static class Found
     public static Finding[] On(string pieces) =>
         In($"card \"Test\"\nbase A2, fold left, of white\nfront\n{string.Concat(pieces.Split('\n').Select(l => $"  {l}\n"))}");
 
-    public static Finding[] In(string card, TestSurroundings? world = null) =>
-        [.. Compiler.Compile(new SourceText("card.card", card), world ?? new TestSurroundings())
+    public static Finding[] In(string card, TestWorld? world = null) =>
+        [.. Compiler.Compile(new SourceText("card.card", card), world ?? new TestWorld())
             .Findings.Where(f => string.CompareOrdinal(f.Code, "SK4") < 0)];
 }

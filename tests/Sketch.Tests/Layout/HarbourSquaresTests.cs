@@ -4,7 +4,7 @@ using Xunit;
 namespace Sketch.Tests.Layout;
 
 /// <summary>
-/// Worked out by hand from the language. The words have the plain lettering of <see cref="TestSurroundings"/>:
+/// Worked out by hand from the language. The words have the plain lettering of <see cref="TestWorld"/>:
 /// five characters are as wide as 4 capital heights, so "hello" at a width of 1 3/4 is 7/16 high.
 /// </summary>
 public class HarbourSquaresTests

@@ -23,7 +23,7 @@ public class InsideAndOutTests
         """;
 
     private readonly LaidOutCard _card =
-        Laid.Out(Text, new TestSurroundings().WithTriangle("maker.svg", 20, 10).WithTriangle("gull.svg", 40, 20));
+        Laid.Out(Text, new TestWorld().WithTriangle("maker.svg", 20, 10).WithTriangle("gull.svg", 40, 20));
 
     [Theory]
     [InlineData("inside/low", "4 1/4 x 1/2", "0, 4 3/4")] // 5 1/2 - 1/4 - 1/2

@@ -16,7 +16,7 @@ internal static class Laid
 
     public static LaidOutCard Out(string text, IWorld? world = null, string path = "card.card")
     {
-        var compilation = Compiler.Compile(new SourceText(path, text), world ?? new TestSurroundings());
+        var compilation = Compiler.Compile(new SourceText(path, text), world ?? new TestWorld());
         Assert.DoesNotContain(compilation.Findings, f => f.Severity == Severity.Error);
         return compilation.Card!;
     }

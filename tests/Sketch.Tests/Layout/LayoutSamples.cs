@@ -12,7 +12,7 @@ internal static class LayoutSamples
         FairWindsTests.Text, LampTests.Text,
     ];
 
-    public static TestSurroundings Surroundings() => new TestSurroundings()
+    public static TestWorld World() => new TestWorld()
         .WithText("01.card", HarbourSquaresTests.Text)
         .WithTriangle("boat.svg", 20, 30).WithTriangle("maker.svg", 20, 10).WithTriangle("gull.svg", 40, 20);
 }

@@ -79,5 +79,5 @@ public class LikeHarbourSquaresTests
 
     private static LaidOutCard Refitted() => From(Larger);
 
-    private static LaidOutCard From(string text) => Laid.Out(text, new TestSurroundings().WithText("01.card", HarbourSquaresTests.Text));
+    private static LaidOutCard From(string text) => Laid.Out(text, new TestWorld().WithText("01.card", HarbourSquaresTests.Text));
 }

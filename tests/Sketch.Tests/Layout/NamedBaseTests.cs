@@ -45,7 +45,7 @@ public class NamedBaseTests
     public void A_name_that_exists_in_both_systems_is_ambiguous()
     {
         var error = Assert.Single(
-            Compiler.Compile(new SourceText("card.card", "card \"Test\"\nbase A6, of white\nfront\n"), new TestSurroundings()).Findings,
+            Compiler.Compile(new SourceText("card.card", "card \"Test\"\nbase A6, of white\nfront\n"), new TestWorld()).Findings,
             f => f.Severity == Severity.Error);
         Assert.Contains("US A6", error.Hint);
         Assert.Contains("ISO A6", error.Hint);

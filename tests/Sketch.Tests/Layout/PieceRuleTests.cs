@@ -123,7 +123,7 @@ public class PieceRuleTests
     [InlineData("  oval 2, of red")] // an oval has no proportions of its own
     public void Nonsense_is_an_error(string pieces) => Assert.Contains(
         Compiler.Compile(new SourceText("card.card", $"card \"Test\"\nbase A2, fold left, of white\nfront\n{pieces}"),
-            new TestSurroundings()).Findings,
+            new TestWorld()).Findings,
         f => f.Severity == Severity.Error);
 
     [Fact]
@@ -133,7 +133,7 @@ public class PieceRuleTests
 
         var compilation = Compiler.Compile(
             new SourceText("card.card", $"card \"Test\"\nbase A2, of white\nfront\n  60 strip 3 x 1 \"{words}\", of red"),
-                new TestSurroundings());
+                new TestWorld());
 
         Assert.Contains(compilation.Findings, f => f.Kind == FindingCatalogue.TooManyPieces
             && f.Message.Contains("letters", StringComparison.Ordinal));

@@ -16,7 +16,7 @@ public class PortholeTests
           boat: outline 1 7/8 wide, file "boat.svg", measured from front/porthole, of navy
         """;
 
-    private readonly LaidOutCard _card = Laid.Out(Text, new TestSurroundings().WithTriangle("boat.svg", 20, 30));
+    private readonly LaidOutCard _card = Laid.Out(Text, new TestWorld().WithTriangle("boat.svg", 20, 30));
 
     [Theory]
     [InlineData("front/porthole", "2 1/2 x 2 1/2", "1 1/4, 1 1/4")] // (5 - 2 1/2)/2

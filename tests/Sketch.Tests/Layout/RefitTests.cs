@@ -57,14 +57,14 @@ public class RefitTests
     {
         var text = "card \"New\"\nlike \"small.card\"\nunits mm\nbase 120 x 180\nrefit sizes";
         var small = "card \"Small\"\nunits mm\nbase 100 x 150, fold left, of white\nfront\n  square 34, left 7, top 10, of red";
-        Laid.Out(text, new TestSurroundings().WithText("small.card", small))
+        Laid.Out(text, new TestWorld().WithText("small.card", small))
             .HasSizeAndPlace("front/square", "41 mm x 41 mm", "8 mm, 12 mm"); // 40.8, 8.4, 12
     }
 
     [Fact]
     public void Each_change_of_a_refit_is_reported_as_written_in_the_file()
     {
-        var world = new TestSurroundings().WithText("small.card", Small);
+        var world = new TestWorld().WithText("small.card", Small);
         var reported = Compiler.Compile(new SourceText("new.card", "card \"New\"\nlike \"small.card\"\nbase 8 x 10\nrefit sizes"), world)
             .Findings
             .Where(f => f.Code == "SK320").Select(f => f.Message);
@@ -75,5 +75,5 @@ public class RefitTests
     }
 
     private static LaidOutCard From(string lines) =>
-        Laid.Out($"card \"New\"\nlike \"small.card\"\n{lines}", new TestSurroundings().WithText("small.card", Small));
+        Laid.Out($"card \"New\"\nlike \"small.card\"\n{lines}", new TestWorld().WithText("small.card", Small));
 }

@@ -55,7 +55,7 @@ public class RuleTests
     [InlineData("base A2, of white\nfront\n  star 1, of red\nenvelope US A2, of any offcut")]
     public void Any_offcut_on_a_piece_gets_a_hint_with_the_lines_to_write(string lines)
     {
-        var findings = Compiler.Compile(new("card.card", $"card \"Lamp day\"\n{lines}\n"), new TestSurroundings()).Findings;
+        var findings = Compiler.Compile(new("card.card", $"card \"Lamp day\"\n{lines}\n"), new TestWorld()).Findings;
         var finding = Assert.Single(findings, f => f.Code == "SK115");
         Assert.Equal("Write role scrap: any offcut above the faces, and of scrap here.", finding.Hint);
     }
@@ -210,7 +210,7 @@ public class RuleTests
         var compilation = Compiler.Compile(
             new SourceText("card.card",
                 $"card \"Chain\"\nbase A2, of white\npart p0 1 x 1\n  star 1/2, of red\n{parts}front\n  square 1, of blue\n  use p20\n"),
-                    new TestSurroundings());
+                    new TestWorld());
 
         var finding = Assert.Single(compilation.Findings);
         Assert.Equal((FindingCatalogue.TooManyPieces, 67), (finding.Kind, finding.Location.Start.Line));

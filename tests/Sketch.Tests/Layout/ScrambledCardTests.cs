@@ -20,14 +20,14 @@ public class ScrambledCardTests
     public void A_card_with_mistakes_gives_a_layout_or_findings() =>
         Spoilt.Sample(text =>
         {
-            var compilation = Compiler.Compile(new SourceText("card.card", text), LayoutSamples.Surroundings());
+            var compilation = Compiler.Compile(new SourceText("card.card", text), LayoutSamples.World());
             Assert.True(compilation.Card is not null || compilation.HasErrors, text);
         });
 
     [Fact]
     public void Every_finding_points_into_its_text() =>
         Spoilt.Sample(text => Assert.All(
-            Compiler.Compile(new SourceText("card.card", text), LayoutSamples.Surroundings()).Findings,
+            Compiler.Compile(new SourceText("card.card", text), LayoutSamples.World()).Findings,
             f => Assert.InRange(f.Location.Span.End, f.Location.Span.Start, f.Location.Source.Content.Length)));
 
     private static string Spoil(string text, int where, int how, string word)

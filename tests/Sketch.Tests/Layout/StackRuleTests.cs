@@ -71,6 +71,6 @@ public class StackRuleTests
 
     private static IEnumerable<Finding> Errors(string pieces) =>
         Compiler.Compile(new SourceText("card.card", $"card \"Test\"\nbase A2, fold left, of white\nfront\n{pieces}"),
-            new TestSurroundings()).Findings
+            new TestWorld()).Findings
             .Where(f => f.Severity == Severity.Error);
 }

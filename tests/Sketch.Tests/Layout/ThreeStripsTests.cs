@@ -4,7 +4,7 @@ using Xunit;
 namespace Sketch.Tests.Layout;
 
 /// <summary>
-/// Worked out by hand from the language. In the plain lettering of <see cref="TestSurroundings"/> letters of half the height of the strip,
+/// Worked out by hand from the language. In the plain lettering of <see cref="TestWorld"/> letters of half the height of the strip,
 /// 3/16, are 0.15 in wide; the strip is 1/8 longer at each end, rounded up to the next 1/16.
 /// </summary>
 public class ThreeStripsTests

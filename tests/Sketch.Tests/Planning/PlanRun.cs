@@ -45,7 +45,7 @@ internal sealed class PlanRun
     /// <summary>Plans a batch beside the card "gull.card" and the stash "shelf.stash", and further files.</summary>
     public static PlanRun Of(string batch, params (string Name, string Text)[] files)
     {
-        var world = new TestSurroundings().WithText("gull.card", Card).WithText("shelf.stash", Shelf).WithText("day.batch", batch);
+        var world = new TestWorld().WithText("gull.card", Card).WithText("shelf.stash", Shelf).WithText("day.batch", batch);
         foreach (var (name, text) in files)
         {
             world.WithText(name, text);

@@ -52,7 +52,7 @@ public class ReadmeTests
     [Fact]
     public void The_mistakes_shown_give_the_findings_shown()
     {
-        var compilation = Compiler.Compile(new SourceText("mistaken.card", Fences("mistaken").Single()), new TestSurroundings());
+        var compilation = Compiler.Compile(new SourceText("mistaken.card", Fences("mistaken").Single()), new TestWorld());
         using var reported = new StringWriter();
 
         FindingsText.Write(reported, compilation.Findings);

@@ -9,7 +9,7 @@ namespace Sketch.Tests.Stashes;
 internal static class Stashed
 {
     public static Compilation Compile(string lines) =>
-        Compiler.Compile(new SourceText("shelf.stash", "stash \"Shelf\"\n" + lines), new TestSurroundings());
+        Compiler.Compile(new SourceText("shelf.stash", "stash \"Shelf\"\n" + lines), new TestWorld());
 
     /// <summary>A stash without findings.</summary>
     public static Stash Stash(string lines)
@@ -25,6 +25,6 @@ internal static class Stashed
 
     public static Compilation Card(string lines, Stash? stash, params string[] choices) => Compiler.Compile(
         new SourceText("card.card", "card \"Card\"\nbase A2, fold left, of white\n" + lines),
-        new TestSurroundings(),
+        new TestWorld(),
         new(stash, [.. choices.Select(c => PaperChoice.TryParse(c, out var choice) ? choice : throw new ArgumentException(c))]));
 }

@@ -159,7 +159,7 @@ public class LimitTests
     public void Realistic_cards_are_far_below_the_limits(string work, string lines)
     {
         var page = new SourceText("page.card", $"card \"{work}\"\nbase 12 x 12, of white\nfront\n  {lines}\n");
-        Assert.DoesNotContain(Compiler.Compile(page, new TestSurroundings()).Findings, f => f.Severity == Severity.Error);
+        Assert.DoesNotContain(Compiler.Compile(page, new TestWorld()).Findings, f => f.Severity == Severity.Error);
     }
 
     [Fact]
@@ -184,8 +184,8 @@ public class LimitTests
     private static Finding[] Beyond(string lines) =>
         [.. In($"{Head}  {lines}\n").Where(f => f.Kind == FindingCatalogue.TooManyPieces || f.Kind == FindingCatalogue.BadCount)];
 
-    private static Compilation Compile(string lines) => Compiler.Compile(new("test.card", $"{Head}  {lines}\n"), new TestSurroundings());
+    private static Compilation Compile(string lines) => Compiler.Compile(new("test.card", $"{Head}  {lines}\n"), new TestWorld());
 
     private static IEnumerable<Finding> In(string text) =>
-        Compiler.Compile(new("test.card", text), new TestSurroundings()).Findings.Where(f => f.Severity == Severity.Error);
+        Compiler.Compile(new("test.card", text), new TestWorld()).Findings.Where(f => f.Severity == Severity.Error);
 }

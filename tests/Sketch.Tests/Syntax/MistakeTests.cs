@@ -103,7 +103,7 @@ public class MistakeTests
     [InlineData("lamp: sttar 1\n  heart 1, above lamp, of red")]
     [InlineData("panel showing 1/3, of red")]
     public void One_mistake_is_one_finding(string pieces) =>
-        Assert.Single(Compiler.Compile(new("a.card", $"card \"x\"\nbase A2, of white\nfront\n  {pieces}\n"), new TestSurroundings())
+        Assert.Single(Compiler.Compile(new("a.card", $"card \"x\"\nbase A2, of white\nfront\n  {pieces}\n"), new TestWorld())
             .Findings
             .Where(f => string.CompareOrdinal(f.Code, "SK4") < 0));
 
@@ -128,14 +128,14 @@ public class MistakeTests
     [InlineData("stash \"x\"\npaper gulls: 12 x 12, 3 shets\n")]
     [InlineData("stash \"x\"\ngem red: 1/8, 60 peices\n")]
     public void A_misspelt_word_is_the_only_finding_of_its_line(string text) =>
-        Assert.StartsWith("Did you mean", Assert.Single(Compiler.Compile(new("a.card", text), new TestSurroundings()).Findings)
+        Assert.StartsWith("Did you mean", Assert.Single(Compiler.Compile(new("a.card", text), new TestWorld()).Findings)
             .Hint, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("cardstock navy: 25 sheets", "Write cardstock navy: 12 x 12, 3 sheets.")]
     [InlineData("envelope A2: 50", "Write width x height, such as 12 x 12.")]
     public void A_missing_size_in_a_stash_is_one_finding(string line, string hint) =>
-        Assert.Equal(hint, Assert.Single(Compiler.Compile(new("a.stash", $"stash \"x\"\n{line}\n"), new TestSurroundings()).Findings).Hint);
+        Assert.Equal(hint, Assert.Single(Compiler.Compile(new("a.stash", $"stash \"x\"\n{line}\n"), new TestWorld()).Findings).Hint);
 
     [Theory]
     [InlineData("gem gold 3 mm: 20", "gem gold: 3 mm, 20")]
@@ -159,7 +159,7 @@ public class MistakeTests
         Assert.Empty(In(offer, "units mm\n"));
 
         static IReadOnlyList<Finding> In(string line, string units = "") =>
-            [.. Compiler.Compile(new("a.stash", $"stash \"x\"\n{units}{line}\npaper gulls: A4, 3 sheets\n"), new TestSurroundings())
+            [.. Compiler.Compile(new("a.stash", $"stash \"x\"\n{units}{line}\npaper gulls: A4, 3 sheets\n"), new TestWorld())
                 .Findings];
     }
 

@@ -51,7 +51,7 @@ public sealed class DrawnSizeTests
     [Theory]
     [MemberData(nameof(Samples))]
     public void Every_piece_of_a_sample_is_listed_at_its_drawn_size(int sample) =>
-        AssertSizes(Compiler.Compile(new SourceText("card.card", LayoutSamples.All[sample]), LayoutSamples.Surroundings()).Card!);
+        AssertSizes(Compiler.Compile(new SourceText("card.card", LayoutSamples.All[sample]), LayoutSamples.World()).Card!);
 
     [Fact]
     public void Every_piece_of_the_sketches_is_listed_at_its_drawn_size() => Assert.All(Printed.Samples(), AssertSizes);
@@ -60,7 +60,7 @@ public sealed class DrawnSizeTests
     public void Every_piece_of_any_card_is_listed_at_its_drawn_size() => Cards.Sample(
         text =>
         {
-            var compilation = Compiler.Compile(new SourceText("card.card", text), LayoutSamples.Surroundings());
+            var compilation = Compiler.Compile(new SourceText("card.card", text), LayoutSamples.World());
             if (!compilation.HasErrors)
             {
                 AssertSizes(compilation.Card!);
@@ -98,7 +98,7 @@ public sealed class DrawnSizeTests
     [InlineData("  frame 0, showing 1/4, of gold")]
     public void A_frame_of_zero_width_is_an_error(string pieces)
     {
-        var compilation = Compiler.Compile(new SourceText("card.card", $"{Head}{pieces}\n"), new TestSurroundings());
+        var compilation = Compiler.Compile(new SourceText("card.card", $"{Head}{pieces}\n"), new TestWorld());
         Assert.Equal(FindingCatalogue.BadSize, Assert.Single(compilation.Findings, f => f.Severity == Severity.Error).Kind);
     }
 
@@ -127,7 +127,7 @@ public sealed class DrawnSizeTests
     public void A_window_that_leaves_nothing_is_an_error()
     {
         var compilation = Compiler.Compile(
-            new SourceText("card.card", Head + "  panel 1 x 1, of red\n    window 2 x 2\n"), new TestSurroundings());
+            new SourceText("card.card", Head + "  panel 1 x 1, of red\n    window 2 x 2\n"), new TestWorld());
         Assert.Equal(FindingCatalogue.NothingLeft, Assert.Single(compilation.Findings, f => f.Severity == Severity.Error).Kind);
     }
 

@@ -16,7 +16,7 @@ namespace Sketch.Tests.Templates;
 /// <summary>Templates of cards in the built-in font, as printed.</summary>
 internal static class Printed
 {
-    private static readonly IWorld Surroundings = new FolderFiles(fonts: new FontShelf([]));
+    private static readonly IWorld World = new FolderFiles(fonts: new FontShelf([]));
 
     public static readonly TemplateOptions OnLetter = new(PageFormat.Letter, PrinterScale.True);
 
@@ -26,21 +26,21 @@ internal static class Printed
             + "strip 2 1/2 x 1/4, bottom 0, of cream, wrap 1/4\n";
 
     /// <summary>A card whose words are set in the built-in font.</summary>
-    public static LaidOutCard Lay(string text) => Laid.Out(text, Surroundings);
+    public static LaidOutCard Lay(string text) => Laid.Out(text, World);
 
     public static CardTemplates Of(string text, TemplateOptions? options = null) => Of([Lay(text)], options);
 
     public static CardTemplates Of(IReadOnlyList<LaidOutCard> cards, TemplateOptions? options = null)
     {
         var findings = new FindingBag();
-        var templates = CardTemplates.Make(cards, options ?? OnLetter, Surroundings, findings);
+        var templates = CardTemplates.Make(cards, options ?? OnLetter, World, findings);
         Assert.DoesNotContain(findings.ToImmutable(), f => f.Severity == Severity.Error);
         return templates!;
     }
 
     private static readonly Lazy<ImmutableArray<LaidOutCard>> AllSamples = new(() =>
         [.. Directory.GetFiles(Project.Repository.PathTo("sketches"), "*.card").Order(StringComparer.Ordinal)
-        .Select(f => Compiler.Compile(FolderFiles.ReadFile(f).Source!, Surroundings).Card!)]);
+        .Select(f => Compiler.Compile(FolderFiles.ReadFile(f).Source!, World).Card!)]);
 
     private static readonly Lazy<ImmutableArray<CardTemplates>> AllWhole = new(() => [.. AllSamples.Value.Select(c => Of([c]))]);
 

@@ -53,7 +53,7 @@ public sealed class TilesTests
     {
         var findings = new FindingBag();
         var card = Laid.Out("card \"Banner\"\nbase 9 x 120, fold left, of white\nfront\n  strip 8 x 119, of red\n");
-        Assert.Null(CardTemplates.Make([card], Printed.OnLetter, new TestSurroundings(), findings));
+        Assert.Null(CardTemplates.Make([card], Printed.OnLetter, new TestWorld(), findings));
         Assert.Contains(findings.ToImmutable(), f => f.Code == "SK511");
     }
 }

@@ -102,7 +102,7 @@ public sealed class TrueScaleTests
     public void All_letters_on_the_templates_of_every_sample_are_printed_at_twelve_points_or_more(string page, double scale)
     {
         var templates = CardTemplates.Make(
-            [.. Printed.Samples()], Options(page, scale) with { Mirror = true }, new TestSurroundings(), new FindingBag())!;
+            [.. Printed.Samples()], Options(page, scale) with { Mirror = true }, new TestWorld(), new FindingBag())!;
         Assert.All(PrintedWords.On(templates.Pages).SelectMany(p => p), w => Assert.Equal(12, w.Points * scale, 0.05));
     }
 

@@ -16,6 +16,6 @@ public sealed class CountedTests
     public void A_finding_uses_the_singular_for_one_point() =>
         Assert.Contains(
             Compiler.Compile(new SourceText("a.card", "card \"x\"\nbase A2, of white\nfront\n  star 1, 1 points, of red\n"),
-                new TestSurroundings()).Findings,
+                new TestWorld()).Findings,
             f => f.Message == "A star of 1 point cannot be cut.");
 }

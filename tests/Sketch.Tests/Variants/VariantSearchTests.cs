@@ -74,7 +74,7 @@ public class VariantSearchTests
         Assert.All(
             VariantSearch.Find(
                 Compiler.Compile(new("c.card", "card \"C\"\nbase A2, of fold\nrole fold: white\nfront\n  panel 2 x 2, of red\n"),
-                    new TestSurroundings()).Card!,
+                    new TestWorld()).Card!,
                 Stashed.Stash(Shelf + "cardstock navy: letter, 3 sheets\n"), new([], [], 10)).Best,
             v => Assert.Equal("navy", v.Choices.Single().Paper));
 

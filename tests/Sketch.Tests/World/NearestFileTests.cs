@@ -12,5 +12,5 @@ public sealed class NearestFileTests
     [InlineData("thirst.card", "first.card")]
     public void The_nearest_name_is_offered_only_for_a_missing_file(string written, string? near) =>
         Assert.Equal(near, NearestFile.Find(
-            new TestSurroundings().WithText("first.card", "").WithText("a.card", ""), written, "a.card", ".card"));
+            new TestWorld().WithText("first.card", "").WithText("a.card", ""), written, "a.card", ".card"));
 }

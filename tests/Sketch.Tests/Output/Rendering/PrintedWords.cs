@@ -17,7 +17,7 @@ internal sealed record PrintedWords(string Words, double Points, Bounds Box)
     private const double CapitalPerSize = 0.727;
 
     /// <summary>
-    /// All words on pages whose letters are boxes of cap height, as <see cref="TestSurroundings"/> shapes them. Letters are
+    /// All words on pages whose letters are boxes of cap height, as <see cref="TestWorld"/> shapes them. Letters are
     /// outlines, so the SVG is needed to tell which filled shapes in the PDF are words.
     /// </summary>
     public static IReadOnlyList<IReadOnlyList<PrintedWords>> On(IReadOnlyList<string> pages)

@@ -20,7 +20,7 @@ public class BatchPapersTests
 
     private static ImmutableArray<Finding> Check(string lines, string card = Words, string shelf = Shelf)
     {
-        var world = new TestSurroundings().WithText("ahoy.card", card).WithText("shelf.stash", shelf);
+        var world = new TestWorld().WithText("ahoy.card", card).WithText("shelf.stash", shelf);
         return BatchCheck.Of(Compiler.Compile(new SourceText("day.batch", Top + lines), world), world).Findings;
     }
 

@@ -14,7 +14,7 @@ public partial class PlanPagesTests
 
     private static (PlanPages Pages, SheetWork Work) Drawn(string paper = "gulls")
     {
-        var pages = new PlanPages(PlanRun.Of(Batch).Plan!, new TestSurroundings());
+        var pages = new PlanPages(PlanRun.Of(Batch).Plan!, new TestWorld());
         return (pages, pages.Work.First(w => w.Paper == paper));
     }
 
@@ -34,7 +34,7 @@ public partial class PlanPagesTests
     public void Equal_pieces_too_small_for_letters_share_one_with_their_count()
     {
         var plan = PlanRun.Of("batch \"Strips\"\nstash \"shelf.stash\"\ncut 9 of 1/16 x 5 from gulls\n").Plan!;
-        var pages = new PlanPages(plan, new TestSurroundings());
+        var pages = new PlanPages(plan, new TestWorld());
         Assert.Contains("A × 9", Words(pages.Diagram(pages.Work[0], 180, 180)));
     }
 
@@ -80,7 +80,7 @@ public partial class PlanPagesTests
     public void The_booklet_escapes_all_text()
     {
         var plan = PlanRun.Of(Batch.Replace("Lamp day", "Lamp <script>day", StringComparison.Ordinal)).Plan!;
-        Assert.DoesNotContain("<script>", PlanHtml.Write(plan, new(plan, new TestSurroundings())), StringComparison.Ordinal);
+        Assert.DoesNotContain("<script>", PlanHtml.Write(plan, new(plan, new TestWorld())), StringComparison.Ordinal);
     }
 
     [GeneratedRegex(@"^[\d.]+")]

@@ -54,11 +54,11 @@ public sealed class ReadablePlanTests
 
     [Fact]
     public void All_letters_of_the_sample_have_twelve_points_or_more() =>
-        Assert.All(Booklet(Sample(), new TestSurroundings()).SelectMany(p => p), w => Assert.True(w.Points >= Smallest - Rounding, $"{w}"));
+        Assert.All(Booklet(Sample(), new TestWorld()).SelectMany(p => p), w => Assert.True(w.Points >= Smallest - Rounding, $"{w}"));
 
     [Fact]
     public void All_letters_of_any_booklet_have_twelve_points_or_more() =>
-        Assert.All(RandomPlans.Value.SelectMany(p => Booklet(p, new TestSurroundings()))
+        Assert.All(RandomPlans.Value.SelectMany(p => Booklet(p, new TestWorld()))
             .SelectMany(p => p), w => Assert.True(w.Points >= Smallest - Rounding, $"{w}"));
 
     [Fact]
@@ -73,13 +73,13 @@ public sealed class ReadablePlanTests
 
     [Fact]
     public void The_summary_of_a_short_batch_is_one_page() =>
-        Assert.Single(new PlanPages(PlanRun.Of($"{Top}make 6 of \"gull.card\"\n").Plan!, new TestSurroundings()).Summary());
+        Assert.Single(new PlanPages(PlanRun.Of($"{Top}make 6 of \"gull.card\"\n").Plan!, new TestWorld()).Summary());
 
     [Fact]
     public void Each_page_of_a_long_summary_starts_with_a_heading_or_the_column_heads_of_its_table()
     {
         var plan = PlanRun.Of(Top + string.Concat(Enumerable.Repeat("make 1 of \"gull.card\"\n", 78)), Plenty).Plan!;
-        var pages = PrintedWords.On(new PlanPages(plan, new TestSurroundings()).Summary());
+        var pages = PrintedWords.On(new PlanPages(plan, new TestWorld()).Summary());
         Assert.Equal(["Day", "Card", "Besides paper"], pages.Select(p => p[0].Words));
     }
 
@@ -89,7 +89,7 @@ public sealed class ReadablePlanTests
         for (var designs = 22; designs < 44; designs += 3)
         {
             var plan = PlanRun.Of(Top + string.Concat(Enumerable.Repeat("make 1 of \"gull.card\"\n", designs)), Plenty).Plan!;
-            var pages = PrintedWords.On(new PlanPages(plan, new TestSurroundings()).Summary());
+            var pages = PrintedWords.On(new PlanPages(plan, new TestWorld()).Summary());
             Assert.All(pages, p => Assert.True(p[^1].Points < 13, $"{designs} designs: {p[^1].Words}"));
         }
     }
@@ -100,7 +100,7 @@ public sealed class ReadablePlanTests
         var cuts = Enumerable.Range(0, 40)
             .Select(i => $"cut {i % 5 + 1} of {i % 7 + 2}/8 x {i * 5 % 9 + 3}/8 from gulls\n"
             .Replace(" 8/8", " 1", StringComparison.Ordinal));
-        var pages = new PlanPages(PlanRun.Of(Top + string.Concat(cuts), Plenty).Plan!, new TestSurroundings());
+        var pages = new PlanPages(PlanRun.Of(Top + string.Concat(cuts), Plenty).Plan!, new TestWorld());
         var work = pages.Work.MaxBy(w => w.Steps.Length)!;
         var headings = PrintedWords.On(pages.Sheet(work)).Select(p => p[0].Words).ToList();
         Assert.Equal(Enumerable.Repeat(work.Heading(new(false)), 3), headings);

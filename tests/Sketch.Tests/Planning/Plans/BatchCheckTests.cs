@@ -19,7 +19,7 @@ public sealed class BatchCheckTests : IDisposable
 
     private static ImmutableArray<Finding> Check(string batch, string shelf = PlanRun.Shelf)
     {
-        var world = new TestSurroundings().WithText("gull.card", PlanRun.Card).WithText("shelf.stash", shelf).WithText("bad.card", BadCard);
+        var world = new TestWorld().WithText("gull.card", PlanRun.Card).WithText("shelf.stash", shelf).WithText("bad.card", BadCard);
         return BatchCheck.Of(Compiler.Compile(new SourceText("day.batch", batch), world), world).Findings;
     }
 

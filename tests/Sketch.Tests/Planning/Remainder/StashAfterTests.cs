@@ -13,7 +13,7 @@ public class ShelfAfterTests
     private static Stash Left(string batch, string shelf, params (string, string)[] files)
     {
         var text = StashAfter.Write(PlanRun.Of(Top + batch, [("shelf.stash", shelf), .. files]).Plan!);
-        var read = Compiler.Compile(new SourceText("left.stash", text), new TestSurroundings());
+        var read = Compiler.Compile(new SourceText("left.stash", text), new TestWorld());
         Assert.Empty(read.Findings);
         return read.Stash!;
     }
@@ -56,7 +56,7 @@ public class ShelfAfterTests
     public void Without_a_stash_an_empty_one_is_written()
     {
         var text = StashAfter.Write(PlanRun.Of("batch \"Day\"\ncut 1 of 4 x 5 1/4 from gulls\n").Plan!);
-        Assert.Empty(Compiler.Compile(new SourceText("left.stash", text), new TestSurroundings()).Findings);
+        Assert.Empty(Compiler.Compile(new SourceText("left.stash", text), new TestWorld()).Findings);
     }
 
     // Three rows of 3 51/64 in leave 12 in - 11 25/64 in = 39/64 in, between nine and ten sixteenths.

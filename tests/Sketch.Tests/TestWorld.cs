@@ -11,7 +11,7 @@ namespace Sketch.Tests;
 /// A world of a few files and one plain lettering, so that sizes that follow from words can be worked out by hand: every character
 /// is 0.8 of a capital's height wide and as tall as a capital, letters stand without gaps, and a blank is an empty 0.8.
 /// </summary>
-internal sealed class TestSurroundings : IWorld
+internal sealed class TestWorld : IWorld
 {
     /// <summary>Width of every character in heights of a capital.</summary>
     public const double CharacterWidth = 0.8;
@@ -19,14 +19,14 @@ internal sealed class TestSurroundings : IWorld
     private readonly Dictionary<string, string> _texts = [];
     private readonly Dictionary<string, Outline> _artwork = [];
 
-    public TestSurroundings WithText(string path, string content)
+    public TestWorld WithText(string path, string content)
     {
         _texts[path] = content;
         return this;
     }
 
     /// <summary>A file with one filled triangle, its point at the top, in a box of the given size in millimetres.</summary>
-    public TestSurroundings WithTriangle(string path, double width, double height)
+    public TestWorld WithTriangle(string path, double width, double height)
     {
         _artwork[path] = new Outline(
             [new Contour(new(width / 2, 0),
