@@ -14,7 +14,7 @@ internal sealed class BareSkia : IDisposable
     /// <param name="svg">The picture.</param>
     /// <param name="width">Inches.</param>
     /// <param name="height">Inches.</param>
-    /// <param name="dpi">Pixels an inch.</param>
+    /// <param name="dpi">Pixels per inch.</param>
     public BareSkia(string svg, double width, double height, int dpi)
     {
         _picture = _svg.FromSvg(svg)!;

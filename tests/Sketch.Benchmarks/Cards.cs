@@ -8,7 +8,7 @@ namespace Sketch.Benchmarks;
 /// <summary>The cards that are measured.</summary>
 internal static class Cards
 {
-    /// <summary>How many of the random cards are measured.</summary>
+    /// <summary>The number of random cards to measure.</summary>
     public const int RandomCount = 200;
 
     /// <summary>A card of 15 pieces: its base, 12 on the front and 2 inside.</summary>
@@ -38,13 +38,13 @@ internal static class Cards
 
         """;
 
-    /// <summary>A card of 200 pieces: the card of 15 with 185 gems more.</summary>
+    /// <summary>A card of 200 pieces: the card of 15 with 185 more gems.</summary>
     public static readonly string TwoHundredPieces = FifteenPieces.Replace(
         "\n\ninside", "\n    185 gem 1/16, in a grid 37 x 5, gap 1/32, bottom 2, of red\n\ninside", StringComparison.Ordinal);
 
-    /// <summary>The whole way from a text to the SVG of every face, as the command line goes it.</summary>
+    /// <summary>Draws every face of a text as SVG, in the same way as the command line.</summary>
     /// <param name="text">A card without errors.</param>
-    /// <param name="fonts">Fonts with the words they remember; null for fonts that have shaped none yet.</param>
+    /// <param name="fonts">Fonts with their cache of shaped words; null for new fonts with an empty cache.</param>
     public static string[] Draw(string text, FontShelf? fonts) =>
         [.. Lay(text, fonts) is var card ? card.Faces.Select(f => CardDrawing.Draw(card, f.Kind)) : []];
 

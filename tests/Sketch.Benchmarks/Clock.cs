@@ -3,10 +3,10 @@ using System.Runtime.InteropServices;
 
 namespace Sketch.Benchmarks;
 
-/// <summary>Milliseconds by the clock on the wall, and milliseconds of processor, which others on the same machine hardly change.</summary>
+/// <summary>Milliseconds of wall clock, and milliseconds of processor, which other work on the machine hardly changes.</summary>
 internal readonly record struct Spent(double Wall, double Processor);
 
-/// <summary>Takes times.</summary>
+/// <summary>Measures times.</summary>
 internal static class Clock
 {
     private const int FinishedChildren = -1;
@@ -14,7 +14,7 @@ internal static class Clock
     // Of struct rusage: seconds and microseconds of user and of system time come first.
     private const int UsageLength = 18;
 
-    /// <summary>How long something takes in this process.</summary>
+    /// <summary>The time that an action takes in this process.</summary>
     public static Spent Time(Action work)
     {
         var (watch, before) = (Stopwatch.StartNew(), Environment.CpuUsage.TotalTime);
@@ -22,8 +22,8 @@ internal static class Clock
         return new(watch.Elapsed.TotalMilliseconds, (Environment.CpuUsage.TotalTime - before).TotalMilliseconds);
     }
 
-    /// <summary>How long a program takes from its start to its end, on Linux; its output is thrown away.</summary>
-    /// <exception cref="InvalidOperationException">It failed.</exception>
+    /// <summary>The time of a program from start to end, on Linux; its output is discarded.</summary>
+    /// <exception cref="InvalidOperationException">The program failed.</exception>
     public static Spent TimeProgram(string program, params string[] arguments)
     {
         var (watch, before) = (Stopwatch.StartNew(), ProcessorOfChildren());
@@ -34,7 +34,7 @@ internal static class Clock
             : throw new InvalidOperationException($"{program} {string.Join(' ', arguments)} ended with {process.ExitCode}");
     }
 
-    /// <summary>Starts a program whose output is thrown away.</summary>
+    /// <summary>Starts a program and discards its output.</summary>
     public static Process Start(string program, params string[] arguments)
     {
         var process = new Process { StartInfo = new(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true } };
@@ -65,7 +65,7 @@ internal static class Clock
     [DllImport("libc")]
     private static extern int getrusage(int who, [Out] long[] usage);
 
-    /// <summary>Prints a line, numbers written the same everywhere.</summary>
-    // The project runs with invariant globalization, so interpolated numbers have a point.
+    /// <summary>Prints a line with numbers in the invariant format.</summary>
+    // The project runs with invariant globalization, so interpolated numbers have a decimal point.
     public static void Print(string line) => Console.WriteLine(line);
 }

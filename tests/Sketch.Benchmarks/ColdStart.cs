@@ -1,8 +1,8 @@
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// The whole command from a text to a PNG, as a new process each time, in turn with <c>rsvg-convert</c> (librsvg), which makes the same PNG
-/// from the finished SVG. Goal: within 1.5 times of it.
+/// The whole command from a text to a PNG, as a new process each time, alternating with <c>rsvg-convert</c> (librsvg), which makes
+/// the same PNG from the finished SVG. Goal: within 1.5 times its time.
 /// </summary>
 internal static class ColdStart
 {

@@ -7,7 +7,7 @@ using BenchmarkDotNet.Toolchains.InProcess.Emit;
 
 namespace Sketch.Benchmarks;
 
-/// <summary>Measures in the running process: nothing is built again, so a benchmark starts at once, also on a busy machine.</summary>
+/// <summary>Measures in the running process: nothing is rebuilt, so a benchmark starts at once, even on a busy machine.</summary>
 public abstract class InProcess : ManualConfig
 {
     protected InProcess(Job job)
@@ -17,7 +17,7 @@ public abstract class InProcess : ManualConfig
     }
 }
 
-/// <summary>Sets each time against one frame of a screen.</summary>
+/// <summary>Compares each time with one frame of a screen.</summary>
 public sealed class BesideFrame : InProcess
 {
     private const double FrameNanoseconds = 16e6;
@@ -28,7 +28,7 @@ public sealed class BesideFrame : InProcess
                 (nanoseconds / FrameNanoseconds).ToString("P1", CultureInfo.InvariantCulture)));
 }
 
-/// <summary>For what takes a good part of a second.</summary>
+/// <summary>For benchmarks that take a large part of a second.</summary>
 public sealed class Pictures : InProcess
 {
     public Pictures()
@@ -37,7 +37,7 @@ public sealed class Pictures : InProcess
     }
 }
 
-/// <summary>Divides each time by the number of pieces: the same everywhere in a column when the work grows linearly.</summary>
+/// <summary>Divides each time by the number of pieces: constant within a column if the work grows linearly.</summary>
 public sealed class ForEachPiece : InProcess
 {
     public ForEachPiece()

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Sketch.Benchmarks;
 
-/// <summary>Random choices that are the same everywhere for the same seed: SplitMix64 (Steele, Lea and Flood, 2014).</summary>
+/// <summary>Random numbers that depend only on the seed: SplitMix64 (Steele, Lea and Flood, 2014).</summary>
 internal sealed class Draws(ulong seed)
 {
     private ulong _state = seed;
@@ -13,7 +13,7 @@ internal sealed class Draws(ulong seed)
 
     public string Any(string[] words) => words[Below(words.Length)];
 
-    /// <summary>A length in inches, from so many sixteenths to so many.</summary>
+    /// <summary>A random length in inches, within a range of sixteenths.</summary>
     public string Sixteenths(int least, int most) => string.Create(CultureInfo.InvariantCulture, $"{From(least, most)}/16");
 
     private ulong Next()

@@ -13,7 +13,7 @@ using Sketch.Text;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// Each stage on a card with so many pieces, every one with a line, place and size of its own. Linear growth shows in the column
+/// Each stage on a card with many pieces, each with its own line, place and size. Linear growth shows in the column
 /// <c>Each piece</c>. The peer reads and writes the finished SVG with System.Xml.Linq, which grows linearly.
 /// </summary>
 [MemoryDiagnoser]
@@ -61,7 +61,7 @@ public class Growth
     [Benchmark]
     public string Draw() => CardDrawing.Draw(_card!, FaceKind.Front);
 
-    /// <summary>Small pieces side by side on a base that they fill, a hundred a row, every tenth a star.</summary>
+    /// <summary>Small pieces side by side that fill their base, a hundred per row; every tenth is a star.</summary>
     private static string Text(int pieces)
     {
         var text = new StringBuilder(

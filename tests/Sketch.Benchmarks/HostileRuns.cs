@@ -6,24 +6,24 @@ namespace Sketch.Benchmarks;
 
 /// <summary>
 /// Hostile texts, each read, listed, drawn in all forms and made into templates by the built program: exit status, seconds of
-/// processor and the most memory it held. Memory is looked at every few milliseconds, so a peak just before the end may be missed.
+/// processor and peak memory. Memory is sampled every few milliseconds, so a peak just before the end may be missed.
 /// </summary>
 internal static class HostileRuns
 {
-    /// <summary>Seconds of processor and megabytes within which every text is to be answered.</summary>
+    /// <summary>The limits for every text: seconds of processor and megabytes.</summary>
     private const double MostSeconds = 5, MostMegabytes = 500;
 
     private const int LookEvery = 5;
     private const double Megabyte = 1e6;
 
-    /// <summary>After so much processor time the program is stopped and the run counts as missed, however slow a busy machine is.</summary>
+    /// <summary>The processor time after which the program is stopped and the run counts as missed, even on a busy machine.</summary>
     private static readonly TimeSpan GiveUp = TimeSpan.FromMinutes(1);
 
     private static readonly string[] Neighbours = ["echo.card", "doubling.card", "speck.card", "large.card"];
 
     /// <summary>Prints a table.</summary>
     /// <param name="tool">The program, or the .dll of its build for <c>dotnet</c>.</param>
-    /// <param name="names">Parts of the names of the texts to be measured; none for all.</param>
+    /// <param name="names">Parts of the names of the texts to measure; none for all.</param>
     public static int Run(string tool, string[] names)
     {
         var folder = Directory.CreateTempSubdirectory("sketch-hostile-").FullName;
@@ -64,7 +64,7 @@ internal static class HostileRuns
     }
 
     /// <summary>
-    /// One run: exit status (-1 when stopped), seconds by the clock, seconds of processor and the most memory it held in MB.
+    /// One run: exit status (-1 if stopped), seconds of wall clock, seconds of processor and peak memory in MB.
     /// </summary>
     internal static (int Status, double Seconds, double Processor, double Peak) Measure(string tool, params string[] arguments)
     {
@@ -87,7 +87,7 @@ internal static class HostileRuns
             }
             catch (Exception gone) when (gone is InvalidOperationException or System.ComponentModel.Win32Exception)
             {
-                // It ended between two looks; there is nothing more to look at.
+                // The program ended between two samples.
             }
         }
 

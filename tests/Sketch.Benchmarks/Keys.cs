@@ -5,7 +5,7 @@ using Sketch.Preview.Server;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// What one key on the page costs the program: processor time from the request with the changed text to the answers for the picture, the
+/// The cost of one key on the page: processor time from the request with the changed text to the responses for the picture, the
 /// findings and the open tab. The client runs in the same process and is counted too; a request that does nothing is measured beside it.
 /// </summary>
 internal static class Keys
@@ -19,7 +19,7 @@ internal static class Keys
 
     /// <summary>Prints a table.</summary>
     /// <param name="sketches">The folder with the museum's stash and batch.</param>
-    /// <param name="keys">How many keys are measured for each line.</param>
+    /// <param name="keys">The number of keys to measure for each row.</param>
     public static int Run(string sketches, int keys)
     {
         Clock.Print("| text | open tab | ms of processor a key: median | 95 of 100 below | allocated a key, MB |");
@@ -81,7 +81,7 @@ internal static class Keys
             + $"{allocated / 1e6 / keys:0.00} |");
     }
 
-    /// <summary>The text with the title that the keys so far have made of it: never one that was there before.</summary>
+    /// <summary>The text with the title after the keys so far, which never occurred before.</summary>
     private static string Typed(string text, int key)
     {
         var end = text.IndexOf('"', text.IndexOf('"', StringComparison.Ordinal) + 1);

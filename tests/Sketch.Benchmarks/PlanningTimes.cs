@@ -12,8 +12,8 @@ using Sketch.Tests.Cutting;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// How long plans take, how many sheets they need and whether that is proved, beside the bound by area and plain shelves. Goals: a batch of
-/// 54 cards proved in under 2 s, sixty kinds of piece in seconds, as quick for 5,000 cards as for 500.
+/// The times of plans, their sheets and whether these are proved, compared with the area bound and with a plain shelf heuristic. Goals: a
+/// batch of 54 cards proved in under 2 s, sixty kinds of piece in seconds, and the same time for 5,000 cards as for 500.
 /// </summary>
 internal static class PlanningTimes
 {
@@ -24,7 +24,7 @@ internal static class PlanningTimes
 
     /// <summary>Prints tables.</summary>
     /// <param name="sample">The path of a batch.</param>
-    /// <param name="count">How many random batches.</param>
+    /// <param name="count">The number of random batches.</param>
     public static int Run(string sample, int count)
     {
         Cut(RandomBatches.OfFiveDesigns(0)); // loads the solver
@@ -121,7 +121,7 @@ internal static class PlanningTimes
             + $"{papers.Sum(p => p.Plan.Sheets)} | {papers.Sum(p => ShelfFirstFit.Sheets(p.Problem))} |\n");
     }
 
-    // What fits only offcuts is counted nowhere.
+    // Pieces that fit only offcuts are not counted.
     private static long ByArea(CuttingProblem problem)
     {
         var sheet = Area(problem.Sheet.Usable.Size);

@@ -7,7 +7,7 @@ using Sketch.Text;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// Batches such as makers plan, put together at random as texts and read like any other. The same number gives the same batch everywhere.
+/// Random batches like those of makers, generated as texts and read like any other. The same number always gives the same batch.
 /// </summary>
 internal static class RandomBatches
 {
@@ -53,7 +53,7 @@ internal static class RandomBatches
         return Read(batch.ToString(), new TestWorld(), Shelf(draws, papers));
     }
 
-    /// <summary>Different sizes on each paper, together.</summary>
+    /// <summary>The number of different sizes on all papers together.</summary>
     public static int Kinds(IEnumerable<PaperOrder> orders) =>
         orders.Sum(o => o.Pieces.Select(p => p.Size.Width < p.Size.Height ? p.Size : p.Size.Turned()).Distinct().Count());
 

@@ -6,8 +6,8 @@ using Sketch.Panels;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// How times spread over random cards: each from its text to the SVG of all faces, and its front from SVG to PNG at 300 dpi beside bare
-/// SkiaSharp.
+/// The distribution of times over random cards: from the text to the SVG of all faces, and of the front from SVG to PNG at 300 dpi
+/// beside bare SkiaSharp.
 /// </summary>
 internal static class RandomCardTimes
 {
@@ -47,7 +47,7 @@ internal static class RandomCardTimes
         return 0;
     }
 
-    /// <summary>The mean of a few runs, since the processor's clock is coarse.</summary>
+    /// <summary>The mean of a few runs, because the processor clock is coarse.</summary>
     private static Spent Each(int times, Action work)
     {
         var all = Clock.Time(() =>

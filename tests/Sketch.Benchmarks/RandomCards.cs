@@ -3,8 +3,8 @@ using System.Text;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// Cards such as makers lay out, put together at random: a papered panel with mats, strips with foil lines, a few shapes in a row or
-/// column, a banner with words, gems, and words inside. The same number gives the same card everywhere.
+/// Random cards like those of makers: a panel of patterned paper with mats, strips with foil lines, a few shapes in a row or
+/// column, a banner with words, gems, and words inside. The same number always gives the same card.
 /// </summary>
 internal sealed class RandomCards
 {

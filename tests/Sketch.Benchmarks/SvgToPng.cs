@@ -4,7 +4,7 @@ using Sketch.Output.Rendering;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// A front in pixels at 300 dpi, from its SVG, against SkiaSharp that replays and writes the picture already recorded: at most 1.2 times as
+/// Renders a front from its SVG at 300 dpi, compared with SkiaSharp replaying and writing the recorded picture. Goal: at most 1.2 times as
 /// long.
 /// </summary>
 [MemoryDiagnoser]

@@ -5,8 +5,8 @@ using Sketch.Output.Lettering;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// From a text to the pictures of all its faces, against one frame of a screen (16 ms). The peer reads just these pictures with
-/// System.Xml.Linq and writes them again: what moving so much SVG costs at the least.
+/// From a text to the pictures of all its faces, compared with one frame of a screen (16 ms). The peer reads the same pictures with
+/// System.Xml.Linq and writes them again: a lower bound for handling that much SVG.
 /// </summary>
 [MemoryDiagnoser]
 [Config(typeof(BesideFrame))]
@@ -35,7 +35,7 @@ public class TextToSvg
     public int Fifteen_pieces() => Cards.Draw(_fifteen, _fonts).Length;
 
     [Benchmark]
-    public int Fifteen_pieces_with_words_never_seen() => Cards.Draw(_fifteen, new()).Length;
+    public int Fifteen_pieces_with_new_fonts() => Cards.Draw(_fifteen, new()).Length;
 
     [Benchmark(OperationsPerInvoke = Cards.RandomCount)]
     public int Random_cards_each()

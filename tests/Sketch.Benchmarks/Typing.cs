@@ -5,8 +5,8 @@ namespace Sketch.Benchmarks;
 
 /// <summary>
 /// From a key on the page to the new picture on the screen, in Chromium: the time from the key's event to the frame after the picture's SVG
-/// was exchanged. Beside it the same keys in a bare text area of the same browser, from the key to the frame after it: less is not to be
-/// had. Goal: 50 ms for 95 of 100 keys on a card of 15 pieces. Then the time from another program's saving of the file to the new picture
+/// was replaced. For comparison, the same keys in a bare text area of the same browser, from the key to the next frame: a lower
+/// bound. Goal: 50 ms for 95 of 100 keys on a card of 15 pieces. Then the time from a save by another program to the new picture
 /// on the screen; goal: a tenth of a second.
 /// </summary>
 internal static class Typing
@@ -33,7 +33,7 @@ internal static class Typing
         """;
 
     /// <summary>Prints a table.</summary>
-    /// <param name="keys">How many keys are typed on each card.</param>
+    /// <param name="keys">The number of keys to type on each card.</param>
     public static int Run(int keys)
     {
         Clock.Print("| card | keys | median ms | 95 of 100 below ms | most ms | bare text area: median, 95 of 100 | saved by another "
@@ -75,11 +75,11 @@ internal static class Typing
         }
     }
 
-    /// <summary>Saves the file again and again with other words, as an editor elsewhere does.</summary>
+    /// <summary>Saves the file repeatedly with other words, like another editor.</summary>
     private static async Task<double[]> Save(IPage page, string path, string card)
     {
         const int Times = 40;
-        // What was typed is taken out again, so the file and the page are one.
+        // The typed text is removed again, so the file and the page agree.
         await page.Keyboard.PressAsync("Control+S").ConfigureAwait(false);
         await page.GetByText("Saved", new() { Exact = true }).WaitForAsync().ConfigureAwait(false);
         var times = new double[Times];
@@ -96,12 +96,12 @@ internal static class Typing
         return times;
     }
 
-    /// <summary>Types letters into the words of the banner and takes them out again; each key changes the picture.</summary>
+    /// <summary>Types letters into the words of the banner and deletes them again; each key changes the picture.</summary>
     private static async Task<double[]> Type(IPage page, int keys, string pictures)
     {
         if (pictures.Length > 0)
         {
-            // Into the words: the caret goes behind their first quote.
+            // Into the words: the caret goes after their opening quote.
             await page.Keyboard.PressAsync("Home").ConfigureAwait(false);
             var line = await page.EvaluateAsync<string>("() => getSelection().anchorNode.parentElement.closest('.cm-line').textContent")
                 .ConfigureAwait(false);

@@ -6,9 +6,9 @@ using Sketch.Variants;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// Variants of the card of 15 pieces as one contact sheet PNG, a new process each time, in turn with as many runs of <c>rsvg-convert</c>
-/// (librsvg) that each draw one of the same SVGs as wide as on the sheet. Goal: less time in all, and memory that does not grow with the
-/// number of variants.
+/// Variants of the card of 15 pieces as one contact sheet PNG, a new process each time, alternating with as many runs of
+/// <c>rsvg-convert</c> (librsvg) that each draw one of the same SVGs as wide as on the sheet. Goal: less time in total, and memory that
+/// does not grow with the number of variants.
 /// </summary>
 internal static class VariantSheets
 {

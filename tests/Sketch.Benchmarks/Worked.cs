@@ -4,7 +4,7 @@ using BenchmarkDotNet.Running;
 
 namespace Sketch.Benchmarks;
 
-/// <summary>A figure worked out from the mean of a benchmark.</summary>
+/// <summary>A column calculated from the mean of a benchmark.</summary>
 internal sealed class Worked(string name, string legend, Func<double, BenchmarkCase, string> work) : IColumn
 {
     public string Id => name;

@@ -6,10 +6,10 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>Each state of the page, judged by axe-core in light and in dark.</summary>
+/// <summary>Each state of the page, checked by axe-core in light and in dark mode.</summary>
 public sealed class AccessibilityTests(Browsers browsers) : OnEachState(browsers)
 {
-    /// <summary>The rules of axe-core that read colours. What the others read is the same in light and in dark.</summary>
+    /// <summary>The rules of axe-core about colours. The other rules give the same result in light and in dark mode.</summary>
     private static readonly AxeRunOptions OnlyColours = new()
     {
         RunOnly = RunOnlyOptions.Rules("color-contrast", "link-in-text-block"),
@@ -20,7 +20,7 @@ public sealed class AccessibilityTests(Browsers browsers) : OnEachState(browsers
 
     [Theory]
     [MemberData(nameof(States))]
-    public async Task The_page_has_no_barriers(string state)
+    public async Task The_page_has_no_accessibility_violations(string state)
     {
         await Page.EmulateMediaAsync(new() { ReducedMotion = ReducedMotion.Reduce, ColorScheme = ColorScheme.Light });
         await Show(state);
@@ -30,18 +30,18 @@ public sealed class AccessibilityTests(Browsers browsers) : OnEachState(browsers
     }
 
     [Fact]
-    public async Task The_severity_of_a_finding_is_reported_in_words()
+    public async Task The_severity_of_a_finding_is_given_in_words()
     {
         await TypeAt(9, ", rigth 1/4");
         await Expect(Findings.First).ToContainTextAsync("Error");
     }
 
     [Fact]
-    public async Task Each_picture_says_what_it_shows() =>
+    public async Task Each_picture_has_a_text_alternative() =>
         await Expect(Page.GetByRole(AriaRole.Img, new() { Name = "Front, 4 1/4 x 5 1/2 in" })).ToBeVisibleAsync();
 
     [Fact]
-    public async Task What_was_found_is_reported_to_screen_readers()
+    public async Task Findings_are_announced_to_screen_readers()
     {
         await Expect(Page.Locator("#summary")).ToHaveAttributeAsync("role", "status");
         await TypeAt(9, ", rigth 1/4");

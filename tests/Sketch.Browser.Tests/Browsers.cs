@@ -10,14 +10,14 @@ namespace Sketch.Browser.Tests;
 public sealed class Browsers : IAsyncLifetime
 {
     /// <summary>
-    /// The same engine twice: the shell draws no windows around pages, so that a visit takes a third of the processor time.
+    /// The same engine twice: the headless shell draws no windows, so a visit takes a third of the processor time.
     /// </summary>
     private static readonly string[] Programs = ["/usr/bin/chromium-headless-shell", "/usr/bin/chromium"];
 
     private IPlaywright? _playwright;
     private IBrowser? _browser;
 
-    /// <summary>The browser; a test that asks for it where there is none is skipped.</summary>
+    /// <summary>The browser; a test that needs it is skipped if there is none.</summary>
     public IBrowser Browser
     {
         get
@@ -32,7 +32,7 @@ public sealed class Browsers : IAsyncLifetime
     {
         if (Programs.FirstOrDefault(File.Exists) is { } program)
         {
-            // Slow machines with much else to do are no reason to fail.
+            // A slow or busy machine is no reason to fail.
             Assertions.SetDefaultExpectTimeout(20_000);
             _playwright = await Playwright.CreateAsync();
             _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = program, Args = ["--no-sandbox"] });

@@ -15,10 +15,10 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
         }
         """;
 
-    /// <summary>All that Tab reaches from the top of the page until it is at the top again.</summary>
+    /// <summary>All controls that Tab reaches from the top of the page until it returns to the top.</summary>
     private async Task<List<string>> Reached(Func<Task>? atEach = null)
     {
-        // Forth and back, since a focus that a script gives is not always shown.
+        // Forward and back, because a focus set by a script is not always shown.
         await Page.Locator(".skip").FocusAsync();
         await Page.Keyboard.PressAsync("Tab");
         await Page.Keyboard.PressAsync("Shift+Tab");
@@ -43,7 +43,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
         return reached;
     }
 
-    /// <summary>The controls that can be seen and used, of a row of tabs or of radio buttons only the chosen one.</summary>
+    /// <summary>The visible, enabled controls; of a row of tabs or radio buttons only the selected one.</summary>
     private Task<string[]> Controls() => Page.EvaluateAsync<string[]>("""
         () => [...document.querySelectorAll('a[href], button, select, input, textarea, summary, [contenteditable=true]')]
           .filter((c) => !c.disabled && c.tabIndex >= 0 && c.checkVisibility() && !(c.type === 'radio' && !c.checked))
@@ -55,7 +55,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     [InlineData("Papers")]
     [InlineData("Sizes")]
     [InlineData("Templates")]
-    public async Task Tab_reaches_every_control_and_comes_out_of_the_editor(string tab)
+    public async Task Tab_reaches_every_control_and_leaves_the_editor(string tab)
     {
         await TypeAt(9, ", rigth 1/4");
         await Expect(Findings.First).ToContainTextAsync("rigth");
@@ -71,7 +71,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Shift_Tab_comes_out_of_the_editor_too()
+    public async Task Shift_Tab_leaves_the_editor_too()
     {
         await Text.FocusAsync();
         await Page.Keyboard.PressAsync("Shift+Tab");
@@ -79,7 +79,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Wherever_the_focus_is_it_can_be_seen()
+    public async Task The_focus_is_always_visible()
     {
         await OpenTab("Papers");
         var unseen = new List<string>();
@@ -111,7 +111,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task The_first_Tab_leads_past_the_bar_to_the_text()
+    public async Task The_first_Tab_offers_to_skip_to_the_text()
     {
         await Page.Keyboard.PressAsync("Tab");
         await Page.Keyboard.PressAsync("Enter");
@@ -120,7 +120,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Arrows_go_through_the_tabs()
+    public async Task Arrow_keys_move_through_the_tabs()
     {
         await Page.GetByRole(AriaRole.Tab, new() { Name = "Picture" }).FocusAsync();
         await Page.Keyboard.PressAsync("ArrowRight");
@@ -132,7 +132,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_paper_is_chosen_by_keyboard_and_the_focus_stays_there()
+    public async Task A_paper_is_chosen_by_keyboard_and_keeps_the_focus()
     {
         await OpenTab("Papers");
         var paper = Page.Locator("#panel-papers .swatch", new() { HasText = "picnic, front" });
@@ -153,7 +153,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_fixed_finding_does_not_lose_the_focus()
+    public async Task Fixing_a_finding_does_not_lose_the_focus()
     {
         await TypeAt(9, ", rigth 1/4");
         await Expect(Findings.First).ToContainTextAsync("rigth");
@@ -164,7 +164,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task The_line_of_a_finding_leads_into_the_text()
+    public async Task The_link_of_a_finding_moves_the_focus_to_its_line()
     {
         await TypeAt(9, ", rigth 1/4");
         await Button("Line 9").FocusAsync();
@@ -173,7 +173,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task What_is_reported_at_a_finding_is_put_away_behind_the_text()
+    public async Task The_explanation_of_a_finding_opens_and_closes()
     {
         await TypeAt(9, ", rigth 1/4");
         await Expect(Findings.First).ToContainTextAsync("rigth");
@@ -184,7 +184,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Arrows_go_through_the_papers()
+    public async Task Arrow_keys_move_through_the_papers()
     {
         await OpenTab("Papers");
         await Expect(Page.Locator("#panel-papers .swatch")).ToHaveCountAsync(10);
@@ -200,7 +200,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     [InlineData("Keep in the card")]
     [InlineData("Keep in the batch")]
     [InlineData("Reset to the card’s own papers")]
-    public async Task A_button_of_the_papers_does_not_lose_the_focus(string name)
+    public async Task A_button_of_the_Papers_tab_keeps_the_focus(string name)
     {
         await OpenTab("Papers");
         await Page.Locator("#panel-papers .swatch", new() { HasText = "picnic, front" }).ClickAsync();
@@ -213,7 +213,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Working_out_the_sheets_does_not_lose_the_focus()
+    public async Task Planning_the_sheets_does_not_lose_the_focus()
     {
         await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
         await Button("Plan the sheets").FocusAsync();
@@ -223,7 +223,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task An_answered_question_gives_the_focus_back()
+    public async Task An_answered_question_returns_the_focus()
     {
         await TypeAt(1, " # mine");
         Write("watch.card", Card + "# theirs\n");
@@ -236,7 +236,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     [Theory]
     [InlineData("Control+z", "rigth")]
     [InlineData("Control+y", "right")]
-    public async Task Undo_and_redo_work_beside_the_text_too(string last, string expected)
+    public async Task Undo_and_redo_work_outside_the_text_too(string last, string expected)
     {
         await TypeAt(9, ", rigth 1/4");
         await Button("Change to right").FocusAsync();
@@ -254,7 +254,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_dialog_takes_the_focus_keeps_it_and_gives_it_back()
+    public async Task A_dialog_traps_the_focus_and_returns_it()
     {
         await Button("New file…").FocusAsync();
         await Page.Keyboard.PressAsync("Enter");
@@ -270,7 +270,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_new_file_is_begun_by_Enter()
+    public async Task Enter_creates_a_new_file()
     {
         await Button("New file…").FocusAsync();
         await Page.Keyboard.PressAsync("Enter");

@@ -2,7 +2,7 @@ using Xunit;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>Narrow windows, and text twice as large: nothing is cut off, nothing overlaps, and the page moves only up and down.</summary>
+/// <summary>Narrow windows and text at twice the size: nothing is clipped or overlaps, and the page scrolls only vertically.</summary>
 public sealed class LargeTextTests(Browsers browsers) : OnEachState(browsers)
 {
     /// <summary>Width of the window and size of text: a desktop at 200 % (WCAG 2.2, 1.4.4), tablets, and 320 px wide (1.4.10).</summary>
@@ -10,7 +10,7 @@ public sealed class LargeTextTests(Browsers browsers) : OnEachState(browsers)
 
     [Theory]
     [MemberData(nameof(States))]
-    public async Task Nothing_is_cut_off_and_nothing_overlaps(string state)
+    public async Task Nothing_is_clipped_or_overlaps(string state)
     {
         await Show(state);
         var faults = new List<string>();
@@ -24,7 +24,7 @@ public sealed class LargeTextTests(Browsers browsers) : OnEachState(browsers)
         Assert.Empty(faults);
     }
 
-    /// <summary>Sets the size of text and waits until the page has been laid out and drawn again.</summary>
+    /// <summary>Sets the text size and waits until the page has been laid out and painted again.</summary>
     private const string SetTextSize = """
         async (percent) => {
           document.documentElement.style.fontSize = `${percent}%`;
@@ -33,11 +33,11 @@ public sealed class LargeTextTests(Browsers browsers) : OnEachState(browsers)
         """;
 
     /// <summary>
-    /// Looks at every control, of the question where one is asked: within the window, its words within itself, and none upon another.
+    /// Checks every control (only those of a question if one is open): it is in the window, contains its words and overlaps no other.
     /// </summary>
     private const string Faults = """
         () => {
-          // What is scrolled goes beneath the bar.
+          // Scrolled content goes beneath the bar.
           scrollTo(0, 0);
           const faults = [];
           const page = document.documentElement;

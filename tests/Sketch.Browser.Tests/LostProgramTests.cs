@@ -6,7 +6,7 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>The page says when the program does not answer, keeps what is typed meanwhile, and goes on when it answers again.</summary>
+/// <summary>The page says when the program does not respond, keeps typing in the meantime, and continues when it responds again.</summary>
 public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
 {
     private const string Lost = "Sketch does not answer";
@@ -15,7 +15,7 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
     private ILocator Notice => Page.Locator(".notice");
 
     [Fact]
-    public async Task A_program_that_ends_is_noticed_without_a_key()
+    public async Task A_program_that_ends_is_noticed_without_typing()
     {
         await Expect(State).ToHaveTextAsync("Saved");
         await EndServer();
@@ -24,7 +24,7 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_program_that_falls_silent_is_noticed_without_a_key_and_found_again()
+    public async Task A_program_that_stops_responding_is_noticed_without_typing_and_found_again()
     {
         var isSilent = false;
         await Profile.RouteWebSocketAsync("**/news?*", page => page.ConnectToServer().OnMessage(message =>
@@ -43,7 +43,7 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task What_is_typed_while_the_program_is_gone_is_kept_by_the_next_at_the_same_address()
+    public async Task Typing_without_the_program_is_kept_by_the_next_one_at_the_same_address()
     {
         await EndServer();
         await Expect(State).ToHaveTextAsync(Lost);
@@ -59,7 +59,7 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task What_another_program_saved_meanwhile_shows_when_the_program_is_back()
+    public async Task A_file_saved_in_the_meantime_is_shown_when_the_program_is_back()
     {
         await EndServer();
         await Expect(State).ToHaveTextAsync(Lost);
@@ -70,7 +70,7 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_broken_line_is_joined_again()
+    public async Task A_broken_connection_is_restored()
     {
         IWebSocketRoute? line = null;
         await Profile.RouteWebSocketAsync("**/news?*", page =>
@@ -87,9 +87,9 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_file_with_typing_that_the_program_does_not_have_stays_open()
+    public async Task A_file_with_typing_that_was_not_sent_stays_open()
     {
-        // The other file is still answered, as where the program ends a moment later.
+        // The other file still loads, as if the program ended a moment later.
         await Page.RouteAsync("**/see", route => route.AbortAsync());
         await Page.RouteAsync("**/typed", route => route.AbortAsync());
         await TypeAt(1, " # mine");
@@ -99,7 +99,7 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_program_started_again_under_another_address_does_not_mean_that_the_file_is_gone()
+    public async Task A_program_restarted_at_another_address_does_not_mean_that_the_file_is_deleted()
     {
         await EndServer();
         await Expect(State).ToHaveTextAsync(Lost);
@@ -114,7 +114,7 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Leaving_asks_while_the_program_does_not_have_what_is_typed()
+    public async Task Leaving_asks_while_typing_was_not_sent()
     {
         await EndServer();
         await Expect(State).ToHaveTextAsync(Lost);
@@ -124,7 +124,7 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_program_that_is_stopped_in_its_tracks_is_noticed_and_goes_on()
+    public async Task A_suspended_program_is_noticed_and_continues()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no signals.");
         string[] arguments = [typeof(Sketch.Cli.Program).Assembly.Location, "open", Folder, "--no-browser"];

@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>The pages that the tool makes as files, opened from disk without scripts of their own and judged by axe-core.</summary>
+/// <summary>The pages that the tool writes as files, opened from disk and checked by axe-core; they have no scripts of their own.</summary>
 public sealed class MadePagesTests(Browsers browsers) : IAsyncLifetime
 {
     private const string Card = """
@@ -37,7 +37,7 @@ public sealed class MadePagesTests(Browsers browsers) : IAsyncLifetime
     }
 
     [Fact]
-    public async Task A_gallery_has_no_barriers()
+    public async Task A_gallery_has_no_accessibility_violations()
     {
         Make("gallery", _folder, "--out", _folder);
 
@@ -45,7 +45,7 @@ public sealed class MadePagesTests(Browsers browsers) : IAsyncLifetime
     }
 
     [Fact]
-    public async Task A_page_of_variants_has_no_barriers()
+    public async Task A_page_of_variants_has_no_accessibility_violations()
     {
         Make("variants", Path.Combine(_folder, "watch.card"), "--stash", Path.Combine(_folder, "shelf.stash"), "--out", _folder, "--as",
             "html");

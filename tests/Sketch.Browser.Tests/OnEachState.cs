@@ -3,14 +3,14 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>Tests of whatever a person can see: each tab with something in it, and each question.</summary>
+/// <summary>Tests of everything that a person can see: each tab with content, and each question.</summary>
 public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
 {
     /// <summary>The names of the states.</summary>
     public static TheoryData<string> States() =>
         ["Picture", "Papers", "Sizes", "Templates", "Shelf", "Sheets", "findings", "question", "new file", "earlier texts"];
 
-    /// <summary>Brings the page into a state, from the window as it is opened.</summary>
+    /// <summary>Brings the page from the newly opened window into a state.</summary>
     protected async Task Show(string state)
     {
         switch (state)

@@ -7,9 +7,8 @@ using Xunit;
 namespace Sketch.Browser.Tests;
 
 /// <summary>
-/// Tests that each have a folder, a server and a browser profile of their own. Whatever a test is about, it fails when the page asks
-/// anything of anybody but its server, or when the browser has something to complain of, a breach of the content security policy among
-/// them.
+/// Tests that each have a folder, a server and a browser profile of their own. Every test fails if the page sends a request
+/// to any host but its server, or if the browser logs an error, such as a violation of the content security policy.
 /// </summary>
 public abstract class OnPage(Browsers browsers) : IAsyncLifetime
 {
@@ -65,7 +64,7 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
 
     protected static CancellationToken Stop => TestContext.Current.CancellationToken;
 
-    /// <summary>How the browser is set up.</summary>
+    /// <summary>The settings of the browser.</summary>
     protected virtual BrowserNewContextOptions Setup => new() { ViewportSize = new() { Width = 1280, Height = 900 } };
 
     protected ILocator Text => Page.GetByRole(AriaRole.Textbox, new() { Name = "Text of the file" });
@@ -97,7 +96,7 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
         };
         Profile.Console += (_, reported) =>
         {
-            // The browser writes down each refusal of the server; the page tells it in its own words.
+            // The browser logs each rejection by the server; the page shows a message of its own.
             if (reported.Type is "error" or "warning" && !reported.Text.StartsWith("Failed to load resource", StringComparison.Ordinal))
             {
                 _complaints.Enqueue(reported.Text);
@@ -122,7 +121,7 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
     }
 
     /// <summary>Another window of the same browser.</summary>
-    /// <param name="file">The file to open, or null for the one that the program was started with.</param>
+    /// <param name="file">The file to open, or null for the one with which the program was started.</param>
     protected async Task<IPage> Window(string? file = null)
     {
         var page = await Profile.NewPageAsync();
@@ -135,7 +134,7 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
         return page;
     }
 
-    /// <summary>Ends the server, as a program that is killed ends for its page.</summary>
+    /// <summary>Stops the server, which looks to the page like a killed program.</summary>
     protected async Task EndServer()
     {
         if (_server is not null)
@@ -145,11 +144,11 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
         }
     }
 
-    /// <summary>Starts a server that has the address of the one before.</summary>
+    /// <summary>Starts a server at the address of the previous one.</summary>
     protected async Task StartServerAgain() =>
         _server = await PageServer.Start(Folder, "watch.card", Address.Port, Address.Segments[1].TrimEnd('/'));
 
-    /// <summary>Whether the page has the browser ask before it closes the window.</summary>
+    /// <summary>Whether the browser asks before it closes the window.</summary>
     protected Task<bool> LeavingAsks() => Page.EvaluateAsync<bool>("() => !dispatchEvent(new Event('beforeunload', { cancelable: true }))");
 
     /// <summary>The drafts on the disk.</summary>
@@ -159,12 +158,12 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
         return Directory.Exists(drafts) ? [.. Directory.GetFiles(drafts, "*.json").Select(File.ReadAllText)] : [];
     }
 
-    /// <summary>Waits until something is so, a minute at most.</summary>
+    /// <summary>Waits at most a minute for a condition.</summary>
     protected static async Task Until(Func<bool> isSo)
     {
         for (var waited = Stopwatch.StartNew(); !isSo(); await Task.Delay(20, Stop))
         {
-            Assert.True(waited.Elapsed < TimeSpan.FromMinutes(1), "It did not come to that within a minute.");
+            Assert.True(waited.Elapsed < TimeSpan.FromMinutes(1), "The condition was not met within a minute.");
         }
     }
 
@@ -174,15 +173,15 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
 
     protected void Write(string name, string text) => File.WriteAllText(Path.Combine(Folder, name), text);
 
-    /// <summary>The text that a window shows.</summary>
+    /// <summary>The text in the editor of a window.</summary>
     protected static async Task<string> TextOf(IPage page) =>
         string.Join('\n', await page.Locator(".cm-line").AllTextContentsAsync());
 
-    /// <summary>Puts the caret to the end of a line.</summary>
+    /// <summary>Moves the caret to the end of a line.</summary>
     protected async Task GoToLine(int line)
     {
         await Page.Locator(".cm-line").Nth(line - 1).ClickAsync();
-        // Twice: first to the end of what fits the editor's width, then to the end of all.
+        // Twice: first to the end of the visual line, then to the end of the wrapped line.
         await Page.Keyboard.PressAsync("End");
         await Page.Keyboard.PressAsync("End");
     }

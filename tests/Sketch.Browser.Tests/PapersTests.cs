@@ -4,7 +4,7 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>Papers of the shelf: seen, tried, kept.</summary>
+/// <summary>The papers of the stash are shown, tried and saved.</summary>
 public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
 {
     private ILocator Swatch(string name) => Page.Locator("#panel-papers .swatch", new() { HasText = name });
@@ -30,7 +30,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Each_side_of_each_paper_is_there_once()
+    public async Task Each_side_of_each_paper_is_shown_once()
     {
         await OpenTab("Papers");
         await Expect(Page.Locator("#panel-papers .swatch")).ToHaveCountAsync(10);
@@ -47,14 +47,14 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_choice_leaves_the_text_alone()
+    public async Task A_choice_does_not_change_the_text()
     {
         await Choose("sky", "picnic, front");
         Assert.Equal(Card, await TextOf(Page));
     }
 
     [Fact]
-    public async Task The_sizes_report_the_chosen_paper()
+    public async Task The_sizes_show_the_chosen_paper()
     {
         await Choose("deep", "brick");
         await OpenTab("Sizes");
@@ -62,7 +62,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Choices_can_be_taken_back()
+    public async Task Choices_can_be_cancelled()
     {
         await Choose("sky", "picnic, front");
         await Button("Reset to the card’s own papers").ClickAsync();
@@ -70,7 +70,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_variant_that_is_clicked_is_taken()
+    public async Task Clicking_a_variant_chooses_it()
     {
         await OpenTab("Papers");
         await Button("Show the card in many papers").ClickAsync();
@@ -81,7 +81,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Each_variant_is_a_picture_of_its_own()
+    public async Task Each_variant_has_its_own_picture()
     {
         await OpenTab("Papers");
         await Button("Show the card in many papers").ClickAsync();
@@ -91,7 +91,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_choice_is_kept_as_text_in_the_card()
+    public async Task A_choice_is_written_into_the_card()
     {
         await Choose("sky", "picnic, back");
         await Button("Keep in the card").ClickAsync();
@@ -102,7 +102,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_choice_is_kept_as_text_in_the_batch()
+    public async Task A_choice_is_written_into_the_batch()
     {
         await Choose("sky", "picnic, back");
         await Button("Keep in the batch").ClickAsync();
@@ -111,7 +111,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Papers_that_are_tried_outlive_a_reload()
+    public async Task Papers_being_tried_survive_a_reload()
     {
         await Choose("sky", "picnic, back");
         await Page.ReloadAsync();
@@ -121,7 +121,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task With_an_error_in_the_text_the_papers_say_why_none_can_be_tried()
+    public async Task With_an_error_in_the_text_the_Papers_tab_says_why_no_paper_can_be_tried()
     {
         await OpenTab("Papers");
         await TypeAll(Card.Replace("base", "bsae", StringComparison.Ordinal));
@@ -130,9 +130,9 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_key_leaves_the_list_of_shelves_alone()
+    public async Task Typing_does_not_rebuild_the_list_of_stashes()
     {
-        // A screen reader tells what is new in a list that is written anew.
+        // A screen reader would announce a rebuilt list.
         await OpenTab("Papers");
         await Page.EvaluateAsync("() => { document.querySelector('#stash').lastChild.isOld = true; }");
         await TypeAt(10, "\nheart 3/4, upper right 1/4, of red");
@@ -141,7 +141,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_line_that_is_new_in_a_batch_is_offered()
+    public async Task A_new_make_line_in_a_batch_is_offered()
     {
         await OpenTab("Papers");
         await Expect(Page.Locator("#orders option")).ToHaveCountAsync(1);
@@ -150,7 +150,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Another_shelf_shows_its_papers()
+    public async Task Another_stash_shows_its_papers()
     {
         Write("attic.stash", "stash \"Attic\"\npaper bunting: 12 x 12, 1 sheet, front dots, back plain red\n");
         await Page.ReloadAsync();
@@ -160,7 +160,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_paper_on_the_shelf_leads_to_its_line()
+    public async Task A_paper_of_the_stash_leads_to_its_line()
     {
         await Page.Locator("#file").SelectOptionAsync("museum.stash");
         await Page.Locator("#panel-shelf .swatch", new() { HasText = "brick" }).ClickAsync();
@@ -168,7 +168,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_paper_that_is_typed_is_on_the_shelf_at_once()
+    public async Task A_typed_paper_is_shown_at_once()
     {
         await Page.Locator("#file").SelectOptionAsync("museum.stash");
         await Expect(Page.Locator("#panel-shelf .swatch")).ToHaveCountAsync(10);
@@ -177,7 +177,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_folder_without_a_stash_offers_to_begin_one()
+    public async Task A_folder_without_a_stash_offers_to_create_one()
     {
         File.Delete(Path.Combine(Folder, "museum.stash"));
         await Expect(Page.Locator("#file option[value='museum.stash']")).ToHaveCountAsync(0);
@@ -195,7 +195,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_stash_that_is_begun_lies_beside_the_card()
+    public async Task A_created_stash_is_beside_the_card()
     {
         File.Delete(Path.Combine(Folder, "museum.stash"));
         Directory.CreateDirectory(Path.Combine(Folder, "ward"));

@@ -3,7 +3,7 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>How large the pictures are on the screen. CSS Values and Units 3: 96 px to the inch.</summary>
+/// <summary>The size of pictures on the screen. CSS Values and Units 3: 96 px to the inch.</summary>
 public sealed class PictureSizeTests(Browsers browsers) : OnPage(browsers)
 {
     [Theory]
@@ -12,7 +12,7 @@ public sealed class PictureSizeTests(Browsers browsers) : OnPage(browsers)
     [InlineData(820, "True size", 1)]
     [InlineData(820, "Double size", 2)]
     [InlineData(400, "True size", 1)]
-    public async Task An_inch_is_as_long_as_chosen_however_narrow_the_window(int width, string size, int times)
+    public async Task An_inch_has_the_chosen_length_even_in_a_narrow_window(int width, string size, int times)
     {
         await Page.SetViewportSizeAsync(width, 900);
         await Page.GetByLabel("Unfolded, with the score line").CheckAsync();
@@ -26,7 +26,7 @@ public sealed class PictureSizeTests(Browsers browsers) : OnPage(browsers)
     [Theory]
     [InlineData(1280)]
     [InlineData(820)]
-    public async Task What_is_too_large_for_the_pane_is_scrolled_there_and_not_the_page(int width)
+    public async Task A_picture_too_large_for_its_pane_scrolls_in_the_pane(int width)
     {
         await Page.SetViewportSizeAsync(width, 900);
         await Page.GetByLabel("Unfolded, with the score line").CheckAsync();
@@ -43,16 +43,16 @@ public sealed class PictureSizeTests(Browsers browsers) : OnPage(browsers)
     [InlineData(1280, 600)]
     [InlineData(1920, 700)]
     [InlineData(820, 700)]
-    public async Task A_fitted_picture_is_in_sight_as_a_whole(int width, int height)
+    public async Task A_fitted_picture_is_entirely_visible(int width, int height)
     {
         await Page.SetViewportSizeAsync(width, height);
-        // As far as the page itself leaves room for its bar, which stays in sight only in large windows.
+        // Within the room that the bar leaves, which stays visible only in large windows.
         await Page.Locator(".shown").EvaluateAsync("pane => pane.scrollIntoView()");
         await Page.WaitForFunctionAsync("() => document.querySelector('.faces figcaption').getBoundingClientRect().bottom <= innerHeight");
         var box = (await Picture.First.BoundingBoxAsync())!;
         Assert.InRange(box.X + box.Width, 0, width);
         Assert.InRange(box.Y, 0, height);
-        // What is left beside it is not given away either: a card that is taller than wide takes most of the height.
+        // The room is used as well: a card that is taller than wide takes most of the height.
         Assert.InRange(box.Height, height * 0.4, height);
     }
 
@@ -104,8 +104,8 @@ public sealed class PictureSizeTests(Browsers browsers) : OnPage(browsers)
             """));
     }
 
-    /// <summary>How far the window, the text and the pictures are scrolled.</summary>
-    /// <param name="to">How far to scroll them before, or null.</param>
+    /// <summary>The scroll positions of the window, the text and the pictures.</summary>
+    /// <param name="to">The position to scroll to first, or null.</param>
     private Task<int[]> Scrolled(int? to = null) => Page.EvaluateAsync<int[]>("""
         (to) => {
           const parts = [document.scrollingElement, ...['.words', '.cm-scroller', '.faces'].map((name) => document.querySelector(name))];

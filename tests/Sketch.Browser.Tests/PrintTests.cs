@@ -5,19 +5,19 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>Each tab as the browser prints it.</summary>
+/// <summary>Each tab, printed by the browser.</summary>
 public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
 {
     private const double PointsPerInch = 72;
 
     private static readonly string[] Papers = ["Letter", "A4"];
 
-    /// <summary>What is printed.</summary>
+    /// <summary>The printed PDF.</summary>
     public static TheoryData<string> Printed() => ["Picture", "Unfolded", "Papers", "Variants", "Sizes", "Templates", "Shelf", "Sheets"];
 
     [Theory]
     [MemberData(nameof(Printed))]
-    public async Task No_page_is_blank_or_nearly_so(string tab)
+    public async Task No_page_is_nearly_blank(string tab)
     {
         await Show(tab);
         foreach (var paper in Papers)
@@ -44,7 +44,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
         {
             using var pdf = await Print(paper);
             var text = Squeezed(string.Concat(pdf.GetPages().Select(p => p.Text)));
-            // Which paper is in which role is worth printing. Short words, such as the names of tabs, stand in sentences too.
+            // The papers of the roles are worth printing. Short words, such as the names of tabs, also occur in sentences.
             Assert.DoesNotContain(controls.Select(Squeezed), c => c.Length > 6 && text.Contains(c, StringComparison.Ordinal));
         }
     }
@@ -53,7 +53,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
     [InlineData("Fit to window", 1280)]
     [InlineData("Double size", 1280)]
     [InlineData("Fit to window", 600)]
-    public async Task The_picture_is_printed_as_large_as_the_card_whatever_its_size_on_the_screen(string size, int width)
+    public async Task The_picture_is_printed_at_the_size_of_the_card_whatever_its_size_on_the_screen(string size, int width)
     {
         await Page.SetViewportSizeAsync(width, 900);
         await Page.GetByLabel("Size", new() { Exact = true }).SelectOptionAsync(size);
@@ -66,7 +66,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
     [InlineData("A4", "A2", 8.5, 5.5)]
     [InlineData("Letter", "5 x 7", 10, 7)]
     [InlineData("A4", "5 x 7", 10, 7)]
-    public async Task A_card_that_is_wider_than_the_paper_is_printed_across_it_one_face_a_page(
+    public async Task A_card_wider_than_the_paper_is_printed_in_landscape_one_face_per_page(
         string paper, string card, double width, double height)
     {
         await TypeAll(Card.Replace("base A2", $"base {card}", StringComparison.Ordinal));
@@ -78,7 +78,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_card_that_no_page_holds_is_printed_smaller_and_says_so()
+    public async Task A_card_that_fits_no_page_is_printed_smaller_with_a_note()
     {
         await TypeAll(Card.Replace("base A2", "base 9 x 10", StringComparison.Ordinal));
         await Page.GetByLabel("Unfolded, with the score line").CheckAsync();
@@ -89,7 +89,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_printed_picture_says_of_which_card_and_face_it_is()
+    public async Task A_printed_picture_names_its_card_and_face()
     {
         using var pdf = await Print("Letter");
         Assert.Contains(Squeezed("Keepers' watch: Front, 4 1/4 x 5 1/2 in"), Squeezed(pdf.GetPage(1).Text), StringComparison.Ordinal);
@@ -108,7 +108,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
             Assert.Contains(Squeezed(name), text, StringComparison.Ordinal);
         }
 
-        // Each of the ten sides on an inch and a quarter.
+        // Each of the ten sides is an inch and a quarter wide.
         Assert.InRange(pdf.GetPages().SelectMany(Drawn).Count(d => IsOf(d, 1.25, 1.25)), 10, int.MaxValue);
     }
 
@@ -117,7 +117,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
     [InlineData("Sizes", "Keepers' watch")]
     [InlineData("Shelf", "Museum shelf")]
     [InlineData("Sheets", "Lamp day")]
-    public async Task What_is_printed_says_what_it_is_of(string tab, string title)
+    public async Task Each_printed_tab_has_a_title(string tab, string title)
     {
         await Show(tab);
         using var pdf = await Print("Letter");
@@ -162,7 +162,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
 
     private async Task<PdfDocument> Print(string paper) => PdfDocument.Open(await Page.PdfAsync(new() { Format = paper }));
 
-    /// <summary>What is drawn on a page, each by its width and height in inches.</summary>
+    /// <summary>The width and height in inches of each drawing on a page.</summary>
     private static IEnumerable<(double Width, double Height)> Drawn(Page page) => page.Paths
         .Select(p => p.GetBoundingRectangle()).OfType<UglyToad.PdfPig.Core.PdfRectangle>()
         .Select(b => (b.Width / PointsPerInch, b.Height / PointsPerInch));
@@ -170,7 +170,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
     private static bool IsOf((double Width, double Height) drawn, double width, double height) =>
         Math.Abs(drawn.Width - width) < 0.01 && Math.Abs(drawn.Height - height) < 0.01;
 
-    /// <summary>How far apart the top of the highest and the bottom of the lowest letter or drawing are, in points.</summary>
+    /// <summary>The distance in points from the top of the highest to the bottom of the lowest letter or drawing.</summary>
     private static double HeightOfInk(Page page)
     {
         var boxes = page.Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)).Select(l => l.BoundingBox)

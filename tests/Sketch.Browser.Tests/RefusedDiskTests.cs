@@ -4,12 +4,12 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>Where the disk refuses typing, it is kept in memory, and the page says so.</summary>
+/// <summary>Typing that cannot be written to the disk is kept in memory, and the page says so.</summary>
 public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
 {
     private const string Refused = "Not saved, and not on the disk";
 
-    /// <summary>Types where the folder of drafts cannot be made, since a file is in its place.</summary>
+    /// <summary>Types while the folder of drafts cannot be created because a file is in its place.</summary>
     private async Task TypeRefused()
     {
         Write(".sketch", "");
@@ -24,7 +24,7 @@ public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task The_state_says_that_typing_is_not_on_the_disk_until_it_is()
+    public async Task The_status_says_that_typing_is_not_on_the_disk_until_it_is()
     {
         await TypeRefused();
         File.Delete(Path.Combine(Folder, ".sketch"));
@@ -33,7 +33,7 @@ public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Another_file_and_back_loses_nothing()
+    public async Task Switching_files_loses_nothing()
     {
         await TypeRefused();
         await OpenFile("museum.stash", "Museum shelf");
@@ -43,7 +43,7 @@ public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Loading_the_page_again_loses_nothing()
+    public async Task Reloading_loses_nothing()
     {
         await TypeRefused();
         await Page.ReloadAsync();
@@ -52,7 +52,7 @@ public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task What_a_closed_window_never_saved_is_offered()
+    public async Task Unsaved_typing_of_a_closed_window_is_offered()
     {
         await TypeRefused();
         await Page.CloseAsync();
@@ -77,7 +77,7 @@ public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Leaving_does_not_ask_when_the_disk_has_what_is_typed()
+    public async Task Leaving_does_not_ask_when_the_typing_is_on_the_disk()
     {
         await TypeAt(1, " # mine");
         await Until(() => Drafts().Any(d => d.Contains("# mine", StringComparison.Ordinal)));
@@ -85,7 +85,7 @@ public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_file_whose_folder_is_gone_is_not_called_saved()
+    public async Task A_file_whose_folder_is_deleted_is_not_called_saved()
     {
         var elsewhere = Folder + "-elsewhere";
         await Expect(State).ToHaveTextAsync("Saved");
@@ -96,7 +96,7 @@ public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task An_empty_file_that_is_deleted_is_not_called_saved()
+    public async Task A_deleted_empty_file_is_not_called_saved()
     {
         await TypeAll("");
         await Button("Save").ClickAsync();

@@ -4,7 +4,7 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>Nothing typed is lost, whoever else changes the file.</summary>
+/// <summary>No typing is lost, even if other programs change the file.</summary>
 public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
 {
     private ILocator Notice => Page.Locator(".notice");
@@ -36,7 +36,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_file_saved_by_another_program_shows()
+    public async Task A_file_saved_by_another_program_is_shown()
     {
         Write("watch.card", Card.Replace("star 1 1/2", "heart 2", StringComparison.Ordinal));
         await ExpectText(Page, "heart 2");
@@ -45,7 +45,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_shelf_saved_by_another_program_shows()
+    public async Task A_stash_saved_by_another_program_is_shown()
     {
         await OpenTab("Papers");
         await Expect(Page.Locator(".swatch", new() { HasText = "sails" })).ToHaveCountAsync(0);
@@ -61,7 +61,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_change_from_outside_under_unsaved_typing_is_a_question()
+    public async Task A_change_by_another_program_with_unsaved_typing_asks()
     {
         await TypeAMark();
         Write("watch.card", Theirs);
@@ -71,7 +71,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_question_is_in_sight_however_far_the_page_is_scrolled()
+    public async Task A_question_is_visible_at_any_scroll_position()
     {
         await Page.SetViewportSizeAsync(700, 600);
         await TypeAMark();
@@ -81,7 +81,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Saving_leaves_an_offer_of_earlier_typing_open()
+    public async Task Saving_keeps_the_offer_of_unsaved_typing_open()
     {
         await TypeAMark();
         await KeptByTheServer();
@@ -97,9 +97,9 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_save_into_a_changed_file_is_a_question_and_nothing_is_overwritten()
+    public async Task Saving_a_changed_file_asks_and_overwrites_nothing()
     {
-        // Without news of files the page learns of the other text only by the saving itself. The pulse of the server goes on.
+        // Without notifications about files the page learns of the other text only by saving. The server still sends its pulse.
         await Profile.RouteWebSocketAsync("**/news?*", page => page.ConnectToServer().OnMessage(message =>
         {
             if (!message.Text!.Contains("changed", StringComparison.Ordinal))
@@ -118,7 +118,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Keeping_my_text_keeps_theirs_among_the_earlier_ones()
+    public async Task Keeping_my_text_keeps_theirs_among_the_earlier_versions()
     {
         await TypeAMark();
         Write("watch.card", Theirs);
@@ -132,7 +132,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Taking_the_other_text_keeps_mine_among_the_earlier_ones()
+    public async Task Taking_the_other_text_keeps_mine_among_the_earlier_versions()
     {
         await TypeAMark();
         Write("watch.card", Theirs);
@@ -146,7 +146,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Of_two_files_opened_at_once_the_later_choice_is_shown()
+    public async Task The_last_of_two_files_opened_at_once_is_shown()
     {
         await Page.RouteAsync("**/text?file=museum.stash*", async route =>
         {
@@ -162,7 +162,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Typing_in_a_deleted_file_is_reported_as_such_after_a_reload()
+    public async Task Typing_in_a_deleted_file_is_explained_after_a_reload()
     {
         await TypeAMark();
         await KeptByTheServer();
@@ -184,7 +184,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_file_that_was_deleted_can_be_saved_again()
+    public async Task A_deleted_file_can_be_saved_again()
     {
         await TypeAMark();
         File.Delete(Path.Combine(Folder, "watch.card"));
@@ -204,9 +204,9 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task The_eighth_window_shows_what_the_first_saves()
+    public async Task The_eighth_window_shows_the_text_that_the_first_one_saves()
     {
-        // A browser keeps six plain connections to a server.
+        // A browser opens at most six HTTP connections to a server.
         var last = Page;
         for (var i = 2; i <= 8; i++)
         {
@@ -219,7 +219,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Two_windows_keep_their_typing_apart()
+    public async Task Typing_in_two_windows_is_separate()
     {
         var other = await Window();
         await TypeAMark();
@@ -228,7 +228,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Of_two_windows_with_typing_the_second_to_save_is_asked()
+    public async Task The_second_of_two_windows_to_save_asks()
     {
         var other = await Window();
         await other.Locator(".cm-line").Nth(1).ClickAsync();
@@ -243,7 +243,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Loading_the_page_again_loses_nothing()
+    public async Task Reloading_loses_nothing()
     {
         await TypeAMark();
         await KeptByTheServer();
@@ -254,7 +254,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task What_a_closed_window_never_saved_is_offered()
+    public async Task Unsaved_typing_of_a_closed_window_is_offered()
     {
         await TypeAMark();
         await KeptByTheServer();
@@ -265,7 +265,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task What_is_left_aside_can_be_brought_back()
+    public async Task Discarded_typing_can_be_restored()
     {
         await TypeAMark();
         await KeptByTheServer();
@@ -278,7 +278,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Another_file_and_back_loses_nothing()
+    public async Task Switching_files_loses_nothing()
     {
         await TypeAMark();
         await Page.Locator("#file").SelectOptionAsync("museum.stash");
@@ -288,16 +288,16 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task What_is_typed_while_the_program_is_long_about_an_earlier_text_is_kept()
+    public async Task Typing_while_an_earlier_text_takes_long_is_kept()
     {
-        // No answer to the first key ever comes, so that none of the others can be sent with the next look.
+        // The first key never gets a response, so the later ones cannot be sent with the next request for a picture.
         await Page.RouteAsync("**/see", _ => Task.CompletedTask);
         await TypeAMark();
         await KeptByTheServer();
     }
 
     [Fact]
-    public async Task An_earlier_text_comes_back_unsaved()
+    public async Task An_earlier_version_is_restored_without_saving()
     {
         await TypeAMark();
         await Button("Save").ClickAsync();
@@ -312,7 +312,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     [InlineData("A card: its layout", "porthole.card")]
     [InlineData("A stash: your papers and supplies", "porthole.stash")]
     [InlineData("A batch: which cards, and how many", "porthole.batch")]
-    public async Task A_new_file_is_begun_and_opened(string kind, string file)
+    public async Task A_new_file_is_created_and_opened(string kind, string file)
     {
         await Button("New file…").ClickAsync();
         await Page.GetByLabel("File name").FillAsync("porthole.card");
@@ -324,7 +324,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_name_that_is_taken_is_reported_and_nothing_is_written_over()
+    public async Task A_name_in_use_is_explained_and_nothing_is_overwritten()
     {
         await Button("New file…").ClickAsync();
         await Page.GetByLabel("File name").FillAsync("watch.card");
@@ -338,7 +338,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     [InlineData("lamp/day", "cannot contain the character /", "lamp-day.card")]
     [InlineData("12:30", "cannot contain the character :", "12-30.card")]
     [InlineData("ready?", "cannot contain the character ?", "ready.card")]
-    public async Task A_name_that_cannot_be_is_answered_with_one_that_can(string name, string reason, string instead)
+    public async Task An_impossible_name_is_explained_with_a_possible_one(string name, string reason, string instead)
     {
         await Button("New file…").ClickAsync();
         await Page.GetByLabel("File name").FillAsync(name);
@@ -348,7 +348,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_saving_that_is_refused_is_reported_in_a_sentence()
+    public async Task A_rejected_save_is_explained()
     {
         Write(".sketch", "");
         await TypeAMark();
@@ -357,6 +357,6 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await Expect(State).ToContainTextAsync("Not saved");
     }
 
-    /// <summary>Waits until the typing is on the disk, as it is half a second later at most.</summary>
+    /// <summary>Waits until the typing is on the disk, which takes at most half a second.</summary>
     private Task KeptByTheServer() => Until(() => Drafts().Any(d => d.Contains("# mine", StringComparison.Ordinal)));
 }

@@ -5,7 +5,7 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>Sizes, templates and sheets, to read and to print.</summary>
+/// <summary>Sizes, templates and sheets, on the screen and in print.</summary>
 public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
 {
     private const double PointsPerMillimetre = 72 / 25.4;
@@ -31,7 +31,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     [Theory]
     [InlineData("in", "3 1/8 x 4 1/8")]
     [InlineData("mm", "79.38 x 104.78")]
-    public async Task Sizes_are_in_trade_fractions_or_millimetres(string units, string mat)
+    public async Task Sizes_are_in_ruler_fractions_or_millimetres(string units, string mat)
     {
         // 3 x 4 in with an eighth of mat in total; one inch is 25.4 mm, shown to its hundredth.
         await OpenTab("Sizes");
@@ -50,7 +50,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     [Theory]
     [InlineData("letter", 612, 792)]
     [InlineData("a4", 210 * PointsPerMillimetre, 297 * PointsPerMillimetre)]
-    public async Task Templates_are_on_the_paper_that_is_chosen(string name, double width, double height)
+    public async Task Templates_are_on_the_chosen_paper(string name, double width, double height)
     {
         await OpenTab("Templates");
         await Page.Locator("#page").SelectOptionAsync(name);
@@ -59,7 +59,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Templates_measure_what_the_text_says()
+    public async Task Templates_have_the_sizes_of_the_text()
     {
         await TypeAll("card \"Test\"\nbase 3 x 4, fold left, of white\nfront\n  field: panel 2 x 3, of blue\n    disc: circle 1 1/2, "
             + "of red\n");
@@ -68,7 +68,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
         using var pdf = PdfDocument.Open(await Fetched(Page.GetByRole(AriaRole.Link, new() { Name = "Open the templates (PDF)" })));
         var drawn = pdf.GetPages().SelectMany(p => p.Paths).Where(p => p.IsStroked).Select(p => p.GetBoundingRectangle()!.Value)
             .Select(b => (b.Width / PointsPerMillimetre, b.Height / PointsPerMillimetre)).ToList();
-        // In millimetres: 2 x 3 in, 1 1/2 in across, and the base of 6 x 4 in flat, each lying or standing.
+        // In millimetres: 2 x 3 in, 1 1/2 in across, and the base of 6 x 4 in flat, each in either orientation.
         foreach (var (width, height) in new[] { (50.8, 76.2), (38.1, 38.1), (152.4, 101.6) })
         {
             Assert.Contains(drawn, d => Within(0.01).Equals(d, (width, height)) || Within(0.01).Equals(d, (height, width)));
@@ -76,7 +76,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task What_is_missing_stands_above_the_diagrams()
+    public async Task Shortages_are_above_the_diagrams()
     {
         Write("lamp-day.batch", "batch \"Lamp day\"\nstash \"museum.stash\"\nfor \"Cliff ward\", 200 cards\nmake 200 of \"watch.card\"\n");
         await WorkOut();
@@ -87,7 +87,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Supplies_stand_above_the_diagrams()
+    public async Task Supplies_are_above_the_diagrams()
     {
         await WorkOut();
         var supplies = Plan.GetByText("foam", new() { Exact = false }).First;
@@ -95,7 +95,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task How_far_the_search_has_come_is_reported_while_it_goes_on()
+    public async Task The_progress_of_the_search_is_shown_while_it_runs()
     {
         await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
         await Page.EvaluateAsync("""
@@ -111,7 +111,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_text_changed_during_the_search_is_reported_beside_the_plan()
+    public async Task A_text_changed_during_the_search_is_noted_beside_the_plan()
     {
         await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
         await Page.RouteAsync("**/plan", async route =>
@@ -125,7 +125,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Another_batch_can_be_worked_out_while_the_first_is_not_answered()
+    public async Task Another_batch_can_be_planned_while_the_first_is_still_running()
     {
         Write("second.batch", Read("lamp-day.batch").Replace("Lamp day", "Second day", StringComparison.Ordinal));
         await Expect(Page.Locator("#file option[value='second.batch']")).ToHaveCountAsync(1);
@@ -139,14 +139,14 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task That_the_sheets_are_worked_out_is_reported_to_a_screen_reader()
+    public async Task The_end_of_planning_is_announced_to_screen_readers()
     {
         await WorkOut();
         await Expect(Page.GetByRole(AriaRole.Status).GetByText("Done.")).ToBeVisibleAsync();
     }
 
     [Fact]
-    public async Task A_text_changed_since_is_reported_beside_the_plan()
+    public async Task A_text_changed_since_is_noted_beside_the_plan()
     {
         await WorkOut();
         await TypeAt(4, " # more");
@@ -162,7 +162,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task What_is_left_on_the_shelf_is_a_stash()
+    public async Task The_remaining_stash_can_be_downloaded()
     {
         await WorkOut();
         var left = await Fetched(Page.GetByRole(AriaRole.Link, new() { Name = "Remaining stash (stash file)" }));
@@ -197,7 +197,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
         Assert.DoesNotContain("Undo", words);
     }
 
-    /// <summary>Letters of 12 points or more, and no column beyond the paper.</summary>
+    /// <summary>Checks that letters have 12 points or more and no column is beyond the paper.</summary>
     private async Task IsLegibleInPrint(string? without = null)
     {
         if (without is not null)
@@ -206,7 +206,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
         }
         else
         {
-            // What the picture itself says is as large as on the card.
+            // Words in the picture have their size on the card.
             await Page.Locator(".picture").EvaluateAllAsync<bool>("parts => { parts.forEach((part) => part.remove()); return true; }");
         }
 

@@ -4,7 +4,7 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Sketch.Browser.Tests;
 
-/// <summary>The picture and the findings follow the typing.</summary>
+/// <summary>The picture and the findings follow typing.</summary>
 public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
 {
     private ILocator Title(string text) => Page.Locator(".picture svg title", new() { HasText = text });
@@ -18,7 +18,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task All_faces_are_shown_each_with_its_size()
+    public async Task All_faces_are_shown_with_their_sizes()
     {
         await TypeAll(Card + "back\n  text \"Made by hand\", bottom 1/2\nenvelope\n  strip full x 1/2, of navy\n");
         await Expect(Page.Locator("figcaption"))
@@ -27,7 +27,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task The_base_can_be_seen_unfolded()
+    public async Task The_base_can_be_shown_unfolded()
     {
         await Page.GetByLabel("Unfolded, with the score line").CheckAsync();
         await Expect(Page.Locator("figcaption"))
@@ -35,7 +35,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_picture_can_be_seen_at_true_size()
+    public async Task A_picture_can_be_shown_at_true_size()
     {
         await Page.Locator("#scale").SelectOptionAsync("True size");
         // CSS Values and Units 3: 96 px to the inch; the card is 4 1/4 in wide.
@@ -43,7 +43,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task While_a_mistake_stands_the_last_picture_stays()
+    public async Task With_a_mistake_in_the_text_the_last_picture_stays()
     {
         await TypeAt(9, ", rigth 1");
         await Expect(Findings).ToContainTextAsync("rigth");
@@ -51,7 +51,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_line_that_is_missing_can_be_put_in()
+    public async Task A_missing_line_can_be_inserted()
     {
         await TypeAll("card \"Lamp\"\nbase 105 x 148 mm, fold left, of white\nfront\n  panel 60 x 80 mm, of navy\n");
         await Button("Insert units mm").ClickAsync();
@@ -60,7 +60,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task While_there_is_no_card_the_last_picture_stays_and_says_so()
+    public async Task Without_a_card_the_last_picture_stays_with_a_note()
     {
         await TypeAll(Card.Replace("base", "bsae", StringComparison.Ordinal));
         await Expect(Page.GetByText("Before the error")).ToBeVisibleAsync();
@@ -68,7 +68,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_picture_that_is_up_to_date_says_nothing_of_errors()
+    public async Task An_up_to_date_picture_has_no_note()
     {
         await TypeAll(Card.Replace("base", "bsae", StringComparison.Ordinal));
         await Expect(Page.GetByText("Before the error")).ToBeVisibleAsync();
@@ -77,9 +77,9 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_key_leaves_the_pieces_alone_that_it_does_not_change()
+    public async Task A_key_replaces_only_the_pieces_that_it_changes()
     {
-        // The browser paints anew only what is new; all pieces anew would take it longer than a tenth of a second on a large card.
+        // The browser repaints only replaced pieces; repainting all would take more than a tenth of a second on a large card.
         await Picture.First.EvaluateAsync("svg => svg.querySelectorAll('g[id]').forEach(g => { g.isOld = true; })");
         await TypeAt(10, "\nheart 3/4, upper right 1/4, of red");
         await Expect(Title("heart")).ToHaveCountAsync(1);
@@ -87,7 +87,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_picture_that_was_brought_up_to_date_is_the_one_drawn_at_once()
+    public async Task An_updated_picture_equals_one_drawn_from_scratch()
     {
         await TypeAt(10, "\nheart 3/4, upper right 1/4, of red");
         await Expect(Title("heart")).ToHaveCountAsync(1);
@@ -105,7 +105,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_mistake_shows_a_finding_with_its_line()
+    public async Task A_mistake_is_listed_as_a_finding_with_its_line()
     {
         await TypeAt(9, ", rigth 1/4");
         await Expect(Findings).ToHaveCountAsync(1);
@@ -115,14 +115,14 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_mistake_is_marked_at_its_line()
+    public async Task A_mistake_is_marked_in_its_line()
     {
         await TypeAt(9, ", rigth 1/4");
         await Expect(Page.Locator(".cm-lintRange-error")).ToHaveTextAsync("rigth");
     }
 
     [Fact]
-    public async Task The_button_of_a_hint_fixes_it()
+    public async Task The_button_of_a_hint_fixes_the_mistake()
     {
         await TypeAt(9, ", rigth 1/4");
         await Button("Change to right").ClickAsync();
@@ -131,7 +131,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task What_a_button_fixed_can_be_undone()
+    public async Task A_fix_by_a_button_can_be_undone()
     {
         await TypeAt(9, ", rigth 1/4");
         await Expect(Findings).ToContainTextAsync("rigth");
@@ -151,7 +151,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_finding_in_another_file_leads_there()
+    public async Task A_finding_in_another_file_leads_to_that_file()
     {
         Write("watch.card", Card.Replace("top 1/2", "tpo 1/2", StringComparison.Ordinal));
         await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
@@ -168,7 +168,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task The_caret_in_a_line_marks_its_piece()
+    public async Task The_piece_of_the_line_with_the_caret_is_marked()
     {
         await Expect(Page.Locator(".picture .marked")).ToHaveCountAsync(0);
         await GoToLine(9);
@@ -188,7 +188,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task In_a_stash_its_own_words_are_offered()
+    public async Task In_a_stash_the_words_of_a_stash_are_offered()
     {
         await Page.Locator("#file").SelectOptionAsync("museum.stash");
         await Expect(Text).ToContainTextAsync("Museum shelf");
@@ -197,7 +197,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Tidying_puts_the_text_into_its_usual_form()
+    public async Task Tidying_formats_the_text()
     {
         await TypeAt(10, "\n     heart 3/4 upper right 1/4,of red");
         await Button("Tidy the text").ClickAsync();
@@ -205,7 +205,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task Undo_and_redo_go_through_the_typing()
+    public async Task Undo_and_redo_step_through_typing()
     {
         await TypeAt(10, "\nheart 3/4, upper right 1/4, of red");
         await Expect(Title("heart")).ToHaveCountAsync(1);
@@ -221,7 +221,7 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task A_card_of_two_hundred_pieces_can_be_typed_on()
+    public async Task Typing_works_in_a_card_of_two_hundred_pieces()
     {
         await TypeAll(Card + string.Concat(
             Enumerable.Range(0, 190).Select(i => $"  circle 1/16, left {i % 19} mm, top {i / 19} mm, of red\n")));

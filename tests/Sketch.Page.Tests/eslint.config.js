@@ -1,4 +1,4 @@
-// How the scripts of the page are checked: the recommended rules, and the limits that the rest of the code keeps.
+// The rules for the scripts of the page: the recommended ones, and the limits that apply to the rest of the code.
 import js from '@eslint/js';
 import globals from 'globals';
 

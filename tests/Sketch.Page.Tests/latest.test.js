@@ -9,13 +9,13 @@ function work() {
   return { act, begun: () => ends.length, end: (at) => ends[at]() };
 }
 
-test('What is asked many times while it is under way is done once more', async () => {
+test('Many calls during a run lead to one more run', async () => {
   const { act, begun, end } = work();
   const ask = latest(act);
   const all = [ask(), ask(), ask()];
   assert.equal(begun(), 1);
   end(0);
-  // What follows begins in a later turn.
+  // The next run starts in a later turn of the event loop.
   await new Promise(setImmediate);
   assert.equal(begun(), 2);
   end(1);
@@ -23,7 +23,7 @@ test('What is asked many times while it is under way is done once more', async (
   assert.equal(begun(), 2);
 });
 
-test('What is asked after the end is done again', async () => {
+test('A call after the end starts a new run', async () => {
   let count = 0;
   const ask = latest(async () => { count += 1; });
   await ask();
@@ -31,7 +31,7 @@ test('What is asked after the end is done again', async () => {
   assert.equal(count, 2);
 });
 
-test('A failure is reported and does not stop what is asked later', async () => {
+test('A failure is reported and does not stop later calls', async () => {
   let count = 0;
   const ask = latest(async () => {
     count += 1;

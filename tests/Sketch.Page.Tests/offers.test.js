@@ -14,28 +14,28 @@ function offered(text, { kind = 'card', explicit = false } = {}) {
   return offer(words, () => kind)({ state, pos: text.length, explicit })?.options.map((option) => option.label) ?? null;
 }
 
-test('A line begins with a word of its kind of file', () => {
+test('At the start of a line the words of its kind of file are offered', () => {
   assert.deepEqual(offered('  p'), words.starts.card);
   assert.deepEqual(offered('p', { kind: 'stash' }), words.starts.stash);
 });
 
-test('A name and its colon are followed by what begins a line', () => assert.deepEqual(offered('  lamp: s'), words.starts.card));
+test('After a name and its colon the words that start a line are offered', () => assert.deepEqual(offered('  lamp: s'), words.starts.card));
 
-test('A comma is followed by a clause, on the next line too', () => {
+test('After a comma clauses are offered, on the next line too', () => {
   assert.deepEqual(offered('star 1 3/4, r'), words.clauses);
   assert.deepEqual(offered('star 1 3/4, # gold\n  r'), words.clauses);
 });
 
-test('After of and ink come the roles of the text and then the papers', () =>
+test('After "of" and "ink" the roles of the text are offered, then the papers', () =>
   assert.deepEqual(offered('role sky: waves\npanel, of w'), ['sky', ...words.papers]));
 
-test('Nothing is offered in quotes, in comments and for a word that is complete', () => {
+test('Nothing is offered in quotes, in comments or for a complete word', () => {
   assert.equal(offered('text "p'), null);
   assert.equal(offered('# p'), null);
   assert.equal(offered('panel'), null);
 });
 
-test('Without a letter words are offered only when they are asked for', () => {
+test('Before the first letter words are offered only on request', () => {
   assert.equal(offered(''), null);
   assert.deepEqual(offered('', { explicit: true }), words.starts.card);
 });

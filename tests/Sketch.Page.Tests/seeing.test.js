@@ -40,7 +40,7 @@ test('One text is sent at a time, and then the latest', async () => {
   assert.equal(found.seeing.isHandedOver(), true);
 });
 
-test('A text that the program refuses is reported, tried again and not taken for handed over', async () => {
+test('A text that the program rejects is reported, sent again and not taken as delivered', async () => {
   mock.timers.enable({ apis: ['setTimeout'] });
   const found = page();
   const done = found.seeing.see();
@@ -48,7 +48,7 @@ test('A text that the program refuses is reported, tried again and not taken for
   found.asked[0].answer(500);
   await done;
   assert.deepEqual([found.problems, found.shown, found.seeing.isHandedOver()], [['full'], [], false]);
-  // Once until it is tried again, once more until typing is sent.
+  // Once until it is sent again, once more until typing is sent.
   for (let waits = 0; waits < 2; waits += 1) {
     mock.timers.tick(1000);
     await turn();

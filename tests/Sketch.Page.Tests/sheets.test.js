@@ -18,17 +18,17 @@ async function read(...parts) {
   return found;
 }
 
-test('Lines are read wherever the parts of the answer are cut', async () => {
+test('Lines are read correctly however the response is split into chunks', async () => {
   const bytes = encoder.encode('{"paper":"étoile","sheets":2}\n{"done":true}\n');
   const whole = await read(bytes);
   assert.deepEqual(whole, [{ paper: 'étoile', sheets: 2 }, { done: true }]);
   for (let cut = 1; cut < bytes.length; cut += 1) assert.deepEqual(await read(bytes.slice(0, cut), bytes.slice(cut)), whole);
 });
 
-test('A line that has not ended is no line', async () =>
+test('An unfinished line is not returned', async () =>
   assert.deepEqual(await read(encoder.encode('{"sheets":1}\n{"sheets":')), [{ sheets: 1 }]));
 
-test('A number of sheets that is proved is called the fewest', () => {
+test('A proved number of sheets is called the fewest', () => {
   assert.equal(progressOf('navy', 1, 1), 'navy: 1 sheet, the fewest possible');
   assert.equal(progressOf('navy', 4, 3), 'navy: 4 sheets so far, at least 3');
 });
