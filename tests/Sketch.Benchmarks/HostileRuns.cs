@@ -32,7 +32,7 @@ internal static class HostileRuns
         {
             foreach (var neighbour in Neighbours)
             {
-                File.WriteAllText(Path.Combine(folder, neighbour), HostileInputs.World().ReadText(neighbour, "", out _)!.Content);
+                File.WriteAllText(Path.Combine(folder, neighbour), HostileInputs.World().ReadText(neighbour, "").Value.Content);
             }
 
             Clock.Print($"| text | exit | s of processor: check, sizes, draw, templates | peak MB |");

@@ -36,7 +36,7 @@ internal static class RandomCardTimes
             var front = CardDrawing.Draw(card, FaceKind.Front);
             using var peer = new BareSkia(front, (double)card.Base.Closed.Width.Inches, (double)card.Base.Closed.Height.Inches, Dpi);
             using var png = new MemoryStream();
-            ours[i] = Clock.Time(() => SvgRenderer.WritePng(front, Dpi, png, out _));
+            ours[i] = Clock.Time(() => SvgRenderer.WritePng(front, Dpi, png));
             bare[i] = Clock.Time(() => peer.Png());
         }
 

@@ -31,6 +31,7 @@ public class SvgToPng
     public long From_SVG()
     {
         using var png = new MemoryStream();
-        return SvgRenderer.WritePng(_front, Dpi, png, out var problem) ? png.Length : throw new InvalidOperationException(problem);
+        return SvgRenderer.WritePng(_front, Dpi, png) is { Problem: var problem }
+            ? throw new InvalidOperationException(problem) : png.Length;
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Diagnostics;
 using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
@@ -34,29 +35,18 @@ internal sealed class TestWorld : IWorld
         return this;
     }
 
-    public SourceText? ReadText(string path, string namedIn, out string problem)
-    {
-        problem = _texts.ContainsKey(path) ? "" : $"There is no file '{path}'.";
-        return _texts.TryGetValue(path, out var content) ? new(path, content) : null;
-    }
+    public Result<SourceText> ReadText(string path, string namedIn) =>
+        _texts.TryGetValue(path, out var content) ? Result.Of(new SourceText(path, content)) : new Failure($"There is no file '{path}'.");
 
     public IEnumerable<string> NamesBeside(string path) => _texts.Keys.Where(t => t != path);
 
-    public Outline? ReadArtwork(string path, string namedIn, out string problem)
-    {
-        problem = _artwork.ContainsKey(path) ? "" : $"There is no file '{path}'.";
-        return _artwork.GetValueOrDefault(path);
-    }
+    public Result<Outline> ReadArtwork(string path, string namedIn) =>
+        _artwork.TryGetValue(path, out var outline) ? Result.Of(outline) : new Failure($"There is no file '{path}'.");
 
-    public IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem)
-    {
-        problem = "there is no such file.";
-        return null;
-    }
+    public Result<IPaperPicture> ReadPicture(string path, string namedIn, Length width) => new Failure("there is no such file.");
 
-    public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem)
+    public Result<ShapedWords> ShapeWords(string words, string? font, string namedIn)
     {
-        problem = "";
         var boxes = ImmutableArray.CreateBuilder<Contour>();
         var leading = words.Length - words.TrimStart().Length;
         for (var start = leading; start < words.Length;)
@@ -70,7 +60,7 @@ internal sealed class TestWorld : IWorld
             start = end + 1;
         }
 
-        return new(new(boxes.ToImmutable()), "");
+        return Result.Of(new ShapedWords(new(boxes.ToImmutable()), ""));
     }
 
     private static Contour Box(double left, double right) => new(

@@ -161,12 +161,13 @@ internal sealed class DrawRun(Session session, string folder, ImmutableArray<str
         string problem;
         try
         {
-            if (PictureFile.Write(picture.Path, svg, $"{card.Title}: {Face.NameOf(picture.Face)}", dpi, out problem))
+            var failure = PictureFile.Write(picture.Path, svg, $"{card.Title}: {Face.NameOf(picture.Face)}", dpi);
+            if (failure is null)
             {
                 return true;
             }
 
-            problem = $"\"{picture.Path}\" is not drawn. {problem}";
+            problem = $"\"{picture.Path}\" is not drawn. {failure.Problem}";
         }
         catch (FileWriteException refused)
         {

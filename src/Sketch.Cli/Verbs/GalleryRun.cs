@@ -123,7 +123,7 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
     {
         var picture = Picture(drawn.File, face);
         var little = $"{PictureNames.Of(drawn.File, face)}.png";
-        PictureFile.Write(picture, svg, drawn.Card.Title, 0, out _);
+        PictureFile.Write(picture, svg, drawn.Card.Title, 0);
         PictureFile.Write(Path.Combine(folder, SmallFolder, little), output => output.Write(small.Png));
         return new(face, Uri.EscapeDataString(Path.GetFileName(picture)), $"{SmallFolder}/{Uri.EscapeDataString(little)}", small.Width,
             small.Height);

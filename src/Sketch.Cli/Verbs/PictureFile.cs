@@ -1,4 +1,5 @@
 using System.Text;
+using Sketch.Diagnostics;
 using Sketch.Output.Files;
 using Sketch.Output.Rendering;
 
@@ -24,23 +25,19 @@ internal static class PictureFile
     /// <param name="svg">The picture.</param>
     /// <param name="title">Its title, for a PDF.</param>
     /// <param name="dpi">Pixels per inch, for a PNG.</param>
-    /// <param name="problem">Why it cannot be drawn in this form, in a plain sentence; empty when it is.</param>
-    /// <returns>Whether it is written.</returns>
+    /// <returns>Why it cannot be drawn in this form, in a plain sentence; null when it is written.</returns>
     /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file that Sketch did not make is
     /// there.</exception>
-    public static bool Write(string path, string svg, string title, int dpi, out string problem) =>
-        Write(path, [svg], title, dpi, out problem);
+    public static Failure? Write(string path, string svg, string title, int dpi) => Write(path, [svg], title, dpi);
 
     /// <summary>Writes pictures as the pages of one PDF.</summary>
     /// <param name="path">The file, which ends in .pdf; missing folders are made.</param>
     /// <param name="pages">The pictures.</param>
     /// <param name="title">The title of the whole.</param>
-    /// <param name="problem">Why it cannot be made, in a plain sentence; empty when it is.</param>
-    /// <returns>Whether it is written.</returns>
+    /// <returns>Why it cannot be made, in a plain sentence; null when it is written.</returns>
     /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file that Sketch did not make is
     /// there.</exception>
-    public static bool WritePages(string path, IReadOnlyList<string> pages, string title, out string problem) =>
-        Write(path, pages, title, 0, out problem);
+    public static Failure? WritePages(string path, IReadOnlyList<string> pages, string title) => Write(path, pages, title, 0);
 
     /// <summary>Deletes a picture of an earlier run; a file that Sketch did not make is kept.</summary>
     /// <returns>Whether there was one.</returns>
@@ -62,23 +59,22 @@ internal static class PictureFile
         }
     }
 
-    private static bool Write(string path, IReadOnlyList<string> pages, string title, int dpi, out string problem)
+    private static Failure? Write(string path, IReadOnlyList<string> pages, string title, int dpi)
     {
         RefuseForeign(path);
         using var content = new MemoryStream();
-        problem = "";
-        var isDrawn = Path.GetExtension(path) switch
+        var failure = Path.GetExtension(path) switch
         {
-            ".png" => SvgRenderer.WritePng(pages[0], dpi, content, out problem),
-            ".pdf" => SvgRenderer.WritePdf(pages, title, content, out problem),
+            ".png" => SvgRenderer.WritePng(pages[0], dpi, content),
+            ".pdf" => SvgRenderer.WritePdf(pages, title, content),
             _ => WriteSvg(pages[0], content),
         };
-        if (isDrawn)
+        if (failure is null)
         {
             SafeFile.Write(path, file => file.Write(content.GetBuffer().AsSpan(0, (int)content.Length)));
         }
 
-        return isDrawn;
+        return failure;
     }
 
     /// <summary>Writes a file part by part; it carries the mark of its kind in its first 4096 bytes.</summary>
@@ -102,12 +98,12 @@ internal static class PictureFile
         }
     }
 
-    private static bool WriteSvg(string svg, MemoryStream content)
+    private static Failure? WriteSvg(string svg, MemoryStream content)
     {
         // Programs recognize a file by its first characters, so the mark comes after the opening tag of the outermost element.
         var inside = svg.IndexOf('>', svg.IndexOf("<svg", StringComparison.Ordinal)) + 1;
         content.Write(Encoding.UTF8.GetBytes(svg.Insert(inside, TextMark)));
-        return true;
+        return null;
     }
 
     /// <summary>Whether there is no file at a path, or only an earlier output of the tool.</summary>

@@ -61,7 +61,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
     private void WriteBooklet(List<string> pages)
     {
         using var content = new MemoryStream();
-        if (SvgRenderer.WritePdf(pages, plan.Files.Batch.Title, content, out _))
+        if (SvgRenderer.WritePdf(pages, plan.Files.Batch.Title, content) is null)
         {
             Write($"{_stem}.pdf", content.ToArray());
         }

@@ -63,22 +63,24 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
             : Path.Combine(target, cards.Length == 1 ? $"{Path.GetFileNameWithoutExtension(cards[0].Source.Path)}-templates" : "templates");
         var title = string.Join(", ", cards.Select(c => c.Card!.Title).Distinct());
         var written = ImmutableArray.CreateBuilder<string>();
-        var problem = "";
+        Failure? failure = null;
         try
         {
             if (forms.Contains("pdf"))
             {
                 var path = isFile ? target : stem + ".pdf";
-                if (PictureFile.WritePages(path, templates.Pages, $"Templates for {title}", out problem))
+                failure = PictureFile.WritePages(path, templates.Pages, $"Templates for {title}");
+                if (failure is null)
                 {
                     written.Add(path);
                 }
             }
 
-            for (var page = 1; forms.Contains("svg") && page <= templates.Pages.Length && problem.Length == 0; page++)
+            for (var page = 1; forms.Contains("svg") && page <= templates.Pages.Length && failure is null; page++)
             {
                 session.Cancellation.ThrowIfCancellationRequested();
-                if (PictureFile.Write(SvgPath(page), templates.Pages[page - 1], title, 0, out problem))
+                failure = PictureFile.Write(SvgPath(page), templates.Pages[page - 1], title, 0);
+                if (failure is null)
                 {
                     written.Add(SvgPath(page));
                 }
@@ -86,12 +88,12 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
         }
         catch (FileWriteException refused)
         {
-            problem = refused.Message;
+            failure = new(refused.Message);
         }
 
-        if (problem.Length > 0)
+        if (failure is not null)
         {
-            session.Report(problem);
+            session.Report(failure.Problem);
             status = ExitStatus.Usage;
         }
         else if (forms.Contains("svg"))

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Sketch.Cli.Commands;
+using Sketch.Diagnostics;
 using Sketch.Syntax;
 using Sketch.Templates;
 using Sketch.Text;
@@ -63,42 +64,44 @@ internal static class TemplatesVerb
             parsed.GetValue(forms) is { Length: > 0 } chosen ? [.. chosen.Distinct()] : ["pdf"],
             new(
                 parsed.GetValue(page) ?? PageFormat.Letter,
-                parsed.GetValue(scale) ?? parsed.GetValue(measured) ?? PrinterScale.True,
+                Given(parsed, scale) ?? Given(parsed, measured) ?? PrinterScale.True,
                 parsed.GetValue(mirror),
-                parsed.GetValue(hollow) ? parsed.GetValue(glue) ?? TemplateOptions.UsualGluing : null))
+                parsed.GetValue(hollow) ? Given(parsed, glue) ?? TemplateOptions.UsualGluing : null))
             .Run(parsed.GetRequiredValue(files), parsed.GetValue(json)));
         return verb;
     }
 
-    private delegate T Reader<T>(string written, out string problem);
-
-    private static Option<T> Read<T>(string name, string description, string helpName, Reader<T> read) => new(name)
-    {
-        Description = description,
-        HelpName = helpName,
-        CustomParser = result =>
+    private static Option<T> Read<T>(string name, string description, string helpName, Func<string, Result<T>> read)
+        where T : notnull =>
+        new(name)
         {
-            var value = read(result.Tokens[0].Value, out var problem);
-            if (problem.Length > 0)
+            Description = description,
+            HelpName = helpName,
+            CustomParser = result =>
             {
-                result.AddError($"{name}: {problem}");
-            }
+                var value = read(result.Tokens[0].Value);
+                if (value.Problem is { } problem)
+                {
+                    result.AddError($"{name}: {problem}");
+                }
 
-            return value;
-        },
-    };
+                return value.ValueOrDefault;
+            },
+        };
 
-    private static PageFormat? Page(string written, out string problem)
+    private static T? Given<T>(ParseResult parsed, Option<T> option)
+        where T : struct => parsed.GetResult(option) is null ? null : parsed.GetValue(option);
+
+    private static Result<PageFormat> Page(string written)
     {
         var names = PageFormat.All.Select(f => f.Name).ToList();
         var page = PageFormat.All.FirstOrDefault(f => f.Name.Equals(written.Trim(), StringComparison.OrdinalIgnoreCase));
         var near = Nearest.Find(written.ToLowerInvariant(), names);
-        problem = page is not null ? ""
-            : near is not null ? $"there is no page \"{written}\". Did you mean \"{near}\"?"
-            : $"there is no page \"{written}\". It knows {string.Join(" and ", names)}.";
-        return page;
+        return page is not null ? Result.Of(page)
+            : new Failure($"there is no page \"{written}\". "
+                + (near is not null ? $"Did you mean \"{near}\"?" : $"It knows {string.Join(" and ", names)}."));
     }
 
-    private static Length? Glue(string written, out string problem) =>
-        WrittenLength.Read(written, "write the margin for glue, such as \"1/4\" or \"6 mm\".", out problem);
+    private static Result<Length> Glue(string written) =>
+        WrittenLength.Read(written, "write the margin for glue, such as \"1/4\" or \"6 mm\".");
 }

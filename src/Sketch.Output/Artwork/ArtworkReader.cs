@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml;
 using System.Xml.Linq;
+using Sketch.Diagnostics;
 using Sketch.Shapes;
 
 namespace Sketch.Output.Artwork;
@@ -20,30 +21,27 @@ public static class ArtworkReader
 
     /// <summary>Reads an SVG file.</summary>
     /// <param name="svg">The file's content.</param>
-    /// <param name="problem">Why there is no outline, as the end of a sentence after a colon; empty when there is one.</param>
-    /// <returns>The outline in millimetres with its box at 0, 0, or null with a problem.</returns>
-    public static Outline? Read(Stream svg, out string problem)
+    /// <returns>The outline in millimetres with its box at 0, 0; a problem reads as the end of a sentence after a colon.</returns>
+    public static Result<Outline> Read(Stream svg)
     {
         try
         {
             var shapes = new ShapeCollector();
             shapes.Collect(Load(svg));
-            var outline = Unite(shapes.Shapes);
-            problem = outline is not null
-                ? "" : $"it has no filled shapes to cut{(shapes.HasImages ? ", only photographs: trace them in a drawing program" : "")}.";
-            return outline;
+            return Unite(shapes.Shapes) is { } outline
+                ? Result.Of(outline)
+                : new Failure(
+                    $"it has no filled shapes to cut{(shapes.HasImages ? ", only photographs: trace them in a drawing program" : "")}.");
         }
         catch (XmlException broken)
         {
-            problem = string.Create(CultureInfo.InvariantCulture,
-                $"it is not a valid SVG file: it cannot be read from line {broken.LineNumber}, column {broken.LinePosition}.");
+            return new Failure(string.Create(CultureInfo.InvariantCulture,
+                $"it is not a valid SVG file: it cannot be read from line {broken.LineNumber}, column {broken.LinePosition}."));
         }
         catch (ArtworkException fault)
         {
-            problem = $"it {fault.Message}";
+            return new Failure($"it {fault.Message}");
         }
-
-        return null;
     }
 
     private static XElement Load(Stream svg)

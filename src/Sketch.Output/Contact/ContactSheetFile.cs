@@ -74,7 +74,7 @@ public sealed class ContactSheetFile(ContactSheet sheet, Action<int> progress, C
             pages.Add(Drawing(Math.Max(page, top), strips.ToString()));
         }
 
-        SvgRenderer.WritePdf(pages, sheet.Title, output, out _);
+        SvgRenderer.WritePdf(pages, sheet.Title, output);
     }
 
     private string Drawing(double height, string strips) => sheet.Start(height) + strips + ContactSheet.End;

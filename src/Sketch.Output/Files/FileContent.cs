@@ -1,34 +1,33 @@
+using Sketch.Diagnostics;
+
 namespace Sketch.Output.Files;
 
 /// <summary>Reads whole files up to a limit; failure to read a file gives a sentence, never an exception.</summary>
 public static class FileContent
 {
-    /// <summary>A file's bytes, or null with a problem.</summary>
+    /// <summary>A file's bytes; a problem reads as the end of a sentence after a colon.</summary>
     /// <param name="path">The file.</param>
     /// <param name="limit">The most bytes to read; a larger file is a problem.</param>
-    /// <param name="problem">Why it cannot be read, as the end of a sentence after a colon; empty when it was read.</param>
-    public static byte[]? Read(string path, int limit, out string problem)
+    public static Result<byte[]> Read(string path, int limit)
     {
         try
         {
-            return ReadUpTo(path, limit, out problem);
+            return ReadUpTo(path, limit);
         }
         catch (Exception exception) when (FileTrouble.Is(exception))
         {
-            problem = $"{FileTrouble.Reason(exception, path)}.";
-            return null;
+            return new Failure($"{FileTrouble.Reason(exception, path)}.");
         }
     }
 
-    /// <summary>A file's bytes, or null with a problem if it is too large or not an ordinary file.</summary>
+    /// <summary>A file's bytes, or a problem if it is too large or not an ordinary file.</summary>
     /// <exception cref="IOException">The operating system refuses the file; also the other exceptions of
     /// <see cref="FileTrouble.Is"/>.</exception>
-    public static byte[]? ReadUpTo(string path, int limit, out string problem)
+    public static Result<byte[]> ReadUpTo(string path, int limit)
     {
         if (OrdinaryFile.IsOtherwise(path) && !IsOpenedByShell(path))
         {
-            problem = OrdinaryFile.Problem;
-            return null;
+            return new Failure(OrdinaryFile.Problem);
         }
 
         // The length is not read first: a file may grow meanwhile.
@@ -39,15 +38,13 @@ public static class FileContent
         {
             if (content.Length + count > limit)
             {
-                problem = $"it is larger than {limit / 1_000_000} MB, too large.";
-                return null;
+                return new Failure($"it is larger than {limit / 1_000_000} MB, too large.");
             }
 
             content.Write(part, 0, count);
         }
 
-        problem = "";
-        return content.ToArray();
+        return Result.Of(content.ToArray());
     }
 
     /// <summary>The first bytes of a file, up to a number; null if it cannot be read.</summary>

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Unicode;
+using Sketch.Diagnostics;
 using Sketch.Syntax;
 
 namespace Sketch.Output.Files;
@@ -12,32 +13,27 @@ public static class TextContent
 
     private static ReadOnlySpan<byte> Utf8Mark => [0xEF, 0xBB, 0xBF];
 
-    /// <summary>The text in UTF-8, without its byte order mark; null with a problem if the content is not such text.</summary>
+    /// <summary>The text in UTF-8, without its byte order mark; a problem reads as the end of a sentence after a colon.</summary>
     /// <param name="content">A file's bytes.</param>
-    /// <param name="problem">What is wrong, as the end of a sentence after a colon; empty when the content is text.</param>
-    public static string? Decode(ReadOnlySpan<byte> content, out string problem)
+    public static Result<string> Decode(ReadOnlySpan<byte> content)
     {
         if (content is [0xFF, 0xFE, ..] or [0xFE, 0xFF, ..])
         {
-            problem = "it is saved as UTF-16; save it as UTF-8.";
-            return null;
+            return new Failure("it is saved as UTF-16; save it as UTF-8.");
         }
 
         var text = content.StartsWith(Utf8Mark) ? content[Utf8Mark.Length..] : content;
         if (text.Contains((byte)0))
         {
-            problem = "it is not a text file: it contains zero bytes, as pictures and programs do.";
-            return null;
+            return new Failure("it is not a text file: it contains zero bytes, as pictures and programs do.");
         }
 
         if (!Utf8.IsValid(text))
         {
-            problem = $"it is not saved as UTF-8 (line {LineOfFirstFault(text)}); save it as UTF-8.";
-            return null;
+            return new Failure($"it is not saved as UTF-8 (line {LineOfFirstFault(text)}); save it as UTF-8.");
         }
 
-        problem = "";
-        return Encoding.UTF8.GetString(text);
+        return Result.Of(Encoding.UTF8.GetString(text));
     }
 
     private static int LineOfFirstFault(ReadOnlySpan<byte> text)

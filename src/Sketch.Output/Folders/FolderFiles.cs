@@ -27,20 +27,19 @@ public sealed class FolderFiles(bool mayLeaveFolder = false, FontShelf? fonts = 
     /// <summary>Reads a file named on the command line, from any folder.</summary>
     public static FileReading ReadFile(string path)
     {
-        byte[]? content;
-        string problem;
+        Result<string> read;
         try
         {
-            content = FileContent.ReadUpTo(path, TextContent.Limit, out problem);
+            read = FileContent.ReadUpTo(path, TextContent.Limit).Then(content => TextContent.Decode(content));
         }
         catch (Exception exception) when (FileTrouble.Is(exception))
         {
             return new(null, null, $"\"{path}\" cannot be opened: {FileTrouble.Reason(exception, path)}.");
         }
 
-        if (content is not null && TextContent.Decode(content, out problem) is { } text)
+        if (read.Problem is not { } problem)
         {
-            return new(new(path, text), null, "");
+            return new(new(path, read.Value), null, "");
         }
 
         var empty = new SourceText(path, "");
@@ -50,12 +49,8 @@ public sealed class FolderFiles(bool mayLeaveFolder = false, FontShelf? fonts = 
     }
 
     /// <inheritdoc/>
-    public SourceText? ReadText(string path, string namedIn, out string problem)
-    {
-        var content = Read(path, namedIn, TextContent.Limit, out problem, out var found);
-        var text = content is null ? null : TextContent.Decode(content, out problem);
-        return text is null ? null : new(found, text);
-    }
+    public Result<SourceText> ReadText(string path, string namedIn) => Find(path, namedIn).Then(found =>
+        FileContent.Read(found, TextContent.Limit).Then(content => TextContent.Decode(content)).Map(text => new SourceText(found, text)));
 
     /// <inheritdoc/>
     public IEnumerable<string> NamesBeside(string path)
@@ -72,40 +67,23 @@ public sealed class FolderFiles(bool mayLeaveFolder = false, FontShelf? fonts = 
     }
 
     /// <inheritdoc/>
-    public Outline? ReadArtwork(string path, string namedIn, out string problem)
-    {
-        var content = Read(path, namedIn, ArtworkReader.FileLimit, out problem, out _);
-        if (content is null)
+    public Result<Outline> ReadArtwork(string path, string namedIn) =>
+        Find(path, namedIn).Then(found => FileContent.Read(found, ArtworkReader.FileLimit)).Then(content =>
         {
-            return null;
-        }
-
-        using var stream = new MemoryStream(content, writable: false);
-        return ArtworkReader.Read(stream, out problem);
-    }
+            using var stream = new MemoryStream(content, writable: false);
+            return ArtworkReader.Read(stream);
+        });
 
     /// <inheritdoc/>
-    public IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem) =>
-        Find(path, namedIn, out problem) is { } found ? PaperScan.Read(found, width.Millimetres, out problem) : null;
+    public Result<IPaperPicture> ReadPicture(string path, string namedIn, Length width) =>
+        Find(path, namedIn).Then(found => PaperScan.Read(found, width.Millimetres));
 
     /// <inheritdoc/>
-    public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem)
-    {
-        if (font is null || !FontShelf.IsFontFile(font))
-        {
-            return _fonts.Shape(words, font, out problem);
-        }
+    public Result<ShapedWords> ShapeWords(string words, string? font, string namedIn) => font is null || !FontShelf.IsFontFile(font)
+        ? _fonts.Shape(words, font)
+        : Find(font, namedIn).Then(found => _fonts.ShapeInFile(words, found));
 
-        return Find(font, namedIn, out problem) is { } found ? _fonts.ShapeInFile(words, found, out problem) : null;
-    }
-
-    private byte[]? Read(string path, string namedIn, int limit, out string problem, out string found)
-    {
-        found = Find(path, namedIn, out problem) ?? "";
-        return problem.Length == 0 ? FileContent.Read(found, limit, out problem) : null;
-    }
-
-    private string? Find(string path, string namedIn, out string problem)
+    private Result<string> Find(string path, string namedIn)
     {
         var written = path.Replace('\\', '/');
         try
@@ -114,17 +92,15 @@ public sealed class FolderFiles(bool mayLeaveFolder = false, FontShelf? fonts = 
             var found = Path.Combine(folder, written);
             if (!mayLeaveFolder && (Path.IsPathRooted(written) || FolderBounds.Leaves(folder, written)))
             {
-                problem = $"it lies outside the folder of \"{Path.GetFileName(namedIn)}\"; put it into that folder or one in it.";
-                return null;
+                return new Failure(
+                    $"it lies outside the folder of \"{Path.GetFileName(namedIn)}\"; put it into that folder or one in it.");
             }
 
-            problem = "";
-            return found;
+            return Result.Of(found);
         }
         catch (Exception exception) when (FileTrouble.Is(exception))
         {
-            problem = $"{FileTrouble.Reason(exception, path)}.";
-            return null;
+            return new Failure($"{FileTrouble.Reason(exception, path)}.");
         }
     }
 }

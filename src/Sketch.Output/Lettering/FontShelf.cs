@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using Sketch.Diagnostics;
 using Sketch.Output.Files;
 using Sketch.Text;
 using Sketch.World;
@@ -35,24 +36,17 @@ public sealed class FontShelf
     /// <summary>Shapes words in the tool's own font, or in an installed one.</summary>
     /// <param name="words">One line.</param>
     /// <param name="name">A family's name with or without style words ("Inter bold"); null for the tool's own font.</param>
-    /// <param name="problem">Why there is no such font, as the end of a sentence after a colon; empty when there is.</param>
-    /// <returns>The shaped words, or null with a problem.</returns>
-    public ShapedWords? Shape(string words, string? name, out string problem) => Shape(words, Find(name, out problem));
+    /// <returns>The shaped words; a problem of the font reads as the end of a sentence after a colon.</returns>
+    public Result<ShapedWords> Shape(string words, string? name) => Find(name).Map(font => Shape(words, font));
 
     /// <summary>Shapes words in the first font of a file.</summary>
     /// <param name="words">One line.</param>
     /// <param name="path">The file.</param>
-    /// <param name="problem">Why the file cannot be used, as the end of a sentence after a colon; empty when it can.</param>
-    /// <returns>The shaped words, or null with a problem.</returns>
-    public ShapedWords? ShapeInFile(string words, string path, out string problem) => Shape(words, Open(path, 0, out problem));
+    /// <returns>The shaped words; a problem of the file reads as the end of a sentence after a colon.</returns>
+    public Result<ShapedWords> ShapeInFile(string words, string path) => Open(path, 0).Map(font => Shape(words, font));
 
-    private ShapedWords? Shape(string words, LetterFont? font)
+    private ShapedWords Shape(string words, LetterFont font)
     {
-        if (font is null)
-        {
-            return null;
-        }
-
         if (_shaped.Count > RememberedWords)
         {
             _shaped.Clear();
@@ -61,12 +55,11 @@ public sealed class FontShelf
         return _shaped.GetOrAdd((words, font), key => key.Font.Shape(key.Words));
     }
 
-    private LetterFont? Find(string? name, out string problem)
+    private Result<LetterFont> Find(string? name)
     {
-        problem = "";
         if (name is null)
         {
-            return OwnFont.Plain.Open(OwnFont.Regular);
+            return Result.Of(OwnFont.Plain.Open(OwnFont.Regular));
         }
 
         var readings = FontName.Readings(name);
@@ -78,32 +71,30 @@ public sealed class FontShelf
                 FontStyle style = new(reading.Weight ?? FontWeight.Regular, reading.Italic);
                 if (own.Styles.Contains(style))
                 {
-                    return own.Open(style);
+                    return Result.Of(own.Open(style));
                 }
 
                 if (installed.IsEmpty)
                 {
                     var styles = own.Styles.Select(s => new FontName(own.Name, s.Weight, s.Italic).Style);
-                    problem = $"{own.Name} has no {reading.Style}; it has {string.Join(", ", styles)}.";
-                    return null;
+                    return new Failure($"{own.Name} has no {reading.Style}; it has {string.Join(", ", styles)}.");
                 }
             }
 
             if (!installed.IsEmpty)
             {
-                return FindInstalled(reading, installed, out problem);
+                return FindInstalled(reading, installed);
             }
         }
 
         var nearest = Nearest.Find(
             readings.IsEmpty ? "" : readings[^1].Family, [.. OwnFont.All.Select(f => f.Name), .. _installed.Families()]);
-        problem = "no font of that name is installed; " + (nearest is null
+        return new Failure("no font of that name is installed; " + (nearest is null
             ? "write lettering and one of its kinds, or name an installed font or a font file beside the card."
-            : $"did you mean \"{nearest}\"?");
-        return null;
+            : $"did you mean \"{nearest}\"?"));
     }
 
-    private LetterFont? FindInstalled(FontName name, ImmutableArray<InstalledFont> family, out string problem)
+    private Result<LetterFont> FindInstalled(FontName name, ImmutableArray<InstalledFont> family)
     {
         var wanted = (int)(name.Weight ?? FontWeight.Regular);
         var nearest = family.Where(f => f.Italic == name.Italic)
@@ -116,27 +107,27 @@ public sealed class FontShelf
         // A requested weight may be off by a step of 100, since font makers count them differently.
         if (nearest is null || (name.Weight is not null && Math.Abs(nearest.Weight - wanted) > 100))
         {
-            problem = $"{family[0].Family} has no {name.Style}; it has {string.Join(", ", family.Select(f => f.Style).Distinct())}.";
-            return null;
+            return new Failure(
+                $"{family[0].Family} has no {name.Style}; it has {string.Join(", ", family.Select(f => f.Style).Distinct())}.");
         }
 
-        return Open(nearest.Path, nearest.Index, out problem);
+        return Open(nearest.Path, nearest.Index);
     }
 
-    private LetterFont? Open(string path, int index, out string problem)
+    private Result<LetterFont> Open(string path, int index)
     {
         var key = (path, index, FileContent.WrittenAt(path));
         if (!_files.TryGetValue(key, out var font))
         {
-            if (FileContent.Read(path, FontFileLimit, out problem) is not { } content)
+            var content = FileContent.Read(path, FontFileLimit);
+            if (content.Problem is { } problem)
             {
-                return null;
+                return new Failure(problem);
             }
 
-            font = _files.GetOrAdd(key, _ => LetterFont.Open(content, index));
+            font = _files.GetOrAdd(key, _ => LetterFont.Open(content.Value, index));
         }
 
-        problem = font is null ? "it is not a valid font." : "";
-        return font;
+        return font is null ? new Failure("it is not a valid font.") : Result.Of(font);
     }
 }

@@ -1,4 +1,5 @@
 using Sketch.Colours;
+using Sketch.Diagnostics;
 using Sketch.Output.Files;
 using Sketch.Papers;
 using SkiaSharp;
@@ -47,38 +48,38 @@ internal sealed class PaperScan : IPaperPicture
     /// <summary>Reads the whole picture file, so that a damaged one is found at once.</summary>
     /// <param name="path">The file.</param>
     /// <param name="width">True width of what it shows in millimetres.</param>
-    /// <param name="problem">Why it cannot be used, as the end of a sentence after a colon; empty when it can.</param>
-    public static PaperScan? Read(string path, double width, out string problem)
+    /// <returns>The scan; a problem reads as the end of a sentence after a colon.</returns>
+    public static Result<IPaperPicture> Read(string path, double width)
     {
         try
         {
             if (OrdinaryFile.IsOtherwise(path))
             {
-                problem = OrdinaryFile.Problem;
-                return null;
+                return new Failure(OrdinaryFile.Problem);
             }
 
             using var file = Open(path);
             if (file.Length > FileLimit)
             {
-                problem = $"it is larger than {FileLimit / 1_000_000} MB, too large.";
-                return null;
+                return new Failure($"it is larger than {FileLimit / 1_000_000} MB, too large.");
             }
 
-            if (PictureDecoder.Measure(file, out problem) is not { } stored)
+            return PictureDecoder.Measure(file).Then(stored =>
             {
-                return null;
-            }
-
-            var (across, down) = PixelsAt(stored, width, CoarseDotsPerInch);
-            using var again = Open(path);
-            using var pixels = PictureDecoder.Decode(again, across, down, out problem);
-            return pixels is null ? null : new(path, stored, width, pixels);
+                var (across, down) = PixelsAt(stored, width, CoarseDotsPerInch);
+                using var again = Open(path);
+                return PictureDecoder.Decode(again, across, down).Map<IPaperPicture>(pixels =>
+                {
+                    using (pixels)
+                    {
+                        return new PaperScan(path, stored, width, pixels);
+                    }
+                });
+            });
         }
         catch (Exception exception) when (FileTrouble.Is(exception))
         {
-            problem = $"{FileTrouble.Reason(exception, path)}.";
-            return null;
+            return new Failure($"{FileTrouble.Reason(exception, path)}.");
         }
     }
 
@@ -131,9 +132,9 @@ internal sealed class PaperScan : IPaperPicture
         {
             using var file = Open(_path);
             using var again = Open(_path);
-            if (PictureDecoder.Measure(file, out _) == _stored)
+            if (PictureDecoder.Measure(file).ValueOrDefault == _stored)
             {
-                using var finer = PictureDecoder.Decode(again, across, down, out _);
+                using var finer = PictureDecoder.Decode(again, across, down).ValueOrDefault;
                 _pixels = finer is null ? _pixels : SKImage.FromBitmap(finer);
             }
         }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Sketch.Diagnostics;
 using SkiaSharp;
 
 namespace Sketch.Output.Pictures;
@@ -12,38 +13,35 @@ internal static class PictureDecoder
     /// <summary>The most pixels along one side, which the formats themselves limit to 16,383 (WebP) and 65,535 (JPEG).</summary>
     private const int SideLimit = 30_000;
 
-    /// <summary>Width and height in pixels of the upright picture, from the file's header alone; null with a problem.</summary>
+    /// <summary>Width and height in pixels of the upright picture, from the file's header alone.</summary>
     /// <param name="file">The file from its beginning.</param>
-    /// <param name="problem">What is wrong, as the end of a sentence after a colon; empty when nothing is.</param>
-    public static (int Width, int Height)? Measure(Stream file, out string problem)
+    /// <returns>Width and height; a problem reads as the end of a sentence after a colon.</returns>
+    public static Result<(int Width, int Height)> Measure(Stream file)
     {
         using var codec = SKCodec.Create(file);
-        problem = codec switch
+        return codec switch
         {
-            null => "it is not a valid JPEG, PNG or WebP picture.",
+            null => new Failure("it is not a valid JPEG, PNG or WebP picture."),
             { EncodedFormat: not (SKEncodedImageFormat.Jpeg or SKEncodedImageFormat.Png or SKEncodedImageFormat.Webp) } =>
-                $"it is a {codec.EncodedFormat.ToString().ToUpperInvariant()} picture; save it as JPEG, PNG or WebP.",
+                new Failure($"it is a {codec.EncodedFormat.ToString().ToUpperInvariant()} picture; save it as JPEG, PNG or WebP."),
             { Info: { Width: var w, Height: var h } } when (long)w * h > PixelLimit || Math.Max(w, h) > SideLimit =>
-                string.Create(
+                new Failure(string.Create(
                     CultureInfo.InvariantCulture,
                     $"it has {w} x {h} pixels; save it with at most {PixelLimit / 1_000_000} megapixels. 300 dpi, so 3600 x 3600 "
-                        + $"pixels for 12 x 12 in, are plenty."),
-            _ => "",
+                        + $"pixels for 12 x 12 in, are plenty.")),
+            { Info: { Width: var w, Height: var h } } => Result.Of(IsOnItsSide(codec.EncodedOrigin) ? (h, w) : (w, h)),
         };
-        return problem.Length > 0
-            ? null : IsOnItsSide(codec!.EncodedOrigin) ? (codec.Info.Height, codec.Info.Width) : (codec.Info.Width, codec.Info.Height);
     }
 
     /// <summary>
-    /// The whole upright picture, read part by part, at a given number of pixels; null with a problem if the file is truncated or damaged.
+    /// The whole upright picture, read part by part, at a given number of pixels; a problem if the file is truncated or damaged.
     /// </summary>
-    public static SKBitmap? Decode(Stream file, int width, int height, out string problem)
+    public static Result<SKBitmap> Decode(Stream file, int width, int height)
     {
         using var codec = SKCodec.Create(file);
         if (codec is null)
         {
-            problem = "it is no longer a picture.";
-            return null;
+            return new Failure("it is no longer a picture.");
         }
 
         var origin = codec.EncodedOrigin;
@@ -54,9 +52,8 @@ internal static class PictureDecoder
         var result = codec.GetPixels(stored.Info, stored.GetPixels());
         if (result != SKCodecResult.Success)
         {
-            problem = result == SKCodecResult.IncompleteInput
-                ? "it is incomplete; copy or scan it again." : "it is damaged; copy or scan it again.";
-            return null;
+            return new Failure(result == SKCodecResult.IncompleteInput
+                ? "it is incomplete; copy or scan it again." : "it is damaged; copy or scan it again.");
         }
 
         stored.SetImmutable();
@@ -67,8 +64,7 @@ internal static class PictureDecoder
         canvas.Concat(Turning(origin, width, height));
         canvas.DrawImage(image, new SKRect(0, 0, across, down), new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear));
         canvas.Flush();
-        problem = "";
-        return upright;
+        return Result.Of(upright);
     }
 
     private static bool IsOnItsSide(SKEncodedOrigin origin) =>

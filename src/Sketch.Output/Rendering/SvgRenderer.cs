@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
+using Sketch.Diagnostics;
 using SkiaSharp;
 using Svg;
 using Svg.Skia;
@@ -25,25 +26,21 @@ public static class SvgRenderer
     /// <param name="svg">The picture.</param>
     /// <param name="dpi">Pixels per inch; each side is rounded to whole pixels.</param>
     /// <param name="output">Receives the PNG; nothing is written if there is a problem.</param>
-    /// <param name="problem">Why it is not drawn, in a plain sentence; empty when it is.</param>
-    /// <returns>Whether it is drawn.</returns>
+    /// <returns>Why it is not drawn, in a plain sentence; null when it is.</returns>
     /// <exception cref="ArgumentException">The text is not an SVG with a physical size.</exception>
-    public static bool WritePng(string svg, double dpi, Stream output, out string problem)
+    public static Failure? WritePng(string svg, double dpi, Stream output)
     {
         var size = SvgSize.Read(svg);
         var (width, height) = (Math.Round(size.Width * dpi), Math.Round(size.Height * dpi));
-        problem = (width, height) switch
+        if (!(width >= 1 && height >= 1))
         {
-            _ when !(width >= 1 && height >= 1) =>
-                Invariant($"At {dpi:0.##} dpi the picture would be smaller than a pixel; choose a higher resolution."),
-            _ when width * height > PixelLimit =>
-                Invariant($"At {dpi:0.##} dpi the picture would be {width:0} x {height:0} pixels, ")
-                + Invariant($"more than {PixelLimit / 1_000_000} megapixels; choose a lower resolution."),
-            _ => "",
-        };
-        if (problem.Length > 0)
+            return new(Invariant($"At {dpi:0.##} dpi the picture would be smaller than a pixel; choose a higher resolution."));
+        }
+
+        if (width * height > PixelLimit)
         {
-            return false;
+            return new(Invariant($"At {dpi:0.##} dpi the picture would be {width:0} x {height:0} pixels, ")
+                + Invariant($"more than {PixelLimit / 1_000_000} megapixels; choose a lower resolution."));
         }
 
         using var picture = new Picture(svg, size, flat: true);
@@ -59,7 +56,7 @@ public static class SvgRenderer
         using var png = written.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.Sub, 6))
             ?? throw new InvalidOperationException("The picture could not be written as PNG.");
         PngDensity.Write(png.AsSpan(), dpi, output);
-        return true;
+        return null;
     }
 
     /// <summary>Draws a picture at a given size in pixels, each side filled exactly: red, green, blue and opacity, one byte each.</summary>
@@ -80,19 +77,16 @@ public static class SvgRenderer
     /// <param name="pages">The pictures, at least one.</param>
     /// <param name="title">The document's title, as a viewer shows it.</param>
     /// <param name="output">Receives the PDF; nothing is written if there is a problem.</param>
-    /// <param name="problem">Why there is no PDF, in a plain sentence; empty when there is.</param>
-    /// <returns>Whether it is made.</returns>
+    /// <returns>Why there is no PDF, in a plain sentence; null when there is.</returns>
     /// <exception cref="ArgumentException">There are no pages, or one is not an SVG with a physical size.</exception>
-    public static bool WritePdf(IReadOnlyList<string> pages, string title, Stream output, out string problem)
+    public static Failure? WritePdf(IReadOnlyList<string> pages, string title, Stream output)
     {
         ArgumentOutOfRangeException.ThrowIfZero(pages.Count);
         var sizes = pages.Select(SvgSize.Read).ToList();
-        problem = "";
         if (sizes.FindIndex(s => Math.Max(s.Width, s.Height) > PageLimitInches) is >= 0 and var large)
         {
-            problem = Invariant($"Page {large + 1} would be {sizes[large].Width:0.##} x {sizes[large].Height:0.##} in; ")
-                + Invariant($"a PDF page ends at {PageLimitInches} in.");
-            return false;
+            return new(Invariant($"Page {large + 1} would be {sizes[large].Width:0.##} x {sizes[large].Height:0.##} in; ")
+                + Invariant($"a PDF page ends at {PageLimitInches} in."));
         }
 
         // A quality above 100 keeps pictures as they are, without JPEG.
@@ -114,7 +108,7 @@ public static class SvgRenderer
         }
 
         document.Close();
-        return true;
+        return null;
     }
 
     /// <summary>

@@ -119,7 +119,8 @@ public sealed record BatchFiles(
 
         private Compilation? Open(NamedFile named, string what)
         {
-            if (world.ReadText(named.Path, _source.Path, out var problem) is not { } text)
+            var read = world.ReadText(named.Path, _source.Path);
+            if (read.Problem is { } problem)
             {
                 var (hint, replacement) =
                     NearestFile.Hint(NearestFile.Find(world, named.Path, _source.Path, $".{what}"), NamesOf(what));
@@ -127,6 +128,7 @@ public sealed record BatchFiles(
                 return null;
             }
 
+            var text = read.Value;
             if (text.Path == _source.Path)
             {
                 findings.Add(FindingCatalogue.FileCircle, named.Location, $"\"{named.Path}\" is this batch itself.",

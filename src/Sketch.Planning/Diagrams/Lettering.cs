@@ -90,7 +90,7 @@ internal sealed class Lettering(IWorld world)
     {
         if (!_shaped.TryGetValue(words, out var shaped))
         {
-            var outline = Coarser(world.ShapeWords(words.ReplaceLineEndings(" "), null, "", out _)?.Outline ?? new([]));
+            var outline = Coarser(world.ShapeWords(words.ReplaceLineEndings(" "), null, "").ValueOrDefault?.Outline ?? new([]));
             shaped = _shaped[words] = (outline.ToSvgPath(), outline.Contours.IsEmpty ? default : outline.Bounds);
         }
 

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text;
+using Sketch.Diagnostics;
 using Sketch.Output.Files;
 
 namespace Sketch.Preview.Folder;
@@ -12,17 +13,12 @@ public sealed record FileText(string Text, string Stamp, TextForm Form)
 {
     /// <summary>Decodes the content of a file.</summary>
     /// <param name="content">The bytes.</param>
-    /// <param name="problem">Why it is not text, phrased to follow a colon; empty when it is.</param>
-    public static FileText? Of(byte[] content, out string problem)
+    /// <returns>The text; a problem reads as the end of a sentence after a colon.</returns>
+    public static Result<FileText> Of(byte[] content) => TextContent.Decode(content).Map(text =>
     {
-        if (TextContent.Decode(content, out problem) is not { } text)
-        {
-            return null;
-        }
-
         var form = new TextForm(content.AsSpan().StartsWith(Encoding.UTF8.Preamble), text.Contains("\r\n", StringComparison.Ordinal));
-        return new(TextForm.Plain(text), StampOf(content), form);
-    }
+        return new FileText(TextForm.Plain(text), StampOf(content), form);
+    });
 
     /// <summary>The stamp of a content.</summary>
     public static string StampOf(byte[] content) => Convert.ToHexStringLower(SHA256.HashData(content).AsSpan(0, 16));

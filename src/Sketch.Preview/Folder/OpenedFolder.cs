@@ -1,4 +1,5 @@
 using System.Text;
+using Sketch.Diagnostics;
 using Sketch.Output.Files;
 
 namespace Sketch.Preview.Folder;
@@ -147,7 +148,6 @@ public sealed class OpenedFolder
 
     /// <summary>Reads a file.</summary>
     /// <param name="path">A path from <see cref="PathOf"/>.</param>
-    /// <param name="problem">Why it cannot be read, phrased to follow a colon; empty when it was read.</param>
-    public static FileText? Read(string path, out string problem) =>
-        FileContent.Read(path, TextContent.Limit, out problem) is { } content ? FileText.Of(content, out problem) : null;
+    /// <returns>The text; a problem reads as the end of a sentence after a colon.</returns>
+    public static Result<FileText> Read(string path) => FileContent.Read(path, TextContent.Limit).Then(FileText.Of);
 }

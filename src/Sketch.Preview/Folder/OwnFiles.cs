@@ -32,7 +32,7 @@ public sealed class OwnFiles(string root)
     {
         var folder = FolderOf(name);
         var kept = Earlier(name);
-        if (kept is [var last, ..] && FileContent.Read(Path.Combine(folder, last), TextContent.Limit, out _) is { } same
+        if (kept is [var last, ..] && FileContent.Read(Path.Combine(folder, last), TextContent.Limit).ValueOrDefault is { } same
             && same.AsSpan().SequenceEqual(content))
         {
             return;
@@ -96,7 +96,7 @@ public sealed class OwnFiles(string root)
     public FileText? ReadEarlier(string name, string kept)
     {
         var path = Path.Combine(FolderOf(name), kept);
-        return TimeOf(kept) is not null && Path.GetFileName(kept) == kept && IsWithin(path) ? OpenedFolder.Read(path, out _) : null;
+        return TimeOf(kept) is not null && Path.GetFileName(kept) == kept && IsWithin(path) ? OpenedFolder.Read(path).ValueOrDefault : null;
     }
 
     /// <summary>Writes a file of the tool's own; one that a link would place elsewhere is not written.</summary>

@@ -41,16 +41,16 @@ public sealed class Saving(OpenedFolder folder)
 
             FileText? there = null;
             byte[]? content = null;
-            var problem = "";
             if (File.Exists(path))
             {
-                content = FileContent.Read(path, TextContent.Limit, out problem);
-                there = content is null ? null : FileText.Of(content, out problem);
-            }
+                var read = FileContent.Read(path, TextContent.Limit);
+                var decoded = read.Then(FileText.Of);
+                if (decoded.Problem is { } problem)
+                {
+                    return new("", null, $"\"{name}\" is not saved, because the file on the disk cannot be read: {problem}");
+                }
 
-            if (problem.Length > 0)
-            {
-                return new("", null, $"\"{name}\" is not saved, because the file on the disk cannot be read: {problem}");
+                (content, there) = (read.Value, decoded.Value);
             }
 
             if ((there?.Stamp ?? NoFile) != known)
@@ -91,7 +91,7 @@ public sealed class Saving(OpenedFolder folder)
                 // Another program may write while this write is in progress; that is a conflict too.
                 return SafeFile.Write(path, file => file.Write(bytes), () => StampAt(path) == known)
                     ? new(FileText.StampOf(bytes), null, "")
-                    : new(StampAt(path), OpenedFolder.Read(path, out _) ?? new("", NoFile, default), "");
+                    : new(StampAt(path), OpenedFolder.Read(path).ValueOrDefault ?? new("", NoFile, default), "");
             }
             catch (FileWriteException refused)
             {
@@ -109,5 +109,5 @@ public sealed class Saving(OpenedFolder folder)
     }
 
     private static string StampAt(string path) =>
-        File.Exists(path) && FileContent.Read(path, TextContent.Limit, out _) is { } content ? FileText.StampOf(content) : NoFile;
+        File.Exists(path) && FileContent.Read(path, TextContent.Limit).ValueOrDefault is { } content ? FileText.StampOf(content) : NoFile;
 }

@@ -67,10 +67,11 @@ internal static class FileRoutes
 
         var unsaved = room.Windows.Unsaved(window, file);
         var unread = "";
-        if (OpenedFolder.Read(path, out var problem) is not { } text)
+        var read = OpenedFolder.Read(path);
+        if (read.ValueOrDefault is not { } text)
         {
             var isThere = Path.Exists(path);
-            problem = $"\"{file}\" cannot be read: {problem}";
+            var problem = $"\"{file}\" cannot be read: {read.Problem}";
             if (unsaved is null)
             {
                 return Answer.Problem(context, isThere ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status404NotFound, problem);

@@ -93,7 +93,7 @@ internal static class PaperRoutes
 
     private static Task KeepInBatch(HttpContext context, PageServices room, string name, int line, Reading reading)
     {
-        if (room.Folder.PathOf(name) is not { } path || OpenedFolder.Read(path, out _) is not { } text)
+        if (room.Folder.PathOf(name) is not { } path || OpenedFolder.Read(path).ValueOrDefault is not { } text)
         {
             return FileRoutes.NoName(context, name);
         }

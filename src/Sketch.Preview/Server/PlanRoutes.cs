@@ -107,10 +107,10 @@ internal static class PlanRoutes
     {
         var pages = new PlanPages(plan, room.Readings.Files);
         using var pdf = new MemoryStream();
-        return SvgRenderer.WritePdf(
-            [.. pages.Summary(), .. pages.Work.SelectMany(pages.Sheet)], plan.Files.Batch.Title, pdf, out var problem)
-            ? Answer.File(context, pdf.ToArray(), "application/pdf", $"{stem}.pdf")
-            : Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem);
+        return SvgRenderer.WritePdf([.. pages.Summary(), .. pages.Work.SelectMany(pages.Sheet)], plan.Files.Batch.Title, pdf)
+            is { Problem: var problem }
+            ? Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem)
+            : Answer.File(context, pdf.ToArray(), "application/pdf", $"{stem}.pdf");
     }
 
     private static Task WithPlan(HttpContext context, PageServices room, Func<BatchPlan, string, Task> answer)

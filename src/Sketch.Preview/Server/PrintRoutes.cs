@@ -46,10 +46,10 @@ internal static class PrintRoutes
         }
 
         using var pdf = new MemoryStream();
-        return SvgRenderer.WritePdf(templates.Pages, $"Templates for {card.Title}", pdf, out var problem)
-            ? Answer.File(context, pdf.ToArray(), "application/pdf",
-                $"{Path.GetFileNameWithoutExtension(reading.Source.Path)}-templates.pdf")
-            : Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem);
+        return SvgRenderer.WritePdf(templates.Pages, $"Templates for {card.Title}", pdf) is { Problem: var problem }
+            ? Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem)
+            : Answer.File(context, pdf.ToArray(), "application/pdf",
+                $"{Path.GetFileNameWithoutExtension(reading.Source.Path)}-templates.pdf");
     }
 
     /// <summary>Answers with the card that a window shows, or with why there is none.</summary>

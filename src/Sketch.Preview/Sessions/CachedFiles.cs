@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
+using Sketch.Diagnostics;
 using Sketch.Output.Files;
 using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
@@ -28,42 +29,39 @@ public sealed class CachedFiles(FontShelf fonts) : IWorld
     private readonly ConcurrentDictionary<FileState, Outline> _artwork = new();
 
     /// <inheritdoc/>
-    public SourceText? ReadText(string path, string namedIn, out string problem) => _files.ReadText(path, namedIn, out problem);
+    public Result<SourceText> ReadText(string path, string namedIn) => _files.ReadText(path, namedIn);
 
     /// <inheritdoc/>
     public IEnumerable<string> NamesBeside(string path) => _files.NamesBeside(path);
 
     /// <inheritdoc/>
-    public Outline? ReadArtwork(string path, string namedIn, out string problem)
+    public Result<Outline> ReadArtwork(string path, string namedIn)
     {
-        problem = "";
         var state = StateOf(path, namedIn);
         if (state is { } known && _artwork.TryGetValue(known, out var kept))
         {
-            return kept;
+            return Result.Of(kept);
         }
 
-        var outline = _files.ReadArtwork(path, namedIn, out problem);
+        var outline = _files.ReadArtwork(path, namedIn);
         return state is { } before && before == StateOf(path, namedIn) ? Keep(_artwork, before, outline) : outline;
     }
 
     /// <inheritdoc/>
-    public IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem)
+    public Result<IPaperPicture> ReadPicture(string path, string namedIn, Length width)
     {
-        problem = "";
         var state = StateOf(path, namedIn);
         if (state is { } known && _pictures.TryGetValue((known, width), out var kept))
         {
-            return kept;
+            return Result.Of(kept);
         }
 
-        var picture = _files.ReadPicture(path, namedIn, width, out problem);
+        var picture = _files.ReadPicture(path, namedIn, width);
         return state is { } before && before == StateOf(path, namedIn) ? Keep(_pictures, (before, width), picture) : picture;
     }
 
     /// <inheritdoc/>
-    public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem) =>
-        _files.ShapeWords(words, font, namedIn, out problem);
+    public Result<ShapedWords> ShapeWords(string words, string? font, string namedIn) => _files.ShapeWords(words, font, namedIn);
 
     /// <summary>
     /// What identifies the content of a file. It includes the folder of the file that names it and the name as written, since
@@ -103,11 +101,11 @@ public sealed class CachedFiles(FontShelf fonts) : IWorld
     }
 
     // A failure is not cached: it may be cured without a change of the file, for example by a permission.
-    private static TValue? Keep<TKey, TValue>(ConcurrentDictionary<TKey, TValue> cache, TKey key, TValue? value)
+    private static Result<TValue> Keep<TKey, TValue>(ConcurrentDictionary<TKey, TValue> cache, TKey key, Result<TValue> read)
         where TKey : notnull
         where TValue : class
     {
-        if (value is not null)
+        if (read.ValueOrDefault is { } value)
         {
             if (cache.Count >= Most)
             {
@@ -117,6 +115,6 @@ public sealed class CachedFiles(FontShelf fonts) : IWorld
             cache[key] = value;
         }
 
-        return value;
+        return read;
     }
 }

@@ -29,7 +29,7 @@ public sealed class Readings(OpenedFolder folder, OpenWindows windows, CachedFil
         }
 
         var shown = windows.Find(window, file);
-        if (shown is null && OpenedFolder.Read(path, out _) is { } text)
+        if (shown is null && OpenedFolder.Read(path).ValueOrDefault is { } text)
         {
             shown = new(file, text.Text, text.Stamp, null, []);
         }
@@ -53,7 +53,7 @@ public sealed class Readings(OpenedFolder folder, OpenWindows windows, CachedFil
 
     /// <summary>A file as it is on disk; null where it cannot be read.</summary>
     public Compilation? Saved(string? name) =>
-        name is not null && folder.PathOf(name) is { } path && OpenedFolder.Read(path, out _) is { } text
+        name is not null && folder.PathOf(name) is { } path && OpenedFolder.Read(path).ValueOrDefault is { } text
             ? _compilations.Of(new(path, text.Text)) : null;
 
     /// <summary>A compilation with all findings for its kind of file: those of a batch include the files that it names.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Sketch.Diagnostics;
 using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
@@ -20,15 +21,14 @@ internal sealed class RecordedFiles(CachedFiles files) : IWorld
     public bool AnswerTheSame() => _questions.Values.All(isSame => isSame());
 
     /// <inheritdoc/>
-    public SourceText? ReadText(string path, string namedIn, out string problem)
+    public Result<SourceText> ReadText(string path, string namedIn)
     {
-        var answer = Read();
-        _questions.TryAdd(("text", path, namedIn), () => Read() is var now && now.Problem == answer.Problem
-            && now.Text?.Path == answer.Text?.Path && now.Text?.Content == answer.Text?.Content);
-        problem = answer.Problem;
-        return answer.Text;
+        var answer = files.ReadText(path, namedIn);
+        _questions.TryAdd(("text", path, namedIn), () => ContentOf(files.ReadText(path, namedIn)) == ContentOf(answer));
+        return answer;
 
-        (SourceText? Text, string Problem) Read() => (files.ReadText(path, namedIn, out var problem), problem);
+        static (string? Problem, string? Path, string? Content) ContentOf(Result<SourceText> read) =>
+            (read.Problem, read.ValueOrDefault?.Path, read.ValueOrDefault?.Content);
     }
 
     /// <inheritdoc/>
@@ -40,40 +40,31 @@ internal sealed class RecordedFiles(CachedFiles files) : IWorld
     }
 
     /// <inheritdoc/>
-    public Outline? ReadArtwork(string path, string namedIn, out string problem)
+    public Result<Outline> ReadArtwork(string path, string namedIn)
     {
-        var answer = Read();
-        _questions.TryAdd(("artwork", path, namedIn), () => Read() == answer);
-        problem = answer.Problem;
-        return answer.Outline;
-
-        (Outline? Outline, string Problem) Read() => (files.ReadArtwork(path, namedIn, out var problem), problem);
+        var answer = files.ReadArtwork(path, namedIn);
+        _questions.TryAdd(("artwork", path, namedIn), () => files.ReadArtwork(path, namedIn) == answer);
+        return answer;
     }
 
     /// <inheritdoc/>
-    public IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem)
+    public Result<IPaperPicture> ReadPicture(string path, string namedIn, Length width)
     {
-        var answer = Read();
-        _questions.TryAdd(("picture", path, namedIn, width), () => Read() == answer);
-        problem = answer.Problem;
-        return answer.Picture;
-
-        (IPaperPicture? Picture, string Problem) Read() => (files.ReadPicture(path, namedIn, width, out var problem), problem);
+        var answer = files.ReadPicture(path, namedIn, width);
+        _questions.TryAdd(("picture", path, namedIn, width), () => files.ReadPicture(path, namedIn, width) == answer);
+        return answer;
     }
 
     /// <inheritdoc/>
-    public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem)
+    public Result<ShapedWords> ShapeWords(string words, string? font, string namedIn)
     {
-        var answer = Shape();
+        var answer = files.ShapeWords(words, font, namedIn);
         // The tool's own font never changes.
         if (font is not null)
         {
-            _questions.TryAdd(("words", words, font, namedIn), () => Shape() == answer);
+            _questions.TryAdd(("words", words, font, namedIn), () => files.ShapeWords(words, font, namedIn) == answer);
         }
 
-        problem = answer.Problem;
-        return answer.Words;
-
-        (ShapedWords? Words, string Problem) Shape() => (files.ShapeWords(words, font, namedIn, out var problem), problem);
+        return answer;
     }
 }

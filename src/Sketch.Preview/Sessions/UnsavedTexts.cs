@@ -220,7 +220,7 @@ public sealed class UnsavedTexts : IDisposable
     {
         try
         {
-            using var json = JsonDocument.Parse(FileContent.Read(path, int.MaxValue, out _));
+            using var json = JsonDocument.Parse(FileContent.Read(path, int.MaxValue).ValueOrDefault);
             var root = json.RootElement;
             return (root.GetProperty("window").GetString(), root.GetProperty("file").GetString(), root.GetProperty("text")
                 .GetString(), root.GetProperty("base").GetString())

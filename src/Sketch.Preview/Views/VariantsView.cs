@@ -55,7 +55,7 @@ public static class VariantsView
         {
             var repainted = Repainting.With(card, variants[i].Over(shelf));
             using var png = new MemoryStream();
-            SvgRenderer.WritePng(CardDrawing.Draw(repainted, FaceKind.Front, DotsPerInch), DotsPerInch, png, out _);
+            SvgRenderer.WritePng(CardDrawing.Draw(repainted, FaceKind.Front, DotsPerInch), DotsPerInch, png);
             pictures[i] = png.ToArray();
         });
         return pictures;

@@ -29,14 +29,15 @@ internal sealed class Artworks(IWorld world, FindingBag findings)
         var key = (named.Text, file.Source.Path);
         if (!_read.TryGetValue(key, out var outline))
         {
-            outline = world.ReadArtwork(key.Text, key.Path, out var problem);
+            var artwork = world.ReadArtwork(key.Text, key.Path);
+            outline = artwork.ValueOrDefault;
             if (outline is null || outline.IsEmpty)
             {
                 outline = null;
-                var near = problem.Length > 0 ? NearestFile.Find(world, key.Text, key.Path, ".svg") : null;
+                var near = artwork.Problem is not null ? NearestFile.Find(world, key.Text, key.Path, ".svg") : null;
                 var (hint, replacement) = NearestFile.Hint(near, "Name an SVG file with one filled outline, in the same folder.");
                 findings.Add(FindingCatalogue.BadFile, new(file.Source, named.Span),
-                    $"\"{named.Text}\" cannot be used: {(problem.Length > 0 ? problem : "there is no filled shape in it.")}", hint,
+                    $"\"{named.Text}\" cannot be used: {artwork.Problem ?? "there is no filled shape in it."}", hint,
                         replacement);
             }
 

@@ -40,7 +40,8 @@ internal sealed class LikeCards(IWorld world)
     private BoundCard? ReadOther(TitleLine like, FileSyntax file, FindingBag findings, ImmutableArray<string> chain)
     {
         var path = like.Words.Text;
-        if (world.ReadText(path, file.Source.Path, out var problem) is not { } text)
+        var read = world.ReadText(path, file.Source.Path);
+        if (read.Problem is { } problem)
         {
             var (hint, replacement) = NearestFile.Hint(
                 NearestFile.Find(world, path, file.Source.Path, ".card"), "Write the name of a card file in the same folder.");
@@ -48,6 +49,7 @@ internal sealed class LikeCards(IWorld world)
             return null;
         }
 
+        var text = read.Value;
         if (chain.Length > Limits.LikeCards)
         {
             Report(FindingCatalogue.FileCircle, $"More than {Limits.LikeCards} cards are each like the next.",

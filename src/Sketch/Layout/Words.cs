@@ -74,8 +74,9 @@ internal sealed class Words(IWorld world, BoundFont? cardFont, FindingBag findin
         }
 
         var location = bound.Location;
-        var words = world.ShapeWords(line.Text, font, (chosen?.Location ?? location).Source.Path, out var problem);
-        if (words is null && _badFonts.Add(font ?? ""))
+        var shaped = world.ShapeWords(line.Text, font, (chosen?.Location ?? location).Source.Path);
+        var words = shaped.ValueOrDefault;
+        if (shaped.Problem is { } problem && _badFonts.Add(font ?? ""))
         {
             findings.Add(FindingCatalogue.BadFont, chosen?.Location ?? location, $"The font \"{font}\" cannot be used: {problem}",
                 "Write a kind of lettering, as in lettering script, or name an installed font or a .ttf or .otf file beside the card.");

@@ -72,7 +72,8 @@ internal sealed class SideReader(SourceText source, IWorld world, FindingBag fin
 
     private PaperFace ReadPicture(SideClause side, QuotedSyntax file, StockPaper paper)
     {
-        if (world.ReadPicture(file.Text, source.Path, side.TrueWidth ?? paper.Size.Width, out var problem) is not { } picture)
+        var read = world.ReadPicture(file.Text, source.Path, side.TrueWidth ?? paper.Size.Width);
+        if (read.Problem is { } problem)
         {
             var near = NearestFile.Find(world, file.Text, source.Path, PictureEndings);
             var (hint, replacement) = NearestFile.Hint(near, "Name a JPEG, PNG or WebP file in the folder of this stash or below it.");
@@ -81,6 +82,7 @@ internal sealed class SideReader(SourceText source, IWorld world, FindingBag fin
             return new(null, White, false);
         }
 
+        var picture = read.Value;
         return new(null, PaperLook.Plain(picture.Mean) with { Pictured = WithoutTrim(picture, paper) }, true);
     }
 

@@ -1,3 +1,4 @@
+using Sketch.Diagnostics;
 using Sketch.Units;
 
 namespace Sketch.Syntax;
@@ -10,21 +11,18 @@ public static class WrittenLength
     /// </summary>
     /// <param name="written">The text as written.</param>
     /// <param name="instead">How to write it, for the end of the problem.</param>
-    /// <param name="problem">What is wrong and what to write, in sentences; empty when the length is valid.</param>
-    /// <returns>The length, never negative, or null with a problem.</returns>
-    public static Length? Read(string written, string instead, out string problem)
+    /// <returns>The length, never negative; a problem says, in sentences, what is wrong and what to write.</returns>
+    public static Result<Length> Read(string written, string instead)
     {
         var text = written.Trim();
         var end = 0;
         if (text.Length == 0 || !NumberReader.Begins(text, 0, text.Length)
             || NumberReader.Read(text, ref end, text.Length, out _) is not { Kind: TokenKind.Number } number || end < text.Length)
         {
-            problem = $"\"{written}\" is not a length: {instead}";
-            return null;
+            return new Failure($"\"{written}\" is not a length: {instead}");
         }
 
-        var length = LengthReader.Read(number, Unit.Inch, false, out var wrong);
-        problem = length is null ? $"{wrong.Message} {wrong.Hint}" : "";
-        return length;
+        return LengthReader.Read(number, Unit.Inch, false, out var wrong) is { } length
+            ? Result.Of(length) : new Failure($"{wrong.Message} {wrong.Hint}");
     }
 }

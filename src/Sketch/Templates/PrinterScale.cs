@@ -1,4 +1,5 @@
 using System.Globalization;
+using Sketch.Diagnostics;
 using Sketch.Syntax;
 using Sketch.Units;
 
@@ -24,41 +25,25 @@ public readonly record struct PrinterScale(double Value)
 
     /// <summary>Reads a scale such as 0.985.</summary>
     /// <param name="written">As written.</param>
-    /// <param name="problem">What is wrong with it and what to write, in sentences; empty if it can be used.</param>
-    public static PrinterScale? Read(string written, out string problem)
-    {
-        if (!double.TryParse(written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value))
-        {
-            problem = $"\"{written}\" is not a scale: write a number near 1, such as 0.985 for a printer that prints 100 mm as 98.5 mm.";
-            return null;
-        }
-
-        return Checked(value, written, out problem);
-    }
+    /// <returns>The scale; a problem says, in sentences, what is wrong and what to write.</returns>
+    public static Result<PrinterScale> Read(string written) =>
+        double.TryParse(written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
+            ? Checked(value, written)
+            : new Failure(
+                $"\"{written}\" is not a scale: write a number near 1, such as 0.985 for a printer that prints 100 mm as 98.5 mm.");
 
     /// <summary>The scale of a printer that prints the 4 in bar as long as measured.</summary>
     /// <param name="written">The measured length as written, in inches unless it has another unit, such as <c>3 15/16</c> or <c>100
     /// mm</c>.</param>
-    /// <param name="problem">What is wrong with it and what to write, in sentences; empty if it can be used.</param>
-    public static PrinterScale? Measured(string written, out string problem)
-    {
-        if (WrittenLength.Read(written, "write the measured length of the 4 in bar, such as \"3 15/16 in\" or \"100 mm\".",
-            out problem) is not { } length)
-        {
-            return null;
-        }
+    /// <returns>The scale; a problem says, in sentences, what is wrong and what to write.</returns>
+    public static Result<PrinterScale> Measured(string written) =>
+        WrittenLength.Read(written, "write the measured length of the 4 in bar, such as \"3 15/16 in\" or \"100 mm\".")
+            .Then(length => Checked((double)length.Nanometres / Bar.Nanometres, written));
 
-        return Checked((double)length.Nanometres / Bar.Nanometres, written, out problem);
-    }
-
-    private static PrinterScale? Checked(double value, string written, out string problem)
-    {
-        problem = value is >= Smallest and <= Largest
-            ? ""
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"\"{written}\" makes a scale of {value:0.###}: from {Smallest} to {Largest} can be corrected. Print at 100 %, without "
-                    + $"fitting to the page, and measure again.");
-        return problem.Length == 0 ? new(value) : null;
-    }
+    private static Result<PrinterScale> Checked(double value, string written) => value is >= Smallest and <= Largest
+        ? Result.Of(new PrinterScale(value))
+        : new Failure(string.Create(
+            CultureInfo.InvariantCulture,
+            $"\"{written}\" makes a scale of {value:0.###}: from {Smallest} to {Largest} can be corrected. Print at 100 %, without "
+                + $"fitting to the page, and measure again."));
 }

@@ -103,7 +103,7 @@ public sealed class TemplateLettering(IWorld world)
     {
         if (!_shaped.TryGetValue(word, out var shaped))
         {
-            var letters = world.ShapeWords(word, null, "", out _)?.Outline.Transform(Affine.Scale(CapitalHeight, CapitalHeight))
+            var letters = world.ShapeWords(word, null, "").ValueOrDefault?.Outline.Transform(Affine.Scale(CapitalHeight, CapitalHeight))
                 ?? Outline.Empty;
             shaped = _shaped[word] = (letters, letters.Bounds.Right);
         }

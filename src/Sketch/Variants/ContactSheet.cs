@@ -160,7 +160,7 @@ public sealed class ContactSheet
     /// <summary>Words whose baseline begins at a point, shrunk if they are wider than the room.</summary>
     private void Words(SvgWriter svg, string words, Point start, Lettering lettering, double room)
     {
-        if (_world.ShapeWords(words, null, "", out _) is { Outline.IsEmpty: false } shaped)
+        if (_world.ShapeWords(words, null, "").ValueOrDefault is { Outline.IsEmpty: false } shaped)
         {
             var scale = Math.Min(lettering.CapHeight, room / Math.Max(shaped.Outline.Bounds.Right, 1e-6));
             svg.Open("path").Attribute("fill", lettering.Colour)

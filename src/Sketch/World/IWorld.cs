@@ -1,3 +1,4 @@
+using Sketch.Diagnostics;
 using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
@@ -7,17 +8,16 @@ namespace Sketch.World;
 
 /// <summary>
 /// All that the engine may request from outside: files and fonts. The host decides which files may be read,
-/// so the command line, the page and the tests share one engine.
+/// so the command line, the page and the tests share one engine. Problems read as the end of a sentence after a colon: "it is not a
+/// text file."
 /// </summary>
 public interface IWorld
 {
     /// <summary>Reads a text file that another file names.</summary>
     /// <param name="path">The path as written, relative to the folder of <paramref name="namedIn"/>.</param>
     /// <param name="namedIn">The path of the file that names it.</param>
-    /// <param name="problem">Why it cannot be read, as the end of a sentence after a colon ("it is not a text file."); empty when it was
-    /// read.</param>
-    /// <returns>The text, or null with a problem.</returns>
-    SourceText? ReadText(string path, string namedIn, out string problem);
+    /// <returns>The text.</returns>
+    Result<SourceText> ReadText(string path, string namedIn);
 
     /// <summary>Names of the files in a file's own folder, in no particular order; empty if the folder cannot be read.</summary>
     /// <param name="path">The file's path.</param>
@@ -26,27 +26,23 @@ public interface IWorld
     /// <summary>Reads the outline of all filled shapes in an SVG file.</summary>
     /// <param name="path">The path as written, relative to the folder of <paramref name="namedIn"/>.</param>
     /// <param name="namedIn">The path of the file that names it.</param>
-    /// <param name="problem">Why it cannot be read, as the end of a sentence after a colon ("it is not a text file."); empty when it was
-    /// read.</param>
-    /// <returns>The outline in millimetres with its box at 0, 0, or null with a problem.</returns>
-    Outline? ReadArtwork(string path, string namedIn, out string problem);
+    /// <returns>The outline in millimetres with its box at 0, 0.</returns>
+    Result<Outline> ReadArtwork(string path, string namedIn);
 
     /// <summary>Reads a scan or photograph of a paper.</summary>
     /// <param name="path">The path as written, relative to the folder of <paramref name="namedIn"/>.</param>
     /// <param name="namedIn">The path of the file that names it.</param>
     /// <param name="width">The true width of what the picture shows, after it is turned upright.</param>
-    /// <param name="problem">Why it cannot be used, as the end of a sentence after a colon; empty when it can.</param>
-    /// <returns>The picture, or null with a problem.</returns>
-    IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem);
+    /// <returns>The picture.</returns>
+    Result<IPaperPicture> ReadPicture(string path, string namedIn, Length width);
 
     /// <summary>Shapes one line of words into outlines.</summary>
     /// <param name="words">The words, without line breaks.</param>
     /// <param name="font">A font file, relative to <paramref name="namedIn"/>, or the name of an installed font; null for the tool's own
     /// font.</param>
     /// <param name="namedIn">The path of the file that holds the words.</param>
-    /// <param name="problem">Why there is no such font, as the end of a sentence after a colon; empty when there is.</param>
-    /// <returns>The shaped words, or null with a problem.</returns>
-    ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem);
+    /// <returns>The shaped words; a problem is one of the font.</returns>
+    Result<ShapedWords> ShapeWords(string words, string? font, string namedIn);
 }
 
 /// <summary>

@@ -88,22 +88,17 @@ public class FindingCatalogueTests
     {
         private readonly TestWorld _files = HostileInputs.World().WithText("one.card", Head + "front\n  star 1, top 1, of red\n");
 
-        public SourceText? ReadText(string path, string namedIn, out string problem) => _files.ReadText(path, namedIn, out problem);
+        public Result<SourceText> ReadText(string path, string namedIn) => _files.ReadText(path, namedIn);
 
         public IEnumerable<string> NamesBeside(string path) => _files.NamesBeside(path);
 
-        public Outline? ReadArtwork(string path, string namedIn, out string problem) => _files.ReadArtwork(path, namedIn, out problem);
+        public Result<Outline> ReadArtwork(string path, string namedIn) => _files.ReadArtwork(path, namedIn);
 
-        public IPaperPicture? ReadPicture(string path, string namedIn, Length width, out string problem) =>
-            _files.ReadPicture(path, namedIn, width, out problem);
+        public Result<IPaperPicture> ReadPicture(string path, string namedIn, Length width) => _files.ReadPicture(path, namedIn, width);
 
-        public ShapedWords? ShapeWords(string words, string? font, string namedIn, out string problem)
-        {
-            var shaped = _files.ShapeWords(
-                words, font, namedIn, out problem)! with
-            { MissingCharacters = new([.. words.Where(c => c >= '\u2000').Distinct()]) };
-            problem = font is null ? "" : "there is no such file.";
-            return font is null ? shaped : null;
-        }
+        public Result<ShapedWords> ShapeWords(string words, string? font, string namedIn) => font is not null
+            ? new Failure("there is no such file.")
+            : _files.ShapeWords(words, font, namedIn)
+                .Map(shaped => shaped with { MissingCharacters = new([.. words.Where(c => c >= '\u2000').Distinct()]) });
     }
 }

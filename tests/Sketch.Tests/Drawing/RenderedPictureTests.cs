@@ -106,8 +106,7 @@ public sealed class RenderedPictureTests
     private static Image<Rgba32> Render(CardFixture card)
     {
         using var png = new MemoryStream();
-        Assert.True(SvgRenderer.WritePng(CardDrawing.Draw(card.Card(), FaceKind.Front), 25.4 * PixelsPerMillimetre, png, out var problem),
-            problem);
+        Assert.Null(SvgRenderer.WritePng(CardDrawing.Draw(card.Card(), FaceKind.Front), 25.4 * PixelsPerMillimetre, png));
         png.Position = 0;
         return Image.Load<Rgba32>(png);
     }

@@ -59,7 +59,7 @@ internal static class Printed
     public static byte[] Pdf(CardTemplates templates)
     {
         using var stream = new MemoryStream();
-        Assert.True(SvgRenderer.WritePdf(templates.Pages, "Test", stream, out var problem), problem);
+        Assert.Null(SvgRenderer.WritePdf(templates.Pages, "Test", stream));
         return stream.ToArray();
     }
 

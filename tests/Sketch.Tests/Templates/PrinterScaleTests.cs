@@ -11,7 +11,7 @@ public sealed class PrinterScaleTests
     [InlineData("100 mm", 100 / 101.6)]
     [InlineData("4.05", 1.0125)]
     public void The_measured_length_of_the_four_inch_bar_gives_the_scale(string measured, double scale) =>
-        Assert.Equal(scale, PrinterScale.Measured(measured, out _)!.Value.Value, 9);
+        Assert.Equal(scale, PrinterScale.Measured(measured).Value.Value, 9);
 
     [Theory]
     [InlineData("3 15")]
@@ -20,11 +20,7 @@ public sealed class PrinterScaleTests
     [InlineData("2 in")]
     [InlineData("-4")]
     [InlineData("3 1/3")]
-    public void An_impossible_measure_is_reported(string measured)
-    {
-        Assert.Null(PrinterScale.Measured(measured, out var problem));
-        Assert.NotEmpty(problem);
-    }
+    public void An_impossible_measure_is_reported(string measured) => Assert.NotNull(PrinterScale.Measured(measured).Problem);
 
     [Theory]
     [InlineData("98.5")]
@@ -33,9 +29,5 @@ public sealed class PrinterScaleTests
     [InlineData("NaN")]
     [InlineData("0,985")]
     [InlineData("1e0")]
-    public void An_impossible_scale_is_reported(string scale)
-    {
-        Assert.Null(PrinterScale.Read(scale, out var problem));
-        Assert.NotEmpty(problem);
-    }
+    public void An_impossible_scale_is_reported(string scale) => Assert.NotNull(PrinterScale.Read(scale).Problem);
 }

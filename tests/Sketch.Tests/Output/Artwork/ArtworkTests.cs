@@ -73,8 +73,7 @@ public sealed class ArtworkTests
     public void A_file_without_an_outline_is_explained(string svg, string problem)
     {
         using var stream = new MemoryStream(Encoding.UTF8.GetBytes(svg));
-        Assert.Null(ArtworkReader.Read(stream, out var reported));
-        Assert.StartsWith($"it {problem}", reported, StringComparison.Ordinal);
+        Assert.StartsWith($"it {problem}", ArtworkReader.Read(stream).Problem, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -83,7 +82,7 @@ public sealed class ArtworkTests
         var parts = string.Concat(
             Enumerable.Range(0, 30).Select(i => $"<g id='p{i}'>{string.Concat(Enumerable.Repeat($"<use href='#p{i + 1}'/>", 10))}</g>"));
         using var stream = new MemoryStream(Encoding.UTF8.GetBytes($"<svg><defs>{parts}<g id='p30'/></defs><use href='#p0'/></svg>"));
-        Assert.Null(ArtworkReader.Read(stream, out _));
+        Assert.NotNull(ArtworkReader.Read(stream).Problem);
     }
 
     [Theory]
@@ -95,7 +94,7 @@ public sealed class ArtworkTests
         var corners = string.Concat(Enumerable.Range(0, 3000).Select(i => $"L{i * 617 % 1009} {i * 389 % 997}"));
         using var stream = new MemoryStream(
             Encoding.UTF8.GetBytes("<svg>" + around.Replace("{0}", $"<path d='M0 0{corners}'/>", StringComparison.Ordinal) + "</svg>"));
-        Assert.Null(ArtworkReader.Read(stream, out var problem));
+        var problem = ArtworkReader.Read(stream).Problem;
         Assert.Equal("it has lines that cross more than 20000 times; unite its shapes in a drawing program.", problem);
     }
 
@@ -109,6 +108,6 @@ public sealed class ArtworkTests
     private static Outline Read(string svg)
     {
         using var stream = new MemoryStream(Encoding.UTF8.GetBytes(svg));
-        return ArtworkReader.Read(stream, out var problem) ?? throw new InvalidOperationException(problem);
+        return ArtworkReader.Read(stream).Value;
     }
 }

@@ -133,14 +133,14 @@ public sealed class FilesTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("shelf/museum.stash", "stash");
-        Assert.Equal("stash", Files.ReadText(path, folder.At("a.card"), out _)!.Content);
+        Assert.Equal("stash", Files.ReadText(path, folder.At("a.card")).Value.Content);
     }
 
     [Fact]
     public void A_missing_file_named_in_a_text_is_explained()
     {
         using var folder = new TemporaryFolder();
-        Assert.Null(Files.ReadText("museum.stash", folder.At("a.card"), out var problem));
+        var problem = Files.ReadText("museum.stash", folder.At("a.card")).Problem;
         Assert.Equal("there is no such file.", problem);
     }
 
@@ -153,7 +153,7 @@ public sealed class FilesTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("secret.card", "card");
-        Assert.Null(Files.ReadText(path, folder.At("cards/a.card"), out var problem));
+        var problem = Files.ReadText(path, folder.At("cards/a.card")).Problem;
         Assert.Equal("it lies outside the folder of \"a.card\"; put it into that folder or one in it.", problem);
     }
 
@@ -162,7 +162,7 @@ public sealed class FilesTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("museum.stash", "stash");
-        Assert.NotNull(new FolderFiles(mayLeaveFolder: true).ReadText("../museum.stash", folder.At("cards/a.card"), out _));
+        Assert.Null(new FolderFiles(mayLeaveFolder: true).ReadText("../museum.stash", folder.At("cards/a.card")).Problem);
     }
 
     [Fact]
@@ -173,7 +173,7 @@ public sealed class FilesTests
         folder.Write("elsewhere/secret.card", "card");
         folder.Write("cards/a.card", "");
         Directory.CreateSymbolicLink(folder.At("cards/sub"), folder.At("elsewhere"));
-        Assert.Null(Files.ReadText("sub/secret.card", folder.At("cards/a.card"), out _));
+        Assert.NotNull(Files.ReadText("sub/secret.card", folder.At("cards/a.card")).Problem);
     }
 
     [Theory]
@@ -183,7 +183,7 @@ public sealed class FilesTests
     public void A_path_that_names_no_file_is_explained(string path)
     {
         using var folder = new TemporaryFolder();
-        Assert.Null(Files.ReadText(path, folder.At("a.card"), out var problem));
+        var problem = Files.ReadText(path, folder.At("a.card")).Problem;
         Assert.NotEqual("", problem);
     }
 
@@ -192,6 +192,6 @@ public sealed class FilesTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("boat.svg", Encoding.UTF8.GetBytes("<svg width='10mm' viewBox='0 0 1 1'><rect width='1' height='1'/></svg>"));
-        Assert.Equal(100, Files.ReadArtwork("boat.svg", folder.At("a.card"), out _)!.Area, 6);
+        Assert.Equal(100, Files.ReadArtwork("boat.svg", folder.At("a.card")).Value.Area, 6);
     }
 }

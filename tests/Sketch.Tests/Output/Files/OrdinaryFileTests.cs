@@ -22,7 +22,7 @@ public sealed class OrdinaryFileTests : IDisposable
     public void A_pipe_that_a_card_names_is_not_read_as_text()
     {
         _folder.Pipe("shelf.stash");
-        Assert.Null(new FolderFiles().ReadText("shelf.stash", _folder.At("a.card"), out var problem));
+        var problem = new FolderFiles().ReadText("shelf.stash", _folder.At("a.card")).Problem;
         Assert.Equal(OrdinaryFile.Problem, problem);
     }
 
@@ -30,7 +30,7 @@ public sealed class OrdinaryFileTests : IDisposable
     public void A_pipe_is_not_read_as_a_picture_of_a_paper()
     {
         _folder.Pipe("waves.png");
-        Assert.Null(new FolderFiles().ReadPicture("waves.png", _folder.At("a.stash"), Length.Millimetre(100), out var problem));
+        var problem = new FolderFiles().ReadPicture("waves.png", _folder.At("a.stash"), Length.Millimetre(100)).Problem;
         Assert.Equal(OrdinaryFile.Problem, problem);
     }
 
@@ -38,7 +38,7 @@ public sealed class OrdinaryFileTests : IDisposable
     public void A_pipe_is_not_read_as_a_font()
     {
         _folder.Pipe("quill.ttf");
-        Assert.Null(new FolderFiles().ShapeWords("Lamp", "quill.ttf", _folder.At("a.card"), out var problem));
+        var problem = new FolderFiles().ShapeWords("Lamp", "quill.ttf", _folder.At("a.card")).Problem;
         Assert.Equal(OrdinaryFile.Problem, problem);
     }
 
@@ -48,7 +48,7 @@ public sealed class OrdinaryFileTests : IDisposable
         Assert.SkipWhen(OperatingSystem.IsWindows(), "Windows has no sockets among its files.");
         using var socket = new Socket(AddressFamily.Unix, SocketType.Stream, ProtocolType.Unspecified);
         socket.Bind(new UnixDomainSocketEndPoint(_folder.At("a.card")));
-        Assert.Null(FileContent.Read(_folder.At("a.card"), 10, out var problem));
+        var problem = FileContent.Read(_folder.At("a.card"), 10).Problem;
         Assert.Equal(OrdinaryFile.Problem, problem);
     }
 
@@ -57,7 +57,7 @@ public sealed class OrdinaryFileTests : IDisposable
     {
         Assert.SkipUnless(File.Exists("/dev/zero"), "There is no /dev/zero.");
         File.CreateSymbolicLink(_folder.At("a.card"), "/dev/zero");
-        Assert.Null(FileContent.Read(_folder.At("a.card"), 10, out var problem));
+        var problem = FileContent.Read(_folder.At("a.card"), 10).Problem;
         Assert.Equal(OrdinaryFile.Problem, problem);
     }
 

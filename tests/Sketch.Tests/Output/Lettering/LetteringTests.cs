@@ -112,21 +112,21 @@ public sealed class LetteringTests
     [Fact]
     public void A_missing_style_is_reported_with_the_styles_of_the_font()
     {
-        Assert.Null(Shelf.Shape("Harbour", "Inter bold italic", out var problem));
+        var problem = Shelf.Shape("Harbour", "Inter bold italic").Problem;
         Assert.Equal("Inter has no bold italic; it has thin, light, regular, medium, semibold, bold.", problem);
     }
 
     [Fact]
     public void A_font_that_is_not_installed_is_reported()
     {
-        Assert.Null(Shelf.Shape("Harbour", "Nosuchhand", out var problem));
+        var problem = Shelf.Shape("Harbour", "Nosuchhand").Problem;
         Assert.StartsWith("no font of that name is installed; write lettering and one of its kinds", problem, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_misspelt_font_is_reported_with_the_nearest_name()
     {
-        Assert.Null(Shelf.Shape("Harbour", "Intr bold", out var problem));
+        var problem = Shelf.Shape("Harbour", "Intr bold").Problem;
         Assert.Equal("no font of that name is installed; did you mean \"Inter\"?", problem);
     }
 
@@ -136,9 +136,8 @@ public sealed class LetteringTests
         using var folder = new TemporaryFolder();
         folder.Write("more/letters.ttf", Renamed(OwnFontFile("Inter-SemiBold.ttf"), "Inter", "Relay"));
         var shelf = new FontShelf([folder.Path]);
-        var installed = shelf.Shape("Harbour", "relay semibold", out var problem);
-        Assert.Equal("", problem);
-        Assert.Equal(Shape("Harbour", "Inter semibold").Outline.Area, installed!.Outline.Area, 9);
+        var installed = shelf.Shape("Harbour", "relay semibold").Value;
+        Assert.Equal(Shape("Harbour", "Inter semibold").Outline.Area, installed.Outline.Area, 9);
     }
 
     [Fact]
@@ -146,8 +145,8 @@ public sealed class LetteringTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("fonts/bold.ttf", OwnFontFile("Inter-Bold.ttf"));
-        var words = new FolderFiles(fonts: Shelf).ShapeWords("Harbour", "fonts/bold.ttf", folder.At("a.card"), out _);
-        Assert.Equal(Shape("Harbour", "Inter bold").Outline.Area, words!.Outline.Area, 9);
+        var words = new FolderFiles(fonts: Shelf).ShapeWords("Harbour", "fonts/bold.ttf", folder.At("a.card")).Value;
+        Assert.Equal(Shape("Harbour", "Inter bold").Outline.Area, words.Outline.Area, 9);
     }
 
     [Fact]
@@ -155,12 +154,11 @@ public sealed class LetteringTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("quill.ttf", OwnFontFile("Inter-Bold.ttf")[..5000]);
-        Assert.Null(new FolderFiles(fonts: Shelf).ShapeWords("Harbour", "quill.ttf", folder.At("a.card"), out var problem));
+        var problem = new FolderFiles(fonts: Shelf).ShapeWords("Harbour", "quill.ttf", folder.At("a.card")).Problem;
         Assert.Equal("it is not a valid font.", problem);
     }
 
-    private static ShapedWords Shape(string words, string? font = null) =>
-        Shelf.Shape(words, font, out var problem) ?? throw new InvalidOperationException(problem);
+    private static ShapedWords Shape(string words, string? font = null) => Shelf.Shape(words, font).Value;
 
     private static byte[] OwnFontFile(string name)
     {

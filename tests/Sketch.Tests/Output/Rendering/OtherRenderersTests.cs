@@ -40,7 +40,7 @@ public sealed class OtherRenderersTests
         var svg = Card();
         draw(folder.Write("card.svg", svg), folder.At("theirs.png"), folder.Path);
         using var ours = new MemoryStream();
-        SvgRenderer.WritePng(svg, 96, ours, out _);
+        SvgRenderer.WritePng(svg, 96, ours);
         Assert.InRange(MeanDifference(SKBitmap.Decode(ours.ToArray()), SKBitmap.Decode(folder.At("theirs.png"))), 0, MostMeanDifference);
     }
 
@@ -56,7 +56,7 @@ public sealed class OtherRenderersTests
 
     private static string Card()
     {
-        var words = new FontShelf([]).Shape("Fair winds & calm seas", "Inter semibold", out _)!;
+        var words = new FontShelf([]).Shape("Fair winds & calm seas", "Inter semibold").Value;
         var path = words.Outline.Transform(Affine.Scale(5, 5).Then(Affine.Shift(8, 100))).ToSvgPath();
         return $"""
             <svg xmlns="http://www.w3.org/2000/svg" width="4.25in" height="5.5in" viewBox="0 0 107.95 139.7">

@@ -23,7 +23,7 @@ internal sealed record PrintedWords(string Words, double Points, Bounds Box)
     public static IReadOnlyList<IReadOnlyList<PrintedWords>> On(IReadOnlyList<string> pages)
     {
         using var file = new MemoryStream();
-        Assert.True(SvgRenderer.WritePdf(pages, "Test", file, out var problem), problem);
+        Assert.Null(SvgRenderer.WritePdf(pages, "Test", file));
         using var pdf = PdfDocument.Open(file.ToArray());
         return [.. pages.Zip(pdf.GetPages(), (svg, page) => On(svg, page))];
     }

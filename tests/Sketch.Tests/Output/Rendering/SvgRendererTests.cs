@@ -57,8 +57,8 @@ public sealed class SvgRendererTests
     public void A_resolution_out_of_range_is_explained(string width, string height, double dpi, string problem)
     {
         using var output = new MemoryStream();
-        Assert.False(SvgRenderer.WritePng(Card(width, height), dpi, output, out var reported));
-        Assert.Contains(problem, reported, StringComparison.Ordinal);
+        var failure = SvgRenderer.WritePng(Card(width, height), dpi, output);
+        Assert.Contains(problem, failure?.Problem, StringComparison.Ordinal);
         Assert.Equal(0, output.Length);
     }
 
@@ -107,7 +107,7 @@ public sealed class SvgRendererTests
     public void A_page_beyond_the_limit_of_PDF_is_explained()
     {
         using var output = new MemoryStream();
-        Assert.False(SvgRenderer.WritePdf([Card("4in", "4in"), Card("201in", "4in")], "Long", output, out var problem));
+        var problem = SvgRenderer.WritePdf([Card("4in", "4in"), Card("201in", "4in")], "Long", output)?.Problem;
         Assert.Equal("Page 2 would be 201 x 4 in; a PDF page ends at 200 in.", problem);
     }
 
@@ -117,7 +117,7 @@ public sealed class SvgRendererTests
     [InlineData("<svg width='-1in' height='1in'/>")]
     [InlineData("no picture")]
     public void A_picture_without_a_physical_size_throws(string svg) =>
-        Assert.Throws<ArgumentException>(() => SvgRenderer.WritePng(svg, 96, Stream.Null, out _));
+        Assert.Throws<ArgumentException>(() => SvgRenderer.WritePng(svg, 96, Stream.Null));
 
     private static string Card(string width, string height) =>
         $"<svg xmlns='http://www.w3.org/2000/svg' width='{width}' height='{height}' viewBox='0 0 10 10' "
@@ -126,14 +126,14 @@ public sealed class SvgRendererTests
     private static byte[] Png(string svg, double dpi)
     {
         using var output = new MemoryStream();
-        Assert.True(SvgRenderer.WritePng(svg, dpi, output, out _));
+        Assert.Null(SvgRenderer.WritePng(svg, dpi, output));
         return output.ToArray();
     }
 
     private static byte[] Pdf(params string[] pages)
     {
         using var output = new MemoryStream();
-        Assert.True(SvgRenderer.WritePdf(pages, "Fair winds (1)", output, out _));
+        Assert.Null(SvgRenderer.WritePdf(pages, "Fair winds (1)", output));
         return output.ToArray();
     }
 

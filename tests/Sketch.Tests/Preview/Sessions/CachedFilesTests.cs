@@ -18,7 +18,7 @@ public sealed class CachedFilesTests : IDisposable
 
     public void Dispose() => _folder.Dispose();
 
-    private Outline? Read(string name, string namedIn) => _files.ReadArtwork(name, _folder.At(namedIn), out _);
+    private Outline? Read(string name, string namedIn) => _files.ReadArtwork(name, _folder.At(namedIn)).ValueOrDefault;
 
     [Fact]
     public void A_path_allowed_in_one_folder_is_not_allowed_in_another()
