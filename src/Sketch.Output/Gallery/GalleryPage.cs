@@ -139,7 +139,7 @@ public static class GalleryPage
     private static string AltText(LaidOutCard card, FaceKind face)
     {
         const int Most = 8;
-        var pieces = card.On(face).Where(p => p.Kind != PieceKind.Mat && p.Matter is not (PieceMatter.Hole or PieceMatter.Unseen)).ToList();
+        var pieces = card.On(face).Where(p => !p.Kind.Traits.IsLayer && p.Matter is not (PieceMatter.Hole or PieceMatter.Unseen)).ToList();
         var said = pieces.GroupBy(p => (p.Kind, p.Words?.Text)).Select(g =>
             (g.Count() > 1 ? string.Create(CultureInfo.InvariantCulture, $"{g.Count()} ") : "") + g.Key.Kind.Name
                 + (g.Key.Text is { } words ? $" “{words}”" : "")).ToList();

@@ -130,6 +130,9 @@ internal sealed class PieceRules
 
     public Rule<InkClause>? Ink { get; private set; }
 
+    /// <summary>The copy of the outline that lies beneath, set off to the right and down.</summary>
+    public Rule<ShadowClause>? Shadow { get; private set; }
+
     public Rule<FontClause>? Font { get; private set; }
 
     public Rule<FileClause>? File { get; private set; }
@@ -320,6 +323,9 @@ internal sealed class PieceRules
                 break;
             case InkClause ink:
                 Ink ??= new(ink, source);
+                break;
+            case ShadowClause shadow:
+                Shadow ??= new(shadow, source);
                 break;
             case WithClause with:
                 _replacements.Add(new(with, source));

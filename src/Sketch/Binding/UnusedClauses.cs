@@ -26,16 +26,20 @@ internal static class UnusedClauses
 
         if (piece.Kind == PieceKind.Mat)
         {
-            return clause is OfClause or BorderClause or RaisedClause or WrapClause or TakeTurnsClause ? null
+            return clause is OfClause or BorderClause or ShadowClause or RaisedClause or WrapClause or TakeTurnsClause ? null
                 : "Write it on the piece; a mat goes where its piece goes.";
         }
 
         var shape = piece.OutlineKind;
         return clause switch
         {
+            BorderClause { Edge: null } when piece.Kind == PieceKind.Sentiment => null,
+            BorderClause when piece.Kind == PieceKind.Sentiment => "The border of a sentiment is the same all round: border 1/8.",
             BorderClause => "A border belongs to a mat: write mat border 1/16 under the piece.",
             OfClause when piece.IsUse => "A part has its own papers; replace one: with deep as red.",
             OfClause when piece.Kind is PieceKind.Window or PieceKind.Group => $"A {piece.Kind.Name} has no paper; write of on its pieces.",
+            ShadowClause when piece.Kind.Traits.Matter != PieceMatter.Paper =>
+                $"A shadow is cut from paper like the piece above it; a {piece.Kind.Name} is not cut from paper.",
             WithClause when !piece.IsUse => "Roles are replaced where a part is used: use lantern, with deep as red.",
             ArrangeClause or GapClause or SpreadClause or StepClause or LinedUpClause or TakeTurnsClause when !repeats =>
                 "This is a single piece; write a count before its kind, as in 3 gem 1/8, in a row.",
@@ -44,7 +48,7 @@ internal static class UnusedClauses
             InkClause when piece.Kind == PieceKind.Word => "Cut-out words have the colour of their paper: write of navy.",
             InkClause when piece.Kind == PieceKind.Text && !piece.Rules.Papers.IsEmpty =>
                 "The clause with of names the ink of text; write only one of the two.",
-            ShowingClause when piece.Kind == PieceKind.Word => "Cut-out words keep their proportions: write word 2 wide.",
+            ShowingClause when piece.Kind.Traits.FollowsLetters => $"Its letters keep their proportions: write {piece.Kind.Name} 2 wide.",
             ThroughClause when piece.Kind != PieceKind.Window => "Only a window is cut through: window circle 2, through.",
             FileClause when !shape.Traits.IsDrawing =>
                 "A file gives the shape of an outline or a stamp: outline 2 wide, file \"boat.svg\".",

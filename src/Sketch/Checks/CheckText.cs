@@ -73,10 +73,10 @@ internal sealed class CheckText(UnitSystem units)
     public static string Called(Piece piece)
     {
         var names = piece.Path.Names.ToList();
-        if (piece.Kind == PieceKind.Mat && names.Count > 1)
+        if (piece.Kind.Traits.IsLayer && names.Count > 1)
         {
             names.RemoveAt(names.Count - 1);
-            return IsKindOnly(names[^1]) ? OfLine(piece) : "the mat behind " + Named(names);
+            return IsKindOnly(names[^1]) ? OfLine(piece) : $"the {piece.Kind.Name} behind {Named(names)}";
         }
 
         return names.Count == 0 || IsKindOnly(names[^1]) ? OfLine(piece) : Named(names);

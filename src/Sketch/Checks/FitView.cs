@@ -28,7 +28,7 @@ internal sealed class FitView
         _grounds = new int[card.Pieces.Length];
         for (var i = card.Pieces.Length - 1; i >= 0; i--)
         {
-            var isMat = card.Pieces[i].Kind == PieceKind.Mat && i + 1 < card.Pieces.Length && card.Pieces[i + 1].LiesOn == i;
+            var isMat = card.Pieces[i].Kind.Traits.IsLayer && i + 1 < card.Pieces.Length && card.Pieces[i + 1].LiesOn == i;
             _owners[i] = isMat ? _owners[i + 1] : i;
         }
 

@@ -9,7 +9,8 @@ namespace Sketch.Checks;
 /// <summary>
 /// Sizes to cut that no ruler in sixteenths of an inch shows; in files in inches only, and not if the base
 /// is metric and the units are simply missing. Straight-edged pieces are cut to both measures; for
-/// a shape that is traced, one measure is chosen and the other follows, so one on the ruler is enough. The thickness of a foil line
+/// a shape that is traced, one measure is chosen and the other follows, so one on the ruler is enough; what follows its letters is only
+/// traced. The thickness of a foil line
 /// is bought and not cut.
 /// </summary>
 internal sealed class OffTheRuler : IFitRule
@@ -52,6 +53,7 @@ internal sealed class OffTheRuler : IFitRule
 
     private static bool IsOnRuler(Piece piece, Size cut, PieceKind kind) =>
         piece.IsReadyMade ? IsOnMark(Length.Max(cut.Width, cut.Height))
+        : kind.Traits.FollowsLetters ? true
         : kind.Traits.IsCutByRuler ? IsOnMark(cut.Width) && IsOnMark(cut.Height)
         : IsOnMark(cut.Width) || IsOnMark(cut.Height);
 

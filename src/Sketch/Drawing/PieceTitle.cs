@@ -56,9 +56,9 @@ public static class PieceTitle
     /// <summary>The last name of the path and the kind, written once if they are the same; a mat is named by what it lies behind.</summary>
     internal static string Name(Piece piece)
     {
-        if (piece is { Kind: PieceKind.Mat, Path.Parent: { } behind })
+        if (piece is { Kind.Traits.IsLayer: true, Path.Parent: { } behind })
         {
-            return $"mat behind {Spoken(behind)}";
+            return $"{piece.Kind.Name} behind {Spoken(behind)}";
         }
 
         var (name, kind) = (piece.Path.Name, piece.Kind.Name);

@@ -9,6 +9,9 @@ public enum PieceKind
     /// <summary>A layer under a piece that shows a border.</summary>
     Mat,
 
+    /// <summary>A copy of the outline of a piece or mat beneath it, set off to the right and down.</summary>
+    Shadow,
+
     /// <summary>A long rectangle of paper.</summary>
     Strip,
 
@@ -23,6 +26,9 @@ public enum PieceKind
 
     /// <summary>Words cut out of paper.</summary>
     Word,
+
+    /// <summary>Words stamped or printed on paper that is cut round them.</summary>
+    Sentiment,
 
     /// <summary>Words in ink on what lies beneath.</summary>
     Text,

@@ -10,7 +10,8 @@ public static class PieceKinds
     private static readonly FrozenDictionary<PieceKind, PieceTraits> Table = new Dictionary<PieceKind, PieceTraits>
     {
         [PieceKind.Panel] = new("panel") { Shape = Shape.Rectangle, HasCorners = true, CanWrap = true, IsCutByRuler = true },
-        [PieceKind.Mat] = new("mat"),
+        [PieceKind.Mat] = new("mat") { IsLayer = true },
+        [PieceKind.Shadow] = new("shadow") { IsLayer = true, HasLine = false },
         [PieceKind.Strip] = new("strip") { Shape = Shape.Rectangle, HasCorners = true, CanWrap = true, IsCutByRuler = true },
         [PieceKind.Line] = new("line")
         {
@@ -24,7 +25,8 @@ public static class PieceKinds
         },
         [PieceKind.Frame] = new("frame") { HoldsWords = false, IsCutByRuler = true, IsSizedByThickness = true, SharesRoom = false },
         [PieceKind.Group] = new("group", PieceMatter.Unseen) { HoldsWords = false, HasOutlineToFrame = false },
-        [PieceKind.Word] = new("word") { IsWords = true, IsSaidByOneNumber = true },
+        [PieceKind.Word] = new("word") { IsWords = true, FollowsLetters = true, IsSaidByOneNumber = true },
+        [PieceKind.Sentiment] = new("sentiment") { IsWords = true, FollowsLetters = true, IsSaidByOneNumber = true },
         [PieceKind.Text] = new("text", PieceMatter.Ink) { IsWords = true, HasOutlineToFrame = false, IsSaidByOneNumber = true },
         [PieceKind.Stamp] = new("stamp", PieceMatter.Ink) { IsDrawing = true, HoldsWords = false, IsSaidByOneNumber = true },
         [PieceKind.Ruled] = new("ruled", PieceMatter.Ink) { HoldsWords = false, HasOutlineToFrame = false },
@@ -58,7 +60,7 @@ public static class PieceKinds
     }.ToFrozenDictionary();
 
     private static readonly FrozenDictionary<string, PieceKind> Named =
-        Table.ToFrozenDictionary(t => t.Value.Word, t => t.Key, StringComparer.OrdinalIgnoreCase);
+        Table.Where(t => t.Value.HasLine).ToFrozenDictionary(t => t.Value.Word, t => t.Key, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>All kinds, in the order of <see cref="PieceKind"/>.</summary>
     public static ImmutableArray<PieceKind> All { get; } = [.. Table.Keys.Order()];

@@ -10,6 +10,12 @@ public sealed record PieceTraits(string Word, PieceMatter Matter = PieceMatter.P
     /// <summary>The shape of its own outline; null for groups, words, frames, ink and drawings.</summary>
     public Shape? Shape { get; init; }
 
+    /// <summary>Whether it lies beneath another piece of the same outline: mats and shadows.</summary>
+    public bool IsLayer { get; init; }
+
+    /// <summary>Whether it is written on a line of its own; a shadow is a clause of the piece above it.</summary>
+    public bool HasLine { get; init; } = true;
+
     /// <summary>Whether its word names a shape, which a window may have too.</summary>
     public bool IsShape { get; init; }
 
@@ -18,6 +24,9 @@ public sealed record PieceTraits(string Word, PieceMatter Matter = PieceMatter.P
 
     /// <summary>Whether it consists of words, so that they give its proportions.</summary>
     public bool IsWords { get; init; }
+
+    /// <summary>Whether its outline follows its letters, so that it cannot be stretched.</summary>
+    public bool FollowsLetters { get; init; }
 
     /// <summary>Whether words may be written on it, or are what it consists of.</summary>
     public bool HoldsWords { get; init; } = true;

@@ -90,6 +90,9 @@ internal sealed class Paints
         return Plain;
     }
 
+    /// <summary>What the shadow of a layer is made of.</summary>
+    public Paint OfShadow(Node node, Rule<ShadowClause> shadow) => Resolve(shadow.Clause.Paint, shadow.Source, node);
+
     /// <summary>The paint of the base or of an envelope.</summary>
     public Paint Of(PaintSyntax? paint, SourceText source) => paint is null ? Plain : Resolve(paint, source, null);
 
@@ -128,6 +131,11 @@ internal sealed class Paints
             if (bound.Rules.Ink is { } ink)
             {
                 Resolve(ink.Clause.Paint, ink.Source, node);
+            }
+
+            if (bound.Rules.Shadow is { } shadow)
+            {
+                OfShadow(node, shadow);
             }
         }
 

@@ -54,7 +54,7 @@ internal sealed class PieceCount(int deepest)
     {
         var letters = bound.Texts.Length == bound.Count
             ? bound.Texts.Max(t => (long)t.Text.Length) : bound.Texts.Sum(t => (long)t.Text.Length);
-        return new(1 + bound.Mats.Length, letters, bound.Kind == PieceKind.Word ? letters : 0);
+        return new(1 + bound.Mats.Length, letters, bound.Kind.Traits.FollowsLetters ? letters : 0);
     }
 
     /// <summary>How many copies a line asks for, capped at one more than the limit for a line.</summary>

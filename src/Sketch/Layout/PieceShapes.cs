@@ -15,6 +15,12 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     /// <summary>Thickness of a writing line in millimetres.</summary>
     private const double RuleThickness = 0.3;
 
+    /// <summary>
+    /// The room between two lines of small letters in cap heights, the pitch less the height of an x in scripts with tall capitals: a
+    /// sentiment is not cut apart there.
+    /// </summary>
+    private const double BetweenLines = Words.LinePitch - 0.4;
+
     /// <summary>The number of corners and curves above which an outline is long: a word of eighty letters.</summary>
     private const int LongOutline = 2_000;
 
@@ -31,6 +37,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         {
             PieceKind.Group => Outline.Empty,
             PieceKind.Word => words.Shape(node) is { } shaped ? Stretch(Letters(shaped), Bounds.Of(box)) : Outline.Empty,
+            PieceKind.Sentiment => CutRound(node, box),
             PieceKind.Text => Lines(node, box),
             PieceKind.Ruled => Rules(bound, box),
             PieceKind.Frame => Frame(node, box),
@@ -106,7 +113,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         return new(TextOf(node), outline, ink, letters, fits) { Room = room };
     }
 
-    /// <summary>The words of a text or cut-out word.</summary>
+    /// <summary>The words of a text, sentiment or cut-out word.</summary>
     public PieceWords? OwnWords(Node node, Paint? ink, Outline inked, Rect box)
     {
         if (words.Shape(node) is not { } shaped || sizes.WordSizes.LetterHeight(node) is not { } letters)
@@ -116,9 +123,30 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
 
         var fits = Words.WidthInCaps(shaped) * letters.Millimetres <= box.Width.Millimetres + Words.Slack;
         var clause = node.Bound.Kind == PieceKind.Word || (ink is not null && node.Bound.Rules.Ink is null) ? "of" : "ink";
-        var outline = node.Bound.Kind == PieceKind.Word ? Outline.Empty : inked;
+        var outline = node.Bound.Kind switch
+        {
+            PieceKind.Word => Outline.Empty,
+            PieceKind.Sentiment => Stamped(node, box),
+            _ => inked,
+        };
         return new(TextOf(node), outline, ink, letters, fits) { InkClause = clause, Room = box };
     }
+
+    private Outline CutRound(Node node, Rect box)
+    {
+        if (Stamped(node, box) is not { IsEmpty: false } letters || sizes.WordSizes.LetterHeight(node) is not { } height)
+        {
+            return Outline.Empty;
+        }
+
+        var border = sizes.WordSizes.Border(node).Millimetres;
+        var between = Words.LinesOf(node).Length > 1 ? height.Millimetres * BetweenLines : 0;
+        return letters.CutRound(border, Math.Max(2 * border, between));
+    }
+
+    /// <summary>The letters of a sentiment, which leave its border free.</summary>
+    private Outline Stamped(Node node, Rect box) => words.Shape(node) is { } shaped
+        ? Stretch(Letters(shaped), Bounds.Of(box.Grow(Insets.All(-sizes.WordSizes.Border(node))))) : Outline.Empty;
 
     private static string TextOf(Node node) => string.Join('\n', Words.LinesOf(node).Select(t => t.Text));
 
@@ -127,7 +155,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             ? SetLines(shaped, letters.Millimetres, Bounds.Of(box))
             : Outline.Empty;
 
-    /// <summary>All letters of a cut-out word, with a cap height of 1.</summary>
+    /// <summary>All letters of a cut-out word or sentiment, with a cap height of 1.</summary>
     public static Outline Letters(ImmutableArray<ShapedWords> lines) =>
         lines is [var only] ? only.Outline : SetLines(lines, 1, default);
 

@@ -172,6 +172,23 @@ internal sealed class PieceWriter(
         {
             var foam = FoamUnder(node, layer);
             raised += foam;
+            var liesOn = layer == bound.Mats.Length ? ground.Index : _pieces.Count - 1;
+            var written = layer == 0 ? bound : bound.Mats[layer - 1];
+            if (written.Rules.Shadow is { } shadow && HasRoomFor(bound, outlines[layer].Corners))
+            {
+                // The foam is beneath the shadow, on which the layer is glued flat.
+                _pieces.Add(ShadowPiece(node, layer, shadow, boxes[layer], outlines[layer], turning) with
+                {
+                    Turn = turn,
+                    Turning = turning,
+                    Foam = foam,
+                    Raised = raised,
+                    LiesOn = liesOn,
+                    CopiesOfLine = node.Set.Copies.Length,
+                });
+                (foam, liesOn) = (Length.Zero, _pieces.Count - 1);
+            }
+
             var piece = layer == 0 ? OwnPiece(node, boxes[0], own, style, ground) : MatPiece(node, layer, boxes[layer], outlines[layer]);
             _pieces.Add(piece with
             {
@@ -179,7 +196,7 @@ internal sealed class PieceWriter(
                 Turning = turning,
                 Foam = foam,
                 Raised = raised,
-                LiesOn = layer == bound.Mats.Length ? ground.Index : _pieces.Count - 1,
+                LiesOn = liesOn,
                 CopiesOfLine = node.Set.Copies.Length,
             });
         }
@@ -316,8 +333,7 @@ internal sealed class PieceWriter(
         var mat = node.Bound.Mats[layer - 1];
         var across = sizes.Of(node, Axis.Across)!;
         var down = sizes.Of(node, Axis.Down)!;
-        var name = layer == 1 ? PieceKind.Mat.Name : $"{PieceKind.Mat.Name}{layer}";
-        return new(node.Path.Then(name), PieceKind.Mat, paints.Of(node, layer), box, outline, mat.Location)
+        return new(node.Path.Then(MatName(layer)), PieceKind.Mat, paints.Of(node, layer), box, outline, mat.Location)
         {
             Border = new Insets(across.Low[layer], down.Low[layer], across.High[layer], down.High[layer]),
             Sizing = SizingOf(mat, Proportions.HasProportion(node)),
@@ -325,6 +341,21 @@ internal sealed class PieceWriter(
             Wrap = WrapOf(mat, box),
         };
     }
+
+    /// <summary>A copy of a layer set off to the right and down on the face, whichever way the piece is turned.</summary>
+    private Piece ShadowPiece(Node node, int layer, Rule<ShadowClause> shadow, Rect box, Outline outline, Affine turning)
+    {
+        var fall = shadow.Clause.Fall;
+        var (right, down) = turning.IsIdentity ? (fall, fall)
+            : (Length.NearestMillimetres(fall.Millimetres * (turning.A + turning.B)),
+                Length.NearestMillimetres(fall.Millimetres * (turning.C + turning.D)));
+        var path = layer == 0 ? node.Path : node.Path.Then(MatName(layer));
+        return new(path.Then(PieceKind.Shadow.Name), PieceKind.Shadow, paints.OfShadow(node, shadow),
+            new(box.Left + right, box.Top + down, box.Width, box.Height),
+            outline.Transform(Affine.Shift(right.Millimetres, down.Millimetres)), shadow.Location);
+    }
+
+    private static string MatName(int layer) => layer == 1 ? PieceKind.Mat.Name : $"{PieceKind.Mat.Name}{layer}";
 
     private static bool IsUnevenAsWritten(Node node, int layer)
     {

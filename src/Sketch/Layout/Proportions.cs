@@ -5,7 +5,7 @@ using Sketch.Units;
 namespace Sketch.Layout;
 
 /// <summary>Pieces with proportions of their own: shapes, words and drawings.</summary>
-internal sealed class Proportions(Words words, Artworks artworks)
+internal sealed class Proportions(StackSizes sizes, Words words, Artworks artworks)
 {
     /// <summary>Whether one number specifies its size.</summary>
     public static bool HasProportion(Node node) =>
@@ -37,7 +37,8 @@ internal sealed class Proportions(Words words, Artworks artworks)
             return wanted == Axis.Down ? ShapeProportions.HeightFor(shape, style, known) : ShapeProportions.WidthFor(shape, style, known);
         }
 
-        return Ratio(node) is { } ratio
-            ? Length.NearestMillimetres(wanted == Axis.Down ? known.Millimetres * ratio : known.Millimetres / ratio) : null;
+        var border = sizes.WordSizes.Border(node) * 2;
+        var inner = (known - border).Millimetres;
+        return Ratio(node) is { } ratio ? Length.NearestMillimetres(wanted == Axis.Down ? inner * ratio : inner / ratio) + border : null;
     }
 }

@@ -16,7 +16,7 @@ internal sealed record Pin(int Layer, Length Size, Location Location);
 /// </summary>
 internal sealed class StackPins(StackSizes sizes, NameLookup names, Words words, Artworks artworks, SizeFindings findings)
 {
-    private readonly Proportions _proportions = new(words, artworks);
+    private readonly Proportions _proportions = new(sizes, words, artworks);
 
     /// <summary>
     /// Adds the known layers of a piece along an axis; false when one of them cannot be computed, which has been reported.
@@ -36,6 +36,11 @@ internal sealed class StackPins(StackSizes sizes, NameLookup names, Words words,
         var before = pins.Count;
         var sound = bound.Size switch
         {
+            { } written when bound.Kind.Traits.IsWords && Words.LinesOf(node).IsEmpty => findings.Refuse(
+                node, written.Span, $"A {bound.Kind.Name} has no words.", $"Write {bound.Kind.Name} \"…\"."),
+            BoxSize box when bound.Kind == PieceKind.Sentiment => findings.Refuse(node, box.Span,
+                "The outline of a sentiment follows its letters, so one number gives its size.",
+                "Write sentiment 3 wide \"…\", or write the words on a panel."),
             BoxSize => AddExtentPin(node, axis, bound.Extent(axis)!, pins),
             SingleSize single => AddSinglePin(node, axis, single, pins),
             AddedSize added => findings.Refuse(
@@ -253,7 +258,7 @@ internal sealed class StackPins(StackSizes sizes, NameLookup names, Words words,
                 return true;
             default:
                 return findings.Refuse(node, mat.Size.Span,
-                    "A mat's size is width x height, what it adds (+1/8), or one number under a shape with fixed _proportions.",
+                    "A mat's size is width x height, what it adds (+1/8), or one number under a shape with fixed proportions.",
                         "Write mat +1/8, or mat border 1/16.");
         }
     }

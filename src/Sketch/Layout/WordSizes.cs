@@ -78,8 +78,10 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
 
             if (bound.Size is SingleSize && words.Shape(node) is { } shaped)
             {
-                return sizes.Of(node, Axis.Across) is { } width
-                    ? Length.NearestMillimetres(width.Own.Millimetres / Ink(node, shaped).Width) : null;
+                return sizes.Of(node, Axis.Across) is not { } width ? null
+                    : width.Own > Border(node) * 2
+                        ? Length.NearestMillimetres((width.Own - Border(node) * 2).Millimetres / Ink(node, shaped).Width)
+                    : RefuseNarrow(node);
             }
         }
 
@@ -94,16 +96,32 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
             ? Length.NearestMillimetres(height.Own.Millimetres / (lines == 1 ? 2 : Words.HeightInCaps(lines) + 1)) : null;
     }
 
+    private Length? RefuseNarrow(Node node)
+    {
+        findings.Refuse(node, node.Bound.Size!.Span, $"The border of {node.Set.Called} leaves no room for its words.",
+            "Make it wider, or write a narrower border, as in border 1/16.");
+        return null;
+    }
+
+    /// <summary>The paper around the ink on each side: for a sentiment 1/8 in or 3 mm unless it is written, for other words none.</summary>
+    public Length Border(Node node) =>
+        node.Bound.Kind != PieceKind.Sentiment ? Length.Zero
+        : node.Bound.Rules.Borders is [var border, ..] ? border.Amount
+        : UsualBorder;
+
+    /// <summary>Wide enough to cut by hand, narrow enough to follow the words (common practice, no source).</summary>
+    private Length UsualBorder => units == UnitSystem.Inches ? Length.Inch(0, 1, 8) : Length.Millimetre(3);
+
     /// <summary>Capitals of 3/16 in (about 19 point type: large print is 16 to 22 point, RNIB), or 5 mm in metric files.</summary>
     private Length UsualLetters => units == UnitSystem.Inches ? Length.Inch(0, 3, 16) : Length.Millimetre(5);
 
     /// <summary>
-    /// Width and height of the box of words in cap heights: a cut-out word's whole ink, or lines of text from cap to baseline.
+    /// Width and height of the box of words in cap heights: the whole ink of a word or sentiment, or lines of text from cap to baseline.
     /// </summary>
     public static (double Width, double Height) Ink(Node node, ImmutableArray<ShapedWords> shaped)
     {
         var width = Words.WidthInCaps(shaped);
-        return node.Bound.Kind == PieceKind.Word && PieceShapes.Letters(shaped) is { IsEmpty: false } letters
+        return node.Bound.Kind.Traits.FollowsLetters && PieceShapes.Letters(shaped) is { IsEmpty: false } letters
             ? (width, letters.Bounds.Height)
             : (width, Words.HeightInCaps(shaped.Length));
     }
@@ -128,6 +146,6 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     {
         var letters = (node.Bound.Rules.Letters?.Clause.Amount ?? UsualLetters).Millimetres;
         var (width, height) = Ink(node, shaped);
-        return Length.NearestMillimetres(letters * (axis == Axis.Across ? width : height));
+        return Length.NearestMillimetres(letters * (axis == Axis.Across ? width : height)) + Border(node) * 2;
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Kinds;
 using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
@@ -37,8 +38,17 @@ public sealed record LaidOutCard(
     /// <summary>A face, or null if the file does not mention it.</summary>
     public Face? Find(FaceKind face) => Faces.FirstOrDefault(f => f.Kind == face);
 
-    /// <summary>What a piece is painted on: the paper that it lies on, the face's own paper, or that of the base.</summary>
-    public Paint GroundOf(Piece piece) => piece.LiesOn >= 0 ? Pieces[piece.LiesOn].Paint : Find(piece.Face)?.Paint ?? Base.Paint;
+    /// <summary>What a piece is painted on: the paper that it and its shadow lie on, the face's own paper, or that of the base.</summary>
+    public Paint GroundOf(Piece piece)
+    {
+        var on = piece.LiesOn;
+        while (on >= 0 && Pieces[on].Kind == PieceKind.Shadow)
+        {
+            on = Pieces[on].LiesOn;
+        }
+
+        return on >= 0 ? Pieces[on].Paint : Find(piece.Face)?.Paint ?? Base.Paint;
+    }
 
     /// <summary>The size of a face; that of the closed card if the file does not mention it.</summary>
     public Size SizeOf(FaceKind face) => Find(face)?.Size ?? Base.Closed;

@@ -24,7 +24,7 @@ internal static class ClauseReader
                 missingCommas.Add(cursor.Position);
             }
 
-            if (head is { Kind: PieceKind.Text or PieceKind.Word or PieceKind.Banner or PieceKind.Tag, Texts.IsEmpty: true }
+            if (head is { Kind: PieceKind.Text or PieceKind.Word or PieceKind.Sentiment or PieceKind.Banner or PieceKind.Tag, Texts.IsEmpty: true }
                 && cursor.Current.Kind == TokenKind.Word
                 && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)
                 && (head.Kind.Traits.IsWords || cursor.Next.Kind == TokenKind.Word) && cursor.BareWords() is { } bare
@@ -136,6 +136,8 @@ internal static class ClauseReader
             "turn" => ReadTurn(cursor),
             "raised" => cursor.Length("Write raised 2 mm.") is { } raised ? new RaisedClause(raised.Value, default) : null,
             "on" => ReadOnFoam(cursor),
+            "shadow" => cursor.Length("Write shadow 1/16 of navy.") is { } fall && Word(cursor, "of", "shadow 1/16 of navy")
+                && PaintReader.ReadPaint(cursor) is { } cast ? new ShadowClause(fall.Value, cast, default) : null,
             "wrap" => cursor.Length("Write wrap 1/2.") is { } wrap ? new WrapClause(wrap.Value, default) : null,
             "tucked" => ReadTucked(cursor),
             "through" => new ThroughClause(default),

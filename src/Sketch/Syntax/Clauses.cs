@@ -121,6 +121,9 @@ public sealed record TurnClause(double Degrees, TextSpan Span) : Clause(Span);
 /// <summary><c>raised 2 mm</c>, <c>on foam</c> (null for the default foam).</summary>
 public sealed record RaisedClause(Length? Height, TextSpan Span) : Clause(Span);
 
+/// <summary><c>shadow 1/16 of grey</c>: a copy of the outline beneath, set off to the right and down.</summary>
+public sealed record ShadowClause(Length Fall, PaintSyntax Paint, TextSpan Span) : Clause(Span);
+
 /// <summary><c>wrap 1/2</c>.</summary>
 public sealed record WrapClause(Length Amount, TextSpan Span) : Clause(Span);
 

@@ -13,8 +13,8 @@ public static class Vocabulary
     /// <summary>Shapes: kinds of piece with an outline of their own.</summary>
     public static readonly FrozenSet<string> Shapes = Set([.. PieceKinds.All.Where(k => k.Traits.IsShape).Select(k => k.Name)]);
 
-    /// <summary>All kinds of piece.</summary>
-    public static readonly FrozenSet<string> Kinds = Set([.. PieceKinds.All.Select(k => k.Name)]);
+    /// <summary>All kinds of piece that are written on lines of their own.</summary>
+    public static readonly FrozenSet<string> Kinds = Set([.. PieceKinds.All.Where(k => k.Traits.HasLine).Select(k => k.Name)]);
 
     /// <summary>Kinds of stock in a stash.</summary>
     public static readonly FrozenSet<string> Stock = Set("paper", "cardstock", "offcut", "gem", "line", "foam", "tape", "envelope");
@@ -34,7 +34,7 @@ public static class Vocabulary
 
     /// <summary>Words of clauses that take one length.</summary>
     public static readonly FrozenSet<string> BeforeLengths =
-        Set("border", "showing", "raised", "gap", "wrap", "letters", "notch", "corners", "thick");
+        Set("border", "showing", "raised", "shadow", "gap", "wrap", "letters", "notch", "corners", "thick");
 
     /// <summary>Words that begin a line of a batch.</summary>
     public static readonly FrozenSet<string> BatchLines =
@@ -53,7 +53,7 @@ public static class Vocabulary
         Set("of", "ink", "alternating", "in", "with", "showing", "border", "left", "right", "top", "bottom", "upper", "lower", "centre",
             "shift",
             "above", "below", "measured", "over", "along", "around", "same", "gap", "spread", "lined", "step", "turn", "raised", "on",
-                "wrap",
+                "shadow", "wrap",
             "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font", "lettering", "fold", "landscape",
             "flap", "front", "back",
             "upright", "by", "trim", "weight", "thick", "price", "any", "spare", "kerf");
@@ -65,8 +65,7 @@ public static class Vocabulary
     /// <summary>Everyday words, and the word of the language for each.</summary>
     public static readonly FrozenDictionary<string, string> Everyday = new Dictionary<string, string>
     {
-        ["sentiment"] = "text",
-        ["greeting"] = "text",
+        ["greeting"] = "sentiment",
         ["words"] = "text",
         ["rectangle"] = "panel",
         ["layer"] = "panel",

@@ -15,6 +15,6 @@ public enum LineKind
     /// <summary>The edge of the card or envelope that pieces are placed on: a thin solid line, not to be cut.</summary>
     Edge,
 
-    /// <summary>Arrows, leaders and crosses for joining tiles: thin solid lines, not to be cut.</summary>
+    /// <summary>Arrows, leaders, crosses for joining tiles and letters to stamp: thin solid lines, not to be cut.</summary>
     Mark,
 }

@@ -57,7 +57,7 @@ internal sealed class PieceBlock(TemplateLettering lettering)
     /// <summary>The area of the piece without lines; for a base only the front half, since the grain arrow is in the other.</summary>
     private static RoomMap Map(TemplatePiece piece, TemplateBlock bare)
     {
-        var lines = bare.Lines.Where(l => l.Kind != LineKind.Mark).Select(l => new Outline(l.Contours));
+        var lines = bare.Lines.Where(l => l.Kind != LineKind.Mark || piece.Grain is null).Select(l => new Outline(l.Contours));
         var area = piece.Grain is null ? piece.Outline
             : piece.Outline.Intersect(
                 Outline.Rectangle(new Bounds(piece.Folds[0].From.X, piece.Folds[0].From.Y, bare.Width, bare.Height).ToRect()));
@@ -83,6 +83,11 @@ internal sealed class PieceBlock(TemplateLettering lettering)
         if (!piece.Hollow.IsEmpty)
         {
             lines.Add(TemplateLine.Around(LineKind.Cut, $"{piece.Name} inner cut", piece.Hollow));
+        }
+
+        if (!piece.Stamped.IsEmpty)
+        {
+            lines.Add(TemplateLine.Around(LineKind.Mark, $"{piece.Name} words", piece.Stamped));
         }
 
         lines.AddRange(piece.Folds.Select(f => TemplateLine.Through(LineKind.Fold, $"{piece.Name} fold", f.From, f.To)));

@@ -24,6 +24,9 @@ public sealed record TemplatePiece(ImmutableArray<string> Names, string Material
     /// </summary>
     public (Point Middle, Point Half)? Grain { get; init; }
 
+    /// <summary>The letters to stamp or print on it, so that they can be placed; empty for none.</summary>
+    public Outline Stamped { get; init; } = Outline.Empty;
+
     /// <summary>The hidden parts that inner cuts free.</summary>
     public ImmutableArray<FreedPart> Freed { get; init; } = [];
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using Sketch.Drawing;
+using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Units;
@@ -74,6 +75,7 @@ internal static partial class TemplatePieces
                 piece.Location)
             {
                 Folds = [.. CutOutline.Folds(piece).Select(f => (toOrigin.Apply(f.From), toOrigin.Apply(f.To)))],
+                Stamped = piece is { Kind: PieceKind.Sentiment, Words: { } words } ? words.Ink.Transform(toOrigin) : Outline.Empty,
                 Freed = freed,
                 IsMetric = isMetric,
                 IsReadyMade = piece.IsReadyMade,
@@ -96,7 +98,7 @@ internal static partial class TemplatePieces
     private static string Likeness(TemplatePiece piece)
     {
         var text = new StringBuilder(piece.Material);
-        foreach (var contour in piece.Outline.Contours.Concat(piece.Hollow.Contours))
+        foreach (var contour in piece.Outline.Contours.Concat(piece.Hollow.Contours).Concat(piece.Stamped.Contours))
         {
             text.Append('M');
             Add(contour.Start);

@@ -24,7 +24,7 @@ internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk
         var isBase = Fills(card.Base.Paint);
         var cuts = card.Pieces.Where(p => Fills(p.Paint) && !p.IsReadyMade).Select(p => p.Cut).OfType<Size>().ToList();
         var weight = card.Pieces.Where(p => Fills(p.Paint) && p.Cut is not null)
-            .Select(p => p.Kind == PieceKind.Mat ? MatWeight : Math.Sqrt(p.Box.Width.Millimetres * p.Box.Height.Millimetres))
+            .Select(p => p.Kind.Traits.IsLayer ? MatWeight : Math.Sqrt(p.Box.Width.Millimetres * p.Box.Height.Millimetres))
             .DefaultIfEmpty(MatWeight).Max();
         if (isBase)
         {
