@@ -16,7 +16,8 @@ internal sealed class WordsTooBig : IFitRule
     public void Check(FitView view, FindingBag findings)
     {
         // A cut-out word is its own piece, so it cannot be too large for it.
-        foreach (var line in view.Pieces.Where(p => p is { Words.Ink.IsEmpty: false, Kind.Traits.FollowsLetters: false }).GroupBy(p => p.Location))
+        var inked = view.Pieces.Where(p => p is { Words.Ink.IsEmpty: false, Kind.Traits.FollowsLetters: false });
+        foreach (var line in inked.GroupBy(p => p.Location))
         {
             var written = line.DistinctBy(p => (p.Words!.Text, p.Box.Size, p.Words.LetterHeight))
                 .Select(p => new Written(p, p.Words!)).ToImmutableArray();

@@ -24,7 +24,7 @@ internal static class ClauseReader
                 missingCommas.Add(cursor.Position);
             }
 
-            if (head is { Kind: PieceKind.Text or PieceKind.Word or PieceKind.Sentiment or PieceKind.Banner or PieceKind.Tag, Texts.IsEmpty: true }
+            if (head is { Texts.IsEmpty: true } && (head.Kind.Traits.IsWords || head.Kind is PieceKind.Banner or PieceKind.Tag)
                 && cursor.Current.Kind == TokenKind.Word
                 && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)
                 && (head.Kind.Traits.IsWords || cursor.Next.Kind == TokenKind.Word) && cursor.BareWords() is { } bare

@@ -50,7 +50,7 @@ public class SentimentTests
     public void What_cannot_be_cut_is_reported(string line, string message)
     {
         var text = $"card \"Test\"\nbase A2, fold left, of white\nfront\n  {line}\n";
-        var findings = Compiler.Compile(new SourceText("card.card", text), new TestSurroundings()).Findings;
+        var findings = Compiler.Compile(new SourceText("card.card", text), new TestWorld()).Findings;
         Assert.Contains(findings, f => f.Message.Contains(message, StringComparison.Ordinal));
     }
 }

@@ -24,7 +24,8 @@ public class ShadowTests
 
     [Fact]
     public void A_mat_casts_a_shadow_of_its_own() =>
-        Laid.OnA2("  panel 2 x 1, of red\n    mat border 1/8, of white, shadow 1/16 of navy").IsCut("front/panel/mat/shadow", "2 1/4 x 1 1/4");
+        Laid.OnA2("  panel 2 x 1, of red\n    mat border 1/8, of white, shadow 1/16 of navy")
+            .IsCut("front/panel/mat/shadow", "2 1/4 x 1 1/4");
 
     [Fact]
     public void It_falls_to_the_lower_right_of_the_card_however_the_piece_is_turned()

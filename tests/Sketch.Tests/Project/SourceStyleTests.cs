@@ -45,9 +45,10 @@ public sealed partial class SourceStyleTests
     [GeneratedRegex(@"^max_line_length = (\d+)$", RegexOptions.Multiline)]
     private static partial Regex MaxLineLength();
 
-    // Partial types are in several files.
+    // Partial types are in several files; a generic type may have a companion without parameters.
     [GeneratedRegex(
-        @"^(?:public|internal) (?:(?:static|sealed|abstract|readonly) )*(?:class|record struct|record|struct|interface|enum) (?<name>\w+)",
+        @"^(?:public|internal) (?:(?:static|sealed|abstract|readonly) )*"
+        + @"(?:class|record struct|record|struct|interface|enum) (?<name>\w+(<\w+>)?)",
         RegexOptions.Multiline)]
     private static partial Regex TopLevelType();
 }

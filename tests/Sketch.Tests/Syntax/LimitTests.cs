@@ -23,7 +23,7 @@ public class LimitTests
         { "pieces with mats in a card, counted on every copy", Written(Limits.Pieces) },
         { "mats beneath a piece", Written(Limits.Mats) },
         { "letters in a card, counted on every copy", Written(Limits.Letters) },
-        { "letters cut out as words, counted on every copy", Written(Limits.CutOutLetters) },
+        { "letters cut out as words or cut round as sentiments, counted on every copy", Written(Limits.CutOutLetters) },
         { "corners and curves of all outlines but letters of text, with mats and windows", Written(Limits.Corners) },
         { "windows", Written(Limits.Windows) },
         { "holes, counted in every layer that a window goes through", Written(Limits.Holes) },
