@@ -140,10 +140,10 @@ public static class GalleryPage
     {
         const int Most = 8;
         var pieces = card.On(face).Where(p => !p.Kind.Traits.IsLayer && p.Matter is not (PieceMatter.Hole or PieceMatter.Unseen)).ToList();
-        var said = pieces.GroupBy(p => (p.Kind, p.Words?.Text)).Select(g =>
+        var phrases = pieces.GroupBy(p => (p.Kind, p.Words?.Text)).Select(g =>
             (g.Count() > 1 ? string.Create(CultureInfo.InvariantCulture, $"{g.Count()} ") : "") + g.Key.Kind.Name
                 + (g.Key.Text is { } words ? $" “{words}”" : "")).ToList();
-        var list = said.Count == 0 ? "nothing on it" : string.Join(", ", said.Take(Most)) + (said.Count > Most ? " and more" : "");
+        var list = phrases.Count == 0 ? "nothing on it" : string.Join(", ", phrases.Take(Most)) + (phrases.Count > Most ? " and more" : "");
         return $"{card.Title}, {Face.NameOf(face).Replace('-', ' ')}: {list}";
     }
 

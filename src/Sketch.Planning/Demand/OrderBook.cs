@@ -99,7 +99,7 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
                 var names = (_stash?.Papers.Select(p => p.Name) ?? []).Concat(design.Card.Roles.Select(r => r.Name))
                     .Concat(ColourWords.All);
                 var near = Nearest.Find(use.Name, names);
-                findings.Add(FindingCatalogue.PaperNotSaid, piece.Location,
+                findings.Add(FindingCatalogue.PaperNotGiven, piece.Location,
                     $"Paper {use.Name} is not defined, so {piece.Name} cannot be cut.",
                     near is not null ? $"Did you mean {near}?"
                         : $"Declare it in the card, role {use.Name}: #9fc9e8, or put paper {use.Name} into the stash.");

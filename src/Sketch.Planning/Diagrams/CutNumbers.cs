@@ -51,9 +51,9 @@ internal sealed class CutNumbers(Lettering lettering, Bounds sheet, DrawnScale s
         var width = Math.Max(height, lettering.Width(words, PageFlow.Points) + 2 * Around + RoundEnds);
         var (from, to) = (scale.Of(cut.From), scale.Of(cut.To));
         var length = Math.Max(to.X - from.X, to.Y - from.Y);
-        var isSaid = _numbers.Exists(
+        var isShown = _numbers.Exists(
             n => n.Step == step && n.Number.Box.Grow(SameStepNear).Overlaps(FreePlace.Around(On(0.5), width, height)));
-        if (isSaid && length < ShortCut)
+        if (isShown && length < ShortCut)
         {
             return;
         }
@@ -69,7 +69,7 @@ internal sealed class CutNumbers(Lettering lettering, Bounds sheet, DrawnScale s
             }
         }
 
-        if (!isSaid)
+        if (!isShown)
         {
             var target = FreePlace.Ends.Select(On).Where(_free.IsFree).Cast<Point?>().FirstOrDefault() ?? On(0.5);
             Add(step, new(words, _free.Near(target, width, height) ?? FreePlace.Around(target, width, height), target));

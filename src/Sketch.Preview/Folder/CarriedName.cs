@@ -22,7 +22,7 @@ public static class CarriedName
         var ending = Path.GetExtension(name);
         var stem = name[..^ending.Length];
         var instead = $"Type \"{Instead(stem)}{ending}\" instead.";
-        return name.FirstOrDefault(IsForbidden) is var forbidden and not '\0' ? $"A file name cannot contain {Said(forbidden)}. {instead}"
+        return name.FirstOrDefault(IsForbidden) is var forbidden and not '\0' ? $"A file name cannot contain {Named(forbidden)}. {instead}"
             : name.StartsWith('.') ? $"A file name cannot begin with a period, which hides the file. {instead}"
             : IsReserved(stem) ? $"Some computers keep the name \"{stem}\" for a device. Type \"my-{stem}{ending}\" instead."
             : "";
@@ -33,7 +33,7 @@ public static class CarriedName
 
     private static bool IsForbidden(char c) => Forbidden.Contains(c) || char.IsControl(c);
 
-    private static string Said(char forbidden) =>
+    private static string Named(char forbidden) =>
         char.IsControl(forbidden) ? "an invisible control character" : $"the character {forbidden}";
 
     /// <summary>A stem with hyphens in place of whatever it cannot contain, and none at its ends.</summary>

@@ -65,8 +65,8 @@ public static class CardView
         foreach (var face in faces)
         {
             var name = Face.NameOf(face);
-            var said = name.Replace('-', ' ');
-            yield return (name, char.ToUpperInvariant(said[0]) + said[1..], card.Find(face)?.Size
+            var label = name.Replace('-', ' ');
+            yield return (name, char.ToUpperInvariant(label[0]) + label[1..], card.Find(face)?.Size
                 ?? card.Base.Closed, CardDrawing.Picture(card, face));
         }
     }

@@ -186,7 +186,7 @@ public sealed class BatchReader
             {
                 case RoleLine role when roles.FirstOrDefault(
                     r => r.Role.Equals(role.Name.Text, StringComparison.OrdinalIgnoreCase)) is { } twin:
-                    Report(FindingCatalogue.SaidTwice, role.Name.Span,
+                    Report(FindingCatalogue.GivenTwice, role.Name.Span,
                         $"The role {twin.Role} is already filled in line {twin.Location.Start.Line}.", "Remove one of the two lines.");
                     break;
                 case RoleLine role:
@@ -205,7 +205,7 @@ public sealed class BatchReader
             }
         }
 
-        _makes.Add(new(line.Count.IsMended
+        _makes.Add(new(line.Count.IsCorrected
             ? 0 : line.Count.Value, new(line.File.Text, At(line.File.Span)), roles.ToImmutable(), messages, At(line.Span)));
     }
 
@@ -252,7 +252,7 @@ public sealed class BatchReader
             }
         }
 
-        if (line.Count.IsMended)
+        if (line.Count.IsCorrected)
         {
             return;
         }
@@ -276,7 +276,7 @@ public sealed class BatchReader
             return true;
         }
 
-        Report(FindingCatalogue.SaidTwice, line.Span, $"A batch has only one {word} line.", "Remove one of the two lines.");
+        Report(FindingCatalogue.GivenTwice, line.Span, $"A batch has only one {word} line.", "Remove one of the two lines.");
         return false;
     }
 

@@ -18,7 +18,7 @@ internal sealed class BaseBinder(SourceText source, PieceBinder pieces, FindingB
         pieces.RejectChildren(line);
         if (old is not null && ReferenceEquals(old.Location.Source, source))
         {
-            Report(FindingCatalogue.SaidTwice, line.Span, $"The base is given twice, first in line {old.Location.Start.Line}.",
+            Report(FindingCatalogue.GivenTwice, line.Span, $"The base is given twice, first in line {old.Location.Start.Line}.",
                 "Keep one base line.");
         }
 

@@ -38,7 +38,7 @@ internal static class BaseUnits
             return null;
         }
 
-        ReportUnsaid(file, line, unit, lines, findings);
+        ReportMissing(file, line, unit, lines, findings);
         return unit == Unit.Centimetre ? UnitSystem.Centimetres : UnitSystem.Millimetres;
     }
 
@@ -55,14 +55,14 @@ internal static class BaseUnits
             isMetric ? $"{text} mm" : null);
     }
 
-    private static void ReportUnsaid(FileSyntax file, BaseLine line, Unit unit, List<LineSyntax> lines, FindingBag findings)
+    private static void ReportMissing(FileSyntax file, BaseLine line, Unit unit, List<LineSyntax> lines, FindingBag findings)
     {
         var (word, name) = unit == Unit.Centimetre ? ("cm", "centimetres") : ("mm", "millimetres");
         var start = line.Tokens.Tokens[0];
         // With lengths above the base, the units line would have to come before those.
         var isFirst = lines.TakeWhile(l => l != line).All(l => l is WordsLine or FontLine or RoleLine && l.Clauses.IsEmpty);
         var isPlain = file.BareUnits.All(u => u == unit);
-        findings.Add(FindingCatalogue.UnsaidUnits, new(file.Source, start.Span),
+        findings.Add(FindingCatalogue.MissingUnits, new(file.Source, start.Span),
             $"The base is in {name}, but sizes are given in inches, because no line sets the units.",
             $"Write units {word} below the title{(isPlain ? "" : ", and in behind each number that means inches")}.",
             isFirst && isPlain ? $"units {word}{Newline(file.Source)}{Indent(file.Source, start.Span)}{start.Text}" : null);

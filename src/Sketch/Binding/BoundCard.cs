@@ -45,7 +45,7 @@ internal sealed record BoundCard
 internal sealed record BoundBase(Size? Written, string? SizeName, bool Landscape, Fold? Fold, PaintSyntax? Paint, Location Location)
 {
     /// <summary>Metric where the size is written in millimetres or centimetres and the file does not specify units; else null.</summary>
-    public UnitSystem? UnsaidUnits { get; init; }
+    public UnitSystem? UndeclaredUnits { get; init; }
 
     /// <summary>The closed size: <c>landscape</c> turns an upright size by a quarter.</summary>
     public Size? Closed => Written is { } size ? Landscape && size.Width < size.Height ? size.Turned() : size : null;

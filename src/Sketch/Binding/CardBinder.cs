@@ -87,7 +87,7 @@ internal sealed class CardBinder
             card = card with
             {
                 Base = other.Base is { } inherited
-                ? inherited with { UnsaidUnits = null } : null,
+                ? inherited with { UndeclaredUnits = null } : null,
                 Roles = other.Roles,
                 Parts = other.Parts,
                 Faces = other.Faces,
@@ -103,7 +103,7 @@ internal sealed class CardBinder
 
         if (_lines.OfType<BaseLine>().LastOrDefault() is { Measure.Size: not null } baseLine && card.Base is { Written: { } size } own)
         {
-            card = card with { Base = own with { UnsaidUnits = BaseUnits.Check(_file, baseLine, size, _findings) } };
+            card = card with { Base = own with { UndeclaredUnits = BaseUnits.Check(_file, baseLine, size, _findings) } };
         }
 
         return card;
@@ -176,7 +176,7 @@ internal sealed class CardBinder
     {
         if (ReferenceEquals(old.Source, _source))
         {
-            _findings.Add(FindingCatalogue.SaidTwice, read.Location,
+            _findings.Add(FindingCatalogue.GivenTwice, read.Location,
                 $"The role {read.Name} is declared twice, first in line {old.Start.Line}.", "Remove one of the two, or rename it.");
         }
 
@@ -220,7 +220,7 @@ internal sealed class CardBinder
         _pieces.RejectClauses(line);
         if (card.Parts.TryGetValue(line.Name.Text, out var other) && ReferenceEquals(other.Location.Source, _source))
         {
-            Report(FindingCatalogue.SaidTwice, line.Name.Span,
+            Report(FindingCatalogue.GivenTwice, line.Name.Span,
                 $"The part {line.Name.Text} is defined twice, first in line {other.Location.Start.Line}.", "Rename one of them.");
         }
 

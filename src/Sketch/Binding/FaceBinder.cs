@@ -17,7 +17,7 @@ internal sealed class FaceBinder(SourceText source, PieceBinder pieces, FindingB
         var old = card.Faces.FirstOrDefault(f => f.Kind == kind);
         if (old is not null && ReferenceEquals(old.Location.Source, source))
         {
-            Report(FindingCatalogue.SaidTwice, line.Span,
+            Report(FindingCatalogue.GivenTwice, line.Span,
                 $"The face {line.Face} is opened twice, first in line {old.Location.Start.Line}.", "Put all its pieces under one line.");
         }
 

@@ -22,7 +22,7 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
             {
                 PieceLine { Head.Kind: PieceKind.Mat } =>
                     Misplaced(line, "A mat needs a piece to lie under.", "Indent it under its piece."),
-                PieceLine { Head.Count: { IsMended: true } } p => ReadUncounted(p, parts),
+                PieceLine { Head.Count: { IsCorrected: true } } p => ReadUncounted(p, parts),
                 PieceLine p => ReadPiece(p, parts),
                 UseLine use => ReadUse(use, parts),
                 BadLine bad => Damaged(bad),
@@ -33,7 +33,7 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
             var broken = line switch
             {
                 BadLine bad => bad.Name,
-                PieceLine { Head.Count: { IsMended: true } } uncounted => uncounted.Name,
+                PieceLine { Head.Count: { IsCorrected: true } } uncounted => uncounted.Name,
                 _ => null,
             };
             if (broken is not null)
@@ -91,7 +91,8 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
                 if (!seen.TryAdd(family, clause))
                 {
                     var text = source.Content[seen[family].Span.Start..seen[family].Span.End];
-                    findings.Add(FindingCatalogue.SaidTwice, At(clause.Span), $"This line already gives '{text}'.", "Keep one of the two.");
+                    findings.Add(FindingCatalogue.GivenTwice, At(clause.Span),
+                        $"This line already gives '{text}'.", "Keep one of the two.");
                 }
             }
         }

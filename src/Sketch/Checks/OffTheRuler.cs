@@ -19,7 +19,7 @@ internal sealed class OffTheRuler : IFitRule
 
     public void Check(FitView view, FindingBag findings)
     {
-        if (view.Card.Units != UnitSystem.Inches || view.Card.Base.UnsaidUnits is not null)
+        if (view.Card.Units != UnitSystem.Inches || view.Card.Base.UndeclaredUnits is not null)
         {
             return;
         }

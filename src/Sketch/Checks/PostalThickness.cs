@@ -8,10 +8,10 @@ namespace Sketch.Checks;
 /// </summary>
 /// <param name="Service">The service.</param>
 /// <param name="Limit">The limit.</param>
-/// <param name="Said">The limit as the service words it.</param>
+/// <param name="Wording">The limit as the service words it.</param>
 /// <param name="Source">Where it is published.</param>
 /// <param name="Checked">When it was last compared with the source.</param>
-internal sealed record PostalThickness(string Service, Length Limit, string Said, string Source, DateOnly Checked)
+internal sealed record PostalThickness(string Service, Length Limit, string Wording, string Source, DateOnly Checked)
 {
     /// <summary>The known limits, smallest first.</summary>
     public static ImmutableArray<PostalThickness> All { get; } =

@@ -20,13 +20,13 @@ internal sealed class TooThick : IFitRule
             return;
         }
 
-        var said = CheckText.List([.. limits.Select(l => $"{l.Said} for {l.Service}")]);
+        var allowed = CheckText.List([.. limits.Select(l => $"{l.Wording} for {l.Service}")]);
         var over = height.Front - limits[0].Limit;
         var foam = highest.Raised > over
             ? $"Lift {CheckText.Called(highest)} {LengthFormat.Millimetres(over)} less"
             : "Leave out a layer";
         findings.Add(FindingCatalogue.TooThick, highest.Location,
-            $"The card is about {LengthFormat.Millimetres(height.Front)} thick at {CheckText.Called(highest)}; a letter may be {said}.",
+            $"The card is about {LengthFormat.Millimetres(height.Front)} thick at {CheckText.Called(highest)}; a letter may be {allowed}.",
             $"{foam}, or send it as a large letter or parcel; check the limits with your post office.");
     }
 }

@@ -15,7 +15,7 @@ public static partial class FindingCatalogue
     public static readonly FindingKind NoSuchRole = Error("SK704", "card has no such role");
 
     /// <summary>A piece without a paper to cut it from.</summary>
-    public static readonly FindingKind PaperNotSaid = Error("SK705", "paper not given");
+    public static readonly FindingKind PaperNotGiven = Error("SK705", "paper not given");
 
     /// <summary>Fewer sheets on hand than are needed.</summary>
     public static readonly FindingKind PaperShort = Error("SK710", "not enough paper");

@@ -42,7 +42,7 @@ public static partial class FindingCatalogue
     public static readonly FindingKind BadFont = Error("SK215", "font cannot be used");
 
     /// <summary>A base in millimetres or centimetres in a file that does not declare its units.</summary>
-    public static readonly FindingKind UnsaidUnits = Note("SK216", "units not given");
+    public static readonly FindingKind MissingUnits = Note("SK216", "units not given");
 
     /// <summary>A base larger than any sheet that cards are made of.</summary>
     public static readonly FindingKind HugeBase = Warning("SK217", "base larger than any sheet");

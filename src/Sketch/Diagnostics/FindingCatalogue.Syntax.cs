@@ -54,7 +54,7 @@ public static partial class FindingCatalogue
     public static readonly FindingKind IdleClause = Error("SK116", "clause does not belong here");
 
     /// <summary>The same thing given twice.</summary>
-    public static readonly FindingKind SaidTwice = Error("SK117", "said twice");
+    public static readonly FindingKind GivenTwice = Error("SK117", "given twice");
 
     /// <summary>A size that its kind cannot have.</summary>
     public static readonly FindingKind BadSize = Error("SK118", "size does not suit its kind");

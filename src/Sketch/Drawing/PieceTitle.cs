@@ -47,7 +47,7 @@ public static class PieceTitle
 
     private static string Measures(Piece piece, LengthFormat lengths)
     {
-        var (box, isWidth) = (piece.Finished.Size, piece.Kind.Traits.IsSaidByOneNumber);
+        var (box, isWidth) = (piece.Finished.Size, piece.Kind.Traits.IsSizedByOneNumber);
         return piece.IsReadyMade ? isWidth ? lengths.WithUnit(box.Width) + " wide" : lengths.AboutReadyMade(box)
             : isWidth ? lengths.About(box.Width) + " wide"
             : lengths.About(box);

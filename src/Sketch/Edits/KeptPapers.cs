@@ -81,7 +81,7 @@ public static class KeptPapers
         if (stash?.Find(choice.Paper) is { } paper)
         {
             var face = paper.Side(choice.Side);
-            return face.IsSaid ? string.Join(' ', ColoursOf(paper.Name, face.Look).Prepend(paper.Name)) : paper.Name;
+            return face.IsDescribed ? string.Join(' ', ColoursOf(paper.Name, face.Look).Prepend(paper.Name)) : paper.Name;
         }
 
         return RoleFilling.None.Has(choice) ? choice.Paper : null;

@@ -50,7 +50,7 @@ public sealed record PieceTraits(string Word, PieceMatter Matter = PieceMatter.P
     public bool SharesRoom { get; init; } = true;
 
     /// <summary>Whether one number written on it measures both directions the same, so that a label need not name it.</summary>
-    public bool IsSaidByOneNumber { get; init; }
+    public bool IsSizedByOneNumber { get; init; }
 
     /// <summary>Whether nothing can lie on it, lie under it as a mat, or raise it: ink and holes.</summary>
     public bool IsInkOrHole => Matter is PieceMatter.Ink or PieceMatter.Hole;

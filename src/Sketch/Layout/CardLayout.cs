@@ -100,7 +100,7 @@ internal sealed class CardLayout
 
         return new(
             _bound.Title,
-            new(Closed, _base.Folds, _base.SizeName, basePaint, front, _base.Location) { UnsaidUnits = _base.UnsaidUnits },
+            new(Closed, _base.Folds, _base.SizeName, basePaint, front, _base.Location) { UndeclaredUnits = _base.UndeclaredUnits },
             faces,
             pieces,
             _bound.Units,

@@ -80,7 +80,7 @@ public sealed record CardBase(Size Closed, Fold Fold, string? SizeName, Paint Pa
     /// Millimetres or centimetres if its size is written in them although the file, which does not declare its units, is taken to be in
     /// inches; this has been reported. Else null.
     /// </summary>
-    public UnitSystem? UnsaidUnits { get; init; }
+    public UnitSystem? UndeclaredUnits { get; init; }
 
     /// <summary>The size of the sheet before it is folded.</summary>
     public Size Flat => Fold == Fold.Left ? new(Closed.Width * 2, Closed.Height) : new(Closed.Width, Closed.Height * 2);

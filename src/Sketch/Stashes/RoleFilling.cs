@@ -121,7 +121,7 @@ public sealed record RoleFilling(Stash? Stash, ImmutableArray<PaperChoice> Choic
         }
 
         var face = paper.Side(paint.Side);
-        return face.IsSaid ? paint with { Paper = paper.Name, Look = face.Look, Knowledge = PaperKnowledge.Look }
+        return face.IsDescribed ? paint with { Paper = paper.Name, Look = face.Look, Knowledge = PaperKnowledge.Look }
             : paint.Knowledge == PaperKnowledge.Look ? paint with { Paper = paper.Name }
             : paint with { Paper = paper.Name, Look = face.Look, Knowledge = PaperKnowledge.Name };
     }

@@ -81,8 +81,8 @@ public sealed record StockPaper(string Name, StockKind Kind, Size Size, PaperFac
 /// <summary>One side of a paper.</summary>
 /// <param name="Label">What the maker calls its print, or null.</param>
 /// <param name="Look">How it is drawn.</param>
-/// <param name="IsSaid">Whether the file describes it, or the paper's name is a built-in paper; otherwise the side is drawn white.</param>
-public sealed record PaperFace(string? Label, PaperLook Look, bool IsSaid);
+/// <param name="IsDescribed">Whether the file describes it or the paper has the name of a built-in one; else the side is white.</param>
+public sealed record PaperFace(string? Label, PaperLook Look, bool IsDescribed);
 
 /// <summary>Leftover pieces of a paper.</summary>
 /// <param name="Paper">The paper's name.</param>

@@ -110,7 +110,7 @@ internal sealed class StashReader
     {
         if (_papers.FirstOrDefault(p => Same(p.Name, line.Name.Text)) is { } twin)
         {
-            Report(FindingCatalogue.SaidTwice, line.Name.Span,
+            Report(FindingCatalogue.GivenTwice, line.Name.Span,
                 $"There is already a paper called {twin.Name} in line {twin.Location.Start.Line}.", "Give one of them another name.");
             return;
         }
@@ -369,7 +369,7 @@ internal sealed class StashReader
         var seen = new HashSet<string>();
         foreach (var clause in line.Clauses.Where(c => ClauseFamilies.Of(c).Any(f => !seen.Add(f))))
         {
-            Report(FindingCatalogue.SaidTwice, clause.Span, "This line already gives that.", "Keep one of the two.");
+            Report(FindingCatalogue.GivenTwice, clause.Span, "This line already gives that.", "Keep one of the two.");
         }
     }
 

@@ -297,7 +297,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         {
             Report(FindingCatalogue.BadCount, span, $"{number.Numerator} is out of range: {what} is from {least} to {most}.",
                 number.Numerator > most ? hintForMore ?? hint : hint);
-            return new((int)Math.Clamp(number.Numerator, least, most), span, IsMended: true);
+            return new((int)Math.Clamp(number.Numerator, least, most), span, IsCorrected: true);
         }
 
         return new((int)number.Numerator, span);

@@ -48,9 +48,9 @@ public sealed record QuotedSyntax(string Text, TextSpan Span);
 public readonly record struct LengthSyntax(Length Value, TextSpan Span);
 
 /// <summary>
-/// A whole number with its place. One out of range is reported and replaced by the nearest in range; it is then marked as fixed.
+/// A whole number with its place. One out of range is reported and replaced by the nearest in range; it is then marked as corrected.
 /// </summary>
-public readonly record struct CountSyntax(int Value, TextSpan Span, bool IsMended = false);
+public readonly record struct CountSyntax(int Value, TextSpan Span, bool IsCorrected = false);
 
 /// <summary>Names from the face or the nearest known piece inwards, such as <c>front/sky/lamp</c>.</summary>
 public sealed record PathSyntax(ImmutableArray<NameSyntax> Names)
@@ -91,7 +91,7 @@ public sealed record ShareExtent(int Numerator, int Denominator, TextSpan Span) 
 public enum SingleMeasure
 {
     /// <summary>Not specified.</summary>
-    Unsaid,
+    Unspecified,
 
     /// <summary>Across.</summary>
     Wide,

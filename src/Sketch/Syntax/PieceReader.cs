@@ -70,7 +70,7 @@ internal static class PieceReader
                 var read = SizeReader.ReadSize(cursor, "Write width x height, such as 2 1/2 x 5/8.");
                 if (second && !cursor.Failed)
                 {
-                    cursor.Fail(FindingCatalogue.SaidTwice, span, "A piece has one size.", "Write it as width x height.");
+                    cursor.Fail(FindingCatalogue.GivenTwice, span, "A piece has one size.", "Write it as width x height.");
                 }
 
                 size ??= read;

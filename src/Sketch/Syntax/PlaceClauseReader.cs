@@ -43,14 +43,14 @@ internal static class PlaceClauseReader
             return null;
         }
 
-        if (cursor.Copies("how many across", "Write in a grid 2 across, or in a grid 2 x 3.") is not { IsMended: false } across)
+        if (cursor.Copies("how many across", "Write in a grid 2 across, or in a grid 2 x 3.") is not { IsCorrected: false } across)
         {
             return null;
         }
 
         if (cursor.TakeTimes())
         {
-            return cursor.Copies("how many down", "Write in a grid 2 x 3: across and down.") is { IsMended: false } down
+            return cursor.Copies("how many down", "Write in a grid 2 x 3: across and down.") is { IsCorrected: false } down
                 ? new ArrangeClause(ArrangementKind.Grid, across.Value, down.Value, default) : null;
         }
 

@@ -42,7 +42,7 @@ internal static class SizeReader
         if (width is LengthExtent single)
         {
             var measure = cursor.TakeWord("wide")
-                ? SingleMeasure.Wide : cursor.TakeWord("high") ? SingleMeasure.High : SingleMeasure.Unsaid;
+                ? SingleMeasure.Wide : cursor.TakeWord("high") ? SingleMeasure.High : SingleMeasure.Unspecified;
             return new SingleSize(single.Value, measure, TextSpan.Cover(start, cursor.Previous.Span));
         }
 

@@ -40,5 +40,5 @@ internal sealed record Candidate(StockPaper Paper, PaperSide Side)
     private bool Is(string paper) => Paper.Name.Equals(paper, StringComparison.OrdinalIgnoreCase);
 
     private bool Suits(RoleUse use) =>
-        Paper.Side(Side).IsSaid && (!use.IsInk || !LookColours.IsPrinted(Look)) && (!use.IsBase || Paper.Kind == StockKind.Cardstock);
+        Paper.Side(Side).IsDescribed && (!use.IsInk || !LookColours.IsPrinted(Look)) && (!use.IsBase || Paper.Kind == StockKind.Cardstock);
 }

@@ -30,10 +30,10 @@ internal sealed record Neighbours(ImmutableArray<(Surface Upper, Surface Lower)>
                 layers.Add((SurfaceOf(piece.Paint), beneath));
             }
 
-            if (piece.Words is { } said && (piece.Matter == PieceMatter.Ink || !said.Ink.IsEmpty))
+            if (piece.Words is { } own && (piece.Matter == PieceMatter.Ink || !own.Ink.IsEmpty))
             {
                 var paper = piece.Matter == PieceMatter.Ink ? beneath : SurfaceOf(piece.Paint);
-                words.Add((SurfaceOf(said.InkPaint), paper));
+                words.Add((SurfaceOf(own.InkPaint), paper));
             }
         }
 

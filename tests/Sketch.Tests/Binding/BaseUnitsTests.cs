@@ -15,7 +15,7 @@ public sealed class BaseUnitsTests
     {
         var finding = Assert.Single(Of(Metric));
         Assert.Equal(
-            (FindingCatalogue.UnsaidUnits, "The base is in millimetres, but sizes are given in inches, because no line sets the units.",
+            (FindingCatalogue.MissingUnits, "The base is in millimetres, but sizes are given in inches, because no line sets the units.",
                 "Write units mm below the title.", "units mm\nbase"),
             (finding.Kind, finding.Message, finding.Hint, finding.Replacement));
     }
@@ -35,7 +35,7 @@ public sealed class BaseUnitsTests
     [Theory]
     [InlineData("card \"Test\"\npart lamp 20 mm x 20 mm\n  star 5 mm, of gold\nbase 148 x 105 mm, of white\nfront\n  use lamp\n")]
     public void After_other_lengths_there_is_no_fix(string card) =>
-        Assert.Null(Assert.Single(Of(card), f => f.Kind == FindingCatalogue.UnsaidUnits).Replacement);
+        Assert.Null(Assert.Single(Of(card), f => f.Kind == FindingCatalogue.MissingUnits).Replacement);
 
     [Fact]
     public void The_fix_keeps_the_line_endings_of_the_file() =>
