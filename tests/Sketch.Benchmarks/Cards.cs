@@ -45,11 +45,11 @@ internal static class Cards
     /// <summary>Draws every face of a text as SVG, in the same way as the command line.</summary>
     /// <param name="text">A card without errors.</param>
     /// <param name="fonts">Fonts with their cache of shaped words; null for new fonts with an empty cache.</param>
-    public static string[] Draw(string text, FontShelf? fonts) =>
+    public static string[] Draw(string text, FontLibrary? fonts) =>
         [.. Lay(text, fonts) is var card ? card.Faces.Select(f => CardDrawing.Draw(card, f.Kind)) : []];
 
     /// <summary>A text laid out and checked.</summary>
-    public static LaidOutCard Lay(string text, FontShelf? fonts)
+    public static LaidOutCard Lay(string text, FontLibrary? fonts)
     {
         var compilation = Compiler.Compile(new("measured.card", text), new FolderFiles(fonts: fonts));
         return compilation.HasErrors

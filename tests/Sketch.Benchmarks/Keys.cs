@@ -49,7 +49,7 @@ internal static class Keys
             }
 
             var stash = await File.ReadAllTextAsync(Path.Combine(folder, "museum.stash")).ConfigureAwait(false);
-            await Type(page, keys, "museum.stash", "museum.stash", "Shelf", stash).ConfigureAwait(false);
+            await Type(page, keys, "museum.stash", "museum.stash", "Stash", stash).ConfigureAwait(false);
             var batch = await File.ReadAllTextAsync(Path.Combine(folder, "lamp-day.batch")).ConfigureAwait(false);
             await Type(page, keys, "lamp-day.batch, five cards", "lamp-day.batch", "Sheets", batch).ConfigureAwait(false);
         }
@@ -91,10 +91,10 @@ internal static class Keys
     private static async Task Key(HttpClient page, string file, string tab, string text)
     {
         var known = await See(page, file, text).ConfigureAwait(false);
-        if (tab is "Sizes" or "Shelf")
+        if (tab is "Sizes" or "Stash")
         {
             var of = $"file={file}&window={Window}";
-            await Get(page, tab == "Sizes" ? $"sizes?{of}&units=" : $"shelf?{of}&stash={file}").ConfigureAwait(false);
+            await Get(page, tab == "Sizes" ? $"sizes?{of}&units=" : $"stash?{of}&stash={file}").ConfigureAwait(false);
         }
 
         if (!known.Contains("\"summary\"", StringComparison.Ordinal) || known.Contains("\"error\"", StringComparison.Ordinal))

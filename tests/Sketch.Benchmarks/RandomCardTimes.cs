@@ -18,7 +18,7 @@ internal static class RandomCardTimes
     /// <summary>Prints quantiles.</summary>
     public static int Run(int count)
     {
-        var fonts = new FontShelf();
+        var fonts = new FontLibrary();
         var texts = Enumerable.Range(1, count).Select(RandomCards.Text).ToArray();
         Array.ForEach(texts, text => Cards.Draw(text, fonts));
         var svg = texts.Select(text => Each(Repeats, () => Cards.Draw(text, fonts))).ToArray();

@@ -12,7 +12,7 @@ namespace Sketch.Benchmarks;
 [Config(typeof(BesideFrame))]
 public class TextToSvg
 {
-    private readonly FontShelf _fonts = new();
+    private readonly FontLibrary _fonts = new();
     private readonly string _fifteen = Cards.FifteenPieces;
     private string[] _random = [];
     private string[] _pictures = [];

@@ -8,7 +8,7 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
 {
     /// <summary>The names of the states.</summary>
     public static TheoryData<string> States() =>
-        ["Picture", "Papers", "Sizes", "Templates", "Shelf", "Sheets", "findings", "question", "new file", "earlier texts"];
+        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "findings", "question", "new file", "earlier texts"];
 
     /// <summary>Brings the page from the newly opened window into a state.</summary>
     protected async Task Show(string state)
@@ -20,9 +20,9 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
                 await Button("Show the card in many papers").ClickAsync();
                 await Page.Locator(".variant").First.ClickAsync();
                 break;
-            case "Shelf":
+            case "Stash":
                 await Page.Locator("#file").SelectOptionAsync("museum.stash");
-                await Expect(Page.Locator("#panel-shelf .swatch").First).ToBeVisibleAsync();
+                await Expect(Page.Locator("#panel-stash .swatch").First).ToBeVisibleAsync();
                 break;
             case "Sheets":
                 await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");

@@ -163,7 +163,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     public async Task A_paper_of_the_stash_leads_to_its_line()
     {
         await Page.Locator("#file").SelectOptionAsync("museum.stash");
-        await Page.Locator("#panel-shelf .swatch", new() { HasText = "brick" }).ClickAsync();
+        await Page.Locator("#panel-stash .swatch", new() { HasText = "brick" }).ClickAsync();
         await Expect(Page.Locator(".cm-activeLine")).ToContainTextAsync("cardstock brick");
     }
 
@@ -171,9 +171,9 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     public async Task A_typed_paper_is_shown_at_once()
     {
         await Page.Locator("#file").SelectOptionAsync("museum.stash");
-        await Expect(Page.Locator("#panel-shelf .swatch")).ToHaveCountAsync(10);
+        await Expect(Page.Locator("#panel-stash .swatch")).ToHaveCountAsync(10);
         await TypeAt(8, "\ncardstock kraft: letter, 3 sheets");
-        await Expect(Page.Locator("#panel-shelf .swatch", new() { HasText = "kraft" })).ToContainTextAsync("3 sheets");
+        await Expect(Page.Locator("#panel-stash .swatch", new() { HasText = "kraft" })).ToContainTextAsync("3 sheets");
     }
 
     [Fact]

@@ -13,7 +13,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
     private static readonly string[] Papers = ["Letter", "A4"];
 
     /// <summary>The printed PDF.</summary>
-    public static TheoryData<string> Printed() => ["Picture", "Unfolded", "Papers", "Variants", "Sizes", "Templates", "Shelf", "Sheets"];
+    public static TheoryData<string> Printed() => ["Picture", "Unfolded", "Papers", "Variants", "Sizes", "Templates", "Stash", "Sheets"];
 
     [Theory]
     [MemberData(nameof(Printed))]
@@ -96,7 +96,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Theory]
-    [InlineData("Shelf")]
+    [InlineData("Stash")]
     [InlineData("Papers")]
     public async Task Papers_are_printed_with_their_swatches_at_true_size_and_their_names(string tab)
     {
@@ -115,7 +115,7 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
     [Theory]
     [InlineData("Papers", "Keepers' watch")]
     [InlineData("Sizes", "Keepers' watch")]
-    [InlineData("Shelf", "Museum shelf")]
+    [InlineData("Stash", "Museum shelf")]
     [InlineData("Sheets", "Lamp day")]
     public async Task Each_printed_tab_has_a_title(string tab, string title)
     {
@@ -145,9 +145,9 @@ public sealed class PrintTests(Browsers browsers) : OnPage(browsers)
                 await OpenTab("Sizes");
                 await Expect(Page.Locator("#panel-sizes table")).ToBeVisibleAsync();
                 break;
-            case "Shelf":
+            case "Stash":
                 await Page.Locator("#file").SelectOptionAsync("museum.stash");
-                await Expect(Page.Locator("#panel-shelf .swatch")).ToHaveCountAsync(10);
+                await Expect(Page.Locator("#panel-stash .swatch")).ToHaveCountAsync(10);
                 break;
             case "Sheets":
                 await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");

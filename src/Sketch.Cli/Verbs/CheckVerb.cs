@@ -14,7 +14,7 @@ internal static class CheckVerb
     {
         var files = Options.Files();
         var json = Options.Json();
-        var outside = ShelfOptions.CreateOutside();
+        var outside = StashOptions.CreateOutside();
         var verb = new VerbCommand(
             "check", "Reads files, checks that everything fits, and reports what it finds; for a batch also in the cards and the stash "
                 + "that it names.",

@@ -37,7 +37,7 @@ internal sealed class DrawRun(Session session, string folder, ImmutableArray<str
     {
         var reading = InputFiles.Of(session, names, s => Compiler.Compile(s, new FolderFiles(mayLeaveFolder), filling));
         _status = reading.ExitStatusForCards;
-        if (ShelfOptions.ReportUnknownRoles(
+        if (StashOptions.ReportUnknownRoles(
             session, filling, [.. reading.Files.Select(f => f.Card).OfType<LaidOutCard>()]) is not ExitStatus.Done and var wrong)
         {
             return wrong;

@@ -26,7 +26,7 @@ internal static class DrawVerb
             "--face", $"Faces, separated by commas, out of {string.Join(", ", FaceNames)}. [default: those that the file speaks of]",
                 "FACES", FaceNames);
         var json = Options.Json();
-        var shelf = new ShelfOptions();
+        var stash = new StashOptions();
         var verb = new VerbCommand(
             "draw",
             "Draws each face of a card at its true size. A card with errors is not drawn.",
@@ -34,16 +34,16 @@ internal static class DrawVerb
             "sketch draw fair-winds.card --out pictures --as png,pdf --dpi 300 --face front,inside",
             "sketch draw fair-winds.card --out pictures --stash museum.stash --paper sky=gulls/back")
         {
-            files, folder, forms, dpi, faces, shelf.Stash, shelf.Papers, shelf.Outside, json,
+            files, folder, forms, dpi, faces, stash.Stash, stash.Papers, stash.Outside, json,
         };
-        verb.SetAction(parsed => shelf.Read(session, parsed, out var status) is { } filling
+        verb.SetAction(parsed => stash.Read(session, parsed, out var status) is { } filling
             ? new DrawRun(
                 session,
                 parsed.GetRequiredValue(folder),
                 parsed.GetValue(forms) is { Length: > 0 } chosen ? [.. chosen.Distinct()] : ["svg"],
                 parsed.GetValue(dpi),
                 [.. (parsed.GetValue(faces) ?? []).Distinct().Select(f => (FaceKind)Array.IndexOf(FaceNames, f)).Order()])
-                .Run(parsed.GetRequiredValue(files), parsed.GetValue(shelf.Outside), filling, parsed.GetValue(json))
+                .Run(parsed.GetRequiredValue(files), parsed.GetValue(stash.Outside), filling, parsed.GetValue(json))
             : status);
         return verb;
     }

@@ -10,7 +10,7 @@ internal static class GalleryVerb
     public static Command Create(Session session)
     {
         var cards = new Argument<string>("DIR") { Description = "A folder with card files." };
-        var shelf = new ShelfOptions();
+        var stash = new StashOptions();
         var folder = new Option<string>(
             "--out")
         { Description = "The folder for index.html and the pictures; created if needed.", HelpName = "DIR", Required = true };
@@ -24,11 +24,11 @@ internal static class GalleryVerb
             "sketch gallery cards --out gallery",
             "sketch gallery cards --out gallery --stash museum.stash --title \"Cards of the keepers' club\"")
         {
-            cards, folder, title, shelf.Stash, shelf.Outside, json,
+            cards, folder, title, stash.Stash, stash.Outside, json,
         };
-        verb.SetAction(parsed => shelf.Read(session, parsed, out var status) is { } filling
+        verb.SetAction(parsed => stash.Read(session, parsed, out var status) is { } filling
             ? new GalleryRun(session, parsed.GetRequiredValue(folder), parsed.GetRequiredValue(title), filling,
-                parsed.GetValue(shelf.Outside))
+                parsed.GetValue(stash.Outside))
                 .Run(parsed.GetRequiredValue(cards), parsed.GetValue(json))
             : status);
         return verb;

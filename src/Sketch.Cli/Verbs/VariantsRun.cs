@@ -73,7 +73,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
     {
         var roles = card.Roles.Select(r => r.Name).ToList();
         var papers = filling.Stash!.Papers.Select(p => p.Name).ToList();
-        var status = ShelfOptions.ReportUnknownRoles(session, filling, [card]);
+        var status = StashOptions.ReportUnknownRoles(session, filling, [card]);
         if (!DrawRun.Has(card, face))
         {
             session.Report($"The card has no {Face.NameOf(face).Replace('-', ' ')}.");

@@ -17,8 +17,8 @@ internal static class VariantsVerb
     public static Command Create(Session session)
     {
         var file = new Argument<string>("FILE") { Description = "A card file." };
-        var shelf = new ShelfOptions();
-        shelf.Stash.Required = true;
+        var stash = new StashOptions();
+        stash.Stash.Required = true;
         var folder = new Option<string>(
             "--out")
         {
@@ -43,11 +43,11 @@ internal static class VariantsVerb
             "sketch variants fair-winds.card --stash museum.stash --out pictures --roles sky,rope --papers gulls,rope/back,night --as png",
             "sketch draw fair-winds.card --stash museum.stash --out pictures --paper sky=gulls/back,rope=night")
         {
-            file, shelf.Stash, folder, roles, papers, limit, shelf.Papers, forms, dpi, face, shelf.Outside, json,
+            file, stash.Stash, folder, roles, papers, limit, stash.Papers, forms, dpi, face, stash.Outside, json,
         };
         verb.SetAction(parsed =>
         {
-            if (shelf.Read(session, parsed, out var status) is not { } filling)
+            if (stash.Read(session, parsed, out var status) is not { } filling)
             {
                 return status;
             }
@@ -58,7 +58,7 @@ internal static class VariantsVerb
                 parsed.GetValue(forms) is { Length: > 0 } chosen ? [.. chosen.Distinct()] : ["svg", "html"],
                 parsed.GetValue(dpi),
                 parsed.GetValue(face) is [.., var shown] ? (FaceKind)Array.IndexOf(FaceNames, shown) : FaceKind.Front);
-            return run.Run(parsed.GetRequiredValue(file), parsed.GetValue(shelf.Outside), filling,
+            return run.Run(parsed.GetRequiredValue(file), parsed.GetValue(stash.Outside), filling,
                 new([.. parsed.GetValue(roles) ?? []], [.. parsed.GetValue(papers) ?? []], parsed.GetValue(limit)), parsed.GetValue(json));
         });
         return verb;

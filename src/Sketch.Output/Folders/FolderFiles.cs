@@ -18,11 +18,11 @@ namespace Sketch.Output.Folders;
 /// </summary>
 /// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
 /// <param name="fonts">The fonts; null for the tool's own font and the installed ones.</param>
-public sealed class FolderFiles(bool mayLeaveFolder = false, FontShelf? fonts = null) : IWorld
+public sealed class FolderFiles(bool mayLeaveFolder = false, FontLibrary? fonts = null) : IWorld
 {
     private const int MostNames = 10_000;
 
-    private readonly FontShelf _fonts = fonts ?? new();
+    private readonly FontLibrary _fonts = fonts ?? new();
 
     /// <summary>Reads a file named on the command line, from any folder.</summary>
     public static FileReading ReadFile(string path)
@@ -79,7 +79,7 @@ public sealed class FolderFiles(bool mayLeaveFolder = false, FontShelf? fonts = 
         Find(path, namedIn).Then(found => PaperScan.Read(found, width.Millimetres));
 
     /// <inheritdoc/>
-    public Result<ShapedWords> ShapeWords(string words, string? font, string namedIn) => font is null || !FontShelf.IsFontFile(font)
+    public Result<ShapedWords> ShapeWords(string words, string? font, string namedIn) => font is null || !FontLibrary.IsFontFile(font)
         ? _fonts.Shape(words, font)
         : Find(font, namedIn).Then(found => _fonts.ShapeInFile(words, found));
 

@@ -59,7 +59,7 @@ internal sealed class InstalledFonts
         var options = new EnumerationOptions { RecurseSubdirectories = true, MaxRecursionDepth = 8, IgnoreInaccessible = true };
         var files = folders.Where(Directory.Exists)
             .SelectMany(folder => Directory.EnumerateFiles(folder, "*", options))
-            .Where(FontShelf.IsFontFile)
+            .Where(FontLibrary.IsFontFile)
             .Distinct(StringComparer.Ordinal)
             .Order(StringComparer.Ordinal);
         return [.. files.SelectMany(Read)];

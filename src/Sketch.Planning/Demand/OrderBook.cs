@@ -128,7 +128,7 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
                 var stock = paper.First().Use.Stock;
                 if (stock is not null)
                 {
-                    orders.Add(OnShelf(stock, [.. paper.Select(c => c.Piece)]));
+                    orders.Add(InStash(stock, [.. paper.Select(c => c.Piece)]));
                     continue;
                 }
 
@@ -141,11 +141,11 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
             }
 
             var asked = orders.Select(o => o.Stock).ToHashSet();
-            orders.AddRange((_stash?.Papers ?? []).Where(p => !asked.Contains(p)).Select(p => OnShelf(p, [])));
+            orders.AddRange((_stash?.Papers ?? []).Where(p => !asked.Contains(p)).Select(p => InStash(p, [])));
             return orders.ToImmutable();
         }
 
-        private PaperOrder OnShelf(StockPaper stock, ImmutableArray<PieceOrder> pieces) => new(
+        private PaperOrder InStash(StockPaper stock, ImmutableArray<PieceOrder> pieces) => new(
             stock.Name,
             stock,
             new(stock.Size, stock.Trim, stock.Sheets),

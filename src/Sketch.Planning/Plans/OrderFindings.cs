@@ -88,7 +88,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
     // How many sheets to buy is left to the plan.
     private void Missing(PaperOrder paper)
     {
-        if (paper.Stock is null && !files.IsShelfUnknown)
+        if (paper.Stock is null && !files.IsStashUnreadable)
         {
             findings.Add(FindingCatalogue.PaperShort, PlaceOf(files, paper), $"The stash has no paper called {paper.Paper}.",
                 MissingPaperHint(files, paper));
@@ -105,7 +105,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
     /// <summary>Reports supplies that run short; nothing if the stash cannot be read, as that is reported already.</summary>
     public void Shortages(ImmutableArray<SupplyNeed> supplies)
     {
-        foreach (var need in files.IsShelfUnknown ? [] : supplies)
+        foreach (var need in files.IsStashUnreadable ? [] : supplies)
         {
             Shortage(need);
         }

@@ -43,7 +43,7 @@ internal sealed class SupplyList
         var size = ready.Piece.Box.Grow(ready.Piece.Wrap).Size;
         var kind = ready.Piece.Kind switch { PieceKind.Line => NeedKind.Line, PieceKind.Tape => NeedKind.Tape, _ => NeedKind.Gem };
         var measure = Length.Min(ready.Piece.Box.Width, ready.Piece.Box.Height);
-        var stock = OnShelf(kind, measure, ready.Use.Name, ready.Use.OtherName);
+        var stock = OnHand(kind, measure, ready.Use.Name, ready.Use.OtherName);
         var name = stock.IsEmpty ? (ready.Use.Colours.Length > 0 ? ready.Use.OtherName : null) ?? ready.Use.Name : stock[0].Name;
         var byLength = kind != NeedKind.Gem;
         Add(new(kind, name, measure, null, byLength, stock) { IsExpected = true },
@@ -70,12 +70,12 @@ internal sealed class SupplyList
 
     private void AddFastening(Design design, ImmutableArray<Piece> ready)
     {
-        var adhesive = OnShelf(NeedKind.Adhesive, null, "adhesive", null);
+        var adhesive = OnHand(NeedKind.Adhesive, null, "adhesive", null);
         foreach (var piece in design.Card.Pieces.Where(p => p.Matter == PieceMatter.Paper && !ready.Contains(p)))
         {
             if (piece.Foam > Length.Zero)
             {
-                var stock = OnShelf(NeedKind.Foam, piece.Foam, null, null);
+                var stock = OnHand(NeedKind.Foam, piece.Foam, null, null);
                 var byLength = stock.IsEmpty || stock[0].Long is not null;
                 Add(new(NeedKind.Foam, stock.IsEmpty
                     ? "foam" : stock[0].Name, piece.Foam, null, byLength, stock)
@@ -93,7 +93,7 @@ internal sealed class SupplyList
 
     private bool Counts(SupplyKind kind) => (_stash?.Supplies ?? []).Any(s => s.Kind == kind);
 
-    private ImmutableArray<Supply> OnShelf(NeedKind kind, Length? measure, string? name, string? otherName)
+    private ImmutableArray<Supply> OnHand(NeedKind kind, Length? measure, string? name, string? otherName)
     {
         var of = kind switch
         {

@@ -7,7 +7,7 @@ import { OpenFile } from './file.js';
 import { makeFindings } from './findings.js';
 import { latest } from './latest.js';
 import { listen } from './news.js';
-import { makePapers, makeShelf } from './papers.js';
+import { makePapers, makeStash } from './papers.js';
 import { makePicture } from './picture.js';
 import { makeSizes, makeTemplates } from './print.js';
 import { makeSeeing } from './seeing.js';
@@ -68,13 +68,13 @@ const panels = {
     textNow: () => editor.text(),
     textKept: (text) => { rememberTried(file.name, work); file.replace(text); },
   }),
-  shelf: makeShelf(tabs.add('shelf', 'Shelf'), { asked, goTo }),
+  stash: makeStash(tabs.add('stash', 'Stash'), { asked, goTo }),
   sizes: makeSizes(tabs.add('sizes', 'Sizes'), asked),
   templates: makeTemplates(
     tabs.add('templates', 'Templates'), asked, () => work.sight?.findings.some((f) => f.severity === 'error') ?? true),
   sheets: makeSheets(tabs.add('sheets', 'Sheets'), { asked, reportProblem, textNow: () => editor.text(), showFindings: findings.show }),
 };
-const tabsFor = { none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates'], stash: ['shelf'], batch: ['sheets'] };
+const tabsFor = { none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates'], stash: ['stash'], batch: ['sheets'] };
 
 function refreshTab() {
   if (file.name) panels[tabs.current()]?.refresh()?.catch(reportProblem);
@@ -161,7 +161,7 @@ function opened() {
 const together = 50;
 const refreshFolder = latest(async () => {
   await listFiles();
-  panels.papers.shelfChanged();
+  panels.papers.stashChanged();
   panels.sheets.changed();
   await see();
 }, together);

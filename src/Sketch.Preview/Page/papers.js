@@ -16,14 +16,14 @@ function swatch(paper, pressed, click) {
 }
 
 /** The papers of a stash file: a click on a paper goes to its line. */
-export function makeShelf(panel, { asked, goTo }) {
+export function makeStash(panel, { asked, goTo }) {
   const list = element('ul', { className: 'swatches' });
   const arrows = moveByArrows(list);
   const reported = element('p', { className: 'empty' });
   panel.append(reported, list);
   return {
     async refresh() {
-      const { papers } = await get('shelf', { ...asked(), stash: asked().file });
+      const { papers } = await get('stash', { ...asked(), stash: asked().file });
       reported.textContent = papers.length
         ? 'Each side of each paper, at true size.'
         : 'No paper yet. Write a line such as: paper gulls: 12 x 12, 3 sheets, front waves, back stripes';
@@ -41,7 +41,7 @@ export function makeShelf(panel, { asked, goTo }) {
 export function makePapers(panel, { work, asked, chosen, textNow, textKept, report, reportProblem, stashes, stashBegun, copyPicture }) {
   let role = '';
   let age = 0;
-  let shelf = { stash: null, age, papers: [] };
+  let loaded = { stash: null, age, papers: [] };
   const stash = element('select', { id: 'stash' });
   stash.addEventListener('change', () => { work.stash = stash.value; work.choices.clear(); variants.clear(); chosen(); });
   const roles = makeRoles((name) => { role = name; showSwatches(); });
@@ -59,14 +59,14 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, repo
   panel.append(
     trial,
     element('div', {},
-      element('div', { className: 'choices' }, element('label', { htmlFor: 'stash' }, 'Shelf '), stash), beginning.part, broken,
+      element('div', { className: 'choices' }, element('label', { htmlFor: 'stash' }, 'Stash '), stash), beginning.part, broken,
       roles.none, roles.part, keeping.part, list, variants.part));
 
   function showSwatches() {
     const current = work.sight?.roles?.find((r) => r.name === role);
     const inUse = work.choices.get(role) ?? (current ? `${current.paper}${current.side === 'back' ? '/back' : ''}` : '');
     const at = [...list.querySelectorAll('button')].indexOf(document.activeElement);
-    list.replaceChildren(...shelf.papers.map(
+    list.replaceChildren(...loaded.papers.map(
       (paper) => swatch(paper, paper.choice === inUse, () => { work.choices.set(role, paper.choice); chosen(); })));
     list.hidden = !role;
     variants.reportChosen(work.choices);
@@ -82,19 +82,19 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, repo
     async refresh() {
       beginning.refresh(stashes().length > 0, work.sight?.roles?.[0]?.name ?? 'sky');
       offer(stash, [['', 'none: the colours named in the card'], ...stashes().map((s) => [s, s])], work.stash);
-      if (shelf.stash !== work.stash || shelf.age !== age) {
+      if (loaded.stash !== work.stash || loaded.age !== age) {
         // The file may change again while this answer is on its way; then it is requested again.
         const asOf = { stash: work.stash, age };
-        shelf = { ...asOf, papers: asOf.stash ? (await get('shelf', { stash: asOf.stash })).papers : [] };
+        loaded = { ...asOf, papers: asOf.stash ? (await get('stash', { stash: asOf.stash })).papers : [] };
       }
-      broken.hidden = !work.stash || shelf.papers.length > 0;
+      broken.hidden = !work.stash || loaded.papers.length > 0;
       await keeping.refresh(age);
       role = roles.refresh(work.sight?.roles, role);
       showSwatches();
       copyPicture(trial);
     },
     /** Called when the stash was changed by another window or program. */
-    shelfChanged() { age += 1; },
+    stashChanged() { age += 1; },
   };
 }
 

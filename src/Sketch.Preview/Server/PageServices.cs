@@ -27,7 +27,7 @@ internal sealed class PageServices(OpenedFolder folder, OpenWindows windows, Cha
     public Saving Saving { get; } = new(folder);
 
     /// <summary>The texts of the windows and the files of the folder, compiled.</summary>
-    public Readings Readings { get; } = new(folder, windows, new(new FontShelf()));
+    public Readings Readings { get; } = new(folder, windows, new(new FontLibrary()));
 
     /// <summary>Set when the server ends.</summary>
     public CancellationToken Stopping => stopping;

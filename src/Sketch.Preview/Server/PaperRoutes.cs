@@ -17,7 +17,7 @@ internal static class PaperRoutes
     /// <summary>Maps the requests about papers.</summary>
     public static void Map(IEndpointRouteBuilder routes, PageServices room)
     {
-        routes.MapGet("/shelf", context => Shelf(context, room));
+        routes.MapGet("/stash", context => Stash(context, room));
         routes.MapGet("/variants", context => PrintRoutes.WithCard(context, room, (reading, card) => reading.Filling.Stash is { } stash
             ? Answer.Json(context, json => VariantsView.Write(json, card, stash))
             : Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "Choose a stash first.")));
@@ -26,12 +26,12 @@ internal static class PaperRoutes
     }
 
     /// <summary>The papers of a stash file, with unsaved edits if the window shows that file.</summary>
-    private static Task Shelf(HttpContext context, PageServices room)
+    private static Task Stash(HttpContext context, PageServices room)
     {
         var name = context.Asked("stash");
         var typed = context.Asked("file") == name ? room.Readings.Find(context.Asked("window"), name)?.Compilation.Stash : null;
-        var stash = typed ?? room.Readings.Shelf(name);
-        return Answer.Json(context, json => ShelfView.Write(json, stash));
+        var stash = typed ?? room.Readings.SavedStash(name);
+        return Answer.Json(context, json => StashView.Write(json, stash));
     }
 
     /// <summary>The lines of all batches that make a card.</summary>

@@ -17,7 +17,7 @@ namespace Sketch.Preview.Sessions;
 /// <see cref="Most"/> of each are held.
 /// </summary>
 /// <param name="fonts">The fonts.</param>
-public sealed class CachedFiles(FontShelf fonts) : IWorld
+public sealed class CachedFiles(FontLibrary fonts) : IWorld
 {
     private const int Most = 64;
 

@@ -42,14 +42,14 @@ public sealed class Readings(OpenedFolder folder, OpenWindows windows, CachedFil
     /// <param name="shown">Its text and papers.</param>
     public Reading Of(string path, OpenText shown)
     {
-        var filling = new RoleFilling(Shelf(shown.Stash), shown.Choices);
+        var filling = new RoleFilling(SavedStash(shown.Stash), shown.Choices);
         // A choice that is no longer in the stash is dropped.
         filling = filling with { Choices = [.. filling.Choices.Where(filling.Has)] };
         return new(_compilations.Of(new(path, shown.Text), filling), filling);
     }
 
     /// <summary>The stash in a file on disk; null when there is none or it has errors.</summary>
-    public Stash? Shelf(string? name) => Saved(name) is { Stash: { } stash, HasErrors: false } ? stash : null;
+    public Stash? SavedStash(string? name) => Saved(name) is { Stash: { } stash, HasErrors: false } ? stash : null;
 
     /// <summary>A file as it is on disk; null where it cannot be read.</summary>
     public Compilation? Saved(string? name) =>

@@ -48,12 +48,12 @@ public static class VariantsView
                 + "legible first.");
     }
 
-    private static byte[][] Pictures(LaidOutCard card, RoleFilling shelf, ImmutableArray<PaperVariant> variants)
+    private static byte[][] Pictures(LaidOutCard card, RoleFilling filling, ImmutableArray<PaperVariant> variants)
     {
         var pictures = new byte[variants.Length][];
         Parallel.For(0, variants.Length, i =>
         {
-            var repainted = Repainting.With(card, variants[i].Over(shelf));
+            var repainted = Repainting.With(card, variants[i].Over(filling));
             using var png = new MemoryStream();
             SvgRenderer.WritePng(CardDrawing.Draw(repainted, FaceKind.Front, DotsPerInch), DotsPerInch, png);
             pictures[i] = png.ToArray();

@@ -16,7 +16,7 @@ namespace Sketch.Tests.Templates;
 /// <summary>Templates of cards in the built-in font, as printed.</summary>
 internal static class Printed
 {
-    private static readonly IWorld World = new FolderFiles(fonts: new FontShelf([]));
+    private static readonly IWorld World = new FolderFiles(fonts: new FontLibrary([]));
 
     public static readonly TemplateOptions OnLetter = new(PageFormat.Letter, PrinterScale.True);
 

@@ -12,7 +12,7 @@ namespace Sketch.Tests.Output.Lettering;
 
 public sealed class LetteringTests
 {
-    private static readonly FontShelf Shelf = new([]);
+    private static readonly FontLibrary Fonts = new([]);
 
     [Theory]
     [InlineData("Inter")]
@@ -112,21 +112,21 @@ public sealed class LetteringTests
     [Fact]
     public void A_missing_style_is_reported_with_the_styles_of_the_font()
     {
-        var problem = Shelf.Shape("Harbour", "Inter bold italic").Problem;
+        var problem = Fonts.Shape("Harbour", "Inter bold italic").Problem;
         Assert.Equal("Inter has no bold italic; it has thin, light, regular, medium, semibold, bold.", problem);
     }
 
     [Fact]
     public void A_font_that_is_not_installed_is_reported()
     {
-        var problem = Shelf.Shape("Harbour", "Nosuchhand").Problem;
+        var problem = Fonts.Shape("Harbour", "Nosuchhand").Problem;
         Assert.StartsWith("no font of that name is installed; write lettering and one of its kinds", problem, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_misspelt_font_is_reported_with_the_nearest_name()
     {
-        var problem = Shelf.Shape("Harbour", "Intr bold").Problem;
+        var problem = Fonts.Shape("Harbour", "Intr bold").Problem;
         Assert.Equal("no font of that name is installed; did you mean \"Inter\"?", problem);
     }
 
@@ -135,8 +135,8 @@ public sealed class LetteringTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("more/letters.ttf", Renamed(OwnFontFile("Inter-SemiBold.ttf"), "Inter", "Relay"));
-        var shelf = new FontShelf([folder.Path]);
-        var installed = shelf.Shape("Harbour", "relay semibold").Value;
+        var fonts = new FontLibrary([folder.Path]);
+        var installed = fonts.Shape("Harbour", "relay semibold").Value;
         Assert.Equal(Shape("Harbour", "Inter semibold").Outline.Area, installed.Outline.Area, 9);
     }
 
@@ -145,7 +145,7 @@ public sealed class LetteringTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("fonts/bold.ttf", OwnFontFile("Inter-Bold.ttf"));
-        var words = new FolderFiles(fonts: Shelf).ShapeWords("Harbour", "fonts/bold.ttf", folder.At("a.card")).Value;
+        var words = new FolderFiles(fonts: Fonts).ShapeWords("Harbour", "fonts/bold.ttf", folder.At("a.card")).Value;
         Assert.Equal(Shape("Harbour", "Inter bold").Outline.Area, words.Outline.Area, 9);
     }
 
@@ -154,15 +154,15 @@ public sealed class LetteringTests
     {
         using var folder = new TemporaryFolder();
         folder.Write("quill.ttf", OwnFontFile("Inter-Bold.ttf")[..5000]);
-        var problem = new FolderFiles(fonts: Shelf).ShapeWords("Harbour", "quill.ttf", folder.At("a.card")).Problem;
+        var problem = new FolderFiles(fonts: Fonts).ShapeWords("Harbour", "quill.ttf", folder.At("a.card")).Problem;
         Assert.Equal("it is not a valid font.", problem);
     }
 
-    private static ShapedWords Shape(string words, string? font = null) => Shelf.Shape(words, font).Value;
+    private static ShapedWords Shape(string words, string? font = null) => Fonts.Shape(words, font).Value;
 
     private static byte[] OwnFontFile(string name)
     {
-        using var resource = typeof(FontShelf).Assembly.GetManifestResourceStream(name)!;
+        using var resource = typeof(FontLibrary).Assembly.GetManifestResourceStream(name)!;
         using var content = new MemoryStream();
         resource.CopyTo(content);
         return content.ToArray();

@@ -7,14 +7,14 @@ namespace Sketch.Tests.Output.Lettering;
 
 public sealed class OwnFontTests
 {
-    private static readonly FontShelf Shelf = new([]);
+    private static readonly FontLibrary Fonts = new([]);
 
     public static TheoryData<string> Kinds => [.. LetteringKinds.All.Select(k => k.Word)];
 
     [Theory]
     [MemberData(nameof(Kinds))]
     public void Every_kind_of_lettering_comes_with_the_tool(string word) =>
-        Assert.Null(Shelf.Shape("ahoy", LetteringKinds.Find(word)!.Family).Problem);
+        Assert.Null(Fonts.Shape("ahoy", LetteringKinds.Find(word)!.Family).Problem);
 
     [Theory]
     [MemberData(nameof(Kinds))]
@@ -23,7 +23,7 @@ public sealed class OwnFontTests
     [InlineData("serif", "bold italic")]
     [InlineData("typewriter", "italic")]
     public void Every_kind_has_the_letters_of_western_and_central_European_languages(string word, string style = "") =>
-        Assert.Equal("", Shelf.Shape("Zażółć AEIOU äöüß éèêç ñ å ø 0123456789 & ! ? ’ “ ”",
+        Assert.Equal("", Fonts.Shape("Zażółć AEIOU äöüß éèêç ñ å ø 0123456789 & ! ? ’ “ ”",
             $"{LetteringKinds.Find(word)!.Family} {style}".Trim()).Value.MissingCharacters);
 
     [Theory]
@@ -42,7 +42,7 @@ public sealed class OwnFontTests
         const string letters = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789&";
         Assert.All(letters, letter =>
         {
-            var outline = Shelf.Shape(letter.ToString(), "Saira Stencil One").Value.Outline;
+            var outline = Fonts.Shape(letter.ToString(), "Saira Stencil One").Value.Outline;
             Assert.Equal(outline.WithoutHoles().Area, outline.Area, 6);
         });
     }
@@ -50,7 +50,7 @@ public sealed class OwnFontTests
     [Fact]
     public void A_style_that_a_family_lacks_is_refused_with_those_that_it_has()
     {
-        var problem = Shelf.Shape("ahoy", "Caveat italic").Problem;
+        var problem = Fonts.Shape("ahoy", "Caveat italic").Problem;
         Assert.Equal("Caveat has no italic; it has regular, bold.", problem);
     }
 }

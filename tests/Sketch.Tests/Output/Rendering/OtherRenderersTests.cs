@@ -56,7 +56,7 @@ public sealed class OtherRenderersTests
 
     private static string Card()
     {
-        var words = new FontShelf([]).Shape("Fair winds & calm seas", "Inter semibold").Value;
+        var words = new FontLibrary([]).Shape("Fair winds & calm seas", "Inter semibold").Value;
         var path = words.Outline.Transform(Affine.Scale(5, 5).Then(Affine.Shift(8, 100))).ToSvgPath();
         return $"""
             <svg xmlns="http://www.w3.org/2000/svg" width="4.25in" height="5.5in" viewBox="0 0 107.95 139.7">

@@ -50,7 +50,7 @@ public sealed class ReadablePlanTests
         new(() => [.. Batches.Array[8].Single(_ => true, "0000KeepersX").Select(b => PlanRun.Of(b).Plan!)]);
 
     private static readonly Lazy<IReadOnlyList<IReadOnlyList<PrintedWords>>> RandomPages = new(
-        () => [.. RandomPlans.Value.SelectMany(p => Booklet(p, new FolderFiles(fonts: new FontShelf([]))))]);
+        () => [.. RandomPlans.Value.SelectMany(p => Booklet(p, new FolderFiles(fonts: new FontLibrary([]))))]);
 
     [Fact]
     public void All_letters_of_the_sample_have_twelve_points_or_more() =>

@@ -12,7 +12,7 @@ public sealed class CachedFilesTests : IDisposable
     private const string Artwork = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\"><path d=\"M0 0H10V10Z\"/></svg>";
 
     private readonly TemporaryFolder _folder = new();
-    private readonly CachedFiles _files = new(new FontShelf([]));
+    private readonly CachedFiles _files = new(new FontLibrary([]));
 
     public CachedFilesTests() => _folder.Write("sail.svg", Artwork);
 

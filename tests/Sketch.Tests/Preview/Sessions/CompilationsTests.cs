@@ -12,7 +12,7 @@ public sealed class CompilationsTests : IDisposable
     private const string Card = "card \"Lamp\"\nbase A2, fold left, of white\nrole sky: navy\nfront\n  lamp: panel 2 x 3, of sky\n";
 
     private readonly TemporaryFolder _folder = new();
-    private readonly Compilations _compilations = new(new CachedFiles(new FontShelf([])));
+    private readonly Compilations _compilations = new(new CachedFiles(new FontLibrary([])));
 
     public void Dispose() => _folder.Dispose();
 

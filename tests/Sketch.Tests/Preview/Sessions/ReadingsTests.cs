@@ -25,7 +25,7 @@ public sealed class ReadingsTests : IDisposable
         var folder = new OpenedFolder(_folder.At(""));
         _drafts = new(folder.Own);
         _windows = new(_drafts);
-        _readings = new(folder, _windows, new(new FontShelf([])));
+        _readings = new(folder, _windows, new(new FontLibrary([])));
     }
 
     public void Dispose()

@@ -8,7 +8,7 @@ using Sketch.World;
 namespace Sketch.Output.Lettering;
 
 /// <summary>Finds fonts and shapes words with them; shaped words are cached. Thread-safe.</summary>
-public sealed class FontShelf
+public sealed class FontLibrary
 {
     /// <summary>Largest font file read: 50 MB, enough for a collection with Chinese, Japanese and Korean.</summary>
     public const int FontFileLimit = 50_000_000;
@@ -21,13 +21,13 @@ public sealed class FontShelf
     private readonly ConcurrentDictionary<(string Words, LetterFont Font), ShapedWords> _shaped = new();
 
     /// <summary>The tool's own font and the fonts installed in the usual folders of the operating system.</summary>
-    public FontShelf()
+    public FontLibrary()
         : this(InstalledFonts.UsualFolders())
     {
     }
 
     /// <summary>The tool's own font and the fonts in some folders and their subfolders.</summary>
-    public FontShelf(IEnumerable<string> folders) => _installed = new(folders);
+    public FontLibrary(IEnumerable<string> folders) => _installed = new(folders);
 
     /// <summary>Whether a font's name is that of a file: it ends in .ttf, .otf, .ttc or .otc.</summary>
     public static bool IsFontFile(string name) =>

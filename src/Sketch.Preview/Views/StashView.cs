@@ -8,7 +8,7 @@ using Sketch.Units;
 namespace Sketch.Preview.Views;
 
 /// <summary>The papers of a stash as swatches at true scale.</summary>
-public static class ShelfView
+public static class StashView
 {
     private static readonly Size Swatched = new(Length.Inch(1, 1, 4), Length.Inch(1, 1, 4));
 

@@ -8,7 +8,7 @@ using Sketch.Text;
 namespace Sketch.Cli.Verbs;
 
 /// <summary>The options that assign papers from a stash to roles.</summary>
-internal sealed class ShelfOptions
+internal sealed class StashOptions
 {
     /// <summary>The stash.</summary>
     public Option<string?> Stash { get; } = new("--stash")
