@@ -7,6 +7,7 @@ using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
 using Sketch.Units;
+using Sketch.Lettering;
 using Sketch.World;
 
 namespace Sketch.Output.Folders;

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Output.Files;
 using Sketch.Text;
+using Sketch.Lettering;
 using Sketch.World;
 
 namespace Sketch.Output.Lettering;

@@ -2,6 +2,7 @@ using System.Buffers.Binary;
 using System.Text;
 using HarfBuzzSharp;
 using Sketch.Shapes;
+using Sketch.Lettering;
 using Sketch.World;
 using SkiaSharp;
 using Buffer = HarfBuzzSharp.Buffer;
@@ -75,21 +76,23 @@ internal sealed class LetterFont
             buffer.AddUtf16(text);
             buffer.GuessSegmentProperties();
             _shaper.Shape(buffer);
-            return new(Draw(buffer), Missing(buffer, text));
+            return Draw(buffer, Missing(buffer, text));
         }
     }
 
-    private Outline Draw(Buffer buffer)
+    private ShapedWords Draw(Buffer buffer, string missing)
     {
         var infos = buffer.GetGlyphInfoSpan();
         var positions = buffer.GetGlyphPositionSpan();
-        var ink = new List<Outline>();
+        var ink = new List<ShapedGlyph>();
         double penX = 0, penY = 0;
         for (var i = 0; i < infos.Length; i++)
         {
             if (GlyphOf((ushort)infos[i].Codepoint) is { IsEmpty: false } glyph)
             {
-                ink.Add(glyph.Transform(Affine.Shift((penX + positions[i].XOffset) * _scale, -(penY + positions[i].YOffset) * _scale)));
+                ink.Add(new(
+                    glyph.Transform(Affine.Shift((penX + positions[i].XOffset) * _scale, -(penY + positions[i].YOffset) * _scale)),
+                    (penX + positions[i].XAdvance / 2.0) * _scale));
             }
 
             penX += positions[i].XAdvance;
@@ -98,11 +101,16 @@ internal sealed class LetterFont
 
         if (ink.Count == 0)
         {
-            return Outline.Empty;
+            return new(Outline.Empty, missing);
         }
 
-        var united = InkOverlap.Unite(ink);
-        return united.Transform(Affine.Shift(-united.Bounds.Left, 0).Then(Affine.Scale(1 / WorkingCapHeight, 1 / WorkingCapHeight)));
+        var united = InkOverlap.Unite(ink.ConvertAll(g => g.Outline));
+        var left = united.Bounds.Left;
+        var place = Affine.Shift(-left, 0).Then(Affine.Scale(1 / WorkingCapHeight, 1 / WorkingCapHeight));
+        return new(united.Transform(place), missing)
+        {
+            Glyphs = [.. ink.Select(g => new ShapedGlyph(g.Outline.Transform(place), (g.Middle - left) / WorkingCapHeight))],
+        };
     }
 
     private static string Missing(Buffer buffer, string text)

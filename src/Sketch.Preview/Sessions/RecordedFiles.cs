@@ -4,6 +4,7 @@ using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
 using Sketch.Units;
+using Sketch.Lettering;
 using Sketch.World;
 
 namespace Sketch.Preview.Sessions;

@@ -25,6 +25,7 @@ internal static class ClauseFamilies
         OverClause o => [o.Edge is Edge.Left or Edge.Right ? "over across" : "over down"],
         GapClause or SpreadClause => ["gaps"],
         BorderClause b => ["border " + b.Edge],
+        ArchedClause or OnCircleClause => ["bend"],
         WithClause w => ["with " + w.Role.Text.ToLowerInvariant()],
         FlagClause f => [f.Word],
         MeasureClause m => [m.Word],

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Lettering;
 using Sketch.Shapes;
 using Sketch.Syntax;
 using Sketch.Text;
@@ -45,7 +46,8 @@ internal sealed class PieceRules
         var papers = ImmutableArray.CreateBuilder<Rule<OfClause>>();
         foreach (var bound in clauses)
         {
-            if (!AddPlace(bound) && !AddCopies(bound.Clause, bound.Source) && !AddShape(bound.Clause, bound.Source))
+            if (!AddPlace(bound) && !AddCopies(bound.Clause, bound.Source) && !AddShape(bound.Clause, bound.Source)
+                && !AddLettering(bound.Clause, bound.Source))
             {
                 AddMaterial(bound.Clause, bound.Source, papers, borders);
             }
@@ -136,6 +138,24 @@ internal sealed class PieceRules
     public Rule<FontClause>? Font { get; private set; }
 
     public Rule<FileClause>? File { get; private set; }
+
+    /// <summary>The degrees of a circle that the words cover.</summary>
+    public Rule<ArchedClause>? Arc { get; private set; }
+
+    /// <summary>The circle round which the words run.</summary>
+    public Rule<OnCircleClause>? Circle { get; private set; }
+
+    /// <summary>What bends the line of words; null where it is straight.</summary>
+    public Rule<Clause>? Bend => Arc is { } arc ? new(arc.Clause, arc.Source) : Circle is { } circle ? new(circle.Clause, circle.Source) : null;
+
+    /// <summary>Room added between letters, in cap heights.</summary>
+    public double Spacing { get; private set; }
+
+    /// <summary>Where shorter lines of words stand.</summary>
+    public LineRange Range { get; private set; }
+
+    /// <summary>Whether all letters are capitals.</summary>
+    public bool IsCapitals { get; private set; }
 
     /// <summary>The distance between writing lines.</summary>
     public Length LinesApart => _linesApart ?? UsualLinesApart;
@@ -313,6 +333,33 @@ internal sealed class PieceRules
         }
     }
 
+    private bool AddLettering(Clause clause, SourceText source)
+    {
+        switch (clause)
+        {
+            case FontClause font:
+                Font ??= new(font, source);
+                return true;
+            case ArchedClause arched:
+                Arc ??= new(arched, source);
+                return true;
+            case OnCircleClause circle:
+                Circle ??= new(circle, source);
+                return true;
+            case SpacedClause spaced:
+                Spacing = spaced.Share;
+                return true;
+            case RangedClause ranged:
+                Range = ranged.Range;
+                return true;
+            case CapitalsClause:
+                IsCapitals = true;
+                return true;
+            default:
+                return false;
+        }
+    }
+
     private void AddMaterial(
         Clause clause, SourceText source, ImmutableArray<Rule<OfClause>>.Builder papers, ImmutableArray<BorderClause>.Builder borders)
     {
@@ -338,9 +385,6 @@ internal sealed class PieceRules
                 break;
             case WrapClause wrap:
                 Wrap ??= wrap.Amount;
-                break;
-            case FontClause font:
-                Font ??= new(font, source);
                 break;
             default:
                 break;

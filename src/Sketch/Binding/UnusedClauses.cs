@@ -43,8 +43,11 @@ internal static class UnusedClauses
             WithClause when !piece.IsUse => "Roles are replaced where a part is used: use lantern, with deep as red.",
             ArrangeClause or GapClause or SpreadClause or StepClause or LinedUpClause or TakeTurnsClause when !repeats =>
                 "This is a single piece; write a count before its kind, as in 3 gem 1/8, in a row.",
-            InkClause or FontClause or MeasureClause { Word: "letters" } when !piece.Kind.Traits.HoldsWords =>
+            InkClause or FontClause or ArchedClause or OnCircleClause or SpacedClause or RangedClause or CapitalsClause
+                or MeasureClause { Word: "letters" } when !piece.Kind.Traits.HoldsWords =>
                 $"A {piece.Kind.Name} holds no words; write them on a panel, or as text.",
+            OnCircleClause when piece.Size is not null && piece.Kind.Traits.IsWords =>
+                "The circle and the letters give the size: leave out the size, or write arched 60 in place of the circle.",
             InkClause when piece.Kind == PieceKind.Word => "Cut-out words have the colour of their paper: write of navy.",
             InkClause when piece.Kind == PieceKind.Text && !piece.Rules.Papers.IsEmpty =>
                 "The clause with of names the ink of text; write only one of the two.",

@@ -90,7 +90,7 @@ internal sealed class WordsTooBig : IFitRule
 
         public double Width => Words.Ink.Bounds.Width;
 
-        public double Height => Words.LetterHeight.Millimetres * Layout.Words.HeightInCaps(Words.Text.Count(c => c == '\n') + 1);
+        public double Height => Words.Height;
 
         /// <summary>The height of the lowest room that also holds descenders below the last line and ascenders above the first.</summary>
         public double HeightWithTails =>

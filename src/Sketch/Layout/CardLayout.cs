@@ -30,7 +30,7 @@ internal sealed class CardLayout
         _findings = findings;
         Closed = closed;
         _paints = new(bound.Roles, filling, findings);
-        _words = new(world, bound.Font, findings);
+        _words = new(world, bound.Font, bound.Units, findings);
         _artworks = new(world, findings);
         Faces = new NodeBuilder(findings).Build(bound, closed, EnvelopeSize);
         _names = new(Faces, bound.BrokenNames, findings);

@@ -5,7 +5,6 @@ using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
 using Sketch.Units;
-using Sketch.World;
 
 namespace Sketch.Layout;
 
@@ -19,7 +18,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     /// The room between two lines of small letters in cap heights, the pitch less the height of an x in scripts with tall capitals: a
     /// sentiment is not cut apart there.
     /// </summary>
-    private const double BetweenLines = Words.LinePitch - 0.4;
+    private const double BetweenLines = WordBlock.LinePitch - 0.4;
 
     /// <summary>The number of corners and curves above which an outline is long: a word of eighty letters.</summary>
     private const int LongOutline = 2_000;
@@ -36,7 +35,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         return bound.Kind switch
         {
             PieceKind.Group => Outline.Empty,
-            PieceKind.Word => words.Shape(node) is { } shaped ? Stretch(Letters(shaped), Bounds.Of(box)) : Outline.Empty,
+            PieceKind.Word => words.Shape(node) is { } shaped ? Stretch(shaped.Ink, Bounds.Of(box)) : Outline.Empty,
             PieceKind.Sentiment => CutRound(node, box),
             PieceKind.Text => Lines(node, box),
             PieceKind.Ruled => Rules(bound, box),
@@ -106,11 +105,10 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         }
 
         var room = Words.Room(bound, box);
-        var outline = SetLines(shaped, letters.Millimetres, Bounds.Of(room));
-        var width = Words.WidthInCaps(shaped) * letters.Millimetres;
-        var height = Words.HeightInCaps(shaped.Length) * letters.Millimetres;
+        var outline = shaped.In(Bounds.Of(room), letters.Millimetres);
+        var (width, height) = (shaped.Width * letters.Millimetres, shaped.Height * letters.Millimetres);
         var fits = width <= room.Width.Millimetres + Words.Slack && height <= room.Height.Millimetres + Words.Slack;
-        return new(TextOf(node), outline, ink, letters, fits) { Room = room };
+        return new(TextOf(node), outline, ink, letters, fits) { Room = room, Height = height };
     }
 
     /// <summary>The words of a text, sentiment or cut-out word.</summary>
@@ -121,7 +119,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             return null;
         }
 
-        var fits = Words.WidthInCaps(shaped) * letters.Millimetres <= box.Width.Millimetres + Words.Slack;
+        var fits = shaped.Width * letters.Millimetres <= box.Width.Millimetres + Words.Slack;
         var clause = node.Bound.Kind == PieceKind.Word || (ink is not null && node.Bound.Rules.Ink is null) ? "of" : "ink";
         var outline = node.Bound.Kind switch
         {
@@ -129,7 +127,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             PieceKind.Sentiment => Stamped(node, box),
             _ => inked,
         };
-        return new(TextOf(node), outline, ink, letters, fits) { InkClause = clause, Room = box };
+        return new(TextOf(node), outline, ink, letters, fits) { InkClause = clause, Room = box, Height = shaped.Height * letters.Millimetres };
     }
 
     private Outline CutRound(Node node, Rect box)
@@ -146,41 +144,14 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
 
     /// <summary>The letters of a sentiment, which leave its border free.</summary>
     private Outline Stamped(Node node, Rect box) => words.Shape(node) is { } shaped
-        ? Stretch(Letters(shaped), Bounds.Of(box.Grow(Insets.All(-sizes.WordSizes.Border(node))))) : Outline.Empty;
+        ? Stretch(shaped.Ink, Bounds.Of(box.Grow(Insets.All(-sizes.WordSizes.Border(node))))) : Outline.Empty;
 
     private static string TextOf(Node node) => string.Join('\n', Words.LinesOf(node).Select(t => t.Text));
 
     private Outline Lines(Node node, Rect box) =>
         words.Shape(node) is { } shaped && sizes.WordSizes.LetterHeight(node) is { } letters
-            ? SetLines(shaped, letters.Millimetres, Bounds.Of(box))
+            ? shaped.In(Bounds.Of(box), letters.Millimetres)
             : Outline.Empty;
-
-    /// <summary>All letters of a cut-out word or sentiment, with a cap height of 1.</summary>
-    public static Outline Letters(ImmutableArray<ShapedWords> lines) =>
-        lines is [var only] ? only.Outline : SetLines(lines, 1, default);
-
-    /// <summary>The box of the ink of lines in millimetres, measured from the middle of the box in which they are centred.</summary>
-    public static Bounds Ink(ImmutableArray<ShapedWords> lines, double letters) => SetLines(lines, letters, default).Bounds;
-
-    /// <summary>Lines centred in a box: across by their ink, down by the span from the first capital's top to the last baseline.</summary>
-    private static Outline SetLines(ImmutableArray<ShapedWords> lines, double letters, Bounds box)
-    {
-        var contours = ImmutableArray.CreateBuilder<Contour>();
-        var baseline = box.Centre.Y - Words.HeightInCaps(lines.Length) * letters / 2 + letters;
-        foreach (var line in lines)
-        {
-            if (!line.Outline.IsEmpty)
-            {
-                var ink = line.Outline.Bounds;
-                var left = box.Centre.X - ink.Centre.X * letters;
-                contours.AddRange(line.Outline.Transform(Affine.Scale(letters, letters).Then(Affine.Shift(left, baseline))).Contours);
-            }
-
-            baseline += Words.LinePitch * letters;
-        }
-
-        return new(contours.ToImmutable());
-    }
 
     private static Outline Stretch(Outline drawing, Bounds box)
     {

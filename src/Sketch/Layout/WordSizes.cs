@@ -1,10 +1,8 @@
-using System.Collections.Immutable;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Syntax;
 using Sketch.Units;
-using Sketch.World;
 
 namespace Sketch.Layout;
 
@@ -31,7 +29,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
             return null;
         }
 
-        var caps = axis == Axis.Across ? Words.WidthInCaps(shaped) : Words.HeightInCaps(shaped.Length);
+        var caps = axis == Axis.Across ? shaped.Width : shaped.Height;
         var ink = Length.NearestMillimetres(letters.Millimetres * caps);
         if (NotchesAlong(node, axis) is not { } notches)
         {
@@ -73,7 +71,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
         {
             if (bound.Size is null)
             {
-                return UsualLetters;
+                return words.UsualLetters;
             }
 
             if (bound.Size is SingleSize && words.Shape(node) is { } shaped)
@@ -93,7 +91,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
 
         var lines = Math.Max(1, Words.LinesOf(node).Length);
         return sizes.Of(node, Axis.Down) is { } height
-            ? Length.NearestMillimetres(height.Own.Millimetres / (lines == 1 ? 2 : Words.HeightInCaps(lines) + 1)) : null;
+            ? Length.NearestMillimetres(height.Own.Millimetres / (lines == 1 ? 2 : WordBlock.HeightOf(lines) + 1)) : null;
     }
 
     private Length? RefuseNarrow(Node node)
@@ -112,19 +110,12 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
     /// <summary>Wide enough to cut by hand, narrow enough to follow the words (common practice, no source).</summary>
     private Length UsualBorder => units == UnitSystem.Inches ? Length.Inch(0, 1, 8) : Length.Millimetre(3);
 
-    /// <summary>Capitals of 3/16 in (about 19 point type: large print is 16 to 22 point, RNIB), or 5 mm in metric files.</summary>
-    private Length UsualLetters => units == UnitSystem.Inches ? Length.Inch(0, 3, 16) : Length.Millimetre(5);
-
     /// <summary>
     /// Width and height of the box of words in cap heights: the whole ink of a word or sentiment, or lines of text from cap to baseline.
     /// </summary>
-    public static (double Width, double Height) Ink(Node node, ImmutableArray<ShapedWords> shaped)
-    {
-        var width = Words.WidthInCaps(shaped);
-        return node.Bound.Kind.Traits.FollowsLetters && PieceShapes.Letters(shaped) is { IsEmpty: false } letters
-            ? (width, letters.Bounds.Height)
-            : (width, Words.HeightInCaps(shaped.Length));
-    }
+    public static (double Width, double Height) Ink(Node node, WordBlock block) =>
+        node.Bound.Kind.Traits.FollowsLetters && block.Ink is { IsEmpty: false } ink ? (ink.Bounds.Width, ink.Bounds.Height)
+            : (block.Width, block.Height);
 
     /// <summary>
     /// How far the ink of text extends beyond its box at most: the box ends at the baseline, and letters may have descenders.
@@ -136,16 +127,16 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
             return Length.Zero;
         }
 
-        var ink = PieceShapes.Ink(shaped, letters.Millimetres);
+        var ink = shaped.Ink.Bounds;
         var reach = axis == Axis.Across ? Math.Max(-ink.Left, ink.Right) : Math.Max(-ink.Top, ink.Bottom);
-        return Length.Max(Length.Zero, Length.NearestMillimetres(reach - box.Own.Millimetres / 2));
+        return Length.Max(Length.Zero, Length.NearestMillimetres(reach * letters.Millimetres - box.Own.Millimetres / 2));
     }
 
     /// <summary>The size of text or of a cut-out word whose size is not written.</summary>
-    public Length InkSize(Node node, ImmutableArray<ShapedWords> shaped, Axis axis)
+    public Length InkSize(Node node, WordBlock block, Axis axis)
     {
-        var letters = (node.Bound.Rules.Letters?.Clause.Amount ?? UsualLetters).Millimetres;
-        var (width, height) = Ink(node, shaped);
+        var letters = (node.Bound.Rules.Letters?.Clause.Amount ?? words.UsualLetters).Millimetres;
+        var (width, height) = Ink(node, block);
         return Length.NearestMillimetres(letters * (axis == Axis.Across ? width : height)) + Border(node) * 2;
     }
 }

@@ -2,26 +2,28 @@ using System.Collections.Immutable;
 using Sketch.Binding;
 using Sketch.Diagnostics;
 using Sketch.Kinds;
+using Sketch.Lettering;
+using Sketch.Panels;
 using Sketch.Syntax;
+using Sketch.Text;
 using Sketch.Units;
 using Sketch.World;
 
 namespace Sketch.Layout;
 
 /// <summary>The words of pieces, each shaped once, and their measures.</summary>
-internal sealed class Words(IWorld world, BoundFont? cardFont, FindingBag findings)
+internal sealed class Words(IWorld world, BoundFont? cardFont, UnitSystem units, FindingBag findings)
 {
-    /// <summary>From one baseline to the next, in cap heights: common practice for type of usual proportions, no source.</summary>
-    public const double LinePitch = 1.75;
-
     /// <summary>Room at each end of a piece that fits its words.</summary>
     public static readonly Length EndRoom = Length.Inch(0, 1, 8);
 
     /// <summary>The distance in millimetres by which words may be larger than their room and still fit.</summary>
     public const double Slack = 0.01;
 
-    private readonly Dictionary<(string Words, string? Font), ShapedWords?> _shaped = [];
+    private readonly Dictionary<Node, WordBlock?> _blocks = [];
+    private readonly Dictionary<(string Words, string? Font, LetteringStyle Style), ShapedWords?> _set = [];
     private readonly HashSet<string> _badFonts = [];
+    private readonly HashSet<Location> _reportedBends = [];
 
     /// <summary>The part of a piece's box in which its words are centred: for a banner, the part between its notches.</summary>
     public static Rect Room(BoundPiece bound, Rect box)
@@ -41,44 +43,95 @@ internal sealed class Words(IWorld world, BoundFont? cardFont, FindingBag findin
         return !node.Set.IsRepeat || texts.Length <= 1 || texts.Length != node.Set.Copies.Length ? texts : [texts[node.Index]];
     }
 
-    /// <summary>The shaped lines of a piece; null when it has no words or its font cannot be used.</summary>
-    public ImmutableArray<ShapedWords>? Shape(Node node)
+    /// <summary>Capitals of 3/16 in (about 19 point type: large print is 16 to 22 point, RNIB), or 5 mm in metric files.</summary>
+    public Length UsualLetters => units == UnitSystem.Inches ? Length.Inch(0, 3, 16) : Length.Millimetre(5);
+
+    /// <summary>The set lines of a piece; null when it has no words or its font cannot be used.</summary>
+    public WordBlock? Shape(Node node)
     {
-        var lines = LinesOf(node);
-        if (lines.IsEmpty)
+        if (!_blocks.TryGetValue(node, out var block))
         {
-            return null;
+            _blocks[node] = block = Set(node);
         }
 
-        var shaped = ImmutableArray.CreateBuilder<ShapedWords>(lines.Length);
+        return block;
+    }
+
+    private WordBlock? Set(Node node)
+    {
+        var (lines, rules) = (LinesOf(node), node.Bound.Rules);
+        var isBent = lines.Length == 1 && rules.Bend is not null;
+        if (lines.Length > 1 && rules.Bend is { } bend && _reportedBends.Add(bend.Location))
+        {
+            findings.Add(FindingCatalogue.IdleClause, bend.Location, "Several lines of words cannot be bent together.",
+                "Write each line as a piece of its own, or leave this out.");
+        }
+
+        var set = ImmutableArray.CreateBuilder<ShapedWords>(lines.Length);
         foreach (var line in lines)
         {
-            if (Shape(node.Bound, line) is not { } words)
+            var straight = new LetteringStyle(rules.Spacing, 0);
+            if (Set(node.Bound, line, straight) is not { } shaped)
             {
                 return null;
             }
 
-            shaped.Add(words);
+            set.Add(isBent ? Set(node.Bound, line, straight with { Arc = ArcOf(rules, line, shaped) })! : shaped);
         }
 
-        return shaped.MoveToImmutable();
+        return lines.IsEmpty ? null : new(set.MoveToImmutable(), rules.Range, isBent)
+        {
+            Diameter = isBent && rules.Circle is { } circle ? circle.Clause.Diameter.Millimetres / LettersOn(rules) : null,
+        };
     }
 
-    private ShapedWords? Shape(BoundPiece bound, QuotedSyntax line)
+    /// <summary>The degrees of a circle that a line covers.</summary>
+    private double ArcOf(PieceRules rules, QuotedSyntax line, ShapedWords shaped)
     {
-        var chosen = bound.Rules.Font is { } own ? new BoundFont(own.Clause.Font.Text, own.Location) : cardFont;
-        var font = chosen?.Name;
-        if (_shaped.TryGetValue((line.Text, font), out var known))
+        if (rules.Circle is not { } circle)
         {
-            return known;
+            return rules.Arc!.Value.Clause.Degrees;
         }
 
-        var location = bound.Location;
-        var shaped = world.ShapeWords(line.Text, font, (chosen?.Location ?? location).Source.Path);
-        var words = shaped.ValueOrDefault;
-        if (shaped.Problem is { } problem && _badFonts.Add(font ?? ""))
+        var letters = LettersOn(rules);
+        var round = Math.PI * circle.Clause.Diameter.Millimetres;
+        var length = shaped.Outline.IsEmpty ? 0 : shaped.Outline.Bounds.Width * letters;
+        if (length > round && _reportedBends.Add(circle.Location))
         {
-            findings.Add(FindingCatalogue.BadFont, chosen?.Location ?? location, $"The font \"{font}\" cannot be used: {problem}",
+            var step = units.Format().Step;
+            var enough = step * (Length.NearestMillimetres(length / Math.PI).Nanometres / step.Nanometres + 1);
+            findings.Add(FindingCatalogue.BadSize, circle.Location, $"\"{line.Text}\" is longer than the circle is round.",
+                $"Write on circle {units.Format().WithUnit(enough)}, or smaller letters.");
+        }
+
+        return LetteringStyle.FullCircle * (length < round ? length / round : 1);
+    }
+
+    /// <summary>The height in millimetres of letters that stand on a circle: a circle does not follow from a size.</summary>
+    private double LettersOn(PieceRules rules) => Math.Max(0.01, (rules.Letters?.Clause.Amount ?? UsualLetters).Millimetres);
+
+    private ShapedWords? Set(BoundPiece bound, QuotedSyntax line, LetteringStyle style)
+    {
+        var text = bound.Rules.IsCapitals ? line.Text.ToUpperInvariant() : line.Text;
+        text = style.Spacing > 0 ? Typesetting.Apart(text) : text;
+        var font = bound.Rules.Font is { } own ? new BoundFont(own.Clause.Font.Text, own.Location) : cardFont;
+        var key = (text, font?.Name, style);
+        if (!_set.TryGetValue(key, out var set))
+        {
+            _set[key] = set = Shape(bound, text, font) is { } shaped ? Typesetting.Set(shaped, style) : null;
+        }
+
+        return set;
+    }
+
+    private ShapedWords? Shape(BoundPiece bound, string text, BoundFont? font)
+    {
+        var location = bound.Location;
+        var shaped = world.ShapeWords(text, font?.Name, (font?.Location ?? location).Source.Path);
+        var words = shaped.ValueOrDefault;
+        if (shaped.Problem is { } problem && _badFonts.Add(font?.Name ?? ""))
+        {
+            findings.Add(FindingCatalogue.BadFont, font?.Location ?? location, $"The font \"{font?.Name}\" cannot be used: {problem}",
                 "Write a kind of lettering, as in lettering script, or name an installed font or a .ttf or .otf file beside the card.");
         }
         else if (words is { MissingCharacters.Length: > 0 })
@@ -87,14 +140,6 @@ internal sealed class Words(IWorld world, BoundFont? cardFont, FindingBag findin
                 "Change the words, or name a font that has it: font \"Name\".");
         }
 
-        _shaped[(line.Text, font)] = words;
         return words;
     }
-
-    /// <summary>Width of the widest line in cap heights, at least a hundredth, so that blank words can be measured.</summary>
-    public static double WidthInCaps(ImmutableArray<ShapedWords> lines) =>
-        lines.Max(l => Math.Max(0.01, l.Outline.IsEmpty ? 0 : l.Outline.Bounds.Width));
-
-    /// <summary>Height of the block of lines in cap heights, from the top of the first capital to the last baseline.</summary>
-    public static double HeightInCaps(int lines) => 1 + (lines - 1) * LinePitch;
 }

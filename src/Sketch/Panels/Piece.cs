@@ -138,6 +138,11 @@ public sealed record PieceWords(string Text, Outline Ink, Paint? NamedInk, Lengt
     /// </summary>
     public required Rect Room { get; init; }
 
+    /// <summary>
+    /// Millimetres from the top of the first capital to the last baseline; for words on an arc the height of their ink.
+    /// </summary>
+    public required double Height { get; init; }
+
     /// <summary>The ink of the words: the named one, else black.</summary>
     public Paint InkPaint => NamedInk ?? Paint.BlackInk;
 

@@ -135,6 +135,7 @@ internal static class ClauseReader
                 ? new StepClause(step, each.Value, default) : null,
             "turn" => ReadTurn(cursor),
             "raised" => cursor.Length("Write raised 2 mm.") is { } raised ? new RaisedClause(raised.Value, default) : null,
+            "on" when cursor.Current.Is("circle") => LetteringReader.ReadOnCircle(cursor),
             "on" => ReadOnFoam(cursor),
             "shadow" => cursor.Length("Write shadow 1/16 of navy.") is { } fall && Word(cursor, "of", "shadow 1/16 of navy")
                 && PaintReader.ReadPaint(cursor) is { } cast ? new ShadowClause(fall.Value, cast, default) : null,
@@ -149,6 +150,10 @@ internal static class ClauseReader
                 ? new LinesApartClause(apart.Value, default) : null,
             "file" => cursor.Quoted("Write file \"boat.svg\".") is { } file ? new FileClause(file, default) : null,
             "font" => cursor.Quoted("Write font \"Lighthouse.ttf\".") is { } font ? new FontClause(font, default) : null,
+            "arched" => LetteringReader.ReadArched(cursor),
+            "spaced" => LetteringReader.ReadSpaced(cursor),
+            "ranged" => LetteringReader.ReadRanged(cursor),
+            "capitals" => new CapitalsClause(default),
             "lettering" => LetteringReader.ReadKind(cursor) is { } lettering ? new FontClause(lettering, default) : null,
             "fold" => ReadFold(cursor),
             "landscape" or "upright" => new FlagClause(token.Text.ToLowerInvariant(), default),

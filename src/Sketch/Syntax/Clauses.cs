@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Lettering;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -149,6 +150,22 @@ public sealed record FileClause(QuotedSyntax File, TextSpan Span) : Clause(Span)
 
 /// <summary><c>font "Lighthouse.ttf"</c>, or <c>lettering script</c>, which stands for the font of that kind.</summary>
 public sealed record FontClause(QuotedSyntax Font, TextSpan Span) : Clause(Span);
+
+/// <summary><c>arched 60</c>, <c>arched down 60</c>: degrees of a circle that the words cover, negative where their middle is
+/// lowest.</summary>
+public sealed record ArchedClause(double Degrees, TextSpan Span) : Clause(Span);
+
+/// <summary><c>on circle 2</c>: the words run round a circle of that diameter.</summary>
+public sealed record OnCircleClause(Length Diameter, TextSpan Span) : Clause(Span);
+
+/// <summary><c>spaced 20 percent</c>: room added between letters, as a part of their height.</summary>
+public sealed record SpacedClause(double Share, TextSpan Span) : Clause(Span);
+
+/// <summary><c>ranged left</c>.</summary>
+public sealed record RangedClause(LineRange Range, TextSpan Span) : Clause(Span);
+
+/// <summary><c>capitals</c>.</summary>
+public sealed record CapitalsClause(TextSpan Span) : Clause(Span);
 
 /// <summary><c>fold left</c>, <c>fold top</c>.</summary>
 public sealed record FoldClause(Edge Edge, TextSpan Span) : Clause(Span);

@@ -1,3 +1,4 @@
+using Sketch.Diagnostics;
 using Sketch.Lettering;
 using Sketch.Text;
 
@@ -6,6 +7,12 @@ namespace Sketch.Syntax;
 /// <summary>Reads how words are lettered.</summary>
 internal static class LetteringReader
 {
+    /// <summary>The flattest arc, in degrees.</summary>
+    private const int LeastArc = 1;
+
+    /// <summary>The widest spacing, in percent of the letter height.</summary>
+    private const int MostSpacing = 500;
+
     private static readonly string[] Styles = ["bold", "italic"];
 
     /// <summary>The font that a kind of lettering stands for, with its style: <c>script bold</c>; null with a finding otherwise.</summary>
@@ -28,5 +35,92 @@ internal static class LetteringReader
         }
 
         return new(name, span);
+    }
+
+    /// <summary>Reads <c>arched 60</c>, <c>arched up 60</c> and <c>arched down 60</c>.</summary>
+    public static ArchedClause? ReadArched(Cursor cursor)
+    {
+        const string hint = "Write arched 60, or arched down 60: the degrees of a circle that the words cover.";
+        var sign = cursor.TakeWord("down") ? -1 : 1;
+        if (sign == 1)
+        {
+            cursor.TakeWord("up");
+        }
+
+        if (Number(cursor, "the degrees of a circle", hint) is not { } number)
+        {
+            return null;
+        }
+
+        if (number.Value is < LeastArc or > LetteringStyle.FullCircle)
+        {
+            cursor.Fail(FindingCatalogue.BadNumber, number.Span, $"Words cannot cover {number.Value} degrees of a circle.",
+                $"Write a number from {LeastArc} to {LetteringStyle.FullCircle}, as in arched 60.");
+            return null;
+        }
+
+        if (!cursor.TakeWord("degrees"))
+        {
+            cursor.TakeWord("degree");
+        }
+
+        return new(sign * number.Value, default);
+    }
+
+    /// <summary>Reads <c>on circle 2</c>, after <c>on</c>.</summary>
+    public static OnCircleClause? ReadOnCircle(Cursor cursor)
+    {
+        cursor.Take();
+        return cursor.Length("Write on circle 2, the diameter on which the letters stand.") is { } diameter
+            ? new(diameter.Value, default) : null;
+    }
+
+    /// <summary>Reads <c>spaced 20 percent</c>.</summary>
+    public static SpacedClause? ReadSpaced(Cursor cursor)
+    {
+        const string hint = "Write spaced 20 percent, a part of the height of the letters.";
+        if (Number(cursor, "a part of the letter height", hint) is not { } number)
+        {
+            return null;
+        }
+
+        if (number.Value > MostSpacing)
+        {
+            cursor.Fail(FindingCatalogue.BadNumber, number.Span, $"Letters are spaced by at most {MostSpacing} percent of their height.",
+                hint);
+            return null;
+        }
+
+        if (!cursor.TakeWord("percent"))
+        {
+            cursor.MissingWord("the word percent", hint, "percent");
+            return null;
+        }
+
+        return new(number.Value / 100, default);
+    }
+
+    /// <summary>Reads <c>ranged left</c> and <c>ranged right</c>.</summary>
+    public static RangedClause? ReadRanged(Cursor cursor)
+    {
+        LineRange? range = cursor.TakeWord("left") ? LineRange.Left : cursor.TakeWord("right") ? LineRange.Right : null;
+        if (range is null)
+        {
+            cursor.MissingWord("left or right", "Write ranged left, or ranged right; lines are centred without it.", "left", "right");
+            return null;
+        }
+
+        return new(range.Value, default);
+    }
+
+    private static (double Value, TextSpan Span)? Number(Cursor cursor, string what, string hint)
+    {
+        if (cursor.Current is not { Kind: TokenKind.Number, Number: { Unit: null } number })
+        {
+            cursor.Missing(what, hint);
+            return null;
+        }
+
+        return ((double)number.Numerator / number.Denominator, cursor.Take().Span);
     }
 }

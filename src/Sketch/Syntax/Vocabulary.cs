@@ -54,7 +54,7 @@ public static class Vocabulary
             "shift",
             "above", "below", "measured", "over", "along", "around", "same", "gap", "spread", "lined", "step", "turn", "raised", "on",
                 "shadow", "wrap",
-            "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font", "lettering", "fold", "landscape",
+            "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font", "lettering", "arched", "spaced", "ranged", "capitals", "fold", "landscape",
             "flap", "front", "back",
             "upright", "by", "trim", "weight", "thick", "price", "any", "spare", "kerf");
 

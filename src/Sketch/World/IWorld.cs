@@ -1,6 +1,7 @@
 using Sketch.Diagnostics;
 using Sketch.Papers;
 using Sketch.Shapes;
+using Sketch.Lettering;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -44,11 +45,3 @@ public interface IWorld
     /// <returns>The shaped words; a problem is one of the font.</returns>
     Result<ShapedWords> ShapeWords(string words, string? font, string namedIn);
 }
-
-/// <summary>
-/// A line of words as outlines at a cap height of 1 mm: x from 0 at the leftmost ink, y = 0 on the baseline and y growing downwards,
-/// so letters have negative y.
-/// </summary>
-/// <param name="Outline">The outlines of all glyphs, overlapping contours united.</param>
-/// <param name="MissingCharacters">Characters that the font does not have, each once; empty when it has all.</param>
-public sealed record ShapedWords(Outline Outline, string MissingCharacters);
