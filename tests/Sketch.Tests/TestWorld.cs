@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Lettering;
 using Sketch.Diagnostics;
 using Sketch.Papers;
 using Sketch.Shapes;

@@ -4,7 +4,6 @@ using Sketch.Diagnostics;
 using Sketch.Output.Files;
 using Sketch.Text;
 using Sketch.Lettering;
-using Sketch.World;
 
 namespace Sketch.Output.Lettering;
 

@@ -3,7 +3,6 @@ using System.Text;
 using HarfBuzzSharp;
 using Sketch.Shapes;
 using Sketch.Lettering;
-using Sketch.World;
 using SkiaSharp;
 using Buffer = HarfBuzzSharp.Buffer;
 

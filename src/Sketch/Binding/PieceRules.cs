@@ -146,7 +146,8 @@ internal sealed class PieceRules
     public Rule<OnCircleClause>? Circle { get; private set; }
 
     /// <summary>What bends the line of words; null where it is straight.</summary>
-    public Rule<Clause>? Bend => Arc is { } arc ? new(arc.Clause, arc.Source) : Circle is { } circle ? new(circle.Clause, circle.Source) : null;
+    public Rule<Clause>? Bend =>
+        Arc is { } arc ? new(arc.Clause, arc.Source) : Circle is { } circle ? new(circle.Clause, circle.Source) : null;
 
     /// <summary>Room added between letters, in cap heights.</summary>
     public double Spacing { get; private set; }

@@ -127,7 +127,12 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             PieceKind.Sentiment => Stamped(node, box),
             _ => inked,
         };
-        return new(TextOf(node), outline, ink, letters, fits) { InkClause = clause, Room = box, Height = shaped.Height * letters.Millimetres };
+        return new(TextOf(node), outline, ink, letters, fits)
+        {
+            InkClause = clause,
+            Room = box,
+            Height = shaped.Height * letters.Millimetres,
+        };
     }
 
     private Outline CutRound(Node node, Rect box)

@@ -51,12 +51,10 @@ public static class Vocabulary
     /// <summary>Words that begin a clause.</summary>
     public static readonly FrozenSet<string> ClauseWords =
         Set("of", "ink", "alternating", "in", "with", "showing", "border", "left", "right", "top", "bottom", "upper", "lower", "centre",
-            "shift",
-            "above", "below", "measured", "over", "along", "around", "same", "gap", "spread", "lined", "step", "turn", "raised", "on",
-                "shadow", "wrap",
-            "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font", "lettering", "arched", "spaced", "ranged", "capitals", "fold", "landscape",
-            "flap", "front", "back",
-            "upright", "by", "trim", "weight", "thick", "price", "any", "spare", "kerf");
+            "shift", "above", "below", "measured", "over", "along", "around", "same", "gap", "spread", "lined", "step", "turn", "raised",
+            "on", "shadow", "wrap", "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font",
+            "lettering", "arched", "spaced", "ranged", "capitals", "fold", "landscape", "flap", "front", "back", "upright", "by", "trim",
+            "weight", "thick", "price", "any", "spare", "kerf");
 
     /// <summary>Words that cannot be names, since a line or a relation could not be distinguished from them.</summary>
     public static readonly FrozenSet<string> NotNames =

@@ -208,7 +208,7 @@ public sealed class CardDrawingTests
         {
             Words = new("Fair winds", Outline.Rectangle(CardFixture.Box(14, 13, 50, 6)), CardFixture.Of("navy"), CardFixture.Mm(6),
                 true)
-            { Room = CardFixture.Box(10, 10, 60, 12) },
+            { Room = CardFixture.Box(10, 10, 60, 12), Height = 6 },
         };
 
         var ink = Groups(Front(new CardFixture().Add(piece).Card()))[^1].Elements().Last();

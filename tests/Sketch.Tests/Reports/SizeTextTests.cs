@@ -90,7 +90,7 @@ public class SizeTextTests
             Border = new(Length.Inch(0, 1, 8), Length.Inch(0, 3, 8), Length.Inch(0, 1, 16), Length.Inch(0, 7, 16)),
             Words = new("May every light you see lead you home", Sketch.Shapes.Outline.Empty, White, Length.Inch(1),
                 true)
-            { Room = Sixteenths(1, 1, 8, 8) },
+            { Room = Sixteenths(1, 1, 8, 8), Height = 25.4 },
             Wrap = Insets.All(Length.Inch(0, 1, 16)),
         };
         var table = Table(With(mat));
@@ -102,7 +102,7 @@ public class SizeTextTests
     {
         var banner = Paper("front/banner", PieceKind.Banner, Sixteenths(1, 1, 8, 8)) with
         {
-            Words = new("\u001b[2J", Outline.Empty, White, Length.Inch(1), true) { Room = Sixteenths(1, 1, 8, 8) },
+            Words = new("\u001b[2J", Outline.Empty, White, Length.Inch(1), true) { Room = Sixteenths(1, 1, 8, 8), Height = 25.4 },
         };
         Assert.DoesNotContain('\u001b', Table(With(banner)));
     }

@@ -1,10 +1,10 @@
 using System.Text;
 using CsCheck;
+using Sketch.Lettering;
 using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
 using Sketch.Shapes;
 using Sketch.Tests.Output.Files;
-using Sketch.World;
 using SkiaSharp;
 using Xunit;
 
