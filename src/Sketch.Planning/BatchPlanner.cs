@@ -20,10 +20,11 @@ public static class BatchPlanner
     /// <param name="timeLimit">For all papers together, and again for advice; when it is over, the best plan so far counts.</param>
     /// <param name="findings">Receives what is short, what fits nowhere and how the cards add up.</param>
     /// <param name="progress">Reported whenever a plan or bound gets better, from several threads.</param>
+    /// <param name="hintForTime">What to do about a plan that is not proved in time; it depends on who can change the limit.</param>
     /// <param name="cancellation">Ends the search; the best plan so far is returned.</param>
     public static BatchPlan? Plan(
         BatchFiles files, TimeSpan timeLimit, FindingBag findings, IProgress<BatchProgress>? progress = null,
-            CancellationToken cancellation = default)
+            string hintForTime = "Use the plan as it is, or allow more time.", CancellationToken cancellation = default)
     {
         if (!files.HasWork)
         {
@@ -42,7 +43,7 @@ public static class BatchPlanner
             [.. filled.Where(p => !IsUsed(p)).Select(p => p.Order)],
             SupplyList.Of(files, book),
             book.Papers.SelectMany(p => p.Pieces).Concat(book.AnyOffcut).ToImmutableDictionary(p => p.Id));
-        PlanFindings.Report(result, unplaced, findings);
+        PlanFindings.Report(result, unplaced, findings, hintForTime);
         return result with { Advice = Advisor.Advise(result, timeLimit, cancellation) };
     }
 

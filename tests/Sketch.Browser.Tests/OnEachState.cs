@@ -8,7 +8,7 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
 {
     /// <summary>The names of the states.</summary>
     public static TheoryData<string> States() =>
-        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "findings", "question", "new file", "earlier texts"];
+        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "findings", "question", "new file", "earlier versions"];
 
     /// <summary>Brings the page from the newly opened window into a state.</summary>
     protected async Task Show(string state)
@@ -44,11 +44,11 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
             case "new file":
                 await Button("New file…").ClickAsync();
                 break;
-            case "earlier texts":
+            case "earlier versions":
                 await TypeAt(1, " # mine");
                 await Button("Save").ClickAsync();
                 await Expect(State).ToHaveTextAsync("Saved");
-                await Button("Earlier texts…").ClickAsync();
+                await Button("Earlier versions…").ClickAsync();
                 await Expect(Page.Locator("#earlier-list")).ToBeVisibleAsync();
                 break;
             default:

@@ -184,10 +184,10 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
         await Page.ReloadAsync();
         await OpenTab("Papers");
         await Expect(Page.Locator("#panel-papers")).ToContainTextAsync("role sky: waves");
-        await Button("Begin a stash").ClickAsync();
+        await Button("Create a stash").ClickAsync();
         await Expect(Page.Locator("#stash")).ToHaveValueAsync("shelf.stash");
         await Expect(Swatch("waves, front")).ToBeVisibleAsync();
-        await Expect(Button("Begin a stash")).ToBeHiddenAsync();
+        await Expect(Button("Create a stash")).ToBeHiddenAsync();
         await Expect(Page.Locator(".notice")).ToContainTextAsync("shelf.stash");
         await Button("Open it").ClickAsync();
         Assert.StartsWith("stash \"Shelf\"", Read("shelf.stash"), StringComparison.Ordinal);
@@ -206,7 +206,7 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
         await Expect(Page).ToHaveURLAsync(new System.Text.RegularExpressions.Regex("night.card$"));
         await Expect(State).ToHaveTextAsync("Saved");
         await OpenTab("Papers");
-        await Button("Begin a stash").ClickAsync();
+        await Button("Create a stash").ClickAsync();
         await Expect(Page.Locator("#stash")).ToHaveValueAsync("ward/shelf.stash");
     }
 }

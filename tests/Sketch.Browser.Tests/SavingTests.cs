@@ -126,7 +126,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await Button("Save").ClickAsync();
         await Expect(State).ToHaveTextAsync("Saved");
         Assert.Contains("# mine", Read("watch.card"), StringComparison.Ordinal);
-        await Button("Earlier texts…").ClickAsync();
+        await Button("Earlier versions…").ClickAsync();
         await Button("Restore").ClickAsync();
         await ExpectText(Page, "# by another hand");
     }
@@ -140,7 +140,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await ExpectText(Page, "# by another hand");
         await Page.ReloadAsync();
         await ExpectText(Page, "# by another hand");
-        await Button("Earlier texts…").ClickAsync();
+        await Button("Earlier versions…").ClickAsync();
         await Button("Restore").ClickAsync();
         await ExpectText(Page, "# mine");
     }
@@ -272,7 +272,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await Page.CloseAsync();
         var next = await Window();
         await next.GetByRole(AriaRole.Button, new() { Name = "Discard it" }).ClickAsync();
-        await next.GetByRole(AriaRole.Button, new() { Name = "Earlier texts…" }).ClickAsync();
+        await next.GetByRole(AriaRole.Button, new() { Name = "Earlier versions…" }).ClickAsync();
         await next.GetByRole(AriaRole.Button, new() { Name = "Restore" }).ClickAsync();
         await ExpectText(next, "# mine");
     }
@@ -302,7 +302,7 @@ public sealed class SavingTests(Browsers browsers) : OnPage(browsers)
         await TypeAMark();
         await Button("Save").ClickAsync();
         await Expect(State).ToHaveTextAsync("Saved");
-        await Button("Earlier texts…").ClickAsync();
+        await Button("Earlier versions…").ClickAsync();
         await Button("Restore").ClickAsync();
         await Expect(State).ToHaveTextAsync("Not saved");
         Assert.Equal(Card, await Shown(Page));

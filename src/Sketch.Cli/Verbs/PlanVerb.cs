@@ -77,7 +77,7 @@ internal static class PlanVerb
     private static BatchPlan? Plan(Session session, BatchFiles files, TimeSpan timeLimit, FindingBag findings)
     {
         using var progress = PlanProgressLine.On(session);
-        return BatchPlanner.Plan(files, timeLimit, findings, progress, session.Cancellation);
+        return BatchPlanner.Plan(files, timeLimit, findings, progress, "Allow more time with --time.", session.Cancellation);
     }
 
     private static void Report(Session session, SourceText source, BatchFiles? files, BatchPlan? plan, FindingBag findings, bool json)

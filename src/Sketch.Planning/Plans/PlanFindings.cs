@@ -8,7 +8,7 @@ using Sketch.Units;
 namespace Sketch.Planning.Plans;
 
 /// <summary>Reports what is wrong or worth knowing according to a plan.</summary>
-internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
+internal sealed class PlanFindings(BatchPlan plan, FindingBag findings, string hintForTime)
 {
     private readonly LengthFormat _lengths = plan.Files.Batch.Units.Format();
 
@@ -16,10 +16,11 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
     /// <param name="plan">The plan.</param>
     /// <param name="noLeftover">Pieces for any offcut that fit nowhere.</param>
     /// <param name="findings">Where to.</param>
-    public static void Report(BatchPlan plan, ImmutableArray<UnplacedPieces> noLeftover, FindingBag findings)
+    /// <param name="hintForTime">What to do about a plan that is not proved in time.</param>
+    public static void Report(BatchPlan plan, ImmutableArray<UnplacedPieces> noLeftover, FindingBag findings, string hintForTime)
     {
         var orders = new OrderFindings(plan.Files, findings);
-        var own = new PlanFindings(plan, findings);
+        var own = new PlanFindings(plan, findings, hintForTime);
         orders.CardsAddUp();
         foreach (var paper in plan.Papers)
         {
@@ -39,7 +40,7 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings)
             {
                 findings.Add(FindingCatalogue.NotProved, OrderFindings.PlaceOf(plan.Files, paper.Order),
                     $"{paper.Order.Paper} takes {Counted.Of(paper.Plan.Sheets, "sheet")}; {paper.Plan.LowerBound} might be enough; "
-                        + "this is not proved.", "Allow more time with --time.");
+                        + "this is not proved.", hintForTime);
             }
 
             return;

@@ -12,7 +12,7 @@ namespace Sketch.Preview.Folder;
 /// <param name="root">The full path of the opened folder.</param>
 public sealed class OwnFiles(string root)
 {
-    /// <summary>How many earlier texts of a file are kept.</summary>
+    /// <summary>How many earlier versions of a file are kept.</summary>
     public const int EarlierLimit = 20;
 
     private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
@@ -75,7 +75,7 @@ public sealed class OwnFiles(string root)
         }
     }
 
-    /// <summary>The earlier texts of a file, by the names under which they are kept, latest first.</summary>
+    /// <summary>The earlier versions of a file, by the names under which they are kept, latest first.</summary>
     public IReadOnlyList<string> Earlier(string name)
     {
         var folder = FolderOf(name);
@@ -85,14 +85,14 @@ public sealed class OwnFiles(string root)
             : [];
     }
 
-    /// <summary>When an earlier text was overwritten, in UTC; null for an invalid name.</summary>
+    /// <summary>When an earlier version was overwritten, in UTC; null for an invalid name.</summary>
     public static DateTime? TimeOf(string kept) =>
         DateTime.TryParseExact(Path.GetFileNameWithoutExtension(kept), TimeForm, CultureInfo.InvariantCulture,
             DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time)
             ? time
             : null;
 
-    /// <summary>Reads an earlier text; null when there is none of that name.</summary>
+    /// <summary>Reads an earlier version; null when there is none of that name.</summary>
     public FileText? ReadEarlier(string name, string kept)
     {
         var path = Path.Combine(FolderOf(name), kept);

@@ -37,19 +37,21 @@ export async function begin() {
   }
 }
 
-/** Asks for an earlier text of a file; null when there is none or when cancelled. */
+/** Asks for an earlier version of a file; null when there is none or when cancelled. */
 export async function bringBack(file) {
   const { earlier } = await get('earlier', { file });
   if (earlier.length === 0) {
-    await dialog('Earlier texts', [element('p', {}, 'None yet. Sketch keeps the old text each time you save.')], [['OK', 'yes']]);
+    await dialog('Earlier versions', [
+      element('p', {}, 'None yet. Sketch keeps the previous version each time you save.'),
+    ], [['OK', 'yes']]);
     return null;
   }
   const list = element('select', { size: Math.min(8, Math.max(2, earlier.length)), id: 'earlier-list' },
     ...earlier.map((e, i) =>
       element('option', { value: e.name, selected: i === 0 }, new Date(e.time)
         .toLocaleString([], { dateStyle: 'full', timeStyle: 'medium' }))));
-  const answer = await dialog('Earlier texts',
-    [element('label', { htmlFor: 'earlier-list' }, 'Text as it was before you saved at'), list,
+  const answer = await dialog('Earlier versions',
+    [element('label', { htmlFor: 'earlier-list' }, 'The version before the save at'), list,
       element('p', {}, 'It opens in the page without being saved; Undo removes it.')],
     [['Restore', 'yes'], ['Cancel', '']]);
   return answer === 'yes' ? (await get('earlier-text', { file, name: list.value })).text : null;

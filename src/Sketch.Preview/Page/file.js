@@ -49,7 +49,7 @@ export class OpenFile {
   /** Compares with the disk, where another program or window has changed this file. */
   look = latest(() => this.#look());
 
-  /** Settles when the edits that are set aside are among the earlier texts. */
+  /** Settles when the edits that are set aside are among the earlier versions. */
   leftAside() {
     return this.#forgetting;
   }
@@ -157,7 +157,7 @@ export class OpenFile {
     this.#stamp = known;
     const takeTheirs = async () => {
       const file = this.#name;
-      // The edits go among the earlier texts: Undo has them only as long as this window is open.
+      // The edits are kept among the earlier versions: Undo has them only as long as this window is open.
       await this.#page.see();
       if (!this.#page.isHandedOver()) return;
       await post('forget', { file, window: this.#page.window, keep: true });

@@ -135,7 +135,7 @@ function makeBeginning(begin) {
   const part = element('div', { hidden: true },
     element('p', {}, 'This folder has no stash yet. A stash lists the papers on your shelf, so that you can try them here. ',
       'To use one of them in a card, name it in a role, for example: ', example),
-    element('p', {}, button('Begin a stash', begin, { className: 'chief' })));
+    element('p', {}, button('Create a stash', begin, { className: 'chief' })));
   return {
     part,
     refresh(hasStash, role) {

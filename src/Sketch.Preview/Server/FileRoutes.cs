@@ -191,7 +191,7 @@ internal static class FileRoutes
     private static Task EarlierText(HttpContext context, PageServices room) =>
         room.Folder.Own.ReadEarlier(context.Asked("file"), context.Asked("name")) is { } text
         ? Answer.Json(context, json => json.WriteString("text", text.Text))
-        : Answer.Problem(context, StatusCodes.Status404NotFound, "That earlier text is no longer there.");
+        : Answer.Problem(context, StatusCodes.Status404NotFound, "That earlier version no longer exists.");
 
     private static Task Tidy(HttpContext context, PageServices room, JsonElement asked)
     {

@@ -21,6 +21,8 @@ internal static class PlanRoutes
 {
     private static readonly TimeSpan TimeLimit = TimeSpan.FromSeconds(10);
 
+    private const string HintForTime = "You can use the plan as it is. With fewer different sizes, the search ends sooner.";
+
     /// <summary>Maps the requests about plans.</summary>
     public static void Map(IEndpointRouteBuilder routes, PageServices room)
     {
@@ -57,7 +59,7 @@ internal static class PlanRoutes
             try
             {
                 return room.Readings.Batch(reading, findings) is { } files
-                    ? BatchPlanner.Plan(files, TimeLimit, findings, new Reporter(reported.Writer), search.Token)
+                    ? BatchPlanner.Plan(files, TimeLimit, findings, new Reporter(reported.Writer), HintForTime, search.Token)
                     : null;
             }
             finally

@@ -9,15 +9,15 @@ public static class ExplanationPage
     private const string Introduction = """
         # Findings
 
-        This page lists every finding that Sketch can report: what it means, an example that gives it, and the example put right.
+        This page lists every finding that Sketch can report: what it means, an example that gives it, and the corrected example.
         `sketch explain CODE` prints one of them; `sketch explain` lists them all.
 
         - An **error** stops a file from being read, laid out or made. The command exits with status 1.
         - A **warning** means that the card can be made, but probably not as you want it.
         - A **note** is worth knowing. Often there is nothing to fix.
 
-        Codes are permanent: a retired code is never used again. Unless a command stands below an example, run `sketch plan` on a batch
-        and `sketch check` on anything else; other files that an example names are in this folder. A line `… 60 more` stands for sixty
+        Codes are permanent: a retired code is never used again. Unless an example is followed by a command, run `sketch plan` on a batch
+        and `sketch check` on anything else; other files that an example names are in this folder. A line `… 60 more` means sixty
         more lines that continue the pattern of the two lines above it. The tests run every example and every fix.
 
         <!-- Generated: dotnet run --project src/Sketch.Cli -- explain --markdown > sketches/FINDINGS.md -->

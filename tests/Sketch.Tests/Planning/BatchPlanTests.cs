@@ -1,6 +1,9 @@
 using CsCheck;
 using Sketch.Diagnostics;
+using Sketch.Planning;
+using Sketch.Planning.Demand;
 using Sketch.Tests.Planning.Reports;
+using Sketch.Text;
 using Xunit;
 
 namespace Sketch.Tests.Planning;
@@ -185,5 +188,17 @@ public class BatchPlanTests
             .Replace("of white", "of scrap", StringComparison.Ordinal);
         var run = PlanRun.Of($"{Top}make 12 of \"gull.card\"\n", ("gull.card", card));
         Assert.Contains("no leftover is large enough", run.Single("SK712").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_hint_for_a_plan_without_proof_is_that_of_the_caller()
+    {
+        var lines = string.Concat(Enumerable.Range(0, 92).Select(i => $"cut 9 of {31 + i} x {47 + 2 * i % 83} from kraft\n"));
+        var world = new TestWorld().WithText("museum.stash", "stash \"Museum\"\ncardstock kraft: A4, any sheets\n");
+        var batch = new SourceText("tags.batch", $"batch \"Tags\"\nunits mm\nstash \"museum.stash\"\n{lines}");
+        var findings = new FindingBag();
+        BatchPlanner.Plan(BatchFiles.Read(batch, world, findings)!, TimeSpan.Zero, findings, hintForTime: "Wait longer.",
+            cancellation: TestContext.Current.CancellationToken);
+        Assert.Equal("Wait longer.", Assert.Single(findings.ToImmutable(), f => f.Kind == FindingCatalogue.NotProved).Hint);
     }
 }
