@@ -3,7 +3,7 @@ using System.Runtime.InteropServices;
 namespace Sketch.Cli.Commands;
 
 /// <summary>The reader of standard output has closed its end, as <c>head</c> does once it has enough lines.</summary>
-internal sealed class OutputClosedException() : IOException("The reader of standard output has closed it.");
+internal sealed class OutputClosedException() : IOException("The reader of standard output closed it.");
 
 /// <summary>
 /// Standard output that notices when its reader is gone. The console's own stream drops what nobody reads, so a long run would otherwise

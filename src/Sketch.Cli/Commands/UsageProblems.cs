@@ -20,7 +20,7 @@ internal static class UsageProblems
         var verb = parsed.CommandResult.Command;
         if (verb is RootCommand)
         {
-            return [parsed.Tokens is [var first, ..] ? UnknownVerb(first.Value, (RootCommand)verb) : "Say what to do: sketch VERB FILE…"];
+            return [parsed.Tokens is [var first, ..] ? UnknownVerb(first.Value, (RootCommand)verb) : "Choose a verb: sketch VERB FILE…"];
         }
 
         var strangers = UnknownOptions(parsed).ToList();

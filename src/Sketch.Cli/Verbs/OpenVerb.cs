@@ -68,7 +68,7 @@ internal static class OpenVerb
         {
             session.Report(port == 0
                 ? $"The page cannot be served: {refused.Message}"
-                : $"The page cannot be served on port {port}: it is taken, or not allowed. Leave out --port to use any free port.");
+                : $"The page cannot be served on port {port}: it is in use, or not allowed. Leave out --port to use any free port.");
             return ExitStatus.Usage;
         }
 

@@ -25,7 +25,7 @@ internal static class TemplatesVerb
         };
         var page = Read("--page", "The paper of your printer. [default: letter]", "letter|a4", Page);
         var forms = Options.Choice(
-            "--as", "One PDF, an SVG a page for cutting machines, or both, separated by commas. [default: pdf]", "pdf,svg", Forms);
+            "--as", "One PDF, one SVG per page for cutting machines, or both, separated by commas. [default: pdf]", "pdf,svg", Forms);
         var scale = Read("--printer-scale",
             "The size at which your printer prints a length of 1, such as 0.985; the templates correct for it.", "NUMBER",
                 PrinterScale.Read);
@@ -39,7 +39,7 @@ internal static class TemplatesVerb
         var json = Options.Json();
         var verb = new VerbCommand(
             "templates",
-            "Draws every piece in full size to trace and cut, with placement guides and bars to check the print.",
+            "Draws every piece at full size to trace and cut, with placement guides and bars to check the print.",
             "sketch templates fair-winds.card --out fair-winds.pdf",
             "sketch templates fair-winds.card --out templates --page a4 --as pdf,svg --hollow",
             "sketch templates fair-winds.card --out fair-winds.pdf --measured \"3 15/16 in\"")
