@@ -12,8 +12,7 @@ public static class FitChecks
     private static readonly ImmutableArray<IFitRule> Rules =
     [
         new PastTheEdge(), new OverItsParent(), new HiddenCompletely(), new MatBorders(), new OffTheRuler(), new FallsApart(),
-            new WordsTooBig(),
-        new WordsTooFaint(), new EnvelopeRoom(), new WrapTooLong(), new TooThick(),
+        new TooThinToCut(), new WordsTooBig(), new WordsTooFaint(), new EnvelopeRoom(), new WrapTooLong(), new TooThick(),
     ];
 
     /// <summary>Adds the findings of all rules.</summary>

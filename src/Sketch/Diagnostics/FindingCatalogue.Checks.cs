@@ -32,6 +32,9 @@ public static partial class FindingCatalogue
     /// <summary>A piece that falls into several parts when cut, such as letters that do not touch.</summary>
     public static readonly FindingKind FallsApart = Note("SK432", "falls into parts");
 
+    /// <summary>A cut-out word or drawing has places too thin to be cut by hand.</summary>
+    public static readonly FindingKind TooThinToCut = Note("SK433", "too thin to cut by hand");
+
     /// <summary>Words too large for their piece.</summary>
     public static readonly FindingKind WordsTooBig = Warning("SK441", "words do not fit");
 
