@@ -39,9 +39,7 @@ public sealed class ContactPage(ContactSheet sheet, Action<int> progress, Cancel
     public void Write(Stream output, string mark)
     {
         using var html = new StreamWriter(output, new UTF8Encoding(false), leaveOpen: true) { NewLine = "\n" };
-        html.Write($"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n{mark}\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" "
-            + "content=\"width=device-width, initial-scale=1\">\n");
-        html.Write($"<title>{Plain(sheet.Title)}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n");
+        html.Write(HtmlPage.Begin(sheet.Title, HtmlPage.Style(Style), mark));
         html.Write($"<header>\n<h1>{Plain(sheet.Title)}</h1>\n<p>{Plain(sheet.Count)}\n");
         html.Write("To see one large, put the line under it after <code>--paper</code>.</p>\n</header>\n<main>\n");
         var done = 0;
@@ -50,7 +48,7 @@ public sealed class ContactPage(ContactSheet sheet, Action<int> progress, Cancel
             html.Write(figure);
             progress(++done);
         }, cancellation);
-        html.Write("</main>\n</body>\n</html>\n");
+        html.Write("</main>\n" + HtmlPage.End);
     }
 
     private string Figure(PaperVariant variant, int number)

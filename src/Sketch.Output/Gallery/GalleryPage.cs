@@ -62,16 +62,14 @@ public static class GalleryPage
         IEnumerable<string> articles)
     {
         var html = new StringBuilder();
-        html.Append($"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n{mark}\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" "
-            + "content=\"width=device-width, initial-scale=1\">\n");
-        html.Append($"<title>{Plain(title)}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n");
+        html.Append(HtmlPage.Begin(title, HtmlPage.Style(Style), mark));
         html.Append($"<header>\n<h1>{Plain(title)}</h1>\n<nav aria-label=\"Cards\">\n<ul>\n");
         foreach (var (id, name) in contents)
         {
             html.Append($"<li><a href=\"#{Plain(id)}\">{Plain(name)}</a></li>\n");
         }
 
-        html.Append("</ul>\n</nav>\n</header>\n<main>\n").AppendJoin("", articles).Append("</main>\n</body>\n</html>\n");
+        html.Append("</ul>\n</nav>\n</header>\n<main>\n").AppendJoin("", articles).Append("</main>\n").Append(HtmlPage.End);
         return html.ToString();
     }
 

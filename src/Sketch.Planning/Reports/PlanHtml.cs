@@ -29,13 +29,9 @@ public static class PlanHtml
     /// <param name="pages">Its drawings.</param>
     public static string Write(BatchPlan plan, PlanPages pages)
     {
-        var title = Safe(plan.Files.Batch.Title);
-        var html = new StringBuilder();
-        html.Append(CultureInfo.InvariantCulture,
-            $"<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n<!-- Written by Sketch -->\n"
-                + $"<meta name=\"viewport\" content=\"width=device-width\">\n<title>{title}</title>\n<style>\n{Style}\n</style>\n"
-                + $"</head>\n<body>\n<main>\n<h1>{title}</h1>\n");
-        return html.Append(Body(plan, pages)).Append("</main>\n</body>\n</html>\n").ToString();
+        var title = plan.Files.Batch.Title;
+        return HtmlPage.Begin(title, HtmlPage.Style(Style), "<!-- Written by Sketch -->")
+            + $"<main>\n<h1>{Safe(title)}</h1>\n{Body(plan, pages)}</main>\n{HtmlPage.End}";
     }
 
     /// <summary>The content of the page beneath its title, for insertion into another page.</summary>

@@ -1,5 +1,6 @@
 using System.Net.WebSockets;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
@@ -7,13 +8,21 @@ using Sketch.Preview.Sessions;
 
 namespace Sketch.Preview.Server;
 
+/// <summary>A file changed.</summary>
+/// <param name="Name">Its name; empty when any may have.</param>
+internal sealed record Changed([property: JsonPropertyName("changed")] string Name);
+
+/// <summary>The files of a window whose edits cannot be written to disk.</summary>
+/// <param name="Names">Their names.</param>
+internal sealed record InMemoryOnly([property: JsonPropertyName("inMemoryOnly")] IReadOnlyList<string> Names);
+
 /// <summary>
-/// Notifies each window, while it is open, which files change: <c>{"changed":"lamp.card"}</c>, with an empty name when any may have.
-/// Twice a second it lists the files of the window whose edits cannot be written to disk, <c>{"inMemoryOnly":[]}</c>: a window that does
-/// not get this knows that the program does not respond. It is a socket (RFC 6455) and not an event stream, since a browser allows six of
-/// those per server, and so six windows at most.
+/// Notifies each window, while it is open, which files change. Twice a second it lists those of the window that are in memory only: a
+/// window that does not get this knows that the program does not respond. It is a socket (RFC 6455) and not an event stream, since a
+/// browser allows six of those per server, and so six windows at most.
 /// </summary>
-internal static class ChangeRoutes
+/// <param name="room">The services of the page.</param>
+internal sealed class ChangeRoutes(PageServices room)
 {
     private const int MostWindows = 60;
 
@@ -29,26 +38,25 @@ internal static class ChangeRoutes
     private static readonly TimeSpan Pulse = TimeSpan.FromMilliseconds(500);
 
     /// <summary>Maps the socket, and the request by which the page finds out whether the program is back before it opens one.</summary>
-    public static void Map(IEndpointRouteBuilder routes, PageServices room)
+    public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/news", context => Begin(context, room));
-        routes.MapGet("/answers", context => Answer.Json(context, _ => { }));
+        routes.MapGet("/news", Begin);
+        routes.MapGet("/answers", () => TypedResults.Ok(new Done()));
     }
 
-    private static Task Begin(HttpContext context, PageServices room)
+    private Task Begin(HttpContext context, string window = "")
     {
-        var window = context.Asked("window");
         if (!OpenWindows.IsName(window) || !context.WebSockets.IsWebSocketRequest)
         {
-            return Answer.Problem(context, StatusCodes.Status400BadRequest, "The request names no window. Reload the page.");
+            return new Problem(StatusCodes.Status400BadRequest, "The request names no window. Reload the page.").ExecuteAsync(context);
         }
 
         return room.Windows.Count < MostWindows
-            ? Report(context, room, window)
-            : Refuse(context, room);
+            ? Report(context, window)
+            : Refuse(context);
     }
 
-    private static async Task Refuse(HttpContext context, PageServices room)
+    private async Task Refuse(HttpContext context)
     {
         using var end = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted, room.Stopping);
         end.CancelAfter(Parting);
@@ -63,7 +71,7 @@ internal static class ChangeRoutes
         }
     }
 
-    private static async Task Report(HttpContext context, PageServices room, string window)
+    private async Task Report(HttpContext context, string window)
     {
         using var open = room.Windows.Open(window);
         using var end = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted, room.Stopping);
@@ -85,7 +93,7 @@ internal static class ChangeRoutes
         {
             await foreach (var name in room.ChangeFeed.Listen(end.Token).ConfigureAwait(false))
             {
-                await Say(json => json.WriteString("changed", name ?? "")).ConfigureAwait(false);
+                await Say(new Changed(name ?? "")).ConfigureAwait(false);
             }
         }
 
@@ -94,27 +102,19 @@ internal static class ChangeRoutes
             using var pulse = new PeriodicTimer(Pulse);
             do
             {
-                await Say(json =>
-                {
-                    json.WriteStartArray("inMemoryOnly");
-                    foreach (var file in room.Windows.InMemoryOnly(window))
-                    {
-                        json.WriteStringValue(file);
-                    }
-
-                    json.WriteEndArray();
-                }).ConfigureAwait(false);
+                await Say(new InMemoryOnly(room.Windows.InMemoryOnly(window))).ConfigureAwait(false);
             }
             while (await pulse.WaitForNextTickAsync(end.Token).ConfigureAwait(false));
         }
 
         // A socket sends one message at a time.
-        async Task Say(Action<Utf8JsonWriter> write)
+        async Task Say<T>(T said)
         {
             await speaking.WaitAsync(end.Token).ConfigureAwait(false);
             try
             {
-                await socket.SendAsync(Answer.Object(write), WebSocketMessageType.Text, true, end.Token).ConfigureAwait(false);
+                var message = JsonSerializer.SerializeToUtf8Bytes(said, PageJson.Of<T>());
+                await socket.SendAsync(message, WebSocketMessageType.Text, true, end.Token).ConfigureAwait(false);
             }
             finally
             {

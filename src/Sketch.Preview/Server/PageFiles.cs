@@ -3,6 +3,7 @@ using System.Text;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Sketch.Reports;
 
 namespace Sketch.Preview.Server;
 
@@ -17,7 +18,6 @@ internal static class PageFiles
 
     private static readonly FrozenDictionary<string, string> Types = new Dictionary<string, string>
     {
-        [".html"] = "text/html; charset=utf-8",
         [".css"] = "text/css; charset=utf-8",
         [".js"] = "text/javascript; charset=utf-8",
     }.ToFrozenDictionary();
@@ -25,22 +25,24 @@ internal static class PageFiles
     /// <summary>Maps the page and what it loads.</summary>
     public static void Map(IEndpointRouteBuilder routes)
     {
-        var page = Encoding.UTF8.GetString(Files["page.html"]);
-        routes.MapGet("/", context =>
-            Send(context, ".html", Encoding.UTF8.GetBytes(
-                page.Replace("{nonce}", (string)context.Items[Gate.Nonce]!, StringComparison.Ordinal))));
+        var body = Encoding.UTF8.GetString(Files["page.html"]);
+        routes.MapGet("/", (HttpContext context) =>
+            TypedResults.Content(HtmlPage.Begin("Sketch", HeadOf(context)) + body + HtmlPage.End, "text/html", Encoding.UTF8));
         foreach (var (name, content) in Files.Where(f => f.Key != "page.html"))
         {
-            routes.MapGet("/" + name, context => Send(context, Path.GetExtension(name), content));
+            var type = Types[Path.GetExtension(name)];
+            routes.MapGet("/" + name, () => TypedResults.Bytes(content, type));
         }
     }
 
-    private static Task Send(HttpContext context, string ending, byte[] content)
-    {
-        context.Response.ContentType = Types[ending];
-        context.Response.ContentLength = content.Length;
-        return context.Response.Body.WriteAsync(content, context.RequestAborted).AsTask();
-    }
+    private static string HeadOf(HttpContext context) =>
+        $"""
+        <meta name="style-nonce" content="{context.Items[Gate.Nonce]}">
+        <link rel="icon" href="data:,">
+        <link rel="stylesheet" href="page.css">
+        <script type="module" src="page.js"></script>
+
+        """;
 
     private static byte[] Content(string name)
     {

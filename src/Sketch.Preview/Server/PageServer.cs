@@ -89,6 +89,7 @@ public sealed class PageServer : IAsyncDisposable
         });
         builder.Services.AddRoutingCore();
         builder.Services.AddRateLimiter(Limit);
+        builder.Services.ConfigureHttpJsonOptions(json => PageJson.Set(json.SerializerOptions));
         // A fault of the tool is logged to the terminal that started it; everything else is private.
         builder.Logging.AddConsole(console => console.LogToStandardErrorThreshold = LogLevel.Trace).SetMinimumLevel(LogLevel.Error);
         var app = builder.Build();
@@ -111,17 +112,18 @@ public sealed class PageServer : IAsyncDisposable
                 return next(context);
             });
         });
+        app.UseStatusCodePages(pages => Problem.OfRefused(pages.HttpContext.Response.StatusCode).ExecuteAsync(pages.HttpContext));
         // Behind the gate, so that refused requests do not count towards the limit of the page.
         app.UseRateLimiter();
         app.UseWebSockets();
         app.UseRouting();
         PageFiles.Map(app);
-        FileRoutes.Map(app, room);
-        ChangeRoutes.Map(app, room);
-        ViewRoutes.Map(app, room);
-        PaperRoutes.Map(app, room);
-        PrintRoutes.Map(app, room);
-        PlanRoutes.Map(app, room);
+        new FileRoutes(room).Map(app);
+        new ChangeRoutes(room).Map(app);
+        new ViewRoutes(room).Map(app);
+        new PaperRoutes(room).Map(app);
+        new PrintRoutes(room).Map(app);
+        new PlanRoutes(room).Map(app);
         try
         {
             await app.StartAsync().ConfigureAwait(false);
@@ -153,8 +155,7 @@ public sealed class PageServer : IAsyncDisposable
                 QueueLimit = 0,
                 AutoReplenishment = true,
             }));
-        options.OnRejected = (rejected, _) => new(Answer.Problem(
-            rejected.HttpContext, StatusCodes.Status429TooManyRequests, "The page sends too many requests. Wait a moment."));
+        options.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
     }
 
     /// <summary>Stops it; unsaved edits are kept for the next run, except those of <see cref="InMemoryOnly"/>.</summary>

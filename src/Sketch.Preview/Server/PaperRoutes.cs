@@ -1,6 +1,6 @@
-using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Batches;
 using Sketch.Edits;
@@ -11,50 +11,51 @@ using Sketch.Text;
 
 namespace Sketch.Preview.Server;
 
+/// <summary>The lines of all batches that make a card.</summary>
+internal sealed record OrderList(IEnumerable<OrderView> Orders);
+
+/// <summary>A line of a batch that makes a card.</summary>
+/// <param name="Batch">The name of the batch.</param>
+/// <param name="Line">The line.</param>
+/// <param name="Name">The batch, the line and how many cards it makes, in words.</param>
+internal sealed record OrderView(string Batch, int Line, string Name);
+
 /// <summary>Requests about papers of a stash: show them, try them in a card, write them into the card or a batch.</summary>
-internal static class PaperRoutes
+/// <param name="room">The services of the page.</param>
+internal sealed class PaperRoutes(PageServices room)
 {
     /// <summary>Maps the requests about papers.</summary>
-    public static void Map(IEndpointRouteBuilder routes, PageServices room)
+    public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/stash", context => Stash(context, room));
-        routes.MapGet("/variants", context => PrintRoutes.WithCard(context, room, (reading, card) => reading.Filling.Stash is { } stash
-            ? Answer.Json(context, json => VariantsView.Write(json, card, stash))
-            : Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, "Choose a stash first.")));
-        routes.MapGet("/orders", context => Orders(context, room));
-        routes.MapObject("/keep", (context, asked) => Keep(context, room, asked));
+        routes.MapGet("/stash", Stash);
+        routes.MapGet("/variants", Variants);
+        routes.MapGet("/orders", Orders);
+        routes.MapPost("/keep", Keep);
     }
 
     /// <summary>The papers of a stash file, with unsaved edits if the window shows that file.</summary>
-    private static Task Stash(HttpContext context, PageServices room)
+    private Ok<StashView> Stash(string stash = "", string file = "", string window = "")
     {
-        var name = context.Asked("stash");
-        var typed = context.Asked("file") == name ? room.Readings.Find(context.Asked("window"), name)?.Compilation.Stash : null;
-        var stash = typed ?? room.Readings.SavedStash(name);
-        return Answer.Json(context, json => StashView.Write(json, stash));
+        var typed = file == stash ? room.Readings.Find(window, stash)?.Compilation.Stash : null;
+        return TypedResults.Ok(StashView.Of(typed ?? room.Readings.SavedStash(stash)));
     }
 
-    /// <summary>The lines of all batches that make a card.</summary>
-    private static Task Orders(HttpContext context, PageServices room)
+    private IResult Variants(string file = "", string window = "") =>
+        PrintRoutes.WithCard(room, window, file, (reading, card) => reading.Filling.Stash is { } stash
+            ? TypedResults.Ok(VariantsView.Of(card, stash))
+            : new Problem(StatusCodes.Status422UnprocessableEntity, "Choose a stash first."));
+
+    private Ok<OrderList> Orders(string file = "")
     {
-        var orders = room.Folder.PathOf(context.Asked("file")) is { } card ? OrdersOf(room, card) : [];
-        return Answer.Json(context, json =>
+        var orders = room.Folder.PathOf(file) is { } card ? OrdersOf(card) : [];
+        return TypedResults.Ok(new OrderList(orders.Select(o =>
         {
-            json.WriteStartArray("orders");
-            foreach (var (batch, title, order) in orders)
-            {
-                json.WriteStartObject();
-                json.WriteString("batch", batch);
-                json.WriteNumber("line", order.Location.Start.Line);
-                json.WriteString("name", $"{title}, line {order.Location.Start.Line}: {Counted.Of(order.Count, "card")}");
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-        });
+            var line = o.Order.Location.Start.Line;
+            return new OrderView(o.Batch, line, $"{o.Title}, line {line}: {Counted.Of(o.Order.Count, "card")}");
+        })));
     }
 
-    private static IEnumerable<(string Batch, string Title, MakeRequest Order)> OrdersOf(PageServices room, string card)
+    private IEnumerable<(string Batch, string Title, MakeRequest Order)> OrdersOf(string card)
     {
         foreach (var name in room.Folder.List().Where(n => n.EndsWith(".batch", StringComparison.OrdinalIgnoreCase)))
         {
@@ -69,45 +70,41 @@ internal static class PaperRoutes
         }
     }
 
-    private static Task Keep(HttpContext context, PageServices room, JsonElement asked)
+    private IResult Keep(KeepRequest asked)
     {
-        var (file, window, batch) = (asked.Text("file"), asked.Text("window"), asked.Text("batch"));
-        if (room.Readings.Find(window, file) is not { } reading)
+        if (room.Readings.Find(asked.Window, asked.File) is not { } reading)
         {
-            return FileRoutes.NoName(context, file);
+            return FileRoutes.NoName(asked.File);
         }
 
         if (reading.Filling.Choices.IsEmpty)
         {
-            return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity,
-                "No paper is chosen yet: choose a role, then a paper.");
+            return new Problem(StatusCodes.Status422UnprocessableEntity, "No paper is chosen yet: choose a role, then a paper.");
         }
 
-        return batch.Length == 0
-            ? Answer.Json(context, json =>
-                json.WriteString("text",
-                    TextEdit.Apply(reading.Source.Content,
-                        KeptPapers.InCard(reading.Source, reading.Filling.Choices, reading.Filling.Stash))))
-            : KeepInBatch(context, room, batch, asked.Number("line"), reading);
+        return asked.Batch.Length > 0
+            ? KeepInBatch(asked.Batch, asked.Line, reading)
+            : TypedResults.Ok(new OneText(TextEdit.Apply(
+                reading.Source.Content, KeptPapers.InCard(reading.Source, reading.Filling.Choices, reading.Filling.Stash))));
     }
 
-    private static Task KeepInBatch(HttpContext context, PageServices room, string name, int line, Reading reading)
+    private Results<Ok<SavedStamp>, Problem> KeepInBatch(string name, int line, Reading reading)
     {
         if (room.Folder.PathOf(name) is not { } path || OpenedFolder.Read(path).ValueOrDefault is not { } text)
         {
-            return FileRoutes.NoName(context, name);
+            return FileRoutes.NoName(name);
         }
 
-        if (!OrdersOf(room, reading.Source.Path).Any(o => o.Batch == name && o.Order.Location.Start.Line == line))
+        if (!OrdersOf(reading.Source.Path).Any(o => o.Batch == name && o.Order.Location.Start.Line == line))
         {
-            return Answer.Problem(context, StatusCodes.Status409Conflict,
+            return new Problem(StatusCodes.Status409Conflict,
                 $"{name} was changed, and line {line} now makes other cards. Choose the line again.");
         }
 
         var kept = TextEdit.Apply(text.Text, KeptFillings.InBatch(new SourceText(path, text.Text), line, reading.Filling.Choices));
         var result = room.Saving.Save(name, path, kept, text.Stamp);
-        return result.Problem.Length > 0 ? FileRoutes.NotSaved(context, result)
-            : result.Theirs is not null ? Answer.Problem(context, StatusCodes.Status409Conflict, $"{name} has just changed; try again.")
-            : Answer.Json(context, json => json.WriteString("stamp", result.Stamp));
+        return result.Problem.Length > 0 ? FileRoutes.NotSaved(result)
+            : result.Theirs is not null ? new Problem(StatusCodes.Status409Conflict, $"{name} has just changed; try again.")
+            : TypedResults.Ok(new SavedStamp(result.Stamp));
     }
 }

@@ -3,9 +3,9 @@ using System.Text.Json;
 using System.Threading.Channels;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Diagnostics;
-using Sketch.Output.Rendering;
 using Sketch.Planning;
 using Sketch.Planning.Diagrams;
 using Sketch.Planning.Plans;
@@ -13,40 +13,48 @@ using Sketch.Planning.Remainder;
 using Sketch.Planning.Reports;
 using Sketch.Preview.Sessions;
 using Sketch.Preview.Views;
+using Sketch.Reports;
 
 namespace Sketch.Preview.Server;
 
+/// <summary>How far the search for a plan is.</summary>
+/// <param name="Paper">The paper.</param>
+/// <param name="Sheets">The sheets that its best plan so far needs.</param>
+/// <param name="Bound">The fewest sheets that a plan could need.</param>
+internal sealed record ProgressView(string Paper, int Sheets, int Bound);
+
+/// <summary>The end of a search.</summary>
+/// <param name="Done">Always true.</param>
+/// <param name="Html">The plan as an HTML fragment; null without a plan.</param>
+/// <param name="Findings">The findings.</param>
+/// <param name="Summary">The findings in a sentence.</param>
+internal sealed record PlanView(bool Done, string? Html, IEnumerable<PageFinding> Findings, string Summary);
+
 /// <summary>Plans the batch that a window shows, reports the progress, and serves the plan for printing.</summary>
-internal static class PlanRoutes
+/// <param name="room">The services of the page.</param>
+internal sealed class PlanRoutes(PageServices room)
 {
     private static readonly TimeSpan TimeLimit = TimeSpan.FromSeconds(10);
 
     private const string HintForTime = "You can use the plan as it is. With fewer different sizes, the search ends sooner.";
 
     /// <summary>Maps the requests about plans.</summary>
-    public static void Map(IEndpointRouteBuilder routes, PageServices room)
+    public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapObject("/plan", (context, asked) => Plan(context, room, asked));
-        routes.MapObject("/enough", (context, asked) =>
-        {
-            room.Plans.Enough(asked.Text("window"), asked.Text("file"));
-            return Answer.Json(context, _ => { });
-        });
-        routes.MapGet("/booklet.pdf", context => WithPlan(context, room, (plan, stem) => Booklet(context, room, plan, stem)));
-        routes.MapGet("/cuts.csv", context => WithPlan(context, room, (plan, stem) =>
-            Answer.File(context, Encoding.UTF8.GetBytes(CutListCsv.Write(plan, new(plan, room.Readings.Files))), "text/csv; charset=utf-8",
-                $"{stem}-cuts.csv")));
-        routes.MapGet("/left.stash", context => WithPlan(context, room, (plan, _) =>
-            Answer.File(context, Encoding.UTF8.GetBytes(StashAfter.Write(plan)), "text/plain; charset=utf-8", "left.stash")));
+        routes.MapPost("/plan", Plan);
+        routes.MapPost("/enough", Enough);
+        routes.MapGet("/booklet.pdf", Booklet);
+        routes.MapGet("/cuts.csv", Cuts);
+        routes.MapGet("/left.stash", Left);
     }
 
-    // One JSON object per line: progress reports first, the plan last.
-    private static async Task Plan(HttpContext context, PageServices room, JsonElement asked)
+    // One JSON object per line, sent as soon as it is known: progress reports first, the plan last.
+    private async Task Plan(HttpContext context, PlanRequest asked)
     {
-        var (window, file) = (asked.Text("window"), asked.Text("file"));
+        var (window, file) = (asked.Window, asked.File);
         if (room.Readings.Find(window, file) is not { } reading)
         {
-            await FileRoutes.NoName(context, file).ConfigureAwait(false);
+            await FileRoutes.NoName(file).ExecuteAsync(context).ConfigureAwait(false);
             return;
         }
 
@@ -71,17 +79,12 @@ internal static class PlanRoutes
         {
             await foreach (var progress in reported.Reader.ReadAllAsync(context.RequestAborted).ConfigureAwait(false))
             {
-                await Line(context, json =>
-                {
-                    json.WriteString("paper", progress.Paper);
-                    json.WriteNumber("sheets", progress.Sheets);
-                    json.WriteNumber("bound", progress.LowerBound);
-                }).ConfigureAwait(false);
+                await Line(context, new ProgressView(progress.Paper, progress.Sheets, progress.LowerBound)).ConfigureAwait(false);
             }
 
             var plan = await planning.ConfigureAwait(false);
             room.Plans.Put(window, file, plan);
-            await Line(context, json => Write(json, room, reading, plan, findings)).ConfigureAwait(false);
+            await Line(context, View(reading, plan, findings)).ConfigureAwait(false);
         }
         finally
         {
@@ -91,37 +94,46 @@ internal static class PlanRoutes
         }
     }
 
-    private static void Write(Utf8JsonWriter json, PageServices room, Reading reading, BatchPlan? plan, FindingBag findings)
+    private PlanView View(Reading reading, BatchPlan? plan, FindingBag findings)
     {
-        json.WriteBoolean("done", true);
-        json.WriteString("html", plan is null ? null : PlanHtml.Body(plan, new(plan, room.Readings.Files)));
-        FindingsView.Write(json, BatchCheck.Shown(findings, reading.Source), reading.Source, room.Folder);
+        var shown = BatchCheck.Shown(findings, reading.Source);
+        return new(
+            true,
+            plan is null ? null : PlanHtml.Body(plan, new(plan, room.Readings.Files)),
+            PageFinding.Of(shown, reading.Source, room.Folder),
+            FindingsText.Summary(shown));
     }
 
-    private static async Task Line(HttpContext context, Action<Utf8JsonWriter> write)
+    private static async Task Line<T>(HttpContext context, T said)
     {
-        await context.Response.Body.WriteAsync(Answer.Object(write), context.RequestAborted).ConfigureAwait(false);
+        await JsonSerializer.SerializeAsync(context.Response.Body, said, PageJson.Of<T>(), context.RequestAborted).ConfigureAwait(false);
         await context.Response.Body.WriteAsync("\n"u8.ToArray(), context.RequestAborted).ConfigureAwait(false);
         await context.Response.Body.FlushAsync(context.RequestAborted).ConfigureAwait(false);
     }
 
-    private static Task Booklet(HttpContext context, PageServices room, BatchPlan plan, string stem)
+    private Ok<Done> Enough(PlanRequest asked)
     {
-        var pages = new PlanPages(plan, room.Readings.Files);
-        using var pdf = new MemoryStream();
-        return SvgRenderer.WritePdf([.. pages.Summary(), .. pages.Work.SelectMany(pages.Sheet)], plan.Files.Batch.Title, pdf)
-            is { Problem: var problem }
-            ? Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem)
-            : Answer.File(context, pdf.ToArray(), "application/pdf", $"{stem}.pdf");
+        room.Plans.Enough(asked.Window, asked.File);
+        return TypedResults.Ok(new Done());
     }
 
-    private static Task WithPlan(HttpContext context, PageServices room, Func<BatchPlan, string, Task> answer)
+    private IResult Booklet(string file = "", string window = "") => WithPlan(window, file, (plan, stem) =>
     {
-        var file = context.Asked("file");
-        return room.Plans.Find(context.Asked("window"), file) is { } plan
+        var pages = new PlanPages(plan, room.Readings.Files);
+        return PrintRoutes.Pdf(
+            [.. pages.Summary(), .. pages.Work.SelectMany(pages.Sheet)], plan.Files.Batch.Title, $"{stem}.pdf");
+    });
+
+    private IResult Cuts(string file = "", string window = "") => WithPlan(window, file, (plan, stem) => new InlineFile(
+        Encoding.UTF8.GetBytes(CutListCsv.Write(plan, new(plan, room.Readings.Files))), "text/csv; charset=utf-8", $"{stem}-cuts.csv"));
+
+    private IResult Left(string file = "", string window = "") => WithPlan(window, file, (plan, _) => new InlineFile(
+        Encoding.UTF8.GetBytes(StashAfter.Write(plan)), "text/plain; charset=utf-8", "left.stash"));
+
+    private IResult WithPlan(string window, string file, Func<BatchPlan, string, IResult> answer) =>
+        room.Plans.Find(window, file) is { } plan
             ? answer(plan, Path.GetFileNameWithoutExtension(plan.Files.Files[0].Path))
-            : Answer.Problem(context, StatusCodes.Status404NotFound, "There is no plan yet. Choose “Plan the sheets” first.");
-    }
+            : new Problem(StatusCodes.Status404NotFound, "There is no plan yet. Choose “Plan the sheets” first.");
 
     private sealed class Reporter(ChannelWriter<BatchProgress> reported) : IProgress<BatchProgress>
     {

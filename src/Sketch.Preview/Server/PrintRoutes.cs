@@ -11,57 +11,58 @@ using Sketch.Templates;
 namespace Sketch.Preview.Server;
 
 /// <summary>Requests for sizes and full-size templates of the card that a window shows.</summary>
-internal static class PrintRoutes
+/// <param name="room">The services of the page.</param>
+internal sealed class PrintRoutes(PageServices room)
 {
     /// <summary>Maps the requests for sizes and templates.</summary>
-    public static void Map(IEndpointRouteBuilder routes, PageServices room)
+    public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/sizes", context => WithCard(context, room, (_, card) => Answer.Json(context, json =>
-        {
-            json.WriteString("units", IsMetric(context, card) ? "mm" : "in");
-            json.WriteString("html", SizesView.Html(card, IsMetric(context, card)));
-        })));
-        routes.MapGet("/templates.pdf", context => WithCard(context, room, (reading, card) => Templates(context, room, reading, card)));
+        routes.MapGet("/sizes", Sizes);
+        routes.MapGet("/templates.pdf", Templates);
     }
 
-    private static bool IsMetric(HttpContext context, LaidOutCard card) => context.Asked("units") switch
-    {
-        "mm" => true,
-        "in" => false,
-        _ => card.Units != UnitSystem.Inches,
-    };
+    private IResult Sizes(string file = "", string window = "", string units = "") => WithCard(room, window, file, (_, card) =>
+        TypedResults.Ok(SizesView.Of(card, units is "mm" or "in" ? units == "mm" : card.Units != UnitSystem.Inches)));
 
-    private static Task Templates(HttpContext context, PageServices room, Reading reading, LaidOutCard card)
-    {
-        var page = PageFormat.All.FirstOrDefault(p => p.Name == context.Asked("page")) ?? PageFormat.Letter;
-        var options = new TemplateOptions(
-            page, PrinterScale.True, context.Asked("mirror") == "yes", context.Asked("hollow") == "yes"
-                ? TemplateOptions.UsualGluing : null);
-        var findings = new FindingBag();
-        if (CardTemplates.Make([card], options, room.Readings.Files, findings) is not { Pages.IsEmpty: false } templates)
+    private IResult Templates(string file = "", string window = "", string page = "", string mirror = "", string hollow = "") =>
+        WithCard(room, window, file, (reading, card) =>
         {
-            var reason = findings.ToImmutable().FirstOrDefault();
-            return Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, reason is null
-                ? "There is nothing to cut on this card." : $"{reason.Message} {reason.Hint}");
-        }
+            var options = new TemplateOptions(
+                PageFormat.All.FirstOrDefault(p => p.Name == page) ?? PageFormat.Letter,
+                PrinterScale.True,
+                mirror == "yes",
+                hollow == "yes" ? TemplateOptions.UsualGluing : null);
+            var findings = new FindingBag();
+            if (CardTemplates.Make([card], options, room.Readings.Files, findings) is not { Pages.IsEmpty: false } templates)
+            {
+                var reason = findings.ToImmutable().FirstOrDefault();
+                return new Problem(StatusCodes.Status422UnprocessableEntity, reason is null
+                    ? "There is nothing to cut on this card." : $"{reason.Message} {reason.Hint}");
+            }
 
+            return Pdf(
+                templates.Pages, $"Templates for {card.Title}", $"{Path.GetFileNameWithoutExtension(reading.Source.Path)}-templates.pdf");
+        });
+
+    /// <summary>A PDF of pictures, or why there is none.</summary>
+    /// <param name="pages">The pictures.</param>
+    /// <param name="title">The title of the document.</param>
+    /// <param name="name">The name of the file.</param>
+    internal static IResult Pdf(IReadOnlyList<string> pages, string title, string name)
+    {
         using var pdf = new MemoryStream();
-        return SvgRenderer.WritePdf(templates.Pages, $"Templates for {card.Title}", pdf) is { Problem: var problem }
-            ? Answer.Problem(context, StatusCodes.Status422UnprocessableEntity, problem)
-            : Answer.File(context, pdf.ToArray(), "application/pdf",
-                $"{Path.GetFileNameWithoutExtension(reading.Source.Path)}-templates.pdf");
+        return SvgRenderer.WritePdf(pages, title, pdf) is { Problem: var problem }
+            ? new Problem(StatusCodes.Status422UnprocessableEntity, problem)
+            : new InlineFile(pdf.ToArray(), "application/pdf", name);
     }
 
     /// <summary>Answers with the card that a window shows, or with why there is none.</summary>
-    internal static Task WithCard(HttpContext context, PageServices room, Func<Reading, LaidOutCard, Task> answer)
-    {
-        var file = context.Asked("file");
-        return room.Readings.Find(context.Asked("window"), file) switch
+    internal static IResult WithCard(PageServices room, string window, string file, Func<Reading, LaidOutCard, IResult> answer) =>
+        room.Readings.Find(window, file) switch
         {
-            null => FileRoutes.NoName(context, file),
+            null => FileRoutes.NoName(file),
             { Card: { } card, Compilation.HasErrors: false } reading => answer(reading, card),
-            _ => Answer.Problem(context, StatusCodes.Status422UnprocessableEntity,
+            _ => new Problem(StatusCodes.Status422UnprocessableEntity,
                 "The text has errors. Fix the problems listed below the text first."),
         };
-    }
 }

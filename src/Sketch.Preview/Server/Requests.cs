@@ -1,96 +1,51 @@
-using System.Text.Json;
-using System.Text.RegularExpressions;
-using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.Http;
-using Microsoft.AspNetCore.Routing;
-
 namespace Sketch.Preview.Server;
 
-/// <summary>Reads requests of the page.</summary>
-internal static partial class Requests
-{
-    /// <summary>A query parameter, empty when it is missing.</summary>
-    public static string Asked(this HttpContext context, string name) => context.Request.Query[name].ToString();
+/// <summary>A text of a window, with what the page wants to see of it.</summary>
+/// <param name="File">The file's name.</param>
+/// <param name="Window">The window.</param>
+/// <param name="Text">The text.</param>
+/// <param name="Stamp">The stamp of the content of the file when the edits began.</param>
+/// <param name="Saved">Whether the file holds that text.</param>
+/// <param name="Stash">The stash whose papers are used; empty for none.</param>
+/// <param name="Choices">The papers chosen for roles, as on the command line.</param>
+/// <param name="Unfolded">Whether the base is shown unfolded.</param>
+/// <param name="Known">Stamps of the pictures that the page has.</param>
+internal sealed record SeeRequest(
+    string File = "",
+    string Window = "",
+    string Text = "",
+    string Stamp = "",
+    bool Saved = false,
+    string Stash = "",
+    IReadOnlyList<string>? Choices = null,
+    bool Unfolded = false,
+    IReadOnlyList<string>? Known = null);
 
-    /// <summary>Maps a request with a JSON object as its body; any other body is answered with a problem.</summary>
-    public static void MapObject(this IEndpointRouteBuilder routes, string path, Func<HttpContext, JsonElement, Task> answer) =>
-        routes.MapPost(path, async context =>
-    {
-        try
-        {
-            using var document = await JsonDocument.ParseAsync(context.Request.Body, cancellationToken: context.RequestAborted)
-                .ConfigureAwait(false);
-            if (document.RootElement.ValueKind == JsonValueKind.Object)
-            {
-                await answer(context, document.RootElement).ConfigureAwait(false);
-                return;
-            }
-        }
-        catch (JsonException)
-        {
-        }
-        catch (BadHttpRequestException refused)
-        {
-            await Answer.Problem(context, refused.StatusCode,
-                "The text is too large or did not arrive completely. Try again, or split the text.").ConfigureAwait(false);
-            return;
-        }
+/// <summary>A text to save.</summary>
+/// <param name="File">The file's name.</param>
+/// <param name="Window">The window.</param>
+/// <param name="Text">The text.</param>
+/// <param name="Stamp">The stamp of the content that the page knows; empty for a new file.</param>
+internal sealed record SaveRequest(string File = "", string Window = "", string Text = "", string Stamp = "");
 
-        await Answer.Problem(context, StatusCodes.Status400BadRequest, "The page sent an invalid request. Reload it.")
-            .ConfigureAwait(false);
-    });
+/// <summary>The name of a file to begin.</summary>
+internal sealed record BeginRequest(string File = "");
 
-    /// <summary>
-    /// A string property, empty when it is missing. A lone surrogate becomes U+FFFD.
-    /// </summary>
-    /// <exception cref="JsonException">It is not valid UTF-8.</exception>
-    public static string Text(this JsonElement element, string name) =>
-        element.Member(name) is { ValueKind: JsonValueKind.String } value ? Whole(value) : "";
+/// <summary>Unsaved edits to discard.</summary>
+/// <param name="File">The file's name.</param>
+/// <param name="Window">The window in which they were typed.</param>
+/// <param name="Keep">Whether they are kept among the earlier texts.</param>
+internal sealed record ForgetRequest(string File = "", string Window = "", bool Keep = false);
 
-    /// <summary>Whether a property is true.</summary>
-    public static bool Says(this JsonElement element, string name) => element.Member(name) is { ValueKind: JsonValueKind.True };
+/// <summary>A text to format.</summary>
+internal sealed record TidyRequest(string File = "", string Text = "");
 
-    /// <summary>All strings of an array property.</summary>
-    public static IEnumerable<string> Texts(this JsonElement element, string name) =>
-        element.Member(name) is { ValueKind: JsonValueKind.Array } value
-            ? value.EnumerateArray().Where(v => v.ValueKind == JsonValueKind.String).Select(Whole)
-            : [];
+/// <summary>The batch that a window shows.</summary>
+internal sealed record PlanRequest(string File = "", string Window = "");
 
-    /// <summary>An integer property, 0 when it is missing.</summary>
-    public static int Number(this JsonElement element, string name) =>
-        element.Member(name) is { ValueKind: JsonValueKind.Number } value && value.TryGetInt32(out var number) ? number : 0;
-
-    // Names and values are decoded from UTF-8 only when they are accessed.
-    private static JsonElement? Member(this JsonElement element, string name) =>
-        Read(() => element.TryGetProperty(name, out var value) ? value : (JsonElement?)null);
-
-    private static string Whole(JsonElement value)
-    {
-        try
-        {
-            return value.GetString()!;
-        }
-        catch (InvalidOperationException)
-        {
-            using var corrected = JsonDocument.Parse(
-                Escape().Replace(Read(value.GetRawText), e => e.Groups["half"].Success ? @"\ufffd" : e.Value));
-            return corrected.RootElement.GetString()!;
-        }
-    }
-
-    private static T Read<T>(Func<T> read)
-    {
-        try
-        {
-            return read();
-        }
-        catch (InvalidOperationException broken)
-        {
-            throw new JsonException("no text in UTF-8", broken);
-        }
-    }
-
-    /// <summary>An escape in JSON: a surrogate pair, a lone surrogate, or any other.</summary>
-    [GeneratedRegex(@"\\(u[dD][89abAB]..\\u[dD][c-fC-F]..|(?<half>u[dD][89a-fA-F]..)|.)", RegexOptions.ExplicitCapture)]
-    private static partial Regex Escape();
-}
+/// <summary>Papers to write into a card, or for the cards of a line of a batch.</summary>
+/// <param name="File">The card.</param>
+/// <param name="Window">The window that shows it.</param>
+/// <param name="Batch">The batch; empty for the card itself.</param>
+/// <param name="Line">The line of the batch.</param>
+internal sealed record KeepRequest(string File = "", string Window = "", string Batch = "", int Line = 0);

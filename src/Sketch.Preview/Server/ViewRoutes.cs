@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Papers;
 using Sketch.Preview.Folder;
@@ -12,76 +12,63 @@ using Sketch.Syntax;
 
 namespace Sketch.Preview.Server;
 
+/// <summary>The words of the language, for completion in the editor, each list in order.</summary>
+/// <param name="Starts">The words that begin a line.</param>
+/// <param name="Clauses">The words that begin a clause.</param>
+/// <param name="Papers">Colours and patterns.</param>
+internal sealed record WordsView(LineStarts Starts, IEnumerable<string> Clauses, IEnumerable<string> Papers);
+
+/// <summary>The words that begin a line of each kind of file.</summary>
+internal sealed record LineStarts(IEnumerable<string> Card, IEnumerable<string> Stash, IEnumerable<string> Batch);
+
 /// <summary>Requests for what a window shows of its text: sent with every keystroke.</summary>
-internal static class ViewRoutes
+/// <param name="room">The services of the page.</param>
+internal sealed class ViewRoutes(PageServices room)
 {
     /// <summary>Maps the requests about texts being edited.</summary>
-    public static void Map(IEndpointRouteBuilder routes, PageServices room)
+    public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapObject("/see", (context, asked) => See(context, room, asked));
+        routes.MapPost("/see", See);
         // While a text is being compiled, the page does not ask about the next; what is typed in the meantime is kept through this route.
-        routes.MapObject("/typed", (context, asked) => Take(context, room, asked, (_, _) => Answer.Json(context, _ => { })));
+        routes.MapPost("/typed", (SeeRequest asked) => Take(asked, (_, _) => new Done()));
         routes.MapGet("/words", Words);
     }
 
-    /// <summary>The words of the language, for completion in the editor.</summary>
-    private static Task Words(HttpContext context) => Answer.Json(context, json =>
+    private static Ok<WordsView> Words()
     {
-        json.WriteStartObject("starts");
-        List("card", Vocabulary.CardLines);
-        List("stash", Vocabulary.StashLines);
-        List("batch", Vocabulary.BatchLines);
-        json.WriteEndObject();
-        List("clauses", Vocabulary.ClauseWords);
-        List("papers", ColourWords.All.Concat(BuiltIn.PatternWords));
+        return TypedResults.Ok(new WordsView(
+            new(Listed(Vocabulary.CardLines), Listed(Vocabulary.StashLines), Listed(Vocabulary.BatchLines)),
+            Listed(Vocabulary.ClauseWords),
+            Listed(ColourWords.All.Concat(BuiltIn.PatternWords))));
 
-        void List(string name, IEnumerable<string> words)
-        {
-            json.WriteStartArray(name);
-            foreach (var word in words.Distinct().Order(StringComparer.Ordinal))
-            {
-                json.WriteStringValue(word);
-            }
+        static IEnumerable<string> Listed(IEnumerable<string> words) => words.Distinct().Order(StringComparer.Ordinal);
+    }
 
-            json.WriteEndArray();
-        }
-    });
-
-    private static Task See(HttpContext context, PageServices room, JsonElement asked) => Take(context, room, asked, (path, sheet) =>
+    private Results<Ok<TextView>, Problem> See(SeeRequest asked) => Take(asked, (path, sheet) =>
     {
         var reading = room.Readings.Of(path, sheet);
-        return Answer.Json(context, json =>
-        {
-            json.WriteString("kind", reading.Kind);
-            if (reading.Title is { } title)
-            {
-                json.WriteString("title", title);
-            }
-
-            CardView.Write(json, reading, asked.Says("unfolded"), asked.Texts("known").ToHashSet());
-            FindingsView.Write(json, room.Readings.Check(reading).Findings, reading.Source, room.Folder);
-        });
+        return TextView.Of(
+            reading, room.Readings.Check(reading).Findings, room.Folder, asked.Unfolded, (asked.Known ?? []).ToHashSet());
     });
 
     /// <summary>Stores the text of a window, which keeps it from now on, and answers.</summary>
-    private static Task Take(HttpContext context, PageServices room, JsonElement asked, Func<string, OpenText, Task> answer)
+    private Results<Ok<T>, Problem> Take<T>(SeeRequest asked, Func<string, OpenText, T> answer)
     {
-        var (file, window) = (asked.Text("file"), asked.Text("window"));
-        if (room.Folder.PathOf(file) is not { } path)
+        if (room.Folder.PathOf(asked.File) is not { } path)
         {
-            return FileRoutes.NoName(context, file);
+            return FileRoutes.NoName(asked.File);
         }
 
-        if (!OpenWindows.IsName(window))
+        if (!OpenWindows.IsName(asked.Window))
         {
-            return Answer.Problem(context, StatusCodes.Status400BadRequest, "The request names no window. Reload the page.");
+            return new Problem(StatusCodes.Status400BadRequest, "The request names no window. Reload the page.");
         }
 
-        var stash = asked.Text("stash");
-        var choices = asked.Texts("choices").Select(t => PaperChoice.TryParse(t, out var choice) ? choice : null).OfType<PaperChoice>()
+        var choices = (asked.Choices ?? []).Select(t => PaperChoice.TryParse(t, out var choice) ? choice : null).OfType<PaperChoice>()
             .ToImmutableArray();
-        var sheet = new OpenText(file, TextForm.Plain(asked.Text("text")), asked.Text("stamp"), stash.Length > 0 ? stash : null, choices);
-        room.Windows.Put(window, sheet, asked.Says("saved"));
-        return answer(path, sheet);
+        var sheet = new OpenText(
+            asked.File, TextForm.Plain(asked.Text), asked.Stamp, asked.Stash.Length > 0 ? asked.Stash : null, choices);
+        room.Windows.Put(asked.Window, sheet, asked.Saved);
+        return TypedResults.Ok(answer(path, sheet));
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Sketch.Output.Files;
 using Sketch.Preview.Folder;
 
@@ -12,6 +13,22 @@ namespace Sketch.Preview.Sessions;
 /// <param name="Sheet">The text.</param>
 /// <param name="Written">When it was written to disk, or typed if it is not on disk yet, in UTC.</param>
 public sealed record UnsavedText(string Window, OpenText Sheet, DateTime Written);
+
+/// <summary>An edit as it is on disk. The text comes last, so that the others can be read without it.</summary>
+/// <param name="Window">The window.</param>
+/// <param name="File">The file's name.</param>
+/// <param name="Base">The stamp of the content of the file when the edits began.</param>
+/// <param name="Text">The text.</param>
+internal sealed record Draft(string Window, string File, string Base, string Text);
+
+/// <summary>How drafts are written as JSON.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    GenerationMode = JsonSourceGenerationMode.Metadata,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true)]
+[JsonSerializable(typeof(Draft))]
+internal sealed partial class DraftRecords : JsonSerializerContext;
 
 /// <summary>
 /// Writes edits to disk a moment after they pause, and at intervals while they continue, so that a closed window or a killed program
@@ -176,16 +193,8 @@ public sealed class UnsavedTexts : IDisposable
     {
         try
         {
-            _own.Write(PathOf(window, sheet.File), output =>
-            {
-                using var json = new Utf8JsonWriter(output);
-                json.WriteStartObject();
-                json.WriteString("window", window);
-                json.WriteString("file", sheet.File);
-                json.WriteString("base", sheet.Base);
-                json.WriteString("text", sheet.Text);
-                json.WriteEndObject();
-            });
+            _own.Write(PathOf(window, sheet.File), output => JsonSerializer.Serialize(
+                output, new(window, sheet.File, sheet.Base, sheet.Text), DraftRecords.Default.Draft));
             return true;
         }
         catch (FileWriteException)
@@ -220,17 +229,11 @@ public sealed class UnsavedTexts : IDisposable
     {
         try
         {
-            using var json = JsonDocument.Parse(FileContent.Read(path, int.MaxValue).ValueOrDefault);
-            var root = json.RootElement;
-            return (root.GetProperty("window").GetString(), root.GetProperty("file").GetString(), root.GetProperty("text")
-                .GetString(), root.GetProperty("base").GetString())
-                is ({ } window, { } file, { } text, { } before)
-                ? new(window, new(file, text, before, null, []), File.GetLastWriteTimeUtc(path))
+            return JsonSerializer.Deserialize(FileContent.Read(path, int.MaxValue).ValueOrDefault, DraftRecords.Default.Draft) is { } draft
+                ? new(draft.Window, new(draft.File, draft.Text, draft.Base, null, []), File.GetLastWriteTimeUtc(path))
                 : null;
         }
-        catch (Exception broken)
-            when (broken is JsonException or KeyNotFoundException or InvalidOperationException or IOException
-                or UnauthorizedAccessException)
+        catch (Exception broken) when (broken is JsonException or IOException or UnauthorizedAccessException)
         {
             return null;
         }

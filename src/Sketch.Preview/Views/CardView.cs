@@ -1,58 +1,71 @@
 using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
-using System.Text.Json;
+using System.Text.Json.Serialization;
 using Sketch.Drawing;
 using Sketch.Panels;
-using Sketch.Preview.Sessions;
 using Sketch.Text;
 
 namespace Sketch.Preview.Views;
 
-/// <summary>
-/// What the page shows of a card: a picture of every face, with the line of every piece in it, and the papers of its roles.
-/// </summary>
-public static class CardView
+/// <summary>A picture of a face, or of the unfolded base.</summary>
+/// <param name="Name">The face.</param>
+/// <param name="Title">The face and its size, in words.</param>
+/// <param name="Width">Its width in millimetres.</param>
+/// <param name="Height">Its height in millimetres.</param>
+/// <param name="Stamp">Identifies the picture; two with the same stamp are equal.</param>
+/// <param name="Svg">The picture; null when the page has it already.</param>
+/// <param name="Pieces">The pieces in it.</param>
+internal sealed record PictureView(
+    string Name,
+    string Title,
+    double Width,
+    double Height,
+    string Stamp,
+    [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Svg,
+    IEnumerable<PieceView> Pieces);
+
+/// <summary>A piece in a picture.</summary>
+/// <param name="Id">Its id in the picture.</param>
+/// <param name="Title">What it is, in words.</param>
+/// <param name="Line">Its line in the text; 0 for a piece from another file.</param>
+internal sealed record PieceView(string Id, string Title, int Line);
+
+/// <summary>A role of the card and its paper.</summary>
+/// <param name="Name">The role.</param>
+/// <param name="Paper">The paper, in words.</param>
+/// <param name="Side">front or back.</param>
+internal sealed record RoleView(string Name, string Paper, string Side);
+
+/// <summary>What the page shows of a card: pictures and the papers of its roles.</summary>
+internal static class CardView
 {
-    /// <summary>
-    /// Writes the properties <c>pictures</c> and <c>roles</c>. A picture that the page has already is written without its SVG.
-    /// </summary>
-    /// <param name="json">The writer.</param>
-    /// <param name="reading">The card.</param>
+    /// <summary>The pictures of a card.</summary>
+    /// <param name="card">The card.</param>
+    /// <param name="source">The text that the window shows.</param>
     /// <param name="isUnfolded">Whether the base is shown unfolded in place of its faces.</param>
     /// <param name="known">Stamps of the pictures that the page has.</param>
-    public static void Write(Utf8JsonWriter json, Reading reading, bool isUnfolded, IReadOnlySet<string> known)
+    public static IEnumerable<PictureView> Pictures(LaidOutCard card, SourceText source, bool isUnfolded, IReadOnlySet<string> known)
     {
-        if (reading.Card is not { } card)
-        {
-            return;
-        }
-
-        json.WriteStartArray("pictures");
-        foreach (var (name, title, size, picture) in Pictures(card, isUnfolded))
+        foreach (var (name, title, size, picture) in Drawn(card, isUnfolded))
         {
             var stamp = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(picture.Svg)).AsSpan(0, 10));
-            json.WriteStartObject();
-            json.WriteString("name", name);
-            json.WriteString("title", $"{title}, {PieceTitle.Size(size, card.Units)}");
-            json.WriteNumber("width", size.Width.Millimetres);
-            json.WriteNumber("height", size.Height.Millimetres);
-            json.WriteString("stamp", stamp);
-            if (!known.Contains(stamp))
-            {
-                json.WriteString("svg", picture.Svg);
-            }
-
-            Pieces(json, picture, reading.Source);
-            json.WriteEndObject();
+            yield return new(
+                name,
+                $"{title}, {PieceTitle.Size(size, card.Units)}",
+                size.Width.Millimetres,
+                size.Height.Millimetres,
+                stamp,
+                known.Contains(stamp) ? null : picture.Svg,
+                picture.Pieces.Select(p => new PieceView(p.Id, p.Title, p.Location.Source == source ? p.Location.Start.Line : 0)));
         }
-
-        json.WriteEndArray();
-        Roles(json, card);
     }
 
-    private static IEnumerable<(string Name, string Title, Units.Size Size, CardPicture Picture)> Pictures(
-        LaidOutCard card, bool isUnfolded)
+    /// <summary>The roles of a card.</summary>
+    public static IEnumerable<RoleView> Roles(LaidOutCard card) => card.Roles.Select(r =>
+        new RoleView(r.Name, PieceTitle.Paint(r.Paint), r.Paint.Side == PaperSide.Back ? "back" : "front"));
+
+    private static IEnumerable<(string Name, string Title, Units.Size Size, CardPicture Picture)> Drawn(LaidOutCard card, bool isUnfolded)
     {
         if (isUnfolded)
         {
@@ -69,36 +82,5 @@ public static class CardView
             yield return (name, char.ToUpperInvariant(label[0]) + label[1..], card.Find(face)?.Size
                 ?? card.Base.Closed, CardDrawing.Picture(card, face));
         }
-    }
-
-    private static void Pieces(Utf8JsonWriter json, CardPicture picture, SourceText source)
-    {
-        json.WriteStartArray("pieces");
-        foreach (var piece in picture.Pieces)
-        {
-            json.WriteStartObject();
-            json.WriteString("id", piece.Id);
-            json.WriteString("title", piece.Title);
-            // A piece from another file has no line in this one.
-            json.WriteNumber("line", piece.Location.Source == source ? piece.Location.Start.Line : 0);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static void Roles(Utf8JsonWriter json, LaidOutCard card)
-    {
-        json.WriteStartArray("roles");
-        foreach (var role in card.Roles)
-        {
-            json.WriteStartObject();
-            json.WriteString("name", role.Name);
-            json.WriteString("paper", PieceTitle.Paint(role.Paint));
-            json.WriteString("side", role.Paint.Side == PaperSide.Back ? "back" : "front");
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 }

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Sketch.Drawing;
 using Sketch.Panels;
 using Sketch.Stashes;
@@ -7,41 +6,40 @@ using Sketch.Units;
 
 namespace Sketch.Preview.Views;
 
+/// <summary>A side of a paper.</summary>
+/// <param name="Choice">The choice that assigns it to a role.</param>
+/// <param name="Name">Its name, in words.</param>
+/// <param name="Stock">Sheets and offcuts, in words.</param>
+/// <param name="Line">The line of the paper in the stash.</param>
+/// <param name="Svg">A swatch at true scale.</param>
+internal sealed record PaperView(string Choice, string Name, string Stock, int Line, string Svg);
+
 /// <summary>The papers of a stash as swatches at true scale.</summary>
-public static class StashView
+/// <param name="Papers">Each side of each paper.</param>
+internal sealed record StashView(IEnumerable<PaperView> Papers)
 {
     private static readonly Size Swatched = new(Length.Inch(1, 1, 4), Length.Inch(1, 1, 4));
 
-    /// <summary>Writes the property <c>papers</c>: each side with the choice that assigns it to a role.</summary>
-    public static void Write(Utf8JsonWriter json, Stash? stash)
-    {
-        json.WriteStartArray("papers");
-        foreach (var paper in stash?.Papers ?? [])
-        {
-            Side(json, stash!, paper, PaperSide.Front);
-            if (paper.Kind == StockKind.Patterned)
-            {
-                Side(json, stash!, paper, PaperSide.Back);
-            }
-        }
+    /// <summary>The papers of a stash; none for no stash.</summary>
+    public static StashView Of(Stash? stash) => new(stash is null ? [] : stash.Papers.SelectMany(paper =>
+        SidesOf(paper).Select(side => Side(stash, paper, side))));
 
-        json.WriteEndArray();
-    }
+    private static PaperSide[] SidesOf(StockPaper paper) =>
+        paper.Kind == StockKind.Patterned ? [PaperSide.Front, PaperSide.Back] : [PaperSide.Front];
 
-    private static void Side(Utf8JsonWriter json, Stash stash, StockPaper paper, PaperSide side)
+    private static PaperView Side(Stash stash, StockPaper paper, PaperSide side)
     {
         var face = paper.Side(side);
         var name = paper.Kind == StockKind.Cardstock ? paper.Name : $"{paper.Name}, {(side == PaperSide.Back ? "back" : "front")}";
-        json.WriteStartObject();
-        json.WriteString("choice", side == PaperSide.Back ? $"{paper.Name}/back" : paper.Name);
-        json.WriteString("name", face.Label is { } label ? $"{name} ({label})" : name);
-        json.WriteString("stock", Stock(stash, paper));
-        json.WriteNumber("line", paper.Location.Start.Line);
-        json.WriteString("svg", Swatch.Draw(face.Look, Swatched, name, stash.Units));
-        json.WriteEndObject();
+        return new(
+            side == PaperSide.Back ? $"{paper.Name}/back" : paper.Name,
+            face.Label is { } label ? $"{name} ({label})" : name,
+            StockOf(stash, paper),
+            paper.Location.Start.Line,
+            Swatch.Draw(face.Look, Swatched, name, stash.Units));
     }
 
-    private static string Stock(Stash stash, StockPaper paper)
+    private static string StockOf(Stash stash, StockPaper paper)
     {
         var sheets = paper.Sheets switch
         {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using Sketch.Drawing;
 using Sketch.Output.Rendering;
 using Sketch.Panels;
@@ -9,43 +8,37 @@ using Sketch.Variants;
 
 namespace Sketch.Preview.Views;
 
+/// <summary>A card in other papers.</summary>
+/// <param name="Choices">The paper of each role, as on the command line.</param>
+/// <param name="Name">The papers, in words.</param>
+/// <param name="Picture">A small picture, a PNG.</param>
+internal sealed record VariantView(IEnumerable<string> Choices, string Name, byte[] Picture);
+
 /// <summary>A card in many papers of a stash, each a small picture to choose.</summary>
-public static class VariantsView
+/// <param name="Variants">The variants.</param>
+/// <param name="Told">A sentence about them.</param>
+internal sealed record VariantsView(IEnumerable<VariantView> Variants, string Told)
 {
     /// <summary>The most variants that are shown at once.</summary>
     public const int Limit = 24;
 
     private const double DotsPerInch = 60;
 
-    /// <summary>Writes the properties <c>variants</c> and <c>told</c>, a sentence about them.</summary>
-    /// <param name="json">The writer.</param>
+    /// <summary>The best variants of a card in the papers of a stash.</summary>
     /// <param name="card">The card.</param>
     /// <param name="stash">The stash.</param>
-    public static void Write(Utf8JsonWriter json, LaidOutCard card, Stash stash)
+    public static VariantsView Of(LaidOutCard card, Stash stash)
     {
         var found = VariantSearch.Find(card, stash, new([], [], Limit));
         var pictures = Pictures(card, new(stash, []), found.Best);
-        json.WriteStartArray("variants");
-        foreach (var (variant, picture) in found.Best.Zip(pictures))
-        {
-            json.WriteStartObject();
-            json.WriteStartArray("choices");
-            foreach (var choice in variant.Choices)
-            {
-                json.WriteStringValue(choice.ToString());
-            }
-
-            json.WriteEndArray();
-            json.WriteString("name",
-                string.Join(", ", variant.Choices.Select(c => $"{c.Role} {c.Paper}{(c.Side == PaperSide.Back ? " back" : "")}")));
-            json.WriteBase64String("picture", picture);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteString("told", found.Best.IsEmpty
-            ? found.WhyNone(card) : $"{found.Best.Length} of {Counted.Of(found.Found, "way")} to make it, the most different and most "
-                + "legible first.");
+        return new(
+            found.Best.Zip(pictures, (variant, picture) => new VariantView(
+                variant.Choices.Select(c => c.ToString()),
+                string.Join(", ", variant.Choices.Select(c => $"{c.Role} {c.Paper}{(c.Side == PaperSide.Back ? " back" : "")}")),
+                picture)),
+            found.Best.IsEmpty
+                ? found.WhyNone(card)
+                : $"{found.Best.Length} of {Counted.Of(found.Found, "way")} to make it, the most different and most legible first.");
     }
 
     private static byte[][] Pictures(LaidOutCard card, RoleFilling filling, ImmutableArray<PaperVariant> variants)

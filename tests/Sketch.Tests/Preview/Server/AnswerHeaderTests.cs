@@ -25,7 +25,7 @@ public sealed class AnswerHeaderTests : OnOpenedPage
             "no word" => new(HttpMethod.Get, $"{Page.Origin}/"),
             "foreign page" => Page.See(OpenedPage.Card),
             "no JSON" => Page.Say("see", new StringContent("{", Encoding.UTF8, "application/json")),
-            _ => Page.Say("see", new ByteArrayContent(new byte[30_000_000])),
+            _ => Page.Say("see", new ByteArrayContent(new byte[30_000_000]) { Headers = { ContentType = new("application/json") } }),
         };
         if (answer == "foreign name")
         {

@@ -82,12 +82,37 @@ public sealed class RequestLimitTests : OnOpenedPage
     [InlineData("{\"file\":\"lamp.card\",\"window\":\"window0000000001\",\"text\":\"\u00ff\\ud800\"}")]
     [InlineData("{\"\\ud800\":1,\"file\":\"lamp.card\",\"window\":\"window0000000001\",\"text\":\"\"}")]
     public async Task A_body_that_is_not_text_is_rejected(string body) =>
-        Assert.Equal(HttpStatusCode.BadRequest, await Page.Status(Page.Say("see", new ByteArrayContent(Encoding.Latin1.GetBytes(body)))));
+        Assert.Equal(HttpStatusCode.BadRequest, await Page.Status(Page.Say("see", new ByteArrayContent(Encoding.Latin1.GetBytes(body))
+        {
+            Headers = { ContentType = new("application/json") },
+        })));
+
+    // A page of another site can send these types without asking the server first.
+    [Theory]
+    [InlineData("text/plain")]
+    [InlineData("application/x-www-form-urlencoded")]
+    [InlineData("multipart/form-data")]
+    public async Task A_body_of_another_type_is_rejected(string type) =>
+        Assert.Equal(HttpStatusCode.UnsupportedMediaType, await Page.Status(Page.Say("see", new StringContent(
+            "{\"file\":\"lamp.card\",\"window\":\"window0000000001\",\"text\":\"\"}", Encoding.UTF8, type))));
+
+    [Theory]
+    [InlineData("see", "{", HttpStatusCode.BadRequest)]
+    [InlineData("save", "{\"file\":null}", HttpStatusCode.BadRequest)]
+    [InlineData("see", "{\"choices\":[null]}", HttpStatusCode.BadRequest)]
+    [InlineData("nothing", "{}", HttpStatusCode.NotFound)]
+    public async Task The_page_gets_a_problem_for_what_no_route_answers(string path, string body, HttpStatusCode expected)
+    {
+        var (status, json) = await Page.Ask(Page.Say(path, new StringContent(body, Encoding.UTF8, "application/json")));
+        Assert.Equal(
+            (expected, "The page sent an invalid request. Reload it."), (status, json.GetProperty("problem").GetString()));
+    }
 
     [Fact]
     public async Task JSON_of_a_hundred_thousand_levels_is_rejected() =>
         Assert.Equal(HttpStatusCode.BadRequest,
-            await Page.Status(Page.Say("see", new StringContent($"{{\"file\":{new string('[', 100_000)}"))));
+            await Page.Status(Page.Say(
+                "see", new StringContent($"{{\"file\":{new string('[', 100_000)}", Encoding.UTF8, "application/json"))));
 
     [Theory]
     [InlineData("{\"file\":7,\"window\":[],\"text\":{},\"choices\":\"a\",\"known\":7}")]
