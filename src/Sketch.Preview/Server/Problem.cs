@@ -19,6 +19,7 @@ internal sealed record Problem(int Status, string Sentence) : IResult
     /// <param name="status">The status with which it was refused.</param>
     public static Problem OfRefused(int status) => new(status, status switch
     {
+        StatusCodes.Status404NotFound => "There is nothing at this address.",
         StatusCodes.Status408RequestTimeout or StatusCodes.Status413PayloadTooLarge =>
             "The text is too large or did not arrive completely. Try again, or split the text.",
         StatusCodes.Status429TooManyRequests => "The page sends too many requests. Wait a moment.",

@@ -97,15 +97,14 @@ public sealed class RequestLimitTests : OnOpenedPage
             "{\"file\":\"lamp.card\",\"window\":\"window0000000001\",\"text\":\"\"}", Encoding.UTF8, type))));
 
     [Theory]
-    [InlineData("see", "{", HttpStatusCode.BadRequest)]
-    [InlineData("save", "{\"file\":null}", HttpStatusCode.BadRequest)]
-    [InlineData("see", "{\"choices\":[null]}", HttpStatusCode.BadRequest)]
-    [InlineData("nothing", "{}", HttpStatusCode.NotFound)]
-    public async Task The_page_gets_a_problem_for_what_no_route_answers(string path, string body, HttpStatusCode expected)
+    [InlineData("see", "{", HttpStatusCode.BadRequest, "The page sent an invalid request. Reload it.")]
+    [InlineData("save", "{\"file\":null}", HttpStatusCode.BadRequest, "The page sent an invalid request. Reload it.")]
+    [InlineData("see", "{\"choices\":[null]}", HttpStatusCode.BadRequest, "The page sent an invalid request. Reload it.")]
+    [InlineData("nothing", "{}", HttpStatusCode.NotFound, "There is nothing at this address.")]
+    public async Task The_page_gets_a_problem_for_what_no_route_answers(string path, string body, HttpStatusCode expected, string problem)
     {
         var (status, json) = await Page.Ask(Page.Say(path, new StringContent(body, Encoding.UTF8, "application/json")));
-        Assert.Equal(
-            (expected, "The page sent an invalid request. Reload it."), (status, json.GetProperty("problem").GetString()));
+        Assert.Equal((expected, problem), (status, json.GetProperty("problem").GetString()));
     }
 
     [Fact]
