@@ -21,7 +21,7 @@ internal static class FormatVerb
         var json = Options.Json();
         var verb = new VerbCommand(
             "format",
-            "Prints files in their canonical spelling, comments and all.",
+            "Prints files in their canonical spelling, with their comments.",
             "sketch format fair-winds.card",
             "sketch format --write *.card")
         {
