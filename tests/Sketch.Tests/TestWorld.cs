@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Lettering;
 using Sketch.Diagnostics;
+using Sketch.Output.Lettering;
 using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
@@ -11,12 +12,15 @@ namespace Sketch.Tests;
 
 /// <summary>
 /// A world of a few files and one plain lettering, so that sizes that follow from words can be worked out by hand: every character
-/// is 0.8 of a capital's height wide and as tall as a capital, letters stand without gaps, and a blank is an empty 0.8.
+/// is 0.8 of a capital's height wide and as tall as a capital, letters stand without gaps, and a blank is an empty 0.8. Words printed
+/// about a card are set in the tool's own font.
 /// </summary>
 internal sealed class TestWorld : IWorld
 {
     /// <summary>Width of every character in heights of a capital.</summary>
     public const double CharacterWidth = 0.8;
+
+    private static readonly FontLibrary OwnFont = new([]);
 
     private readonly Dictionary<string, string> _texts = [];
     private readonly Dictionary<string, Outline> _artwork = [];
@@ -63,6 +67,8 @@ internal sealed class TestWorld : IWorld
 
         return Result.Of(new ShapedWords(new(boxes.ToImmutable()), ""));
     }
+
+    public TextRun SetWords(string words) => OwnFont.Set(words);
 
     private static Contour Box(double left, double right) => new(
         new(left, -1), [Segment.Line(new(right, -1)), Segment.Line(new(right, 0)), Segment.Line(new(left, 0)),

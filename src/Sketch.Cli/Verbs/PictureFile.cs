@@ -1,5 +1,6 @@
 using System.Text;
 using Sketch.Diagnostics;
+using Sketch.Drawing;
 using Sketch.Output.Files;
 using Sketch.Output.Rendering;
 
@@ -28,16 +29,19 @@ internal static class PictureFile
     /// <returns>Why it cannot be drawn in this form, in a plain sentence; null when it is written.</returns>
     /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file that Sketch did not make is
     /// there.</exception>
-    public static Failure? Write(string path, string svg, string title, int dpi) => Write(path, [svg], title, dpi);
+    public static Failure? Write(string path, string svg, string title, int dpi) => Write(path, new DrawnPage(svg), title, dpi);
 
-    /// <summary>Writes pictures as the pages of one PDF.</summary>
+    /// <summary>Writes a page to print as a picture; see <see cref="Write(string, string, string, int)"/>.</summary>
+    public static Failure? Write(string path, DrawnPage page, string title, int dpi) => Write(path, [page], title, dpi);
+
+    /// <summary>Writes pages to print as one PDF.</summary>
     /// <param name="path">The file, which ends in .pdf; missing folders are made.</param>
-    /// <param name="pages">The pictures.</param>
+    /// <param name="pages">The pages.</param>
     /// <param name="title">The title of the whole.</param>
     /// <returns>Why it cannot be made, in a plain sentence; null when it is written.</returns>
     /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it, or a file that Sketch did not make is
     /// there.</exception>
-    public static Failure? WritePages(string path, IReadOnlyList<string> pages, string title) => Write(path, pages, title, 0);
+    public static Failure? WritePages(string path, IReadOnlyList<DrawnPage> pages, string title) => Write(path, pages, title, 0);
 
     /// <summary>Deletes a picture of an earlier run; a file that Sketch did not make is kept.</summary>
     /// <returns>Whether there was one.</returns>
@@ -59,15 +63,15 @@ internal static class PictureFile
         }
     }
 
-    private static Failure? Write(string path, IReadOnlyList<string> pages, string title, int dpi)
+    private static Failure? Write(string path, IReadOnlyList<DrawnPage> pages, string title, int dpi)
     {
         RefuseForeign(path);
         using var content = new MemoryStream();
         var failure = Path.GetExtension(path) switch
         {
-            ".png" => SvgRenderer.WritePng(pages[0], dpi, content),
+            ".png" => SvgRenderer.WritePng(pages[0].Svg, dpi, content),
             ".pdf" => SvgRenderer.WritePdf(pages, title, content),
-            _ => WriteSvg(pages[0], content),
+            _ => WriteSvg(pages[0].Svg, content),
         };
         if (failure is null)
         {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Sketch.Drawing;
 using Sketch.Output.Files;
 using Sketch.Output.Rendering;
 using Sketch.Planning.Diagrams;
@@ -38,7 +39,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
             printed.AddRange(sheets);
             for (var page = 0; page < sheets.Count; page++)
             {
-                Write(DiagramName(i, pages.Work[i].Paper, page), Marked(sheets[page]));
+                Write(DiagramName(i, pages.Work[i].Paper, page), Marked(sheets[page].Svg));
             }
         }
 
@@ -58,7 +59,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
 
     private static byte[] Marked(string svg) => Encoding.UTF8.GetBytes(svg.Insert(svg.IndexOf('>') + 1, Encoding.UTF8.GetString(SvgMark)));
 
-    private void WriteBooklet(List<string> pages)
+    private void WriteBooklet(List<DrawnPage> pages)
     {
         using var content = new MemoryStream();
         if (SvgRenderer.WritePdf(pages, plan.Files.Batch.Title, content) is null)

@@ -84,6 +84,9 @@ public sealed class FolderFiles(bool mayLeaveFolder = false, FontLibrary? fonts 
         ? _fonts.Shape(words, font)
         : Find(font, namedIn).Then(found => _fonts.ShapeInFile(words, found));
 
+    /// <inheritdoc/>
+    public TextRun SetWords(string words) => _fonts.Set(words);
+
     private Result<string> Find(string path, string namedIn)
     {
         var written = path.Replace('\\', '/');

@@ -19,6 +19,7 @@ public sealed class FontLibrary
     private readonly InstalledFonts _installed;
     private readonly ConcurrentDictionary<(string Path, int Index, DateTime Written), LetterFont?> _files = new();
     private readonly ConcurrentDictionary<(string Words, LetterFont Font), ShapedWords> _shaped = new();
+    private readonly ConcurrentDictionary<string, TextRun> _set = new(StringComparer.Ordinal);
 
     /// <summary>The tool's own font and the fonts installed in the usual folders of the operating system.</summary>
     public FontLibrary()
@@ -44,6 +45,17 @@ public sealed class FontLibrary
     /// <param name="path">The file.</param>
     /// <returns>The shaped words; a problem of the file reads as the end of a sentence after a colon.</returns>
     public Result<ShapedWords> ShapeInFile(string words, string path) => Open(path, 0).Map(font => Shape(words, font));
+
+    /// <summary>Sets one line of words in the tool's own font.</summary>
+    public TextRun Set(string words)
+    {
+        if (_set.Count > RememberedWords)
+        {
+            _set.Clear();
+        }
+
+        return _set.GetOrAdd(words, OwnFont.Plain.Open(OwnFont.Regular).Set);
+    }
 
     private ShapedWords Shape(string words, LetterFont font)
     {

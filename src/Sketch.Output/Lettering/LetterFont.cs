@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Collections.Immutable;
 using System.Text;
 using HarfBuzzSharp;
 using Sketch.Shapes;
@@ -20,17 +21,27 @@ internal sealed class LetterFont
     // no more than a ten-thousandth of a capital.
     private const double WorkingCapHeight = 20;
 
+    /// <summary>A glyph and where it is drawn, in the units of the font, y growing downwards.</summary>
+    /// <param name="Glyph">Its number.</param>
+    /// <param name="X">Its origin.</param>
+    /// <param name="Y">Its origin.</param>
+    /// <param name="Middle">The middle of its advance.</param>
+    /// <param name="Character">The index in the words of the first UTF-16 unit that it shows.</param>
+    private readonly record struct Pen(ushort Glyph, int X, int Y, double Middle, int Character);
+
     private readonly Lock _gate = new();
     private readonly SKTypeface _typeface;
     private readonly SKFont _drawn;
     private readonly Font _shaper;
     private readonly double _scale;
-    private readonly Dictionary<ushort, Outline> _glyphs = [];
+    private readonly Face _face;
+    private readonly Dictionary<ushort, (Outline Outline, double Left, double Right)> _glyphs = [];
 
-    private LetterFont(SKTypeface typeface, SKFont drawn, Font shaper)
+    private LetterFont(SKTypeface typeface, SKFont drawn, Face face, Font shaper)
     {
         _typeface = typeface;
         _drawn = drawn;
+        _face = face;
         _shaper = shaper;
         _scale = WorkingCapHeight / CapHeight();
     }
@@ -55,11 +66,11 @@ internal sealed class LetterFont
         };
         // Blob.FromStream would keep the address of an array that the garbage collector may free.
         using var blob = new Blob(data.Data, content.Length, MemoryMode.Duplicate);
-        using var face = new Face(blob, index) { UnitsPerEm = typeface.UnitsPerEm };
+        var face = new Face(blob, index) { UnitsPerEm = typeface.UnitsPerEm };
         var shaper = new Font(face);
         shaper.SetScale(typeface.UnitsPerEm, typeface.UnitsPerEm);
         shaper.SetFunctionsOpenType();
-        var font = new LetterFont(typeface, drawn, shaper);
+        var font = new LetterFont(typeface, drawn, face, shaper);
         return double.IsFinite(font._scale) ? font : null;
     }
 
@@ -68,34 +79,93 @@ internal sealed class LetterFont
     /// </summary>
     public ShapedWords Shape(string words)
     {
-        var text = string.Concat(words.EnumerateRunes().Select(r => Rune.IsControl(r) ? new Rune(' ') : r));
+        var text = Plain(words);
         lock (_gate)
         {
-            using var buffer = new Buffer { ClusterLevel = ClusterLevel.Characters };
-            buffer.AddUtf16(text);
-            buffer.GuessSegmentProperties();
-            _shaper.Shape(buffer);
-            return Draw(buffer, Missing(buffer, text));
+            using var buffer = ShapedBuffer(text);
+            return Draw(Pens(buffer), Missing(buffer, text));
         }
     }
 
-    private ShapedWords Draw(Buffer buffer, string missing)
+    /// <summary>Sets one line of words as <see cref="Shape"/> does, without drawing it.</summary>
+    public TextRun Set(string words)
+    {
+        var text = Plain(words);
+        lock (_gate)
+        {
+            using var buffer = ShapedBuffer(text);
+            var pens = Pens(buffer);
+            var (left, right) = (double.PositiveInfinity, double.NegativeInfinity);
+            foreach (var pen in pens)
+            {
+                if (GlyphOf(pen.Glyph) is { Outline.IsEmpty: false } glyph)
+                {
+                    (left, right) = (Math.Min(left, pen.X * _scale + glyph.Left), Math.Max(right, pen.X * _scale + glyph.Right));
+                }
+            }
+
+            var isBlank = left > right;
+            (left, right) = isBlank ? (0, 0) : (left, right);
+            var glyphs = pens.Select(p => new PlacedGlyph(
+                p.Glyph, (p.X * _scale - left) / WorkingCapHeight, p.Y * _scale / WorkingCapHeight, p.Character));
+            return new(text, [.. glyphs], (right - left) / WorkingCapHeight, () =>
+            {
+                lock (_gate)
+                {
+                    return Draw(pens, "").Outline;
+                }
+            });
+        }
+    }
+
+    /// <summary>The font as a file with the outlines of some of its glyphs only, under their numbers.</summary>
+    public byte[] Subset(IEnumerable<ushort> glyphs)
+    {
+        lock (_gate)
+        {
+            return FontSubset.Of(_face, glyphs);
+        }
+    }
+
+    private static string Plain(string words) =>
+        string.Concat(words.EnumerateRunes().Select(r => Rune.IsControl(r) ? new Rune(' ') : r));
+
+    private Buffer ShapedBuffer(string text)
+    {
+        var buffer = new Buffer { ClusterLevel = ClusterLevel.Characters };
+        buffer.AddUtf16(text);
+        buffer.GuessSegmentProperties();
+        _shaper.Shape(buffer);
+        return buffer;
+    }
+
+    private static ImmutableArray<Pen> Pens(Buffer buffer)
     {
         var infos = buffer.GetGlyphInfoSpan();
         var positions = buffer.GetGlyphPositionSpan();
-        var ink = new List<ShapedGlyph>();
-        double penX = 0, penY = 0;
+        var pens = ImmutableArray.CreateBuilder<Pen>(infos.Length);
+        int x = 0, y = 0;
         for (var i = 0; i < infos.Length; i++)
         {
-            if (GlyphOf((ushort)infos[i].Codepoint) is { IsEmpty: false } glyph)
-            {
-                ink.Add(new(
-                    glyph.Transform(Affine.Shift((penX + positions[i].XOffset) * _scale, -(penY + positions[i].YOffset) * _scale)),
-                    (penX + positions[i].XAdvance / 2.0) * _scale));
-            }
+            pens.Add(new(
+                (ushort)infos[i].Codepoint, x + positions[i].XOffset, -(y + positions[i].YOffset), x + positions[i].XAdvance / 2.0,
+                (int)infos[i].Cluster));
+            x += positions[i].XAdvance;
+            y += positions[i].YAdvance;
+        }
 
-            penX += positions[i].XAdvance;
-            penY += positions[i].YAdvance;
+        return pens.DrainToImmutable();
+    }
+
+    private ShapedWords Draw(ImmutableArray<Pen> pens, string missing)
+    {
+        var ink = new List<ShapedGlyph>();
+        foreach (var pen in pens)
+        {
+            if (GlyphOf(pen.Glyph).Outline is { IsEmpty: false } glyph)
+            {
+                ink.Add(new(glyph.Transform(Affine.Shift(pen.X * _scale, pen.Y * _scale)), pen.Middle * _scale));
+            }
         }
 
         if (ink.Count == 0)
@@ -126,12 +196,13 @@ internal sealed class LetterFont
         return string.Concat(missing);
     }
 
-    private Outline GlyphOf(ushort id)
+    private (Outline Outline, double Left, double Right) GlyphOf(ushort id)
     {
         if (!_glyphs.TryGetValue(id, out var glyph))
         {
             using var path = _drawn.GetGlyphPath(id);
-            glyph = path is null ? Outline.Empty : InkOverlap.Read(path, Affine.Scale(_scale, _scale));
+            var outline = path is null ? Outline.Empty : InkOverlap.Read(path, Affine.Scale(_scale, _scale));
+            glyph = outline.IsEmpty ? (outline, 0, 0) : (outline, outline.Bounds.Left, outline.Bounds.Right);
             _glyphs.Add(id, glyph);
         }
 

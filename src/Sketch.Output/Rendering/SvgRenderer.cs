@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
 using Sketch.Diagnostics;
+using Sketch.Drawing;
 using SkiaSharp;
 using Svg;
 using Svg.Skia;
@@ -9,8 +10,8 @@ namespace Sketch.Output.Rendering;
 
 /// <summary>
 /// Makes PNG and PDF from the pictures that the engine draws as SVG. Their root element gives a physical width and height;
-/// words in them are outlines already, and the view box has the proportions of the page. No file is read or written, and the same picture
-/// gives the same bytes.
+/// words in them are outlines already, and the view box has the proportions of the page. The words of pages to print become text in a PDF.
+/// No file is read or written, and the same picture gives the same bytes.
 /// </summary>
 public static class SvgRenderer
 {
@@ -79,10 +80,19 @@ public static class SvgRenderer
     /// <param name="output">Receives the PDF; nothing is written if there is a problem.</param>
     /// <returns>Why there is no PDF, in a plain sentence; null when there is.</returns>
     /// <exception cref="ArgumentException">There are no pages, or one is not an SVG with a physical size.</exception>
-    public static Failure? WritePdf(IReadOnlyList<string> pages, string title, Stream output)
+    public static Failure? WritePdf(IReadOnlyList<string> pages, string title, Stream output) =>
+        WritePdf([.. pages.Select(p => new DrawnPage(p))], title, output);
+
+    /// <summary>Makes a PDF of pages to print, each of exactly its size; their words are text that can be found and copied.</summary>
+    /// <param name="pages">The pages, at least one.</param>
+    /// <param name="title">The document's title, as a viewer shows it.</param>
+    /// <param name="output">Receives the PDF; nothing is written if there is a problem.</param>
+    /// <returns>Why there is no PDF, in a plain sentence; null when there is.</returns>
+    /// <exception cref="ArgumentException">There are no pages, or one is not an SVG with a physical size.</exception>
+    public static Failure? WritePdf(IReadOnlyList<DrawnPage> pages, string title, Stream output)
     {
         ArgumentOutOfRangeException.ThrowIfZero(pages.Count);
-        var sizes = pages.Select(SvgSize.Read).ToList();
+        var sizes = pages.Select(p => SvgSize.Read(p.Shapes)).ToList();
         if (sizes.FindIndex(s => Math.Max(s.Width, s.Height) > PageLimitInches) is >= 0 and var large)
         {
             return new(Invariant($"Page {large + 1} would be {sizes[large].Width:0.##} x {sizes[large].Height:0.##} in; ")
@@ -97,13 +107,18 @@ public static class SvgRenderer
             RasterDpi = PageGrid(sizes),
             EncodingQuality = 101
         };
+        using var text = new PrintedText(pages);
         using var document = SKDocument.CreatePdf(output, metadata);
-        foreach (var (svg, size) in pages.Zip(sizes))
+        foreach (var (page, size) in pages.Zip(sizes))
         {
             // PDF viewers disagree on how a translucent fill and stroke in one operation looks.
-            using var picture = new Picture(svg, size, flat: false);
+            using var picture = new Picture(page.Shapes, size, flat: false);
             var (width, height) = (size.Width * PointsPerInch, size.Height * PointsPerInch);
-            picture.Draw(document.BeginPage((float)width, (float)height), width, height);
+            var canvas = document.BeginPage((float)width, (float)height);
+            canvas.Save();
+            picture.Draw(canvas, width, height);
+            canvas.Restore();
+            text.Draw(canvas, page);
             document.EndPage();
         }
 

@@ -30,7 +30,7 @@ internal sealed class PageFlow
     private readonly bool _inInches;
     private readonly string _title;
     private readonly Lettering _lettering;
-    private readonly List<string> _pages = [];
+    private readonly List<DrawnPage> _pages = [];
     private SvgWriter? _svg;
     private double _top;
     private double _head;
@@ -60,13 +60,13 @@ internal sealed class PageFlow
     {
         if (_svg is { } svg)
         {
-            _pages.Add(svg.Close().ToString());
+            _pages.Add(svg.Close().ToPage());
             _svg = null;
         }
     }
 
     /// <summary>The pages.</summary>
-    public IReadOnlyList<string> Finish()
+    public IReadOnlyList<DrawnPage> Finish()
     {
         EndPage();
         return _pages;

@@ -52,14 +52,11 @@ internal sealed class PieceLabels(SheetWork work, LengthFormat lengths, Letterin
     {
         foreach (var (lines, place, colour) in _labels)
         {
-            svg.Open("g").Attribute("fill", colour);
             for (var i = 0; i < lines.Length; i++)
             {
                 lettering.Write(svg, lines[i], place.Centre.X, place.Top + Lettering.CapitalHeight(PageFlow.Points) * 1.2
-                    + i * LineSpacing, PageFlow.Points, Alignment.Centre);
+                    + i * LineSpacing, PageFlow.Points, Alignment.Centre, colour);
             }
-
-            svg.Close();
         }
     }
 

@@ -37,7 +37,7 @@ public sealed class PlanPages
     public ImmutableArray<SheetWork> Work { get; }
 
     /// <summary>The summary: one page, or as many as needed.</summary>
-    public IReadOnlyList<string> Summary()
+    public IReadOnlyList<DrawnPage> Summary()
     {
         var summary = PlanSummary.Of(_plan, _lengths);
         var flow = Flow(summary.Title);
@@ -53,7 +53,7 @@ public sealed class PlanPages
     /// <summary>
     /// One stack of sheets: the diagram, the steps and what the pieces are for; a long text gets a page of its own.
     /// </summary>
-    public IReadOnlyList<string> Sheet(SheetWork work)
+    public IReadOnlyList<DrawnPage> Sheet(SheetWork work)
     {
         var flow = Flow(work.Heading(_lengths));
         flow.Heading(work.Heading(_lengths));

@@ -80,12 +80,23 @@ internal sealed class SheetDrawing
 
         foreach (var number in numbers)
         {
-            Boxed(number, Ink, White, number.Box.Height / 2);
+            Box(number, Ink, number.Box.Height / 2);
         }
 
         foreach (var callout in callouts)
         {
-            Boxed(callout, White, Ink, 0);
+            Box(callout, White, 0);
+        }
+
+        // Words come last, since a page shows them above all shapes.
+        foreach (var number in numbers)
+        {
+            _lettering.WriteCentred(_svg, number.Words, number.Box.Centre, Points, White);
+        }
+
+        foreach (var callout in callouts)
+        {
+            _lettering.WriteCentred(_svg, callout.Words, callout.Box.Centre, Points, Ink);
         }
 
         labels.Write(_svg);
@@ -119,14 +130,11 @@ internal sealed class SheetDrawing
         }
     }
 
-    private void Boxed(Note note, string fill, string colour, double radius)
+    private void Box(Note note, string fill, double radius)
     {
         var box = note.Box;
         _svg.Open("rect").Attribute("x", box.Left).Attribute("y", box.Top).Attribute("width", box.Width).Attribute("height", box.Height)
             .Attribute("rx", radius)
             .Attribute("fill", fill).Attribute("stroke", Ink).Attribute("stroke-width", ThinLine).Close();
-        _svg.Open("g").Attribute("fill", colour);
-        _lettering.WriteCentred(_svg, note.Words, box.Centre, Points);
-        _svg.Close();
     }
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Diagnostics;
+using Sketch.Drawing;
 using Sketch.Output.Rendering;
 using Sketch.Panels;
 using Sketch.Preview.Sessions;
@@ -44,11 +45,11 @@ internal sealed class PrintRoutes(PageServices room)
                 templates.Pages, $"Templates for {card.Title}", $"{Path.GetFileNameWithoutExtension(reading.Source.Path)}-templates.pdf");
         });
 
-    /// <summary>A PDF of pictures, or why there is none.</summary>
-    /// <param name="pages">The pictures.</param>
+    /// <summary>A PDF of pages, or why there is none.</summary>
+    /// <param name="pages">The pages.</param>
     /// <param name="title">The title of the document.</param>
     /// <param name="name">The name of the file.</param>
-    internal static IResult Pdf(IReadOnlyList<string> pages, string title, string name)
+    internal static IResult Pdf(IReadOnlyList<DrawnPage> pages, string title, string name)
     {
         using var pdf = new MemoryStream();
         return SvgRenderer.WritePdf(pages, title, pdf) is { Problem: var problem }

@@ -64,6 +64,9 @@ public sealed class CachedFiles(FontLibrary fonts) : IWorld
     /// <inheritdoc/>
     public Result<ShapedWords> ShapeWords(string words, string? font, string namedIn) => _files.ShapeWords(words, font, namedIn);
 
+    /// <inheritdoc/>
+    public TextRun SetWords(string words) => _files.SetWords(words);
+
     /// <summary>
     /// What identifies the content of a file. It includes the folder of the file that names it and the name as written, since
     /// whether a file may be named depends on both.

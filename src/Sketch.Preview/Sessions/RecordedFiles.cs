@@ -68,4 +68,7 @@ internal sealed class RecordedFiles(CachedFiles files) : IWorld
 
         return answer;
     }
+
+    /// <inheritdoc/>
+    public TextRun SetWords(string words) => files.SetWords(words);
 }

@@ -11,7 +11,8 @@ namespace Sketch.Drawing;
 public sealed class SvgWriter
 {
     private readonly StringBuilder _text = new();
-    private readonly Stack<string> _open = new();
+    private readonly Stack<(string Name, Affine OnPage)> _open = new();
+    private readonly List<WordsOnPage> _words = [];
     private readonly int _indent;
     private bool _inStartTag;
     private bool _onOneLine;
@@ -50,7 +51,7 @@ public sealed class SvgWriter
         EndStartTag();
         NewLine(_open.Count);
         _text.Append('<').Append(name);
-        _open.Push(name);
+        _open.Push((name, OnPage));
         _inStartTag = true;
         return this;
     }
@@ -79,6 +80,8 @@ public sealed class SvgWriter
             return this;
         }
 
+        var (name, outer) = _open.Pop();
+        _open.Push((name, by.Then(outer)));
         var isShift = by == Affine.Shift(by.E, by.F);
         _text.Append(" transform=\"").Append(isShift ? "translate(" : "matrix(");
         if (!isShift)
@@ -105,10 +108,20 @@ public sealed class SvgWriter
         return Close();
     }
 
+    /// <summary>
+    /// Puts words into the open element. A page shows them above all its shapes, so what is to cover them must not be drawn here.
+    /// </summary>
+    public SvgWriter Words(PageWords words)
+    {
+        EndStartTag();
+        _words.Add(new(words, OnPage, _text.Length, _indent + _open.Count));
+        return this;
+    }
+
     /// <summary>Closes the innermost open element.</summary>
     public SvgWriter Close()
     {
-        var name = _open.Pop();
+        var (name, _) = _open.Pop();
         if (_inStartTag)
         {
             _text.Append("/>");
@@ -131,12 +144,20 @@ public sealed class SvgWriter
     public SvgWriter Insert(SvgWriter other)
     {
         EndStartTag();
+        _words.AddRange(other._words.Select(w => w with { At = w.At + _text.Length, OnPage = w.OnPage.Then(OnPage) }));
         _text.Append(other._text);
         return this;
     }
 
-    /// <summary>The text so far, with a line end; it is a complete picture only when every element is closed.</summary>
-    public override string ToString() => _text.ToString() + "\n";
+    /// <summary>The drawing as a page to print; every element is closed.</summary>
+    public DrawnPage ToPage() => new(_text.ToString() + "\n", [.. _words]);
+
+    /// <summary>
+    /// The text so far, words as outlines, with a line end; it is a complete picture only when every element is closed.
+    /// </summary>
+    public override string ToString() => _words.Count == 0 ? _text.ToString() + "\n" : ToPage().Svg;
+
+    private Affine OnPage => _open.TryPeek(out var innermost) ? innermost.OnPage : Affine.Identity;
 
     private void EndStartTag()
     {

@@ -5,19 +5,20 @@ namespace Sketch.Shapes;
 public sealed partial record Outline
 {
     /// <summary>
-    /// The outline as the data of an SVG path in millimetres with at most four decimals, with the commands M, L, C and Z only; empty for an
-    /// empty outline.
+    /// The outline as the data of an SVG path in millimetres, with the commands M, L, C and Z only; empty for an empty outline.
     /// </summary>
-    public string ToSvgPath()
+    /// <param name="decimals">The most decimals of a number.</param>
+    public string ToSvgPath(int decimals = 4)
     {
         var path = new StringBuilder();
-        AppendSvgPath(path);
+        AppendSvgPath(path, decimals);
         return path.ToString();
     }
 
     /// <summary>Appends the same data to a longer text.</summary>
-    public void AppendSvgPath(StringBuilder path)
+    public void AppendSvgPath(StringBuilder path, int decimals = 4)
     {
+        var smallest = Math.Pow(10, -decimals);
         foreach (var contour in Contours)
         {
             path.Append('M');
@@ -46,15 +47,15 @@ public sealed partial record Outline
 
         void Write(Point point)
         {
-            path.AppendNumber(point.X);
+            path.AppendNumber(point.X, decimals);
             Space(point.Y);
-            path.AppendNumber(point.Y);
+            path.AppendNumber(point.Y, decimals);
         }
 
         // A minus sign separates two numbers by itself; a number that may round to zero may have no sign.
         void Space(double next)
         {
-            if (next > -0.0001)
+            if (next > -smallest)
             {
                 path.Append(' ');
             }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
+using Sketch.Drawing;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.World;
@@ -7,10 +8,11 @@ using Sketch.World;
 namespace Sketch.Templates;
 
 /// <summary>Full-size templates of cards.</summary>
-/// <param name="Pages">The pages as SVG, each of exactly the size of the printer's paper.</param>
+/// <param name="Pages">The pages, each of exactly the size of the printer's paper.</param>
 /// <param name="Sheets">The same pages before drawing.</param>
 /// <param name="Pieces">What to cut.</param>
-public sealed record CardTemplates(ImmutableArray<string> Pages, ImmutableArray<TemplateSheet> Sheets, ImmutableArray<TemplatePiece> Pieces)
+public sealed record CardTemplates(
+    ImmutableArray<DrawnPage> Pages, ImmutableArray<TemplateSheet> Sheets, ImmutableArray<TemplatePiece> Pieces)
 {
     /// <summary>
     /// Makes the templates of cards: pages with all pieces, packed together, then for each face of each card a guide to where its pieces

@@ -5,7 +5,7 @@ using Sketch.Shapes;
 namespace Sketch.Templates;
 
 /// <summary>
-/// Draws sheets as SVG of exactly the page's size. Lines are grouped by kind, with final coordinates: no transforms,
+/// Draws sheets as pages of exactly the paper's size. Lines are grouped by kind, with final coordinates: no transforms,
 /// clips or filters, which cutting machines interpret differently.
 /// </summary>
 internal sealed class TemplatePage(TemplateOptions options, TemplateLettering lettering)
@@ -30,8 +30,8 @@ internal sealed class TemplatePage(TemplateOptions options, TemplateLettering le
     /// <summary>Height of the drawing area, without the page footer.</summary>
     public double Height => (options.Page.Size.Height - PageFormat.Margin * 2).Millimetres * options.Scale.Value - _footer.Height;
 
-    /// <summary>The page as SVG.</summary>
-    public string Draw(TemplateSheet sheet, int page, int pages)
+    /// <summary>The page.</summary>
+    public DrawnPage Draw(TemplateSheet sheet, int page, int pages)
     {
         var ids = new SvgIds();
         foreach (var (_, id, _, _, _) in Strokes)
@@ -60,7 +60,7 @@ internal sealed class TemplatePage(TemplateOptions options, TemplateLettering le
         }
 
         Texts(svg, ids.Claim("foot words"), _footer.Texts(Height, page, pages));
-        return svg.Close().Close().ToString();
+        return svg.Close().Close().ToPage();
     }
 
     private void Lines(SvgWriter svg, SvgIds ids, string id, LineKind kind, IReadOnlyList<TemplateLine> lines)
@@ -82,14 +82,17 @@ internal sealed class TemplatePage(TemplateOptions options, TemplateLettering le
 
     private void Texts(SvgWriter svg, string id, IEnumerable<TemplateText> texts)
     {
-        svg.Open("g").Attribute("id", id).Attribute("fill", Black);
-        foreach (var text in texts.Where(t => !t.Letters.IsEmpty))
+        svg.Open("g").Attribute("id", id);
+        foreach (var text in texts.Where(t => t.Box.Width > 0))
         {
-            svg.Open("path").Attribute("d", text.Letters.Transform(OnPage).ToSvgPath()).Title(text.Words).Close();
+            svg.Words(new(text.Words, Black, [.. text.Runs.Select(OnPaper)]));
         }
 
         svg.Close();
     }
+
+    private PlacedRun OnPaper(PlacedRun run) =>
+        run.Scale(1 / options.Scale.Value).Shift(PageFormat.Margin.Millimetres, PageFormat.Margin.Millimetres);
 
     /// <summary>The map from the drawing area to the page.</summary>
     private Affine OnPage => Affine.Scale(1 / options.Scale.Value, 1 / options.Scale.Value)

@@ -1,18 +1,26 @@
 using System.Collections.Immutable;
+using Sketch.Drawing;
+using Sketch.Lettering;
 using Sketch.Shapes;
 using Sketch.World;
 
 namespace Sketch.Templates;
 
-/// <summary>Words on a template, as outlines of letters.</summary>
-/// <param name="Words">The words, for readers of the SVG.</param>
-/// <param name="Letters">The letters at their place.</param>
+/// <summary>Words on a template.</summary>
+/// <param name="Words">All the words.</param>
+/// <param name="Runs">Each word at its place, in millimetres of the finished card.</param>
 /// <param name="Box">The room that they take, in millimetres.</param>
-public sealed record TemplateText(string Words, Outline Letters, Bounds Box)
+public sealed record TemplateText(string Words, ImmutableArray<PlacedRun> Runs, Bounds Box)
 {
+    /// <summary>The outlines of the letters.</summary>
+    public Outline Letters => new([.. Runs.SelectMany(r => r.Outline.Contours)]);
+
     /// <summary>The words shifted.</summary>
-    public TemplateText Shift(double x, double y) =>
-        this with { Letters = Letters.Transform(Affine.Shift(x, y)), Box = new(Box.Left + x, Box.Top + y, Box.Right + x, Box.Bottom + y) };
+    public TemplateText Shift(double x, double y) => this with
+    {
+        Runs = [.. Runs.Select(r => r.Shift(x, y))],
+        Box = new(Box.Left + x, Box.Top + y, Box.Right + x, Box.Bottom + y),
+    };
 
     /// <summary>The words centred on a place.</summary>
     public TemplateText CentredAt(Point centre) => Shift(centre.X - Box.Centre.X, centre.Y - Box.Centre.Y);
@@ -31,18 +39,15 @@ public sealed class TemplateLettering(IWorld world)
     /// <summary>From one line to the next, in millimetres: 1.2 times the size, as usual in print.</summary>
     public const double LineHeight = Points * Point * 1.2;
 
-    // The tool's own font has capitals of 0.727 of its size; those of most text faces are close to that.
-    private const double CapitalHeight = Points * Point * 0.727;
+    private const double CapitalHeight = Points * Point * TextRun.CapitalPerSize;
 
     // From the ink of one word to that of the next: wide enough that 1 3/4 is never read as 13/4.
     private const double Blank = Points * Point * 0.45;
 
-    private readonly Dictionary<string, (Outline Letters, double Width)> _shaped = new(StringComparer.Ordinal);
-
     /// <summary>Lines of words one below the other with their top left corner at 0, 0.</summary>
     public TemplateText Set(params IReadOnlyList<string> lines)
     {
-        var contours = ImmutableArray.CreateBuilder<Contour>();
+        var runs = ImmutableArray.CreateBuilder<PlacedRun>();
         var width = 0.0;
         for (var i = 0; i < lines.Count; i++)
         {
@@ -50,10 +55,10 @@ public sealed class TemplateLettering(IWorld world)
             var baseline = i * LineHeight + (LineHeight + CapitalHeight) / 2;
             var line = Place(lines[i]);
             width = Math.Max(width, line.Width);
-            contours.AddRange(line.Words.SelectMany(w => w.Letters.Transform(Affine.Shift(w.Left, baseline)).Contours));
+            runs.AddRange(line.Words.Select(w => w.Shift(0, baseline)));
         }
 
-        return new(string.Join(" / ", lines), new(contours.ToImmutable()), new(0, 0, width, lines.Count * LineHeight));
+        return new(string.Join(" / ", lines), runs.ToImmutable(), new(0, 0, width, lines.Count * LineHeight));
     }
 
     /// <summary>The width of a line of words, in millimetres.</summary>
@@ -82,32 +87,19 @@ public sealed class TemplateLettering(IWorld world)
         return lines.ToImmutable();
     }
 
-    /// <summary>The words of a line with their places, and the width of the line.</summary>
-    private (List<(Outline Letters, double Left)> Words, double Width) Place(string words)
+    /// <summary>The words of a line with their places on a baseline at 0, and the width of the line.</summary>
+    private (List<PlacedRun> Words, double Width) Place(string words)
     {
-        var placed = new List<(Outline Letters, double Left)>();
+        var placed = new List<PlacedRun>();
         var right = 0.0;
         foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            var (letters, width) = ShapeWord(word);
+            var run = world.SetWords(word);
             var left = right == 0 ? 0 : right + Blank;
-            placed.Add((letters, left));
-            right = left + width;
+            placed.Add(new(run, left, 0, CapitalHeight));
+            right = left + run.Width * CapitalHeight;
         }
 
         return (placed, right);
-    }
-
-    /// <summary>Cached, since labels repeat the same few words and numbers.</summary>
-    private (Outline Letters, double Width) ShapeWord(string word)
-    {
-        if (!_shaped.TryGetValue(word, out var shaped))
-        {
-            var letters = world.ShapeWords(word, null, "").ValueOrDefault?.Outline.Transform(Affine.Scale(CapitalHeight, CapitalHeight))
-                ?? Outline.Empty;
-            shaped = _shaped[word] = (letters, letters.Bounds.Right);
-        }
-
-        return shaped;
     }
 }

@@ -44,4 +44,8 @@ public interface IWorld
     /// <param name="namedIn">The path of the file that holds the words.</param>
     /// <returns>The shaped words; a problem is one of the font.</returns>
     Result<ShapedWords> ShapeWords(string words, string? font, string namedIn);
+
+    /// <summary>Sets one line of words in the tool's own font, to print on a page beside or about a card.</summary>
+    /// <param name="words">The words, without line breaks.</param>
+    TextRun SetWords(string words);
 }

@@ -101,5 +101,7 @@ public class FindingCatalogueTests
             ? new Failure("there is no such file.")
             : _files.ShapeWords(words, font, namedIn)
                 .Map(shaped => shaped with { MissingCharacters = new([.. words.Where(c => c >= '\u2000').Distinct()]) });
+
+        public TextRun SetWords(string words) => _files.SetWords(words);
     }
 }

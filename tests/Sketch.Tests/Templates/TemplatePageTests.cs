@@ -11,7 +11,7 @@ public sealed class TemplatePageTests
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
 
     private static XElement FirstPage(string text, TemplateOptions? options = null) =>
-        XDocument.Parse(Printed.Of(text, options).Pages[0]).Root!;
+        XDocument.Parse(Printed.Of(text, options).Pages[0].Svg).Root!;
 
     private static XElement Group(XElement page, string id) => page.Elements(Svg + "g").Single(g => (string)g.Attribute("id")! == id);
 
@@ -39,7 +39,7 @@ public sealed class TemplatePageTests
 
     [Fact]
     public void Pages_have_no_transforms_or_clips_or_filters_for_cutting_machines() =>
-        Assert.DoesNotMatch("transform|clip|filter|<use|<style", string.Concat(Printed.Of(Printed.Shapes).Pages));
+        Assert.DoesNotMatch("transform|clip|filter|<use|<style", string.Concat(Printed.Of(Printed.Shapes).Pages.Select(p => p.Svg)));
 
     [Fact]
     public void The_first_page_has_the_safety_advice()
@@ -51,7 +51,8 @@ public sealed class TemplatePageTests
 
     [Fact]
     public void Every_page_says_how_to_print_it_to_scale() =>
-        Assert.All(Printed.Of(Printed.Shapes).Pages, p => Assert.Contains("Print at 100 %, no fit to page", p, StringComparison.Ordinal));
+        Assert.All(
+            Printed.Of(Printed.Shapes).Pages, p => Assert.Contains("Print at 100 %, no fit to page", p.Svg, StringComparison.Ordinal));
 
     [Fact]
     public void A_label_gives_name_and_material_and_both_sizes_and_count()

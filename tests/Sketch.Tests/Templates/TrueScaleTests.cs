@@ -1,7 +1,4 @@
-using System.Diagnostics;
-using System.Globalization;
 using Sketch.Diagnostics;
-using Sketch.Shapes;
 using Sketch.Templates;
 using Sketch.Tests.Output.Files;
 using Sketch.Tests.Output.Rendering;
@@ -103,62 +100,13 @@ public sealed class TrueScaleTests
     {
         var templates = CardTemplates.Make(
             [.. Printed.Samples()], Options(page, scale) with { Mirror = true }, new TestWorld(), new FindingBag())!;
-        Assert.All(PrintedWords.On(templates.Pages).SelectMany(p => p), w => Assert.Equal(12, w.Points * scale, 0.05));
+        Assert.All(PrintedWords.On(templates.Pages).SelectMany(p => p), w => Assert.Equal(12, w.Points * scale, 0.01));
     }
 
     private static GreyPicture Rendered(string poppler, byte[] pdf)
     {
         using var folder = new TemporaryFolder();
         File.WriteAllBytes(folder.At("templates.pdf"), pdf);
-        string[] arguments = ["-r", "600", "-gray", "-f", "1", "-l", "1", "-singlefile", folder.At("templates.pdf"), folder.At("page")];
-        using var process = Process.Start(new ProcessStartInfo(poppler, arguments) { RedirectStandardError = true })!;
-        var reported = process.StandardError.ReadToEnd();
-        process.WaitForExit();
-        Assert.True(process.ExitCode == 0, reported);
-        return GreyPicture.Read(File.ReadAllBytes(folder.At("page.pgm")), 600);
-    }
-
-    /// <summary>A picture in PGM format: three numbers, then one byte per pixel.</summary>
-    private sealed class GreyPicture(byte[] bytes, int start, int width, double perMillimetre)
-    {
-        private const int Dark = 160;
-
-        public static GreyPicture Read(byte[] bytes, double dpi)
-        {
-            var at = 0;
-            var words = Enumerable.Range(0, 4).Select(_ => Word()).ToArray();
-            Assert.Equal("P5", words[0]);
-            return new(bytes, at, int.Parse(words[1], CultureInfo.InvariantCulture), dpi / 25.4);
-
-            string Word()
-            {
-                var from = at;
-                while (!char.IsWhiteSpace((char)bytes[at]))
-                {
-                    at++;
-                }
-
-                return System.Text.Encoding.ASCII.GetString(bytes, from, at++ - from);
-            }
-        }
-
-        /// <summary>The box around all dark pixels in a part of the page, in millimetres.</summary>
-        public Bounds Ink(Bounds part)
-        {
-            var (left, top, right, bottom) = (int.MaxValue, int.MaxValue, 0, 0);
-            for (var y = (int)(part.Top * perMillimetre); y < part.Bottom * perMillimetre; y++)
-            {
-                for (var x = (int)(part.Left * perMillimetre); x < part.Right * perMillimetre; x++)
-                {
-                    if (bytes[start + y * width + x] < Dark)
-                    {
-                        (left, right) = (Math.Min(left, x), Math.Max(right, x + 1));
-                        (top, bottom) = (Math.Min(top, y), Math.Max(bottom, y + 1));
-                    }
-                }
-            }
-
-            return new(left / perMillimetre, top / perMillimetre, right / perMillimetre, bottom / perMillimetre);
-        }
+        return GreyPicture.Of(poppler, folder.At("templates.pdf"), 1, 600);
     }
 }
