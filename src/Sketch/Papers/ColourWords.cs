@@ -53,7 +53,34 @@ public static class ColourWords
     /// <summary>All colour words, neutrals first, then round the colour circle, then kraft, metals and pearl.</summary>
     public static ImmutableArray<string> All { get; } = [.. Table.Select(t => t.Word)];
 
-    /// <summary>The stock that a colour word means; capitals do not matter.</summary>
-    /// <returns>Whether the word is a basic colour word.</returns>
-    public static bool TryGet(string word, [NotNullWhen(true)] out PaperLook? look) => Looks.TryGetValue(word, out look);
+    private static readonly FrozenDictionary<string, PaperLook> WebLooks = WebColours.All.ToFrozenDictionary(
+        c => c.Key, c => new PaperLook(PaperPattern.Cardstock, c.Value, []), StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>How much lighter a tone word makes a colour, as a share of the way from black to white, and its chroma.</summary>
+    private static readonly FrozenDictionary<string, (double Lighter, double Chroma)> Tones = new Dictionary<string, (double, double)>
+    {
+        ["light"] = (0.15, 0.8),
+        ["pale"] = (0.2, 0.6),
+        ["pastel"] = (0.2, 0.6),
+        ["soft"] = (0.1, 0.7),
+        ["medium"] = (0, 1),
+        ["bright"] = (0.05, 1.4),
+        ["deep"] = (-0.1, 1.1),
+        ["dark"] = (-0.15, 1),
+    }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The stock that a colour name means; capitals do not matter. Names of the web are plain cardstock.</summary>
+    /// <returns>Whether the word is a basic colour word or a colour name of the web.</returns>
+    public static bool TryGet(string word, [NotNullWhen(true)] out PaperLook? look) =>
+        Looks.TryGetValue(word, out look) || WebLooks.TryGetValue(word, out look);
+
+    /// <summary>Whether these words, written apart, are one colour name of the web, as <c>light blue</c> is <c>lightblue</c>.</summary>
+    public static bool IsOneName(IEnumerable<string> words) => WebColours.All.ContainsKey(string.Concat(words));
+
+    /// <summary>Whether a word says how light or bright a colour is, and is no colour itself.</summary>
+    public static bool IsTone(string word) => Tones.ContainsKey(word);
+
+    /// <summary>A colour made lighter, darker or brighter, as in <c>pale teal</c>; null where the words do not say that.</summary>
+    public static Rgb? Toned(string tone, string colour) => Tones.TryGetValue(tone, out var by) && TryGet(colour, out var look)
+        ? Shades.Lighten(look.Ground, by.Lighter, by.Chroma) : null;
 }

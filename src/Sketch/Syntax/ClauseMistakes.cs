@@ -1,5 +1,7 @@
 using Sketch.Diagnostics;
 using Sketch.Kinds;
+using Sketch.Lettering;
+using Sketch.Papers;
 using Sketch.Text;
 
 namespace Sketch.Syntax;
@@ -14,11 +16,104 @@ internal static class ClauseMistakes
             $"Put printed words in quotes: {head.Kind.Name} {words}.", words);
     }
 
+    /// <summary>
+    /// Reports papers after a comma that belong to the clause before it: <c>of red, blue</c>. Any single word may be one, as a role has any
+    /// name.
+    /// </summary>
+    /// <returns>Whether papers follow; they are then skipped.</returns>
+    public static bool ReportPapers(Cursor cursor)
+    {
+        var (comma, papers) = (cursor.Previous, new List<Token>());
+        for (var at = 0; IsPaper(cursor, at); at += 2)
+        {
+            papers.Add(cursor.Peek(at));
+            if (cursor.Peek(at + 1).Kind == TokenKind.End)
+            {
+                break;
+            }
+        }
+
+        if (papers.Count == 0)
+        {
+            return false;
+        }
+
+        var all = string.Concat(papers.Select(p => $" and {(p.Kind == TokenKind.Colour ? "#" : "")}{p.Text}"));
+        cursor.Fail(FindingCatalogue.UnknownClause, TextSpan.Cover(comma.Span, papers[^1].Span), "Papers are joined by the word and.",
+            $"Write{all} after the first.", all);
+        while (papers.Count > 0 && cursor.Current.Span.Start <= papers[^1].Span.Start)
+        {
+            cursor.Take();
+        }
+
+        return true;
+    }
+
+    private static bool IsPaper(Cursor cursor, int at)
+    {
+        var (token, after) = (cursor.Peek(at), cursor.Peek(at + 1));
+        return after.Kind is TokenKind.Comma or TokenKind.End
+            && (token.Kind == TokenKind.Colour || (token.Kind == TokenKind.Word && !Vocabulary.ClauseWords.Contains(token.Text)
+                && !Vocabulary.Kinds.Contains(token.Text) && !LetteringReader.IsStyle(token)
+                && (ColourWords.TryGet(token.Text, out _)
+                    || cursor.Meant(FindingCatalogue.UnknownClause, token, Vocabulary.ClauseWords) is null)));
+    }
+
+    /// <summary>
+    /// Reports what a piece lies on where it is written as a clause: <c>on tag</c>, <c>on the tag</c>, <c>on top of tag</c>.
+    /// </summary>
+    public static bool ReportLyingOn(Cursor cursor)
+    {
+        var at = cursor.Current.Is("top") && cursor.Next.Is("of") ? 2 : 0;
+        at += cursor.Peek(at).Is("the") ? 1 : 0;
+        var under = cursor.Peek(at);
+        if (under.Kind != TokenKind.Word || cursor.Current.Is("foam")
+            || cursor.Meant(FindingCatalogue.Expected, under, ["foam"]) is not null)
+        {
+            return false;
+        }
+
+        cursor.Fail(FindingCatalogue.UnknownClause, TextSpan.Cover(cursor.Previous.Span, under.Span),
+            "No clause says what a piece lies on; its indentation does.",
+            $"Remove this clause, and indent the line under {under.Text}.");
+        return true;
+    }
+
+    /// <summary>Reports a style of letters that is a clause of its own: <c>bold</c>, or <c>lettering script, bold</c>.</summary>
+    private static void ReportStyle(Cursor cursor, Token style)
+    {
+        var word = style.Text.ToLowerInvariant();
+        // Between them are the comma and the style itself.
+        if (cursor.Position >= 4 && LetteringKinds.Find(cursor.Peek(-3).Text) is { } kind && cursor.Peek(-4).Is("lettering"))
+        {
+            cursor.Fail(FindingCatalogue.UnknownClause, TextSpan.Cover(cursor.Peek(-2).Span, style.Span),
+                $"No comma goes before {word}.", $"Write lettering {kind.Word} {word}.", $" {word}");
+            return;
+        }
+
+        var own = cursor.After("lettering")?.Text.ToLowerInvariant();
+        var lettering = $"lettering {own ?? cursor.File.Lettering ?? LetteringKinds.All[0].Word} {word}";
+        cursor.Fail(FindingCatalogue.UnknownClause, style.Span, $"'{style.Text}' goes after a kind of lettering.",
+            own is null ? $"Write {lettering}." : $"Remove it here, and write {lettering}.", own is null ? lettering : null);
+    }
+
     public static Clause? UnknownClause(Cursor cursor, Token token, PieceHead? head)
     {
+        if (LetteringReader.IsStyle(token))
+        {
+            ReportStyle(cursor, token);
+            return null;
+        }
+
+        if (cursor.File.Opening == "card" && cursor.LacksPaper && ColourWords.IsOneName([token.Text, cursor.Current.Text]))
+        {
+            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, "A paper or colour follows the word of.",
+                $"Write of {token.Text} {cursor.Current.Text}.", $"of {token.Text}");
+            return null;
+        }
+
         var (hint, replacement) = cursor.Meant(FindingCatalogue.UnknownClause, token, Vocabulary.ClauseWords) is { } meant
-            ? ($"Did you mean {meant}?", meant)
-            : token.Is("foam") || token.Is("popped") ? ("Write on foam.", "on foam")
+            ? (meant.Hint, meant.Text)
             : head is not null && Vocabulary.Kinds.Contains(token.Text)
             ? ($"Put the {token.Text.ToLowerInvariant()} on its own line, indented under the piece it lies on.", (string?)null)
             // A single word is probably a colour.

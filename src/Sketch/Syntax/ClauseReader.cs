@@ -57,7 +57,7 @@ internal static class ClauseReader
             {
                 PieceReader.ReadLateSize(cursor, head);
             }
-            else if (!cursor.AtEnd)
+            else if (!cursor.AtEnd && !(clauses is [.., OfClause] && head is { Count: not null } && ClauseMistakes.ReportPapers(cursor)))
             {
                 ReadClauseInto(cursor, clauses, head);
             }
@@ -202,18 +202,26 @@ internal static class ClauseReader
             return null;
         }
 
-        if (cursor.Current.Is("degrees") || cursor.Current.Is("degree"))
-        {
-            cursor.Report(FindingCatalogue.LeftOver, cursor.Current.Span, "A turn is always in degrees.",
-                $"Remove '{cursor.Current.Text}'.", "");
-            cursor.Take();
-        }
-
+        TakeDegrees(cursor);
         return new(sign * degrees, default);
+    }
+
+    /// <summary>Takes the word degrees, which may follow their number.</summary>
+    public static void TakeDegrees(Cursor cursor)
+    {
+        if (!cursor.TakeWord("degrees"))
+        {
+            cursor.TakeWord("degree");
+        }
     }
 
     private static RaisedClause? ReadOnFoam(Cursor cursor)
     {
+        if (ClauseMistakes.ReportLyingOn(cursor))
+        {
+            return null;
+        }
+
         if (!Word(cursor, "foam", "on foam"))
         {
             return null;

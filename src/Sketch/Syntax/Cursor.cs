@@ -38,10 +38,13 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         && !line.Tokens.Zip(line.Tokens.Skip(1)).Any(pair =>
             pair.Second.Is("of") && !(pair.First.Is("left") || pair.First.Is("right") || pair.First.Is("top") || pair.First.Is("bottom")));
 
+    /// <summary>The token that follows a word of the line; null where the line does not have the word.</summary>
+    public Token? After(string word) => line.Tokens.SkipWhile(t => !t.Is(word)).Skip(1).FirstOrDefault();
+
     /// <summary>Whether anything on the line has failed.</summary>
     public bool EverFailed { get; private set; }
 
-    public Token Peek(int ahead) => line.Tokens[Math.Min(Position + ahead, line.Tokens.Count - 1)];
+    public Token Peek(int ahead) => line.Tokens[Math.Clamp(Position + ahead, 0, line.Tokens.Count - 1)];
 
     public Token Take()
     {
@@ -120,19 +123,23 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         file.Findings.Add(kind, new(file.Source, span), message, hint, replacement);
 
     /// <summary>
-    /// The known word that a token probably means: the one it is an everyday word for, or the nearest; null when there is none, when the
+    /// What a token probably means: what is typed for an everyday word, or the nearest known word; null when there is none, when the
     /// token is a known word itself, or when no more findings of this kind are reported.
     /// </summary>
-    public string? Meant(FindingKind kind, Token token, IReadOnlyCollection<string> known)
+    public Proposal? Meant(FindingKind kind, Token token, IReadOnlyCollection<string> known)
     {
         if (token.Kind != TokenKind.Word || file.Findings.IsFull(kind))
         {
             return null;
         }
 
-        var meant = Vocabulary.Everyday.TryGetValue(token.Text, out var word) && known.Contains(word)
-            ? word : Nearest.Find(token.Text, known);
-        return token.Is(meant ?? "") ? null : meant;
+        if (known.Contains(token.Text, StringComparer.OrdinalIgnoreCase))
+        {
+            return null;
+        }
+
+        return EverydayWords.Meant(token.Text, known) is [_, ..] meanings ? new(meanings)
+            : Nearest.Find(token.Text, known) is { } near ? new([near]) : null;
     }
 
     /// <summary>The current token, for a message.</summary>
@@ -151,8 +158,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
     public void MissingWord(string what, string hint, params string[] words)
     {
         var meant = Meant(FindingCatalogue.Expected, Current, words);
-        Fail(FindingCatalogue.Expected, Current.Span, $"Expected {what}, found {Here}.", meant is null
-            ? hint : $"Did you mean {meant}?", meant);
+        Fail(FindingCatalogue.Expected, Current.Span, $"Expected {what}, found {Here}.", meant?.Hint ?? hint, meant?.Text);
     }
 
     /// <summary>

@@ -15,6 +15,9 @@ internal static class LetteringReader
 
     private static readonly string[] Styles = ["bold", "italic"];
 
+    /// <summary>Whether a word is a style of letters, which follows their kind.</summary>
+    public static bool IsStyle(Token token) => Array.Exists(Styles, token.Is);
+
     /// <summary>The font that a kind of lettering stands for, with its style: <c>script bold</c>; null with a finding otherwise.</summary>
     public static QuotedSyntax? ReadKind(Cursor cursor)
     {
@@ -28,7 +31,7 @@ internal static class LetteringReader
         }
 
         var (name, span) = (kind.Family, cursor.Take().Span);
-        while (Array.Exists(Styles, cursor.Current.Is))
+        while (IsStyle(cursor.Current))
         {
             var style = cursor.Take();
             (name, span) = ($"{name} {style.Text.ToLowerInvariant()}", TextSpan.Cover(span, style.Span));
@@ -59,11 +62,7 @@ internal static class LetteringReader
             return null;
         }
 
-        if (!cursor.TakeWord("degrees"))
-        {
-            cursor.TakeWord("degree");
-        }
-
+        ClauseReader.TakeDegrees(cursor);
         return new(sign * number.Value, default);
     }
 

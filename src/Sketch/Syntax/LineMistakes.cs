@@ -26,7 +26,8 @@ internal static class LineMistakes
             "batch" => (Vocabulary.BatchLines, "Start with make, cut, for, stash or another word of a batch."),
             "stash" => (Vocabulary.StashLines,
                 "A line of a stash starts with paper, cardstock, offcut, gem, line, foam, tape, envelope, units or note."),
-            _ => ((IReadOnlyCollection<string>)Vocabulary.CardLines, cursor.Current.Text.ToLowerInvariant() switch
+            // A title stands only in the first line.
+            _ => ([.. Vocabulary.CardLines.Where(w => w != "card")], cursor.Current.Text.ToLowerInvariant() switch
             {
                 "leave" => "Write leave out and a piece's name.",
                 "add" => "Write add to and a piece's name, with the new pieces indented below.",
@@ -37,9 +38,9 @@ internal static class LineMistakes
         var meant = (cursor.File.Opening == "card" && cursor.Next.Kind == TokenKind.Number
             ? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds) : null)
             ?? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, words);
-        cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot start with {cursor.Here}.", meant is null
-            ? hint : $"Did you mean {meant}?", meant);
-        return new(tokens) { Meant = meant };
+        cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot start with {cursor.Here}.", meant?.Hint ?? hint,
+            meant?.Text);
+        return new(tokens) { Meant = meant?.Text };
     }
 
     /// <summary>

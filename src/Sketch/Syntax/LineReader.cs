@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
+using Sketch.Papers;
 using Sketch.Text;
 
 namespace Sketch.Syntax;
@@ -39,6 +40,7 @@ internal static class LineReader
                 return cursor.Quoted("Write font \"Lighthouse.ttf\".") is { } font ? new FontLine(tokens, font) : new BadLine(tokens);
             case "lettering":
                 cursor.Take();
+                cursor.File.Lettering = cursor.Current.Text.ToLowerInvariant();
                 return LetteringReader.ReadKind(cursor) is { } lettering ? new FontLine(tokens, lettering) : new BadLine(tokens);
             case "units":
                 cursor.Take();
@@ -140,7 +142,8 @@ internal static class LineReader
         NameSyntax? paper = null;
         if (cursor.Current.Kind == TokenKind.Word)
         {
-            paper = cursor.Name("a paper", "");
+            // After another first word, a colour is that of the paper: "sky blue" is a paper called sky, in blue.
+            paper = ColourWords.IsTone(cursor.Current.Text) ? PaintReader.ReadName(cursor, "a paper", "") : cursor.Name("a paper", "");
         }
 
         var colours = PaintReader.ReadPaints(cursor);

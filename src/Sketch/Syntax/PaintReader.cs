@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Papers;
 using Sketch.Text;
 
 namespace Sketch.Syntax;
@@ -6,7 +8,70 @@ namespace Sketch.Syntax;
 /// <summary>Reads papers, colours and the clauses that name them.</summary>
 internal static class PaintReader
 {
+    /// <summary>The most words of a colour name: <c>light golden rod yellow</c>.</summary>
+    private const int MostWords = 4;
+
+    /// <summary>One paper, where no other paper follows immediately.</summary>
     public static PaintSyntax? ReadPaint(Cursor cursor)
+    {
+        if (ReadFirstPaint(cursor) is not { } paint)
+        {
+            return null;
+        }
+
+        if (!paint.IsHex && cursor.Current.Kind == TokenKind.Word && ColourInPlaceOf(paint.Text, cursor.Current.Text) is { } colour)
+        {
+            var span = TextSpan.Cover(paint.Span, cursor.Current.Span);
+            cursor.Fail(FindingCatalogue.LeftOver, span, $"'{paint.Text} {cursor.Current.Text}' is not the name of a colour.",
+                $"Write {colour}, or {(colour[0] == '#' ? "other " : "")}hex digits.", colour);
+            return null;
+        }
+
+        return paint;
+    }
+
+    /// <summary>How to write a colour that two words describe: <c>pale teal</c>, <c>navy blue</c>; null where they describe none.</summary>
+    private static string? ColourInPlaceOf(string first, string second) =>
+        ColourWords.IsOneName([first, second]) ? (first + second).ToLowerInvariant()
+        : ColourWords.Toned(first, second) is { } toned ? toned.Hex
+        : !ColourWords.TryGet(second, out _) ? null
+        : ColourWords.TryGet(first, out _) ? first : second;
+
+    /// <summary>
+    /// How many of the next words are one colour name, such as <c>light blue</c>; 1 where the first is a colour of its own, because a
+    /// pattern of <c>orange red</c> has two colours.
+    /// </summary>
+    public static int WordsOfName(Cursor cursor)
+    {
+        if (cursor.Current.Kind == TokenKind.Word && !ColourWords.TryGet(cursor.Current.Text, out _))
+        {
+            for (var count = MostWords; count > 1; count--)
+            {
+                var words = Enumerable.Range(0, count).Select(cursor.Peek).ToList();
+                if (words.TrueForAll(w => w.Kind == TokenKind.Word) && ColourWords.IsOneName(words.Select(w => w.Text)))
+                {
+                    return count;
+                }
+            }
+        }
+
+        return 1;
+    }
+
+    /// <summary>Takes a paper's name: one word, or the words of one colour name, which are then joined.</summary>
+    public static NameSyntax? ReadName(Cursor cursor, string what, string hint)
+    {
+        var more = WordsOfName(cursor) - 1;
+        var name = cursor.Name(what, hint);
+        for (; name is not null && more > 0; more--)
+        {
+            name = cursor.Name(what, hint) is { } next ? new(name.Text + next.Text, TextSpan.Cover(name.Span, next.Span)) : null;
+        }
+
+        return name;
+    }
+
+    private static PaintSyntax? ReadFirstPaint(Cursor cursor)
     {
         if (cursor.Current.Kind == TokenKind.Colour)
         {
@@ -19,7 +84,7 @@ internal static class PaintReader
             return new("any offcut", false, TextSpan.Cover(cursor.Take().Span, cursor.Take().Span)) { IsAnyOffcut = true };
         }
 
-        return cursor.Name("a role or colour", "Write of navy, or of #16324f.") is { } name ? new(name.Text, false, name.Span) : null;
+        return ReadName(cursor, "a role or colour", "Write of navy, or of #16324f.") is { } name ? new(name.Text, false, name.Span) : null;
     }
 
     public static ImmutableArray<PaintSyntax> ReadPaints(Cursor cursor)
@@ -27,7 +92,7 @@ internal static class PaintReader
         var paints = ImmutableArray.CreateBuilder<PaintSyntax>();
         while ((cursor.Current.Kind == TokenKind.Colour
             || (cursor.Current.Kind == TokenKind.Word && !Vocabulary.ClauseWords.Contains(cursor.Current.Text)))
-            && ReadPaint(cursor) is { } paint)
+            && ReadFirstPaint(cursor) is { } paint)
         {
             paints.Add(paint);
         }

@@ -22,6 +22,9 @@ internal sealed class ParseState(SourceText source, FindingBag findings, IReadOn
     /// <summary>Whether a length has been read, so that a units line comes too late.</summary>
     public bool LengthsRead { get; set; }
 
+    /// <summary>The kind of lettering of the whole card, as written so far; null where there is none.</summary>
+    public string? Lettering { get; set; }
+
     private static string OpeningOf(IReadOnlyList<LogicalLine> lines) =>
         lines.Count == 0 || lines[0].Tokens[0] is not { Kind: TokenKind.Word, Text: var word } ? "card"
         : Vocabulary.CardLines.Contains(word) ? "card" : Nearest.Find(word, ["batch", "card", "stash"]) ?? "card";

@@ -28,10 +28,10 @@ internal static class PieceReader
             var plural = cursor.Current.Kind == TokenKind.Word && cursor.Current.Text.EndsWith('s')
                 && Vocabulary.Kinds.Contains(cursor.Current.Text[..^1])
                 ? cursor.Current.Text[..^1].ToLowerInvariant() : null;
-            var near = plural ?? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds);
+            var near = plural is not null ? new([plural]) : cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds);
             cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"{cursor.Here} is not a kind of piece.",
-                near is null ? "Kinds are panel, strip, line, frame, star, heart, circle, tag, banner, text, gem and others."
-                    : $"Did you mean {near}?", near);
+                near?.Hint ?? "Kinds are panel, strip, line, frame, star, heart, circle, tag, banner, text, gem and others.",
+                near?.Text);
             return null;
         }
 

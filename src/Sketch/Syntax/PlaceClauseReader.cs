@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Papers;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -19,6 +20,21 @@ internal static class PlaceClauseReader
         {
             cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Next.Span),
                 "Write the clause for the middle as one word.", "Write centre.", "centre");
+            return null;
+        }
+
+        if (cursor.Current.Is("capitals"))
+        {
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span),
+                "Write the clause for capitals as one word.", "Write capitals.", "capitals");
+            return null;
+        }
+
+        if (cursor.Current.Kind == TokenKind.Colour
+            || (cursor.Current.Kind == TokenKind.Word && ColourWords.TryGet(cursor.Current.Text, out _)))
+        {
+            cursor.Fail(FindingCatalogue.LeftOver, cursor.Previous.Span, "A paper or colour follows the word of.",
+                $"Write of {cursor.Here.Trim('\'')}.", "of");
             return null;
         }
 

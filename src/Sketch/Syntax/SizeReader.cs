@@ -1,3 +1,4 @@
+using Sketch.Diagnostics;
 using Sketch.Text;
 
 namespace Sketch.Syntax;
@@ -41,6 +42,11 @@ internal static class SizeReader
 
         if (width is LengthExtent single)
         {
+            if (LargerThan(cursor, start) is { } added)
+            {
+                return added with { Across = single.Value, Down = single.Value };
+            }
+
             var measure = cursor.TakeWord("wide")
                 ? SingleMeasure.Wide : cursor.TakeWord("high") ? SingleMeasure.High : SingleMeasure.Unspecified;
             return new SingleSize(single.Value, measure, TextSpan.Cover(start, cursor.Previous.Span));
@@ -48,6 +54,21 @@ internal static class SizeReader
 
         cursor.Missing("x and the height", "Write width x height, such as full x 3/4.");
         return null;
+    }
+
+    /// <summary>Reads <c>larger</c> after the number of a mat, which is written with a plus: <c>mat 1/8 larger</c>.</summary>
+    /// <returns>What the mat adds, with its place; null where the word does not follow.</returns>
+    private static AddedSize? LargerThan(Cursor cursor, TextSpan start)
+    {
+        if (!(cursor.Current.Is("larger") || cursor.Current.Is("bigger")) || !cursor.Peek(-2).Is("mat"))
+        {
+            return null;
+        }
+
+        var (number, span) = (cursor.Previous.Text, TextSpan.Cover(start, cursor.Take().Span));
+        cursor.Report(FindingCatalogue.LeftOver, span, "What a mat adds in total is written with a plus.", $"Write +{number}.",
+            $"+{number}");
+        return new(default, default, span);
     }
 
     private static ExtentSyntax? ReadExtent(Cursor cursor, string hint)
@@ -96,6 +117,11 @@ internal static class SizeReader
             return null;
         }
 
+        if (SquareMeasure(cursor) is { } square)
+        {
+            return square;
+        }
+
         if (cursor.Current.Kind == TokenKind.Number || cursor.Current.Is("full"))
         {
             // In a stash a bare count may take the place of the size ("offcut gulls: 6 x 4, 2").
@@ -132,6 +158,29 @@ internal static class SizeReader
 
         var name = cursor.Name("the name of a size", hint);
         return name is null ? null : new(system, name.Text, null, TextSpan.Cover(start, name.Span));
+    }
+
+    /// <summary>Reads <c>square 5</c> and <c>5 square</c>, which are written as width x height.</summary>
+    private static MeasureSyntax? SquareMeasure(Cursor cursor)
+    {
+        if (!((cursor.Current.Is("square") && cursor.Next.Kind == TokenKind.Number)
+            || (cursor.Current.Kind == TokenKind.Number && cursor.Next.Is("square"))))
+        {
+            return null;
+        }
+
+        var start = cursor.Current.Span;
+        cursor.TakeWord("square");
+        var number = cursor.Current.Text;
+        if (cursor.Length("Write a size such as 5 x 5.") is not { } side)
+        {
+            return null;
+        }
+
+        cursor.TakeWord("square");
+        var span = TextSpan.Cover(start, cursor.Previous.Span);
+        cursor.Report(FindingCatalogue.LeftOver, span, "A size is width x height.", $"Write {number} x {number}.", $"{number} x {number}");
+        return new(null, null, new BoxSize(new LengthExtent(side.Value, side.Span), new LengthExtent(side.Value, side.Span), span), span);
     }
 
     public static bool IsSystem(Token token) => token.Is("US") || token.Is("ISO");

@@ -60,39 +60,6 @@ public static class Vocabulary
     public static readonly FrozenSet<string> NotNames =
         Set([.. Kinds, .. Faces, .. Edges, "x", "of", "and", "by", "in", "as"]);
 
-    /// <summary>Everyday words, and the word of the language for each.</summary>
-    public static readonly FrozenDictionary<string, string> Everyday = new Dictionary<string, string>
-    {
-        ["greeting"] = "sentiment",
-        ["words"] = "text",
-        ["rectangle"] = "panel",
-        ["layer"] = "panel",
-        ["label"] = "tag",
-        ["ribbon"] = "strip",
-        ["rhinestone"] = "gem",
-        ["ellipse"] = "oval",
-        ["cover"] = "front",
-        ["color"] = "of",
-        ["colour"] = "of",
-        ["middle"] = "centre",
-        ["portrait"] = "upright",
-        ["margin"] = "showing",
-        ["rotate"] = "turn",
-        ["rotated"] = "turn",
-        ["tilt"] = "turn",
-        ["tilted"] = "turn",
-        ["inch"] = "in",
-        ["inches"] = "in",
-        ["metric"] = "mm",
-        ["millimetres"] = "mm",
-        ["millimeters"] = "mm",
-        ["centimetres"] = "cm",
-        ["centimeters"] = "cm",
-        ["gram"] = "gsm",
-        ["grams"] = "gsm",
-        ["pounds"] = "lb",
-    }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
-
     /// <summary>Counts written as words.</summary>
     public static readonly FrozenDictionary<string,
         string> Counts = new[] { "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve" }

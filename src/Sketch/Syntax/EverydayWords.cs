@@ -1,0 +1,92 @@
+using System.Collections.Frozen;
+
+namespace Sketch.Syntax;
+
+/// <summary>
+/// Words that a maker says and the language does not, with what to type instead. They are words of the trade or plain English.
+/// </summary>
+public static class EverydayWords
+{
+    /// <summary>What to type, with the words that mean it.</summary>
+    private static readonly (string Meant, string Words)[] Table =
+    [
+        ("card", "title"),
+
+        // Kinds of piece. A word stands beneath several kinds where a line may mean either; the first is proposed.
+        ("panel", "rectangle layer background backdrop block box plate photo paper sheet pocket"),
+        ("strip", "ribbon band belly-band lace edging trim streamer"),
+        ("line", "twine string thread cord"),
+        ("mat", "backing underlay underlayer matting"),
+        ("frame", "border ring surround"),
+        ("tag", "label ticket sticker"),
+        ("banner", "flag pennant pennon scroll"),
+        ("circle", "dot disc disk round spot ball button"),
+        ("gem", "dot rhinestone brad sequin jewel crystal bead button stud eyelet pearl"),
+        ("oval", "ellipse"),
+        ("rounded", "lozenge pill"),
+        ("scallop", "doily rosette"),
+        ("outline", "silhouette flower butterfly leaf snowflake tree bird cloud moon bow arrow triangle diamond octagon svg"),
+        ("word", "cut-out cutout die-cut diecut"),
+        ("sentiment", "greeting sticker"),
+        ("text", "words wording title heading caption verse saying quote printed"),
+        ("stamp", "picture image stamped"),
+        ("ruled", "writing-lines"),
+        ("window", "hole opening aperture cutaway porthole"),
+
+        // Faces.
+        ("front", "cover outside"),
+        ("inside", "interior"),
+
+        // Clauses.
+        ("of", "color colour coloured colored"),
+        ("centre", "middle mid"),
+        ("upright", "portrait vertical"),
+        ("landscape", "horizontal"),
+        ("showing", "margin reveal"),
+        ("turn", "rotate rotated tilt tilted angle angled slanted"),
+        ("on foam", "foam popped pop"),
+        ("raised", "lifted"),
+        ("swallowtail", "fishtail fish-tail swallow-tail forked"),
+        ("arched", "curved curve arc bent bowed"),
+        ("capitals", "uppercase upper-case caps all-caps allcaps"),
+        ("spaced", "tracking letterspaced letter-spaced"),
+        ("gap", "spacing"),
+        ("ranged left", "left-aligned flush-left"),
+        ("ranged right", "right-aligned flush-right"),
+        ("lined up", "aligned align"),
+        ("corners", "rounded radius"),
+        ("tucked under", "behind underneath beneath under"),
+        ("wrap", "wrapped wraps"),
+        ("around", "round"),
+
+        // Units.
+        ("in", "inch inches"),
+        ("mm", "metric millimetres millimeters"),
+        ("cm", "centimetres centimeters"),
+        ("gsm", "gram grams"),
+        ("lb", "pounds"),
+    ];
+
+    private static readonly FrozenDictionary<string, string[]> Meanings = Table
+        .SelectMany(row => row.Words.Split(' ').Select(word => (word, row.Meant)))
+        .GroupBy(pair => pair.word, pair => pair.Meant)
+        .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Every word of the table with what is proposed for it, wherever that fits.</summary>
+    public static IEnumerable<(string Word, string Meant)> All =>
+        Meanings.SelectMany(m => m.Value.Select(meant => (m.Key, meant)));
+
+    /// <summary>What to type for a word, in the singular or the plural, where one of these words may stand; the likeliest first.</summary>
+    /// <param name="word">The word; capitals do not matter.</param>
+    /// <param name="known">The words that may stand there: a proposal of two words begins with one of them.</param>
+    public static string[] Meant(string word, IReadOnlyCollection<string> known)
+    {
+        if (!Meanings.TryGetValue(word, out var meanings)
+            && !(word.EndsWith('s') && Meanings.TryGetValue(word[..^1], out meanings)))
+        {
+            return [];
+        }
+
+        return [.. meanings.Where(m => known.Contains(m.Split(' ')[0], StringComparer.OrdinalIgnoreCase))];
+    }
+}

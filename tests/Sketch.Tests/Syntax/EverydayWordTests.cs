@@ -1,0 +1,127 @@
+using Sketch.Diagnostics;
+using Sketch.Syntax;
+using Sketch.Text;
+using Xunit;
+
+namespace Sketch.Tests.Syntax;
+
+/// <summary>The words that a maker says lead to the words of the language.</summary>
+public sealed class EverydayWordTests
+{
+    private const string Card = "card \"x\"\nbase A2, of white\nfront\n  sky: panel 4 x 5, of navy\n    ";
+
+    [Theory]
+    [InlineData("layer 3 x 3", "panel")]
+    [InlineData("background 3 x 3", "panel")]
+    [InlineData("ribbon 3 x 1/2", "strip")]
+    [InlineData("band 3 x 1/2", "strip")]
+    [InlineData("twine 1/16", "line")]
+    [InlineData("backing", "mat")]
+    [InlineData("border 1/4", "frame")]
+    [InlineData("label 1", "tag")]
+    [InlineData("sticker 1", "tag or sentiment")]
+    [InlineData("flag 2 x 1/2", "banner")]
+    [InlineData("dot 1/2", "circle or gem")]
+    [InlineData("disc 1/2", "circle")]
+    [InlineData("brad 1/8", "gem")]
+    [InlineData("sequin 1/8", "gem")]
+    [InlineData("rhinestone 1/8", "gem")]
+    [InlineData("button 1/2", "circle or gem")]
+    [InlineData("doily 2", "scallop")]
+    [InlineData("ellipse 2 x 1", "oval")]
+    [InlineData("butterfly 1", "outline")]
+    [InlineData("cut-out 2 \"ahoy\"", "word")]
+    [InlineData("die-cut 2 \"ahoy\"", "word")]
+    [InlineData("greeting \"ahoy\"", "sentiment")]
+    [InlineData("title \"ahoy\"", "text")]
+    [InlineData("caption \"ahoy\"", "text")]
+    [InlineData("picture 1", "stamp")]
+    [InlineData("hole 1 x 1", "window")]
+    [InlineData("3 gems 1/8, in a row", "gem")]
+    [InlineData("3 dots 1/8, in a row", "circle or gem")]
+    [InlineData("rope: ribbon 3 x 1/2", "strip")]
+    [InlineData("banner 2 x 1/2, fishtail right", "swallowtail")]
+    [InlineData("text \"ahoy\", curved 60", "arched")]
+    [InlineData("text \"ahoy\", uppercase", "capitals")]
+    [InlineData("text \"ahoy\", caps", "capitals")]
+    [InlineData("text \"ahoy\" \"there\", left-aligned", "ranged left")]
+    [InlineData("panel 2 x 2, rounded 1/8", "corners")]
+    [InlineData("star 1, popped", "on foam")]
+    [InlineData("star 1, tilted 5", "turn")]
+    [InlineData("star 1, behind", "tucked under")]
+    [InlineData("3 star 1/2, in a row, spacing 1/8", "gap")]
+    public void An_everyday_word_proposes_the_word_of_the_language(string line, string meant)
+    {
+        var found = Assert.Single(Compile(Card + line + "\n"));
+        Assert.Equal(($"Did you mean {meant}?", meant.Split(" or ")[0]), (found.Hint, found.Replacement));
+
+        var (content, span) = (found.Location.Source.Content, found.Location.Span);
+        var cured = Compile(content[..span.Start] + found.Replacement + content[span.End..]);
+        Assert.DoesNotContain(cured, f => f.Code == found.Code);
+    }
+
+    [Theory]
+    [InlineData("cover\n  star 1, of red", "front")]
+    [InlineData("interior\n  text \"ahoy\"", "inside")]
+    public void An_everyday_word_for_a_face_proposes_the_face(string lines, string meant) =>
+        Assert.Equal(meant, Compile($"card \"x\"\nbase A2, of white\n{lines}\n")[0].Replacement);
+
+    [Fact]
+    public void Every_proposal_begins_with_a_word_of_the_language()
+    {
+        string[] units = ["in", "mm", "cm", "gsm", "lb"];
+        string[] known = [.. Vocabulary.CardLines, .. Vocabulary.ClauseWords, .. units];
+        Assert.All(EverydayWords.All, w => Assert.Contains(w.Meant.Split(' ')[0], known));
+    }
+
+    [Theory]
+    [InlineData("light blue", "lightblue")]
+    [InlineData("Dark Green", "DarkGreen")]
+    [InlineData("light sea green", "lightseagreen")]
+    public void The_words_of_a_colour_name_may_stand_apart(string written, string name)
+    {
+        var paint = Assert.Single(Reading.Clause<OfClause>($"of {written}").Paints);
+        Assert.Equal((name, false), (paint.Text, paint.IsHex));
+        Assert.Empty(Compile($"{Card}star 1, of {written}\n"));
+    }
+
+    [Fact]
+    public void Two_colours_of_a_pattern_remain_two()
+    {
+        var role = Assert.IsType<RoleLine>(Reading.File("card \"x\"\nrole rope: dots orange red\n").File.Lines[1]);
+        Assert.Equal(["orange", "red"], role.Colours.Select(c => c.Text));
+    }
+
+    [Fact]
+    public void A_role_takes_a_colour_name_of_two_words_but_a_paper_and_its_colour_stay_apart()
+    {
+        var roles = Reading.File("card \"x\"\nrole sea: light blue\nrole sky: sky blue\n").File.Lines.OfType<RoleLine>().ToList();
+        Assert.Equal(("lightblue", 0), (roles[0].Paper!.Text, roles[0].Colours.Length));
+        Assert.Equal(("sky", "blue"), (roles[1].Paper!.Text, roles[1].Colours[0].Text));
+    }
+
+    [Theory]
+    [InlineData("on tag", "tag")]
+    [InlineData("on the tag", "tag")]
+    [InlineData("on top of sky", "sky")]
+    public void What_a_piece_lies_on_is_said_by_indentation(string clause, string under)
+    {
+        var found = Assert.Single(Compile($"{Card}text \"ahoy\", {clause}, of white\n"));
+        Assert.Equal(("SK111", $"Remove this clause, and indent the line under {under}."), (found.Code, found.Hint));
+    }
+
+    [Theory]
+    [InlineData("turn 10 degrees", 10)]
+    [InlineData("turn left 1 degree", -1)]
+    public void A_turn_may_name_its_unit(string clause, double degrees) =>
+        Assert.Equal(degrees, Reading.Clause<TurnClause>(clause).Degrees);
+
+    [Fact]
+    public void Bold_takes_the_kind_of_lettering_of_the_card() =>
+        Assert.Equal("lettering script bold",
+            Assert.Single(Reading.File("card \"x\"\nlettering script\nfront\n  text \"ahoy\", bold\n").Findings).Replacement);
+
+    private static Finding[] Compile(string text) =>
+        [.. Compiler.Compile(new SourceText("a.card", text), new TestWorld()).Findings
+            .Where(f => f.Severity == Severity.Error || f.Code == "SK210")];
+}
