@@ -62,6 +62,15 @@ public static class Compiler
         return new(source, card, findings.ToImmutable());
     }
 
+    /// <summary>Lays out and checks a card whose lines have been read already, such as one that a batch changes.</summary>
+    /// <param name="card">The lines, of which the first is the card's title.</param>
+    /// <param name="world">The files and fonts around it.</param>
+    public static Compilation CompileLines(FileSyntax card, IWorld world)
+    {
+        var findings = new FindingBag();
+        return new(card.Source, Lay(card, world, RoleFilling.None, findings), findings.ToImmutable());
+    }
+
     private static LaidOutCard? Lay(FileSyntax file, IWorld world, RoleFilling filling, FindingBag findings)
     {
         var bound = new LikeCards(world).Bind(file, findings);

@@ -112,6 +112,18 @@ public sealed record BatchFiles(
                 return null;
             }
 
+            if (order.Changed is { } changed)
+            {
+                var bent = Compiler.CompileLines(changed, world);
+                Pass(bent.Findings.Where(f => bent.Card is null || !PaperChecks.Give(f.Kind)));
+                if (bent.HasErrors || bent.Card is null)
+                {
+                    return null;
+                }
+
+                card = bent with { Card = bent.Card with { Title = card.Card.Title } };
+            }
+
             var filled = papers.Fill(order, card.Card);
             papers.Report(order, filled, card.Findings);
             return limits.Allow(order, filled) ? new(order, filled) : null;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Panels;
+using Sketch.Syntax;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -77,7 +78,13 @@ public sealed record Recipients(string Whom, int Cards, Location Location);
 /// <param name="Messages">The message to write in it, one string per line; empty when there is none.</param>
 /// <param name="Location">The line.</param>
 public sealed record MakeRequest(
-    int Count, NamedFile Card, ImmutableArray<RoleChoice> Roles, ImmutableArray<string> Messages, Location Location);
+    int Count, NamedFile Card, ImmutableArray<RoleChoice> Roles, ImmutableArray<string> Messages, Location Location)
+{
+    /// <summary>
+    /// The card as this run changes it: a card file that is like the card's, with the indented changes; null if it makes the card as it is.
+    /// </summary>
+    public FileSyntax? Changed { get; init; }
+}
 
 /// <summary>The paper that a line of a batch gives to a role.</summary>
 /// <param name="Paint">The paper with its role, as the line gives it.</param>

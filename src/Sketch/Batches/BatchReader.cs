@@ -180,10 +180,14 @@ public sealed class BatchReader
         RejectClauses(line);
         var roles = ImmutableArray.CreateBuilder<RoleChoice>();
         var messages = ImmutableArray<string>.Empty;
+        var changes = ImmutableArray.CreateBuilder<LineSyntax>();
         foreach (var child in line.Children)
         {
             switch (child)
             {
+                case ChangeLine or LeaveOutLine or AddToLine or BaseLine or RefitLine or FontLine:
+                    changes.Add(child);
+                    break;
                 case RoleLine role when roles.FirstOrDefault(
                     r => r.Role.Equals(role.Name.Text, StringComparison.OrdinalIgnoreCase)) is { } twin:
                     Report(FindingCatalogue.GivenTwice, role.Name.Span,
@@ -200,13 +204,17 @@ public sealed class BatchReader
                     break;
                 default:
                     Report(FindingCatalogue.Misplaced, child.Span, "This line does not belong under a make line.",
-                        "Write role sky: gulls, or message \"Keep a good light\".");
+                        "Write role sky: gulls, message \"Keep a good light\", or a change such as change words: \"Ahoy\".");
                     break;
             }
         }
 
         _makes.Add(new(line.Count.IsCorrected
-            ? 0 : line.Count.Value, new(line.File.Text, At(line.File.Span)), roles.ToImmutable(), messages, At(line.Span)));
+            ? 0 : line.Count.Value, new(line.File.Text, At(line.File.Span)), roles.ToImmutable(), messages, At(line.Span))
+        {
+            Changed = changes.Count == 0 ? null : new(_source,
+                [new TitleLine(line.Tokens, "card", line.File), new TitleLine(line.Tokens, "like", line.File), .. changes], []),
+        });
     }
 
     private RoleChoice Filling(RoleLine line)
