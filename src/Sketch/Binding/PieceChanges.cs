@@ -84,6 +84,13 @@ internal sealed class PieceChanges(PieceBinder pieces, FindingBag findings, Sour
 
         var faces = card.Faces.Where(f => face is null || f.Kind == face).ToArray();
         var holders = faces.Where(f => f.Pieces.Any(p => IsNamed(p, names[0].Text))).ToArray();
+        if (holders.Length == 0 && faces.Select(f => PathTo(f.Pieces, names[0].Text)).FirstOrDefault(p => p is not null) is { } deeper)
+        {
+            findings.Add(FindingCatalogue.UnknownPiece, new(source, names[0].Span),
+                $"No piece directly on a face is called {names[0].Text}.", $"Did you mean {deeper}?", deeper);
+            return card;
+        }
+
         if (holders.Length != 1)
         {
             var known = faces.SelectMany(f => f.Pieces).Select(p => p.Name).OfType<string>();
@@ -124,6 +131,25 @@ internal sealed class PieceChanges(PieceBinder pieces, FindingBag findings, Sour
         return names.Length == 2 && MatIndex(piece, names[1].Text) is { } mat
             ? among.SetItem(index, piece with { Mats = piece.Mats.RemoveAt(mat).InsertRange(mat, edit(piece.Mats[mat])) })
             : among.SetItem(index, piece with { Children = Edit(piece.Children, names.RemoveAt(0), edit) });
+    }
+
+    /// <summary>The path to the first piece with a name among pieces and what lies on them, as far as all on the way have names.</summary>
+    private static string? PathTo(ImmutableArray<BoundPiece> among, string name)
+    {
+        foreach (var piece in among.Where(p => p.Name is not null))
+        {
+            if (IsNamed(piece, name))
+            {
+                return piece.Name;
+            }
+
+            if (PathTo(piece.Children, name) is { } below)
+            {
+                return $"{piece.Name}/{below}";
+            }
+        }
+
+        return null;
     }
 
     /// <summary><c>mat</c> is the innermost mat, <c>mat2</c> the next, and so on; a mat may also have a name.</summary>

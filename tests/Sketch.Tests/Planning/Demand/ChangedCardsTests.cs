@@ -50,6 +50,17 @@ public class ChangedCardsTests
             (mistake.Location.Source.Path, mistake.Location.Start.Line, mistake.Location.Start.Column));
     }
 
+    [Fact]
+    public void A_name_without_its_parents_is_answered_with_the_whole_path()
+    {
+        const string nested = "card \"Ahoy\"\nbase A2, of white\nfront\n  sky: panel 4 x 4, of blue\n"
+            + "    words: strip 3 x 1 \"Ahoy\", of cream\n";
+        var world = new TestWorld().WithText("ahoy.card", nested);
+        var batch = new SourceText("day.batch", "batch \"Day\"\nmake 2 of \"ahoy.card\"\n  change words: \"Land ho\"\n");
+        var mistake = BatchCheck.Of(Compiler.Compile(batch, world), world).Findings.First(f => f.Code == "SK203");
+        Assert.Equal("sky/words", mistake.Replacement);
+    }
+
     private static string WordsOf(LaidOutCard card) => card.Pieces.Single(p => p.Words is not null).Words!.Text;
 
     private static BatchFiles Read(string lines) =>
