@@ -2,7 +2,12 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { offer } from '../../src/Sketch.Preview/Editor/offers.js';
 
-const words = { starts: { card: ['panel', 'star'], stash: ['paper'] }, clauses: ['raised', 'right'], papers: ['navy', 'waves'] };
+const words = {
+  starts: { card: ['panel', 'star'], stash: ['paper'] },
+  clauses: ['raised', 'right'],
+  papers: ['navy', 'waves'],
+  lettering: ['script', 'slab'],
+};
 
 /** What is offered at the end of a text, as CodeMirror asks for it. */
 function offered(text, { kind = 'card', explicit = false } = {}) {
@@ -28,6 +33,11 @@ test('After a comma clauses are offered, on the next line too', () => {
 
 test('After "of" and "ink" the roles of the text are offered, then the papers', () =>
   assert.deepEqual(offered('role sky: waves\npanel, of w'), ['sky', ...words.papers]));
+
+test('After "lettering" its kinds are offered', () => {
+  assert.deepEqual(offered('text "ahoy", lettering s'), words.lettering);
+  assert.deepEqual(offered('lettering s'), words.lettering);
+});
 
 test('Nothing is offered in quotes, in comments or for a complete word', () => {
   assert.equal(offered('text "p'), null);

@@ -27,7 +27,8 @@ import { offset, replace } from './places.js';
  * @param label The name for screen readers.
  * @param nonce The nonce of the page's content security policy, for styles.
  * @param words The completions: `starts`, a list for each kind of file, begin a line or follow the colon of a name, `clauses`
- * follow a comma, `papers` follow `of` and `ink`, besides the roles of the text. Without them nothing is offered.
+ * follow a comma, `papers` follow `of` and `ink`, besides the roles of the text, `lettering` follows its word. Without them nothing is
+ * offered.
  */
 export function createEditor(parent, { text = '', label = '', nonce = '', words, changed = () => {}, caretMoved = () => {} } = {}) {
   let lineBreak = breakOf(text);

@@ -12,10 +12,10 @@ export function offer(words, kind) {
     const lead = before.slice(0, before.length - typed.length);
     if (inQuotesOrComment(lead)) return null;
     const goesOn = line.number > 1 && /,\s*(?:#\s.*)?$/.test(context.state.doc.line(line.number - 1).text);
-    const options = /(?:^|[\s,])(?:of|ink)\s+$/i.test(lead)
-      ? [...roles(context.state.doc), ...words.papers]
+    const options = /(?:^|[\s,])(?:of|ink)\s+$/i.test(lead) ? [...roles(context.state.doc), ...words.papers]
+      : /(?:^|[\s,])lettering\s+$/i.test(lead) ? words.lettering
       : /,\s*$/.test(lead) || (goesOn && /^\s*$/.test(lead)) ? words.clauses
-        : /^\s*(?:[^\s:,]+\s*:\s*)?$/.test(lead) ? (words.starts[kind()] ?? []) : [];
+      : /^\s*(?:[^\s:,]+\s*:\s*)?$/.test(lead) ? (words.starts[kind()] ?? []) : [];
     if (options.length === 0 || options.includes(typed.toLowerCase())) return null;
     return { from: context.pos - typed.length, options: [...new Set(options)].map((label) => ({ label })), validFor: /^[\p{L}\p{N}-]*$/u };
   };

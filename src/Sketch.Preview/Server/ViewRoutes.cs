@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Routing;
+using Sketch.Lettering;
 using Sketch.Papers;
 using Sketch.Preview.Folder;
 using Sketch.Preview.Sessions;
@@ -16,7 +17,9 @@ namespace Sketch.Preview.Server;
 /// <param name="Starts">The words that begin a line.</param>
 /// <param name="Clauses">The words that begin a clause.</param>
 /// <param name="Papers">Colours and patterns.</param>
-internal sealed record WordsView(LineStarts Starts, IEnumerable<string> Clauses, IEnumerable<string> Papers);
+/// <param name="Lettering">The kinds of lettering.</param>
+internal sealed record WordsView(
+    LineStarts Starts, IEnumerable<string> Clauses, IEnumerable<string> Papers, IEnumerable<string> Lettering);
 
 /// <summary>The words that begin a line of each kind of file.</summary>
 internal sealed record LineStarts(IEnumerable<string> Card, IEnumerable<string> Stash, IEnumerable<string> Batch);
@@ -39,7 +42,8 @@ internal sealed class ViewRoutes(PageServices room)
         return TypedResults.Ok(new WordsView(
             new(Listed(Vocabulary.CardLines), Listed(Vocabulary.StashLines), Listed(Vocabulary.BatchLines)),
             Listed(Vocabulary.ClauseWords),
-            Listed(ColourWords.All.Concat(BuiltIn.PatternWords))));
+            Listed(ColourWords.All.Concat(BuiltIn.PatternWords)),
+            LetteringKinds.All.Select(k => k.Word)));
 
         static IEnumerable<string> Listed(IEnumerable<string> words) => words.Distinct().Order(StringComparer.Ordinal);
     }
