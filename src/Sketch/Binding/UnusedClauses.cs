@@ -56,10 +56,11 @@ internal static class UnusedClauses
             FileClause when !shape.Traits.IsDrawing =>
                 "A file gives the shape of an outline or a stamp: outline 2 wide, file \"boat.svg\".",
             LinesApartClause when piece.Kind != PieceKind.Ruled => "Writing lines are a separate piece: ruled 3 x 2, lines 5/16 apart.",
+            MeasureClause { Word: "notch" } when shape == PieceKind.Pocket => null,
             SwallowtailClause or MeasureClause { Word: "notch" } when shape != PieceKind.Banner =>
                 "A banner has a swallowtail: write banner in place of " + piece.Kind.Name + ".",
             MeasureClause { Word: "corners" } when !shape.Traits.HasCorners =>
-                "Panels, strips, squares and rounded pieces have corners to round.",
+                "Panels, strips, squares, rounded pieces and tickets have corners to round.",
             QuantityClause when shape != PieceKind.Star => "A star has points: star 2, 6 points.",
             WrapClause when !piece.Kind.Traits.CanWrap => "Only a panel, strip, line, banner or tape wraps around an edge.",
             RaisedClause when piece.Kind.Traits.IsInkOrHole => "Raise the panel or strip that it is on.",

@@ -81,6 +81,18 @@ public enum PieceKind
     /// <summary>A strip that may end in swallowtails.</summary>
     Banner,
 
+    /// <summary>A rectangle whose corners are cut out round.</summary>
+    Ticket,
+
+    /// <summary>Four overlapping circles.</summary>
+    Quatrefoil,
+
+    /// <summary>A triangle that hangs point downwards.</summary>
+    Pennant,
+
+    /// <summary>A rectangle with a thumb notch in its upper edge.</summary>
+    Pocket,
+
     /// <summary>A shape cut from a drawing in a file.</summary>
     Outline,
 }

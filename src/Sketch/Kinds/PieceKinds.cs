@@ -56,6 +56,10 @@ public static class PieceKinds
         [PieceKind.Arch] = Shaped("arch", Shape.Arch),
         [PieceKind.Tag] = Shaped("tag", Shape.Tag),
         [PieceKind.Banner] = Shaped("banner", Shape.Banner) with { CanWrap = true, IsCutByRuler = true },
+        [PieceKind.Ticket] = Shaped("ticket", Shape.Ticket) with { HasCorners = true, IsCutByRuler = true },
+        [PieceKind.Quatrefoil] = Shaped("quatrefoil", Shape.Quatrefoil) with { IsSizedByOneNumber = true },
+        [PieceKind.Pennant] = Shaped("pennant", Shape.Pennant) with { IsCutByRuler = true },
+        [PieceKind.Pocket] = Shaped("pocket", Shape.Pocket) with { IsCutByRuler = true },
         [PieceKind.Outline] = new("outline") { IsShape = true, IsDrawing = true, IsSizedByOneNumber = true },
     }.ToFrozenDictionary();
 

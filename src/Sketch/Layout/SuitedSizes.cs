@@ -33,8 +33,9 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
 
         CheckPoints(node);
         CheckMeasure(node, node.Bound.Rules.Corners, Length.Min(size.Width, size.Height) / 2, "half of its shorter side");
-        CheckMeasure(node, node.Bound.Rules.Notch, node.Bound.Rules.Style.Swallowtail == Swallowtail.Both
-            ? size.Width / 2 : size.Width, "what leaves it in one piece");
+        var deepest = shape == Shape.Pocket ? ShapeStyle.MostThumbNotch(size)
+            : node.Bound.Rules.Style.Swallowtail == Swallowtail.Both ? size.Width / 2 : size.Width;
+        CheckMeasure(node, node.Bound.Rules.Notch, deepest, "what leaves it in one piece");
         if (node.Bound.Rules.Letters is { } letters && letters.Clause.Amount == Length.Zero)
         {
             Report(node, FindingCatalogue.BadSize, letters.Location, "Letters need a height greater than zero.",

@@ -38,4 +38,16 @@ public enum Shape
 
     /// <summary>A strip whose ends may be notched.</summary>
     Banner,
+
+    /// <summary>A rectangle with a quarter of a circle cut out of each corner.</summary>
+    Ticket,
+
+    /// <summary>Four overlapping circles.</summary>
+    Quatrefoil,
+
+    /// <summary>A triangle that hangs by its upper side, point downwards.</summary>
+    Pennant,
+
+    /// <summary>A rectangle with a half-round notch for a thumb in its upper edge.</summary>
+    Pocket,
 }

@@ -34,6 +34,15 @@ public static class ShapeOutline
             case Shape.Banner:
                 var (left, right) = style.Notches(size);
                 return new([Banner(place, left.Millimetres, right.Millimetres)]);
+            case Shape.Ticket:
+                return new([TicketForm.Draw(place, style.CornerRadius(shape, size).Millimetres)]);
+            case Shape.Quatrefoil:
+                return new([QuatrefoilForm.Draw(place)]);
+            case Shape.Pennant:
+                return new([ContourPen.Polygon(
+                    new(place.Left, place.Top), new(place.Right, place.Top), new(place.Centre.X, place.Bottom))]);
+            case Shape.Pocket:
+                return new([PocketForm.Draw(place, style.ThumbNotch(size).Millimetres)]);
             default:
                 throw new ArgumentOutOfRangeException(nameof(shape));
         }

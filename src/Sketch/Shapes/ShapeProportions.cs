@@ -6,15 +6,16 @@ namespace Sketch.Shapes;
 /// Shapes whose size is given by one number, and their height for a width of 1:
 /// <list type="table">
 /// <listheader><term>shape</term><description>height / width</description></listheader>
-/// <item><term>square, circle, scallop</term><description>1</description></item>
+/// <item><term>square, circle, scallop, quatrefoil</term><description>1</description></item>
 /// <item><term>star</term><description>over the tips: 0.9510565163 for five points (regular star polygon), 2/√3 for six, close to 1 for
 /// many</description></item>
 /// <item><term>heart</term><description>9/10</description></item>
 /// <item><term>hexagon</term><description>√3/2, all sides equal; the width is over the corners</description></item>
 /// <item><term>arch</term><description>3/2</description></item>
 /// <item><term>tag</term><description>2</description></item>
+/// <item><term>pennant</term><description>5/4</description></item>
 /// </list>
-/// Rectangle, rounded, oval and banner have none. Heart, arch and tag are choices of this language, not standards.
+/// Rectangle, rounded, oval, banner, ticket and pocket have none. Heart, arch, tag and pennant are choices of this language, not standards.
 /// </summary>
 public static class ShapeProportions
 {
@@ -26,12 +27,13 @@ public static class ShapeProportions
     /// <summary>Height for a width of 1, or null where the shape has no proportions of its own.</summary>
     public static double? Ratio(Shape shape, ShapeStyle style) => shape switch
     {
-        Shape.Square or Shape.Circle or Shape.Scallop => 1,
+        Shape.Square or Shape.Circle or Shape.Scallop or Shape.Quatrefoil => 1,
         Shape.Star => StarForm.Of(style.Points).Box is var box ? box.Height / box.Width : null,
         Shape.Heart => 0.9,
         Shape.Hexagon => HexagonRatio,
         Shape.Arch => 1.5,
         Shape.Tag => 2,
+        Shape.Pennant => 1.25,
         _ => null,
     };
 

@@ -36,15 +36,19 @@ public sealed record ShapeStyle
     public int Points { get; init; } = 5;
 
     /// <summary>
-    /// Radius of the corners of a rectangle, square or rounded piece, at most half the shorter side. Null: square corners, and an eighth
-    /// of the shorter side for <see cref="Shape.Rounded"/>.
+    /// Radius of the corners of a rectangle, square or rounded piece, or of the quarter circles cut out of a ticket's, at most half the
+    /// shorter side. Null: square corners, and an eighth of the shorter side for <see cref="Shape.Rounded"/> and
+    /// <see cref="Shape.Ticket"/>.
     /// </summary>
     public Length? Corner { get; init; }
 
     /// <summary>The notched ends of a banner.</summary>
     public Swallowtail Swallowtail { get; init; }
 
-    /// <summary>Depth of a notch; null: half the banner's height (common practice among makers, no source).</summary>
+    /// <summary>
+    /// Depth of a notch. Null: half a banner's height, or a sixth of a pocket's width, at most 1/2 in (common practice among makers, no
+    /// source).
+    /// </summary>
     public Length? Notch { get; init; }
 
     /// <summary>
@@ -59,11 +63,24 @@ public sealed record ShapeStyle
             Swallowtail is Swallowtail.Right or Swallowtail.Both ? depth : Length.Zero);
     }
 
+    /// <summary>
+    /// The depth of a pocket's notch, which is the radius of its half circle: the requested depth, limited to half of the width and to the
+    /// height; without a request to half of the height.
+    /// </summary>
+    public Length ThumbNotch(Size size)
+    {
+        var usual = Length.Min(Length.Min(size.Width / 6, size.Height / 2), Length.Inch(1) / 2);
+        return Length.Max(Length.Zero, Length.Min(Notch ?? usual, MostThumbNotch(size)));
+    }
+
+    /// <summary>The deepest notch that leaves a pocket of that size in one piece.</summary>
+    public static Length MostThumbNotch(Size size) => Length.Min(size.Width / 2, size.Height);
+
     /// <summary>The radius that the corners of a piece of that size get; none for square corners.</summary>
     public Length CornerRadius(Shape shape, Size size)
     {
         var shorter = Length.Max(Length.Zero, Length.Min(size.Width, size.Height));
-        var radius = Corner ?? (shape == Shape.Rounded ? shorter / 8 : Length.Zero);
+        var radius = Corner ?? (shape is Shape.Rounded or Shape.Ticket ? shorter / 8 : Length.Zero);
         return Length.Max(Length.Zero, Length.Min(radius, shorter / 2));
     }
 }

@@ -106,6 +106,49 @@ public sealed class OutlineMeasureTests
         Assert.Equal(30 * 45 + Math.PI * 225 / 2, Drawn.Shape(Shape.Arch, 30, 60).Area, 0.12);
 
     [Theory]
+    [InlineData(null, 24 / 8.0)]
+    [InlineData(5, 5)]
+    [InlineData(90, 12)]
+    public void A_ticket_is_a_rectangle_less_a_circle(int? corner, double radius)
+    {
+        // w h - pi r^2: four quarters of a circle (standard formula).
+        var style = new ShapeStyle { Corner = corner is { } c ? Length.Millimetre(c) : null };
+        Assert.Equal(40 * 24 - Math.PI * radius * radius, Drawn.Shape(Shape.Ticket, 40, 24, style).Area, 0.001 * radius * radius);
+    }
+
+    [Theory]
+    [InlineData(40, 40)]
+    [InlineData(40, 24)]
+    public void A_quatrefoil_is_a_square_and_four_half_circles(double width, double height) =>
+        // Half of the box each way is the square; the halves of circles about it add up to pi / 2 of its area (standard formula).
+        Assert.Equal(width * height / 4 * (1 + Math.PI / 2), Drawn.Shape(Shape.Quatrefoil, width, height).Area, width * height * 2e-4);
+
+    [Fact]
+    public void A_pennant_is_half_its_box() => Assert.Equal(30 * 40 / 2.0, Drawn.Shape(Shape.Pennant, 30, 40).Area, 1e-9);
+
+    [Theory]
+    [InlineData(60, 40, null, 10)]
+    [InlineData(180, 40, null, 12.7)]
+    [InlineData(60, 8, null, 4)]
+    [InlineData(60, 40, 15, 15)]
+    [InlineData(60, 20, 90, 20)]
+    public void A_pocket_is_a_rectangle_less_half_a_circle(double width, double height, int? notch, double radius)
+    {
+        // w h - pi r^2 / 2 (standard formula).
+        var style = new ShapeStyle { Notch = notch is { } n ? Length.Millimetre(n) : null };
+        Assert.Equal(width * height - Math.PI * radius * radius / 2, Drawn.Shape(Shape.Pocket, width, height, style).Area,
+            0.001 * radius * radius);
+    }
+
+    [Theory]
+    [InlineData(Shape.Ticket)]
+    [InlineData(Shape.Quatrefoil)]
+    [InlineData(Shape.Pennant)]
+    [InlineData(Shape.Pocket)]
+    public void A_shape_touches_all_sides_of_its_box(Shape shape) =>
+        Assert.Equal(new Bounds(0, 0, 40, 24), Drawn.Shape(shape, 40, 24).Bounds);
+
+    [Theory]
     [MemberData(nameof(Shapes))]
     public void Areas_agree_with_the_shoelace_formula_on_sampled_points(Shape shape)
     {

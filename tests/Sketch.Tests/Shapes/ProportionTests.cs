@@ -12,6 +12,7 @@ public sealed class ProportionTests
     [InlineData(Shape.Square)]
     [InlineData(Shape.Circle)]
     [InlineData(Shape.Scallop)]
+    [InlineData(Shape.Quatrefoil)]
     public void Shapes_as_wide_as_high_keep_the_length_exactly(Shape shape) =>
         Assert.Equal(Width, ShapeProportions.HeightFor(shape, ShapeStyle.Plain, Width));
 
@@ -20,6 +21,8 @@ public sealed class ProportionTests
     [InlineData(Shape.Rounded)]
     [InlineData(Shape.Oval)]
     [InlineData(Shape.Banner)]
+    [InlineData(Shape.Ticket)]
+    [InlineData(Shape.Pocket)]
     public void Shapes_without_proportions_need_two_lengths(Shape shape) => Assert.False(ShapeProportions.Has(shape));
 
     [Fact]
@@ -46,7 +49,8 @@ public sealed class ProportionTests
     [InlineData(Shape.Heart, 45, 40.5)]
     [InlineData(Shape.Arch, 50, 75)]
     [InlineData(Shape.Tag, 30, 60)]
-    public void Hearts_and_arches_and_tags_have_the_proportions_of_the_language(Shape shape, double width, double height) =>
+    [InlineData(Shape.Pennant, 40, 50)]
+    public void Shapes_of_the_language_have_its_proportions(Shape shape, double width, double height) =>
         Assert.Equal(Length.NearestMillimetres(height),
             ShapeProportions.HeightFor(shape, ShapeStyle.Plain, Length.NearestMillimetres(width)));
 
