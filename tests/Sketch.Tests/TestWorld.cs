@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Sketch.Lettering;
 using Sketch.Diagnostics;
+using Sketch.Lettering;
 using Sketch.Output.Lettering;
 using Sketch.Papers;
 using Sketch.Shapes;

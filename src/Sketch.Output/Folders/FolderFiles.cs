@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Lettering;
 using Sketch.Output.Artwork;
 using Sketch.Output.Files;
 using Sketch.Output.Lettering;
@@ -7,7 +8,6 @@ using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
 using Sketch.Units;
-using Sketch.Lettering;
 using Sketch.World;
 
 namespace Sketch.Output.Folders;

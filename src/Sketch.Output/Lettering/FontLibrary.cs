@@ -1,9 +1,9 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
+using Sketch.Lettering;
 using Sketch.Output.Files;
 using Sketch.Text;
-using Sketch.Lettering;
 
 namespace Sketch.Output.Lettering;
 

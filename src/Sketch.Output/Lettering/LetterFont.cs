@@ -2,8 +2,8 @@ using System.Buffers.Binary;
 using System.Collections.Immutable;
 using System.Text;
 using HarfBuzzSharp;
-using Sketch.Shapes;
 using Sketch.Lettering;
+using Sketch.Shapes;
 using SkiaSharp;
 using Buffer = HarfBuzzSharp.Buffer;
 

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using Sketch.Diagnostics;
+using Sketch.Lettering;
 using Sketch.Output.Files;
 using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
@@ -8,7 +9,6 @@ using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
 using Sketch.Units;
-using Sketch.Lettering;
 using Sketch.World;
 
 namespace Sketch.Preview.Sessions;

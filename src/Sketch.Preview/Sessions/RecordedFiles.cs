@@ -1,10 +1,10 @@
 using System.Collections.Concurrent;
 using Sketch.Diagnostics;
+using Sketch.Lettering;
 using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Text;
 using Sketch.Units;
-using Sketch.Lettering;
 using Sketch.World;
 
 namespace Sketch.Preview.Sessions;

@@ -1,7 +1,7 @@
 using Sketch.Diagnostics;
+using Sketch.Lettering;
 using Sketch.Papers;
 using Sketch.Shapes;
-using Sketch.Lettering;
 using Sketch.Text;
 using Sketch.Units;
 

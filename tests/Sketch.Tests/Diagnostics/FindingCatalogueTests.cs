@@ -1,6 +1,6 @@
 using System.Reflection;
-using Sketch.Lettering;
 using Sketch.Diagnostics;
+using Sketch.Lettering;
 using Sketch.Papers;
 using Sketch.Shapes;
 using Sketch.Syntax;
