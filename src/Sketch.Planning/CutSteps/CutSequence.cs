@@ -18,13 +18,11 @@ internal static class CutSequence
         var hand = layout.Tree;
         while (hand is SheetCut { WithoutTrim: { } kept } cut)
         {
-            // A blade wider than the trim removes it with the first cut beside it.
-            if (cut.Distance > Length.Zero)
-            {
-                var setting = cut.IsUpright ? kept.Place.Width : kept.Place.Height;
-                steps.Add(new(steps.Count + 1, cut.IsUpright, setting, [cut.Cut]) { IsTrim = true });
-            }
-
+            // The kept part lies against the stop, so the trim that falls off never determines its size.
+            var isFirst = ReferenceEquals(kept, cut.First);
+            var against = cut.IsUpright ? isFirst ? Edge.Left : Edge.Right : isFirst ? Edge.Top : Edge.Bottom;
+            var setting = cut.IsUpright ? kept.Place.Width : kept.Place.Height;
+            steps.Add(new(steps.Count + 1, against, setting, [cut.Cut]) { IsTrim = true });
             hand = kept;
         }
 
@@ -64,7 +62,7 @@ internal static class CutSequence
                 }
             }
 
-            steps.Add(new(steps.Count + 1, cuts[0].IsUpright, best.Key, cuts.ToImmutable()));
+            steps.Add(new(steps.Count + 1, cuts[0].IsUpright ? Edge.Left : Edge.Top, best.Key, cuts.ToImmutable()));
         }
     }
 

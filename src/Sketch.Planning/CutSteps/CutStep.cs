@@ -7,18 +7,21 @@ namespace Sketch.Planning.CutSteps;
 
 /// <summary>Cuts made one after the other without changing the trimmer's setting.</summary>
 /// <param name="Number">Its place in the order of work, from 1.</param>
-/// <param name="IsUpright">Whether the blade runs down the sheet as drawn; otherwise across.</param>
-/// <param name="Setting">How far the part's left or upper edge lies from the blade.</param>
+/// <param name="Against">The edge of the part in hand that is pushed against the stop.</param>
+/// <param name="Setting">
+/// The distance from the stop to the blade: the size of the part that is cut off or, where trim is removed, of the part that is kept.
+/// </param>
 /// <param name="Cuts">The cuts in order, each from edge to edge of the part then in hand.</param>
-public sealed record CutStep(int Number, bool IsUpright, Length Setting, ImmutableArray<Cut> Cuts)
+public sealed record CutStep(int Number, Edge Against, Length Setting, ImmutableArray<Cut> Cuts)
 {
-    /// <summary>Whether it removes the waste at an edge of the sheet.</summary>
+    /// <summary>Whether the blade runs down the sheet as drawn; otherwise across.</summary>
+    public bool IsUpright => Against is Edge.Left or Edge.Right;
+
+    /// <summary>Whether it removes the waste at the edge of the sheet away from the stop.</summary>
     public bool IsTrim { get; init; }
 
-    /// <summary>Such as <c>set 5 1/4: 2 cuts across</c>.</summary>
-    public string Text(LengthFormat lengths)
-    {
-        return $"set {lengths.Text(Setting)}: {Counted.Of(Cuts.Length, "cut")} "
-            + $"{(IsUpright ? "down" : "across")}{(IsTrim ? ", the trim is waste" : "")}";
-    }
+    /// <summary>Such as <c>set 5 1/4 from the top: 2 cuts across</c>.</summary>
+    public string Text(LengthFormat lengths) =>
+        $"set {lengths.Text(Setting)} from the {Against.Name()}: {Counted.Of(Cuts.Length, "cut")} {(IsUpright ? "down" : "across")}"
+            + (IsTrim ? $", the {Against.Opposite().Name()} trim is waste" : "");
 }

@@ -13,7 +13,7 @@ namespace Sketch.Planning.Diagrams;
 /// <summary>A plan as pages to print: letter for a batch in inches, A4 for a metric one.</summary>
 public sealed class PlanPages
 {
-    private const double StepsWidth = 84;
+    private const double StepsWidth = 92;
     private const double SmallestDrawing = 150;
     private const double LargestScale = 1;
 
@@ -92,8 +92,8 @@ public sealed class PlanPages
     {
         var upright = _plan.Papers.First(p => p.Order.Paper == work.Paper).Order.Stock is { Upright: true }
             ? " Its print stands upright: lay it with the top of the print up." : "";
-        return $"{_plan.Files.Batch.Title}. Front side up, cut in the order of the numbers; a setting is the distance of the blade "
-            + $"from the left or upper edge of the part in hand{(_lengths.Metric ? ", in millimetres" : "")}.{upright}";
+        return $"{_plan.Files.Batch.Title}. Front side up, cut in the order of the numbers. Push the named edge of the part in hand "
+            + $"against the stop; set the distance from the stop to the blade{(_lengths.Metric ? ", in millimetres" : "")}.{upright}";
     }
 
     private PageFlow Flow(string title) =>

@@ -4,6 +4,7 @@ using Sketch.Panels;
 using Sketch.Planning.Diagrams;
 using Sketch.Planning.Plans;
 using Sketch.Reports;
+using Sketch.Units;
 
 namespace Sketch.Planning.Reports;
 
@@ -14,7 +15,7 @@ public static class CutListCsv
     public static string Write(BatchPlan plan, PlanPages pages)
     {
         var lengths = plan.Files.Batch.Units.Format();
-        var text = new StringBuilder("paper,stack,sheets,offcut,step,direction,unit,setting,ruler,cuts\r\n");
+        var text = new StringBuilder("paper,stack,sheets,offcut,step,direction,unit,setting,ruler,cuts,against\r\n");
         foreach (var work in pages.Work)
         {
             foreach (var step in work.Steps)
@@ -23,7 +24,7 @@ public static class CutListCsv
                 [
                     CsvText.Words(work.Paper), Number(work.Number), Number(work.Times), work.IsOffcut ? "yes" : "no", Number(step.Number),
                     step.IsUpright ? "down" : "across", lengths.Unit, lengths.Number(step.Setting), lengths.Text(step.Setting),
-                    Number(step.Cuts.Length),
+                    Number(step.Cuts.Length), step.Against.Name(),
                 ]));
             }
         }

@@ -18,8 +18,8 @@ internal static class ClauseFamilies
     /// <summary>The names of what a clause specifies; a corner specifies two things.</summary>
     public static ImmutableArray<string> Of(Clause clause) => clause switch
     {
-        EdgeClause e => [EdgeName(e.Edge)],
-        CornerClause c => [EdgeName(c.Horizontal), EdgeName(c.Vertical)],
+        EdgeClause e => [e.Edge.Name()],
+        CornerClause c => [c.Horizontal.Name(), c.Vertical.Name()],
         ShowingClause s => [ShowingEverywhere + s.Edge],
         BesideClause b => [b.Side is Side.LeftOf or Side.RightOf ? "beside across" : "beside down"],
         OverClause o => [o.Edge is Edge.Left or Edge.Right ? "over across" : "over down"],
@@ -30,7 +30,7 @@ internal static class ClauseFamilies
         FlagClause f => [f.Word],
         MeasureClause m => [m.Word],
         SideClause s => [s.IsBack ? "back" : "front"],
-        TrimClause t => ["trim " + EdgeName(t.Edge)],
+        TrimClause t => ["trim " + t.Edge.Name()],
         QuantityClause q => ["count " + q.Noun],
         ShiftClause s => [s.Direction is Direction.Left or Direction.Right ? "shift across" : "shift down"],
         _ => [clause.GetType().Name],
@@ -51,12 +51,12 @@ internal static class ClauseFamilies
         if (clause.Clause is CornerClause corner)
         {
             // Half of a corner may be replaced while the other half is kept.
-            if (!settled.Contains(EdgeName(corner.Horizontal)))
+            if (!settled.Contains(corner.Horizontal.Name()))
             {
                 yield return clause with { Clause = new EdgeClause(corner.Horizontal, corner.Distance, corner.Span) };
             }
 
-            if (!settled.Contains(EdgeName(corner.Vertical)))
+            if (!settled.Contains(corner.Vertical.Name()))
             {
                 yield return clause with { Clause = new EdgeClause(corner.Vertical, corner.Distance, corner.Span) };
             }
@@ -85,6 +85,4 @@ internal static class ClauseFamilies
             }
         }
     }
-
-    private static string EdgeName(Edge edge) => edge.ToString().ToLowerInvariant();
 }

@@ -45,8 +45,8 @@ internal sealed class MatBorders : IFitRule
     private static string Reported(CheckText say, Insets border) =>
         border.Left == border.Right && border.Top == border.Bottom
             ? $"{say.Length(border.Left)} at the left and right, but {say.Length(border.Top)} at the top and bottom"
-            : CheckText.List([.. Sides.All.Select(s => $"{say.Length(border.On(s))} at the {Sides.Name(s)}")]);
+            : CheckText.List([.. Sides.All.Select(s => $"{say.Length(border.On(s))} at the {s.Name()}")]);
 
     private static string At(List<Edge> sides) =>
-        sides.Count == 4 ? "on each side" : "at the " + CheckText.List([.. sides.Select(Sides.Name)]);
+        sides.Count == 4 ? "on each side" : "at the " + CheckText.List([.. sides.Select(s => s.Name())]);
 }

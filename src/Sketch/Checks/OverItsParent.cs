@@ -93,7 +93,7 @@ internal sealed class OverItsParent : IFitRule
         var verb = reach.Count == 1 ? "hangs" : "hang up to";
         var parent = CheckText.Called(view.Pieces[view.GroundOf(reach.First)]);
         var sides = Sides.All.Where(s => reach.Over.On(s) > Length.Zero)
-            .Select(s => $"{view.Say.Length(reach.Over.On(s))} over the {Sides.Name(s)} edge").ToList();
+            .Select(s => $"{view.Say.Length(reach.Over.On(s))} over the {s.Name()} edge").ToList();
         var how = sides.Count > 0 ? CheckText.List(sides) : $"{view.Say.Length(reach.Farthest)} over the outline";
         findings.Add(FindingCatalogue.OverItsParent, location, $"{subject} {verb} {how} of {parent}.",
             "If this is not intended, move it in or make it smaller; otherwise put it on a larger piece.");

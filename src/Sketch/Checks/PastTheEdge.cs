@@ -57,10 +57,10 @@ internal sealed class PastTheEdge : IFitRule
         var face = FaceName(piece.Face);
         var fold = Sides.FoldOf(piece.Face, view.Card.Base.Fold);
         // What is too wide for the face reaches past both sides, and that is one mistake.
-        var isAcross = fold is { } side && reach.Past.On(side) > Length.Zero && reach.Past.On(Sides.Opposite(side)) > Length.Zero;
+        var isAcross = fold is { } side && reach.Past.On(side) > Length.Zero && reach.Past.On(side.Opposite()) > Length.Zero;
         var edges = Sides.All.Where(s => (isAcross || s != fold) && reach.Past.On(s) > Length.Zero)
             .Select(s => $"{view.Say.Length(reach.Past.On(s))} "
-                + $"{(s == fold ? $"across the fold at the {Sides.Name(s)}" : $"past the {Sides.Name(s)} edge")}").ToList();
+                + $"{(s == fold ? $"across the fold at the {s.Name()}" : $"past the {s.Name()} edge")}").ToList();
         var hint = Hint(view, reach, piece);
         if (edges.Count > 0)
         {
@@ -79,7 +79,7 @@ internal sealed class PastTheEdge : IFitRule
         if (!isAcross && fold is { } folded && reach.Past.On(folded) > Length.Zero)
         {
             findings.Add(FindingCatalogue.AcrossTheFold, location,
-                $"{subject} {verb} {view.Say.Length(reach.Past.On(folded))} across the fold at the {Sides.Name(folded)} of {face}.", hint);
+                $"{subject} {verb} {view.Say.Length(reach.Past.On(folded))} across the fold at the {folded.Name()} of {face}.", hint);
         }
     }
 
@@ -143,7 +143,7 @@ internal sealed class PastTheEdge : IFitRule
     {
         Edge.Top => "up",
         Edge.Bottom => "down",
-        _ => Sides.Name(side),
+        _ => side.Name(),
     };
 
     private static string FaceName(FaceKind face) => face switch

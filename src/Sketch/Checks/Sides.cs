@@ -22,24 +22,6 @@ internal static class Sides
     /// <summary>The larger amount on each side.</summary>
     public static Insets Larger(Insets a, Insets b) => Of(s => Length.Max(a.On(s), b.On(s)));
 
-    public static string Name(Edge side) => side switch
-    {
-        Edge.Left => "left",
-        Edge.Right => "right",
-        Edge.Top => "top",
-        Edge.Bottom => "bottom",
-        _ => throw new ArgumentOutOfRangeException(nameof(side)),
-    };
-
-    public static Edge Opposite(Edge side) => side switch
-    {
-        Edge.Left => Edge.Right,
-        Edge.Right => Edge.Left,
-        Edge.Top => Edge.Bottom,
-        Edge.Bottom => Edge.Top,
-        _ => throw new ArgumentOutOfRangeException(nameof(side)),
-    };
-
     /// <summary>
     /// The side of a face along the fold, looking at that face: as written for the front and the inside (which lies behind the front),
     /// mirrored for the back of the front and the back of the card. Envelopes have none.

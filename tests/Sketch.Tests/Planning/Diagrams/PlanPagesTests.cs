@@ -65,7 +65,7 @@ public partial class PlanPagesTests
     {
         var (_, work) = Drawn();
         Assert.All(work.Steps.Zip(work.Steps.Skip(1)), pair =>
-            Assert.NotEqual((pair.First.IsUpright, pair.First.Setting), (pair.Second.IsUpright, pair.Second.Setting)));
+            Assert.NotEqual((pair.First.Against, pair.First.Setting), (pair.Second.Against, pair.Second.Setting)));
     }
 
     [Fact]

@@ -73,8 +73,8 @@ internal static class PlanJsonChecker
         {
             var (x1, y1, x2, y2) = (Nanometres(cut, "x1"), Nanometres(cut, "y1"), Nanometres(cut, "x2"), Nanometres(cut, "y2"));
             var hit = parts.FindIndex(p => x1 == x2
-                ? y1 == p.Top && y2 == p.Top + p.Height && x1 > p.Left && x1 < p.Left + p.Width
-                : y1 == y2 && x1 == p.Left && x2 == p.Left + p.Width && y1 > p.Top && y1 < p.Top + p.Height);
+                ? y1 == p.Top && y2 == p.Top + p.Height && x1 > p.Left - kerf && x1 < p.Left + p.Width
+                : y1 == y2 && x1 == p.Left && x2 == p.Left + p.Width && y1 > p.Top - kerf && y1 < p.Top + p.Height);
             if (hit < 0)
             {
                 faults.Add($"{name}: the cut {x1},{y1} to {x2},{y2} does not run from edge to edge of a part");
