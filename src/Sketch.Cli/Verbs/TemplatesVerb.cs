@@ -1,10 +1,8 @@
 using System.CommandLine;
 using Sketch.Cli.Commands;
 using Sketch.Diagnostics;
-using Sketch.Syntax;
 using Sketch.Templates;
 using Sketch.Text;
-using Sketch.Units;
 
 namespace Sketch.Cli.Verbs;
 
@@ -35,7 +33,9 @@ internal static class TemplatesVerb
         var hollow = new Option<bool>(
             "--hollow")
         { Description = "Cut out the covered middle of each layer to save paper for smaller layers." };
-        var glue = Read("--glue", "With --hollow: the margin left for glue on each side. [default: 1/4]", "LENGTH", Glue);
+        var glue = Read(
+            "--glue", "With --hollow: the margin left for glue on each side, in the units of the card. [default: 1/4 in]", "LENGTH",
+                GlueMargin.Read);
         var json = Options.Json();
         var verb = new VerbCommand(
             "templates",
@@ -48,6 +48,14 @@ internal static class TemplatesVerb
         };
         verb.Validators.Add(result =>
         {
+            if (result.GetValue(target) is { } written && !Directory.Exists(written)
+                && PictureFile.Forms.Except(["pdf"]).Contains(
+                    Path.GetExtension(written).TrimStart('.'), StringComparer.OrdinalIgnoreCase))
+            {
+                result.AddError($"--out: templates go into a PDF or a folder, not into \"{written}\". "
+                    + "For an SVG file of each page, name a folder and add --as svg.");
+            }
+
             if (result.GetResult(scale) is not null && result.GetResult(measured) is not null)
             {
                 result.AddError("Give one of --printer-scale and --measured, not both.");
@@ -66,7 +74,7 @@ internal static class TemplatesVerb
                 parsed.GetValue(page) ?? PageFormat.Letter,
                 Given(parsed, scale) ?? Given(parsed, measured) ?? PrinterScale.True,
                 parsed.GetValue(mirror),
-                parsed.GetValue(hollow) ? Given(parsed, glue) ?? TemplateOptions.UsualGluing : null))
+                parsed.GetValue(hollow) ? parsed.GetValue(glue) ?? GlueMargin.Usual : null))
             .Run(parsed.GetRequiredValue(files), parsed.GetValue(json)));
         return verb;
     }
@@ -101,7 +109,4 @@ internal static class TemplatesVerb
             : new Failure($"there is no page \"{written}\". "
                 + (near is not null ? $"Did you mean \"{near}\"?" : $"It knows {string.Join(" and ", names)}."));
     }
-
-    private static Result<Length> Glue(string written) =>
-        WrittenLength.Read(written, "write the margin for glue, such as \"1/4\" or \"6 mm\".");
 }

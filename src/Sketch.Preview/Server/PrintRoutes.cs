@@ -32,7 +32,7 @@ internal sealed class PrintRoutes(PageServices room)
                 PageFormat.All.FirstOrDefault(p => p.Name == page) ?? PageFormat.Letter,
                 PrinterScale.True,
                 mirror == "yes",
-                hollow == "yes" ? TemplateOptions.UsualGluing : null);
+                hollow == "yes" ? GlueMargin.Usual : null);
             var findings = new FindingBag();
             if (CardTemplates.Make([card], options, room.Readings.Files, findings) is not { Pages.IsEmpty: false } templates)
             {

@@ -7,12 +7,15 @@ namespace Sketch.Syntax;
 public static class WrittenLength
 {
     /// <summary>
-    /// Reads a length, in inches unless another unit is given, such as <c>3 15/16</c>, <c>"3 15/16 in"</c> or <c>100 mm</c>.
+    /// Reads a length such as <c>3 15/16</c>, <c>"3 15/16 in"</c> or <c>100 mm</c>; without a unit it is in inches.
     /// </summary>
     /// <param name="written">The text as written.</param>
     /// <param name="instead">How to write it, for the end of the problem.</param>
     /// <returns>The length, never negative; a problem says, in sentences, what is wrong and what to write.</returns>
-    public static Result<Length> Read(string written, string instead)
+    public static Result<Length> Read(string written, string instead) => Read(written, instead, Unit.Inch);
+
+    /// <summary>Reads a length that is in <paramref name="units"/> unless another unit is given.</summary>
+    internal static Result<Length> Read(string written, string instead, Unit units)
     {
         var text = written.Trim();
         var end = 0;
@@ -22,7 +25,7 @@ public static class WrittenLength
             return new Failure($"\"{written}\" is not a length: {instead}");
         }
 
-        return LengthReader.Read(number, Unit.Inch, false, out var wrong) is { } length
+        return LengthReader.Read(number, units, false, out var wrong) is { } length
             ? Result.Of(length) : new Failure($"{wrong.Message} {wrong.Hint}");
     }
 }

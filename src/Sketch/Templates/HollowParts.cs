@@ -8,7 +8,8 @@ namespace Sketch.Templates;
 
 /// <summary>
 /// The part of a layer that is neither visible nor needed as support: what lies flat on it covers it, and glue still has its margin
-/// round the hole on every such piece and on the layer itself. Pieces on foam do not count, since foam must stand on paper.
+/// round the hole on every such piece and on the layer itself. Pieces on foam do not count, since foam must stand on paper. The layer
+/// stays one piece: where a hidden part lies round paper that must stay, only a rectangle beside that paper is cut out.
 /// </summary>
 internal static class HollowParts
 {
@@ -46,7 +47,7 @@ internal static class HollowParts
             .Where(p => IsWorthwhile(p.Bounds))
             .Select(p => (Part: p, Box: p.LargestRectangleInside()))
             .Where(f => f.Box is { } box && IsWorthwhile(box.Grow(Crumb)))
-            .Select(f => new FreedPart(f.Part, f.Box!.Value))];
+            .Select(f => new FreedPart(f.Part.Contours.Length == 1 ? f.Part : Outline.Rectangle(f.Box!.Value.ToRect()), f.Box!.Value))];
     }
 
     private static bool IsWorthwhile(Bounds box) => box is { Width: >= SmallestSide, Height: >= SmallestSide };

@@ -11,27 +11,40 @@ internal static class LineClipping
     /// <summary>How far the chords of a curve may deviate, in millimetres.</summary>
     private const double Tolerance = 0.002;
 
-    /// <summary>The part of a line within a box; null when there is none.</summary>
-    public static TemplateLine? Clip(TemplateLine line, Bounds box)
+    // Tiles are computed apart from the whole, so an edge of it may lie a rounding error beyond them.
+    private const double Rounding = 1e-7;
+
+    /// <summary>The parts of a line within a box: contours that lie wholly in it, unchanged, and the open parts of the others.</summary>
+    public static IEnumerable<TemplateLine> Clip(TemplateLine line, Bounds box)
     {
-        if (box.Covers(line.Bounds))
+        var wide = box.Grow(Rounding);
+        if (wide.Covers(line.Bounds))
         {
-            return line;
+            return [line];
         }
 
+        var whole = ImmutableArray.CreateBuilder<Contour>();
         var parts = ImmutableArray.CreateBuilder<Contour>();
         foreach (var contour in line.Contours)
         {
+            if (wide.Covers(new Outline([contour]).Bounds))
+            {
+                whole.Add(contour);
+                continue;
+            }
+
             var points = contour.Flatten(Tolerance);
             if (line.IsClosed)
             {
                 points.Add(points[0]);
             }
 
-            AddWithin(points, box, parts);
+            AddWithin(points, wide, parts);
         }
 
-        return parts.Count == 0 ? null : line with { Contours = parts.ToImmutable(), IsClosed = false };
+        TemplateLine[] clipped =
+            [line with { Contours = whole.ToImmutable() }, line with { Contours = parts.ToImmutable(), IsClosed = false }];
+        return clipped.Where(l => !l.Contours.IsEmpty);
     }
 
     private static void AddWithin(List<Point> points, Bounds box, ImmutableArray<Contour>.Builder parts)

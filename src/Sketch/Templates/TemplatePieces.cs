@@ -4,7 +4,6 @@ using Sketch.Drawing;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
-using Sketch.Units;
 
 namespace Sketch.Templates;
 
@@ -15,7 +14,7 @@ internal static partial class TemplatePieces
     /// The pieces of all cards in drawing order, each card's base first. Pieces are equal if their outlines, folds, inner cuts and
     /// materials are: copies of one line, and the same line in several files.
     /// </summary>
-    public static ImmutableArray<TemplatePiece> Of(IReadOnlyList<LaidOutCard> cards, Length? gluing)
+    public static ImmutableArray<TemplatePiece> Of(IReadOnlyList<LaidOutCard> cards, GlueMargin? gluing)
     {
         var places = new Dictionary<string, int>(StringComparer.Ordinal);
         var pieces = new List<TemplatePiece>();
@@ -44,7 +43,7 @@ internal static partial class TemplatePieces
     /// <summary>A piece's name without the numbers of copies.</summary>
     public static string NameOf(Piece piece) => PieceTitle.Name(piece with { Path = piece.Path.WithoutCopies });
 
-    private static IEnumerable<TemplatePiece> Of(LaidOutCard card, string suffix, Length? gluing)
+    private static IEnumerable<TemplatePiece> Of(LaidOutCard card, string suffix, GlueMargin? gluing)
     {
         var isMetric = card.Units != UnitSystem.Inches;
         yield return new(
@@ -66,7 +65,7 @@ internal static partial class TemplatePieces
             var box = outline.Bounds;
             var toOrigin = Affine.Shift(-box.Left, -box.Top);
             ImmutableArray<FreedPart> freed = gluing is { } margin
-                ? [.. HollowParts.Of(card, i, margin).Select(f => f.Shift(-box.Left, -box.Top))] : [];
+                ? [.. HollowParts.Of(card, i, margin.On(card.Units)).Select(f => f.Shift(-box.Left, -box.Top))] : [];
             yield return new(
                 [NameOf(piece) + suffix],
                 Material(piece.Paint),

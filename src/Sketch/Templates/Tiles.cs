@@ -45,8 +45,7 @@ internal static class Tiles
                 var (left, top) = (column * (tileWidth - Overlap), row * (tileHeight - Overlap));
                 var box = new Bounds(left, top, left + tileWidth, top + tileHeight);
                 ImmutableArray<TemplateLine> lines =
-                    [.. whole.Lines.Select(l => LineClipping.Clip(l, box))
-                        .OfType<TemplateLine>(), .. crosses.Where(c => box.Covers(c.Bounds))];
+                    [.. whole.Lines.SelectMany(l => LineClipping.Clip(l, box)), .. crosses.Where(c => box.Covers(c.Bounds))];
                 var part = new TemplateBlock(tileWidth, tileHeight, lines, [.. whole.Texts.Where(t => box.Covers(t.Box))]);
                 tiles.Add(new(part.Shift(-left, -top), Words(row, column, across, down)));
             }

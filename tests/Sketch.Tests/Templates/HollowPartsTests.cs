@@ -9,7 +9,7 @@ namespace Sketch.Tests.Templates;
 
 public sealed class HollowPartsTests
 {
-    private static readonly TemplateOptions Hollow = Printed.OnLetter with { Hollow = TemplateOptions.UsualGluing };
+    private static readonly TemplateOptions Hollow = Printed.OnLetter with { Hollow = GlueMargin.Usual };
 
     private static TemplatePiece Piece(string pieces, string name, TemplateOptions? options = null) =>
         Printed.Of($"card \"Test\"\nbase A2, fold left, of white\nfront\n{pieces}", options ?? Hollow).Pieces.Single(p => p.Name == name);
@@ -30,7 +30,7 @@ public sealed class HollowPartsTests
     public void The_margin_can_be_wider()
     {
         var mat = Piece("  sky: panel 3 x 4, of blue\n    mat +1/8, of navy\n", "mat behind sky",
-            Printed.OnLetter with { Hollow = Length.Inch(0, 1, 2) });
+            Printed.OnLetter with { Hollow = GlueMargin.Of(Length.Inch(0, 1, 2)) });
         Assert.Equal(new Size(Length.Inch(2), Length.Inch(3)), Assert.Single(mat.Freed).Size);
     }
 
@@ -43,6 +43,18 @@ public sealed class HollowPartsTests
     {
         var mat = Piece("  sky: panel 3 x 4, of blue\n    mat +1/8, of navy\n    window circle 1\n", "mat behind sky");
         Assert.All(mat.Freed, f => Assert.True(f.Outline.Intersect(Outline.Circle(new(39.69, 52.39), 12.7)).Area < 0.01));
+    }
+
+    [Theory]
+    [InlineData("  sky: panel 3 1/2 x 4 1/2, of blue\n    window 1 x 1\n    mat +1/8, of navy\n", "mat behind sky")]
+    [InlineData("  sky: panel 3 1/2 x 4 1/2, of blue\n    window 1/2 x 1/2, top 1/2\n    panel 3 x 4, of red\n", "sky: panel")]
+    [InlineData("  sky: panel 3 1/2 x 4 1/2, of blue\n    panel 3 1/4 x 4 1/4, of red\n      window circle 1/2\n", "sky: panel")]
+    public void A_layer_stays_one_piece(string pieces, string name)
+    {
+        var piece = Piece(pieces, name);
+        Assert.NotEmpty(piece.Freed);
+        var left = piece.Freed.Aggregate(piece.Outline, (rest, part) => rest.Subtract(part.Outline));
+        Assert.Single(left.Contours, c => c.SignedArea > 0);
     }
 
     [Fact]

@@ -45,7 +45,7 @@ internal static class Printed
     private static readonly Lazy<ImmutableArray<CardTemplates>> AllWhole = new(() => [.. AllSamples.Value.Select(c => Of([c]))]);
 
     private static readonly Lazy<ImmutableArray<CardTemplates>> AllHollow = new(() =>
-        [.. AllSamples.Value.Select(c => Of([c], OnLetter with { Hollow = TemplateOptions.UsualGluing }))]);
+        [.. AllSamples.Value.Select(c => Of([c], OnLetter with { Hollow = GlueMargin.Usual }))]);
 
     /// <summary>The cards in the folder of sketches, laid out once for all tests.</summary>
     public static ImmutableArray<LaidOutCard> Samples() => AllSamples.Value;

@@ -90,6 +90,39 @@ public sealed class TemplatesVerbTests : IDisposable
         Assert.Equal((true, false), (_line.Error.Contains(reported, StringComparison.Ordinal), File.Exists(Out)));
     }
 
+    [Theory]
+    [InlineData("0")]
+    [InlineData("0 mm")]
+    public void A_margin_without_room_for_glue_is_reported(string margin)
+    {
+        Assert.Equal(2, Make(Lamp, "--hollow", "--glue", margin));
+        Assert.Contains("a margin of 0 leaves no room for glue", _line.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("x.svg")]
+    [InlineData("x.PNG")]
+    public void A_file_of_another_kind_is_reported_and_no_folder_is_made(string name)
+    {
+        Assert.Equal(2, _line.Run("templates", _line.File("lamp.card", Lamp), "--out", _line.InFolder(name)));
+        Assert.Contains("templates go into a PDF or a folder", _line.Error, StringComparison.Ordinal);
+        Assert.False(Path.Exists(_line.InFolder(name)));
+    }
+
+    [Theory]
+    [InlineData("5", "mm", "The middle of mat behind sky is left for a smaller layer: 83 x 128 mm")]
+    [InlineData(".5", "cm", "The middle of mat behind sky is left for a smaller layer: 83 x 128 mm")]
+    [InlineData("3/8", "mm", "The middle of mat behind sky is left for a smaller layer: 73 x 118 mm")]
+    public void A_margin_without_a_unit_is_in_the_units_of_the_card(string margin, string units, string reported)
+    {
+        // The panel is 93 x 138 mm; the margin is 5 mm, or 9.525 mm for three eighths of an inch.
+        var sizes = units == "cm" ? ("9.3 x 13.8", ".4") : ("93 x 138", "4");
+        var card = $"card \"Lamp\"\nunits {units}\nbase ISO A6, fold left, of white\nfront\n"
+            + $"  sky: panel {sizes.Item1}, of blue\n    mat +{sizes.Item2}, of navy\n";
+        Assert.Equal(0, Make(card, "--hollow", "--glue", margin));
+        Assert.Contains(reported, _line.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Two_corrections_at_once_are_reported() => Assert.Equal(2, Make(Lamp, "--printer-scale", "0.98", "--measured", "3.9"));
 
