@@ -22,6 +22,24 @@ public sealed partial class SourceStyleTests
         Assert.Empty(wide);
     }
 
+    /// <summary>
+    /// The only rule of formatting that neither the build nor <c>dotnet format whitespace</c> checks: System first, then by name, then
+    /// static imports, then aliases.
+    /// </summary>
+    [Theory]
+    [InlineData("src")]
+    [InlineData("tests")]
+    public void Imports_are_sorted(string folder) => Assert.All(
+        Sources(folder).Where(f => f.EndsWith(".cs", StringComparison.Ordinal)),
+        file =>
+        {
+            var imports = File.ReadLines(file).TakeWhile(l => l.StartsWith("using ", StringComparison.Ordinal)).ToList();
+            Assert.Equal(imports.OrderBy(i => i.Contains('=', StringComparison.Ordinal))
+                .ThenBy(i => i.StartsWith("using static ", StringComparison.Ordinal))
+                .ThenBy(i => !i.StartsWith("using System", StringComparison.Ordinal))
+                .ThenBy(i => i.TrimEnd(';'), StringComparer.OrdinalIgnoreCase), imports);
+        });
+
     [Theory]
     [InlineData("src")]
     [InlineData("tests/Sketch.Tests")]
