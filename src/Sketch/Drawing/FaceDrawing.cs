@@ -17,7 +17,7 @@ internal sealed class FaceDrawing(
     private const double FrontLift = 1.2;
 
     /// <summary>Characters after which further pieces show no figures, so that a picture stays small enough to open.</summary>
-    private const int FigureLimit = 1_000_000;
+    private const int FigureLimit = 400_000;
 
     /// <summary>
     /// Characters of path data of raised pieces from which a face is crowded: each of their soft shadows is painted many times over.

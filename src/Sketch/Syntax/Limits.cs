@@ -28,7 +28,7 @@ public static class Limits
     public const int Mats = 20;
 
     /// <summary>Letters, counted for every copy: each is drawn as an outline.</summary>
-    public const int Letters = 5_000;
+    public const int Letters = 4_500;
 
     /// <summary>Letters of cut-out words, counted for every copy: each is also grown for every mat.</summary>
     public const int CutOutLetters = 150;

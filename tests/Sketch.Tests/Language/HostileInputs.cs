@@ -31,7 +31,7 @@ internal static class HostileInputs
         ["a hundred thousand pieces with words"] = _ => Head + "front\n  100000 oval 1 x 2 \"ahoy\"\n",
         ["five hundred blocks of writing lines"] = _ => Head + "front\n  500 ruled 3 x 100, lines 0.02 mm apart, in a grid 50 across\n",
         ["a text of ninety-five thousand letters"] = _ => Head + $"front\n  text \"{Letters(95_000)}\"\n",
-        ["a text of as many letters as a card may have"] = n => Head + $"front\n  text \"{Letters(5_000 / n)}\"\n",
+        ["a text of as many letters as a card may have"] = n => Head + $"front\n  text \"{Letters(4_500 / n)}\"\n",
         ["texts of as many letters as a card may have"] = n => Head + "front\n  text" + Repeat($" \"{Letters(50)}\"", 100 / n) + "\n",
         ["a cut-out word of eight hundred letters"] = _ =>
             Head + $"front\n  word \"{Letters(800)}\", letters 1/4, of red\n    mat +1/8, of navy\n",

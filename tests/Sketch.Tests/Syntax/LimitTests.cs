@@ -98,8 +98,8 @@ public class LimitTests
     }
 
     [Theory]
-    [InlineData("text \"{5000}\"", "text \"{5001}\"", "letters")]
-    [InlineData("50 text \"{100}\"", "51 text \"{100}\"", "letters")]
+    [InlineData("text \"{4500}\"", "text \"{4501}\"", "letters")]
+    [InlineData("45 text \"{100}\"", "46 text \"{100}\"", "letters")]
     [InlineData("word \"{150}\", of red", "word \"{151}\", of red", "letters cut out as words")]
     [InlineData("15 word \"{10}\", of red", "16 word \"{10}\", of red", "letters cut out as words")]
     public void Letters_are_counted_on_every_copy(string most, string more, string what)
