@@ -63,7 +63,7 @@ public static class Compiler
     }
 
     /// <summary>Lays out and checks a card whose lines have been read already, such as one that a batch changes.</summary>
-    /// <param name="card">The lines, of which the first is the card's title.</param>
+    /// <param name="card">The lines of the card, its title first.</param>
     /// <param name="world">The files and fonts around it.</param>
     public static Compilation CompileLines(FileSyntax card, IWorld world)
     {

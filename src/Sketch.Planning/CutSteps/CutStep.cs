@@ -14,6 +14,10 @@ namespace Sketch.Planning.CutSteps;
 /// <param name="Cuts">The cuts in order, each from edge to edge of the part then in hand.</param>
 public sealed record CutStep(int Number, Edge Against, Length Setting, ImmutableArray<Cut> Cuts)
 {
+    /// <summary>How to follow the steps, for the head of a list of them.</summary>
+    public const string Instruction =
+        "Push the named edge of the part in hand against the stop; set the distance from the stop to the blade";
+
     /// <summary>Whether the blade runs down the sheet as drawn; otherwise across.</summary>
     public bool IsUpright => Against is Edge.Left or Edge.Right;
 

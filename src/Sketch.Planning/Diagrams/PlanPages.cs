@@ -92,8 +92,8 @@ public sealed class PlanPages
     {
         var upright = _plan.Papers.First(p => p.Order.Paper == work.Paper).Order.Stock is { Upright: true }
             ? " Its print stands upright: lay it with the top of the print up." : "";
-        return $"{_plan.Files.Batch.Title}. Front side up, cut in the order of the numbers. Push the named edge of the part in hand "
-            + $"against the stop; set the distance from the stop to the blade{(_lengths.Metric ? ", in millimetres" : "")}.{upright}";
+        return $"{_plan.Files.Batch.Title}. Front side up, cut in the order of the numbers. "
+            + $"{CutStep.Instruction}{(_lengths.Metric ? ", in millimetres" : "")}.{upright}";
     }
 
     private PageFlow Flow(string title) =>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Sketch.Panels;
+using Sketch.Planning.CutSteps;
 using Sketch.Planning.Diagrams;
 using Sketch.Planning.Plans;
 using Sketch.Planning.Summary;
@@ -59,7 +60,7 @@ public static class PlanHtml
         {
             html.Append(CultureInfo.InvariantCulture,
                 $"<section class=\"work\">\n<h2>{Safe(work.Heading(lengths))}</h2>\n{pages.Diagram(work, 180, 150)}<h3>Cuts in "
-                    + $"order</h3>\n<ol>\n");
+                    + $"order</h3>\n<p>{CutStep.Instruction}.</p>\n<ol>\n");
             foreach (var step in work.Steps)
             {
                 html.Append(CultureInfo.InvariantCulture, $"<li>{Safe(step.Text(lengths))}</li>\n");

@@ -19,6 +19,7 @@ public static class PlanText
             output.Write(Printable.Line(line) + "\n");
         }
 
+        output.Write($"\n{CutStep.Instruction}.\n");
         foreach (var paper in plan.Papers)
         {
             foreach (var sheet in SheetWork.Of(plan, paper))

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Sketch.Colours;
 using Sketch.Papers;
+using Sketch.Units;
 
 namespace Sketch.Drawing;
 
@@ -58,7 +59,7 @@ internal sealed class Definitions(SvgIds ids)
             _ => (0, -1),
         };
         return Linear(
-            $"fold-{side.ToString().ToLowerInvariant()}", x, y, [(0, Ink, 0.16), (0.3, Ink, 0.06), (1, Ink, 0)],
+            $"fold-{side.Name()}", x, y, [(0, Ink, 0.16), (0.3, Ink, 0.06), (1, Ink, 0)],
             x < 0 ? 1 : 0, y < 0 ? 1 : 0);
     }
 

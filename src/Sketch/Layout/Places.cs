@@ -99,8 +99,8 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
         if (low is not null && high is not null && !bound.IsFull(axis) && !TakesWholeRoom(set, axis))
         {
             findings.Add(FindingCatalogue.PlacedTwice, bound.Location,
-                $"{set.Called} is placed by both {lowEdge.ToString().ToLowerInvariant()} and "
-                    + $"{highEdge.ToString().ToLowerInvariant()}, but has its own size.",
+                $"{set.Called} is placed by both {lowEdge.Name()} and {highEdge.Name()}, "
+                    + "but has its own size.",
                         $"Remove one, or write full as its {(axis == Axis.Across ? "width" : "height")}.");
             return null;
         }

@@ -154,10 +154,19 @@ internal sealed class Refit
         return _what != RefitWhat.All ? mat : mat with
         {
             Size = mat.Size is AddedSize added ? new AddedSize(BySmaller(added.Across), BySmaller(added.Down), added.Span) : mat.Size,
-            Clauses = [.. mat.Clauses.Select(
-                c => c.Clause is BorderClause b ? c with { Clause = b with { Amount = BySmaller(b.Amount) } } : c)],
+            Clauses = [.. mat.Clauses.Select(c => c with { Clause = WithBorders(c.Clause) })],
         };
     }
+
+    /// <summary>
+    /// What <c>refit all</c> changes besides sizes and distances: the border of a mat or sentiment, and the fall of a shadow.
+    /// </summary>
+    private Clause WithBorders(Clause clause) => clause switch
+    {
+        BorderClause border => border with { Amount = BySmaller(border.Amount) },
+        ShadowClause shadow => shadow with { Fall = BySmaller(shadow.Fall) },
+        _ => clause,
+    };
 
     private SizeSyntax? Scaled(BoundPiece bound, SizeSyntax? size) => size switch
     {
@@ -225,6 +234,12 @@ internal sealed class Refit
             case MeasureClause { Word: "letters" } letters when _what != RefitWhat.Margins:
                 yield return clause with { Clause = letters with { Amount = BySmaller(letters.Amount) } };
                 break;
+            case OnCircleClause circle when _what != RefitWhat.Margins:
+                yield return clause with { Clause = circle with { Diameter = BySmaller(circle.Diameter) } };
+                break;
+            case BorderClause or ShadowClause when _what == RefitWhat.All:
+                yield return clause with { Clause = WithBorders(clause.Clause) };
+                break;
             default:
                 yield return clause;
                 break;
@@ -277,13 +292,15 @@ internal sealed class Refit
 
     private static IEnumerable<(string What, Length Value)> Distances(Clause clause) => clause switch
     {
-        EdgeClause e => [(e.Edge.ToString().ToLowerInvariant(), e.Distance)],
-        CornerClause c => [(c.Horizontal.ToString().ToLowerInvariant(), c.Distance),
-            (c.Vertical.ToString().ToLowerInvariant(), c.Distance)],
-        ShowingClause s => [(s.Edge is { } side ? "showing " + side.ToString().ToLowerInvariant() : "showing", s.Amount)],
+        EdgeClause e => [(e.Edge.Name(), e.Distance)],
+        CornerClause c => [(c.Horizontal.Name(), c.Distance), (c.Vertical.Name(), c.Distance)],
+        ShowingClause s => [(s.Edge is { } side ? "showing " + side.Name() : "showing", s.Amount)],
         BesideClause b => [("by", b.Distance)],
         ShiftClause s => [("shift " + s.Direction.ToString().ToLowerInvariant(), s.Distance)],
         MeasureClause { Word: "letters" } m => [("letters", m.Amount)],
+        OnCircleClause c => [("on circle", c.Diameter)],
+        BorderClause b => [("border", b.Amount)],
+        ShadowClause s => [("shadow", s.Fall)],
         _ => [],
     };
 

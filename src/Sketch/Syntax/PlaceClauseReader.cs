@@ -87,7 +87,7 @@ internal static class PlaceClauseReader
 
     public static EdgeClause? ReadEdge(Cursor cursor, Edge edge)
     {
-        var word = edge.ToString().ToLowerInvariant();
+        var word = edge.Name();
         if (edge is Edge.Top or Edge.Bottom && (cursor.Current.Is("left") || cursor.Current.Is("right")))
         {
             var corner = $"{(edge == Edge.Top ? "upper" : "lower")} {cursor.Current.Text.ToLowerInvariant()}";

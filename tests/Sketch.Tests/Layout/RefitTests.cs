@@ -39,6 +39,29 @@ public class RefitTests
     [Fact]
     public void Refit_all_scales_borders_too() => From("base 8 x 10\nrefit all").ShowsBorder("front/pic/mat", "1/4");
 
+    private const string Lettered = """
+        card "Small"
+        base 4 x 5, fold left, of white
+        front
+          words: text "ahoy", on circle 1, letters 1/4
+          wish: sentiment "ahoy", letters 1/4, border 1/8, shadow 1/16 of navy, of cream
+        """;
+
+    [Fact]
+    public void Refit_sizes_scales_a_circle_of_words_with_its_letters() =>
+        From("base 8 x 10\nrefit sizes", Lettered).HasSize("front/words", "3 1/4 x 3 1/4"); // 2 and 1.25 times 1/2 on each side
+
+    [Theory]
+    [InlineData("sizes", "1/8", "1/16")]
+    [InlineData("all", "1/4", "1/8")]
+    public void Only_refit_all_scales_the_border_and_shadow_of_a_sentiment(string what, string border, string fall)
+    {
+        var card = From($"base 8 x 10\nrefit {what}", Lettered);
+        var (wish, shadow) = (card.Piece("front/wish"), card.Piece("front/wish/shadow"));
+        Assert.Equal(Measure.Length("1/2") + Measure.Length(border) * 2, wish.Box.Height);
+        Assert.Equal(Measure.Length(fall), shadow.Box.Left - wish.Box.Left);
+    }
+
     [Theory]
     [InlineData("front/pic", "2 x 1", "1 1/4, 1/2")] // the smaller ratio is 1; left 1/2 becomes 1
     [InlineData("front/pic/square[1]", "3/8 x 3/8", "1 3/4, 13/16")] // 1 1/4 + (2 - 1)/2, 1/2 + (1 - 3/8)/2
@@ -74,6 +97,6 @@ public class RefitTests
             reported);
     }
 
-    private static LaidOutCard From(string lines) =>
-        Laid.Out($"card \"New\"\nlike \"small.card\"\n{lines}", new TestWorld().WithText("small.card", Small));
+    private static LaidOutCard From(string lines, string card = Small) =>
+        Laid.Out($"card \"New\"\nlike \"small.card\"\n{lines}", new TestWorld().WithText("small.card", card));
 }

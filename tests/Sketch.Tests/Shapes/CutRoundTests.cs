@@ -10,8 +10,8 @@ public class CutRoundTests
         Gen.Select(Gen.Double[1, 60], Gen.Double[1, 20], Gen.Double[1, 6]);
 
     /// <summary>
-    /// Steiner's formula for parallel bodies: growing a convex figure of area A and perimeter P by d gives A + P d + π d². A convex figure
-    /// has no bays.
+    /// Steiner's formula for parallel bodies: growing a convex figure of area A and perimeter P by d gives A + P d + π d².
+    /// A convex figure has no bays.
     /// </summary>
     [Fact]
     public void A_round_letter_keeps_to_Steiners_formula() => Boxes.Sample(box =>
