@@ -28,6 +28,8 @@ internal sealed class PieceBinder(SourceText source, FindingBag findings)
                 BadLine bad => Damaged(bad),
                 ItemLine => Misplaced(line, "An item line changes a copy, but there are no copies above it.",
                     "Indent it under a line with a count, such as 3 gem 1/8."),
+                FontLine => Misplaced(line, "This line cannot lie on a face or piece.",
+                    "Write it on the line of the piece, after a comma, or below the title for the whole card."),
                 _ => Misplaced(line, "This line cannot lie on a face or piece.", "Only pieces go here: panel, strip, star, text …"),
             };
             var broken = line switch

@@ -31,6 +31,8 @@ internal static class LineMistakes
             {
                 "leave" => "Write leave out and a piece's name.",
                 "add" => "Write add to and a piece's name, with the new pieces indented below.",
+                var word when Vocabulary.ClauseWords.Contains(word) =>
+                    $"Write {word} on the line of its piece, after a comma.",
                 _ => "Start with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon.",
             }),
         };

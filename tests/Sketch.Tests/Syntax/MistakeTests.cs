@@ -8,6 +8,16 @@ namespace Sketch.Tests.Syntax;
 public class MistakeTests
 {
     [Theory]
+    [InlineData("shadow 1/16 of navy", "shadow")]
+    [InlineData("raised 2 mm", "raised")]
+    [InlineData("swallowtail both", "swallowtail")]
+    public void A_clause_on_a_line_of_its_own_is_sent_to_the_line_of_its_piece(string line, string word)
+    {
+        var (_, findings) = Reading.File($"card \"x\"\nbase A2, of white\nfront\n  star 2, of gold\n    {line}\n");
+        Assert.Equal($"Write {word} on the line of its piece, after a comma.", Assert.Single(findings).Hint);
+    }
+
+    [Theory]
     [InlineData("pannel 3 x 4", "panel")]
     [InlineData("lamp: sttar 2", "star")]
     [InlineData("3 gems 1/8", "gem")]
