@@ -84,7 +84,7 @@ internal sealed class PieceChanges(PieceBinder pieces, FindingBag findings, Sour
 
         var faces = card.Faces.Where(f => face is null || f.Kind == face).ToArray();
         var holders = faces.Where(f => f.Pieces.Any(p => IsNamed(p, names[0].Text))).ToArray();
-        if (holders.Length == 0 && faces.Select(f => PathTo(f.Pieces, names[0].Text)).FirstOrDefault(p => p is not null) is { } deeper)
+        if (holders.Length == 0 && new PieceSearch(faces).PathTo(names[0].Text) is { } deeper)
         {
             findings.Add(FindingCatalogue.UnknownPiece, new(source, names[0].Span),
                 $"No piece directly on a face is called {names[0].Text}.", $"Did you mean {deeper}?", deeper);
@@ -97,7 +97,8 @@ internal sealed class PieceChanges(PieceBinder pieces, FindingBag findings, Sour
             Fail(holders.Length == 0 ? FindingCatalogue.UnknownPiece : FindingCatalogue.AmbiguousName, names[0],
                 holders.Length == 0 ? $"No piece directly on a face is called {names[0].Text}."
                     : $"{names[0].Text} is on {holders.Length} faces.",
-                holders.Length == 0 ? null : $"Write the face before it: {Face.NameOf(holders[0].Kind)}/{path.Text}.", known);
+                holders.Length == 0 ? HintForUnnamed(faces, names[0].Text)
+                    : $"Write the face before it: {Face.NameOf(holders[0].Kind)}/{path.Text}.", known);
             return card;
         }
 
@@ -133,24 +134,10 @@ internal sealed class PieceChanges(PieceBinder pieces, FindingBag findings, Sour
             : among.SetItem(index, piece with { Children = Edit(piece.Children, names.RemoveAt(0), edit) });
     }
 
-    /// <summary>The path to the first piece with a name among pieces and what lies on them, as far as all on the way have names.</summary>
-    private static string? PathTo(ImmutableArray<BoundPiece> among, string name)
-    {
-        foreach (var piece in among.Where(p => p.Name is not null))
-        {
-            if (IsNamed(piece, name))
-            {
-                return piece.Name;
-            }
-
-            if (PathTo(piece.Children, name) is { } below)
-            {
-                return $"{piece.Name}/{below}";
-            }
-        }
-
-        return null;
-    }
+    /// <summary>What to do where a change names a piece by its kind: only pieces with names can be changed.</summary>
+    private static string? HintForUnnamed(IEnumerable<BoundFace> faces, string word) =>
+        PieceKinds.Find(word) is { } kind && new PieceSearch(faces).HasUnnamed(kind)
+            ? $"Give the {kind.Name} a name in its own file, as in words: {kind.Name}, and write that name here." : null;
 
     /// <summary><c>mat</c> is the innermost mat, <c>mat2</c> the next, and so on; a mat may also have a name.</summary>
     private static int? MatIndex(BoundPiece piece, string name)

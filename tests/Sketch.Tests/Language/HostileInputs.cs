@@ -102,8 +102,10 @@ internal static class HostileInputs
             Head + "front\n  a: panel, same size as b, of red\n  b: panel, same size as a, of red\n",
         ["two pieces above each other"] = _ => Head + "front\n  a: panel 1 x 1, above b, of red\n  b: panel 1 x 1, above a, of red\n",
         ["parts that double forty times"] = _ =>
-            Head + "part p0 1 x 1\n  panel 1 x 1, of red\n" + Lines(40, i => $"part p{i + 1} 1 x 1\n  use p{i}\n  use p{i}")
-                + "front\n  use p40\n",
+            Head + "part p0 1 x 1\n  panel 1 x 1, of red\n" + Lines(40, i => $"part p{i + 1} 1 x 1\n  a: use p{i}\n  b: use p{i}")
+                + "front\n  c: use p40\n",
+        ["parts that double forty times, with changes of what they lack"] = _ =>
+            "card \"Storm\"\nlike \"doubling.card\"\nchange lamp: of red\nchange star: of red\nleave out tag\n",
         ["parts that double forty times, refitted"] = _ => "card \"Storm\"\nlike \"doubling.card\"\nbase 5 x 7\nrefit all\n",
         ["twenty thousand parts in a chain"] = n =>
             Head + "part p0 1 x 1\n  panel 1 x 1, of red\n" + Lines(20_000 / n, i => $"part p{i + 1} 1 x 1\n  use p{i}")

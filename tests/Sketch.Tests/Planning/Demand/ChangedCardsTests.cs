@@ -61,6 +61,15 @@ public class ChangedCardsTests
         Assert.Equal("sky/words", mistake.Replacement);
     }
 
+    [Fact]
+    public void A_kind_in_place_of_a_name_is_answered_with_how_to_name_the_piece()
+    {
+        var world = new TestWorld().WithText("ahoy.card", "card \"Ahoy\"\nbase A2, of white\nfront\n  tag 1 x 2 \"Ahoy\", of cream\n");
+        var batch = new SourceText("day.batch", "batch \"Day\"\nmake 2 of \"ahoy.card\"\n  change tag: \"Land ho\"\n");
+        var mistake = BatchCheck.Of(Compiler.Compile(batch, world), world).Findings.First(f => f.Code == "SK203");
+        Assert.Equal("Give the tag a name in its own file, as in words: tag, and write that name here.", mistake.Hint);
+    }
+
     private static string WordsOf(LaidOutCard card) => card.Pieces.Single(p => p.Words is not null).Words!.Text;
 
     private static BatchFiles Read(string lines) =>
