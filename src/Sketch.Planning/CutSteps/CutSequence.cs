@@ -22,7 +22,7 @@ internal static class CutSequence
             var isFirst = ReferenceEquals(kept, cut.First);
             var against = cut.IsUpright ? isFirst ? Edge.Left : Edge.Right : isFirst ? Edge.Top : Edge.Bottom;
             var setting = cut.IsUpright ? kept.Place.Width : kept.Place.Height;
-            steps.Add(new(steps.Count + 1, against, setting, [cut.Cut]) { IsTrim = true });
+            steps.Add(new(steps.Count + 1, against, setting, [new(cut.Place, [cut.Cut])]) { IsTrim = true });
             hand = kept;
         }
 
@@ -35,9 +35,6 @@ internal static class CutSequence
 
         return steps.ToImmutable();
     }
-
-    /// <summary>The cuts in the order of the steps.</summary>
-    public static IEnumerable<Cut> InOrder(SheetLayout layout) => Of(layout).SelectMany(s => s.Cuts);
 
     // All rows of a level are cut in the same direction. Of the next settings of the rows, the one with the most cuts comes first.
     private static void AddSteps(ImmutableArray<CutStep>.Builder steps, List<Row> rows)
@@ -53,21 +50,23 @@ internal static class CutSequence
                 return;
             }
 
-            var cuts = ImmutableArray.CreateBuilder<Cut>();
+            var runs = ImmutableArray.CreateBuilder<CutRun>();
             for (var r = 0; r < rows.Count; r++)
             {
-                for (; next[r] < rows[r].Cuts && rows[r].Setting(next[r]) == best.Key; next[r]++)
+                if (next[r] < rows[r].Cuts && rows[r].Setting(next[r]) == best.Key)
                 {
-                    cuts.Add(rows[r].CutAfter(next[r]));
+                    var (row, from, count) = (rows[r], next[r], rows[r].Run(next[r]));
+                    runs.Add(new(row.Rest(from), [.. Enumerable.Range(from, count).Select(row.CutAfter)]));
+                    next[r] += count;
                 }
             }
 
-            steps.Add(new(steps.Count + 1, cuts[0].IsUpright ? Edge.Left : Edge.Top, best.Key, cuts.ToImmutable()));
+            steps.Add(new(steps.Count + 1, runs[0].IsUpright ? Edge.Left : Edge.Top, best.Key, runs.ToImmutable()));
         }
     }
 
     /// <summary>A part and the parts that all its cuts in one direction make, in order.</summary>
-    private sealed record Row(bool IsUpright, List<SheetPart> Parts)
+    private sealed record Row(Rect Place, bool IsUpright, List<SheetPart> Parts)
     {
         /// <summary>How many cuts divide it.</summary>
         public int Cuts => Parts.Count - 1;
@@ -90,7 +89,7 @@ internal static class CutSequence
                 }
             }
 
-            return new(whole.IsUpright, parts);
+            return new(whole.Place, whole.IsUpright, parts);
         }
 
         /// <summary>How far the cut at the end of a part is from its beginning.</summary>
@@ -98,6 +97,15 @@ internal static class CutSequence
 
         /// <summary>How many cuts in a row have the setting of this one.</summary>
         public int Run(int from) => Enumerable.Range(from, Cuts - from).TakeWhile(i => Setting(i) == Setting(from)).Count();
+
+        /// <summary>What is still in hand when all parts before this one are cut off.</summary>
+        public Rect Rest(int from)
+        {
+            var place = Parts[from].Place;
+            return IsUpright
+                ? Place with { Left = place.Left, Width = Place.Right - place.Left }
+                : Place with { Top = place.Top, Height = Place.Bottom - place.Top };
+        }
 
         /// <summary>The cut at the end of a part.</summary>
         public Cut CutAfter(int part)

@@ -11,12 +11,15 @@ namespace Sketch.Planning.CutSteps;
 /// <param name="Setting">
 /// The distance from the stop to the blade: the size of the part that is cut off or, where trim is removed, of the part that is kept.
 /// </param>
-/// <param name="Cuts">The cuts in order, each from edge to edge of the part then in hand.</param>
-public sealed record CutStep(int Number, Edge Against, Length Setting, ImmutableArray<Cut> Cuts)
+/// <param name="Runs">The parts that are cut, in order, each with its cuts.</param>
+public sealed record CutStep(int Number, Edge Against, Length Setting, ImmutableArray<CutRun> Runs)
 {
     /// <summary>How to follow the steps, for the head of a list of them.</summary>
     public const string Instruction =
         "Push the named edge of the part in hand against the stop; set the distance from the stop to the blade";
+
+    /// <summary>The cuts in order, each from edge to edge of the part then in hand.</summary>
+    public ImmutableArray<Cut> Cuts { get; } = [.. Runs.SelectMany(r => r.Cuts)];
 
     /// <summary>Whether the blade runs down the sheet as drawn; otherwise across.</summary>
     public bool IsUpright => Against is Edge.Left or Edge.Right;

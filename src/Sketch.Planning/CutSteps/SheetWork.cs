@@ -4,7 +4,6 @@ using System.Text.RegularExpressions;
 using Sketch.Cutting.Model;
 using Sketch.Panels;
 using Sketch.Planning.Plans;
-using Sketch.Planning.Summary;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -35,7 +34,7 @@ public sealed partial record SheetWork(
     {
         var count = Counted.Of(Times, IsOffcut ? "offcut" : "sheet");
         return $"{Paper} {Number.ToString(CultureInfo.InvariantCulture)}: {count} of "
-            + $"{PlanSummary.SheetText(Layout.Stock, lengths)}{(Times > 1 ? ", cut alike" : "")}";
+            + $"{SheetName.Of(Layout.Stock, lengths)}{(Times > 1 ? ", cut alike" : "")}";
     }
 
     /// <summary>The letter of the pieces of a size, in either orientation.</summary>

@@ -30,19 +30,23 @@ public sealed class PlanPages
         (_plan, _lettering) = (plan, new(world));
         _inInches = plan.Files.Batch.Units == UnitSystem.Inches;
         _lengths = plan.Files.Batch.Units.Format();
-        Work = [.. plan.Papers.SelectMany(p => SheetWork.Of(plan, p))];
+        var papers = PaperWork.Of(plan);
+        Work = [.. papers.SelectMany(p => p.Stacks)];
+        Content = PlanSummary.Of(plan, papers, _lengths);
     }
 
     /// <summary>All stacks of sheets, paper by paper.</summary>
     public ImmutableArray<SheetWork> Work { get; }
 
+    /// <summary>What the summary says.</summary>
+    public PlanSummary Content { get; }
+
     /// <summary>The summary: one page, or as many as needed.</summary>
     public IReadOnlyList<DrawnPage> Summary()
     {
-        var summary = PlanSummary.Of(_plan, _lengths);
-        var flow = Flow(summary.Title);
-        flow.Heading(summary.Title, isTitle: true);
-        foreach (var section in summary.Sections)
+        var flow = Flow(Content.Title);
+        flow.Heading(Content.Title, isTitle: true);
+        foreach (var section in Content.Sections)
         {
             flow.Section(section);
         }

@@ -42,7 +42,7 @@ public static class PlanHtml
     {
         var lengths = plan.Files.Batch.Units.Format();
         var html = new StringBuilder();
-        foreach (var section in PlanSummary.Of(plan, lengths).Sections)
+        foreach (var section in pages.Content.Sections)
         {
             html.Append(CultureInfo.InvariantCulture, $"<h2>{Safe(section.Heading)}</h2>\n");
             foreach (var sentence in section.Sentences)

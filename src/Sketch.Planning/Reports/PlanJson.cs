@@ -9,6 +9,16 @@ using Sketch.Reports;
 namespace Sketch.Planning.Reports;
 
 /// <summary>A plan as JSON.</summary>
+/// <remarks>
+/// <para>The <c>steps</c> of a layout are its cuts in the order of work. A step says which <c>part</c> is in hand (its corners, measured on
+/// the whole sheet), whether the blade runs <c>across</c> or <c>down</c> it, where the first cut comes <c>at</c> (from the upper or left
+/// edge of the sheet), and how many cuts there are: <c>repeat</c> is at least 1, and each further cut takes a strip as wide as the first
+/// one off what is left, so that cut number k+1 is at <c>at + k * (at - start of the part + kerf)</c>. The part beyond a cut begins one
+/// kerf after it.</para>
+/// <para>A <c>cut</c> is one stroke of the blade from edge to edge of the part in hand. A <c>setting</c> is one move of the stop: the first
+/// step of a paper, and each step whose distance from stop to blade is not that of the step before it. <c>cuts</c> and <c>settings</c> of
+/// a paper are summed over its sheets. Sheets with the same cuts are stacked and count once, whatever their pieces are for.</para>
+/// </remarks>
 public static class PlanJson
 {
     /// <summary>

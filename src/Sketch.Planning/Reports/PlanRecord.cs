@@ -67,9 +67,19 @@ internal sealed record PaperRecord
 
     public required int Short { get; init; }
 
+    public required int Settings { get; init; }
+
+    public required int Cuts { get; init; }
+
     public required IEnumerable<LayoutRecord> Layouts { get; init; }
 
-    public static PaperRecord Of(BatchPlan plan, PaperPlan paper) => new()
+    public static PaperRecord Of(BatchPlan plan, PaperPlan paper)
+    {
+        var work = PaperWork.Of(plan, paper);
+        return Of(plan, paper, work.Settings, work.Cuts);
+    }
+
+    private static PaperRecord Of(BatchPlan plan, PaperPlan paper, int settings, int cuts) => new()
     {
         Paper = paper.Order.Paper,
         Sheets = paper.Plan.Sheets,
@@ -77,6 +87,8 @@ internal sealed record PaperRecord
         Proved = paper.Plan.IsProved,
         OnHand = paper.Order.Sheet.OnHand,
         Short = paper.Short,
+        Settings = settings,
+        Cuts = cuts,
         // Created while writing, so that those of a large plan are not all held at once.
         Layouts = paper.Plan.Layouts.Select(l => LayoutRecord.Of(plan, l)),
     };
@@ -93,17 +105,22 @@ internal sealed record LayoutRecord
 
     public required IEnumerable<PlacedRecord> Pieces { get; init; }
 
+    public required IEnumerable<StepRecord> Steps { get; init; }
+
     public required IEnumerable<CutRecord> Cuts { get; init; }
 
     public required IEnumerable<RectRecord> Leftovers { get; init; }
 
-    public static LayoutRecord Of(BatchPlan plan, SheetLayout layout) => new()
+    public static LayoutRecord Of(BatchPlan plan, SheetLayout layout) => Of(plan, layout, CutSequence.Of(layout));
+
+    private static LayoutRecord Of(BatchPlan plan, SheetLayout layout, ImmutableArray<CutStep> steps) => new()
     {
         Stock = new(layout.Stock.Width, layout.Stock.Height),
         Offcut = layout.IsOffcut,
         Times = layout.Times,
         Pieces = layout.Pieces.Select(p => PlacedRecord.Of(plan.Pieces[p.Id], p)),
-        Cuts = CutSequence.InOrder(layout).Select(c => new CutRecord(c.From.Left, c.From.Top, c.To.Left, c.To.Top)),
+        Steps = steps.SelectMany(s => s.Runs).Select(StepRecord.Of),
+        Cuts = steps.SelectMany(s => s.Cuts).Select(CutRecord.Of),
         Leftovers = layout.Leftovers.Select(l => new RectRecord(l.Left, l.Top, l.Width, l.Height)),
     };
 }
@@ -239,7 +256,17 @@ internal sealed record CostRecord(string Card, decimal Amount);
 internal sealed record SizeRecord(Length Width, Length Height);
 
 /// <summary>A cut from one point to another.</summary>
-internal sealed record CutRecord(Length X1, Length Y1, Length X2, Length Y2);
+internal sealed record CutRecord(Length X1, Length Y1, Length X2, Length Y2)
+{
+    public static CutRecord Of(Cut cut) => new(cut.From.Left, cut.From.Top, cut.To.Left, cut.To.Top);
+}
+
+/// <summary>Equal cuts in one part: the part by its corners, the way of the blade, the first cut, and how many cuts there are.</summary>
+internal sealed record StepRecord(CutRecord Part, string Axis, Length At, int Repeat)
+{
+    public static StepRecord Of(CutRun run) => new(
+        new(run.Part.Left, run.Part.Top, run.Part.Right, run.Part.Bottom), run.IsUpright ? "down" : "across", run.At, run.Cuts.Length);
+}
 
 /// <summary>A part of a sheet.</summary>
 internal sealed record RectRecord(Length Left, Length Top, Length Width, Length Height);

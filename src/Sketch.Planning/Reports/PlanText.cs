@@ -14,15 +14,16 @@ public static class PlanText
     public static void Write(TextWriter output, BatchPlan plan)
     {
         var lengths = plan.Files.Batch.Units.Format();
-        foreach (var line in PlanSummary.Of(plan, lengths).Lines())
+        var work = PaperWork.Of(plan);
+        foreach (var line in PlanSummary.Of(plan, work, lengths).Lines())
         {
             output.Write(Printable.Line(line) + "\n");
         }
 
         output.Write($"\n{CutStep.Instruction}.\n");
-        foreach (var paper in plan.Papers)
+        foreach (var paper in work)
         {
-            foreach (var sheet in SheetWork.Of(plan, paper))
+            foreach (var sheet in paper.Stacks)
             {
                 output.Write($"\n{Printable.Line(sheet.Heading(lengths))}\n");
                 foreach (var step in sheet.Steps)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Sketch.Planning.Advice;
+using Sketch.Planning.CutSteps;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
 using Sketch.Planning.Supplies;
@@ -16,7 +17,10 @@ namespace Sketch.Planning.Summary;
 public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sections)
 {
     /// <summary>Computes the summary.</summary>
-    public static PlanSummary Of(BatchPlan plan, LengthFormat lengths)
+    /// <param name="plan">The plan.</param>
+    /// <param name="work">The work of all its papers.</param>
+    /// <param name="lengths">How lengths are written.</param>
+    public static PlanSummary Of(BatchPlan plan, ImmutableArray<PaperWork> work, LengthFormat lengths)
     {
         var sections = ImmutableArray.CreateBuilder<ReportSection>();
         if (!plan.Files.LeftOut.IsEmpty)
@@ -30,7 +34,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
         }
 
         sections.Add(Cards(plan));
-        sections.Add(Papers(plan, lengths));
+        sections.Add(Papers(plan, work, lengths));
         if (!plan.Supplies.IsEmpty)
         {
             sections.Add(Supplies(plan, lengths));
@@ -104,19 +108,22 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
         }
     }
 
-    private static ReportSection Papers(BatchPlan plan, LengthFormat lengths)
+    private static ReportSection Papers(BatchPlan plan, ImmutableArray<PaperWork> work, LengthFormat lengths)
     {
         var offcuts = plan.Papers.SelectMany(p => p.Plan.Layouts).Where(l => l.IsOffcut).Sum(l => l.Times);
-        var cut = plan.Papers.Select(p => ImmutableArray.Create(
-            p.Order.Paper, SheetText(p.Order.Sheet.Size, lengths), Number(p.Plan.Sheets), p.Order.Sheet.OnHand is { } onHand
-                ? Number(onHand) : "any", p.Short == 0 ? "" : Number(p.Short),
-            p.Plan.IsProved ? "yes" : $"at least {p.Plan.LowerBound}"));
+        var (settings, cuts) = (work.Sum(w => w.Settings), work.Sum(w => w.Cuts));
+        var rows = work.Select(w => ImmutableArray.Create(
+            w.Paper.Order.Paper, SheetName.Of(w.Paper.Order.Sheet.Size, lengths), Number(w.Paper.Plan.Sheets),
+            w.Paper.Order.Sheet.OnHand is { } onHand ? Number(onHand) : "any", w.Paper.Short == 0 ? "" : Number(w.Paper.Short),
+            w.Paper.Plan.IsProved ? "yes" : $"at least {w.Paper.Plan.LowerBound}", Number(w.Settings), Number(w.Cuts)));
         return new(
             "Paper",
             [plan.IsEnough ? $"The paper is enough{(plan.Files.LeftOut.IsEmpty ? "" : " for what is in this plan")}."
                 : "There is not enough paper.", .. offcuts > 0
-                ? [$"{Counted.Of(offcuts, "offcut")} {(offcuts == 1 ? "is" : "are")} used first."] : ImmutableArray<string>.Empty],
-            ReportTable.Of(["Paper", "Sheet", "Sheets", "On hand", "Missing", "Proved fewest"], cut));
+                ? [$"{Counted.Of(offcuts, "offcut")} {(offcuts == 1 ? "is" : "are")} used first."] : ImmutableArray<string>.Empty,
+                $"In all: {Counted.Of(settings, "setting")} of the stop and {Counted.Of(cuts, "cut")}, "
+                    + "with sheets cut alike in one stack."],
+            ReportTable.Of(["Paper", "Sheet", "Sheets", "On hand", "Missing", "Proved fewest", "Settings", "Cuts"], rows));
     }
 
     private static ReportSection Supplies(BatchPlan plan, LengthFormat lengths) => new(
@@ -128,11 +135,6 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             SupplyText.Named(s, lengths), SupplyText.Amount(s, s.Needed, lengths), s.OnHand is { } onHand
                 ? SupplyText.Amount(s, onHand, lengths) : "",
             s.Short == 0 ? "" : SupplyText.Amount(s, s.Short, lengths)))));
-
-    /// <summary>A sheet's size by its trade name.</summary>
-    internal static string SheetText(Size size, LengthFormat lengths) =>
-        NamedSizes.Sheets.FirstOrDefault(s => s.Size == size || s.Size == size.Turned())?.Name is { } name
-            && !name.Contains('x', StringComparison.Ordinal) ? name : lengths.Text(size);
 
     private static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -2,10 +2,13 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using Sketch.Diagnostics;
 using Sketch.Kinds;
+using Sketch.Output.Folders;
 using Sketch.Planning;
+using Sketch.Planning.CutSteps;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
 using Sketch.Planning.Reports;
+using Sketch.Planning.Summary;
 using Sketch.Reports;
 using Sketch.Tests.Planning.Reports;
 using Sketch.Text;
@@ -31,6 +34,9 @@ internal sealed class PlanRun
 
     public ImmutableArray<Finding> Findings { get; }
 
+    /// <summary>The summary of the plan.</summary>
+    public PlanSummary Summary => PlanSummary.Of(Plan!, PaperWork.Of(Plan!), new(false));
+
     /// <summary>The plan as the tool writes it.</summary>
     public JsonElement Json
     {
@@ -55,6 +61,15 @@ internal sealed class PlanRun
         var read = BatchFiles.Read(new SourceText("day.batch", batch), world, findings);
         var plan = read is null ? null
             : BatchPlanner.Plan(read, TimeSpan.FromSeconds(60), findings, cancellation: TestContext.Current.CancellationToken);
+        return new(read, plan, findings.ToImmutable());
+    }
+
+    /// <summary>Plans a batch of the disk.</summary>
+    public static PlanRun OfFile(string path)
+    {
+        var findings = new FindingBag();
+        var read = BatchFiles.Read(FolderFiles.ReadFile(path).Source!, new FolderFiles(), findings);
+        var plan = BatchPlanner.Plan(read!, TimeSpan.FromSeconds(60), findings, cancellation: TestContext.Current.CancellationToken);
         return new(read, plan, findings.ToImmutable());
     }
 

@@ -54,7 +54,7 @@ public class SheetTreeTests
     {
         var problem = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 5.25), 3, true), (Given.Inches(2, 3), 5, true));
         Assert.All(problem.Planned().Layouts, layout => Assert.Equal(
-            layout.Cuts.OrderBy(c => c.ToString()), CutSequence.InOrder(layout).OrderBy(c => c.ToString())));
+            layout.Cuts.OrderBy(c => c.ToString()), CutSequence.Of(layout).SelectMany(s => s.Cuts).OrderBy(c => c.ToString())));
     }
 
     [Fact]

@@ -1,10 +1,8 @@
+using System.Globalization;
 using CsCheck;
-using Sketch.Diagnostics;
-using Sketch.Output.Folders;
-using Sketch.Planning;
 using Sketch.Planning.CutSteps;
-using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
+using Sketch.Tests.Planning.Reports;
 using Sketch.Units;
 using Xunit;
 
@@ -13,6 +11,8 @@ namespace Sketch.Tests.Planning.CutSteps;
 /// <summary>The words of the steps are enough to cut out every piece at its size.</summary>
 public sealed class CutStepTests
 {
+    private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
+
     private static readonly LengthFormat Inches = new(false);
     private static readonly LengthFormat Millimetres = new(true);
 
@@ -51,15 +51,48 @@ public sealed class CutStepTests
             seed: "0000KeepersX", iter: 200);
 
     [Fact]
-    public void The_words_give_every_piece_of_the_sample()
+    public void The_words_give_every_piece_of_the_sample() => Assert.Empty(Faults(Sample.Plan!, Millimetres, Rounding));
+
+    [Fact]
+    public void The_steps_in_JSON_give_every_piece_of_a_random_batch() =>
+        Batches.Sample(texts =>
+        {
+            var run = PlanRun.Of(texts[0], ("shelf.stash", "stash \"Shelf\"\n" + texts[1]));
+            Assert.Empty(StepFollower.Faults(run.Json, run.Plan!.Files.Batch.Kerf.Nanometres));
+        }, seed: "0000KeepersX", iter: 200);
+
+    [Fact]
+    public void The_steps_in_JSON_give_every_piece_of_the_sample() => Assert.Empty(StepFollower.Faults(Sample.Json, kerf: 0));
+
+    // One cut down and one across each half: the stop stays where it is while the paper is turned.
+    [Fact]
+    public void Cuts_of_one_distance_are_one_setting() => Assert.Equal((1, 3), Totals("cut 4 of 6 x 6 from gulls\n"));
+
+    [Fact]
+    public void Sheets_cut_alike_are_stacked_and_count_once() => Assert.Equal((1, 3), Totals("cut 12 of 6 x 6 from gulls\n"));
+
+    [Fact]
+    public void The_totals_of_work_stand_in_every_form_of_the_plan()
     {
-        var path = Project.Repository.PathTo("sketches/lamp-day.batch");
-        var findings = new FindingBag();
-        var plan = BatchPlanner.Plan(
-            BatchFiles.Read(FolderFiles.ReadFile(path).Source!, new FolderFiles(), findings)!, TimeSpan.FromSeconds(60), findings,
-            cancellation: TestContext.Current.CancellationToken);
-        Assert.Empty(Faults(plan!, Millimetres, Rounding));
+        var run = PlanRun.Of("batch \"Day\"\nstash \"shelf.stash\"\ncut 4 of 6 x 6 from gulls\ncut 2 of 4 x 5 from navy\n");
+        var papers = run.Json.GetProperty("papers").EnumerateArray().Select(
+            p => (p.GetProperty("settings").GetInt32(), p.GetProperty("cuts").GetInt32())).ToList();
+        var summary = run.Summary.Sections.Single(s => s.Heading == "Paper");
+        Assert.Equal(PaperWork.Of(run.Plan!).Select(w => (w.Settings, w.Cuts)), papers);
+        Assert.Equal(papers, summary.Table!.Rows.Select(r => (int.Parse(r[^2], Invariant), int.Parse(r[^1], Invariant))));
+        Assert.Contains(
+            $"{papers.Sum(p => p.Item1)} settings of the stop and {papers.Sum(p => p.Item2)} cuts", string.Join('\n', summary.Sentences),
+            StringComparison.Ordinal);
     }
+
+    private static (int Settings, int Cuts) Totals(string cuts)
+    {
+        var run = PlanRun.Of($"batch \"Day\"\nstash \"shelf.stash\"\n{cuts}");
+        var paper = run.Json.GetProperty("papers")[0];
+        return (paper.GetProperty("settings").GetInt32(), paper.GetProperty("cuts").GetInt32());
+    }
+
+    private static PlanRun Sample => PlanRun.OfFile(Project.Repository.PathTo("sketches/lamp-day.batch"));
 
     private static SheetWork Work(string batch, string paper)
     {

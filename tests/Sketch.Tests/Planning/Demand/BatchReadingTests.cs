@@ -1,4 +1,3 @@
-using Sketch.Planning.Summary;
 using Xunit;
 
 namespace Sketch.Tests.Planning.Demand;
@@ -78,7 +77,7 @@ public class BatchReadingTests
     {
         var run = PlanRun.Of($"{Top}make 3 of \"gone.card\"\nmake 5 of \"bad.card\"\nmake 2 of \"gull.card\"\n",
             ("bad.card", "card \"Bad\"\nbase A2, of white\nfront\n  panel, of blue\n"));
-        var cards = PlanSummary.Of(run.Plan!, new(false)).Sections.Single(s => s.Heading == "Cards");
+        var cards = run.Summary.Sections.Single(s => s.Heading == "Cards");
         Assert.Equal(("The designs make 2.", 1), (cards.Sentences[^1], cards.Table!.Rows.Length));
     }
 
@@ -90,7 +89,7 @@ public class BatchReadingTests
     [Fact]
     public void A_plan_reports_cards_left_out_for_errors_first()
     {
-        var sections = PlanSummary.Of(PlanRun.Of($"{Top}make 4 of \"gone.card\"\nmake 2 of \"gull.card\"\n").Plan!, new(false)).Sections;
+        var sections = PlanRun.Of($"{Top}make 4 of \"gone.card\"\nmake 2 of \"gull.card\"\n").Summary.Sections;
         Assert.Equal("Left out because the card or its line has errors: gone.card (4 cards). Fix it and plan again.",
             Assert.Single(sections[0].Sentences));
     }
@@ -98,7 +97,7 @@ public class BatchReadingTests
     [Fact]
     public void With_cards_left_out_the_paper_is_reported_as_enough_for_the_others()
     {
-        var sections = PlanSummary.Of(PlanRun.Of($"{Top}make 4 of \"gone.card\"\nmake 2 of \"gull.card\"\n").Plan!, new(false)).Sections;
+        var sections = PlanRun.Of($"{Top}make 4 of \"gone.card\"\nmake 2 of \"gull.card\"\n").Summary.Sections;
         Assert.Equal("The paper is enough for what is in this plan.", sections.Single(s => s.Heading == "Paper").Sentences[0]);
     }
 

@@ -6,7 +6,6 @@ using Sketch.Planning;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Diagrams;
 using Sketch.Planning.Plans;
-using Sketch.Planning.Summary;
 using Sketch.Shapes;
 using Sketch.Tests.Output.Rendering;
 using Sketch.World;
@@ -109,7 +108,7 @@ public sealed class ReadablePlanTests
     [Fact]
     public void Shortages_are_reported_first()
     {
-        var summary = PlanSummary.Of(PlanRun.Of($"{Top}cut 40 of 4 x 5 1/4 from gulls\n").Plan!, new(false));
+        var summary = PlanRun.Of($"{Top}cut 40 of 4 x 5 1/4 from gulls\n").Summary;
         Assert.Equal("Shortages and remedies", summary.Sections[0].Heading);
     }
 }
