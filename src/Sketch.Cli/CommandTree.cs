@@ -20,6 +20,7 @@ internal static class CommandTree
             GalleryVerb.Create(session),
             TemplatesVerb.Create(session),
             PlanVerb.Create(session),
+            CountVerb.Create(session),
             ExplainVerb.Create(session),
             FormatVerb.Create(session),
             OpenVerb.Create(session),

@@ -52,9 +52,13 @@ public static class Program
     /// <param name="error">All other messages.</param>
     /// <param name="cancellation">Stops the run between two files, with status 130.</param>
     /// <returns>The exit status.</returns>
-    public static int Run(string[] args, TextWriter output, TextWriter error, CancellationToken cancellation = default)
+    public static int Run(string[] args, TextWriter output, TextWriter error, CancellationToken cancellation = default) =>
+        Run(args, output, error, TimeProvider.System, cancellation);
+
+    /// <summary>Runs one command line with a clock, which gives the time of entries in a log.</summary>
+    public static int Run(string[] args, TextWriter output, TextWriter error, TimeProvider clock, CancellationToken cancellation)
     {
-        var session = new Session(output, error, cancellation);
+        var session = new Session(output, error, cancellation) { Clock = clock };
         try
         {
             // A file name may begin with @, so no token is treated as a response file.

@@ -10,6 +10,9 @@ namespace Sketch.Cli.Commands;
 /// <param name="Cancellation">Set by Ctrl-C.</param>
 internal sealed record Session(TextWriter Output, TextWriter Error, CancellationToken Cancellation)
 {
+    /// <summary>Gives the time of entries in a log.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
     /// <summary>Prints one line of output, sanitized for a terminal.</summary>
     public void Print(string line) => Output.Write($"{Printable.Line(line)}\n");
 

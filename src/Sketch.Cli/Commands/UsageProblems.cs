@@ -50,9 +50,11 @@ internal static class UsageProblems
             .ToHashSet(ReferenceEqualityComparer.Instance);
         return parsed.Tokens
             .TakeWhile(t => t.Type != TokenType.DoubleDash)
-            .Where(t => t.Type == TokenType.Argument && files.Contains(t) && t.Value.StartsWith('-'))
+            .Where(t => t.Type == TokenType.Argument && files.Contains(t) && t.Value.StartsWith('-') && !IsNumber(t.Value))
             .Select(t => t.Value);
     }
+
+    private static bool IsNumber(string word) => word.Length > 1 && word.AsSpan(1).IndexOfAnyExceptInRange('0', '9') < 0;
 
     /// <summary>Names the nearest verb or option, or all verbs.</summary>
     internal static string UnknownVerb(string word, RootCommand root)

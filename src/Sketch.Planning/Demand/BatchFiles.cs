@@ -53,6 +53,10 @@ public sealed record BatchFiles(
     public static BatchFiles? Read(Compilation file, IWorld world, FindingBag findings, Func<SourceText, Compilation> compile) =>
         new Reader(file, world, findings, compile).Read();
 
+    /// <summary>The finding for a file that is a card or a stash.</summary>
+    public static Finding NotABatch(SourceText source) => new(FindingCatalogue.NoBatch,
+        new(source, new(0, source.Line(0).Length)), "This file is not a batch.", "Make its first line batch \"Lamp day\".");
+
     private sealed class Reader(Compilation own, IWorld world, FindingBag findings, Func<SourceText, Compilation> compile)
     {
         private const int MostNames = 3;
@@ -67,8 +71,7 @@ public sealed record BatchFiles(
             {
                 if (!own.HasErrors)
                 {
-                    findings.Add(FindingCatalogue.NoBatch, new(_source, new(0, _source.Line(0).Length)), "This file is not a batch.",
-                        "Make its first line batch \"Lamp day\".");
+                    findings.Add(NotABatch(_source));
                 }
 
                 return null;

@@ -31,6 +31,7 @@ public static partial class FindingCatalogue
         "SK5" => "Output",
         "SK6" => "Stash",
         "SK7" => "Cutting plan",
+        "SK8" => "Count",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind.Code, "This code belongs to no group."),
     };
 

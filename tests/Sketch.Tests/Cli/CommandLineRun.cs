@@ -8,6 +8,8 @@ public sealed class CommandLineRun : IDisposable
 {
     public string Folder { get; } = Directory.CreateTempSubdirectory("sketch-tests-").FullName;
 
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
     public string Output { get; private set; } = "";
 
     public string Error { get; private set; } = "";
@@ -33,7 +35,7 @@ public sealed class CommandLineRun : IDisposable
     {
         using var output = new StringWriter();
         using var error = new StringWriter();
-        var status = Program.Run(args, output, error, cancellation);
+        var status = Program.Run(args, output, error, Clock, cancellation);
         (Output, Error) = (output.ToString(), error.ToString());
         return status;
     }
