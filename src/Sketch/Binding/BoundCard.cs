@@ -93,6 +93,9 @@ internal sealed record BoundPiece
     /// <summary>The kind whose outline it has: its own, but for a window the window's shape.</summary>
     public PieceKind OutlineKind => Kind == PieceKind.Window ? Shape ?? PieceKind.Panel : Kind;
 
+    /// <summary>Whether it is a frame that covers a part of the way round.</summary>
+    public bool IsArcFrame => Kind == PieceKind.Frame && Rules.Arc is not null;
+
     public SizeSyntax? Size { get; init; }
 
     public ImmutableArray<QuotedSyntax> Texts { get; init; } = [];

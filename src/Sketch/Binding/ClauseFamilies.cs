@@ -26,6 +26,8 @@ internal static class ClauseFamilies
         GapClause or SpreadClause => ["gaps"],
         BorderClause b => ["border " + b.Edge],
         ArchedClause or OnCircleClause => ["bend"],
+        EdgeCutClause c => ["edge cut " + c.Edge],
+        ScoredClause s => [$"scored {s.Edge.Name()} {s.Distance.Nanometres}"],
         WithClause w => ["with " + w.Role.Text.ToLowerInvariant()],
         FlagClause f => [f.Word],
         MeasureClause m => [m.Word],

@@ -35,6 +35,10 @@ internal sealed class PieceRules
     private readonly List<Rule<WithClause>> _replacements = [];
     private Length? _showingEverywhere;
     private GapClause? _gap;
+    private readonly EdgeCut?[] _edgeCuts = new EdgeCut?[4];
+    private readonly List<Rule<EdgeCutClause>> _writtenEdgeCuts = [];
+    private readonly List<Rule<ScoredClause>> _scores = [];
+    private EdgeCut? _cutAllRound;
     private StepClause? _step;
     private SwallowtailClause? _swallowtail;
     private double? _turn;
@@ -67,8 +71,12 @@ internal sealed class PieceRules
                 { Right: true } => Swallowtail.Right,
                 _ => Swallowtail.None,
             },
+            Edges = _writtenEdgeCuts.Count == 0 ? EdgeCuts.None
+                : new(CutAt(Edge.Left), CutAt(Edge.Right), CutAt(Edge.Top), CutAt(Edge.Bottom)),
         };
     }
+
+    private EdgeCut? CutAt(Edge edge) => _edgeCuts[(int)edge] ?? _cutAllRound;
 
     /// <summary>The rules of a line without clauses.</summary>
     public static PieceRules None { get; } = new([]);
@@ -83,6 +91,15 @@ internal sealed class PieceRules
     public Rule<MeasureClause>? Notch { get; private set; }
 
     public Rule<MeasureClause>? Letters { get; private set; }
+
+    /// <summary>The forms of sides, as written.</summary>
+    public IReadOnlyList<Rule<EdgeCutClause>> EdgeForms => _writtenEdgeCuts;
+
+    /// <summary>The dashed line inside the edge.</summary>
+    public Rule<StitchedClause>? Stitched { get; private set; }
+
+    /// <summary>The lines to fold along.</summary>
+    public IReadOnlyList<Rule<ScoredClause>> Scores => _scores;
 
     /// <summary>The first <c>showing</c>; <see cref="ShownAt"/> gives what it leaves at each side.</summary>
     public Rule<ShowingClause>? Showing { get; private set; }
@@ -317,6 +334,15 @@ internal sealed class PieceRules
             case SwallowtailClause swallowtail:
                 _swallowtail ??= swallowtail;
                 return true;
+            case EdgeCutClause cut:
+                AddEdgeCut(cut, source);
+                return true;
+            case StitchedClause stitched:
+                Stitched ??= new(stitched, source);
+                return true;
+            case ScoredClause scored:
+                _scores.Add(new(scored, source));
+                return true;
             case TurnClause turn:
                 _turn ??= turn.Degrees;
                 return true;
@@ -331,6 +357,20 @@ internal sealed class PieceRules
                 return true;
             default:
                 return false;
+        }
+    }
+
+    private void AddEdgeCut(EdgeCutClause cut, SourceText source)
+    {
+        _writtenEdgeCuts.Add(new(cut, source));
+        var form = new EdgeCut(cut.Form, cut.Depth);
+        if (cut.Edge is { } edge)
+        {
+            _edgeCuts[(int)edge] ??= form;
+        }
+        else
+        {
+            _cutAllRound ??= form;
         }
     }
 

@@ -1,5 +1,7 @@
 using Sketch.Kinds;
+using Sketch.Shapes;
 using Sketch.Syntax;
+using Sketch.Units;
 
 namespace Sketch.Binding;
 
@@ -26,7 +28,8 @@ internal static class UnusedClauses
 
         if (piece.Kind == PieceKind.Mat)
         {
-            return clause is OfClause or BorderClause or ShadowClause or RaisedClause or WrapClause or TakeTurnsClause ? null
+            return clause is OfClause or BorderClause or ShadowClause or RaisedClause or WrapClause or TakeTurnsClause or EdgeCutClause
+                or StitchedClause ? null
                 : "Write it on the piece; a mat goes where its piece goes.";
         }
 
@@ -43,6 +46,8 @@ internal static class UnusedClauses
             WithClause when !piece.IsUse => "Roles are replaced where a part is used: use lantern, with deep as red.",
             ArrangeClause or GapClause or SpreadClause or StepClause or LinedUpClause or TakeTurnsClause when !repeats =>
                 "This is a single piece; write a count before its kind, as in 3 gem 1/8, in a row.",
+            ArchedClause when piece.Kind == PieceKind.Frame => null,
+            EdgeCutClause when piece.Kind == PieceKind.Frame => null,
             InkClause or FontClause or ArchedClause or OnCircleClause or SpacedClause or RangedClause or CapitalsClause
                 or MeasureClause { Word: "letters" } when !piece.Kind.Traits.HoldsWords =>
                 $"A {piece.Kind.Name} holds no words; write them on a panel, or as text.",
@@ -52,6 +57,9 @@ internal static class UnusedClauses
             InkClause when piece.Kind == PieceKind.Text && !piece.Rules.Papers.IsEmpty =>
                 "The clause with of names the ink of text; write only one of the two.",
             ShowingClause when piece.Kind.Traits.FollowsLetters => $"Its letters keep their proportions: write {piece.Kind.Name} 2 wide.",
+            EdgeCutClause cut => HintForEdgeCut(cut, piece),
+            StitchedClause or ScoredClause when piece.Kind.Traits.Matter != PieceMatter.Paper =>
+                $"Only paper is stitched or scored; a {piece.Kind.Name} is not cut from paper.",
             ThroughClause when piece.Kind != PieceKind.Window => "Only a window is cut through: window circle 2, through.",
             FileClause when !shape.Traits.IsDrawing =>
                 "A file gives the shape of an outline or a stamp: outline 2 wide, file \"boat.svg\".",
@@ -67,6 +75,17 @@ internal static class UnusedClauses
             TurnClause or TuckedClause when piece.Kind == PieceKind.Window => "A window is a hole; turn or tuck the piece that it cuts.",
             _ => null,
         };
+    }
+
+    private static string? HintForEdgeCut(EdgeCutClause cut, BoundPiece piece)
+    {
+        List<Edge> straight = piece.OutlineKind.Traits.Shape is { } shape
+            ? [.. ShapeOutline.StraightSides(shape, piece.Rules.Style)] : [];
+        return straight.Count == 0
+            ? $"A {piece.OutlineKind.Name} has no straight side between right angles; write this on a panel or strip."
+            : cut.Edge is { } edge && !straight.Contains(edge)
+                ? $"A {piece.OutlineKind.Name} takes this only at the {string.Join(" and ", straight.Select(s => s.Name()))}."
+            : null;
     }
 
     /// <summary>Whether the line of a piece may make several copies: it has a count, or a grid with rows.</summary>

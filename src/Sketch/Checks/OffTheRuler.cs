@@ -54,8 +54,11 @@ internal sealed class OffTheRuler : IFitRule
     private static bool IsOnRuler(Piece piece, Size cut, PieceKind kind) =>
         piece.IsReadyMade ? IsOnMark(Length.Max(cut.Width, cut.Height))
         : kind.Traits.FollowsLetters ? true
-        : kind.Traits.IsCutByRuler ? IsOnMark(cut.Width) && IsOnMark(cut.Height)
+        : kind.Traits.IsCutByRuler && !IsPartOfFrame(piece) ? IsOnMark(cut.Width) && IsOnMark(cut.Height)
         : IsOnMark(cut.Width) || IsOnMark(cut.Height);
+
+    /// <summary>A frame that covers a part of the way round is traced.</summary>
+    private static bool IsPartOfFrame(Piece piece) => piece.Kind == PieceKind.Frame && piece.Finished != piece.Box;
 
     private static bool IsOnMark(Length length)
     {

@@ -123,7 +123,7 @@ internal sealed class FaceDrawing(
     /// <summary>A base or envelope by itself.</summary>
     internal static PieceDesign Sheet(Outline outline, Paint paint, Size size, double lift) => new(
         Appearance.Paper, paint.Look, outline.ToSvgPath(), size.Width.Millimetres, size.Height.Millimetres,
-            Papers.Seeded.SeedOf(PieceTitle.Paint(paint), size))
+            Seeded.SeedOf(PieceTitle.Paint(paint), size))
     {
         Lift = lift,
     };
@@ -175,7 +175,7 @@ internal sealed class FaceDrawing(
             else
             {
                 svg.Title(title);
-                svg.Open("use").Attribute("href", "#" + SharedId(design, id)).Transform(place).Close();
+                svg.Open("use").Reference("#" + SharedId(design, id)).Transform(place).Close();
             }
 
             svg.Close();

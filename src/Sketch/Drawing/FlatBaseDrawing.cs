@@ -1,4 +1,3 @@
-using Sketch.Colours;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Units;
@@ -11,8 +10,6 @@ namespace Sketch.Drawing;
 /// </summary>
 internal sealed class FlatBaseDrawing
 {
-    private const double ScoreWidth = 0.3;
-
     private readonly LaidOutCard _card;
     private readonly FaceKind[] _faces;
     private readonly Affine[] _places;
@@ -90,15 +87,14 @@ internal sealed class FlatBaseDrawing
     {
         var (flat, fold) = (_card.Base.Flat, _card.Base.Fold);
         var at = fold == Fold.Left ? _card.Base.Closed.Width : _card.Base.Closed.Height;
-        var ground = _card.Base.Paint.Look.Ground;
-        var (black, white) = (new Rgb(0, 0, 0), new Rgb(255, 255, 255));
         Open("score", $"score {_card.Units.Format().About(at)} from the {(fold == Fold.Left ? "left" : "top")}");
         _body.Open("line")
             .Attribute("x1", fold == Fold.Left ? at.Millimetres : 0).Attribute("y1", fold == Fold.Left ? 0 : at.Millimetres)
             .Attribute("x2", fold == Fold.Left ? at.Millimetres : flat.Width.Millimetres)
             .Attribute("y2", fold == Fold.Left ? flat.Height.Millimetres : at.Millimetres)
-            .Attribute("stroke", Contrast.Ratio(black, ground) >= Contrast.Ratio(white, ground) ? black.Hex : white.Hex)
-            .Attribute("stroke-opacity", 0.6).Attribute("stroke-width", ScoreWidth).Attribute("stroke-dasharray", "2.4 1.6").Close();
+            .Attribute("stroke", ScoreLine.On(_card.Base.Paint.Look.Ground).Hex)
+            .Attribute("stroke-opacity", ScoreLine.Opacity).Attribute("stroke-width", ScoreLine.Width)
+            .Attribute("stroke-dasharray", ScoreLine.Dashes).Close();
         _body.Close();
     }
 

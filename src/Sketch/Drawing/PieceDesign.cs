@@ -1,4 +1,3 @@
-using Sketch.Drawing.Papers;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
@@ -31,6 +30,12 @@ internal readonly record struct PieceDesign(Appearance Appearance, PaperLook Loo
 
     /// <summary>How that ink looks.</summary>
     internal PaperLook? InkLook { get; init; }
+
+    /// <summary>Its stitches as SVG path data; empty for none.</summary>
+    internal string Stitches { get; init; } = "";
+
+    /// <summary>Its score lines as SVG path data; empty for none.</summary>
+    internal string Scores { get; init; } = "";
 
     /// <summary>Millimetres of its upper side above what lies beneath it.</summary>
     internal double Lift { get; init; }
@@ -75,6 +80,9 @@ internal readonly record struct PieceDesign(Appearance Appearance, PaperLook Loo
         {
             Ink = how == Appearance.Ink && ink == cut ? "" : ink,
             InkLook = ink.Length > 0 ? piece.Words?.InkPaint.Look : null,
+            Stitches = new Outline(piece.Stitches).Transform(origin).ToOpenSvgPath(),
+            Scores = new Outline([.. piece.Scores.Select(s => new Contour(s.From, [Segment.Line(s.To)]))]).Transform(origin)
+                .ToOpenSvgPath(),
             Lift = piece.Foam.Millimetres + Shadow.FlatHeight,
             Degrees = (int)Math.Round(Math.Atan2(piece.Turning.B, piece.Turning.A) * 180 / Math.PI),
         };

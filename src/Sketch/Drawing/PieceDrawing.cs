@@ -1,3 +1,4 @@
+using Sketch.Colours;
 using Sketch.Drawing.Papers;
 using Sketch.Papers;
 
@@ -7,6 +8,8 @@ namespace Sketch.Drawing;
 internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double dotsPerInch)
 {
     private const double EdgeWidth = 0.14;
+
+    private const double StitchWidth = 0.35;
 
     /// <summary>How crowded the face is.</summary>
     internal Crowding Crowding { get; set; }
@@ -62,25 +65,44 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double d
             Shadow.Draw(svg, cutId, design.Lift, design.Degrees, Crowding);
         }
 
-        svg.Open("use").Attribute("href", cut).Attribute("fill", definitions.Ground(design.Look, design.Width, design.Height)).Close();
+        svg.Open("use").Reference(cut).Attribute("fill", definitions.Ground(design.Look, design.Width, design.Height)).Close();
         if (Figures.HasAny(design))
         {
             var clipId = ids.Claim(id + "-clip");
-            svg.Open("clipPath").Attribute("id", clipId).Open("use").Attribute("href", cut).Close().Close();
+            svg.Open("clipPath").Attribute("id", clipId).Open("use").Reference(cut).Close().Close();
             svg.Open("g").Attribute("clip-path", $"url(#{clipId})");
             Figures.Draw(new(svg, design.Look, design.Width, design.Height, design.Seed), dotsPerInch);
             if (design.Look.Pattern == PaperPattern.Patches)
             {
-                svg.Open("use").Attribute("href", cut).Attribute("fill", "none").Attribute("stroke", Patchwork.Seam.Hex)
+                svg.Open("use").Reference(cut).Attribute("fill", "none").Attribute("stroke", Patchwork.Seam.Hex)
                     .Attribute("stroke-width", 0.9).Close();
             }
 
             svg.Close();
         }
 
-        svg.Open("use").Attribute("href", cut)
+        svg.Open("use").Reference(cut)
             .Attribute("fill", Crowding == Crowding.Packed ? "none" : definitions.Light())
             .Attribute("stroke", definitions.Edge(design.Degrees))
             .Attribute("stroke-width", EdgeWidth).Attribute("stroke-linejoin", "round").Close();
+        Line(svg, design.Scores, "score", ScoreLine.On(design.Look.Ground), ScoreLine.Width, ScoreLine.Dashes);
+        Line(svg, design.Stitches, "stitches", ScoreLine.On(design.Look.Ground), StitchWidth, null);
+    }
+
+    private static void Line(SvgWriter svg, string path, string name, Rgb colour, double width, string? dashes)
+    {
+        if (path.Length == 0)
+        {
+            return;
+        }
+
+        svg.Open("path").Attribute("class", name).Attribute("fill", "none").Attribute("stroke", colour.Hex)
+            .Attribute("stroke-opacity", ScoreLine.Opacity).Attribute("stroke-width", width).Attribute("stroke-linecap", "round");
+        if (dashes is not null)
+        {
+            svg.Attribute("stroke-dasharray", dashes);
+        }
+
+        svg.Attribute("d", path).Close();
     }
 }

@@ -47,7 +47,7 @@ internal static class Shadow
         {
             // Closer together and darker near the piece, so that the shadow fades out instead of ending.
             var width = 2 * softness * Math.Pow((double)(i - 1) / Math.Max(1, layers - 1), 1.5);
-            svg.Open("use").Attribute("href", "#" + cutId).Attribute("stroke-width", width)
+            svg.Open("use").Reference("#" + cutId).Attribute("stroke-width", width)
                 .Attribute("opacity", opacity * (1.45 - (double)i / layers)).Close();
         }
 

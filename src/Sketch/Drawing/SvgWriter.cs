@@ -36,6 +36,7 @@ public sealed class SvgWriter
         return new SvgWriter()
             .Open("svg")
             .Attribute("xmlns", "http://www.w3.org/2000/svg")
+            .Attribute("xmlns:xlink", "http://www.w3.org/1999/xlink")
             .Attribute("width", Physical(width))
             .Attribute("height", Physical(height))
             .Attribute("viewBox", $"0 0 {DecimalText.Of(width.Millimetres, 6)} {DecimalText.Of(height.Millimetres, 6)}")
@@ -64,6 +65,12 @@ public sealed class SvgWriter
         _text.Append('"');
         return this;
     }
+
+    /// <summary>
+    /// A reference from the element just opened, as SVG 2 spells it and as SVG 1.1 does (section 5.6): a program that knows only one of
+    /// the two finds it.
+    /// </summary>
+    public SvgWriter Reference(string target) => Attribute("href", target).Attribute("xlink:href", target);
 
     /// <summary>A number of millimetres or degrees, or a fraction, with at most four decimals.</summary>
     public SvgWriter Attribute(string name, double value)

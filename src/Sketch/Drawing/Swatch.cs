@@ -25,7 +25,7 @@ public static class Swatch
         var outline = Outline.Rectangle(new(Length.Zero, Length.Zero, size.Width, size.Height)).ToSvgPath();
         new PieceDrawing(definitions, ids, dotsPerInch).Draw(
             body,
-            new(Appearance.Paper, look, outline, size.Width.Millimetres, size.Height.Millimetres, Papers.Seeded.SeedOf(title, size)),
+            new(Appearance.Paper, look, outline, size.Width.Millimetres, size.Height.Millimetres, Seeded.SeedOf(title, size)),
             "swatch");
         body.Close();
         return SvgWriter.Sheet(size, units == UnitSystem.Inches, title)

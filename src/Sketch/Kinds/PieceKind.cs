@@ -66,8 +66,11 @@ public enum PieceKind
     /// <summary>A heart.</summary>
     Heart,
 
-    /// <summary>A hexagon.</summary>
+    /// <summary>A hexagon that lies on a side.</summary>
     Hexagon,
+
+    /// <summary>A hexagon that stands on a corner.</summary>
+    Tile,
 
     /// <summary>A circle with a scalloped edge.</summary>
     Scallop,
@@ -83,6 +86,9 @@ public enum PieceKind
 
     /// <summary>A rectangle whose corners are cut out round.</summary>
     Ticket,
+
+    /// <summary>A rectangle whose corners are cut out square.</summary>
+    Notched,
 
     /// <summary>Four overlapping circles.</summary>
     Quatrefoil,

@@ -39,14 +39,15 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             PieceKind.Sentiment => CutRound(node, box),
             PieceKind.Text => Lines(node, box),
             PieceKind.Ruled => Rules(bound, box),
-            PieceKind.Frame => Frame(node, box),
+            PieceKind.Frame => EdgeCutting.Apply(Frame(node, box), bound.Rules.Style.Edges, box),
             _ => ShapeOutline.Build(bound.OutlineKind.Traits.Shape ?? Shape.Rectangle, bound.Rules.Style, box),
         };
     }
 
     /// <summary>
-    /// The outlines of a piece (0) and its mats outwards: rectangles keep sharp corners; every other outline is grown by the border with
-    /// round joins, holes closed. A mat of a plain size, or with borders that differ, is the same shape at that size.
+    /// The outlines of a piece (0) and its mats outwards, with the forms of their own sides: rectangles keep sharp corners; every other
+    /// outline is grown by the border with round joins, holes closed. A mat of a plain size, or with borders that differ, is the same shape
+    /// at that size.
     /// </summary>
     public static Outline[] WithMats(Node node, Outline own, Rect[] boxes)
     {
@@ -58,15 +59,15 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         var (from, fromBox) = (isLong ? own.WithoutHoles() : own, boxes[0]);
         for (var layer = 1; layer < layers.Length; layer++)
         {
-            var box = boxes[layer];
+            var (box, cuts) = (boxes[layer], node.Bound.Mats[layer - 1].Rules.Style.Edges);
             if (EvenBorder(node, layer, boxes[0], box) is null || !isLong || EvenBorder(node, layer, fromBox, box) is not { } grown)
             {
-                layers[layer] = Mat(node, layer, own, boxes[0], box);
+                layers[layer] = EdgeCutting.Apply(Mat(node, layer, own, boxes[0], box), cuts, box);
                 continue;
             }
 
-            layers[layer] = from.Grow(grown.Millimetres);
-            (from, fromBox) = (layers[layer], box);
+            (from, fromBox) = (from.Grow(grown.Millimetres), box);
+            layers[layer] = EdgeCutting.Apply(from, cuts, box);
         }
 
         return layers;
@@ -104,7 +105,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             return null;
         }
 
-        var room = Words.Room(bound, box);
+        var room = Words.Room(bound, box, shaped);
         var outline = shaped.In(Bounds.Of(room), letters.Millimetres);
         var (width, height) = (shaped.Width * letters.Millimetres, shaped.Height * letters.Millimetres);
         var fits = width <= room.Width.Millimetres + Words.Slack && height <= room.Height.Millimetres + Words.Slack;
@@ -189,6 +190,13 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     }
 
     private Outline Frame(Node node, Rect box)
+    {
+        var ring = WholeFrame(node, box);
+        return node.Bound.IsArcFrame && node.Bound.Rules.Arc is { } arc
+            ? ring.Intersect(Sector.Of(Bounds.Of(box), arc.Clause.Degrees)) : ring;
+    }
+
+    private Outline WholeFrame(Node node, Rect box)
     {
         var bound = node.Bound;
         var thickness = bound.Size is SingleSize single ? single.Value : Length.Inch(0, 1, 8);

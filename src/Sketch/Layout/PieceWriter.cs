@@ -307,6 +307,9 @@ internal sealed class PieceWriter(
                 ? shapes.OwnWords(node, ink, own, box)
                 : shapes.InkedWords(node, box, ink),
             Notches = Words.Notches(bound, box.Size),
+            Stitched = bound.Rules.Stitched?.Clause.Distance,
+            Scored = [.. bound.Rules.Scores.Select(s => (s.Clause.Edge, s.Clause.Distance))],
+            Finished = bound.IsArcFrame && !own.IsEmpty ? own.Bounds.ToRect() : box,
         };
     }
 
@@ -338,6 +341,7 @@ internal sealed class PieceWriter(
             Border = new Insets(across.Low[layer], down.Low[layer], across.High[layer], down.High[layer]),
             Sizing = SizingOf(mat, Proportions.HasProportion(node)),
             UnevenAsWritten = IsUnevenAsWritten(node, layer),
+            Stitched = mat.Rules.Stitched?.Clause.Distance,
             Wrap = WrapOf(mat, box),
         };
     }

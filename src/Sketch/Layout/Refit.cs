@@ -165,6 +165,8 @@ internal sealed class Refit
     {
         BorderClause border => border with { Amount = BySmaller(border.Amount) },
         ShadowClause shadow => shadow with { Fall = BySmaller(shadow.Fall) },
+        StitchedClause stitched => stitched with { Distance = BySmaller(stitched.Distance) },
+        EdgeCutClause { Depth: { } depth } cut => cut with { Depth = BySmaller(depth) },
         _ => clause,
     };
 
@@ -237,7 +239,10 @@ internal sealed class Refit
             case OnCircleClause circle when _what != RefitWhat.Margins:
                 yield return clause with { Clause = circle with { Diameter = BySmaller(circle.Diameter) } };
                 break;
-            case BorderClause or ShadowClause when _what == RefitWhat.All:
+            case ScoredClause scored when _what != RefitWhat.Margins:
+                yield return clause with { Clause = scored with { Distance = BySmaller(scored.Distance) } };
+                break;
+            case BorderClause or ShadowClause or StitchedClause or EdgeCutClause { Depth: not null } when _what == RefitWhat.All:
                 yield return clause with { Clause = WithBorders(clause.Clause) };
                 break;
             default:
@@ -301,6 +306,9 @@ internal sealed class Refit
         OnCircleClause c => [("on circle", c.Diameter)],
         BorderClause b => [("border", b.Amount)],
         ShadowClause s => [("shadow", s.Fall)],
+        StitchedClause s => [("stitched", s.Distance)],
+        ScoredClause s => [("scored " + s.Edge.Name(), s.Distance)],
+        EdgeCutClause { Depth: { } depth } c => [(c.Form.ToString().ToLowerInvariant() + (c.Edge is { } e ? " " + e.Name() : ""), depth)],
         _ => [],
     };
 

@@ -36,6 +36,7 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
         var deepest = shape == Shape.Pocket ? ShapeStyle.MostThumbNotch(size)
             : node.Bound.Rules.Style.Swallowtail == Swallowtail.Both ? size.Width / 2 : size.Width;
         CheckMeasure(node, node.Bound.Rules.Notch, deepest, "what leaves it in one piece");
+        CheckSides(node, size);
         if (node.Bound.Rules.Letters is { } letters && letters.Clause.Amount == Length.Zero)
         {
             Report(node, FindingCatalogue.BadSize, letters.Location, "Letters need a height greater than zero.",
@@ -52,12 +53,43 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
         }
     }
 
+    /// <summary>What reaches in from the sides must leave the piece in one piece and lie on it.</summary>
+    private void CheckSides(Node node, Size size)
+    {
+        var rules = node.Bound.Rules;
+        foreach (var cut in rules.EdgeForms.Where(c => c.Clause.Depth is not null))
+        {
+            var edges = cut.Clause.Edge is { } one ? [one] : Enum.GetValues<Edge>();
+            CheckAmount(node, cut.Location, cut.Clause.Form.ToString().ToLowerInvariant(), cut.Clause.Depth!.Value,
+                edges.Min(e => rules.Style.Edges.Deepest(e, size)), "what leaves it in one piece");
+        }
+
+        if (rules.Stitched is { } stitched)
+        {
+            CheckAmount(node, stitched.Location, "stitched", stitched.Clause.Distance, Length.Min(size.Width, size.Height) / 2,
+                "half of its shorter side");
+        }
+
+        foreach (var score in rules.Scores)
+        {
+            CheckAmount(node, score.Location, $"scored {score.Clause.Edge.Name()}", score.Clause.Distance,
+                score.Clause.Edge is Edge.Left or Edge.Right ? size.Width : size.Height, "the size of the piece");
+        }
+    }
+
     private void CheckMeasure(Node node, Rule<MeasureClause>? measure, Length most, string limit)
     {
-        if (measure is { } written && written.Clause.Amount > most)
+        if (measure is { } written)
         {
-            Report(node, FindingCatalogue.BadSize, written.Location,
-                $"{written.Clause.Word} {Text(written.Clause.Amount)} is more than {limit}, which is {Text(most)}.",
+            CheckAmount(node, written.Location, written.Clause.Word, written.Clause.Amount, most, limit);
+        }
+    }
+
+    private void CheckAmount(Node node, Location place, string what, Length amount, Length most, string limit)
+    {
+        if (amount > most)
+        {
+            Report(node, FindingCatalogue.BadSize, place, $"{what} {Text(amount)} is more than {limit}, which is {Text(most)}.",
                 "Write a smaller measure.");
         }
     }

@@ -81,10 +81,10 @@ internal static class WindowCutting
     {
         if (left.IsEmpty)
         {
-            return piece.Box;
+            return piece.Finished;
         }
 
-        var (before, after, box) = (piece.Outline.Bounds, left.Bounds, piece.Box);
+        var (before, after, box) = (piece.Outline.Bounds, left.Bounds, piece.Finished);
         var (newLeft, newTop) = (Side(before.Left, after.Left, box.Left), Side(before.Top, after.Top, box.Top));
         return new(
             newLeft, newTop, Side(before.Right, after.Right, box.Right) - newLeft, Side(before.Bottom, after.Bottom, box.Bottom) - newTop);

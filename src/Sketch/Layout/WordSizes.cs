@@ -31,14 +31,39 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
 
         var caps = axis == Axis.Across ? shaped.Width : shaped.Height;
         var ink = Length.NearestMillimetres(letters.Millimetres * caps);
-        if (NotchesAlong(node, axis) is not { } notches)
+        return node.Bound.Kind == PieceKind.Pennant ? FitPennant(node, axis, ink, letters.Millimetres * shaped.Height)
+            : NotchesAlong(node, axis) is { } notches ? UpToMark(ink + Words.EndRoom * 2 + notches)
+            : null;
+    }
+
+    private Length UpToMark(Length length)
+    {
+        var step = units.Format().Step.Nanometres;
+        return new((length.Nanometres + step - 1) / step * step);
+    }
+
+    /// <summary>A pennant is twice as high as its words need; its width follows from how much its sides leave at their foot.</summary>
+    private Length? FitPennant(Node node, Axis axis, Length ink, double inkHeight)
+    {
+        var needed = ink + Words.EndRoom * 2;
+        if (axis == Axis.Down)
+        {
+            return UpToMark(needed * 2);
+        }
+
+        if (sizes.Of(node, Axis.Down) is not { } height)
         {
             return null;
         }
 
-        var step = units.Format().Step.Nanometres;
-        var needed = (ink + Words.EndRoom * 2 + notches).Nanometres;
-        return new((needed + step - 1) / step * step);
+        if (PennantRoom.WidthFor(needed.Millimetres, inkHeight, height.Own.Millimetres) is { } width)
+        {
+            return UpToMark(Length.NearestMillimetres(width));
+        }
+
+        findings.Refuse(node, node.Bound.Size!.Span, $"The letters are as high as {node.Set.Called}.",
+            "Write smaller letters, as in letters 1/4.");
+        return null;
     }
 
     /// <summary>
@@ -90,8 +115,25 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
         }
 
         var lines = Math.Max(1, Words.LinesOf(node).Length);
-        return sizes.Of(node, Axis.Down) is { } height
-            ? Length.NearestMillimetres(height.Own.Millimetres / (lines == 1 ? 2 : WordBlock.HeightOf(lines) + 1)) : null;
+        return sizes.Of(node, Axis.Down) is not { } height ? null
+            : bound.Kind == PieceKind.Pennant && words.Shape(node) is { } block ? OnPennant(node, block, height.Own)
+            : Length.NearestMillimetres(height.Own.Millimetres / (lines == 1 ? 2 : WordBlock.HeightOf(lines) + 1));
+    }
+
+    /// <summary>
+    /// Letters that take three fifths of the room between a pennant's sides, and on one that fits its words a quarter of its height.
+    /// </summary>
+    private Length? OnPennant(Node node, WordBlock block, Length height)
+    {
+        if (node.Bound.Extent(Axis.Across) is FitExtent)
+        {
+            return height / 4;
+        }
+
+        return sizes.Of(node, Axis.Across) is { } width
+            ? Length.NearestMillimetres(0.6 / block.Height
+                * PennantRoom.For(new(0, 0, width.Own.Millimetres, height.Millimetres), block.Width / block.Height).Height)
+            : null;
     }
 
     private Length? RefuseNarrow(Node node)

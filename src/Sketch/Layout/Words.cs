@@ -4,6 +4,7 @@ using Sketch.Diagnostics;
 using Sketch.Kinds;
 using Sketch.Lettering;
 using Sketch.Panels;
+using Sketch.Shapes;
 using Sketch.Syntax;
 using Sketch.Text;
 using Sketch.Units;
@@ -25,9 +26,17 @@ internal sealed class Words(IWorld world, BoundFont? cardFont, UnitSystem units,
     private readonly HashSet<string> _badFonts = [];
     private readonly HashSet<Location> _reportedBends = [];
 
-    /// <summary>The part of a piece's box in which its words are centred: for a banner, the part between its notches.</summary>
-    public static Rect Room(BoundPiece bound, Rect box)
+    /// <summary>
+    /// The part of a piece's box in which its words are centred: of a banner the part between its notches, of a pennant the largest part of
+    /// the words' proportions between its slanted sides.
+    /// </summary>
+    public static Rect Room(BoundPiece bound, Rect box, WordBlock words)
     {
+        if (bound.Kind == PieceKind.Pennant && box.Width > Length.Zero && box.Height > Length.Zero)
+        {
+            return PennantRoom.For(Bounds.Of(box), words.Width / words.Height).ToRect();
+        }
+
         var (left, right) = Notches(bound, box.Size);
         return box.Grow(new(-left, Length.Zero, -right, Length.Zero));
     }

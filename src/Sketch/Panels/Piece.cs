@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sketch.Kinds;
 using Sketch.Shapes;
 using Sketch.Text;
@@ -82,6 +83,25 @@ public sealed record Piece(
 
     /// <summary>Depth of a swallowtail's notch at the left and right end; zero if straight.</summary>
     public (Length Left, Length Right) Notches { get; init; }
+
+    /// <summary>How far inside its edge a dashed line of stitches runs; null for none.</summary>
+    public Length? Stitched { get; init; }
+
+    /// <summary>The stitches on its finished outline, each an open line in millimetres on its face, unturned.</summary>
+    public ImmutableArray<Contour> Stitches => Stitched is { } inside ? Stitching.Of(Outline, inside.Millimetres) : [];
+
+    /// <summary>Where it is scored to be folded: distances from sides of its box.</summary>
+    public ImmutableArray<(Edge From, Length Distance)> Scored { get; init; } = [];
+
+    /// <summary>The score lines across its finished outline, in millimetres on its face, unturned.</summary>
+    public ImmutableArray<(Point From, Point To)> Scores => [.. Scored.SelectMany(s => Outline.Sections(s.From is Edge.Left or Edge.Right,
+        s.From switch
+        {
+            Edge.Left => (Box.Left + s.Distance).Millimetres,
+            Edge.Right => (Box.Right - s.Distance).Millimetres,
+            Edge.Top => (Box.Top + s.Distance).Millimetres,
+            _ => (Box.Bottom - s.Distance).Millimetres,
+        }))];
 
     /// <summary>Whether it is bought by its thickness and only cut to length, if at all: foil lines, gems, tape.</summary>
     public bool IsReadyMade => Matter == PieceMatter.Ready || Kind == PieceKind.Line;

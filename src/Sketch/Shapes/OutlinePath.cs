@@ -15,6 +15,10 @@ public sealed partial record Outline
         return path.ToString();
     }
 
+    /// <summary>The contours as open lines, which do not return to their starts.</summary>
+    public string ToOpenSvgPath(int decimals = 4) =>
+        string.Concat(Contours.Select(c => new Outline([c]).ToSvgPath(decimals).TrimEnd('Z')));
+
     /// <summary>Appends the same data to a longer text.</summary>
     public void AppendSvgPath(StringBuilder path, int decimals = 4)
     {

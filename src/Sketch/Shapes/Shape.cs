@@ -27,6 +27,9 @@ public enum Shape
     /// <summary>Six sides, corners to the left and right.</summary>
     Hexagon,
 
+    /// <summary>Six sides, corners at the top and bottom: such tiles stand in rows and fit into each other.</summary>
+    Tile,
+
     /// <summary>Half-round bumps all round: a circle in a square box, a rectangle in any other.</summary>
     Scallop,
 
@@ -41,6 +44,9 @@ public enum Shape
 
     /// <summary>A rectangle with a quarter of a circle cut out of each corner.</summary>
     Ticket,
+
+    /// <summary>A rectangle with a square cut out of each corner.</summary>
+    Notched,
 
     /// <summary>Four overlapping circles.</summary>
     Quatrefoil,

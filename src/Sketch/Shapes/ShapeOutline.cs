@@ -9,7 +9,17 @@ public static class ShapeOutline
     /// The outline of a shape that fills its box, in millimetres on the face that the box is on. A box without width or height gives
     /// a contour without area; negative sizes count as zero.
     /// </summary>
-    public static Outline Build(Shape shape, ShapeStyle style, Rect box)
+    public static Outline Build(Shape shape, ShapeStyle style, Rect box) =>
+        EdgeCutting.Apply(Straight(shape, style, box), style.Edges, box);
+
+    /// <summary>The sides of a shape that may have a form: straight and between right angles or curves.</summary>
+    public static IEnumerable<Edge> StraightSides(Shape shape, ShapeStyle style)
+    {
+        var side = Length.Inch(4);
+        return EdgeCutting.StraightSides(Straight(shape, style with { Corner = null }, new(Length.Zero, Length.Zero, side, side)));
+    }
+
+    private static Outline Straight(Shape shape, ShapeStyle style, Rect box)
     {
         var size = new Size(Length.Max(box.Width, Length.Zero), Length.Max(box.Height, Length.Zero));
         var place = Bounds.Of(new(box.Left, box.Top, size.Width, size.Height));
@@ -25,6 +35,8 @@ public static class ShapeOutline
                 return new([HeartForm.Draw(place)]);
             case Shape.Hexagon:
                 return new([Hexagon(place)]);
+            case Shape.Tile:
+                return new([Tile(place)]);
             case Shape.Scallop:
                 return new([size.Width == size.Height ? ScallopForm.Circle(place) : ScallopForm.Rectangle(place)]);
             case Shape.Arch:
@@ -36,6 +48,8 @@ public static class ShapeOutline
                 return new([Banner(place, left.Millimetres, right.Millimetres)]);
             case Shape.Ticket:
                 return new([TicketForm.Draw(place, style.CornerRadius(shape, size).Millimetres)]);
+            case Shape.Notched:
+                return new([NotchedForm.Draw(place, style.CornerRadius(shape, size).Millimetres)]);
             case Shape.Quatrefoil:
                 return new([QuatrefoilForm.Draw(place)]);
             case Shape.Pennant:
@@ -76,6 +90,16 @@ public static class ShapeOutline
         return ContourPen.Polygon(
             new(left, middle), new(left + quarter, top), new(right - quarter, top),
             new(right, middle), new(right - quarter, bottom), new(left + quarter, bottom));
+    }
+
+    private static Contour Tile(Bounds box)
+    {
+        var (left, top, right, bottom) = box;
+        var quarter = box.Height / 4;
+        var middle = box.Centre.X;
+        return ContourPen.Polygon(
+            new(left, top + quarter), new(middle, top), new(right, top + quarter),
+            new(right, bottom - quarter), new(middle, bottom), new(left, bottom - quarter));
     }
 
     /// <summary>The top is half a circle, or half an ellipse in a box lower than that half circle.</summary>

@@ -11,11 +11,13 @@ namespace Sketch.Shapes;
 /// many</description></item>
 /// <item><term>heart</term><description>9/10</description></item>
 /// <item><term>hexagon</term><description>√3/2, all sides equal; the width is over the corners</description></item>
+/// <item><term>tile</term><description>2/√3, all sides equal; the width is over the flat sides</description></item>
 /// <item><term>arch</term><description>3/2</description></item>
 /// <item><term>tag</term><description>2</description></item>
 /// <item><term>pennant</term><description>5/4</description></item>
 /// </list>
-/// Rectangle, rounded, oval, banner, ticket and pocket have none. Heart, arch, tag and pennant are choices of this language, not standards.
+/// Rectangle, rounded, oval, banner, ticket, notched and pocket have none. Heart, arch, tag and pennant are choices of this language,
+/// not standards.
 /// </summary>
 public static class ShapeProportions
 {
@@ -31,6 +33,7 @@ public static class ShapeProportions
         Shape.Star => StarForm.Of(style.Points).Box is var box ? box.Height / box.Width : null,
         Shape.Heart => 0.9,
         Shape.Hexagon => HexagonRatio,
+        Shape.Tile => 1 / HexagonRatio,
         Shape.Arch => 1.5,
         Shape.Tag => 2,
         Shape.Pennant => 1.25,

@@ -36,9 +36,9 @@ public sealed record ShapeStyle
     public int Points { get; init; } = 5;
 
     /// <summary>
-    /// Radius of the corners of a rectangle, square or rounded piece, or of the quarter circles cut out of a ticket's, at most half the
-    /// shorter side. Null: square corners, and an eighth of the shorter side for <see cref="Shape.Rounded"/> and
-    /// <see cref="Shape.Ticket"/>.
+    /// Radius of the corners of a rectangle, square or rounded piece, or of the quarter circles cut out of a ticket's, or side of the
+    /// squares cut out of a notched piece's, at most half the shorter side. Null: square corners, and an eighth of the shorter side for
+    /// <see cref="Shape.Rounded"/>, <see cref="Shape.Ticket"/> and <see cref="Shape.Notched"/>.
     /// </summary>
     public Length? Corner { get; init; }
 
@@ -50,6 +50,9 @@ public sealed record ShapeStyle
     /// source).
     /// </summary>
     public Length? Notch { get; init; }
+
+    /// <summary>The forms of straight sides.</summary>
+    public EdgeCuts Edges { get; init; } = EdgeCuts.None;
 
     /// <summary>
     /// How deep the notches of a banner of that size are: the requested depth, limited so that the strip stays in one piece
@@ -80,7 +83,7 @@ public sealed record ShapeStyle
     public Length CornerRadius(Shape shape, Size size)
     {
         var shorter = Length.Max(Length.Zero, Length.Min(size.Width, size.Height));
-        var radius = Corner ?? (shape is Shape.Rounded or Shape.Ticket ? shorter / 8 : Length.Zero);
+        var radius = Corner ?? (shape is Shape.Rounded or Shape.Ticket or Shape.Notched ? shorter / 8 : Length.Zero);
         return Length.Max(Length.Zero, Length.Min(radius, shorter / 2));
     }
 }

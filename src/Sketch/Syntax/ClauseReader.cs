@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Kinds;
+using Sketch.Shapes;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -139,6 +140,13 @@ internal static class ClauseReader
             "on" => ReadOnFoam(cursor),
             "shadow" => cursor.Length("Write shadow 1/16 of navy.") is { } fall && Word(cursor, "of", "shadow 1/16 of navy")
                 && PaintReader.ReadPaint(cursor) is { } cast ? new ShadowClause(fall.Value, cast, default) : null,
+            "torn" => ReadEdgeCut(cursor, EdgeForm.Torn),
+            "wavy" => ReadEdgeCut(cursor, EdgeForm.Wavy),
+            "scalloped" => ReadEdgeCut(cursor, EdgeForm.Scalloped),
+            "pointed" => ReadEdgeCut(cursor, EdgeForm.Pointed),
+            "stitched" => cursor.Length("Write stitched 1/16.") is { } inside ? new StitchedClause(inside.Value, default) : null,
+            "scored" => cursor.ExpectEdge("Write scored top 1/2.") is { } scoredFrom && cursor.Length("Write scored top 1/2.") is { } score
+                ? new ScoredClause(scoredFrom, score.Value, default) : null,
             "wrap" => cursor.Length("Write wrap 1/2.") is { } wrap ? new WrapClause(wrap.Value, default) : null,
             "tucked" => ReadTucked(cursor),
             "through" => new ThroughClause(default),
@@ -179,6 +187,18 @@ internal static class ClauseReader
 
         cursor.MissingWord($"the word {word}", $"Write {example}.", word);
         return false;
+    }
+
+    private static EdgeCutClause? ReadEdgeCut(Cursor cursor, EdgeForm form)
+    {
+        var edge = cursor.TakeEdge();
+        if (cursor.Current.Kind != TokenKind.Number)
+        {
+            return new(form, edge, null, default);
+        }
+
+        var word = form.ToString().ToLowerInvariant();
+        return cursor.Length($"Write {word} bottom, or {word} bottom 1/8.") is { } depth ? new(form, edge, depth.Value, default) : null;
     }
 
     private static TurnClause? ReadTurn(Cursor cursor)

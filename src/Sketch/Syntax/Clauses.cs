@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Lettering;
+using Sketch.Shapes;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -124,6 +125,15 @@ public sealed record RaisedClause(Length? Height, TextSpan Span) : Clause(Span);
 
 /// <summary><c>shadow 1/16 of grey</c>: a copy of the outline beneath, set off to the right and down.</summary>
 public sealed record ShadowClause(Length Fall, PaintSyntax Paint, TextSpan Span) : Clause(Span);
+
+/// <summary><c>torn bottom</c>, <c>scalloped 1/4</c>: the form of one side or all, and its depth if that is written.</summary>
+public sealed record EdgeCutClause(EdgeForm Form, Edge? Edge, Length? Depth, TextSpan Span) : Clause(Span);
+
+/// <summary><c>stitched 1/16</c>: a dashed line inside the edge.</summary>
+public sealed record StitchedClause(Length Distance, TextSpan Span) : Clause(Span);
+
+/// <summary><c>scored top 1/2</c>: a line to fold along, at a distance from that side of the piece.</summary>
+public sealed record ScoredClause(Edge Edge, Length Distance, TextSpan Span) : Clause(Span);
 
 /// <summary><c>wrap 1/2</c>.</summary>
 public sealed record WrapClause(Length Amount, TextSpan Span) : Clause(Span);

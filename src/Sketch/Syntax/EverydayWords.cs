@@ -43,6 +43,12 @@ public static class EverydayWords
 
         // Clauses.
         ("of", "color colour coloured colored"),
+        ("torn", "ripped tear deckled deckle frayed ragged"),
+        ("wavy", "wave rippled"),
+        ("scalloped", "scallops"),
+        ("pointed", "zigzag zig-zag pinked serrated jagged"),
+        ("stitched", "sewn stitching stitch stitches"),
+        ("scored", "score creased crease"),
         ("centre", "middle mid"),
         ("upright", "portrait vertical"),
         ("landscape", "horizontal"),

@@ -34,7 +34,7 @@ public static class Vocabulary
 
     /// <summary>Words of clauses that take one length.</summary>
     public static readonly FrozenSet<string> BeforeLengths =
-        Set("border", "showing", "raised", "shadow", "gap", "wrap", "letters", "notch", "corners", "thick");
+        Set("border", "showing", "raised", "shadow", "stitched", "gap", "wrap", "letters", "notch", "corners", "thick");
 
     /// <summary>Words that begin a line of a batch.</summary>
     public static readonly FrozenSet<string> BatchLines =
@@ -52,9 +52,9 @@ public static class Vocabulary
     public static readonly FrozenSet<string> ClauseWords =
         Set("of", "ink", "alternating", "in", "with", "showing", "border", "left", "right", "top", "bottom", "upper", "lower", "centre",
             "shift", "above", "below", "measured", "over", "along", "around", "same", "gap", "spread", "lined", "step", "turn", "raised",
-            "on", "shadow", "wrap", "tucked", "through", "swallowtail", "notch", "corners", "letters", "lines", "file", "font",
-            "lettering", "arched", "spaced", "ranged", "capitals", "fold", "landscape", "flap", "front", "back", "upright", "by", "trim",
-            "weight", "thick", "price", "any", "spare", "kerf");
+            "on", "shadow", "torn", "wavy", "scalloped", "pointed", "stitched", "scored", "wrap", "tucked", "through", "swallowtail",
+            "notch", "corners", "letters", "lines", "file", "font", "lettering", "arched", "spaced", "ranged", "capitals", "fold",
+            "landscape", "flap", "front", "back", "upright", "by", "trim", "weight", "thick", "price", "any", "spare", "kerf");
 
     /// <summary>Words that cannot be names, since a line or a relation could not be distinguished from them.</summary>
     public static readonly FrozenSet<string> NotNames =

@@ -90,6 +90,11 @@ internal sealed class PieceBlock(TemplateLettering lettering)
             lines.Add(TemplateLine.Around(LineKind.Mark, $"{piece.Name} words", piece.Stamped));
         }
 
+        if (!piece.Stitches.IsEmpty)
+        {
+            lines.Add(new(LineKind.Mark, $"{piece.Name} stitches", piece.Stitches, false));
+        }
+
         lines.AddRange(piece.Folds.Select(f => TemplateLine.Through(LineKind.Fold, $"{piece.Name} fold", f.From, f.To)));
         if (piece.Grain is { } grain)
         {

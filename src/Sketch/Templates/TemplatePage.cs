@@ -100,5 +100,5 @@ internal sealed class TemplatePage(TemplateOptions options, TemplateLettering le
 
     private static string Path(TemplateLine line) => line.IsClosed
         ? new Outline(line.Contours).ToSvgPath()
-        : string.Concat(line.Contours.Select(c => new Outline([c]).ToSvgPath().TrimEnd('Z')));
+        : new Outline(line.Contours).ToOpenSvgPath();
 }

@@ -27,6 +27,9 @@ public sealed record TemplatePiece(ImmutableArray<string> Names, string Material
     /// <summary>The letters to stamp or print on it, so that they can be placed; empty for none.</summary>
     public Outline Stamped { get; init; } = Outline.Empty;
 
+    /// <summary>Its stitches, each an open line.</summary>
+    public ImmutableArray<Contour> Stitches { get; init; } = [];
+
     /// <summary>The hidden parts that inner cuts free.</summary>
     public ImmutableArray<FreedPart> Freed { get; init; } = [];
 

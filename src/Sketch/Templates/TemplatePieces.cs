@@ -73,8 +73,9 @@ internal static partial class TemplatePieces
                 outline.Transform(toOrigin),
                 piece.Location)
             {
-                Folds = [.. CutOutline.Folds(piece).Select(f => (toOrigin.Apply(f.From), toOrigin.Apply(f.To)))],
+                Folds = [.. CutOutline.Folds(piece).Concat(piece.Scores).Select(f => (toOrigin.Apply(f.From), toOrigin.Apply(f.To)))],
                 Stamped = piece is { Kind: PieceKind.Sentiment, Words: { } words } ? words.Ink.Transform(toOrigin) : Outline.Empty,
+                Stitches = new Outline(piece.Stitches).Transform(toOrigin).Contours,
                 Freed = freed,
                 IsMetric = isMetric,
                 IsReadyMade = piece.IsReadyMade,
@@ -97,7 +98,7 @@ internal static partial class TemplatePieces
     private static string Likeness(TemplatePiece piece)
     {
         var text = new StringBuilder(piece.Material);
-        foreach (var contour in piece.Outline.Contours.Concat(piece.Hollow.Contours).Concat(piece.Stamped.Contours))
+        foreach (var contour in piece.Outline.Contours.Concat(piece.Hollow.Contours).Concat(piece.Stamped.Contours).Concat(piece.Stitches))
         {
             text.Append('M');
             Add(contour.Start);

@@ -25,6 +25,30 @@ public sealed class WordsTooBigTests
         "“Fair” is 2 mm too high for the strip of line 5 with letters 10 mm high.",
         Fit.InMillimetres("  strip 60 x 8 \"Fair\", letters 10, of white").The(FindingCatalogue.WordsTooBig).Message);
 
+    /// <summary>
+    /// "ahoy" is 3.2 times as wide as high; at a depth of 10 of 50 mm a pennant 40 mm wide is 32 mm wide (similar triangles).
+    /// </summary>
+    [Theory]
+    [InlineData("letters 10", 0)]
+    [InlineData("letters 10.5", 1)]
+    [InlineData("capitals", 0)]
+    public void Words_on_a_pennant_stay_between_its_slanted_sides(string letters, int found) =>
+        Assert.Equal(found, Fit.InMillimetres($"  pennant 40 x 50 \"ahoy\", {letters}, of white").Of(FindingCatalogue.WordsTooBig).Count);
+
+    [Fact]
+    public void Letters_hinted_for_a_pennant_are_the_largest_that_fit() => Assert.Equal(
+        "Write letters 10, or make the piece larger.",
+        Fit.InMillimetres("  pennant 40 x 50 \"ahoy\", letters 14, of white").The(FindingCatalogue.WordsTooBig).Hint);
+
+    [Theory]
+    [InlineData("fit x 1 \"ahoy\"")]
+    [InlineData("fit x 2 \"fair\" \"winds\"")]
+    [InlineData("fit x fit \"fair winds\", letters 1/4")]
+    [InlineData("1 \"A\"")]
+    [InlineData("2 \"keepers\"")]
+    public void Words_fit_a_pennant_that_follows_them_or_gives_their_letters(string pennant) =>
+        Assert.Empty(Fit.OnA2($"  pennant {pennant}, of white").Of(FindingCatalogue.WordsTooBig));
+
     [Fact]
     public void Inches_are_reported_in_ruler_fractions()
     {

@@ -117,6 +117,17 @@ public sealed class OutlineMeasureTests
     }
 
     [Theory]
+    [InlineData(null, 24 / 8.0)]
+    [InlineData(5, 5)]
+    public void A_notched_piece_is_a_rectangle_less_four_squares(int? corner, double side) =>
+        Assert.Equal(40 * 24 - 4 * side * side,
+            Drawn.Shape(Shape.Notched, 40, 24, new ShapeStyle { Corner = corner is { } c ? Length.Millimetre(c) : null }).Area, 1e-9);
+
+    // Three quarters of its box (standard formula of the regular hexagon).
+    [Fact]
+    public void A_tile_is_three_quarters_of_its_box() => Assert.Equal(30 * 34 * 0.75, Drawn.Shape(Shape.Tile, 30, 34).Area, 1e-9);
+
+    [Theory]
     [InlineData(40, 40)]
     [InlineData(40, 24)]
     public void A_quatrefoil_is_a_square_and_four_half_circles(double width, double height) =>

@@ -24,7 +24,8 @@ public sealed class DrawnSizeTests
         "word 1 wide \"ahoy\"", "word \"calm\" \"and clear seas\"", "text \"ahoy\"", "text \"calm\" \"and clear\", letters 1/4",
         "group 1 x 1/2", "ruled 1 x 1, lines 1/4 apart",
         "gem 1/2", "scallop 1", "arch 1", "hexagon 1", "outline 1 wide, file \"boat.svg\"", "strip full x 1/2, wrap 1/4", "tape 1 x 1/4",
-        "frame 1 x 1", "2 star 1/2, in a row",
+        "frame 1 x 1", "panel 1 1/2 x 1, torn", "strip 2 x 3/4, wavy bottom, scalloped top", "panel 1 x 1, pointed bottom, stitched 1/8",
+        "tile 1", "notched 1 x 3/4", "tag 1/2, torn bottom", "2 star 1/2, in a row",
     ];
 
     private const string Ring = "  ring: frame 1/8, around it, of gold\n";

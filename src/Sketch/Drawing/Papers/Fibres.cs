@@ -1,4 +1,5 @@
 using Sketch.Papers;
+using Sketch.Shapes;
 
 namespace Sketch.Drawing.Papers;
 

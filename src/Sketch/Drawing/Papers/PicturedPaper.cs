@@ -1,4 +1,5 @@
 using Sketch.Papers;
+using Sketch.Shapes;
 
 namespace Sketch.Drawing.Papers;
 
@@ -16,7 +17,8 @@ internal static class PicturedPaper
         sheet.Svg.Open("image")
             .Attribute("x", 0.0).Attribute("y", 0.0).Attribute("width", sheet.Width).Attribute("height", sheet.Height)
             .Attribute("preserveAspectRatio", "none")
-            .Attribute("href", pictured.Picture.Part(left, top, sheet.Width, sheet.Height, dotsPerInch))
+            // Its data are long, so they are written once, in the spelling that all programs read.
+            .Attribute("xlink:href", pictured.Picture.Part(left, top, sheet.Width, sheet.Height, dotsPerInch))
             .Close();
     }
 }

@@ -1,3 +1,5 @@
+using Sketch.Shapes;
+
 namespace Sketch.Drawing.Papers;
 
 /// <summary>Five-pointed stars of three sizes, scattered so that no two touch: each keeps to a cell of its own.</summary>

@@ -256,7 +256,7 @@ public sealed class PaperPictureTests : IDisposable
                 new FolderFiles(), new(stash, [])).Card!;
         var image = XDocument.Parse(CardDrawing.Draw(card, FaceKind.Front, dotsPerInch)).Descendants()
             .Single(e => e.Name.LocalName == "image");
-        var address = image.Attribute("href")!.Value;
+        var address = image.Attribute(XNamespace.Get("http://www.w3.org/1999/xlink") + "href")!.Value;
         return Image.Load<Rgba32>(Convert.FromBase64String(address[(address.IndexOf(',', StringComparison.Ordinal) + 1)..]));
     }
 }

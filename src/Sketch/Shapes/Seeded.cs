@@ -1,6 +1,6 @@
 using Sketch.Units;
 
-namespace Sketch.Drawing.Papers;
+namespace Sketch.Shapes;
 
 /// <summary>
 /// Numbers that look random and are the same on every machine: SplitMix64 (Steele, Lea and Flood, "Fast splittable pseudorandom number
