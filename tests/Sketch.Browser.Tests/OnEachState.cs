@@ -8,7 +8,7 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
 {
     /// <summary>The names of the states.</summary>
     public static TheoryData<string> States() =>
-        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "findings", "question", "new file", "earlier versions"];
+        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "Count", "findings", "question", "new file", "earlier versions"];
 
     /// <summary>Brings the page from the newly opened window into a state.</summary>
     protected async Task Show(string state)
@@ -28,6 +28,11 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
                 await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
                 await Button("Plan the sheets").ClickAsync();
                 await Expect(Page.Locator(".plan svg").First).ToBeVisibleAsync();
+                break;
+            case "Count":
+                await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
+                await OpenTab("Count");
+                await Expect(Page.Locator("#panel-count fieldset").First).ToBeVisibleAsync();
                 break;
             case "findings":
                 await TypeAt(9, ", rigth 1/4");

@@ -1,5 +1,6 @@
 // The page: a text, its findings and its results. Everything shown is computed by the program; see server.js.
 import { begin, bringBack, tidy } from './commands.js';
+import { makeCount } from './count.js';
 import { isReported, noLongerTell, notice } from './dialog.js';
 import { createEditor } from './editor.js';
 import { offer } from './elements.js';
@@ -73,8 +74,9 @@ const panels = {
   templates: makeTemplates(
     tabs.add('templates', 'Templates'), asked, () => work.sight?.findings.some((f) => f.severity === 'error') ?? true),
   sheets: makeSheets(tabs.add('sheets', 'Sheets'), { asked, reportProblem, textNow: () => editor.text(), showFindings: findings.show }),
+  count: makeCount(tabs.add('count', 'Count'), { asked, reportProblem }),
 };
-const tabsFor = { none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates'], stash: ['stash'], batch: ['sheets'] };
+const tabsFor = { none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates'], stash: ['stash'], batch: ['sheets', 'count'] };
 
 function refreshTab() {
   if (file.name) panels[tabs.current()]?.refresh()?.catch(reportProblem);
@@ -149,6 +151,7 @@ function opened() {
   picture.clear();
   panels.sheets.clear();
   panels.papers.clear();
+  panels.count.clear();
   findings.clear();
   work.sight = null;
   const tried = papersTried(name);
@@ -168,6 +171,11 @@ const refreshFolder = latest(async () => {
 
 /** Called when another program or window changed a file, or any file where the name is empty. */
 async function changedOnDisk(name) {
+  // A count changes neither pictures nor plans.
+  if (name.endsWith('.count')) {
+    if (tabs.current() === 'count') refreshTab();
+    return;
+  }
   if (file.name && (name === file.name || !name)) await file.look();
   if (!name || name !== file.name) await refreshFolder();
 }

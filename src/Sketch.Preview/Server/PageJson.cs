@@ -38,6 +38,7 @@ internal sealed record Done;
 [JsonSerializable(typeof(TidyRequest))]
 [JsonSerializable(typeof(PlanRequest))]
 [JsonSerializable(typeof(KeepRequest))]
+[JsonSerializable(typeof(CountRequest))]
 [JsonSerializable(typeof(ProblemAnswer))]
 [JsonSerializable(typeof(Done))]
 [JsonSerializable(typeof(FileList))]
@@ -54,6 +55,7 @@ internal sealed record Done;
 [JsonSerializable(typeof(SizesView))]
 [JsonSerializable(typeof(ProgressView))]
 [JsonSerializable(typeof(PlanView))]
+[JsonSerializable(typeof(CountView))]
 [JsonSerializable(typeof(Changed))]
 [JsonSerializable(typeof(InMemoryOnly))]
 internal sealed partial class PageRecords : JsonSerializerContext;

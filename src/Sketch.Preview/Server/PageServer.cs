@@ -124,6 +124,7 @@ public sealed class PageServer : IAsyncDisposable
         new PaperRoutes(room).Map(app);
         new PrintRoutes(room).Map(app);
         new PlanRoutes(room).Map(app);
+        new CountRoutes(room).Map(app);
         try
         {
             await app.StartAsync().ConfigureAwait(false);

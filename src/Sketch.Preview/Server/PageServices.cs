@@ -20,6 +20,9 @@ internal sealed class PageServices(OpenedFolder folder, OpenWindows windows, Cha
     /// <summary>Reports changes in the folder.</summary>
     public ChangeFeed ChangeFeed => news;
 
+    /// <summary>Gives the time of entries in a count.</summary>
+    public TimeProvider Clock { get; } = TimeProvider.System;
+
     /// <summary>The plans that windows have asked for.</summary>
     public BatchPlans Plans { get; } = new();
 
