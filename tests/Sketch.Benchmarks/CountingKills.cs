@@ -15,15 +15,30 @@ internal static class CountingKills
 {
     private const string Batch = "batch \"Lamp day\"\nmake 12 of \"lamp.card\"\n";
     private const int LongestLife = 60;
+    private const int KillsPerLog = 50;
 
-    /// <summary>Kills so many programs.</summary>
+    /// <summary>Kills so many programs, with a new log for every few, as each entry is checked against all others.</summary>
     public static int Run(int kills)
+    {
+        var (random, total) = (new Random(1), default(Tally));
+        for (var left = kills; left > 0; left -= KillsPerLog)
+        {
+            total += OneLog(Math.Min(left, KillsPerLog), random);
+        }
+
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{kills} kills: {total.Said} entries said to be done, "
+            + $"{total.Lost} of them lost, {total.Twice} doubled; {total.Logged} in the logs, {total.Torn} cut off and set aside, "
+            + $"{total.Broken} unreadable"));
+        return total.Lost + total.Twice + total.Broken == 0 ? 0 : 1;
+    }
+
+    private static Tally OneLog(int kills, Random random)
     {
         var folder = Directory.CreateTempSubdirectory("sketch-counting-").FullName;
         File.WriteAllText(Path.Combine(folder, "lamp.card"), "card \"The lamp\"\n");
         var batch = Path.Combine(folder, "day.batch");
         File.WriteAllText(batch, Batch);
-        var (random, said) = (new Random(1), new List<string>());
+        var said = new List<string>();
         for (var killed = 0; killed < kills; killed += 2)
         {
             using var first = Start(batch);
@@ -46,7 +61,9 @@ internal static class CountingKills
             }
         }
 
-        return Judge(CountLog.PathOf(batch), said, kills, folder);
+        var tally = Tally.Of(CountLog.PathOf(batch), said);
+        Directory.Delete(folder, recursive: true);
+        return tally;
     }
 
     /// <summary>The program that is killed: adds entries and says the id of each once it is done.</summary>
@@ -64,22 +81,9 @@ internal static class CountingKills
             }
 
             Console.Out.WriteLine(entry.Id);
+            // Others get their turn.
+            Thread.Sleep(1);
         }
-    }
-
-    private static int Judge(string log, List<string> said, int kills, string folder)
-    {
-        var findings = new FindingBag();
-        var entries = CountLog.Read(new(log, File.ReadAllText(log)), findings).Entries;
-        var logged = entries.Select(e => e.Entry.Id).ToHashSet();
-        var lost = said.Count(id => !logged.Contains(id));
-        var (torn, broken, twice) = (Of(FindingCatalogue.TornEntry), Of(FindingCatalogue.BadEntry), Of(FindingCatalogue.EntryTwice));
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{kills} kills: {said.Count} entries said to be done, {lost} of "
-            + $"them lost, {twice} doubled; {entries.Length} in the log, {torn} cut off and set aside, {broken} unreadable"));
-        Directory.Delete(folder, recursive: true);
-        return lost + twice + broken == 0 ? 0 : 1;
-
-        int Of(FindingKind kind) => findings.ToImmutable().Count(f => f.Kind == kind);
     }
 
     private static Process Start(string batch) => Process.Start(new ProcessStartInfo(
@@ -87,4 +91,22 @@ internal static class CountingKills
     {
         RedirectStandardOutput = true,
     })!;
+
+    /// <summary>What was said to be done, and what the logs hold.</summary>
+    private readonly record struct Tally(int Said, int Lost, int Twice, int Logged, int Torn, int Broken)
+    {
+        public static Tally Of(string log, List<string> said)
+        {
+            var findings = new FindingBag();
+            var entries = CountLog.Read(new(log, File.ReadAllText(log)), findings).Entries;
+            var logged = entries.Select(e => e.Entry.Id).ToHashSet();
+            return new(said.Count, said.Count(id => !logged.Contains(id)), Of(FindingCatalogue.EntryTwice), entries.Length,
+                Of(FindingCatalogue.TornEntry), Of(FindingCatalogue.BadEntry));
+
+            int Of(FindingKind kind) => findings.ToImmutable().Count(f => f.Kind == kind);
+        }
+
+        public static Tally operator +(Tally a, Tally b) => new(
+            a.Said + b.Said, a.Lost + b.Lost, a.Twice + b.Twice, a.Logged + b.Logged, a.Torn + b.Torn, a.Broken + b.Broken);
+    }
 }

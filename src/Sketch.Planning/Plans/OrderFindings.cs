@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Batches;
 using Sketch.Cutting;
 using Sketch.Cutting.Model;
 using Sketch.Diagnostics;
@@ -40,16 +41,19 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
             return;
         }
 
-        if (batch.Recipients is not { } recipients || batch.Needed is not { } needed)
+        if (batch.Needed is not { } needed)
         {
             return;
         }
 
-        var shared = batch.Makers > 1 ? $" shared by {batch.Makers} makers" : "";
+        var shares = batch.Shares;
+        var isShared = shares.Any(s => s.Makers > 1);
         var spare = batch.Spare > 0 ? $" and {batch.Spare} spare" : "";
-        var sum = batch is { Makers: <= 1, Spare: 0 }
+        var sum = !isShared && batch.Spare == 0
             ? $"{Counted.Of(needed, "card")} {(needed == 1 ? "is" : "are")} asked for"
-            : $"{Counted.Of(recipients, "card")}{shared}{spare} are {Counted.Of(needed, "card")}{(batch.Makers > 1 ? " for each" : "")}";
+            : $"{string.Join(" and ", shares)}{spare} are {Counted.Of(needed, "card")}"
+                + (!isShared ? "" : shares.Length == 1 ? " for each" : " for this maker");
+        ShortOfDesigns();
         var place = batch.Makes.IsEmpty ? batch.Location : batch.Makes[^1].Location;
         var designs = batch.Makes.Length == 1 ? "the design makes" : "the designs make";
         var over = batch.Surplus!.Value;
@@ -67,6 +71,22 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         {
             findings.Add(FindingCatalogue.CardsAddUp, place,
                 $"{sum}; {designs} {files.Cards}, so {over} {(over == 1 ? "is" : "are")} over.", $"Make {over} fewer if paper is short.");
+        }
+    }
+
+    private void ShortOfDesigns()
+    {
+        var batch = files.Batch;
+        foreach (var recipient in batch.For)
+        {
+            var share = new MakerShare(batch.MakersOf(recipient), recipient.Cards).Each;
+            var made = batch.Makes.Where(m => Batch.Gets(recipient, m)).Sum(m => (long)m.Count);
+            if (made < share && batch.Makes.Any(m => !m.For.IsEmpty))
+            {
+                findings.Add(FindingCatalogue.TooFewForRecipient, recipient.Location,
+                    $"\"{recipient.Whom}\" needs {Counted.Of(share, "card")}, and the designs that it gets make {made}.",
+                    "Make more of these designs, or let it get another one.");
+            }
         }
     }
 

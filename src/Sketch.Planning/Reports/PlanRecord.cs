@@ -8,6 +8,7 @@ using Sketch.Planning.Advice;
 using Sketch.Planning.CutSteps;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
+using Sketch.Planning.Summary;
 using Sketch.Planning.Supplies;
 using Sketch.Reports;
 using Sketch.Units;
@@ -20,6 +21,8 @@ internal sealed record PlanRecord
     public required string? Batch { get; init; }
 
     public required int? Recipients { get; init; }
+
+    public required IEnumerable<RecipientRecord> RecipientList { get; init; }
 
     public required int? Needed { get; init; }
 
@@ -41,6 +44,7 @@ internal sealed record PlanRecord
     {
         Batch = batch?.Title,
         Recipients = batch?.Recipients,
+        RecipientList = batch is null ? [] : batch.For.Select(f => RecipientRecord.Of(batch, plan, f)),
         Needed = batch?.Needed,
         Cards = plan?.Cards ?? 0,
         Papers = plan is null ? [] : plan.Papers.Select(p => PaperRecord.Of(plan, p)),
@@ -49,6 +53,37 @@ internal sealed record PlanRecord
         Suggestions = plan is null ? [] : plan.Advice.Suggestions.Select(SuggestionRecord.Of),
         Costs = plan is null ? [] : CardCost.Of(plan).Costs.Select(c => new CostRecord(c.Design.Card.Title, Math.Round(c.Amount, 4))),
         Findings = findings.Select(f => FindingRecord.Of(f, f.Location.Source.Path)),
+    };
+}
+
+/// <summary>Who gets cards: how many, from how many makers, and the titles of the designs meant for them.</summary>
+internal sealed record RecipientRecord
+{
+    public required string Name { get; init; }
+
+    public required int Cards { get; init; }
+
+    public required int Makers { get; init; }
+
+    public required IEnumerable<string> Design { get; init; }
+
+    public required string? Date { get; init; }
+
+    public required string? Delivery { get; init; }
+
+    public static RecipientRecord Of(Batch batch, BatchPlan? plan, Recipients recipient) => new()
+    {
+        Name = recipient.Whom,
+        Cards = recipient.Cards,
+        Makers = batch.MakersOf(recipient),
+        Design = plan is null ? [] : RecipientTable.TitlesFor(plan.Files, recipient),
+        Date = recipient.Date,
+        Delivery = recipient.Delivery switch
+        {
+            Batches.Delivery.ByHand => "by hand",
+            Batches.Delivery.ByPost => "by post",
+            _ => null,
+        },
     };
 }
 

@@ -34,6 +34,11 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
         }
 
         sections.Add(Cards(plan));
+        if (!plan.Files.Batch.For.IsEmpty)
+        {
+            sections.Add(RecipientTable.Of(plan));
+        }
+
         sections.Add(Papers(plan, work, lengths));
         if (!plan.Supplies.IsEmpty)
         {
@@ -85,12 +90,12 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             sentences.Add($"To be ready: {date}.");
         }
 
-        if (batch is { Recipients: { } recipients, Needed: { } needed })
+        if (batch.Needed is { } needed)
         {
-            var shared = batch.Makers > 1 ? $", shared by {batch.Makers} makers" : "";
+            var shares = batch.Shares;
             var spare = batch.Spare > 0 ? $", with {batch.Spare} spare" : "";
-            sentences.Add($"{recipients} cards for {string.Join(", ", batch.For.Select(f => $"{f.Whom} ({f.Cards})"))}{shared}{spare}: "
-                + $"{needed} to make{(batch.Makers > 1 ? " each" : "")}.");
+            var whose = shares.All(s => s.Makers == 1) ? "" : shares.Length == 1 ? " each" : " for this maker";
+            sentences.Add($"{string.Join(" and ", shares)}{spare}: {needed} to make{whose}.");
         }
 
         var (costs, unpriced) = CardCost.Of(plan);

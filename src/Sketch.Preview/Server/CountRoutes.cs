@@ -66,8 +66,8 @@ internal sealed class CountRoutes(PageServices room)
         return file.Read(findings) switch
         {
             { Problem: { } problem } => Refused(problem),
-            var count => TypedResults.Ok(CountView.Of(
-                count.Value, DateOnly.FromDateTime(room.Clock.GetLocalNow().DateTime), findings.ToImmutable(), reading.Source, room.Folder)),
+            var count => TypedResults.Ok(CountView.Of(count.Value, DateOnly.FromDateTime(room.Clock.GetLocalNow().DateTime),
+                findings.ToImmutable(), reading.Source, room.Folder)),
         };
     }
 

@@ -46,10 +46,21 @@ public sealed record Batch(string Title, Location Location)
     /// <summary>Cards for all recipients together, or null when the file names no recipients.</summary>
     public int? Recipients => For.IsEmpty ? null : (int)Math.Min(int.MaxValue, For.Sum(f => (long)f.Cards));
 
+    /// <summary>How the recipients' cards are shared: one entry for each number of makers, in the order of the file.</summary>
+    public ImmutableArray<MakerShare> Shares => [.. For.GroupBy(MakersOf).Select(g => new MakerShare(g.Key, g.Sum(f => (long)f.Cards)))];
+
     /// <summary>
-    /// Cards that each maker needs: the recipients' divided by the makers, rounded up, and the spare ones; null without recipients.
+    /// Cards that each maker needs: the recipients' divided by the makers who share them, rounded up, and the spare ones; null without
+    /// recipients.
     /// </summary>
-    public int? Needed => Recipients is { } cards ? (int)Math.Min(int.MaxValue, (cards + (long)Makers - 1) / Makers + Spare) : null;
+    public int? Needed => For.IsEmpty ? null : (int)Math.Min(int.MaxValue, Shares.Sum(s => s.Each) + Spare);
+
+    /// <summary>How many people share the cards of a recipient.</summary>
+    public int MakersOf(Recipients recipient) => recipient.SharedBy ?? Makers;
+
+    /// <summary>Whether a design is meant for a recipient: each is, unless its line names those who get it.</summary>
+    public static bool Gets(Recipients recipient, MakeRequest design) =>
+        design.For.IsEmpty || design.For.Any(w => w.Whom.Equals(recipient.Whom, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>Cards that all lines together make beyond those needed, negative where some are missing; null without recipients.</summary>
     public long? Surplus => Needed is { } needed ? Makes.Sum(m => (long)m.Count) - needed : null;
@@ -69,7 +80,50 @@ public sealed record NamedFile(string Path, Location Location);
 /// <param name="Whom">Who.</param>
 /// <param name="Cards">How many.</param>
 /// <param name="Location">The line.</param>
-public sealed record Recipients(string Whom, int Cards, Location Location);
+public sealed record Recipients(string Whom, int Cards, Location Location)
+{
+    /// <summary>How many people share these cards, 1 for one maker alone; null for the makers of the batch.</summary>
+    public int? SharedBy { get; init; }
+
+    /// <summary>How the cards get there.</summary>
+    public Delivery Delivery { get; init; }
+
+    /// <summary>When the cards must be there, as written, or null.</summary>
+    public string? Date { get; init; }
+
+    /// <summary>Notes, one per line.</summary>
+    public string Notes { get; init; } = "";
+}
+
+/// <summary>How cards get to their recipient.</summary>
+public enum Delivery
+{
+    /// <summary>The batch does not say.</summary>
+    Unsaid,
+
+    /// <summary>By hand, so that no postal limit applies.</summary>
+    ByHand,
+
+    /// <summary>By post.</summary>
+    ByPost,
+}
+
+/// <summary>Cards that so many makers share.</summary>
+/// <param name="Makers">How many share them; 1 for one maker alone.</param>
+/// <param name="Cards">The cards of all of them.</param>
+public sealed record MakerShare(int Makers, long Cards)
+{
+    /// <summary>The cards of each, rounded up.</summary>
+    public long Each => (Cards + Makers - 1) / Makers;
+
+    /// <summary>The share in words: <c>90 cards shared by 2 makers</c>, <c>6 cards</c>.</summary>
+    public override string ToString() => Counted.Of(Cards, "card") + (Makers > 1 ? $" shared by {Counted.Of(Makers, "maker")}" : "");
+}
+
+/// <summary>A recipient that a line names.</summary>
+/// <param name="Whom">Who.</param>
+/// <param name="Location">Where it is written.</param>
+public sealed record NamedRecipient(string Whom, Location Location);
 
 /// <summary>A number of cards of one kind.</summary>
 /// <param name="Count">How many; zero if what is written is not a count, which is reported.</param>
@@ -84,6 +138,9 @@ public sealed record MakeRequest(
     /// The card as this run changes it: a card file that is like the card's, with the indented changes; null if it makes the card as it is.
     /// </summary>
     public FileSyntax? Changed { get; init; }
+
+    /// <summary>The recipients for whom it is meant; empty for all of them.</summary>
+    public ImmutableArray<NamedRecipient> For { get; init; } = [];
 }
 
 /// <summary>The paper that a line of a batch gives to a role.</summary>

@@ -42,6 +42,7 @@ public sealed class BatchReader
             ReadLine(line);
         }
 
+        ReportStrangers();
         return _batch with
         {
             Spare = _batch.Spare + _spares,
@@ -51,9 +52,21 @@ public sealed class BatchReader
         };
     }
 
+    private void ReportStrangers()
+    {
+        var names = _for.Select(f => f.Whom).ToList();
+        foreach (var whom in _makes.SelectMany(m => m.For).Where(w => !names.Contains(w.Whom, StringComparer.OrdinalIgnoreCase)))
+        {
+            var near = Nearest.Find(whom.Whom, names);
+            _findings.Add(FindingCatalogue.NoSuchRecipient, whom.Location, $"The batch has no recipient \"{whom.Whom}\".",
+                near is null ? $"Add a line for \"{whom.Whom}\", 24 cards to the batch." : $"Did you mean \"{near}\"?",
+                near is null ? null : $"\"{near}\"");
+        }
+    }
+
     private void ReadLine(LineSyntax line)
     {
-        if (line is not MakeLine)
+        if (line is not (MakeLine or ForLine))
         {
             foreach (var child in line.Children.Where(c => c is not BadLine))
             {
@@ -147,32 +160,12 @@ public sealed class BatchReader
 
     private void ReadFor(ForLine line)
     {
-        var cards = 0;
-        foreach (var clause in line.Clauses)
+        if (new RecipientReader(_source, _findings).Read(line, out var spares) is { } recipient)
         {
-            if (clause is QuantityClause { Noun: null or "cards" } quantity && cards == 0)
-            {
-                cards = quantity.Count;
-            }
-            else if (clause is SpareClause spare)
-            {
-                _spares += spare.Count;
-            }
-            else
-            {
-                Idle(clause, "those who receive cards", "Write for \"Cliff ward\", 24 cards.");
-            }
+            _for.Add(recipient);
         }
 
-        if (cards > 0)
-        {
-            _for.Add(new(line.Whom.Text, cards, At(line.Span)));
-        }
-        else if (!_findings.HasErrors || line.Clauses.IsEmpty)
-        {
-            Report(FindingCatalogue.Expected, line.Span, $"The number of cards for \"{line.Whom.Text}\" is missing.",
-                $"Write for \"{line.Whom.Text}\", 24 cards.");
-        }
+        _spares += spares;
     }
 
     private void ReadMake(MakeLine line)
@@ -180,6 +173,7 @@ public sealed class BatchReader
         RejectClauses(line);
         var roles = ImmutableArray.CreateBuilder<RoleChoice>();
         var messages = ImmutableArray<string>.Empty;
+        var whom = ImmutableArray.CreateBuilder<NamedRecipient>();
         var changes = ImmutableArray.CreateBuilder<LineSyntax>();
         foreach (var child in line.Children)
         {
@@ -200,6 +194,10 @@ public sealed class BatchReader
                     RejectClauses(message);
                     messages = messages.AddRange(message.Words.Select(w => w.Text));
                     break;
+                case ForLine named:
+                    RejectClauses(named);
+                    whom.Add(new(named.Whom.Text, At(named.Whom.Span)));
+                    break;
                 case BadLine:
                     break;
                 default:
@@ -212,6 +210,7 @@ public sealed class BatchReader
         _makes.Add(new(line.Count.IsCorrected
             ? 0 : line.Count.Value, new(line.File.Text, At(line.File.Span)), roles.ToImmutable(), messages, At(line.Span))
         {
+            For = whom.ToImmutable(),
             Changed = changes.Count == 0 ? null : new(_source,
                 [new TitleLine(line.Tokens, "card", line.File), new TitleLine(line.Tokens, "like", line.File), .. changes], []),
         });

@@ -17,6 +17,9 @@ public static partial class FindingCatalogue
     /// <summary>A piece without a paper to cut it from.</summary>
     public static readonly FindingKind PaperNotGiven = Error("SK705", "paper not given");
 
+    /// <summary>A design for a recipient that the batch does not have.</summary>
+    public static readonly FindingKind NoSuchRecipient = Error("SK706", "batch has no such recipient");
+
     /// <summary>Fewer sheets on hand than are needed.</summary>
     public static readonly FindingKind PaperShort = Error("SK710", "not enough paper");
 
@@ -43,6 +46,9 @@ public static partial class FindingCatalogue
 
     /// <summary>An estimate beyond what is in the stash.</summary>
     public static readonly FindingKind EstimateShort = Warning("SK722", "supply may run short");
+
+    /// <summary>Fewer cards of the designs that a recipient gets than it needs.</summary>
+    public static readonly FindingKind TooFewForRecipient = Warning("SK723", "too few cards for a recipient");
 
     /// <summary>How the cards add up.</summary>
     public static readonly FindingKind CardsAddUp = Note("SK730", "how the cards add up");

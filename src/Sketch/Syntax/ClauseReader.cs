@@ -171,7 +171,8 @@ internal static class ClauseReader
                 ? new TrimClause(trim.Value, edge, default) : null,
             "weight" => StashClauseReader.ReadWeight(cursor),
             "price" => StashClauseReader.ReadPrice(cursor),
-            "by" => Word(cursor, "hand", "by hand") ? new FlagClause("by hand", default) : null,
+            "by" => cursor.TakeWord("post") ? new FlagClause("by post", default)
+                : Word(cursor, "hand", "by hand") ? new FlagClause("by hand", default) : null,
             "any" => Word(cursor, "sheets", "any sheets") ? new FlagClause("any sheets", default) : null,
             "spare" => cursor.Copies("a count", "Write spare 1.") is { } spare ? new SpareClause(spare.Value, default) : null,
             _ => ClauseMistakes.UnknownClause(cursor, token, head),

@@ -124,6 +124,37 @@ public class BatchPlanTests
     }
 
     [Fact]
+    public void Ninety_shared_by_two_and_six_of_her_own_are_fifty_one_for_her()
+    {
+        var run = PlanRun.Of($"{Top}makers 2\nfor \"Cliff ward\", 90 cards\nfor \"Reading room\", 6 cards, 1 maker\n"
+            + "make 51 of \"gull.card\"\n");
+        Assert.Equal(51, run.Plan!.Files.Batch.Needed);
+        Assert.StartsWith("90 cards shared by 2 makers and 6 cards are 51 cards for this maker", run.Single("SK730").Message,
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_design_may_be_meant_for_some_recipients_only()
+    {
+        var run = PlanRun.Of($"{Top}for \"Cliff ward\", 6 cards\nfor \"Reading room\", 6 cards\n"
+            + "make 4 of \"gull.card\"\nmake 8 of \"tern.card\"\n  for \"Reading room\"\n", ("tern.card", PlanRun.Card));
+        var finding = run.Single("SK723");
+        Assert.Equal((3, "\"Cliff ward\" needs 6 cards, and the designs that it gets make 4."),
+            (finding.Location.Start.Line, finding.Message));
+    }
+
+    [Fact]
+    public void The_plan_says_for_whom_and_what_each_maker_makes()
+    {
+        var section = PlanRun.Of($"{Top}makers 2\nfor \"Cliff ward\", 91 cards, by post\n  date \"2026-12-10\"\n"
+            + "for \"Reading room\", 6 cards, 1 maker, by hand\n  note \"Leave them at the desk.\"\nmake 52 of \"gull.card\"\n")
+            .Summary.Sections.Single(s => s.Heading == "For whom");
+        Assert.Equal("Reading room: Leave them at the desk.", Assert.Single(section.Sentences));
+        Assert.Equal(["Cliff ward|91|2|45 or 46|2026-12-10|by post", "Reading room|6|1|6||by hand"],
+            section.Table!.Rows.Select(r => string.Join('|', r)));
+    }
+
+    [Fact]
     public void Too_few_cards_for_the_recipients_are_a_warning()
     {
         var run = PlanRun.Of($"{Top}for \"Cliff ward\", 10 cards\nspare 1\nmake 9 of \"gull.card\"\n");
