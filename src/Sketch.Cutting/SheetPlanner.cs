@@ -11,17 +11,19 @@ namespace Sketch.Cutting;
 /// </summary>
 public static class SheetPlanner
 {
+    // The rest is for arranging the sheets.
+    private const double ShareOfSearch = 0.8;
+
     /// <summary>
-    /// Makes a plan; the same problem always gives the same plan, unless the time limit or a cancellation cuts the search short.
+    /// Makes a plan; the same problem and budget always give the same plan, unless a cancellation cuts the search short.
     /// </summary>
     /// <param name="problem">What to cut from one paper.</param>
-    /// <param name="options">How long to search; <see cref="PlanOptions.Default"/> if null.</param>
+    /// <param name="work">How much to search; when it is used up or cancelled, the best plan so far is returned, and there always is
+    /// one.</param>
     /// <param name="progress">Reported whenever the plan or the bound gets better.</param>
-    /// <param name="cancellation">Ends the search; the best plan so far is returned, and there always is one.</param>
     /// <exception cref="ArgumentException">The problem contains a size or count that the file readers reject.</exception>
     public static CuttingPlan Plan(
-        CuttingProblem problem, PlanOptions? options = null, IProgress<PlanProgress>? progress = null,
-            CancellationToken cancellation = default)
+        CuttingProblem problem, WorkBudget work, IProgress<PlanProgress>? progress = null)
     {
         problem.Validate();
         var reduced = Reduced.From(problem);
@@ -31,10 +33,8 @@ public static class SheetPlanner
             return new(0, 0, [], misfits);
         }
 
-        using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        limit.CancelAfter((options ?? PlanOptions.Default).TimeLimit);
-        var found = SheetSearch.Run(reduced, progress, limit.Token);
-        var uses = Leftovers.KeepWhole(problem, reduced, found, limit.Token);
+        var found = SheetSearch.Run(reduced, progress, work.Part(ShareOfSearch));
+        var uses = Leftovers.KeepWhole(problem, reduced, found, work);
         var naming = new Naming(problem, reduced);
         var layouts = naming.Layouts(uses);
         var sheets = uses.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times);
@@ -45,18 +45,18 @@ public static class SheetPlanner
     /// The number of sheets that a plan would take, without arranging it; null if a piece fits nowhere or the search is stopped.
     /// </summary>
     /// <param name="problem">What to cut from one paper.</param>
-    /// <param name="cancellation">Ends the search.</param>
+    /// <param name="work">How much to search.</param>
     /// <exception cref="ArgumentException">The problem contains a size or count that the file readers reject.</exception>
-    public static int? Sheets(CuttingProblem problem, CancellationToken cancellation = default) =>
-        Search(problem, reduced => SheetSearch.Run(reduced, null, cancellation).Best!, cancellation);
+    public static int? Sheets(CuttingProblem problem, WorkBudget work) =>
+        Search(problem, reduced => SheetSearch.Run(reduced, null, work).Best!, work);
 
     /// <summary>Whether this many sheets are enough; false if the search does not show it.</summary>
     /// <param name="problem">What to cut from one paper.</param>
     /// <param name="sheets">How many sheets there are.</param>
-    /// <param name="cancellation">Ends the search.</param>
+    /// <param name="work">How much to search.</param>
     /// <exception cref="ArgumentException">The problem contains a size or count that the file readers reject.</exception>
-    public static bool Suffice(CuttingProblem problem, int sheets, CancellationToken cancellation = default) =>
-        Search(problem, reduced => SheetSearch.Within(reduced, sheets, cancellation), cancellation) <= sheets;
+    public static bool Suffice(CuttingProblem problem, int sheets, WorkBudget work) =>
+        Search(problem, reduced => SheetSearch.Within(reduced, sheets, work), work) <= sheets;
 
     /// <summary>The pieces that fit no sheet and no offcut, which no plan can place.</summary>
     /// <param name="problem">What to cut from one paper.</param>
@@ -70,7 +70,7 @@ public static class SheetPlanner
     private static ImmutableArray<UnplacedPieces> MisfitsOf(CuttingProblem problem, Reduced reduced) =>
         [.. reduced.Misfits.Select(i => new UnplacedPieces(problem.Pieces[i].Id, problem.Pieces[i].Count))];
 
-    private static int? Search(CuttingProblem problem, Func<Reduced, WholePlan> search, CancellationToken cancellation)
+    private static int? Search(CuttingProblem problem, Func<Reduced, WholePlan> search, WorkBudget work)
     {
         problem.Validate();
         var reduced = Reduced.From(problem);
@@ -80,6 +80,6 @@ public static class SheetPlanner
         }
 
         return reduced.Kinds.Length == 0
-            ? 0 : search(reduced) is { LeftOut: 0 } plan && !cancellation.IsCancellationRequested ? plan.Sheets : null;
+            ? 0 : search(reduced) is { LeftOut: 0 } plan && !work.Cancellation.IsCancellationRequested ? plan.Sheets : null;
     }
 }

@@ -6,18 +6,26 @@ using Sketch.Planning.Advice;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
 using Sketch.Planning.Supplies;
+using Sketch.Units;
 
 namespace Sketch.Planning;
 
 /// <summary>Plans a batch: from its files to sheets, supplies and findings.</summary>
 public static class BatchPlanner
 {
+    private const double ShareOfPlan = 0.7;
+    private const double FirstShare = 0.3;
+
+    /// <summary>The time limit of the usual amount of work, which hardly ever takes as long.</summary>
+    public static readonly TimeSpan UsualTime = TimeSpan.FromSeconds(10);
+
     /// <summary>
     /// Plans all papers; null if no card is free of errors and there are no loose pieces, which is already reported. The same files
-    /// always give the same plan, unless the time limit or a cancellation cuts a search short.
+    /// and limit always give the same plan, as long as the machine does the work within the limit.
     /// </summary>
     /// <param name="files">The batch and what it names.</param>
-    /// <param name="timeLimit">For all papers together, and again for advice; when it is over, the best plan so far counts.</param>
+    /// <param name="timeLimit">For all papers and advice together; when it is over, the best plan so far counts. A limit above
+    /// <see cref="UsualTime"/> also allows more work in proportion.</param>
     /// <param name="findings">Receives what is short, what fits nowhere and how the cards add up.</param>
     /// <param name="progress">Reported whenever a plan or bound gets better, from several threads.</param>
     /// <param name="hintForTime">What to do about a plan that is not proved in time; it depends on who can change the limit.</param>
@@ -32,7 +40,10 @@ public static class BatchPlanner
         }
 
         var book = OrderBook.Of(files, findings);
-        var planned = Cut(book.Papers, files.Batch.Kerf, timeLimit, progress, cancellation);
+        using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        limit.CancelAfter(timeLimit);
+        var work = new WorkBudget((long)(WorkBudget.Usual * Math.Max(1, timeLimit / UsualTime)), limit.Token);
+        var planned = Cut(book.Papers, files.Batch.Kerf, work.Part(ShareOfPlan), progress);
         var demands = book.AnyOffcut.Select(p => new PieceDemand(p.Id, p.Size, p.Count)).ToImmutableArray();
         var (plans, unplaced) = demands.IsEmpty
             ? ([.. planned.Select(p => p.Plan)], []) : LeftoverFilling.Fill([.. planned.Select(p => (p.Problem, p.Plan))], demands);
@@ -44,24 +55,40 @@ public static class BatchPlanner
             SupplyList.Of(files, book),
             book.Papers.SelectMany(p => p.Pieces).Concat(book.AnyOffcut).ToImmutableDictionary(p => p.Id));
         PlanFindings.Report(result, unplaced, findings, hintForTime);
-        return result with { Advice = Advisor.Advise(result, timeLimit, cancellation) };
+        return result with { Advice = cancellation.IsCancellationRequested ? PlanAdvice.None : Advisor.Advise(result, work) };
     }
 
-    /// <summary>Plans each paper separately, on all cores.</summary>
+    /// <summary>
+    /// Plans each paper separately, on all cores. First each gets a small equal share of the work; those that it is not enough for are
+    /// planned again with what is left.
+    /// </summary>
     internal static ImmutableArray<PaperPlan> Cut(
-        ImmutableArray<PaperOrder> papers, Units.Length kerf, TimeSpan timeLimit, IProgress<BatchProgress>? progress,
-            CancellationToken cancellation)
+        ImmutableArray<PaperOrder> papers, Length kerf, WorkBudget work, IProgress<BatchProgress>? progress = null)
     {
-        using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        limit.CancelAfter(timeLimit);
-        var token = limit.Token;
         var plans = new PaperPlan[papers.Length];
-        Parallel.For(0, papers.Length, i =>
+        var open = Enumerable.Range(0, papers.Length).ToList();
+        foreach (var share in (double[])[open.Count > 1 ? FirstShare : 1, 1])
         {
-            var problem = papers[i].Problem(kerf);
-            var reported = progress is null ? null : new PaperProgress(papers[i].Paper, progress);
-            plans[i] = new(papers[i], problem, SheetPlanner.Plan(problem, new(timeLimit), reported, token));
-        });
+            var each = work.Left * share / Math.Max(1, open.Count);
+            var budgets = open.ToDictionary(i => i, _ => new WorkBudget((long)each, work.Cancellation));
+            Parallel.ForEach(open, i =>
+            {
+                var problem = papers[i].Problem(kerf);
+                var reported = progress is null ? null : new PaperProgress(papers[i].Paper, progress);
+                var plan = SheetPlanner.Plan(problem, budgets[i], reported);
+                if (plans[i] is not { } before || plan.Sheets <= before.Plan.Sheets)
+                {
+                    plans[i] = new(papers[i], problem, plan);
+                }
+            });
+            work.Spend(budgets.Values.Sum(b => (long)each - b.Left));
+            open.RemoveAll(i => plans[i].Plan.IsProved && !budgets[i].IsOver);
+            if (open.Count == 0 || work.IsOver)
+            {
+                break;
+            }
+        }
+
         return [.. plans];
     }
 

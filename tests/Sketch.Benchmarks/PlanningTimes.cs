@@ -51,7 +51,7 @@ internal static class PlanningTimes
             }
         };
         var plan = BatchPlanner.Plan(scarce, TimeLimit, new FindingBag())!;
-        var advice = Enumerable.Range(0, Repeats).Select(_ => Clock.Time(() => Advisor.Advise(plan, TimeLimit, default))).ToList();
+        var advice = Enumerable.Range(0, Repeats).Select(_ => Clock.Time(() => Advisor.Advise(plan, new(WorkBudget.Usual)))).ToList();
         Clock.Print($"Advice with a quarter of the paper in the stash, {plan.Papers.Count(p => p.Short > 0)} papers short, "
             + $"{plan.Advice.Suggestions.Length} suggestions: median of {Repeats} {Reported(Median(advice))}\n");
         Clock.Print($"| paper | kinds | pieces | area bound | bound | sheets | shelves | proved |");
@@ -108,8 +108,8 @@ internal static class PlanningTimes
         var papers = ImmutableArray<PaperPlan>.Empty;
         var spent = Clock.Time(() =>
             papers = BatchPlanner.Cut(
-                [.. OrderBook.Of(files, new FindingBag()).Papers.Where(p => !p.Pieces.IsEmpty)], files.Batch.Kerf, TimeLimit, null,
-                    default));
+                [.. OrderBook.Of(files, new FindingBag()).Papers.Where(p => !p.Pieces.IsEmpty)], files.Batch.Kerf,
+                    new(WorkBudget.Usual)));
         return (papers, spent);
     }
 

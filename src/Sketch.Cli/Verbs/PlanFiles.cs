@@ -18,7 +18,8 @@ namespace Sketch.Cli.Verbs;
 /// <param name="plan">The plan.</param>
 /// <param name="batch">The file of the batch, after which the files are named.</param>
 /// <param name="folder">The folder; created if needed.</param>
-internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
+/// <param name="stop">Ends the writing before the next file or page.</param>
+internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, CancellationToken stop)
 {
     private static readonly byte[] SvgMark = "<!-- Drawn by Sketch -->"u8.ToArray();
 
@@ -27,6 +28,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
     private readonly List<string> _written = [];
 
     /// <summary>Writes all files and returns their paths.</summary>
+    /// <exception cref="OperationCanceledException">It is stopped.</exception>
     /// <exception cref="FileWriteException">The folder or the disk does not allow it, or a file not made by Sketch is there.</exception>
     public IReadOnlyList<string> Write(IWorld world)
     {
@@ -35,6 +37,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
         var printed = pages.Summary().ToList();
         for (var i = 0; i < pages.Work.Length; i++)
         {
+            stop.ThrowIfCancellationRequested();
             var sheets = pages.Sheet(pages.Work[i]);
             printed.AddRange(sheets);
             for (var page = 0; page < sheets.Count; page++)
@@ -70,6 +73,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder)
 
     private void Write(string name, byte[] content)
     {
+        stop.ThrowIfCancellationRequested();
         var path = Path.Combine(folder, name);
         if (_read.Contains(Path.GetFullPath(path)) || !PictureFile.MayReplace(path))
         {

@@ -22,7 +22,7 @@ internal static class PlanVerb
     {
         var file = new Argument<string>("BATCH") { Description = "A batch file." };
         var seconds = Options.Number(
-            "--time", "Seconds to look for fewer sheets; then the best plan so far is used.", "N", UsualSeconds, n =>
+            "--time", "Most seconds to look for fewer sheets; more than 10 also allow more work.", "N", UsualSeconds, n =>
                 n is >= 1 and <= 3600, "a whole number from 1 to 3600");
         var folder = new Option<string>("--out")
         {
@@ -66,7 +66,7 @@ internal static class PlanVerb
         var plan = files is null ? null : Plan(session, files, timeLimit, findings);
         Report(session, source, files, plan, findings, json);
         var status = findings.HasErrors ? ExitStatus.Errors : ExitStatus.Done;
-        if (folder is not null && plan is not null && !Write(session, new(plan, name, folder), world, json))
+        if (folder is not null && plan is not null && !Write(session, new(plan, name, folder, session.Cancellation), world, json))
         {
             status = ExitStatus.Usage;
         }

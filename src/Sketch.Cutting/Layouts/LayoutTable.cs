@@ -24,12 +24,16 @@ internal sealed class LayoutTable
         _down = down;
         _best = new int[across.Count * down.Count];
         (_restAcross, _restDown) = (across.Rests(), down.Rests());
+        Effort = _restAcross.Sum(r => (long)r.Length) * down.Count / 8 + _restDown.Sum(r => (long)r.Length) * across.Count;
         var (width, height) = (across[across.Count - 1], down[down.Count - 1]);
         _ways = [.. from kind in kinds
                     from way in kind.Ways()
                     where way.Width <= width && way.Height <= height
                     select (kind, Ceiling(across, way.Width), Ceiling(down, way.Height))];
     }
+
+    /// <summary>The steps that one filling takes, for a <see cref="Model.WorkBudget"/>.</summary>
+    public long Effort { get; }
 
     /// <summary>Whether no layout is missed for lack of a cut point.</summary>
     public bool IsExact => _across.IsComplete && _down.IsComplete;

@@ -1,3 +1,5 @@
+using Sketch.Cutting.Model;
+
 namespace Sketch.Cutting.Layouts;
 
 /// <summary>
@@ -7,6 +9,8 @@ namespace Sketch.Cutting.Layouts;
 /// </summary>
 internal sealed class LimitedTable
 {
+    private const long StepsOfJoin = 3;
+
     private readonly CutPoints _across;
     private readonly CutPoints _down;
     private readonly int[][] _restAcross;
@@ -44,9 +48,10 @@ internal sealed class LimitedTable
     /// <param name="worth">The value of one piece of each kind; positive for all that are wanted.</param>
     /// <param name="wanted">How many copies of each are wanted.</param>
     /// <param name="mostPoints">The most cut points to consider along each side.</param>
-    public static CutTree? Best(long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints)
+    /// <param name="work">What may be done; a table that is not completed gives nothing.</param>
+    public static CutTree? Best(long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints, WorkBudget work)
     {
-        var table = Filled(width, height, kinds, worth, wanted, mostPoints);
+        var table = Filled(width, height, kinds, worth, wanted, mostPoints, work);
         return table.Tree(table._value.Length - 1)?.AtMost(wanted);
     }
 
@@ -54,9 +59,10 @@ internal sealed class LimitedTable
     /// Layouts of all wanted pieces in the smallest rectangles that this table finds, each narrower and taller than the one before; none if
     /// they do not all fit.
     /// </summary>
-    public static IEnumerable<CutTree> Smallest(long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints)
+    public static IEnumerable<CutTree> Smallest(
+        long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints, WorkBudget work)
     {
-        var table = Filled(width, height, kinds, worth, wanted, mostPoints);
+        var table = Filled(width, height, kinds, worth, wanted, mostPoints, work);
         var all = table._kinds.Sum(k => k.Worth * k.Wanted);
         var (rows, lowest) = (table._down.Count, 0);
         for (var i = table._across.Count - 1; i > 0; i--)
@@ -76,16 +82,18 @@ internal sealed class LimitedTable
         }
     }
 
-    private static LimitedTable Filled(long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints)
+    private static LimitedTable Filled(
+        long width, long height, Kind[] kinds, int[] worth, int[] wanted, int mostPoints, WorkBudget work)
     {
         var used = kinds.Where(k => wanted[k.Index] > 0 && k.Fits(width, height)).Select(k => (k, worth[k.Index], wanted[k.Index]))
             .ToArray();
         var across = CutPoints.For(used.SelectMany(u => u.k.Ways().Select(w => (w.Width, u.Item3))), width, mostPoints);
         var down = CutPoints.For(used.SelectMany(u => u.k.Ways().Select(w => (w.Height, u.Item3))), height, mostPoints);
         var table = new LimitedTable(across, down, used);
-        for (var i = 1; i < across.Count; i++)
+        for (var i = 1; i < across.Count && !work.IsOver; i++)
         {
             table.BoundColumn(i);
+            work.Spend(down.Count * (used.Length + table._restAcross[i].Length) + StepsOfJoin * table._restDown.Sum(r => (long)r.Length));
             for (var j = 1; j < down.Count; j++)
             {
                 table.FillCell(i, j);

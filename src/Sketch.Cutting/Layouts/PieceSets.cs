@@ -1,4 +1,5 @@
 using System.Numerics;
+using Sketch.Cutting.Model;
 
 namespace Sketch.Cutting.Layouts;
 
@@ -10,6 +11,8 @@ namespace Sketch.Cutting.Layouts;
 /// </summary>
 internal sealed class PieceSets
 {
+    private const long StepsOfComparison = 4;
+
     private readonly Kind[] _kinds;
     private readonly (long Width, long Height)[] _stocks;
     private readonly double _largest;
@@ -33,9 +36,9 @@ internal sealed class PieceSets
     /// <param name="most">The most copies of each kind to consider.</param>
     /// <param name="limits">What a rectangle may waste.</param>
     /// <param name="effort">The most work to do.</param>
-    /// <param name="stop">Ends the work.</param>
+    /// <param name="work">What may be done in all.</param>
     public static PieceSets? TryList(
-        Kind[] kinds, (long Width, long Height)[] stocks, int[] most, Limits limits, long effort, CancellationToken stop)
+        Kind[] kinds, (long Width, long Height)[] stocks, int[] most, Limits limits, long effort, WorkBudget work)
     {
         // A collection is one number with a field of bits for each kind. One more bit than the count needs stays free: with the headroom
         // added, it is set when two collections together hold too many.
@@ -56,7 +59,11 @@ internal sealed class PieceSets
         }
 
         var sets = new PieceSets(kinds, stocks, limits, shift, guard, headroom);
-        return sets.List(effort, stop) ? sets : null;
+        var allowed = Math.Min(effort, work.Left / StepsOfComparison);
+        var left = allowed;
+        var isDone = sets.List(ref left, work);
+        work.Spend((allowed - left) * StepsOfComparison);
+        return isDone ? sets : null;
     }
 
     /// <summary>
@@ -71,7 +78,7 @@ internal sealed class PieceSets
                select Tree(set.Boxes.First(b => b.Width <= width && b.Height <= height));
     }
 
-    private bool List(long effort, CancellationToken stop)
+    private bool List(ref long effort, WorkBudget work)
     {
         var bySize = new List<List<PieceSet>> { new(), new() };
         foreach (var kind in _kinds)
@@ -94,7 +101,7 @@ internal sealed class PieceSets
             var made = new List<PieceSet>();
             for (var part = 1; part <= size / 2; part++)
             {
-                if (size - part < bySize.Count && !JoinAll(bySize[part], bySize[size - part], made, ref effort, stop))
+                if (size - part < bySize.Count && !JoinAll(bySize[part], bySize[size - part], made, ref effort, work))
                 {
                     return false;
                 }
@@ -108,13 +115,13 @@ internal sealed class PieceSets
         }
     }
 
-    private bool JoinAll(List<PieceSet> ones, List<PieceSet> others, List<PieceSet> made, ref long effort, CancellationToken stop)
+    private bool JoinAll(List<PieceSet> ones, List<PieceSet> others, List<PieceSet> made, ref long effort, WorkBudget work)
     {
         for (var i = 0; i < ones.Count; i++)
         {
             var one = ones[i];
             effort -= others.Count;
-            if (effort < 0 || stop.IsCancellationRequested)
+            if (effort < 0 || work.IsOver)
             {
                 return false;
             }

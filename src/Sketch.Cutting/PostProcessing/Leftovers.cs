@@ -17,19 +17,19 @@ internal sealed class Leftovers
     private readonly CuttingProblem _problem;
     private readonly Reduced _reduced;
     private readonly Incumbent _incumbent;
-    private readonly CancellationToken _stop;
+    private readonly WorkBudget _work;
     private readonly Dictionary<string, Pattern> _rearranged = [];
     private readonly Dictionary<Pattern, double> _largest = [];
     private readonly HashSet<long> _noSettings = [];
 
-    private Leftovers(CuttingProblem problem, Reduced reduced, Incumbent incumbent, CancellationToken stop) =>
-        (_problem, _reduced, _incumbent, _stop) = (problem, reduced, incumbent, stop);
+    private Leftovers(CuttingProblem problem, Reduced reduced, Incumbent incumbent, WorkBudget work) =>
+        (_problem, _reduced, _incumbent, _work) = (problem, reduced, incumbent, work);
 
     /// <summary>The plan to carry out, with exactly the demanded pieces.</summary>
     public static List<(Pattern Pattern, int Times)> KeepWhole(
-        CuttingProblem problem, Reduced reduced, Incumbent incumbent, CancellationToken stop)
+        CuttingProblem problem, Reduced reduced, Incumbent incumbent, WorkBudget work)
     {
-        var leftovers = new Leftovers(problem, reduced, incumbent, stop);
+        var leftovers = new Leftovers(problem, reduced, incumbent, work);
         List<(Pattern Pattern, int Times)>? best = null;
         var largest = -1.0;
         foreach (var plan in incumbent.Alternatives)
@@ -43,7 +43,7 @@ internal sealed class Leftovers
         }
 
         var fruitless = 0;
-        for (var attempt = 0; attempt < Attempts && fruitless < FruitlessAttempts && !stop.IsCancellationRequested
+        for (var attempt = 0; attempt < Attempts && fruitless < FruitlessAttempts && !work.IsOver
             && largest < 0.95 * leftovers.FreeInAll(best!); attempt++)
         {
             var before = largest;
@@ -60,7 +60,7 @@ internal sealed class Leftovers
 
     private void Better(ref List<(Pattern Pattern, int Times)>? best, ref double largest, List<(Pattern Pattern, int Times)> uses)
     {
-        var here = _stop.IsCancellationRequested ? 0 : Largest(uses, largest);
+        var here = _work.IsOver ? 0 : Largest(uses, largest);
         if (best is null || here > largest || (here == largest && uses.Count < best.Count))
         {
             (best, largest) = (uses, here);
@@ -84,7 +84,7 @@ internal sealed class Leftovers
             }
 
             if (SheetSearch.TryWithin(
-                _reduced with { Stocks = [.. _reduced.Stocks, strip] }, sheets - 1, _incumbent.Pool.Patterns, _stop) is { } plan)
+                _reduced with { Stocks = [.. _reduced.Stocks, strip] }, sheets - 1, _incumbent.Pool.Patterns, _work) is { } plan)
             {
                 return Surplus.Remove([.. plan.Uses.Select(
                     u => (u.Pattern.Stock == strip ? new(sheet, u.Pattern.Tree, _reduced.Kinds.Length) : u.Pattern, u.Times))], _reduced);
@@ -116,7 +116,7 @@ internal sealed class Leftovers
         int?[] onHand = [.. _reduced.Stocks.Select(
             s => s.IsSheet ? null : s.OnHand - uses.Where(u => u.Pattern.Stock == s).Sum(u => u.Times))];
         var worth = _incumbent.Worth(k => k.Area * (attempt % 2 == 0 ? 1 : 1 + 0.2 * Noise(attempt, k.Index)));
-        var filled = new SequentialFill(_reduced).Run(wanted, onHand, worth, emptied.Count, _stop);
+        var filled = new SequentialFill(_reduced).Run(wanted, onHand, worth, emptied.Count, _work);
         if (filled.Sum(u => u.Pattern.Counts.Sum() * u.Times) < wanted.Sum())
         {
             return null;
@@ -155,7 +155,7 @@ internal sealed class Leftovers
     private Pattern Rearranged(Pattern pattern)
     {
         var stock = pattern.Stock;
-        if (_stop.IsCancellationRequested || Free(pattern) < 0.1 * stock.Width * stock.Height)
+        if (_work.IsOver || Free(pattern) < 0.1 * stock.Width * stock.Height)
         {
             return pattern;
         }
@@ -163,7 +163,7 @@ internal sealed class Leftovers
         if (!_rearranged.TryGetValue(pattern.Key, out var best))
         {
             var worth = _reduced.Kinds.Select(_ => 1).ToArray();
-            best = LimitedTable.Smallest(stock.Width, stock.Height, _reduced.Kinds, worth, pattern.Counts, MostPoints)
+            best = LimitedTable.Smallest(stock.Width, stock.Height, _reduced.Kinds, worth, pattern.Counts, MostPoints, _work)
                 .Select(tree => new Pattern(stock, tree, _reduced.Kinds.Length)).Prepend(pattern).MaxBy(LargestIn)!;
             _rearranged[pattern.Key] = best;
         }

@@ -1,4 +1,5 @@
 using Sketch.Cutting.Layouts;
+using Sketch.Cutting.Model;
 
 namespace Sketch.Cutting.Sheets;
 
@@ -9,14 +10,14 @@ namespace Sketch.Cutting.Sheets;
 internal sealed class ColumnGeneration(Reduced problem, LayoutTable table, PatternPool pool)
 {
     private readonly SheetBound _bound = SheetBound.For(problem, table);
-    private int[] _prices = [];
+    private int[] _prices = new int[problem.Kinds.Length];
 
     /// <summary>The prices of the last round as whole numbers, for which the bound was computed.</summary>
     public int[] Prices => _prices;
 
-    /// <summary>Runs until no pattern has a negative reduced cost or the search is stopped.</summary>
+    /// <summary>Runs until no pattern has a negative reduced cost or the budget is used up.</summary>
     /// <returns>The bound, and how often the program uses each pattern, as fractions.</returns>
-    public (int LowerBound, List<(Pattern Pattern, double Times)> Use) Run(int[] demand, IReadOnlyList<int?> onHand, CancellationToken stop)
+    public (int LowerBound, List<(Pattern Pattern, double Times)> Use) Run(int[] demand, IReadOnlyList<int?> onHand, WorkBudget work)
     {
         using var program = new PatternProgram(demand, onHand);
         foreach (var pattern in pool.Patterns)
@@ -25,12 +26,13 @@ internal sealed class ColumnGeneration(Reduced problem, LayoutTable table, Patte
         }
 
         var bound = 0;
-        while (program.Solve() && !stop.IsCancellationRequested)
+        while (program.Solve(work) && !work.IsOver)
         {
             var (prices, stockPrices) = (program.Prices(), program.StockPrices());
             var scale = Scale(prices);
             _prices = [.. prices.Select(p => (int)Math.Floor(p * scale))];
             table.Fill(_prices);
+            work.Spend(table.Effort);
             var found = false;
             foreach (var stock in problem.Stocks.Where(s => onHand[s.Index] is not 0))
             {
@@ -46,6 +48,7 @@ internal sealed class ColumnGeneration(Reduced problem, LayoutTable table, Patte
 
             if (_bound.IsShared || !found)
             {
+                work.Spend(_bound.IsShared ? 0 : table.Effort);
                 bound = Math.Max(bound, _bound.By(_prices, demand, onHand));
             }
 

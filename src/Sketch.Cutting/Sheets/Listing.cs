@@ -1,4 +1,5 @@
 using Sketch.Cutting.Layouts;
+using Sketch.Cutting.Model;
 
 namespace Sketch.Cutting.Sheets;
 
@@ -6,7 +7,7 @@ namespace Sketch.Cutting.Sheets;
 /// Solves small problems, and those whose sheets would have to be nearly full: every layout that could be part of a better plan is listed,
 /// and choosing among them shows whether there is such a plan.
 /// </summary>
-internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutTable> newTable, CancellationToken stop)
+internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutTable> newTable, WorkBudget work)
 {
     private const int MostPatterns = 20_000;
     private const double ChoiceEffort = 5;
@@ -23,10 +24,10 @@ internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutT
         int[] most = [.. problem.Kinds.Select(
             k => Math.Min(k.Demand, problem.Stocks.Max(s => (int)Math.Min(int.MaxValue, (double)s.Width * s.Height / k.Area))))];
         (long, long)[] stocks = [.. problem.Stocks.Select(s => (s.Width, s.Height))];
-        while (!incumbent.IsSettled)
+        while (!incumbent.IsSettled && !work.IsOver)
         {
             var limits = incumbent.Best!.LeftOut > 0 ? PieceSets.Limits.None : Affordable(prices, incumbent.Best.Sheets - 1);
-            if (PieceSets.TryList(problem.Kinds, stocks, most, limits.Times(share), effort, stop) is not { } sets
+            if (PieceSets.TryList(problem.Kinds, stocks, most, limits.Times(share), effort, work) is not { } sets
                 || !Choose(sets, limits, share == 1))
             {
                 return;
@@ -51,7 +52,7 @@ internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutT
 
         var best = incumbent.Best!;
         var atMost = best.LeftOut > 0 ? int.MaxValue : best.Sheets - 1;
-        var (times, exhausted) = WholeSheets.Choose(problem, all, incumbent.LowerBound, atMost, ChoiceEffort, stop);
+        var (times, exhausted) = WholeSheets.Choose(problem, all, incumbent.LowerBound, atMost, ChoiceEffort, work);
         if (times is not null)
         {
             incumbent.Offer([.. all.Zip(times)]);
@@ -78,6 +79,7 @@ internal sealed class Listing(Reduced problem, Incumbent incumbent, Func<LayoutT
     private PieceSets.Loss Loss(LayoutTable table, int[] worth, int sheets)
     {
         table.Fill(worth);
+        work.Spend(table.Effort);
         var room = problem.Stocks.Aggregate(
             (Int128)0, (sum, s) => sum + (Int128)table.Best(s.Width, s.Height) * (_onHand[s.Index] ?? sheets));
         return new(table, worth, problem.Kinds.Aggregate(room, (left, k) => left - (Int128)worth[k.Index] * k.Demand));

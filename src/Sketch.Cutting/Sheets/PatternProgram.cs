@@ -1,4 +1,5 @@
 using Google.OrTools.LinearSolver;
+using Sketch.Cutting.Model;
 
 namespace Sketch.Cutting.Sheets;
 
@@ -10,6 +11,10 @@ internal sealed class PatternProgram : IDisposable
 {
     /// <summary>What leaving out one piece costs, in sheets.</summary>
     public const int LeftOut = 10_000;
+
+    // Roughly what the solver takes, beside what depends on the size of the program.
+    private const long StepsOfSolve = 50_000;
+    private const long StepsOfIteration = 1_000;
 
     private readonly Solver _solver = Solver.CreateSolver("GLOP");
     private readonly Constraint[] _demand;
@@ -48,7 +53,13 @@ internal sealed class PatternProgram : IDisposable
     }
 
     /// <summary>Solves; false if the solver gives up.</summary>
-    public bool Solve() => _solver.Solve() == Solver.ResultStatus.OPTIMAL;
+    public bool Solve(WorkBudget work)
+    {
+        var status = _solver.Solve();
+        long rows = _demand.Length + _onHand.Length;
+        work.Spend(StepsOfSolve + rows * _columns.Count + _solver.Iterations() * (StepsOfIteration + rows * rows + _columns.Count));
+        return status == Solver.ResultStatus.OPTIMAL;
+    }
 
     /// <summary>What one more piece of each kind would cost, in sheets.</summary>
     public double[] Prices() => [.. _demand.Select(row => Math.Max(0, row.DualValue()))];

@@ -1,12 +1,39 @@
+using Sketch.Cutting.Model;
+
 namespace Sketch.Cutting.Sheets;
 
 /// <summary>
 /// Makes whole plans from the fractions of the linear program: whole parts are kept, and the remaining demand is filled again and
 /// again with higher values for pieces that lay on wasteful sheets (sequential value correction: Mukhacheva and Zalgaller 1993).
 /// </summary>
-internal sealed class Rounding(Reduced problem, Incumbent incumbent, CancellationToken stop)
+internal sealed class Rounding(Reduced problem, Incumbent incumbent, WorkBudget work)
 {
     private readonly SequentialFill _fill = new(problem);
+    private readonly FirstFit _firstFit = new(problem);
+
+    /// <summary>
+    /// Offers a plan at once, even if the budget is used up: the whole parts, then those next to being whole as long as they hold no more
+    /// than is wanted, and the rest by first fit.
+    /// </summary>
+    public void RunAtOnce(IReadOnlyList<(Pattern Pattern, double Times)> use)
+    {
+        var kept = use.Select(u => (u.Pattern, Times: (int)Math.Floor(u.Times + 1e-6))).Where(u => u.Times > 0).ToList();
+        var (wanted, onHand) = Remaining(kept);
+        foreach (var (pattern, _) in use.OrderByDescending(u => u.Times - Math.Floor(u.Times + 1e-6)))
+        {
+            if (onHand[pattern.Stock.Index] is not <= 0 && pattern.Counts.Zip(wanted).All(c => c.First <= c.Second))
+            {
+                kept.Add((pattern, 1));
+                (wanted, onHand) = Remaining(kept);
+            }
+        }
+
+        incumbent.Offer([.. kept, .. _firstFit.OnShelves(wanted, onHand)]);
+        if (!work.IsOver && _firstFit.InParts(wanted, onHand, work) is { } rest)
+        {
+            incumbent.Offer([.. kept, .. rest]);
+        }
+    }
 
     /// <summary>Offers plans, keeping ever fewer of the whole parts.</summary>
     /// <param name="use">The program's solution.</param>
@@ -15,7 +42,7 @@ internal sealed class Rounding(Reduced problem, Incumbent incumbent, Cancellatio
     /// <param name="rounds">How often to correct the values of pieces.</param>
     public void Run(IReadOnlyList<(Pattern Pattern, double Times)> use, int[] prices, int back, int rounds)
     {
-        for (var giveBack = 0; giveBack <= back && !incumbent.IsSettled && !stop.IsCancellationRequested; giveBack++)
+        for (var giveBack = 0; giveBack <= back && !incumbent.IsSettled && !work.IsOver; giveBack++)
         {
             var kept = use.Select(u => (u.Pattern, Times: Math.Max(0, (int)Math.Floor(u.Times + 1e-6) - giveBack))).Where(u => u.Times > 0)
                 .ToList();
@@ -39,7 +66,7 @@ internal sealed class Rounding(Reduced problem, Incumbent incumbent, Cancellatio
     {
         var kept = use.Select(u => (u.Pattern, Times: Math.Max(0, (int)Math.Floor(u.Times + 1e-6) - back))).Where(u => u.Times > 0)
             .ToList();
-        while (!incumbent.IsSettled && !stop.IsCancellationRequested)
+        while (!incumbent.IsSettled && !work.IsOver)
         {
             var (wanted, onHand) = Remaining(kept);
             if (wanted.All(w => w == 0))
@@ -48,7 +75,7 @@ internal sealed class Rounding(Reduced problem, Incumbent incumbent, Cancellatio
                 return;
             }
 
-            var (bound, part) = generation.Run(wanted, onHand, stop);
+            var (bound, part) = generation.Run(wanted, onHand, work);
             if (part.Count == 0 || (incumbent.Best!.LeftOut == 0
                 && bound + kept.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times) >= incumbent.Best.Sheets))
             {
@@ -81,10 +108,10 @@ internal sealed class Rounding(Reduced problem, Incumbent incumbent, Cancellatio
     {
         var keptSheets = kept.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times);
         var worth = problem.Kinds.Select(k => k.Area).ToArray();
-        for (var round = 0; round < rounds && !incumbent.IsSettled && !stop.IsCancellationRequested; round++)
+        for (var round = 0; round < rounds && !incumbent.IsSettled && !work.IsOver; round++)
         {
             var most = incumbent.Best!.LeftOut > 0 ? int.MaxValue : incumbent.Best.Sheets - keptSheets;
-            var uses = _fill.Run(wanted, onHand, incumbent.Worth(k => worth[k.Index]), most, stop);
+            var uses = _fill.Run(wanted, onHand, incumbent.Worth(k => worth[k.Index]), most, work);
             incumbent.Offer([.. kept, .. uses]);
             if (round == 0)
             {

@@ -1,4 +1,5 @@
 using Sketch.Cutting.Layouts;
+using Sketch.Cutting.Model;
 
 namespace Sketch.Cutting.Sheets;
 
@@ -7,18 +8,24 @@ internal sealed class SequentialFill(Reduced problem)
 {
     private const int MostPoints = 200;
 
-    /// <summary>Fills until nothing is wanted, nothing fits any more, or <paramref name="most"/> sheets are used.</summary>
-    public List<(Pattern Pattern, int Times)> Run(int[] demand, IReadOnlyList<int?> onHand, int[] worth, int most, CancellationToken stop)
+    private readonly FirstFit _firstFit = new(problem);
+
+    /// <summary>
+    /// Fills until nothing is wanted, nothing fits any more, or <paramref name="most"/> sheets are used. When the budget is used up, the
+    /// rest is placed by first fit.
+    /// </summary>
+    public List<(Pattern Pattern, int Times)> Run(int[] demand, IReadOnlyList<int?> onHand, int[] worth, int most, WorkBudget work)
     {
         var wanted = demand.ToArray();
         var uses = new List<(Pattern Pattern, int Times)>();
+        int?[] stocks = [.. onHand];
         var sheets = 0;
         foreach (var stock in problem.Stocks.Where(s => !s.IsSheet).Append(problem.Sheet))
         {
             var left = onHand[stock.Index] ?? int.MaxValue;
-            while (left > 0 && wanted.Any(w => w > 0) && sheets < most && !stop.IsCancellationRequested)
+            while (left > 0 && wanted.Any(w => w > 0) && sheets < most && !work.IsOver)
             {
-                if (LimitedTable.Best(stock.Width, stock.Height, problem.Kinds, worth, wanted, MostPoints) is not { } tree)
+                if (LimitedTable.Best(stock.Width, stock.Height, problem.Kinds, worth, wanted, MostPoints, work) is not { } tree)
                 {
                     break;
                 }
@@ -29,12 +36,18 @@ internal sealed class SequentialFill(Reduced problem)
                 times = stock.IsSheet ? Math.Min(times, most - sheets) : times;
                 uses.Add((pattern, times));
                 left -= times;
+                stocks[stock.Index] -= times;
                 sheets += stock.IsSheet ? times : 0;
                 for (var kind = 0; kind < wanted.Length; kind++)
                 {
                     wanted[kind] -= times * pattern.Counts[kind];
                 }
             }
+        }
+
+        if (work.IsOver && wanted.Any(w => w > 0) && sheets < most)
+        {
+            uses.AddRange(_firstFit.OnShelves(wanted, stocks));
         }
 
         return uses;

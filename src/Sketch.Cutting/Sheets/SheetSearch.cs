@@ -9,29 +9,34 @@ namespace Sketch.Cutting.Sheets;
 internal sealed class SheetSearch
 {
     private const int MostPoints = 640;
+    private const int MostFruitless = 200;
+
+    // Of the budget: what is not used by these is left for what follows.
+    private const double ShareOfFirstFit = 0.1;
+    private const double ShareOfProgram = 0.5;
 
     private readonly Reduced _problem;
     private readonly Incumbent _incumbent;
-    private readonly CancellationToken _stop;
+    private readonly WorkBudget _work;
 
-    private SheetSearch(Reduced problem, IProgress<PlanProgress>? progress, CancellationToken stop)
+    private SheetSearch(Reduced problem, IProgress<PlanProgress>? progress, WorkBudget work)
     {
-        (_problem, _stop) = (problem, stop);
+        (_problem, _work) = (problem, work);
         _incumbent = new(problem, progress);
     }
 
     /// <summary>Searches; there is a plan even when it is stopped at once.</summary>
-    public static Incumbent Run(Reduced problem, IProgress<PlanProgress>? progress, CancellationToken stop)
+    public static Incumbent Run(Reduced problem, IProgress<PlanProgress>? progress, WorkBudget work)
     {
-        var search = new SheetSearch(problem, progress, stop);
+        var search = new SheetSearch(problem, progress, work);
         search.Run(int.MinValue, [], isShort: false);
         return search._incumbent;
     }
 
     /// <summary>A plan of at most <paramref name="target"/> sheets, or the best plan of a full search if there is none.</summary>
-    public static WholePlan Within(Reduced problem, int target, CancellationToken stop)
+    public static WholePlan Within(Reduced problem, int target, WorkBudget work)
     {
-        var search = new SheetSearch(problem, null, stop);
+        var search = new SheetSearch(problem, null, work);
         search.Run(target, [], isShort: false);
         return search._incumbent.Best!;
     }
@@ -40,10 +45,10 @@ internal sealed class SheetSearch
     /// <param name="problem">The problem.</param>
     /// <param name="target">Sheets allowed.</param>
     /// <param name="known">Patterns to start from; their stocks are those of the problem.</param>
-    /// <param name="stop">Ends the search.</param>
-    public static WholePlan? TryWithin(Reduced problem, int target, IReadOnlyList<Pattern> known, CancellationToken stop)
+    /// <param name="work">What may be done.</param>
+    public static WholePlan? TryWithin(Reduced problem, int target, IReadOnlyList<Pattern> known, WorkBudget work)
     {
-        var search = new SheetSearch(problem, null, stop);
+        var search = new SheetSearch(problem, null, work);
         search.Run(target, known, isShort: true);
         return search._incumbent.Best is { LeftOut: 0 } plan && plan.Sheets <= target ? plan : null;
     }
@@ -57,19 +62,28 @@ internal sealed class SheetSearch
             _incumbent.Pool.Add(pattern);
         }
 
+        int?[] onHand = [.. _problem.Stocks.Select(s => s.OnHand)];
+        var firstFit = new FirstFit(_problem);
+        _incumbent.Offer(firstFit.OnShelves(_problem.Demand, onHand));
+        if (!_work.IsOver && firstFit.InParts(_problem.Demand, onHand, _work.Part(ShareOfFirstFit)) is { } parts)
+        {
+            _incumbent.Offer(parts);
+        }
+
         _incumbent.Raise(Math.Max(SheetBound.ByArea(_problem), SheetBound.ByLargePieces(_problem)));
-        if (_stop.IsCancellationRequested || IsDecided(target))
+        if (_work.IsOver || IsDecided(target))
         {
             return;
         }
 
         var generation = new ColumnGeneration(_problem, NewTable(), _incumbent.Pool);
-        var (bound, use) = generation.Run(_problem.Demand, [.. _problem.Stocks.Select(s => s.OnHand)], _stop);
+        var (bound, use) = generation.Run(_problem.Demand, onHand, _work.Part(ShareOfProgram));
         _incumbent.Raise(bound);
         _incumbent.Fractional = use.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times);
         var prices = generation.Prices;
-        var rounding = new Rounding(_problem, _incumbent, _stop);
-        var listing = new Listing(_problem, _incumbent, NewTable, _stop);
+        var rounding = new Rounding(_problem, _incumbent, _work);
+        rounding.RunAtOnce(use);
+        var listing = new Listing(_problem, _incumbent, NewTable, _work);
         var quick = new Action[]
         {
             () => rounding.Run(use, prices, back: 0, rounds: 2),
@@ -87,10 +101,11 @@ internal sealed class SheetSearch
             () => ChooseFromPool(),
             () => listing.Run(prices, share: 0.25, effort: 10_000_000),
             () => listing.Run(prices, share: 1, effort: 20_000_000),
+            () => new Refilling(_problem, _incumbent, _work).Run(MostFruitless),
         };
         foreach (var step in isShort ? quick : thorough)
         {
-            if (_incumbent.IsSettled || _stop.IsCancellationRequested || IsDecided(target))
+            if (_incumbent.IsSettled || _work.IsOver || IsDecided(target))
             {
                 return;
             }
@@ -105,7 +120,7 @@ internal sealed class SheetSearch
     private void ChooseFromPool()
     {
         var patterns = _incumbent.Pool.Patterns;
-        if (WholeSheets.Choose(_problem, patterns, _incumbent.LowerBound, _incumbent.Best!.Sheets - 1, 1, _stop).Times is { } times)
+        if (WholeSheets.Choose(_problem, patterns, _incumbent.LowerBound, _incumbent.Best!.Sheets - 1, 1, _work).Times is { } times)
         {
             _incumbent.Offer([.. patterns.Zip(times)]);
         }

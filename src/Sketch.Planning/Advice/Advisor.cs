@@ -1,3 +1,4 @@
+using Sketch.Cutting.Model;
 using Sketch.Planning.Plans;
 
 namespace Sketch.Planning.Advice;
@@ -5,12 +6,13 @@ namespace Sketch.Planning.Advice;
 /// <summary>Finds what helps if the stash is not enough for a batch.</summary>
 internal static class Advisor
 {
+    private const double ShareOfMakeable = 0.4;
+
     /// <summary>The advice for a plan; empty if nothing is short.</summary>
     /// <param name="plan">The plan.</param>
-    /// <param name="timeLimit">The limit for each of the two parts; results found by then count.</param>
-    /// <param name="cancellation">Ends the search.</param>
-    public static PlanAdvice Advise(BatchPlan plan, TimeSpan timeLimit, CancellationToken cancellation) =>
-        plan.IsEnough && plan.Supplies.All(s => s.Short == 0) || cancellation.IsCancellationRequested ? PlanAdvice.None : new(
-            plan.Files.Stash is null ? [] : Makeable.Of(plan, timeLimit, cancellation),
-            Suggestions.For(plan, timeLimit, cancellation));
+    /// <param name="work">What may be done; results found by then count.</param>
+    public static PlanAdvice Advise(BatchPlan plan, WorkBudget work) =>
+        plan.IsEnough && plan.Supplies.All(s => s.Short == 0) ? PlanAdvice.None : new(
+            plan.Files.Stash is null ? [] : Makeable.Of(plan, work.Part(ShareOfMakeable)),
+            Suggestions.For(plan, work));
 }

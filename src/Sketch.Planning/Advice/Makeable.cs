@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Cutting.Model;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
 using Sketch.Planning.Supplies;
@@ -24,19 +25,17 @@ internal sealed class Makeable
         _trial = trial;
     }
 
-    /// <summary>One entry for each design; empty if everything can be made or the time is over.</summary>
-    public static ImmutableArray<MakeableCards> Of(BatchPlan plan, TimeSpan timeLimit, CancellationToken cancellation)
+    /// <summary>One entry for each design; empty if everything can be made or the work is used up.</summary>
+    public static ImmutableArray<MakeableCards> Of(BatchPlan plan, WorkBudget work)
     {
-        using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        limit.CancelAfter(timeLimit);
-        var search = new Makeable(plan, new(plan.Files.Batch.Kerf, limit.Token));
+        var search = new Makeable(plan, new(plan.Files.Batch.Kerf, work));
         if (search._papers.IsEmpty && search._supplies.IsEmpty)
         {
             return [];
         }
 
         var counts = search.Counts();
-        return limit.IsCancellationRequested ? [] : [.. plan.Files.Designs.Select((d, i) => new MakeableCards(d, counts[i]))];
+        return work.IsOver ? [] : [.. plan.Files.Designs.Select((d, i) => new MakeableCards(d, counts[i]))];
     }
 
     private int[] Counts()

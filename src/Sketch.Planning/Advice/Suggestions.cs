@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Colours;
+using Sketch.Cutting.Model;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
@@ -26,38 +27,39 @@ internal sealed class Suggestions
     private readonly BatchPlan _plan;
     private readonly Trial _trial;
     private readonly LengthFormat _lengths;
-    private readonly CancellationToken _stop;
 
-    private Suggestions(BatchPlan plan, CancellationToken stop)
+    private Suggestions(BatchPlan plan, WorkBudget work)
     {
-        (_plan, _stop) = (plan, stop);
-        _trial = new(plan.Files.Batch.Kerf, stop);
+        (_plan, _trial) = (plan, new(plan.Files.Batch.Kerf, work));
         _lengths = plan.Files.Batch.Units.Format();
     }
 
     /// <summary>
     /// The best proposals for each paper that is short: first those after which the paper suffices, small changes before large ones.
     /// </summary>
-    public static ImmutableArray<Suggestion> For(BatchPlan plan, TimeSpan timeLimit, CancellationToken cancellation)
+    public static ImmutableArray<Suggestion> For(BatchPlan plan, WorkBudget work)
     {
-        using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-        limit.CancelAfter(timeLimit);
-        var search = new Suggestions(plan, limit.Token);
-        return [.. plan.Papers.Where(p => p.Short > 0).SelectMany(search.ForPaper)];
+        // Papers and ideas share the work equally, so that the answer does not depend on which of them is finished first.
+        var search = new Suggestions(plan, work);
+        var shortages = plan.Papers.Where(p => p.Short > 0).ToList();
+        return [.. shortages.SelectMany((paper, i) => search.ForPaper(paper, work.Left / (shortages.Count - i), work))];
     }
 
-    private IEnumerable<Suggestion> ForPaper(PaperPlan paper)
+    private IEnumerable<Suggestion> ForPaper(PaperPlan paper, long steps, WorkBudget work)
     {
-        List<Func<Suggestion?>> tries =
+        List<Func<Suggestions, Suggestion?>> tries =
         [
-            .. Sizes(paper).Select<Size, Func<Suggestion?>>(size => () => Smaller(paper, size)),
-            .. Designs(paper).SelectMany(
-                design => Others(paper, design).Select<PaperOrder, Func<Suggestion?>>(other => () => Exchange(paper, design, other))),
-            () => Turned(paper),
-            .. Designs(paper).Select<Design, Func<Suggestion?>>(design => () => Fewer(paper, design)),
+            .. Sizes(paper).Select<Size, Func<Suggestions, Suggestion?>>(size => s => s.Smaller(paper, size)),
+            .. Designs(paper).SelectMany(design => Others(paper, design)
+                .Select<PaperOrder, Func<Suggestions, Suggestion?>>(other => s => s.Exchange(paper, design, other))),
+            s => s.Turned(paper),
+            .. Designs(paper).Select<Design, Func<Suggestions, Suggestion?>>(design => s => s.Fewer(paper, design)),
         ];
+        var each = steps / tries.Count;
+        var budgets = tries.Select(_ => new WorkBudget(each, work.Cancellation)).ToArray();
         var found = new Suggestion?[tries.Count];
-        Parallel.For(0, tries.Count, i => found[i] = _stop.IsCancellationRequested ? null : tries[i]());
+        Parallel.For(0, tries.Count, i => found[i] = budgets[i].IsOver ? null : tries[i](new(_plan, budgets[i])));
+        work.Spend(budgets.Sum(b => each - b.Left));
         return found.OfType<Suggestion>().OrderByDescending(s => s.IsEnough).ThenBy(s => s.Rank).ThenBy(s => s.After)
             .GroupBy(s => s.Rank).SelectMany(kind => kind.Take(kind.Key == ExchangeRank ? MostExchanges : MostForPaper))
             .OrderByDescending(s => s.IsEnough).ThenBy(s => s.Rank).Take(MostForPaper);

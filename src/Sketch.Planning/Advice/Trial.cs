@@ -1,20 +1,21 @@
 using Sketch.Cutting;
+using Sketch.Cutting.Model;
 using Sketch.Planning.Demand;
 using Sketch.Units;
 
 namespace Sketch.Planning.Advice;
 
 /// <summary>Plans a paper again with a change, to see what the change saves.</summary>
-internal sealed class Trial(Length kerf, CancellationToken stop)
+internal sealed class Trial(Length kerf, WorkBudget work)
 {
-    /// <summary>Whether an order can be cut from this many sheets; false if a piece of it fits nowhere or the time is over.</summary>
-    public bool Suffice(PaperOrder order, int sheets) => SheetPlanner.Suffice(order.Problem(kerf), sheets, stop);
+    /// <summary>Whether an order can be cut from this many sheets; false if a piece of it fits nowhere or the work is used up.</summary>
+    public bool Suffice(PaperOrder order, int sheets) => !work.IsOver && SheetPlanner.Suffice(order.Problem(kerf), sheets, work);
 
     /// <summary>The fewest sheets that an order takes, if they are at most <paramref name="most"/>.</summary>
     public int? SheetsUpTo(PaperOrder order, int most)
     {
         var problem = order.Problem(kerf);
-        return SheetPlanner.Suffice(problem, most, stop) ? SheetPlanner.Sheets(problem, stop) : null;
+        return Suffice(order, most) && SheetPlanner.Sheets(problem, work) is { } sheets && sheets <= most ? sheets : null;
     }
 
     /// <summary>An order with other pieces.</summary>

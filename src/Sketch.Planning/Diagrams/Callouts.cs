@@ -18,23 +18,26 @@ internal sealed class Callouts(Lettering lettering, Bounds sheet, IReadOnlyList<
     private const double InBox = 0.8;
     private const double AroundBox = 0.5;
 
+    private readonly Lazy<BoxMap> _pieces = new(() => new(pieces));
+
     /// <summary>Finds their places.</summary>
     public IReadOnlyList<Note> Of(IEnumerable<(string Key, Bounds Box)> small)
     {
         var groups = small.GroupBy(s => s.Key).SelectMany(s => Together([.. s.Select(x => x.Box)]).Select(g => (s.Key, Boxes: g))).ToList();
-        var all = groups.SelectMany(g => g.Boxes).ToList();
+        var all = new BoxMap([.. groups.SelectMany(g => g.Boxes)]);
         return [.. groups.Select(
             g => Of(g.Boxes.Count == 1 ? g.Key : string.Create(CultureInfo.InvariantCulture, $"{g.Key} × {g.Boxes.Count}"),
                 g.Boxes, all))];
     }
 
-    private Note Of(string words, List<Bounds> boxes, List<Bounds> small)
+    private Note Of(string words, List<Bounds> boxes, BoxMap small)
     {
         var free = new FreePlace(sheet, taken);
         var target = TargetIn(boxes, free);
         var (width, height) = (lettering.Width(words, PageFlow.Points) + 2 * (InBox + AroundBox),
             Lettering.CapitalHeight(PageFlow.Points) * 1.6 + 2 * AroundBox);
-        var place = free.Clear(target, width, height, Near, pieces) ?? free.Clear(target, width, height, sheet.Width + sheet.Height, small)
+        var place = free.Clear(target, width, height, Near, _pieces.Value)
+            ?? free.Clear(target, width, height, sheet.Width + sheet.Height, small)
             ?? free.Near(target, width, height) ?? FreePlace.Around(target, width, height);
         taken.Add(place);
         return new(words, place.Grow(-AroundBox), target);
@@ -52,15 +55,34 @@ internal sealed class Callouts(Lettering lettering, Bounds sheet, IReadOnlyList<
 
     private static List<List<Bounds>> Together(List<Bounds> boxes)
     {
+        var map = new BoxMap(boxes);
+        var isGrouped = new bool[boxes.Count];
         var groups = new List<List<Bounds>>();
-        foreach (var box in boxes)
+        for (var first = 0; first < boxes.Count; first++)
         {
-            var near = box.Grow(Touching);
-            var touched = groups.Where(g => g.Exists(b => b.Overlaps(near))).ToList();
-            groups.RemoveAll(touched.Contains);
-            groups.Add([.. touched.SelectMany(g => g), box]);
+            if (!isGrouped[first])
+            {
+                groups.Add([.. Around(first).Order().Select(i => boxes[i])]);
+            }
         }
 
         return groups;
+
+        List<int> Around(int first)
+        {
+            var group = new List<int> { first };
+            isGrouped[first] = true;
+            for (var next = 0; next < group.Count; next++)
+            {
+                var near = boxes[group[next]].Grow(Touching);
+                foreach (var i in map.Near(near).Where(i => !isGrouped[i] && boxes[i].Overlaps(near)))
+                {
+                    isGrouped[i] = true;
+                    group.Add(i);
+                }
+            }
+
+            return group;
+        }
     }
 }

@@ -16,6 +16,8 @@ internal sealed class FreePlace(Bounds sheet, IReadOnlyList<Bounds> taken)
     private const int Directions = 16;
     private const double Step = 1.5;
 
+    private static readonly BoxMap _nothing = new([]);
+
     /// <summary>
     /// The free box nearest to a point, in rings of sixteen directions: preferably one whose line to the point crosses no text, else
     /// any; null if there is none.
@@ -26,7 +28,7 @@ internal sealed class FreePlace(Bounds sheet, IReadOnlyList<Bounds> taken)
     public Bounds? Near(Point target, double width, double height)
     {
         var reach = sheet.Width + sheet.Height;
-        return Clear(target, width, height, reach, [])
+        return Clear(target, width, height, reach, _nothing)
             ?? Places(target, width, height, reach).Where(IsFree).Cast<Bounds?>().FirstOrDefault();
     }
 
@@ -38,9 +40,9 @@ internal sealed class FreePlace(Bounds sheet, IReadOnlyList<Bounds> taken)
     /// <param name="height">Its height.</param>
     /// <param name="reach">How far away it may begin.</param>
     /// <param name="avoided">What it must not cover either, although its line may cross it.</param>
-    public Bounds? Clear(Point target, double width, double height, double reach, IReadOnlyList<Bounds> avoided) =>
+    public Bounds? Clear(Point target, double width, double height, double reach, BoxMap avoided) =>
         Places(target, width, height, reach)
-            .Where(p => IsFree(p) && !avoided.Any(a => a.Overlaps(p)) && !taken.Any(t => Crosses(target, p.Centre, t)))
+            .Where(p => IsFree(p) && !avoided.Overlaps(p) && !taken.Any(t => Crosses(target, p.Centre, t)))
             .Cast<Bounds?>().FirstOrDefault();
 
     /// <summary>Whether a box is on the sheet and clear of everything written.</summary>

@@ -21,5 +21,8 @@ internal static class Given
         problem with { Offcuts = [.. offcuts.Select(o => new OffcutStock(o.Size, o.Count)).ToImmutableArray()] };
 
     public static CuttingPlan Planned(this CuttingProblem problem) =>
-        SheetPlanner.Plan(problem, cancellation: TestContext.Current.CancellationToken);
+        SheetPlanner.Plan(problem, Work());
+
+    /// <summary>The usual budget, which ends with the test.</summary>
+    public static WorkBudget Work() => new(WorkBudget.Usual, TestContext.Current.CancellationToken);
 }

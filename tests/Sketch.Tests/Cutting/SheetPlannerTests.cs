@@ -217,7 +217,7 @@ public class SheetPlannerTests
     {
         var problem = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 5.25), 50, true), (Given.Inches(3, 2), 31, false))
             .With((Given.Inches(5, 5), 2));
-        Assert.Empty(PlanChecker.Faults(problem, SheetPlanner.Plan(problem, cancellation: new(canceled: true))));
+        Assert.Empty(PlanChecker.Faults(problem, SheetPlanner.Plan(problem, new(WorkBudget.Usual, new(canceled: true)))));
     }
 
     [Fact]
@@ -225,7 +225,7 @@ public class SheetPlannerTests
     {
         var problem = Given.Problem(Given.Sheet(12, 12), (Given.Inches(7, 7), 5, true), (Given.Inches(6.5, 11), 3, true))
             .With((Given.Inches(8, 8), 2));
-        Assert.Equal(6, SheetPlanner.Plan(problem, cancellation: new(canceled: true)).LowerBound);
+        Assert.Equal(6, SheetPlanner.Plan(problem, new(WorkBudget.Usual, new(canceled: true))).LowerBound);
     }
 
     [Fact]
@@ -235,7 +235,7 @@ public class SheetPlannerTests
         {
             var plan = problem.Planned();
             int? expected = plan.Unplaced.IsEmpty ? plan.Sheets : null;
-            Assert.Equal(expected, SheetPlanner.Sheets(problem, TestContext.Current.CancellationToken));
+            Assert.Equal(expected, SheetPlanner.Sheets(problem, Given.Work()));
         }, iter: 300);
     }
 
@@ -247,8 +247,8 @@ public class SheetPlannerTests
             var plan = problem.Planned();
             Assert.Equal(
                 (plan.Unplaced.IsEmpty, false),
-                (SheetPlanner.Suffice(problem, plan.Sheets, TestContext.Current.CancellationToken),
-                    SheetPlanner.Suffice(problem, plan.Sheets - 1, TestContext.Current.CancellationToken)));
+                (SheetPlanner.Suffice(problem, plan.Sheets, Given.Work()),
+                    SheetPlanner.Suffice(problem, plan.Sheets - 1, Given.Work())));
         }, iter: 300);
     }
 
@@ -257,7 +257,7 @@ public class SheetPlannerTests
     {
         var reported = new List<PlanProgress>();
         var problem = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 5.25), 50, true), (Given.Inches(3, 2), 31, true));
-        var plan = SheetPlanner.Plan(problem, progress: new Reported(reported), cancellation: TestContext.Current.CancellationToken);
+        var plan = SheetPlanner.Plan(problem, Given.Work(), new Reported(reported));
         Assert.Equal(new PlanProgress(plan.Sheets, plan.LowerBound), reported[^1]);
     }
 

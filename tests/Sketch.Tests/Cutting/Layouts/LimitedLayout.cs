@@ -1,4 +1,5 @@
 using Sketch.Cutting.Layouts;
+using Sketch.Cutting.Model;
 
 namespace Sketch.Tests.Cutting.Layouts;
 
@@ -21,6 +22,7 @@ internal static class LimitedLayout
         long width, long height, Kind[] kinds, int[] worth, long effort, CancellationToken stop)
     {
         const int MostPoints = 640;
+        var work = new WorkBudget(long.MaxValue, stop);
         var ways = kinds.SelectMany(k => k.Ways().Select(way => (way, k.Demand))).ToList();
         var table = new LayoutTable(
             CutPoints.For(ways.Select(w => (w.way.Width, w.Demand)), width, MostPoints),
@@ -28,7 +30,7 @@ internal static class LimitedLayout
             kinds);
         table.Fill(worth);
         int[] wanted = [.. kinds.Select(k => k.Demand)];
-        var good = LimitedTable.Best(width, height, kinds, worth, wanted, MostPoints);
+        var good = LimitedTable.Best(width, height, kinds, worth, wanted, MostPoints, work);
         var known = good is null ? 0 : WorthOf(good, worth);
         var most = table.IsExact ? table.Best(width, height) : long.MaxValue;
         if (known >= most || !table.IsExact)
@@ -38,7 +40,7 @@ internal static class LimitedLayout
 
         int[] fitting = [.. kinds.Select(k => (int)Math.Min(k.Demand, (double)width * height / k.Area))];
         var limits = new PieceSets.Limits(double.PositiveInfinity, [new(table, worth, most - known - 1)]);
-        if (PieceSets.TryList(kinds, [(width, height)], fitting, limits, effort, stop) is not { } sets)
+        if (PieceSets.TryList(kinds, [(width, height)], fitting, limits, effort, work) is not { } sets)
         {
             return (good, known, most);
         }
