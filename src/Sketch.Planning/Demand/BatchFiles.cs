@@ -3,6 +3,7 @@ using Sketch.Batches;
 using Sketch.Checks;
 using Sketch.Diagnostics;
 using Sketch.Panels;
+using Sketch.Planning.Post;
 using Sketch.Stashes;
 using Sketch.Text;
 using Sketch.World;
@@ -30,6 +31,13 @@ public sealed record Design(MakeRequest Order, LaidOutCard Card)
 public sealed record BatchFiles(
     Batch Batch, Stash? Stash, ImmutableArray<Design> Designs, ImmutableArray<MakeRequest> LeftOut, ImmutableArray<SourceText> Files)
 {
+    /// <summary>The classes of letters against which cards that are posted are held; empty if none are.</summary>
+    public ImmutableArray<LetterClass> LetterClasses { get; init; } = [];
+
+    /// <summary>The designs that are posted to some recipient.</summary>
+    public IEnumerable<Design> Posted => Designs.Where(d => !d.Card.IsHandedOver
+        && Batch.For.Any(f => f.Delivery == Delivery.ByPost && Batch.Gets(f, d.Order)));
+
     /// <summary>Cards that all lines together make, without those left out because of errors.</summary>
     public long Cards => Designs.Sum(d => (long)d.Order.Count);
 
@@ -90,7 +98,29 @@ public sealed record BatchFiles(
             return new(
                 batch with { Cuts = [.. batch.Cuts.Where(limits.Allow)] }, stash, [.. designs.Select(d => d.Design).OfType<Design>()],
                     [.. designs.Where(d => d.Design is null).Select(d => d.Order)],
-                [_source, .. _read.Values.Select(c => c.Source)]);
+                [_source, .. _read.Values.Select(c => c.Source)])
+            {
+                LetterClasses = batch.For.Any(f => f.Delivery == Delivery.ByPost) ? ReadLetterClasses() : [],
+            };
+        }
+
+        private ImmutableArray<LetterClass> ReadLetterClasses()
+        {
+            const string own = "post.csv";
+            if (!world.NamesBeside(_source.Path).Contains(own))
+            {
+                return LetterClass.Known;
+            }
+
+            var read = world.ReadText(own, _source.Path);
+            if (read.Problem is not { } problem)
+            {
+                return LetterClass.Read(read.Value, findings);
+            }
+
+            findings.Add(FindingCatalogue.BadFile, new(_source, new(0, _source.Line(0).Length)),
+                $"\"{own}\" cannot be read: {problem}", "Save it as text in UTF-8.");
+            return [];
         }
 
         private Design? DesignOf(MakeRequest order, BatchPapers papers, BatchLimits limits)

@@ -38,6 +38,8 @@ internal sealed record PlanRecord
 
     public required IEnumerable<CostRecord> Costs { get; init; }
 
+    public required IEnumerable<PostRecord> Post { get; init; }
+
     public required IEnumerable<FindingRecord> Findings { get; init; }
 
     public static PlanRecord Of(Batch? batch, BatchPlan? plan, ImmutableArray<Finding> findings) => new()
@@ -52,6 +54,7 @@ internal sealed record PlanRecord
         Makeable = plan is null ? [] : plan.Advice.Makeable.Select(MakeableRecord.Of),
         Suggestions = plan is null ? [] : plan.Advice.Suggestions.Select(SuggestionRecord.Of),
         Costs = plan is null ? [] : CardCost.Of(plan).Costs.Select(c => new CostRecord(c.Design.Card.Title, Math.Round(c.Amount, 4))),
+        Post = plan is null ? [] : PostRecord.Of(plan.Files),
         Findings = findings.Select(f => FindingRecord.Of(f, f.Location.Source.Path)),
     };
 }

@@ -39,6 +39,11 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             sections.Add(RecipientTable.Of(plan));
         }
 
+        if (PostSection.Of(plan.Files, lengths) is { } post)
+        {
+            sections.Add(post);
+        }
+
         sections.Add(Papers(plan, work, lengths));
         if (!plan.Supplies.IsEmpty)
         {

@@ -20,6 +20,9 @@ public static partial class FindingCatalogue
     /// <summary>A design for a recipient that the batch does not have.</summary>
     public static readonly FindingKind NoSuchRecipient = Error("SK706", "batch has no such recipient");
 
+    /// <summary>A line of the maker's own postal limits that cannot be read.</summary>
+    public static readonly FindingKind BadPostLimits = Error("SK707", "postal limits cannot be read");
+
     /// <summary>Fewer sheets on hand than are needed.</summary>
     public static readonly FindingKind PaperShort = Error("SK710", "not enough paper");
 

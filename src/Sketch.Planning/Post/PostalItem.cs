@@ -1,0 +1,93 @@
+using Sketch.Kinds;
+using Sketch.Panels;
+using Sketch.Stashes;
+using Sketch.Stationery;
+using Sketch.Units;
+
+namespace Sketch.Planning.Post;
+
+/// <summary>
+/// A card in its envelope, as a postal service measures it. The thickness adds both halves of the base, the highest stack of each face
+/// and two layers of envelope; the least thickness has no stack under another. The weight is that of the envelope and of all paper, from
+/// grammage and the area that is really there; foam, gems, glue and ink are not weighed.
+/// </summary>
+/// <param name="EnvelopeName">The name of the envelope's size; null where it has none.</param>
+/// <param name="Envelope">The size of the envelope.</param>
+/// <param name="Thickness">In millimetres.</param>
+/// <param name="Weight">In grams.</param>
+/// <param name="HasBumps">Whether foam or gems make it uneven.</param>
+public sealed record PostalItem(string? EnvelopeName, Size Envelope, Spread Thickness, Spread Weight, bool HasBumps)
+{
+    private const double SquareMillimetresPerSquareMetre = 1e6;
+
+    // A gem is about half as high as it is wide (common practice, no source).
+    private const double GemHeight = 0.5;
+
+    // The paper of an envelope with its flaps, in areas of its front (assumption).
+    private const double EnvelopeSheet = 2.3;
+
+    private static readonly Spread Tape = new(0.05, 0.15);
+
+    /// <summary>The card in the envelope that its file names, else in the usual one; null if no envelope of that size is known.</summary>
+    /// <param name="card">The card in the papers of the batch.</param>
+    /// <param name="stash">The stash, or null.</param>
+    public static PostalItem? Of(LaidOutCard card, Stash? stash)
+    {
+        var face = card.Find(FaceKind.Envelope) ?? card.Find(FaceKind.EnvelopeBack);
+        var usual = NamedSizes.UsualEnvelope(card.Base.Closed);
+        if ((face?.Size ?? usual?.Size) is not { } size)
+        {
+            return null;
+        }
+
+        var sheet = EnvelopeSheet * size.Width.Millimetres * size.Height.Millimetres / SquareMillimetresPerSquareMetre;
+        return new(
+            face is null ? usual!.Name : face.SizeName, size,
+            ThicknessOf(card, stash) + (SheetMeasures.Envelope.Thickness * 2),
+            PaperWeightOf(card, stash) + (SheetMeasures.Envelope.Grammage * sheet),
+            card.Pieces.Any(p => IsOfCard(p) && (p.Foam > Length.Zero || p.Kind == PieceKind.Gem)));
+    }
+
+    /// <summary>The thickness of the closed card in millimetres, without its envelope.</summary>
+    internal static Spread ThicknessOf(LaidOutCard card, Stash? stash)
+    {
+        var tops = new Spread[card.Pieces.Length];
+        for (var i = 0; i < tops.Length; i++)
+        {
+            var piece = card.Pieces[i];
+            tops[i] = (piece.LiesOn >= 0 ? tops[piece.LiesOn] : default) + Spread.Exactly(piece.Foam.Millimetres) + Layer(piece, stash);
+        }
+
+        var stacks = card.Pieces.Select((p, i) => (Piece: p, Top: tops[i])).Where(s => IsOfCard(s.Piece)).GroupBy(s => s.Piece.Face)
+            .Select(g => new Spread(g.Max(s => s.Top.Low), g.Max(s => s.Top.High))).ToList();
+        return (SheetMeasures.Of(card.Base.Paint, stash).Thickness * 2)
+            + new Spread(stacks.Select(s => s.Low).DefaultIfEmpty().Max(), stacks.Sum(s => s.High));
+    }
+
+    /// <summary>The weight of the card's paper in grams, without its envelope.</summary>
+    internal static Spread PaperWeightOf(LaidOutCard card, Stash? stash)
+    {
+        var (closed, holes) = (Area(card.Base.Closed), Area(card.Base.Closed) - card.Base.Outline.Area);
+        var weight = SheetMeasures.Of(card.Base.Paint, stash).Grammage * ((2 * closed) - holes);
+        foreach (var piece in card.Pieces.Where(p => IsOfCard(p) && p.Matter == PieceMatter.Paper))
+        {
+            var wraps = Area(piece.Cut!.Value) - Area(piece.Finished.Size);
+            weight += SheetMeasures.Of(piece.Paint, stash).Grammage * (piece.Outline.Area + wraps);
+        }
+
+        return weight * (1 / SquareMillimetresPerSquareMetre);
+    }
+
+    private static Spread Layer(Piece piece, Stash? stash) => (piece.Matter, piece.Kind) switch
+    {
+        (PieceMatter.Paper, _) => SheetMeasures.Of(piece.Paint, stash).Thickness,
+        (PieceMatter.Ready, PieceKind.Gem) => Spread.Exactly(piece.Box.Width.Millimetres * GemHeight),
+        (PieceMatter.Ready, _) => Tape,
+        _ => default,
+    };
+
+    private static bool IsOfCard(Piece piece) =>
+        piece.Matter != PieceMatter.Unseen && piece.Face is not (FaceKind.Envelope or FaceKind.EnvelopeBack);
+
+    private static double Area(Size size) => size.Width.Millimetres * size.Height.Millimetres;
+}

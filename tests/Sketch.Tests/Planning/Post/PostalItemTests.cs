@@ -1,0 +1,80 @@
+using Sketch.Planning.Post;
+using Sketch.Stashes;
+using Sketch.Text;
+using Xunit;
+
+namespace Sketch.Tests.Planning.Post;
+
+/// <summary>Thickness and weight of a card in its envelope, against rows worked out by hand.</summary>
+public class PostalItemTests
+{
+    private const string Front = "front\n  sky: panel 4 x 5 1/4, of sky\n    mat 4 1/8 x 5 3/8, of deep\n"
+        + "    words: panel 3 x 1, of label, raised ";
+
+    private static (PostalItem Item, Spread Thickness, Spread Weight) Of(string card, string stash)
+    {
+        var world = new TestWorld();
+        var shelf = Compiler.Compile(new SourceText("shelf.stash", "stash \"Shelf\"\n" + stash), world).Stash;
+        var laid = Compiler.Compile(new SourceText("a.card", "card \"A\"\n" + card), world, new RoleFilling(shelf, [])).Card!;
+        return (PostalItem.Of(laid, shelf)!, PostalItem.ThicknessOf(laid, shelf), PostalItem.PaperWeightOf(laid, shelf));
+    }
+
+    // Both halves 0.25, mat 0.20, panel 0.18, foam, sentiment 0.25 mm; with an envelope of 2 x 0.12 mm they are 3.37, 4.37 and 5.37 mm.
+    [Theory]
+    [InlineData("2 mm", 3.37)]
+    [InlineData("3 mm", 4.37)]
+    [InlineData("4 mm", 5.37)]
+    public void Layers_foam_and_envelope_add_up(string foam, double thickness)
+    {
+        var (item, card, _) = Of(
+            $"base A2, fold left, of white\n{Front}{foam}\n",
+            "cardstock white: letter, 9 sheets, thick 0.25 mm\ncardstock deep: letter, 9 sheets, thick 0.2 mm\n"
+                + "cardstock sky: letter, 9 sheets, thick 0.18 mm\ncardstock label: letter, 9 sheets, thick 0.25 mm\n");
+
+        Assert.Equal((thickness - 0.24, thickness - 0.24), (Math.Round(card.Low, 6), Math.Round(card.High, 6)));
+        Assert.InRange(thickness, item.Thickness.Low, item.Thickness.High);
+    }
+
+    // 5.5 x 8.5 in at 216.33 g/m2 6.525 g; mat at 175.77 2.514 g; panel at 150 2.032 g; sentiment at 216.33 0.419 g: 11.490 g; with an A2
+    // envelope of 2.3 times its front at 90.23 g/m2 14.858 g. The weights are those of 80 and 65 lb cover.
+    [Fact]
+    public void The_weights_of_all_papers_add_up()
+    {
+        var (item, _, card) = Of(
+            $"base A2, fold left, of white\n{Front}2 mm\n",
+            "cardstock white: letter, 9 sheets, weight 80 lb cover\ncardstock deep: letter, 9 sheets, weight 65 lb cover\n"
+                + "cardstock sky: letter, 9 sheets, weight 150 gsm\ncardstock label: letter, 9 sheets, weight 80 lb cover\n");
+
+        Assert.Equal((11.490, 11.490), (Math.Round(card.Low, 3), Math.Round(card.High, 3)));
+        Assert.InRange(14.858, item.Weight.Low, item.Weight.High);
+    }
+
+    // The mat of 2.514 g with a hole of 3 1/2 x 4 3/4 in weighs 0.629 g; a base of white at 216.33 g/m2 weighs 6.525 g.
+    [Fact]
+    public void Only_the_paper_that_is_there_weighs()
+    {
+        var (_, _, card) = Of(
+            "base A2, fold left, of white\nfront\n  deep: panel 4 1/8 x 5 3/8, of deep\n    window 3 1/2 x 4 3/4\n",
+            "cardstock white: letter, 9 sheets, weight 80 lb cover\ncardstock deep: letter, 9 sheets, weight 65 lb cover\n");
+
+        Assert.Equal(6.525 + 0.629, card.Low, 3);
+    }
+
+    [Fact]
+    public void Papers_that_nobody_measured_give_a_range()
+    {
+        var (item, card, weight) = Of("base A2, fold left, of white\n", "cardstock navy: letter, 9 sheets\n");
+
+        Assert.True(card.Low < card.High && weight.Low < weight.High);
+        Assert.Equal("US A2", item.EnvelopeName);
+    }
+
+    [Fact]
+    public void A_measured_thickness_is_exact_and_one_that_follows_from_the_weight_is_not()
+    {
+        Assert.Equal(new Spread(0.6, 0.6), Of("base A2, fold left, of white\n",
+            "cardstock white: letter, 9 sheets, weight 200 gsm, thick 0.3 mm\n").Thickness);
+        Assert.Equal(new Spread(0.4, 0.64), Of("base A2, fold left, of white\n", "cardstock white: letter, 9 sheets, weight 200 gsm\n")
+            .Thickness);
+    }
+}
