@@ -5,6 +5,7 @@ using Sketch.Cutting.Model;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Planning.Demand;
+using Sketch.Planning.Rules;
 using Sketch.Planning.Supplies;
 using Sketch.Text;
 using Sketch.Units;
@@ -22,6 +23,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         var book = OrderBook.Of(files, findings);
         var orders = new OrderFindings(files, findings);
         orders.CardsAddUp();
+        RuleFindings.Report(files, findings);
         foreach (var paper in book.Papers.Where(p => !p.Pieces.IsEmpty))
         {
             orders.Misfits(paper, SheetPlanner.Misfits(paper.Problem(files.Batch.Kerf)));

@@ -39,6 +39,11 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             sections.Add(RecipientTable.Of(plan));
         }
 
+        if (RuleSection.Of(plan.Files) is { } rules)
+        {
+            sections.Add(rules);
+        }
+
         if (PostSection.Of(plan.Files, lengths) is { } post)
         {
             sections.Add(post);

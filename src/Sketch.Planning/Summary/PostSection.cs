@@ -6,7 +6,7 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Summary;
 
-/// <summary>The cards that are posted: how thick and heavy each is in its envelope, and as what the services carry it.</summary>
+/// <summary>The cards that are posted: how thick and heavy each is in its envelope, as what services carry it, and why.</summary>
 internal static class PostSection
 {
     /// <summary>The part of the summary; null if nothing is posted.</summary>
@@ -21,15 +21,23 @@ internal static class PostSection
         var sentences = ImmutableArray.CreateBuilder<string>();
         sentences.Add("Estimates; foam, gems, glue and ink are not weighed. Postal limits are guidance, last checked "
             + $"{string.Join(", ", files.LetterClasses.Select(c => c.Checked).Distinct())}: the local post office decides.");
-        sentences.AddRange(items.Where(i => i.Item is null).Select(i => $"{i.Title}: no envelope of its size is known."));
-        var rows = from posted in items
-                   where posted.Item is not null
-                   from verdict in PostalVerdict.Of(posted.Item, files.LetterClasses)
-                   select ImmutableArray.Create(
-                       posted.Title, posted.Item.EnvelopeName ?? lengths.Text(posted.Item.Envelope), Text(posted.Item.Thickness, "mm"),
-                       Text(posted.Item.Weight, "g"), verdict.Service, verdict.Class, string.Join(" ", verdict.Reasons));
-        return new("Post", sentences.ToImmutable(),
-            ReportTable.Of(["Card", "Envelope", "Thick", "Weight", "Service", "Goes as", "Because"], rows));
+        var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
+        foreach (var (title, item) in items)
+        {
+            if (item is null)
+            {
+                sentences.Add($"{title}: no envelope of its size is known.");
+                continue;
+            }
+
+            var verdicts = PostalVerdict.Of(item, files.LetterClasses);
+            sentences.AddRange(verdicts.Where(v => !v.Reasons.IsEmpty)
+                .Select(v => $"{title}, {v.Service}: {v.Class}. {string.Join(" ", v.Reasons)}"));
+            rows.Add([title, item.EnvelopeName ?? lengths.Text(item.Envelope), Text(item.Thickness, "mm"), Text(item.Weight, "g"),
+                string.Join(", ", verdicts.Where(v => v.Reasons.IsEmpty).Select(v => v.Service))]);
+        }
+
+        return new("Post", sentences.ToImmutable(), ReportTable.Of(["Card", "Envelope", "Thick", "Weight", "A letter for"], rows));
     }
 
     private static string Text(Spread spread, string unit) => string.Create(

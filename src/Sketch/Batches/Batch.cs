@@ -17,6 +17,9 @@ public sealed record Batch(string Title, Location Location)
     /// <summary>The recipients of cards.</summary>
     public ImmutableArray<Recipients> For { get; init; } = [];
 
+    /// <summary>Sets of rules that recipients may have.</summary>
+    public ImmutableArray<RuleSet> RuleSets { get; init; } = [];
+
     /// <summary>The cards to make.</summary>
     public ImmutableArray<MakeRequest> Makes { get; init; } = [];
 
@@ -55,6 +58,10 @@ public sealed record Batch(string Title, Location Location)
     /// </summary>
     public int? Needed => For.IsEmpty ? null : (int)Math.Min(int.MaxValue, Shares.Sum(s => s.Each) + Spare);
 
+    /// <summary>The rules of a recipient: those of the sets that its line names.</summary>
+    public IEnumerable<WrittenRule> RulesOf(Recipients recipient) => RuleSets
+        .Where(s => recipient.Rules.Any(r => r.Name.Equals(s.Name, StringComparison.OrdinalIgnoreCase))).SelectMany(s => s.Rules);
+
     /// <summary>How many people share the cards of a recipient.</summary>
     public int MakersOf(Recipients recipient) => recipient.SharedBy ?? Makers;
 
@@ -88,12 +95,30 @@ public sealed record Recipients(string Whom, int Cards, Location Location)
     /// <summary>How the cards get there.</summary>
     public Delivery Delivery { get; init; }
 
+    /// <summary>The sets of rules that apply to its cards.</summary>
+    public ImmutableArray<NamedRules> Rules { get; init; } = [];
+
     /// <summary>When the cards must be there, as written, or null.</summary>
     public string? Date { get; init; }
 
     /// <summary>Notes, one per line.</summary>
     public string Notes { get; init; } = "";
 }
+
+/// <summary>Rules of those who receive cards.</summary>
+/// <param name="Name">The name of the set.</param>
+/// <param name="Rules">The rules.</param>
+public sealed record RuleSet(string Name, ImmutableArray<WrittenRule> Rules);
+
+/// <summary>A rule in the words of the file.</summary>
+/// <param name="Text">The rule.</param>
+/// <param name="Location">Where it is written.</param>
+public sealed record WrittenRule(string Text, Location Location);
+
+/// <summary>A set of rules that a recipient's line names.</summary>
+/// <param name="Name">The name.</param>
+/// <param name="Location">Where it is written.</param>
+public sealed record NamedRules(string Name, Location Location);
 
 /// <summary>How cards get to their recipient.</summary>
 public enum Delivery

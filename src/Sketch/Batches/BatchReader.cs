@@ -43,6 +43,7 @@ public sealed class BatchReader
         }
 
         ReportStrangers();
+        ReportUnknownRules();
         return _batch with
         {
             Spare = _batch.Spare + _spares,
@@ -64,9 +65,21 @@ public sealed class BatchReader
         }
     }
 
+    private void ReportUnknownRules()
+    {
+        var names = _batch.RuleSets.Select(s => s.Name).ToList();
+        foreach (var rules in _for.SelectMany(f => f.Rules).Where(r => !names.Contains(r.Name, StringComparer.OrdinalIgnoreCase)))
+        {
+            var near = Nearest.Find(rules.Name, names);
+            _findings.Add(FindingCatalogue.NoSuchRules, rules.Location, $"The batch has no rules \"{rules.Name}\".",
+                near is null ? $"Add a line rules \"{rules.Name}\" to the batch, with lines rule \"…\" beneath it."
+                    : $"Did you mean \"{near}\"?", near is null ? null : $"\"{near}\"");
+        }
+    }
+
     private void ReadLine(LineSyntax line)
     {
-        if (line is not (MakeLine or ForLine))
+        if (line is not (MakeLine or ForLine or WordsLine { Word: "rules" }))
         {
             foreach (var child in line.Children.Where(c => c is not BadLine))
             {
@@ -115,6 +128,9 @@ public sealed class BatchReader
                 break;
             case CutLine cut:
                 ReadCut(cut);
+                break;
+            case WordsLine { Word: "rules" } rules:
+                ReadRules(rules);
                 break;
             case WordsLine { Word: "date" } date:
                 RejectClauses(date);
@@ -166,6 +182,25 @@ public sealed class BatchReader
         }
 
         _spares += spares;
+    }
+
+    private void ReadRules(WordsLine line)
+    {
+        RejectClauses(line);
+        var rules = ImmutableArray.CreateBuilder<WrittenRule>();
+        foreach (var child in line.Children)
+        {
+            if (child is WordsLine { Word: "rule" } rule)
+            {
+                rules.AddRange(rule.Words.Select(w => new WrittenRule(w.Text, At(w.Span))));
+            }
+            else if (child is not BadLine)
+            {
+                Report(FindingCatalogue.Misplaced, child.Span, "This line does not belong under rules.", "Write rule \"no small parts\".");
+            }
+        }
+
+        _batch = _batch with { RuleSets = _batch.RuleSets.Add(new(line.Words[0].Text, rules.ToImmutable())) };
     }
 
     private void ReadMake(MakeLine line)

@@ -66,11 +66,14 @@ internal sealed class RecipientReader(SourceText source, FindingBag findings)
                 return recipient with { Date = date.Words[0].Text };
             case WordsLine { Word: "note" } note:
                 return recipient with { Notes = recipient.Notes + string.Concat(note.Words.Select(w => w.Text + "\n")) };
+            case WordsLine { Word: "rules" } rules:
+                var named = rules.Words.Select(w => new NamedRules(w.Text, new(source, w.Span)));
+                return recipient with { Rules = recipient.Rules.AddRange(named) };
             case BadLine:
                 return recipient;
             default:
                 findings.Add(FindingCatalogue.Misplaced, new(source, child.Span), "This line does not belong under a recipient.",
-                    "A recipient has lines such as date \"2026-12-10\" and note \"Leave them at the desk.\"");
+                    "A recipient has lines such as date \"2026-12-10\", rules \"Care home\" and note \"Leave them at the desk.\"");
                 return recipient;
         }
     }

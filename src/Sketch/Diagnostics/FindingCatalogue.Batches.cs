@@ -23,6 +23,9 @@ public static partial class FindingCatalogue
     /// <summary>A line of the maker's own postal limits that cannot be read.</summary>
     public static readonly FindingKind BadPostLimits = Error("SK707", "postal limits cannot be read");
 
+    /// <summary>A recipient with rules that the batch does not list.</summary>
+    public static readonly FindingKind NoSuchRules = Error("SK708", "batch has no such rules");
+
     /// <summary>Fewer sheets on hand than are needed.</summary>
     public static readonly FindingKind PaperShort = Error("SK710", "not enough paper");
 
@@ -52,6 +55,12 @@ public static partial class FindingCatalogue
 
     /// <summary>Fewer cards of the designs that a recipient gets than it needs.</summary>
     public static readonly FindingKind TooFewForRecipient = Warning("SK723", "too few cards for a recipient");
+
+    /// <summary>A rule that is nearly one that is checked.</summary>
+    public static readonly FindingKind RuleMisspelt = Warning("SK724", "rule not understood");
+
+    /// <summary>A card that breaks a rule of a recipient.</summary>
+    public static readonly FindingKind RuleBroken = Warning("SK725", "against a rule of a recipient");
 
     /// <summary>How the cards add up.</summary>
     public static readonly FindingKind CardsAddUp = Note("SK730", "how the cards add up");
