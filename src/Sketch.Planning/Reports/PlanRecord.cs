@@ -40,6 +40,8 @@ internal sealed record PlanRecord
 
     public required IEnumerable<PostRecord> Post { get; init; }
 
+    public required Dictionary<string, IEnumerable<AssemblyRecord>> Steps { get; init; }
+
     public required IEnumerable<FindingRecord> Findings { get; init; }
 
     public static PlanRecord Of(Batch? batch, BatchPlan? plan, ImmutableArray<Finding> findings) => new()
@@ -55,6 +57,7 @@ internal sealed record PlanRecord
         Suggestions = plan is null ? [] : plan.Advice.Suggestions.Select(SuggestionRecord.Of),
         Costs = plan is null ? [] : CardCost.Of(plan).Costs.Select(c => new CostRecord(c.Design.Card.Title, Math.Round(c.Amount, 4))),
         Post = plan is null ? [] : PostRecord.Of(plan.Files),
+        Steps = plan is null ? [] : AssemblyRecord.Of(plan.Files.Designs),
         Findings = findings.Select(f => FindingRecord.Of(f, f.Location.Source.Path)),
     };
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Assembly;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Planning.Demand;

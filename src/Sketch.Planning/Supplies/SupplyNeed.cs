@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Assembly;
 using Sketch.Planning.Demand;
 using Sketch.Stashes;
 using Sketch.Units;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Sketch.Assembly;
 using Sketch.Units;
 
 namespace Sketch.Planning.Supplies;

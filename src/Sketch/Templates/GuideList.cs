@@ -12,11 +12,11 @@ internal sealed class GuideList(TemplateLettering lettering, ImmutableArray<Guid
     public ImmutableArray<TemplateBlock> Blocks(double width, double height)
     {
         var most = Math.Max(1, (int)(height / TemplateLettering.LineHeight));
-        var column = lettering.Width(steps.Length.ToString(CultureInfo.InvariantCulture));
+        var column = lettering.Width(steps.Max(s => s.Number).ToString(CultureInfo.InvariantCulture));
         var blocks = ImmutableArray.CreateBuilder<TemplateBlock>();
         var texts = ImmutableArray.CreateBuilder<TemplateText>();
         var lines = 0;
-        foreach (var step in steps)
+        foreach (var step in steps.OrderBy(s => s.Number))
         {
             var words = lettering.Wrap(step.Words, width - column - AfterNumber);
             if (lines > 0 && lines + words.Length > most)

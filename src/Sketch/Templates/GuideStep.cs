@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Sketch.Assembly;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
@@ -8,20 +9,18 @@ using Sketch.Units;
 namespace Sketch.Templates;
 
 /// <summary>A step of the assembly: the copies of one line are attached together.</summary>
-/// <param name="Number">Counted from 1 on each face, what lies beneath first.</param>
+/// <param name="Number">The number of the step in the assembly of the card.</param>
 /// <param name="Words">What to attach.</param>
 /// <param name="Outlines">Where each copy goes on the face, in millimetres, with its turn; for ink the box around it.</param>
 /// <param name="Written">The box around the words on each copy of a piece of paper, likewise.</param>
 internal sealed record GuideStep(int Number, string Words, ImmutableArray<Outline> Outlines, ImmutableArray<Outline> Written)
 {
-    /// <summary>The steps of a face, in drawing order.</summary>
-    public static ImmutableArray<GuideStep> Of(LaidOutCard card, FaceKind face) =>
-        [.. card.On(face)
-            .Where(p => p.Matter is not (PieceMatter.Hole or PieceMatter.Unseen) && !p.Outline.IsEmpty)
-            .GroupBy(p => p.Path.WithoutCopies)
-            .Select((copies, i) => new GuideStep(i + 1, Reported([.. copies]), [.. copies.Select(Placed)],
-                [.. copies.Where(c => c is { Matter: PieceMatter.Paper, Words.Ink.IsEmpty: false })
-                    .Select(c => BoxAround(c.Words!.Ink, c.Turning))]))];
+    /// <summary>The steps of a face, sorted by what lies beneath: the order in which they are drawn.</summary>
+    public static ImmutableArray<GuideStep> Of(LaidOutCard card, ImmutableArray<AssemblyStep> steps, FaceKind face) =>
+        [.. steps.Where(s => s.Face == face && !s.Pieces.IsEmpty).OrderBy(s => card.Pieces.IndexOf(s.Pieces[0]))
+            .Select(s => new GuideStep(s.Number, Reported(s.Pieces), [.. s.Pieces.Select(Placed)],
+                [.. s.Pieces.Where(p => p is { Matter: PieceMatter.Paper, Words.Ink.IsEmpty: false })
+                    .Select(p => BoxAround(p.Words!.Ink, p.Turning))]))];
 
     private static string Reported(ImmutableArray<Piece> copies)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Assembly;
 using Sketch.Diagnostics;
 using Sketch.Drawing;
 using Sketch.Panels;
@@ -20,9 +21,10 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
     /// <summary>The pages of a card, face by face; a face that cannot even be tiled is reported and left out.</summary>
     public IEnumerable<TemplateSheet> Of(LaidOutCard card, bool withMirror, FindingBag findings)
     {
+        var assembly = AssemblyOrder.Of(card);
         foreach (var face in card.Faces)
         {
-            var steps = GuideStep.Of(card, face.Kind);
+            var steps = GuideStep.Of(card, assembly, face.Kind);
             if (steps.IsEmpty)
             {
                 continue;

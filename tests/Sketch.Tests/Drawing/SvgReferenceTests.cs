@@ -1,6 +1,5 @@
 using System.Xml.Linq;
 using Sketch.Drawing;
-using Sketch.Panels;
 using Sketch.Tests.Templates;
 using Xunit;
 

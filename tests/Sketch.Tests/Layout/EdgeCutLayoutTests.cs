@@ -3,7 +3,6 @@ using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Templates;
 using Sketch.Tests.Templates;
-using Sketch.Units;
 using Xunit;
 
 namespace Sketch.Tests.Layout;

@@ -53,7 +53,7 @@ public sealed class PlacementGuideTests
     {
         const string banner = "card \"Harbour\"\nbase A2, fold left, of white\nfront\n  banner 3 x 1/2 \"ahoy\", left 0, swallowtail "
             + "left, letters 3/16, of cream\n";
-        var line = Assert.Single(Picture(Guides(text: banner)[0]).Lines, l => l.Name == "words on 1");
+        var line = Assert.Single(Picture(Guides(text: banner)[0]).Lines, l => l.Name == "words on 2");
         var edge = Picture(Guides(text: banner)[0]).Lines.Single(l => l.Kind == LineKind.Edge).Bounds;
         Assert.Equal(LineKind.Place, line.Kind);
         Assert.Equal(1.625 * 25.4, line.Bounds.Centre.X - edge.Left, 6);
@@ -72,17 +72,17 @@ public sealed class PlacementGuideTests
     }
 
     [Fact]
-    public void Steps_are_numbered_from_the_lowest_layer_up_and_copies_share_a_number()
+    public void Steps_have_the_numbers_of_the_assembly_and_copies_share_a_number()
     {
         var list = Guides()[0].Blocks.Select(b => b.Block).Last(b => b.Lines.Length == 0).Texts.Select(t => t.Words);
-        Assert.Equal(["1", "mat behind sky", "2", "sky: panel", "3", "lamp: star", "4", "gem, 3 times"], list);
+        Assert.Equal(["2", "lamp: star", "3", "sky: panel", "4", "mat behind sky", "5", "gem, 3 times"], list);
     }
 
     [Fact]
     public void Each_number_is_on_the_picture()
     {
         var numbers = Picture(Guides()[0]).Texts.Select(t => t.Words).Distinct().Order(StringComparer.Ordinal);
-        Assert.Equal(["1", "2", "3", "4"], numbers);
+        Assert.Equal(["2", "3", "4", "5"], numbers);
     }
 
     [Fact]

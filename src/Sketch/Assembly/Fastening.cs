@@ -1,12 +1,12 @@
 using Sketch.Units;
 
-namespace Sketch.Planning.Supplies;
+namespace Sketch.Assembly;
 
 /// <summary>
 /// How much foam or adhesive holds a piece: one strip along its longer side, two where it is at least 1 1/2 in across, and a foam pad for
 /// each inch of a strip, at least one. Common practice, no source; makers differ, so this is always called an estimate.
 /// </summary>
-internal static class Fastening
+public static class Fastening
 {
     /// <summary>The assumed width of a strip of foam, for its area.</summary>
     public static readonly Length FoamStrip = Length.Inch(0, 1, 4);
