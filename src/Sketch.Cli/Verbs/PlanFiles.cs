@@ -39,13 +39,14 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, Can
         {
             stop.ThrowIfCancellationRequested();
             var sheets = pages.Sheet(pages.Work[i]);
-            printed.AddRange(sheets);
             for (var page = 0; page < sheets.Count; page++)
             {
                 Write(DiagramName(i, pages.Work[i].Paper, page), Marked(sheets[page].Svg));
             }
         }
 
+        printed.AddRange(pages.Sheets());
+        printed.AddRange(pages.Designs());
         RemoveOlderDiagrams();
         WriteBooklet(printed);
         Write($"{_stem}-cuts.csv", Encoding.UTF8.GetBytes(CutListCsv.Write(plan, pages)));

@@ -25,6 +25,7 @@ internal sealed class PageFlow
     private const double AfterHeading = LineHeight * 0.3;
     private const double GapHeight = LineHeight * 0.6;
     private const double RuleGap = 1;
+    private const double NumberColumn = 9;
 
     private readonly Size _page;
     private readonly bool _inInches;
@@ -120,6 +121,24 @@ internal sealed class PageFlow
         foreach (var line in Wrapped(words, Width))
         {
             Line(line);
+        }
+    }
+
+    /// <summary>A numbered paragraph, its lines aligned beneath each other.</summary>
+    public void Item(string number, string words)
+    {
+        var isFirst = true;
+        foreach (var line in Wrapped(words, Width - NumberColumn))
+        {
+            Need(LineHeight);
+            if (isFirst)
+            {
+                _lettering.Write(_svg!, number, Margin + NumberColumn - 2, _top + LineHeight * 0.75, Points, Alignment.Right);
+                isFirst = false;
+            }
+
+            _top += LineHeight;
+            _lettering.Write(_svg!, line, Margin + NumberColumn, _top - LineHeight * 0.25, Points);
         }
     }
 

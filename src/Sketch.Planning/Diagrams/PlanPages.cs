@@ -54,12 +54,42 @@ public sealed class PlanPages
         return flow.Finish();
     }
 
+    /// <summary>All stacks of sheets, two to a page where they are simple.</summary>
+    public IReadOnlyList<DrawnPage> Sheets()
+    {
+        var flow = Flow(_plan.Files.Batch.Title);
+        flow.Heading("Cut the sheets");
+        flow.Paragraph(CutNotes);
+        flow.Gap();
+        foreach (var work in Work)
+        {
+            if (SheetBlock.Of(work, _lengths, _lettering, flow, UprightNote(work)) is { } block)
+            {
+                flow.Drawing(block.Height, block.Draw);
+            }
+            else
+            {
+                flow.EndPage();
+                Write(flow, work);
+                flow.EndPage();
+            }
+        }
+
+        return flow.Finish();
+    }
+
     /// <summary>
     /// One stack of sheets: the diagram, the steps and what the pieces are for; a long text gets a page of its own.
     /// </summary>
     public IReadOnlyList<DrawnPage> Sheet(SheetWork work)
     {
         var flow = Flow(work.Heading(_lengths));
+        Write(flow, work);
+        return flow.Finish();
+    }
+
+    private void Write(PageFlow flow, SheetWork work)
+    {
         flow.Heading(work.Heading(_lengths));
         flow.Paragraph(Notes(work));
         flow.Gap();
@@ -79,8 +109,24 @@ public sealed class PlanPages
         }
 
         flow.Columns(work.Heading(_lengths), steps, legend, StepsWidth);
+    }
+
+    /// <summary>The pages of all designs: how their cards are put together.</summary>
+    public IReadOnlyList<DrawnPage> Designs()
+    {
+        var flow = Flow(_plan.Files.Batch.Title);
+        foreach (var design in DesignInstructions.Of(_plan.Files))
+        {
+            new DesignPages(design, _lettering, new()).Write(flow);
+        }
+
         return flow.Finish();
     }
+
+    /// <summary>The pictures of a design alone: the finished card, and its layers parted and numbered.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="prefix">Distinguishes the ids of this picture from those of others in the same document; begins with a letter.</param>
+    public string Picture(DesignInstructions design, string prefix) => new DesignPages(design, _lettering, new(prefix)).Picture(_inInches);
 
     /// <summary>The diagram of a stack alone, within a width and height in millimetres.</summary>
     public string Diagram(SheetWork work, double width, double height)
@@ -92,13 +138,13 @@ public sealed class PlanPages
         return svg.Close().ToString();
     }
 
-    private string Notes(SheetWork work)
-    {
-        var upright = _plan.Papers.First(p => p.Order.Paper == work.Paper).Order.Stock is { Upright: true }
-            ? " Its print stands upright: lay it with the top of the print up." : "";
-        return $"{_plan.Files.Batch.Title}. Front side up, cut in the order of the numbers. "
-            + $"{CutStep.Instruction}{(_lengths.Metric ? ", in millimetres" : "")}.{upright}";
-    }
+    private string CutNotes => $"Front side up, cut in the order of the numbers. {CutStep.Instruction}"
+        + $"{(_lengths.Metric ? ", in millimetres" : "")}.";
+
+    private string Notes(SheetWork work) => string.Join(' ', [$"{_plan.Files.Batch.Title}.", CutNotes, UprightNote(work)]).TrimEnd();
+
+    private string UprightNote(SheetWork work) => _plan.Papers.First(p => p.Order.Paper == work.Paper).Order.Stock is { Upright: true }
+        ? "Its print stands upright: lay it with the top of the print up." : "";
 
     private PageFlow Flow(string title) =>
         new(NamedSizes.FindSheet(null, _inInches ? "letter" : "A4").Found!.Size, _inInches, title, _lettering);

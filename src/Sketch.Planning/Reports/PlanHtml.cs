@@ -75,7 +75,44 @@ public static class PlanHtml
             html.Append("</ul>\n</section>\n");
         }
 
+        foreach (var (design, index) in DesignInstructions.Of(plan.Files).Select((d, i) => (d, i)))
+        {
+            Write(html, design, pages.Picture(design, $"design-{(index + 1).ToString(CultureInfo.InvariantCulture)}-"));
+        }
+
         return html.ToString();
+    }
+
+    private static void Write(StringBuilder html, DesignInstructions design, string picture)
+    {
+        html.Append(CultureInfo.InvariantCulture,
+            $"<section class=\"work\">\n<h2>{Safe(design.Title)}</h2>\n<p>{Safe(design.Introduction)}</p>\n{picture}<ol>\n");
+        foreach (var step in design.Steps)
+        {
+            html.Append(CultureInfo.InvariantCulture, $"<li>{Safe(design.TextOf(step))}</li>\n");
+        }
+
+        html.Append("</ol>\n");
+        foreach (var section in design.After)
+        {
+            Write(html, section, "h3");
+        }
+
+        html.Append("</section>\n");
+    }
+
+    private static void Write(StringBuilder html, ReportSection section, string heading)
+    {
+        html.Append(CultureInfo.InvariantCulture, $"<{heading}>{Safe(section.Heading)}</{heading}>\n");
+        foreach (var sentence in section.Sentences)
+        {
+            html.Append(CultureInfo.InvariantCulture, $"<p>{Safe(sentence)}</p>\n");
+        }
+
+        if (section.Table is { } table)
+        {
+            Write(html, table);
+        }
     }
 
     private static void Write(StringBuilder html, ReportTable table)

@@ -28,16 +28,16 @@ public static class StepText
             return Score(card.Base, lengths);
         }
 
-        var what = What(step.Pieces);
+        var what = What(step.Pieces) is { Length: > 0 } named ? named + " " : "";
         var where = $"on {Ground(step)}, {Where(step.Places, lengths)}";
         return step.Action switch
         {
-            AssemblyAction.Ink when step.Pieces[0].Kind == PieceKind.Ruled => $"Draw the writing lines {what} {where}.",
-            AssemblyAction.Ink => $"Stamp or print {what} {where}.",
-            AssemblyAction.Wrap => $"Glue {what} {where}, and fold what is too long to the back.",
-            AssemblyAction.Raise => $"Attach {what} on {LengthFormat.Millimetres(step.Foam)} foam ({Foam(step, lengths)}) {where}.",
-            AssemblyAction.Stick => $"Stick {what} {where}.",
-            _ => $"Glue {what} {where}.",
+            AssemblyAction.Ink when step.Pieces[0].Kind == PieceKind.Ruled => $"Rule the writing lines {what}{where}.",
+            AssemblyAction.Ink => $"Stamp or print {what}{where}.",
+            AssemblyAction.Wrap => $"Glue {what}{where}, and fold what is too long to the back.",
+            AssemblyAction.Raise => $"Attach {what}on {LengthFormat.Millimetres(step.Foam)} foam ({Foam(step, lengths)}) {where}.",
+            AssemblyAction.Stick => $"Stick {what}{where}.",
+            _ => $"Glue {what}{where}.",
         };
     }
 
@@ -46,7 +46,7 @@ public static class StepText
     {
         var piece = pieces[0];
         List<string> details = [];
-        if (!piece.Kind.Traits.IsLayer && !piece.Path.Name.StartsWith(piece.Kind.Name, StringComparison.OrdinalIgnoreCase))
+        if (!piece.Kind.Traits.IsLayer && !IsUnnamed(piece))
         {
             details.Add(piece.Kind.Name);
         }
@@ -62,8 +62,15 @@ public static class StepText
         }
 
         var count = pieces.Length > 1 ? string.Create(CultureInfo.InvariantCulture, $", {pieces.Length} times,") : "";
+        if (piece.Matter == PieceMatter.Ink && IsUnnamed(piece))
+        {
+            return string.Join(", ", details) + count;
+        }
+
         return NameOf(piece) + (details.Count > 0 ? $" ({string.Join(", ", details)})" : "") + count;
     }
+
+    private static bool IsUnnamed(Piece piece) => piece.Path.Name.StartsWith(piece.Kind.Name, StringComparison.OrdinalIgnoreCase);
 
     private static string Score(CardBase card, LengthFormat lengths)
     {

@@ -52,6 +52,15 @@ public static class CardDrawing
     /// <param name="face">A face.</param>
     /// <param name="dotsPerInch">The most pixels per inch of pictured papers.</param>
     /// <param name="ids">The ids of the larger drawing.</param>
+    /// <exception cref="ArgumentException">An envelope is requested and the card has none.</exception>
+    public static SvgWriter Part(LaidOutCard card, FaceKind face, double dotsPerInch, SvgIds ids) =>
+        Part(card, face, dotsPerInch, ids, []);
+
+    /// <summary>The same, recording what is drawn.</summary>
+    /// <param name="card">The card.</param>
+    /// <param name="face">A face.</param>
+    /// <param name="dotsPerInch">The most pixels per inch of pictured papers.</param>
+    /// <param name="ids">The ids of the larger drawing.</param>
     /// <param name="drawn">Receives what is drawn, in drawing order.</param>
     internal static SvgWriter Part(LaidOutCard card, FaceKind face, double dotsPerInch, SvgIds ids, List<DrawnPiece> drawn)
     {
@@ -76,7 +85,8 @@ public static class CardDrawing
     }
 
     /// <summary>How large a face is drawn.</summary>
-    internal static Size SizeOf(LaidOutCard card, FaceKind face) => face is FaceKind.Envelope or FaceKind.EnvelopeBack
+    /// <exception cref="ArgumentException">An envelope is requested and the card has none.</exception>
+    public static Size SizeOf(LaidOutCard card, FaceKind face) => face is FaceKind.Envelope or FaceKind.EnvelopeBack
         ? (FaceDrawing.EnvelopeOf(card, face) ?? throw new ArgumentException($"'{card.Title}' has no envelope.", nameof(face))).Size
         : card.Base.Closed;
 

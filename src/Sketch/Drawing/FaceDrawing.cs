@@ -44,6 +44,13 @@ internal sealed class FaceDrawing(
     /// <summary>Draws a face and all that is on it.</summary>
     internal void Draw(FaceKind face, Size size)
     {
+        Ground(face, size);
+        Pieces(face);
+    }
+
+    /// <summary>Draws the base or envelope alone.</summary>
+    internal void Ground(FaceKind face, Size size)
+    {
         if (face is FaceKind.Envelope or FaceKind.EnvelopeBack)
         {
             Envelope(face, EnvelopeOf(card, face)!);
@@ -52,8 +59,6 @@ internal sealed class FaceDrawing(
         {
             Base(face, size);
         }
-
-        Pieces(face);
     }
 
     private void Base(FaceKind face, Size size)

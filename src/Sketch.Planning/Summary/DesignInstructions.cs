@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Sketch.Assembly;
+using Sketch.Panels;
+using Sketch.Planning.Demand;
+using Sketch.Stationery;
+using Sketch.Text;
+
+namespace Sketch.Planning.Summary;
+
+/// <summary>How the cards of one design are made once their pieces are cut.</summary>
+/// <param name="Design">The design.</param>
+/// <param name="Title">Its title and how many are made.</param>
+/// <param name="Introduction">What holds for all steps.</param>
+/// <param name="Steps">The steps of the assembly.</param>
+/// <param name="After">What follows: the inside and the envelope.</param>
+public sealed record DesignInstructions(
+    Design Design, string Title, string Introduction, ImmutableArray<AssemblyStep> Steps, ImmutableArray<ReportSection> After)
+{
+    /// <summary>What is counted on the way from cut pieces to cards that are given, in this order.</summary>
+    public static readonly ImmutableArray<string> Stages = ["Cut", "Glued", "Inside", "In the envelope", "Given"];
+
+    /// <summary>The instructions for every design of a batch, in its order.</summary>
+    public static ImmutableArray<DesignInstructions> Of(BatchFiles files) => [.. files.Designs.Select(Of)];
+
+    /// <summary>A step as a sentence, with the foam for all cards.</summary>
+    public string TextOf(AssemblyStep step)
+    {
+        var lengths = Design.Card.Units.Format();
+        var inAll = step.FoamPads > 0 && Design.Order.Count > 1
+            ? string.Create(CultureInfo.InvariantCulture, $" For all cards: {step.FoamPads * Design.Order.Count} pads or ")
+                + $"{lengths.About(step.FoamStrips * Design.Order.Count)} of strip."
+            : "";
+        return StepText.Of(Design.Card, step) + inAll;
+    }
+
+    private static DesignInstructions Of(Design design)
+    {
+        var cards = Counted.Of(design.Order.Count, "card");
+        var inARow = design.Order.Count > 1 ? "Do each step for all cards before the next. " : "";
+        return new(
+            design,
+            $"{design.Card.Title}: {cards}",
+            $"{inARow}Stamp or print the words on a piece before it is glued. Distances are from the edges of what a piece lies on.",
+            AssemblyOrder.Of(design.Card),
+            [.. Inside(design), .. Envelope(design.Card)]);
+    }
+
+    private static IEnumerable<ReportSection> Inside(Design design)
+    {
+        if (!design.Order.Messages.IsEmpty)
+        {
+            yield return new("Inside", [.. design.Order.Messages.Select(m => $"Write or stamp: “{m}”")]);
+        }
+    }
+
+    private static IEnumerable<ReportSection> Envelope(LaidOutCard card)
+    {
+        var lengths = card.Units.Format();
+        var face = card.Find(FaceKind.Envelope) ?? card.Find(FaceKind.EnvelopeBack);
+        if (face is not null)
+        {
+            var name = face.SizeName is { } known ? $"{known}, " : "";
+            yield return new("Envelope", [$"{name}{lengths.About(face.Size)}{(card.IsHandedOver ? ", handed over and not posted" : "")}."]);
+        }
+        else if (NamedSizes.UsualEnvelope(card.Base.Closed) is { } usual)
+        {
+            yield return new("Envelope", [$"The usual one is {usual.Name}, {lengths.About(usual.Size)}."]);
+        }
+    }
+}
