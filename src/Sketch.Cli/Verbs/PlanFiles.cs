@@ -12,7 +12,7 @@ using Sketch.World;
 namespace Sketch.Cli.Verbs;
 
 /// <summary>
-/// Writes a plan into a folder: a booklet to read and one to print, a diagram of each stack of sheets, the cut list, and the stash that is
+/// Writes a plan into a folder: a workbook to read and one to print, a diagram of each stack of sheets, the cut list, and the stash that is
 /// left.
 /// </summary>
 /// <param name="plan">The plan.</param>
@@ -34,7 +34,6 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, Can
     {
         var pages = new PlanPages(plan, world);
         Write($"{_stem}.html", Encoding.UTF8.GetBytes(PlanHtml.Write(plan, pages)));
-        var printed = pages.Summary().ToList();
         for (var i = 0; i < pages.Work.Length; i++)
         {
             stop.ThrowIfCancellationRequested();
@@ -45,10 +44,8 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, Can
             }
         }
 
-        printed.AddRange(pages.Sheets());
-        printed.AddRange(pages.Designs());
         RemoveOlderDiagrams();
-        WriteBooklet(printed);
+        WriteWorkbook(pages.Workbook());
         Write($"{_stem}-cuts.csv", Encoding.UTF8.GetBytes(CutListCsv.Write(plan, pages)));
         Write("left.stash", Encoding.UTF8.GetBytes(StashAfter.Write(plan)));
         return _written;
@@ -63,7 +60,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, Can
 
     private static byte[] Marked(string svg) => Encoding.UTF8.GetBytes(svg.Insert(svg.IndexOf('>') + 1, Encoding.UTF8.GetString(SvgMark)));
 
-    private void WriteBooklet(List<DrawnPage> pages)
+    private void WriteWorkbook(IReadOnlyList<DrawnPage> pages)
     {
         using var content = new MemoryStream();
         if (SvgRenderer.WritePdf(pages, plan.Files.Batch.Title, content) is null)

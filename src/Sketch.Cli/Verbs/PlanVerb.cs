@@ -26,7 +26,7 @@ internal static class PlanVerb
                 n is >= 1 and <= 3600, "a whole number from 1 to 3600");
         var folder = new Option<string>("--out")
         {
-            Description = "Also write a booklet (HTML and PDF), a diagram of every sheet, the cut list and the remaining stash into "
+            Description = "Also write a workbook (HTML and PDF), a diagram of every sheet, the cut list and the remaining stash into "
                 + "this folder.",
             HelpName = "DIR",
         };

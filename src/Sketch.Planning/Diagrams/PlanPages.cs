@@ -41,6 +41,9 @@ public sealed class PlanPages
     /// <summary>What the summary says.</summary>
     public PlanSummary Content { get; }
 
+    /// <summary>The whole workbook: the summary, the sheets to cut, and how the cards of each design are put together.</summary>
+    public IReadOnlyList<DrawnPage> Workbook() => [.. Summary(), .. Sheets(), .. Designs()];
+
     /// <summary>The summary: one page, or as many as needed.</summary>
     public IReadOnlyList<DrawnPage> Summary()
     {

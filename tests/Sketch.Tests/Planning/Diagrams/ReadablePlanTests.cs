@@ -27,7 +27,7 @@ public sealed class ReadablePlanTests
     private static IReadOnlyList<IReadOnlyList<PrintedWords>> Booklet(BatchPlan plan, IWorld letters)
     {
         var pages = new PlanPages(plan, letters);
-        return PrintedWords.On([.. pages.Summary(), .. pages.Work.SelectMany(pages.Sheet)]);
+        return PrintedWords.On([.. pages.Workbook(), .. pages.Work.SelectMany(pages.Sheet)]);
     }
 
     private static BatchPlan Sample()
