@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Sketch.Cutting.Model;
 using Sketch.Panels;
+using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
 using Sketch.Text;
 using Sketch.Units;
@@ -56,10 +57,16 @@ public sealed partial record SheetWork(
             KeyFor(i),
             size.First().Order.Size,
             alike[0].Pieces.Count(p => Normal(plan.Pieces[p.Id].Size) == size.Key),
-            [.. size.GroupBy(p => (p.Order.Design?.Card.Title, Name: CopyNumbers().Replace(p.Order.Name, ""), p.Order.Side, p.Order.Parts))
-                .Select(u => new PieceUse(u.Key.Title, u.Key.Name, u.Key.Side, u.Sum(p => p.Times)) { Parts = u.Key.Parts })]));
+            [.. size.GroupBy(p => UseOf(p.Order)).Select(u => u.Key with { Count = u.Sum(p => p.Times) })]));
         return new(paper, number, alike.Sum(l => l.Times), alike[0], CutSequence.Of(alike[0]), [.. pieces]);
     }
+
+    private static PieceUse UseOf(PieceOrder order) =>
+        new(order.Design?.Card.Title, CopyNumbers().Replace(order.Name, ""), order.Side, 0)
+        {
+            Parts = order.Parts,
+            IsBlank = order.IsBlank,
+        };
 
     private static Size Normal(Size size) => size.Width >= size.Height ? size : size.Turned();
 
@@ -92,8 +99,12 @@ public sealed record PieceUse(string? Card, string Name, PaperSide? Side, int Co
     /// <summary>How many parts each falls into when cut out.</summary>
     public int Parts { get; init; } = 1;
 
-    /// <summary>Such as <c>12 Fair winds sky/mat</c>.</summary>
+    /// <summary>Whether each is a blank, from which the piece is cut by its template.</summary>
+    public bool IsBlank { get; init; }
+
+    /// <summary>Such as <c>12 Fair winds sky/mat</c>, or <c>12 Fair winds lamp, blanks to cut by its template</c>.</summary>
     public string Text =>
         $"{Count.ToString(CultureInfo.InvariantCulture)} {(Card is null ? "" : Card + " ")}{Name}{(Side == PaperSide.Back ? ", back" : "")}"
-        + (Parts > 1 ? $", {Parts.ToString(CultureInfo.InvariantCulture)} parts each" : "");
+        + (Parts > 1 ? $", {Parts.ToString(CultureInfo.InvariantCulture)} parts each" : "")
+        + (!IsBlank ? "" : Count == 1 ? ", a blank to cut by its template" : ", blanks to cut by its template");
 }

@@ -74,7 +74,9 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
                 }
                 else if (piece.Cut is { } size)
                 {
-                    Add(piece.Paint, design, OrderOf(piece.Path, size, piece.Location) with { Parts = piece.CutParts });
+                    var isBlank = Blank.IsFor(piece, files.Batch);
+                    var order = OrderOf(piece.Path, isBlank ? Blank.Of(size, files.Batch) : size, piece.Location);
+                    Add(piece.Paint, design, order with { Parts = piece.CutParts, IsBlank = isBlank });
                 }
             }
 

@@ -11,7 +11,7 @@ namespace Sketch.Planning.Demand;
 /// <summary>Equal pieces that a batch needs: one piece of a design as often as the design is made, or a line of loose pieces.</summary>
 /// <param name="Id">A name unique within the batch.</param>
 /// <param name="Name">Its name for the maker: its path within its face, or <c>loose</c>.</param>
-/// <param name="Size">Its cut size when upright.</param>
+/// <param name="Size">Its cut size when upright, or that of its blank.</param>
 /// <param name="Count">How many.</param>
 /// <param name="Location">The line that orders it, in the card or the batch.</param>
 public sealed record PieceOrder(string Id, string Name, Size Size, int Count, Location Location)
@@ -33,6 +33,9 @@ public sealed record PieceOrder(string Id, string Name, Size Size, int Count, Lo
 
     /// <summary>How many parts it falls into when cut out; all of them come from one rectangle.</summary>
     public int Parts { get; init; } = 1;
+
+    /// <summary>Whether it is a blank, from which a shape is cut by its template; <see cref="Size"/> is that of the blank.</summary>
+    public bool IsBlank { get; init; }
 
     /// <summary>Whether it must not be turned on the sheet, as a loose piece may require.</summary>
     public bool Upright { get; init; }

@@ -193,6 +193,8 @@ internal sealed record PlacedRecord
 
     public required int Parts { get; init; }
 
+    public required bool Blank { get; init; }
+
     public static PlacedRecord Of(PieceOrder order, PlacedPiece piece) => new()
     {
         Name = order.Name,
@@ -207,6 +209,7 @@ internal sealed record PlacedRecord
         Height = piece.Place.Height,
         Turned = piece.Turned,
         Parts = order.Parts,
+        Blank = order.IsBlank,
     };
 }
 

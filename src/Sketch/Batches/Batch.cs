@@ -37,6 +37,12 @@ public sealed record Batch(string Title, Location Location)
     /// <summary>The width lost to each cut; zero for a trimmer.</summary>
     public Length Kerf { get; init; }
 
+    /// <summary>
+    /// The step to which the blanks of shapes are rounded up; zero for blanks of exactly the size of their shapes; null for the usual step
+    /// of the units.
+    /// </summary>
+    public Length? BlankStep { get; init; }
+
     /// <summary>When the cards must be ready, as written, or null.</summary>
     public string? Date { get; init; }
 

@@ -158,7 +158,7 @@ public sealed class BatchReader
         }
     }
 
-    // The kerf belongs to the cutting tool, so it may be given in the batch or in its stash.
+    // The kerf belongs to the cutting tool, so it may be given in the batch or in its stash. The step of blanks belongs to the batch.
     private void ReadKerf(TitleLine line)
     {
         foreach (var clause in line.Clauses)
@@ -166,6 +166,10 @@ public sealed class BatchReader
             if (clause is MeasureClause { Word: "kerf" } kerf)
             {
                 _batch = _batch with { Kerf = Length.Max(Length.Zero, kerf.Amount) };
+            }
+            else if (clause is MeasureClause { Word: "blanks" } blanks && line.Word == "batch")
+            {
+                _batch = _batch with { BlankStep = Length.Max(Length.Zero, blanks.Amount) };
             }
             else
             {

@@ -154,6 +154,8 @@ internal static class ClauseReader
             "corners" or "notch" or "letters" or "flap" or "thick" or "kerf" =>
                 cursor.Length($"Write {token.Text.ToLowerInvariant()} 1/4.") is { } measure
                 ? new MeasureClause(token.Text.ToLowerInvariant(), measure.Value, default) : null,
+            "blanks" => cursor.TakeWord("exact") ? new MeasureClause("blanks", Length.Zero, default)
+                : cursor.Length("Write blanks 1/8 or blanks exact.") is { } grid ? new MeasureClause("blanks", grid.Value, default) : null,
             "lines" => cursor.Length("Write lines 5/16 apart.") is { } apart && Word(cursor, "apart", "lines 5/16 apart")
                 ? new LinesApartClause(apart.Value, default) : null,
             "file" => cursor.Quoted("Write file \"boat.svg\".") is { } file ? new FileClause(file, default) : null,

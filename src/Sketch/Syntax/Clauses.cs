@@ -148,7 +148,8 @@ public sealed record ThroughClause(TextSpan Span) : Clause(Span);
 public sealed record SwallowtailClause(bool Left, bool Right, TextSpan Span) : Clause(Span);
 
 /// <summary>
-/// A length with a word of its own: <c>corners</c>, <c>notch</c>, <c>letters</c>, <c>flap</c>, <c>thick</c>, <c>kerf</c>.
+/// A length with a word of its own: <c>corners</c>, <c>notch</c>, <c>letters</c>, <c>flap</c>, <c>thick</c>, <c>kerf</c>, <c>blanks</c>
+/// (zero for <c>blanks exact</c>).
 /// </summary>
 public sealed record MeasureClause(string Word, Length Amount, TextSpan Span) : Clause(Span);
 

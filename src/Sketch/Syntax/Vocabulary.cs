@@ -54,7 +54,8 @@ public static class Vocabulary
             "shift", "above", "below", "measured", "over", "along", "around", "same", "gap", "spread", "lined", "step", "turn", "raised",
             "on", "shadow", "torn", "wavy", "scalloped", "pointed", "stitched", "scored", "wrap", "tucked", "through", "swallowtail",
             "notch", "corners", "letters", "lines", "file", "font", "lettering", "arched", "spaced", "ranged", "capitals", "fold",
-            "landscape", "flap", "front", "back", "upright", "by", "trim", "weight", "thick", "price", "any", "spare", "kerf");
+            "landscape", "flap", "front", "back", "upright", "by", "trim", "weight", "thick", "price", "any", "spare", "kerf",
+            "blanks");
 
     /// <summary>Words that cannot be names, since a line or a relation could not be distinguished from them.</summary>
     public static readonly FrozenSet<string> NotNames =

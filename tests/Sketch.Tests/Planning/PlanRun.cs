@@ -87,7 +87,7 @@ internal sealed class PlanRun
             Add(design.Card.Title, "base", flat.Width.Nanometres, flat.Height.Nanometres, design.Order.Count);
             foreach (var piece in design.Card.Pieces.Where(p => p.Matter == PieceMatter.Paper && p.Kind != PieceKind.Line))
             {
-                var cut = piece.Cut!.Value;
+                var cut = Blank.IsFor(piece, Plan.Files.Batch) ? Blank.Of(piece.Cut!.Value, Plan.Files.Batch) : piece.Cut!.Value;
                 Add(design.Card.Title, piece.Path.ToString(), cut.Width.Nanometres, cut.Height.Nanometres, design.Order.Count);
             }
         }
