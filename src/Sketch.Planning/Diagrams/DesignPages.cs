@@ -17,6 +17,9 @@ internal sealed class DesignPages(DesignInstructions design, Lettering lettering
     private const double Gap = 6;
     private const double CaptionHeight = 6;
 
+    // A heading, the sentence beneath it and the gaps around them, in lines.
+    private const int HeadingLines = 5;
+
     /// <summary>Writes them; they begin on a new page.</summary>
     public void Write(PageFlow flow)
     {
@@ -93,6 +96,7 @@ internal sealed class DesignPages(DesignInstructions design, Lettering lettering
     private void Boxes(PageFlow flow)
     {
         var boxes = new TickBoxes(DesignInstructions.Stages, design.Design.Order.Count, lettering);
+        flow.Together(PageFlow.HeightOf(HeadingLines) + boxes.HeightFor(flow.Width));
         flow.Section(new("Tick what is done", [boxes.CardsOfBox == 1 ? "One box for each card." : "One box for every 10 cards."]));
         flow.Gap();
         flow.Drawing(boxes.HeightFor(flow.Width), svg => boxes.Draw(svg, flow.Width));

@@ -142,6 +142,9 @@ internal sealed class PageFlow
         }
     }
 
+    /// <summary>Keeps what follows on one page, if its height in millimetres fits one.</summary>
+    public void Together(double height) => Need(Math.Min(height, Height));
+
     /// <summary>Space between parts; none at the top of a page.</summary>
     public void Gap() => _top += _svg is null || _top == Margin ? 0 : GapHeight;
 

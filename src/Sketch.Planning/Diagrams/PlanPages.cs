@@ -5,6 +5,7 @@ using Sketch.Planning.CutSteps;
 using Sketch.Planning.Plans;
 using Sketch.Planning.Summary;
 using Sketch.Stationery;
+using Sketch.Text;
 using Sketch.Units;
 using Sketch.World;
 
@@ -123,7 +124,23 @@ public sealed class PlanPages
             new DesignPages(design, _lettering, new()).Write(flow);
         }
 
+        Recipients(flow);
         return flow.Finish();
+    }
+
+    private void Recipients(PageFlow flow)
+    {
+        var recipients = _plan.Files.Batch.For;
+        if (recipients.IsEmpty)
+        {
+            return;
+        }
+
+        var boxes = new TickBoxes([.. recipients.Select(r => $"{r.Whom}: {Counted.Of(r.Cards, "card")}")], 1, _lettering);
+        flow.Together(PageFlow.HeightOf(4) + boxes.HeightFor(flow.Width));
+        flow.Section(new("Tick what is given", []));
+        flow.Gap();
+        flow.Drawing(boxes.HeightFor(flow.Width), svg => boxes.Draw(svg, flow.Width));
     }
 
     /// <summary>The pictures of a design alone: the finished card, and its layers parted and numbered.</summary>

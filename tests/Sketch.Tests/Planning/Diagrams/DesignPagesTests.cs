@@ -57,6 +57,25 @@ public sealed class DesignPagesTests
     public void A_box_stands_for_ten_cards_where_single_boxes_would_fill_the_page() =>
         Assert.Equal(5 * 7, Boxes(Pages("make 61 of \"gull.card\"\n").Designs()));
 
+    /// <summary>Cards with more and more steps end at every height of a page.</summary>
+    [Fact]
+    public void Boxes_stand_on_the_page_of_their_heading()
+    {
+        for (var pieces = 1; pieces < 30; pieces += 4)
+        {
+            var card = "card \"Lamp\"\nbase A2, fold left, of white\nfront\n" + string.Concat(Enumerable.Range(1, pieces)
+                .Select(i => $"  p{i}: square 1/2, left {i % 8}/4, top {i / 8}/2, of navy\n"));
+            var plan = PlanRun.Of("batch \"Day\"\nstash \"shelf.stash\"\nmake 12 of \"many.card\"\n", ("many.card", card)).Plan!;
+            var pages = new PlanPages(plan, new TestWorld()).Designs();
+            var page = pages.Single(p => PrintedWords.On([p])[0].Any(w => w.Words == "Tick what is done"));
+            Assert.Equal(5 * 12, Boxes([page]));
+        }
+    }
+
+    [Fact]
+    public void Each_recipient_has_a_box() =>
+        Assert.Contains("Cliff ward: 4 cards", Words("for \"Cliff ward\", 4 cards\nmake 4 of \"gull.card\"\n"));
+
     [Fact]
     public void Simple_stacks_of_sheets_share_a_page()
     {
