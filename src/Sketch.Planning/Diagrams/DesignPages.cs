@@ -53,7 +53,7 @@ internal sealed class DesignPages(DesignInstructions design, Lettering lettering
     /// <summary>The pictures alone, as SVG.</summary>
     public string Picture(bool inInches)
     {
-        var size = new Size(Length.NearestMillimetres(PictureWidth), Length.NearestMillimetres(PicturesHeight));
+        var size = new Size(Length.NearestMillimetres(PictureWidth + 1), Length.NearestMillimetres(PicturesHeight));
         var svg = SvgWriter.Sheet(size, inInches, $"{design.Design.Card.Title}: the finished card and its layers, numbered by step");
         Pictures(svg, PictureWidth);
         return svg.Close().ToString();
