@@ -7,12 +7,13 @@ namespace Sketch.Cutting;
 
 /// <summary>
 /// Plans how to cut rectangles from sheets by cuts from edge to edge, any number of stages deep: first the fewest sheets, then the
-/// largest possible leftovers, then few different settings of the trimmer. It keeps no state between calls.
+/// fewest different layouts and settings of the trimmer, then the largest possible leftovers. It keeps no state between calls.
 /// </summary>
 public static class SheetPlanner
 {
     // The rest is for arranging the sheets.
-    private const double ShareOfSearch = 0.8;
+    private const double ShareOfSearch = 0.6;
+    private const double ShareOfLayouts = 0.6;
 
     /// <summary>
     /// Makes a plan; the same problem and budget always give the same plan, unless a cancellation cuts the search short.
@@ -34,6 +35,7 @@ public static class SheetPlanner
         }
 
         var found = SheetSearch.Run(reduced, progress, work.Part(ShareOfSearch));
+        FewLayouts.Run(reduced, found, work.Part(ShareOfLayouts));
         var uses = Leftovers.KeepWhole(problem, reduced, found, work);
         var naming = new Naming(problem, reduced);
         var layouts = naming.Layouts(uses);

@@ -14,7 +14,7 @@ namespace Sketch.Planning;
 public static class BatchPlanner
 {
     private const double ShareOfPlan = 0.7;
-    private const double FirstShare = 0.3;
+    private const double FirstShare = 0.6;
 
     /// <summary>The time limit of the usual amount of work, which hardly ever takes as long.</summary>
     public static readonly TimeSpan UsualTime = TimeSpan.FromSeconds(10);

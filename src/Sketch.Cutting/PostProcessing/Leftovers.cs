@@ -4,7 +4,10 @@ using Sketch.Cutting.Sheets;
 
 namespace Sketch.Cutting.PostProcessing;
 
-/// <summary>Chooses and arranges, among plans with the same number of sheets, for the largest possible largest leftover.</summary>
+/// <summary>
+/// Chooses among plans with the same number of sheets: fewest layouts, then fewest settings, then the largest leftover; and arranges the
+/// sheets for the largest leftover.
+/// </summary>
 internal sealed class Leftovers
 {
     private const int MostPoints = 120;
@@ -20,6 +23,7 @@ internal sealed class Leftovers
     private readonly WorkBudget _work;
     private readonly Dictionary<string, Pattern> _rearranged = [];
     private readonly Dictionary<Pattern, double> _largest = [];
+    private readonly Dictionary<Pattern, int> _settings = [];
     private readonly HashSet<long> _noSettings = [];
 
     private Leftovers(CuttingProblem problem, Reduced reduced, Incumbent incumbent, WorkBudget work) =>
@@ -60,11 +64,37 @@ internal sealed class Leftovers
 
     private void Better(ref List<(Pattern Pattern, int Times)>? best, ref double largest, List<(Pattern Pattern, int Times)> uses)
     {
-        var here = _work.IsOver ? 0 : Largest(uses, largest);
-        if (best is null || here > largest || (here == largest && uses.Count < best.Count))
+        var order = best is null ? -1 : Work(uses).CompareTo(Work(best));
+        if (order > 0)
+        {
+            return;
+        }
+
+        var here = _work.IsOver ? 0 : Largest(uses, order < 0 ? 0 : largest);
+        if (order < 0 || here > largest)
         {
             (best, largest) = (uses, here);
         }
+    }
+
+    // Sheets cut alike are one layout; a layout needs a setting for each distance at which one of its parts is cut.
+    private (int Layouts, int Settings) Work(List<(Pattern Pattern, int Times)> uses)
+    {
+        var patterns = uses.Select(u => u.Pattern).DistinctBy(p => p.Key).ToList();
+        return (patterns.Count, _work.IsOver ? 0 : patterns.Sum(SettingsOf));
+    }
+
+    private int SettingsOf(Pattern pattern)
+    {
+        if (!_settings.TryGetValue(pattern, out var settings))
+        {
+            var part = CutOrder.For(pattern.Tree, pattern.Stock.Width, pattern.Stock.Height, _problem.Kerf.Nanometres,
+                _problem.SmallestUse.Nanometres, _noSettings);
+            settings = _settings[pattern] = part.InOrder().OfType<CutPart>()
+                .Select(c => (c.SideBySide, c.SideBySide ? c.First.Width : c.First.Height)).Distinct().Count();
+        }
+
+        return settings;
     }
 
     // All but one sheet unchanged, and only a strip of the last one: hardly more than the linear program uses of it, if possible, else

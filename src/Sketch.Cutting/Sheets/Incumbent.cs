@@ -49,6 +49,16 @@ internal sealed class Incumbent(Reduced problem, IProgress<PlanProgress>? progre
         }
     }
 
+    /// <summary>Adds a plan to those that equal the best one, unless it is worse, however many there are.</summary>
+    public void Prefer(IReadOnlyList<(Pattern Pattern, int Times)> uses)
+    {
+        var plan = WholePlan.From(uses, _demand);
+        if (!Best!.IsBetterThan(plan))
+        {
+            _equals.Add(plan);
+        }
+    }
+
     /// <summary>Records that no plan needs fewer sheets than <paramref name="bound"/>.</summary>
     public void Raise(int bound)
     {

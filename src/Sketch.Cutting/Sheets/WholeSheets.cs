@@ -6,9 +6,6 @@ namespace Sketch.Cutting.Sheets;
 /// <summary>Chooses whole numbers of patterns from a pool: fewest pieces left out, then fewest sheets.</summary>
 internal static class WholeSheets
 {
-    // One unit of the solver is about a second.
-    private const double StepsOfEffort = 1e9;
-
     /// <summary>
     /// How often to use each pattern of the pool, or null if nothing with at most <paramref name="atMost"/> sheets was found.
     /// </summary>
@@ -54,21 +51,8 @@ internal static class WholeSheets
         model.AddLinearConstraint(sheets, atLeast, atMost);
         cost.Add(sheets);
         model.Minimize(cost);
-        using var solver = new CpSolver();
-        // Ctrl-C belongs to the program: the solver would replace its handler.
-        var most = Math.Min(effort, work.Left / StepsOfEffort);
-        solver.StringParameters = FormattableString.Invariant(
-            $"catch_sigint_signal:false, num_workers:1, random_seed:1, max_deterministic_time:{most}, linearization_level:2");
-        using var registration = work.Cancellation.Register(solver.StopSearch);
-        var status = solver.Solve(model);
-        work.Spend((long)((solver.Response?.DeterministicTime ?? 0) * StepsOfEffort) + patterns.Count * (long)problem.Kinds.Length);
-        return status switch
-        {
-            CpSolverStatus.Optimal => ([.. uses.Select(u => (int)solver.Value(u))], true),
-            CpSolverStatus.Feasible => ([.. uses.Select(u => (int)solver.Value(u))], false),
-            CpSolverStatus.Infeasible => (null, true),
-            _ => (null, false),
-        };
+        var value = CpSolving.Solve(model, effort, work, out var isProved);
+        return (value is null ? null : [.. uses.Select(u => (int)value(u))], isProved);
 
         LinearExpr Uses(Func<Stock, bool> of) => LinearExpr.Sum(uses.Where((_, p) => of(patterns[p].Stock)));
     }

@@ -36,7 +36,8 @@ internal static class CutSequence
         return steps.ToImmutable();
     }
 
-    // All rows of a level are cut in the same direction. Of the next settings of the rows, the one with the most cuts comes first.
+    // All rows of a level are cut in the same direction. Of the next settings of the rows, the one that is set already comes first, else
+    // the one with the most cuts.
     private static void AddSteps(ImmutableArray<CutStep>.Builder steps, List<Row> rows)
     {
         var next = new int[rows.Count];
@@ -44,7 +45,8 @@ internal static class CutSequence
         {
             var best = Enumerable.Range(0, rows.Count).Where(r => next[r] < rows[r].Cuts)
                 .GroupBy(r => rows[r].Setting(next[r]), r => rows[r].Run(next[r]))
-                .OrderByDescending(g => g.Sum()).ThenByDescending(g => g.Key).FirstOrDefault();
+                .OrderByDescending(g => steps.Count > 0 && g.Key == steps[^1].Setting)
+                .ThenByDescending(g => g.Sum()).ThenByDescending(g => g.Key).FirstOrDefault();
             if (best is null)
             {
                 return;
