@@ -52,7 +52,7 @@ public static class BatchPlanner
             files,
             [.. filled.Where(p => IsUsed(p))],
             [.. filled.Where(p => !IsUsed(p)).Select(p => p.Order)],
-            SupplyList.Of(files, book),
+            SupplyList.Of(files, book, limit.Token),
             book.Papers.SelectMany(p => p.Pieces).Concat(book.AnyOffcut).ToImmutableDictionary(p => p.Id));
         PlanFindings.Report(result, unplaced, findings, hintForTime);
         return result with { Advice = cancellation.IsCancellationRequested ? PlanAdvice.None : Advisor.Advise(result, work) };

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
+using Sketch.Stashes;
+using Sketch.Units;
 
 namespace Sketch.Planning.Advice;
 
@@ -34,6 +36,12 @@ public sealed record CardCost(Design Design, decimal Amount)
 
         foreach (var need in plan.Supplies.Where(n => n.IsExpected || !n.Stock.IsEmpty))
         {
+            if (need.Kind.Traits.Count == SupplyCount.Tool)
+            {
+                // A die or stamp stays in the stash.
+                continue;
+            }
+
             if (need.Stock is not [{ Price: { } price } stock, ..])
             {
                 unpriced.Add(need.Name);
@@ -41,7 +49,10 @@ public sealed record CardCost(Design Design, decimal Amount)
             }
 
             priced = true;
-            var each = need.ByLength ? stock.Long is { } roll ? price / roll.Nanometres : 0 : price;
+            var roll = stock.StripLength ?? stock.Long;
+            var each = need.Cutting is { } cutting && need.Total > 0 ? price * cutting.Plan.Sheets / need.Total
+                : !need.ByLength ? price
+                : roll is { } length && length > Length.Zero ? price / length.Nanometres : 0;
             foreach (var share in need.Shares)
             {
                 total[share.Design] += each * share.PerCard * share.Design.Order.Count;

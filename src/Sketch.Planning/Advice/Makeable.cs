@@ -3,6 +3,7 @@ using Sketch.Cutting.Model;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
 using Sketch.Planning.Supplies;
+using Sketch.Stashes;
 
 namespace Sketch.Planning.Advice;
 
@@ -76,10 +77,15 @@ internal sealed class Makeable
         return good;
     }
 
+    private static bool Suffices(SupplyNeed need, Func<Design, int> countOf) => need.Cutting is null
+        ? need.Kind.Traits.Count == SupplyCount.Tool || need.Shares.Sum(x => x.PerCard * countOf(x.Design)) <= need.OnHand
+        : StripPlan.Of(need.Stock, need.Shares.SelectMany(x => x.Lengths.Select(l => (l, countOf(x.Design))))) is var cut
+            && cut.Plan.Sheets <= cut.OnHand;
+
     private bool IsEnough(int[] counts)
     {
         int CountOf(Design design) => counts[_designs.IndexOf(design)];
-        return _supplies.All(s => s.Shares.Sum(x => x.PerCard * CountOf(x.Design)) <= s.OnHand)
+        return _supplies.All(s => Suffices(s, CountOf))
             && _papers.All(p => _trial.Suffice(
                 Trial.With(p.Order, p.Order.Pieces.Select(x => x.Design is { } design ? x with { Count = CountOf(design) } : x)),
                     p.Order.Sheet.OnHand ?? int.MaxValue));

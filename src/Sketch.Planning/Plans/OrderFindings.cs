@@ -135,12 +135,20 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
 
     private void Shortage(SupplyNeed need)
     {
+        foreach (var (length, count) in need.Cutting?.TooLong ?? [])
+        {
+            findings.Add(FindingCatalogue.FitsNowhere, PlaceOf(need),
+                $"{SupplyText.Named(need, _lengths)}: {count} pieces of {_lengths.WithUnit(length)} are needed, but its "
+                    + $"{need.Cutting!.Noun}s are {_lengths.WithUnit(need.Cutting.Strip)} long.",
+                "Make the piece or its wrap shorter, or take a longer strip or a roll.");
+        }
+
         if (need.Short == 0)
         {
             return;
         }
 
-        var place = need.Shares.IsEmpty ? files.Batch.Location : need.Shares[0].Design.Order.Location;
+        var place = PlaceOf(need);
         var what = $"{SupplyText.Named(need, _lengths)}: {SupplyText.Amount(need, need.Needed, _lengths)} "
             + $"{(need.IsEstimate ? "by estimate " : "")}needed";
         if (need.Stock.IsEmpty)
@@ -155,6 +163,9 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
                 + $"{SupplyText.Amount(need, need.Short, _lengths)} missing.",
             files.Batch.CanSpare(1) ? "Buy more, or make fewer of the cards that use it." : "Buy more.");
     }
+
+    private Location PlaceOf(SupplyNeed need) =>
+        need.Shares.IsEmpty ? files.Batch.Location : need.Shares[0].Design.Order.Location;
 
     /// <summary>The line of the batch that first needs this paper.</summary>
     public static Location PlaceOf(BatchFiles files, PaperOrder paper) => paper.Pieces.IsEmpty ? files.Batch.Location

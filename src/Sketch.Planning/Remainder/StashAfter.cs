@@ -50,7 +50,36 @@ public static class StashAfter
             }
         }
 
+        foreach (var need in plan.Supplies.Where(s => s.Cutting is not null))
+        {
+            WriteRemnants(text, need, need.Cutting!, lengths);
+        }
+
         return text.ToString();
+    }
+
+    /// <summary>The ends of strips that are worth keeping; strips still to be bought leave none.</summary>
+    private static void WriteRemnants(StringBuilder text, SupplyNeed need, StripPlan cutting, LengthFormat lengths)
+    {
+        var onHand = cutting.OnHand;
+        var remnants = new SortedDictionary<Length, int>();
+        foreach (var layout in cutting.Plan.Layouts)
+        {
+            var times = layout.IsOffcut ? layout.Times : Math.Min(layout.Times, onHand);
+            onHand -= layout.IsOffcut ? 0 : times;
+            var left = lengths.Down(cutting.Left(layout));
+            if (times > 0 && left >= BatchPlan.SmallestUse)
+            {
+                remnants[left] = remnants.GetValueOrDefault(left) + times;
+            }
+        }
+
+        foreach (var (left, times) in remnants.Reverse())
+        {
+            text.Append(CultureInfo.InvariantCulture,
+                $"{need.Kind.Traits.Word} {need.Name}: {lengths.WithUnit(need.Measure!.Value)}, {Counted.Of(times, "strip")}, "
+                    + $"{lengths.WithUnit(left)} long\n");
+        }
     }
 
     private static LengthFormat LengthsOf(BatchPlan plan) => new(plan.Files.Batch.Units != UnitSystem.Inches);
@@ -142,6 +171,18 @@ public static class StashAfter
 
         private void Lessen(StockLine line, SupplyNeed need)
         {
+            if (need.Kind.Traits.Count == SupplyCount.Tool)
+            {
+                return;
+            }
+
+            if (need.Cutting is { } cutting)
+            {
+                var supply = need.Stock.First(s => s.Location.Span == line.Span);
+                Lessen(line, Counted.Of(StripsLeft(need, cutting, supply), supply.IsOnRolls ? "roll" : "strip"));
+                return;
+            }
+
             // If several lines list one thing, the first is used up first.
             var before = need.Stock.TakeWhile(s => s.Location.Span != line.Span).Sum(s => Amount(s, need.ByLength));
             var own = Amount(need.Stock.First(s => s.Location.Span == line.Span), need.ByLength);
@@ -154,6 +195,14 @@ public static class StashAfter
             {
                 Lessen(line, Counted.Of(left, "piece"));
             }
+        }
+
+        /// <summary>Of several lines with strips of one length the first is used up first.</summary>
+        private static int StripsLeft(SupplyNeed need, StripPlan cutting, Supply supply)
+        {
+            var used = cutting.Plan.Layouts.Where(l => l.Stock.Width == supply.StripLength).Sum(l => l.Times);
+            var before = need.Stock.TakeWhile(s => s != supply).Where(s => s.StripLength == supply.StripLength).Sum(s => s.Strips ?? 0);
+            return supply.Strips!.Value - Math.Clamp(used - before, 0, supply.Strips.Value);
         }
 
         private static long Amount(Supply supply, bool byLength) => byLength ? supply.Long?.Nanometres ?? 0 : supply.Pieces ?? 0;

@@ -11,6 +11,7 @@ using Sketch.Planning.Plans;
 using Sketch.Planning.Summary;
 using Sketch.Planning.Supplies;
 using Sketch.Reports;
+using Sketch.Stashes;
 using Sketch.Units;
 
 namespace Sketch.Planning.Reports;
@@ -213,7 +214,7 @@ internal sealed record PlacedRecord
     };
 }
 
-/// <summary>What is needed besides paper. Amounts are lengths in the batch's unit, or pieces.</summary>
+/// <summary>What is needed besides paper. Amounts are lengths in the batch's unit, strips of one length, or pieces.</summary>
 internal sealed record SupplyRecord
 {
     public required string Name { get; init; }
@@ -233,6 +234,12 @@ internal sealed record SupplyRecord
     public required bool Estimate { get; init; }
 
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public required SizeRecord? Size { get; init; }
+
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public required StripPlanRecord? Cutting { get; init; }
+
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public required Length? Strips { get; init; }
 
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
@@ -241,20 +248,36 @@ internal sealed record SupplyRecord
     public static SupplyRecord Of(SupplyNeed need, bool isMetric) => new()
     {
         Name = need.Name,
-        Kind = need.Kind.ToString().ToLowerInvariant(),
+        Kind = need.Kind.Traits.Word,
         Measure = need.Measure,
-        Unit = !need.ByLength ? "pieces" : isMetric ? "mm" : "in",
+        Size = need is { Size: { } size, Kind: not SupplyKind.Envelope } ? new(size.Width, size.Height) : null,
+        Unit = need.Cutting is { Noun: var noun } ? noun + "s" : !need.ByLength ? "pieces" : isMetric ? "mm" : "in",
         Needed = Amount(need, need.Needed, isMetric),
         OnHand = need.OnHand is { } known ? Amount(need, known, isMetric) : null,
         Short = Amount(need, need.Short, isMetric),
         Estimate = need.IsEstimate,
-        Strips = need.Kind == NeedKind.Foam ? need.Strips : null,
-        AreaInSquareMillimetres = need.Kind == NeedKind.Foam ? Math.Round(need.StripArea, 2) : null,
+        Cutting = need.Cutting is { } cutting ? StripPlanRecord.Of(cutting) : null,
+        Strips = need.Kind == SupplyKind.Foam ? need.Strips : null,
+        AreaInSquareMillimetres = need.Kind == SupplyKind.Foam ? Math.Round(need.StripArea, 2) : null,
     };
 
-    private static decimal Amount(SupplyNeed need, long amount, bool isMetric) => need.ByLength
+    private static decimal Amount(SupplyNeed need, long amount, bool isMetric) => need.ByLength && need.Cutting is null
         ? Math.Round((decimal)amount / (isMetric ? Length.NanometresPerMillimetre : Length.NanometresPerInch), 6) : amount;
 }
+
+/// <summary>Which lengths are cut from which strip.</summary>
+internal sealed record StripPlanRecord(Length Strip, int LowerBound, bool Proved, IEnumerable<StripLayoutRecord> Layouts)
+{
+    public static StripPlanRecord Of(StripPlan plan) => new(
+        plan.Strip, plan.Plan.LowerBound, plan.Plan.IsProved, plan.Plan.Layouts.Select(l => new StripLayoutRecord(
+            l.Stock.Width, l.Times, plan.Cut(l).Select(c => new StripCutRecord(c.Length, c.Count)), plan.Left(l))));
+}
+
+/// <summary>One way of cutting a strip.</summary>
+internal sealed record StripLayoutRecord(Length Strip, int Times, IEnumerable<StripCutRecord> Lengths, Length Left);
+
+/// <summary>Equal lengths cut from one strip.</summary>
+internal sealed record StripCutRecord(Length Length, int Count);
 
 /// <summary>How many of a card can be made from the stash.</summary>
 internal sealed record MakeableRecord

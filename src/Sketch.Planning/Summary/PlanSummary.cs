@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Sketch.Kinds;
 using Sketch.Planning.Advice;
 using Sketch.Planning.CutSteps;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
 using Sketch.Planning.Supplies;
+using Sketch.Stashes;
 using Sketch.Stationery;
 using Sketch.Text;
 using Sketch.Units;
@@ -61,7 +63,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
 
     private static ReportSection Care(BatchPlan plan) => new(
         "Take care",
-        plan.Supplies.Any(s => s.Kind == NeedKind.Gem)
+        plan.Files.Designs.Any(d => d.Card.Pieces.Any(p => p.Kind.Traits.IsSmallPart))
             ? [Cautions.Knives, Cautions.Guillotines, Cautions.Adhesives, Cautions.SmallParts]
             : [Cautions.Knives, Cautions.Guillotines, Cautions.Adhesives]);
 
@@ -143,9 +145,11 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
 
     private static ReportSection Supplies(BatchPlan plan, LengthFormat lengths) => new(
         "Besides paper",
-        plan.Supplies.Any(s => s.IsEstimate)
-            ? [.. plan.Supplies.Where(s => s.Kind == NeedKind.Foam).Select(s => SupplyText.Strips(s, lengths))
-            .Prepend("Foam and adhesive are estimates.")] : [],
+        [
+            .. plan.Supplies.SelectMany(s => SupplyText.Cuts(s, lengths)),
+            .. plan.Supplies.Any(s => s.IsEstimate) ? ["Foam and adhesive are estimates."] : ImmutableArray<string>.Empty,
+            .. plan.Supplies.Where(s => s.Kind == SupplyKind.Foam).Select(s => SupplyText.Strips(s, lengths)),
+        ],
         ReportTable.Of(["What", "Needed", "On hand", "Missing"], plan.Supplies.Select(s => ImmutableArray.Create(
             SupplyText.Named(s, lengths), SupplyText.Amount(s, s.Needed, lengths), s.OnHand is { } onHand
                 ? SupplyText.Amount(s, onHand, lengths) : "",

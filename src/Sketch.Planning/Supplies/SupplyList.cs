@@ -17,8 +17,11 @@ internal sealed class SupplyList
 
     private SupplyList(Stash? stash) => _stash = stash;
 
-    /// <summary>Lines, gems and tape first, as the cards name them, then envelopes, foam and adhesive.</summary>
-    public static ImmutableArray<SupplyNeed> Of(BatchFiles files, OrderBook book)
+    /// <summary>What is stuck on first, as the cards name it, then tools, envelopes, foam and adhesive.</summary>
+    /// <param name="files">The batch and what it names.</param>
+    /// <param name="book">What its designs need.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    public static ImmutableArray<SupplyNeed> Of(BatchFiles files, OrderBook book, CancellationToken cancellation = default)
     {
         var list = new SupplyList(files.Stash);
         foreach (var ready in book.Ready)
@@ -28,6 +31,7 @@ internal sealed class SupplyList
 
         foreach (var design in files.Designs)
         {
+            list.AddTools(design);
             list.AddEnvelope(design);
         }
 
@@ -36,19 +40,56 @@ internal sealed class SupplyList
             list.AddFastening(design, [.. book.Ready.Where(r => r.Design == design).Select(r => r.Piece)]);
         }
 
-        return [.. list._needs.OrderBy(n => n.Kind switch { NeedKind.Envelope => 1, NeedKind.Foam => 2, NeedKind.Adhesive => 3, _ => 0 })];
+        return [.. list._needs.OrderBy(Rank).Select(n => InStrips(n, cancellation))];
     }
+
+    private static int Rank(SupplyNeed need) => need.Kind switch
+    {
+        SupplyKind.Stamp or SupplyKind.Die => 1,
+        SupplyKind.Envelope => 2,
+        SupplyKind.Foam => 3,
+        SupplyKind.Adhesive => 4,
+        _ => 0,
+    };
+
+    private static SupplyNeed InStrips(SupplyNeed need, CancellationToken cancellation) =>
+        !need.ByLength || need.Stock.IsEmpty || need.Stock.Any(s => s.StripLength is null) ? need : need with
+        {
+            Cutting = StripPlan.Of(
+                need.Stock, need.Shares.SelectMany(s => s.Lengths.Select(l => (l, s.Design.Order.Count))), cancellation),
+        };
 
     private void AddReady(ReadyPiece ready)
     {
-        var size = ready.Piece.Box.Grow(ready.Piece.Wrap).Size;
-        var kind = ready.Piece.Kind switch { PieceKind.Line => NeedKind.Line, PieceKind.Tape => NeedKind.Tape, _ => NeedKind.Gem };
-        var measure = Length.Min(ready.Piece.Box.Width, ready.Piece.Box.Height);
-        var stock = OnHand(kind, measure, ready.Use.Name, ready.Use.OtherName);
+        var piece = ready.Piece;
+        var traits = piece.Kind.Traits;
+        var kind = SupplyKinds.Find(piece.Kind.Name)!.Value;
+        var hasTwoSides = kind.Traits.Measure == SupplyMeasure.OneOrTwo && !piece.Shape.Traits.IsSizedByOneNumber;
+        Length? measure = hasTwoSides ? null
+            : traits.IsCutToLength ? Length.Min(piece.Box.Width, piece.Box.Height) : piece.Box.Width;
+        Size? size = hasTwoSides ? piece.Box.Size : null;
+        var stock = OnHand(kind, measure, size, ready.Use.Name, ready.Use.OtherName);
         var name = stock.IsEmpty ? (ready.Use.Colours.Length > 0 ? ready.Use.OtherName : null) ?? ready.Use.Name : stock[0].Name;
-        var byLength = kind != NeedKind.Gem;
-        Add(new(kind, name, measure, null, byLength, stock) { IsExpected = true },
-            ready.Design, byLength ? Length.Max(size.Width, size.Height).Nanometres : 1);
+        var cut = piece.Box.Grow(piece.Wrap).Size;
+        var length = Length.Max(cut.Width, cut.Height) + piece.Tails * 2;
+        Add(new(kind, name, measure, size, traits.IsCutToLength, stock) { IsExpected = true },
+            new(ready.Design, traits.IsCutToLength ? length.Nanometres : 1) { Lengths = traits.IsCutToLength ? [length] : [] });
+    }
+
+    /// <summary>The dies and rubber stamps that pieces name: one of each is enough.</summary>
+    private void AddTools(Design design)
+    {
+        foreach (var piece in design.Card.Pieces.Where(p => p.Tool is not null))
+        {
+            var listed = (_stash?.Supplies ?? [])
+                .Where(s => s.Kind.Traits.Count == SupplyCount.Tool && s.Name.Equals(piece.Tool, StringComparison.OrdinalIgnoreCase))
+                .ToImmutableArray();
+            var kind = !listed.IsEmpty ? listed[0].Kind
+                : piece.Matter == PieceMatter.Paper && !piece.Kind.Traits.IsWords ? SupplyKind.Die : SupplyKind.Stamp;
+            Add(new(kind, listed.IsEmpty ? piece.Tool! : listed[0].Name, listed.IsEmpty ? null : listed[0].Measure,
+                listed.IsEmpty ? null : listed[0].Size, false, listed)
+            { IsExpected = true }, new(design, 0));
+        }
     }
 
     private void AddEnvelope(Design design)
@@ -65,52 +106,49 @@ internal sealed class SupplyList
         var stock = fitting.Where(s => s.Name.Equals(colour, StringComparison.OrdinalIgnoreCase)).Concat(fitting).Take(1)
             .ToImmutableArray();
         var name = stock.IsEmpty ? NamedSizes.Envelopes.FirstOrDefault(e => e.Size == size)?.Name ?? "envelope" : stock[0].Name;
-        Add(new(NeedKind.Envelope, name, null, size, false, stock) { IsExpected = face is not null || Counts(SupplyKind.Envelope) },
-            design, 1);
+        Add(new(SupplyKind.Envelope, name, null, size, false, stock) { IsExpected = face is not null || Counts(SupplyKind.Envelope) },
+            new(design, 1));
     }
 
     private void AddFastening(Design design, ImmutableArray<Piece> ready)
     {
-        var adhesive = OnHand(NeedKind.Adhesive, null, "adhesive", null);
+        var adhesive = OnHand(SupplyKind.Adhesive, null, null, "adhesive", null);
         foreach (var piece in design.Card.Pieces.Where(p => p.Matter == PieceMatter.Paper && !ready.Contains(p)))
         {
+            var strips = Fastening.Strips(piece.Box.Size).Nanometres;
             if (piece.Foam > Length.Zero)
             {
-                var stock = OnHand(NeedKind.Foam, piece.Foam, null, null);
+                var stock = OnHand(SupplyKind.Foam, piece.Foam, null, null, null);
                 var byLength = stock.IsEmpty || stock[0].Long is not null;
-                Add(new(NeedKind.Foam, stock.IsEmpty
-                    ? "foam" : stock[0].Name, piece.Foam, null, byLength, stock)
-                { IsExpected = Counts(SupplyKind.Foam) },
-                    design, byLength ? Fastening.Strips(piece.Box.Size)
-                        .Nanometres : Fastening.Pads(piece.Box.Size), Fastening.Strips(piece.Box.Size).Nanometres);
+                var need = new SupplyNeed(SupplyKind.Foam, stock.IsEmpty ? "foam" : stock[0].Name, piece.Foam, null, byLength, stock);
+                Add(need with { IsExpected = Counts(SupplyKind.Foam) },
+                    new(design, byLength ? strips : Fastening.Pads(piece.Box.Size)) { Strips = strips });
             }
             else
             {
-                Add(new(NeedKind.Adhesive, adhesive.IsEmpty ? "adhesive" : adhesive[0].Name, null, null, true, adhesive),
-                    design, Fastening.Strips(piece.Box.Size).Nanometres);
+                Add(new(SupplyKind.Adhesive, adhesive.IsEmpty ? "adhesive" : adhesive[0].Name, null, null, true, adhesive),
+                    new(design, strips));
             }
         }
     }
 
     private bool Counts(SupplyKind kind) => (_stash?.Supplies ?? []).Any(s => s.Kind == kind);
 
-    private ImmutableArray<Supply> OnHand(NeedKind kind, Length? measure, string? name, string? otherName)
+    private ImmutableArray<Supply> OnHand(SupplyKind kind, Length? measure, Size? size, string? name, string? otherName)
     {
-        var of = kind switch
-        {
-            NeedKind.Line => SupplyKind.Line,
-            NeedKind.Gem => SupplyKind.Gem,
-            NeedKind.Foam => SupplyKind.Foam,
-            _ => SupplyKind.Tape,
-        };
-        var fitting = (_stash?.Supplies ?? []).Where(s => s.Kind == of && (measure is null || s.Measure == measure)).ToList();
+        var of = kind == SupplyKind.Adhesive ? SupplyKind.Tape : kind;
+        var fitting = (_stash?.Supplies ?? []).Where(s => s.Kind == of && IsAsLarge(s, measure, size)).ToList();
         var named = new[] { name, otherName }.OfType<string>()
             .Select(n => fitting.Where(s => s.Name.Equals(n, StringComparison.OrdinalIgnoreCase)).ToImmutableArray())
             .FirstOrDefault(s => !s.IsEmpty);
-        return kind == NeedKind.Foam ? [.. fitting.Take(1)] : named.IsDefault ? [] : named;
+        return kind == SupplyKind.Foam ? [.. fitting.Take(1)] : named.IsDefault ? [] : named;
     }
 
-    private void Add(SupplyNeed need, Design design, long perCard, long strips = 0)
+    private static bool IsAsLarge(Supply supply, Length? measure, Size? size) => size is { } box
+        ? supply.Size == box || supply.Size == box.Turned() || (supply.Measure is { } wide && wide == Length.Max(box.Width, box.Height))
+        : measure is null || supply.Measure == measure;
+
+    private void Add(SupplyNeed need, DesignShare share)
     {
         var at = _needs.FindIndex(
             n => n.Kind == need.Kind && n.Measure == need.Measure && n.Size == need.Size && n.ByLength == need.ByLength
@@ -122,12 +160,16 @@ internal sealed class SupplyList
         }
 
         var known = _needs[at];
-        var share = known.Shares.FirstOrDefault(s => s.Design == design);
+        var before = known.Shares.FirstOrDefault(s => s.Design == share.Design);
         _needs[at] = known with
         {
             IsExpected = known.IsExpected || need.IsExpected,
-            Shares = share is null ? known.Shares.Add(new(design, perCard) { Strips = strips })
-                : known.Shares.Replace(share, share with { PerCard = share.PerCard + perCard, Strips = share.Strips + strips }),
+            Shares = before is null ? known.Shares.Add(share) : known.Shares.Replace(before, before with
+            {
+                PerCard = before.PerCard + share.PerCard,
+                Strips = before.Strips + share.Strips,
+                Lengths = before.Lengths.AddRange(share.Lengths),
+            }),
         };
     }
 }

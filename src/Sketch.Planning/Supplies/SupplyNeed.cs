@@ -6,28 +6,6 @@ using Sketch.Units;
 
 namespace Sketch.Planning.Supplies;
 
-/// <summary>Kinds of supplies that a batch needs besides paper.</summary>
-public enum NeedKind
-{
-    /// <summary>Foil line.</summary>
-    Line,
-
-    /// <summary>Gems and dots.</summary>
-    Gem,
-
-    /// <summary>Visible tape.</summary>
-    Tape,
-
-    /// <summary>Foam under raised pieces; an estimate.</summary>
-    Foam,
-
-    /// <summary>Adhesive under all other pieces; an estimate.</summary>
-    Adhesive,
-
-    /// <summary>Envelopes.</summary>
-    Envelope,
-}
-
 /// <summary>How much of a supply a card of one design takes.</summary>
 /// <param name="Design">The design.</param>
 /// <param name="PerCard">Nanometres of length, or pieces.</param>
@@ -35,16 +13,19 @@ public sealed record DesignShare(Design Design, long PerCard)
 {
     /// <summary>For foam, even if counted in pads: length of strips in nanometres.</summary>
     public long Strips { get; init; }
+
+    /// <summary>The length of each piece of a card, for what is cut to length.</summary>
+    public ImmutableArray<Length> Lengths { get; init; } = [];
 }
 
 /// <summary>How much of one supply a batch needs.</summary>
 /// <param name="Kind">What.</param>
 /// <param name="Name">Its name; as spelled in the stash if the stash has it.</param>
 /// <param name="Measure">Width of line or tape, size of a gem, height of foam; null for the rest.</param>
-/// <param name="Size">Size of an envelope; null for the rest.</param>
+/// <param name="Size">Size of an envelope, or of a sticker, stamp or die with width and height; null for the rest.</param>
 /// <param name="ByLength">Whether it is counted in lengths; otherwise in pieces.</param>
 /// <param name="Stock">The stock in the stash; empty if it has none.</param>
-public sealed record SupplyNeed(NeedKind Kind, string Name, Length? Measure, Size? Size, bool ByLength, ImmutableArray<Supply> Stock)
+public sealed record SupplyNeed(SupplyKind Kind, string Name, Length? Measure, Size? Size, bool ByLength, ImmutableArray<Supply> Stock)
 {
     /// <summary>What each design takes.</summary>
     public ImmutableArray<DesignShare> Shares { get; init; } = [];
@@ -55,14 +36,21 @@ public sealed record SupplyNeed(NeedKind Kind, string Name, Length? Measure, Siz
     /// </summary>
     public bool IsExpected { get; init; }
 
-    /// <summary>Whether the amount is an estimate by common practice rather than read from the cards.</summary>
-    public bool IsEstimate => Kind is NeedKind.Foam or NeedKind.Adhesive;
+    /// <summary>How it is cut from strips of one length; null for what is not counted in strips.</summary>
+    public StripPlan? Cutting { get; init; }
 
-    /// <summary>Nanometres of length, or pieces.</summary>
-    public long Needed => Shares.Sum(s => s.PerCard * s.Design.Order.Count);
+    /// <summary>Whether the amount is an estimate by common practice rather than read from the cards.</summary>
+    public bool IsEstimate => Kind is SupplyKind.Foam or SupplyKind.Adhesive;
+
+    /// <summary>Nanometres of length, or pieces, over all cards; one piece of a tool.</summary>
+    public long Total => Kind.Traits.Count == SupplyCount.Tool ? 1 : Shares.Sum(s => s.PerCard * s.Design.Order.Count);
+
+    /// <summary>Strips, else nanometres of length, or pieces.</summary>
+    public long Needed => Cutting?.Plan.Sheets ?? Total;
 
     /// <summary>The same unit; null if the stash does not give it.</summary>
-    public long? OnHand => Stock.IsEmpty ? IsExpected ? 0 : null
+    public long? OnHand => Cutting is not null ? Cutting.OnHand
+        : Stock.IsEmpty ? IsExpected ? 0 : null
         : Stock.All(s => ByLength ? s.Long is not null : s.Pieces is not null)
         ? Stock.Sum(s => ByLength ? s.Long!.Value.Nanometres : s.Pieces!.Value)
         : null;

@@ -1,5 +1,7 @@
 using System.Globalization;
 using Sketch.Assembly;
+using Sketch.Stashes;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Planning.Supplies;
@@ -13,10 +15,11 @@ internal static class SupplyText
     /// <summary>The kind, name and measure, such as <c>gem red 1/8</c>.</summary>
     public static string Named(SupplyNeed need, LengthFormat lengths)
     {
-        var kind = need.Kind.ToString().ToLowerInvariant();
+        var kind = need.Kind.Traits.Word;
         var name = need.Name == kind ? kind : $"{kind} {need.Name}";
-        return need.Measure is { } measure
-            ? $"{name} {(need.Kind == NeedKind.Foam ? LengthFormat.Millimetres(measure) : lengths.Written(measure))}" : name;
+        return need is { Size: { } size, Kind: not SupplyKind.Envelope } ? $"{name} {lengths.Text(size)}"
+            : need.Measure is { } measure
+            ? $"{name} {(need.Kind == SupplyKind.Foam ? LengthFormat.Millimetres(measure) : lengths.Written(measure))}" : name;
     }
 
     /// <summary>The total length and area of all strips of a foam.</summary>
@@ -28,9 +31,43 @@ internal static class SupplyText
             + $"{lengths.Text(Fastening.FoamStrip)} wide, {Math.Ceiling(area).ToString(CultureInfo.InvariantCulture)} {unit}.";
     }
 
+    /// <summary>Whether its strips are proved the fewest, and what to cut from which strip, one sentence each.</summary>
+    public static IEnumerable<string> Cuts(SupplyNeed need, LengthFormat lengths)
+    {
+        if (need.Cutting is not { } cutting)
+        {
+            yield break;
+        }
+
+        yield return $"{Named(need, lengths)}: {Counted.Of(cutting.Plan.Sheets, cutting.Noun)}, "
+            + (cutting.Plan.IsProved ? "proved the fewest." : $"at least {cutting.Plan.LowerBound}.");
+        foreach (var layout in cutting.Plan.Layouts)
+        {
+            var cuts = cutting.Cut(layout).Select(c => $"{c.Count} x {lengths.Text(c.Length)}");
+            var from = (layout.Times == 1 ? $"1 {cutting.Noun}" : $"each of {layout.Times} {cutting.Noun}s")
+                + (layout.IsOffcut ? $" of {Long(layout.Stock.Width, lengths)}" : "");
+            yield return $"From {from} cut {string.Join(", ", cuts)}; {lengths.Text(cutting.Left(layout))} is left.";
+        }
+    }
+
+    /// <summary>The length of a strip or roll; from a yard or a metre on in feet or metres.</summary>
+    private static string Long(Length length, LengthFormat lengths)
+    {
+        var unit = lengths.Metric ? Length.Millimetre(1000) : Length.Inch(InchesInFoot);
+        var isWhole = length.Nanometres % unit.Nanometres == 0;
+        return isWhole && length >= (lengths.Metric ? unit : unit * 3)
+            ? $"{(length.Nanometres / unit.Nanometres).ToString(CultureInfo.InvariantCulture)} {(lengths.Metric ? "m" : "ft")}"
+            : lengths.WithUnit(length);
+    }
+
     /// <summary>An amount with its unit: pieces, feet or metres; lengths rounded up to a tenth.</summary>
     public static string Amount(SupplyNeed need, long amount, LengthFormat lengths)
     {
+        if (need.Cutting is { } cutting)
+        {
+            return $"{Counted.Of(amount, cutting.Noun)} of {Long(cutting.Strip, lengths)}";
+        }
+
         if (!need.ByLength)
         {
             return amount.ToString(CultureInfo.InvariantCulture);

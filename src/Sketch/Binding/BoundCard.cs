@@ -90,8 +90,11 @@ internal sealed record BoundPiece
     /// <summary>The shape of a window, where one is written.</summary>
     public PieceKind? Shape { get; init; }
 
-    /// <summary>The kind whose outline it has: its own, but for a window the window's shape.</summary>
-    public PieceKind OutlineKind => Kind == PieceKind.Window ? Shape ?? PieceKind.Panel : Kind;
+    /// <summary>The name of the rubber stamp of a stamp without a drawing, which is shown in its place; else null.</summary>
+    public NameSyntax? NamedStamp => Kind == PieceKind.Stamp && Rules.File is null ? Rules.Using?.Clause.Tool : null;
+
+    /// <summary>The kind whose outline it has: its own unless its line names a shape; a window without one is a rectangle.</summary>
+    public PieceKind OutlineKind => Shape ?? (Kind == PieceKind.Window ? PieceKind.Panel : Kind);
 
     /// <summary>Whether it is a frame that covers a part of the way round.</summary>
     public bool IsArcFrame => Kind == PieceKind.Frame && Rules.Arc is not null;

@@ -11,6 +11,8 @@ internal static class ClauseFamilies
 {
     private const string ShowingEverywhere = "showing ";
 
+    private const string WrapAtBothEnds = "wrap ";
+
     private static readonly ImmutableArray<string> PlacesAcross = ["left", "right", "beside across", "over across"];
 
     private static readonly ImmutableArray<string> PlacesDown = ["top", "bottom", "beside down", "over down"];
@@ -25,6 +27,7 @@ internal static class ClauseFamilies
         OverClause o => [o.Edge is Edge.Left or Edge.Right ? "over across" : "over down"],
         GapClause or SpreadClause => ["gaps"],
         BorderClause b => ["border " + b.Edge],
+        WrapClause w => [WrapAtBothEnds + w.Edge],
         ArchedClause or OnCircleClause => ["bend"],
         EdgeCutClause c => ["edge cut " + c.Edge],
         ScoredClause s => [$"scored {s.Edge.Name()} {s.Distance.Nanometres}"],
@@ -80,6 +83,7 @@ internal static class ClauseFamilies
                 : family == nameof(CentreClause) ? [.. PlacesAcross, .. PlacesDown]
                 : family == ShowingEverywhere
                 ? [.. PlacesAcross, .. PlacesDown, .. Enum.GetValues<Edge>().Select(e => ShowingEverywhere + e)]
+                : family == WrapAtBothEnds ? [.. Enum.GetValues<Edge>().Select(e => WrapAtBothEnds + e)]
                 : ImmutableArray<string>.Empty;
             foreach (var other in others)
             {

@@ -33,6 +33,8 @@ internal sealed class PieceRules
     private readonly Rule<BesideClause>?[] _beside = new Rule<BesideClause>?[2];
     private readonly Rule<OverClause>?[] _over = new Rule<OverClause>?[2];
     private readonly List<Rule<WithClause>> _replacements = [];
+    private readonly Length?[] _wraps = new Length?[4];
+    private Length? _wrapAtBothEnds;
     private Length? _showingEverywhere;
     private GapClause? _gap;
     private readonly EdgeCut?[] _edgeCuts = new EdgeCut?[4];
@@ -126,8 +128,14 @@ internal sealed class PieceRules
     /// <summary>The height of the foam beneath; null for none.</summary>
     public Length? Foam { get; private set; }
 
-    /// <summary>How much is wrapped round the edge at each end; null for none.</summary>
-    public Length? Wrap { get; private set; }
+    /// <summary>Whether any end is wrapped round the edge.</summary>
+    public bool Wraps => _wrapAtBothEnds is not null || _wraps.Any(w => w is not null);
+
+    /// <summary>Length of each of two ends that hang loose.</summary>
+    public Length Tails { get; private set; }
+
+    /// <summary>The die or rubber stamp that makes it.</summary>
+    public Rule<UsingClause>? Using { get; private set; }
 
     public Rule<ArrangeClause>? Arrange { get; private set; }
 
@@ -206,6 +214,10 @@ internal sealed class PieceRules
 
     /// <summary>The edge on which the piece is centred along an axis.</summary>
     public Rule<OverClause>? OverOn(Axis axis) => _over[(int)axis];
+
+    /// <summary>How much is wrapped round the edge at a side of a piece that runs across or down.</summary>
+    public Length WrapAt(Edge edge, bool runsAcross) => _wraps[(int)edge]
+        ?? (_wrapAtBothEnds is { } both && runsAcross == (edge is Edge.Left or Edge.Right) ? both : Length.Zero);
 
     /// <summary>The gap between two copies.</summary>
     public Length Gap(Axis axis) => _gap is not { } gap ? Length.Zero : axis == Axis.Across ? gap.Across : gap.Down;
@@ -328,6 +340,9 @@ internal sealed class PieceRules
             case MeasureClause { Word: "notch" } notch:
                 Notch ??= new(notch, source);
                 return true;
+            case MeasureClause { Word: "tails" } tails:
+                Tails = tails.Amount;
+                return true;
             case MeasureClause { Word: "letters" } letters:
                 Letters ??= new(letters, source);
                 return true;
@@ -424,8 +439,14 @@ internal sealed class PieceRules
             case RaisedClause raised:
                 Foam ??= raised.Height ?? UsualFoam;
                 break;
-            case WrapClause wrap:
-                Wrap ??= wrap.Amount;
+            case WrapClause { Edge: null } wrap:
+                _wrapAtBothEnds ??= wrap.Amount;
+                break;
+            case WrapClause { Edge: { } end } wrap:
+                _wraps[(int)end] ??= wrap.Amount;
+                break;
+            case UsingClause tool:
+                Using ??= new(tool, source);
                 break;
             default:
                 break;

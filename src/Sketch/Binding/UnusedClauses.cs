@@ -70,7 +70,11 @@ internal static class UnusedClauses
             MeasureClause { Word: "corners" } when !shape.Traits.HasCorners =>
                 "Panels, strips, squares, rounded pieces and tickets have corners to round.",
             QuantityClause when shape != PieceKind.Star => "A star has points: star 2, 6 points.",
-            WrapClause when !piece.Kind.Traits.CanWrap => "Only a panel, strip, line, banner or tape wraps around an edge.",
+            WrapClause when !piece.Kind.Traits.CanWrap => "Only a panel, strip, line, banner, tape, ribbon or twine wraps around an edge.",
+            MeasureClause { Word: "tails" } when !piece.Kind.Traits.HasTails =>
+                "Tails hang from a ribbon or twine: ribbon full x 3/8, tails 2.",
+            UsingClause when piece.Kind.Traits.Matter is not (PieceMatter.Paper or PieceMatter.Ink) || piece.Kind == PieceKind.Ruled =>
+                "A die cuts paper, and a rubber stamp prints text, stamps and sentiments.",
             RaisedClause when piece.Kind.Traits.IsInkOrHole => "Raise the panel or strip that it is on.",
             TurnClause or TuckedClause when piece.Kind == PieceKind.Window => "A window is a hole; turn or tuck the piece that it cuts.",
             _ => null,

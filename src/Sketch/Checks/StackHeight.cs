@@ -6,10 +6,11 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// How thick the closed card is where its front is highest: both halves of the base and, along what lies on what, papers, foam and gems.
+/// How thick the closed card is where its front is highest: both halves of the base and, along what lies on what, papers, foam and what is
+/// ready-made.
 /// Papers count with usual thicknesses, as no sheet is measured: 0.25 mm for cardstock and bases (0.203 to 0.254 mm for 65 to 90 lb cover
-/// in a printed chart of paper weights), 0.15 mm for patterned paper and 0.1 mm for tape (common practice, no source). A gem adds half its
-/// width (common practice, no source).
+/// in a printed chart of paper weights), 0.15 mm for patterned paper (common practice, no source). What is ready-made has the
+/// thickness of its kind: see <see cref="PieceTraits.ThicknessAt"/>.
 /// </summary>
 /// <param name="Front">The thickness.</param>
 /// <param name="Highest">The piece on top there; null when nothing lies on the front.</param>
@@ -17,7 +18,6 @@ public sealed record StackHeight(Length Front, Piece? Highest)
 {
     private static readonly Length Cardstock = Length.Millimetre(0.25m);
     private static readonly Length PatternedPaper = Length.Millimetre(0.15m);
-    private static readonly Length Tape = Length.Millimetre(0.1m);
 
     /// <summary>Measures a card.</summary>
     public static StackHeight Of(LaidOutCard card)
@@ -38,16 +38,15 @@ public sealed record StackHeight(Length Front, Piece? Highest)
         return highest < 0 ? new(halves, null) : new(halves + tops[highest], card.Pieces[highest]);
     }
 
-    private static Length Thickness(Piece piece) => (piece.Matter, piece.Kind) switch
+    private static Length Thickness(Piece piece) => piece.Matter switch
     {
-        (PieceMatter.Paper, _) => piece.Paint.Look.Pattern switch
+        PieceMatter.Paper => piece.Paint.Look.Pattern switch
         {
             PaperPattern.Plain or PaperPattern.Cardstock or PaperPattern.Kraft or PaperPattern.Foil or PaperPattern.Pearl
                 or PaperPattern.Patches => Cardstock,
             _ => PatternedPaper,
         },
-        (PieceMatter.Ready, PieceKind.Gem) => piece.Box.Width / 2,
-        (PieceMatter.Ready, _) => Tape,
+        PieceMatter.Ready => piece.Kind.Traits.ThicknessAt(piece.Box.Size),
         _ => Length.Zero,
     };
 }

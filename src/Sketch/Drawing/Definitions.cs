@@ -73,6 +73,17 @@ internal sealed class Definitions(SvgIds ids)
         "bead-" + colour.Hex[1..], 0.36, 0.32, 0.75,
         [(0, White, 1), (0.35, colour, 1), (0.8, Shades.Lighten(colour, -0.14), 1), (1, Shades.Lighten(colour, -0.24), 1)]);
 
+    /// <summary>Enamel: an even colour, a little lighter where the light falls and darker at the rim.</summary>
+    internal string Enamel(Rgb colour) => Radial(
+        "enamel-" + colour.Hex[1..], 0.4, 0.36, 0.72,
+        [(0, Shades.Lighten(colour, 0.16), 1), (0.55, colour, 1), (1, Shades.Lighten(colour, -0.18), 1)]);
+
+    /// <summary>A dome of metal or plastic.</summary>
+    internal string Dome(Rgb colour) => Radial(
+        "dome-" + colour.Hex[1..], 0.34, 0.3, 0.85,
+        [(0, Shades.Mix(colour, White, 0.6), 1), (0.35, Shades.Lighten(colour, 0.1), 1), (0.75, colour, 1),
+            (1, Shades.Lighten(colour, -0.22), 1)]);
+
     private static Rgb White => new(255, 255, 255);
 
     private static Rgb Ink => Shadow.Colour;

@@ -5,8 +5,8 @@ using Sketch.Shapes;
 namespace Sketch.Drawing;
 
 /// <summary>
-/// A round stick-on gem: eight facets round a flat top, each shaded by its direction, and a glint; a smooth bead if it is
-/// of pearl.
+/// A stick-on gem: facets round a flat top, each shaded by its direction, and a glint. A round one has eight facets, or is a smooth bead if
+/// it is of pearl; one with corners has a facet for each of its sides.
 /// </summary>
 internal static class Gem
 {
@@ -15,6 +15,12 @@ internal static class Gem
 
     internal static void Draw(SvgWriter svg, Definitions definitions, PieceDesign design)
     {
+        if (!design.Rim.Corners.IsEmpty)
+        {
+            DrawShaped(svg, definitions, design);
+            return;
+        }
+
         var radius = Math.Min(design.Width, design.Height) / 2;
         var centre = new Point(design.Width / 2, design.Height / 2);
         var fall = Affine.Turn(-design.Degrees, default).Apply(new(radius * 0.12, radius * 0.2));
@@ -31,6 +37,57 @@ internal static class Gem
         }
 
         Glint(svg, centre, radius, design.Degrees);
+    }
+
+    private static void DrawShaped(SvgWriter svg, Definitions definitions, PieceDesign design)
+    {
+        var corners = design.Rim.Corners;
+        var centre = new Point(corners.Average(c => c.X), corners.Average(c => c.Y));
+        var radius = Math.Min(design.Width, design.Height) / 2;
+        var fall = Affine.Turn(-design.Degrees, default).Apply(new(radius * 0.12, radius * 0.2));
+        Outlined(Shadow.Colour.Hex, 0.2, fall.X, fall.Y);
+        Outlined(Shadow.Colour.Hex, 0.26, fall.X / 2, fall.Y / 2);
+        Outlined(design.Look.Pattern == PaperPattern.Pearl ? definitions.PearlBody(design.Look.Ground)
+            : definitions.GemBody(design.Look.Ground), 1, 0, 0);
+        for (var i = 0; i < corners.Length; i++)
+        {
+            var (a, b) = (corners[i], corners[(i + 1) % corners.Length]);
+            Facet(svg, [a, b, Inner(b), Inner(a)], Facing(a, b, design.Degrees));
+        }
+
+        svg.Open("path").Attribute("fill", "#ffffff").Attribute("fill-opacity", 0.14)
+            .Attribute("d", Closed([.. corners.Select(Inner)])).Close();
+        Glint(svg, centre, radius, design.Degrees);
+
+        Point Inner(Point rim) => new(centre.X + (rim.X - centre.X) * Top, centre.Y + (rim.Y - centre.Y) * Top);
+
+        void Outlined(string fill, double opacity, double right, double down)
+        {
+            svg.Open("path").Attribute("fill", fill).Attribute("fill-opacity", opacity)
+                .Attribute("d", Closed([.. corners.Select(c => new Point(c.X + right, c.Y + down))])).Close();
+        }
+    }
+
+    /// <summary>How directly a facet at an edge faces the light in the upper left, from -1 to 1.</summary>
+    private static double Facing(Point a, Point b, double degrees)
+    {
+        var outwards = Math.Atan2(a.X - b.X, b.Y - a.Y) * 180 / Math.PI;
+        return Math.Cos((outwards + degrees - 235) * Math.PI / 180);
+    }
+
+    private static void Facet(SvgWriter svg, ReadOnlySpan<Point> corners, double facing) =>
+        svg.Open("path").Attribute("fill", facing > 0 ? "#ffffff" : Shadow.Colour.Hex)
+            .Attribute("fill-opacity", facing > 0 ? facing * 0.42 : -facing * 0.3).Attribute("d", Closed(corners)).Close();
+
+    private static string Closed(ReadOnlySpan<Point> corners)
+    {
+        var path = new PathText().Move(corners[0].X, corners[0].Y);
+        foreach (var corner in corners[1..])
+        {
+            path.LineTo(corner.X, corner.Y);
+        }
+
+        return path.End().ToString();
     }
 
     private static void Cut(SvgWriter svg, Point centre, double radius, double degrees)

@@ -11,7 +11,14 @@ internal enum Appearance
     Paper,
     Ink,
     Gem,
+    Dot,
+    Brad,
+    Button,
+    Bow,
+    Sticker,
     Tape,
+    Ribbon,
+    Twine,
 }
 
 /// <summary>
@@ -37,6 +44,12 @@ internal readonly record struct PieceDesign(Appearance Appearance, PaperLook Loo
     /// <summary>Its score lines as SVG path data; empty for none.</summary>
     internal string Scores { get; init; } = "";
 
+    /// <summary>The corners of a gem that is not round; none for anything else.</summary>
+    internal Rim Rim { get; init; }
+
+    /// <summary>Millimetres of each of two ends that hang loose from the middle.</summary>
+    internal double Tails { get; init; }
+
     /// <summary>Millimetres of its upper side above what lies beneath it.</summary>
     internal double Lift { get; init; }
 
@@ -59,6 +72,13 @@ internal readonly record struct PieceDesign(Appearance Appearance, PaperLook Loo
             (PieceMatter.Paper, _) => Appearance.Paper,
             (PieceMatter.Ink, _) => Appearance.Ink,
             (PieceMatter.Ready, PieceKind.Gem) => Appearance.Gem,
+            (PieceMatter.Ready, PieceKind.Dot) => Appearance.Dot,
+            (PieceMatter.Ready, PieceKind.Brad) => Appearance.Brad,
+            (PieceMatter.Ready, PieceKind.Button) => Appearance.Button,
+            (PieceMatter.Ready, PieceKind.Bow) => Appearance.Bow,
+            (PieceMatter.Ready, PieceKind.Sticker) => Appearance.Sticker,
+            (PieceMatter.Ready, PieceKind.Ribbon) => Appearance.Ribbon,
+            (PieceMatter.Ready, PieceKind.Twine) => Appearance.Twine,
             (PieceMatter.Ready, _) => Appearance.Tape,
             _ => null,
         };
@@ -83,6 +103,8 @@ internal readonly record struct PieceDesign(Appearance Appearance, PaperLook Loo
             Stitches = new Outline(piece.Stitches).Transform(origin).ToOpenSvgPath(),
             Scores = new Outline([.. piece.Scores.Select(s => new Contour(s.From, [Segment.Line(s.To)]))]).Transform(origin)
                 .ToOpenSvgPath(),
+            Rim = how == Appearance.Gem && piece.Shape != PieceKind.Gem ? Rim.Of(piece.Outline.Transform(origin)) : Rim.None,
+            Tails = piece.Tails.Millimetres,
             Lift = piece.Foam.Millimetres + Shadow.FlatHeight,
             Degrees = (int)Math.Round(Math.Atan2(piece.Turning.B, piece.Turning.A) * 180 / Math.PI),
         };

@@ -1,6 +1,7 @@
 using Sketch.Colours;
 using Sketch.Drawing.Papers;
 using Sketch.Papers;
+using Sketch.Shapes;
 
 namespace Sketch.Drawing;
 
@@ -10,6 +11,9 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double d
     private const double EdgeWidth = 0.14;
 
     private const double StitchWidth = 0.35;
+
+    /// <summary>Millimetres of the white rim round a sticker.</summary>
+    private const double StickerRim = 0.8;
 
     /// <summary>How crowded the face is.</summary>
     internal Crowding Crowding { get; set; }
@@ -30,6 +34,21 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double d
                 Paper(svg, design, id);
                 svg.Close();
                 break;
+            case Appearance.Dot:
+                RoundThings.Dot(svg, definitions, design);
+                break;
+            case Appearance.Brad:
+                RoundThings.Brad(svg, definitions, design);
+                break;
+            case Appearance.Button:
+                RoundThings.Button(svg, definitions, design);
+                break;
+            case Appearance.Bow:
+                Bow(svg, design, id);
+                break;
+            case Appearance.Ribbon or Appearance.Twine:
+                Cord(svg, design, id);
+                break;
             default:
                 Paper(svg, design, id);
                 break;
@@ -38,6 +57,52 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double d
         if (design.InkLook is { } ink)
         {
             Ink(svg, design, design.Ink, ink);
+        }
+    }
+
+    /// <summary>What a ready-made thing has on top of its figures, within its outline.</summary>
+    private static void Texture(SvgWriter svg, PieceDesign design, string cut)
+    {
+        switch (design.Appearance)
+        {
+            case Appearance.Ribbon:
+                RibbonTexture.Woven(svg, design);
+                break;
+            case Appearance.Twine:
+                RibbonTexture.Twisted(svg, design);
+                break;
+            case Appearance.Sticker:
+                // The white rim that is left round the print; half of it lies outside the clip.
+                svg.Open("use").Reference(cut).Attribute("fill", "none").Attribute("stroke", "#ffffff")
+                    .Attribute("stroke-width", 2 * StickerRim).Close();
+                break;
+        }
+    }
+
+    /// <summary>A bow part by part, so that its loops and its knot stand out.</summary>
+    private void Bow(SvgWriter svg, PieceDesign design, string id)
+    {
+        foreach (var part in BowForm.Parts(new(0, 0, design.Width, design.Height)))
+        {
+            Paper(svg, design with { Cut = part.ToSvgPath(), Lift = Shadow.FlatHeight }, id);
+        }
+    }
+
+    /// <summary>Ribbon or twine, and the ends that hang from it.</summary>
+    private void Cord(SvgWriter svg, PieceDesign design, string id)
+    {
+        Paper(svg, design, id);
+        if (design.Tails > 0 && design.Appearance == Appearance.Twine)
+        {
+            RibbonTexture.TwineTails(svg, design);
+        }
+        else if (design.Tails > 0)
+        {
+            var (left, right, knot) = RibbonTexture.Tails(design);
+            foreach (var part in new[] { left, right, knot })
+            {
+                Paper(svg, design with { Cut = new Outline([part]).ToSvgPath(), Appearance = Appearance.Paper }, id);
+            }
         }
     }
 
@@ -66,12 +131,17 @@ internal sealed class PieceDrawing(Definitions definitions, SvgIds ids, double d
         }
 
         svg.Open("use").Reference(cut).Attribute("fill", definitions.Ground(design.Look, design.Width, design.Height)).Close();
-        if (Figures.HasAny(design))
+        if (Figures.HasAny(design) || design.Appearance is Appearance.Ribbon or Appearance.Twine or Appearance.Sticker)
         {
             var clipId = ids.Claim(id + "-clip");
             svg.Open("clipPath").Attribute("id", clipId).Open("use").Reference(cut).Close().Close();
             svg.Open("g").Attribute("clip-path", $"url(#{clipId})");
-            Figures.Draw(new(svg, design.Look, design.Width, design.Height, design.Seed), dotsPerInch);
+            if (Figures.HasAny(design) && design.Appearance != Appearance.Twine)
+            {
+                Figures.Draw(new(svg, design.Look, design.Width, design.Height, design.Seed), dotsPerInch);
+            }
+
+            Texture(svg, design, cut);
             if (design.Look.Pattern == PaperPattern.Patches)
             {
                 svg.Open("use").Reference(cut).Attribute("fill", "none").Attribute("stroke", Patchwork.Seam.Hex)

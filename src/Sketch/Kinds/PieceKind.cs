@@ -42,6 +42,27 @@ public enum PieceKind
     /// <summary>A stick-on gem.</summary>
     Gem,
 
+    /// <summary>A round, domed dot of enamel.</summary>
+    Dot,
+
+    /// <summary>A paper fastener with a domed head.</summary>
+    Brad,
+
+    /// <summary>A button with holes.</summary>
+    Button,
+
+    /// <summary>A tied bow.</summary>
+    Bow,
+
+    /// <summary>A printed sticker.</summary>
+    Sticker,
+
+    /// <summary>A length of ribbon.</summary>
+    Ribbon,
+
+    /// <summary>A length of twisted cord.</summary>
+    Twine,
+
     /// <summary>A length of decorative tape.</summary>
     Tape,
 
@@ -98,6 +119,9 @@ public enum PieceKind
 
     /// <summary>A rectangle with a thumb notch in its upper edge.</summary>
     Pocket,
+
+    /// <summary>A drop with its point upwards.</summary>
+    Drop,
 
     /// <summary>A shape cut from a drawing in a file.</summary>
     Outline,

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Sketch.Shapes;
+using Sketch.Units;
 
 namespace Sketch.Kinds;
 
@@ -13,16 +14,7 @@ public static class PieceKinds
         [PieceKind.Mat] = new("mat") { IsLayer = true },
         [PieceKind.Shadow] = new("shadow") { IsLayer = true, HasLine = false },
         [PieceKind.Strip] = new("strip") { Shape = Shape.Rectangle, HasCorners = true, CanWrap = true, IsCutByRuler = true },
-        [PieceKind.Line] = new("line")
-        {
-            Shape = Shape.Rectangle,
-            HasCorners = true,
-            CanWrap = true,
-            IsCutByRuler = true,
-            HoldsWords = false,
-            IsSizedByThickness = true,
-            SharesRoom = false,
-        },
+        [PieceKind.Line] = Lengthwise("line", PieceMatter.Paper) with { HasCorners = true, IsCutByRuler = true },
         [PieceKind.Frame] = new("frame") { HoldsWords = false, IsCutByRuler = true, IsSizedByThickness = true, SharesRoom = false },
         [PieceKind.Group] = new("group", PieceMatter.Unseen) { HoldsWords = false, HasOutlineToFrame = false },
         [PieceKind.Word] = new("word") { IsWords = true, FollowsLetters = true, IsSizedByOneNumber = true },
@@ -30,15 +22,36 @@ public static class PieceKinds
         [PieceKind.Text] = new("text", PieceMatter.Ink) { IsWords = true, HasOutlineToFrame = false, IsSizedByOneNumber = true },
         [PieceKind.Stamp] = new("stamp", PieceMatter.Ink) { IsDrawing = true, HoldsWords = false, IsSizedByOneNumber = true },
         [PieceKind.Ruled] = new("ruled", PieceMatter.Ink) { HoldsWords = false, HasOutlineToFrame = false },
-        [PieceKind.Gem] = new("gem", PieceMatter.Ready)
+        [PieceKind.Gem] = Domed("gem") with { TakesShape = true, WidthsPerThickness = 2 },
+        [PieceKind.Dot] = Domed("dot") with { WidthsPerThickness = 3 },
+        [PieceKind.Brad] = Domed("brad") with { WidthsPerThickness = 4 },
+        [PieceKind.Button] = Domed("button") with { Thickness = Length.Millimetre(2) },
+        [PieceKind.Bow] = Ready("bow") with
         {
-            Shape = Shape.Circle,
+            Shape = Shape.Bow,
             HoldsWords = false,
             SharesRoom = false,
             IsSizedByOneNumber = true,
+            Thickness = Length.Millimetre(3),
         },
-        [PieceKind.Tape] = new("tape", PieceMatter.Ready) { Shape = Shape.Rectangle, HasCorners = true, CanWrap = true },
-        [PieceKind.Window] = new("window", PieceMatter.Hole) { HoldsWords = false },
+        [PieceKind.Sticker] = Ready("sticker") with
+        {
+            Shape = Shape.Rectangle,
+            TakesShape = true,
+            HasCorners = true,
+            Thickness = Length.Millimetre(0.1m),
+        },
+        [PieceKind.Tape] = Lengthwise("tape", PieceMatter.Ready) with
+        {
+            HasCorners = true,
+            HoldsWords = true,
+            SharesRoom = true,
+            IsSizedByThickness = false,
+            Thickness = Length.Millimetre(0.1m),
+        },
+        [PieceKind.Ribbon] = Lengthwise("ribbon", PieceMatter.Ready) with { HasTails = true, Thickness = Length.Millimetre(0.4m) },
+        [PieceKind.Twine] = Lengthwise("twine", PieceMatter.Ready) with { HasTails = true, WidthsPerThickness = 1 },
+        [PieceKind.Window] = new("window", PieceMatter.Hole) { TakesShape = true, HoldsWords = false },
         [PieceKind.Square] = Shaped("square", Shape.Square) with
         {
             HasCorners = true,
@@ -62,6 +75,7 @@ public static class PieceKinds
         [PieceKind.Quatrefoil] = Shaped("quatrefoil", Shape.Quatrefoil) with { IsSizedByOneNumber = true },
         [PieceKind.Pennant] = Shaped("pennant", Shape.Pennant) with { IsCutByRuler = true },
         [PieceKind.Pocket] = Shaped("pocket", Shape.Pocket) with { IsCutByRuler = true },
+        [PieceKind.Drop] = Shaped("drop", Shape.Drop) with { IsSizedByOneNumber = true },
         [PieceKind.Outline] = new("outline") { IsShape = true, IsDrawing = true, IsSizedByOneNumber = true },
     }.ToFrozenDictionary();
 
@@ -75,6 +89,29 @@ public static class PieceKinds
     public static PieceKind? Find(string word) => Named.TryGetValue(word, out var kind) ? kind : null;
 
     private static PieceTraits Shaped(string word, Shape shape) => new(word) { Shape = shape, IsShape = true };
+
+    private static PieceTraits Ready(string word) => new(word, PieceMatter.Ready);
+
+    /// <summary>What is round, small and hard.</summary>
+    private static PieceTraits Domed(string word) => Ready(word) with
+    {
+        Shape = Shape.Circle,
+        HoldsWords = false,
+        SharesRoom = false,
+        IsSizedByOneNumber = true,
+        IsSmallPart = true,
+    };
+
+    /// <summary>What is bought by its thickness and cut to length.</summary>
+    private static PieceTraits Lengthwise(string word, PieceMatter matter) => new(word, matter)
+    {
+        Shape = Shape.Rectangle,
+        CanWrap = true,
+        HoldsWords = false,
+        SharesRoom = false,
+        IsSizedByThickness = true,
+        IsCutToLength = true,
+    };
 
     extension(PieceKind kind)
     {

@@ -9,7 +9,7 @@ public enum PieceMatter
     /// <summary>Inked on what lies beneath: text, stamps, writing lines.</summary>
     Ink,
 
-    /// <summary>A ready-made thing that is stuck on: gems, tape.</summary>
+    /// <summary>A ready-made thing that is stuck on: gems, stickers, tape, ribbon.</summary>
     Ready,
 
     /// <summary>A hole; it cuts its parent.</summary>

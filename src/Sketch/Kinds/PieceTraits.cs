@@ -1,4 +1,5 @@
 using Sketch.Shapes;
+using Sketch.Units;
 
 namespace Sketch.Kinds;
 
@@ -18,6 +19,9 @@ public sealed record PieceTraits(string Word, PieceMatter Matter = PieceMatter.P
 
     /// <summary>Whether its word names a shape, which a window may have too.</summary>
     public bool IsShape { get; init; }
+
+    /// <summary>Whether the word of a shape may follow its own, as in <c>window circle 2</c>.</summary>
+    public bool TakesShape { get; init; }
 
     /// <summary>Whether its outline is a drawing from a file.</summary>
     public bool IsDrawing { get; init; }
@@ -46,6 +50,23 @@ public sealed record PieceTraits(string Word, PieceMatter Matter = PieceMatter.P
     /// <summary>Whether one number is its thickness.</summary>
     public bool IsSizedByThickness { get; init; }
 
+    /// <summary>Whether it is cut to length from a roll or strip of its own width: lines, tape, ribbon, twine.</summary>
+    public bool IsCutToLength { get; init; }
+
+    /// <summary>Whether two loose ends may hang from its middle.</summary>
+    public bool HasTails { get; init; }
+
+    /// <summary>
+    /// Whether it is a hard part that can be swallowed: 16 CFR 1501 exempts paper, fabric, yarn and string from its rule on small parts.
+    /// </summary>
+    public bool IsSmallPart { get; init; }
+
+    /// <summary>The thickness of what is ready-made; zero where it depends on the width (common practice, no source).</summary>
+    public Length Thickness { get; init; }
+
+    /// <summary>How many times as wide as thick a ready-made thing is; 0 if its thickness is fixed (common practice, no source).</summary>
+    public int WidthsPerThickness { get; init; }
+
     /// <summary>Whether copies without a size share the room equally.</summary>
     public bool SharesRoom { get; init; } = true;
 
@@ -54,6 +75,10 @@ public sealed record PieceTraits(string Word, PieceMatter Matter = PieceMatter.P
 
     /// <summary>Whether nothing can lie on it, lie under it as a mat, or raise it: ink and holes.</summary>
     public bool IsInkOrHole => Matter is PieceMatter.Ink or PieceMatter.Hole;
+
+    /// <summary>The thickness of a ready-made thing of that size; zero for what has none of its own.</summary>
+    public Length ThicknessAt(Size size) =>
+        WidthsPerThickness == 0 ? Thickness : Length.Min(size.Width, size.Height) / WidthsPerThickness;
 
     /// <summary>Whether mats may lie under it.</summary>
     public bool TakesMats => !IsInkOrHole && Matter != PieceMatter.Unseen;

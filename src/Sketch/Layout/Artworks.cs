@@ -19,7 +19,9 @@ internal sealed class Artworks(IWorld world, FindingBag findings)
             if (_read.TryAdd(("", bound.Location.ToString()), null))
             {
                 findings.Add(FindingCatalogue.Expected, bound.Location, $"A {bound.Kind.Name} needs a file, but none is named.",
-                    $"Write {bound.Kind.Name} 2 wide, file \"boat.svg\".");
+                    bound.Kind == PieceKind.Stamp
+                        ? "Write stamp 2 wide, file \"boat.svg\", or width x height and its name: stamp 2 x 1, using lighthouse."
+                        : $"Write {bound.Kind.Name} 2 wide, file \"boat.svg\".");
             }
 
             return null;

@@ -20,6 +20,9 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     /// </summary>
     private const double BetweenLines = WordBlock.LinePitch - 0.4;
 
+    /// <summary>How much of the width of a stamp its name takes.</summary>
+    private const double NameShare = 0.8;
+
     /// <summary>The number of corners and curves above which an outline is long: a word of eighty letters.</summary>
     private const int LongOutline = 2_000;
 
@@ -27,6 +30,11 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     public Outline Own(Node node, Rect box)
     {
         var bound = node.Bound;
+        if (bound.NamedStamp is not null)
+        {
+            return NamedStamp(node, box);
+        }
+
         if (bound.OutlineKind.Traits.IsDrawing)
         {
             return artworks.Of(node) is { } drawing ? Stretch(drawing, Bounds.Of(box)) : Outline.Empty;
@@ -100,7 +108,8 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
     public PieceWords? InkedWords(Node node, Rect box, Paint? ink)
     {
         var bound = node.Bound;
-        if (bound.Kind.Traits.IsWords || words.Shape(node) is not { } shaped || sizes.WordSizes.LetterHeight(node) is not { } letters)
+        if (bound.Kind.Traits.IsWords || bound.NamedStamp is not null || words.Shape(node) is not { } shaped
+            || sizes.WordSizes.LetterHeight(node) is not { } letters)
         {
             return null;
         }
@@ -134,6 +143,21 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             Room = box,
             Height = shaped.Height * letters.Millimetres,
         };
+    }
+
+    /// <summary>A rubber stamp of which only the name and the size are known: its name in a thin frame.</summary>
+    private Outline NamedStamp(Node node, Rect box)
+    {
+        var line = Length.NearestMillimetres(RuleThickness);
+        var frame = ShapeOutline.Build(Shape.Rounded, ShapeStyle.Plain, box)
+            .Subtract(ShapeOutline.Build(Shape.Rounded, ShapeStyle.Plain, box.Grow(Insets.All(-line))));
+        if (words.Shape(node) is not { Width: > 0, Height: > 0 } name)
+        {
+            return frame;
+        }
+
+        var letters = Math.Min(box.Width.Millimetres * NameShare / name.Width, box.Height.Millimetres / 4 / name.Height);
+        return new([.. frame.Contours, .. name.In(Bounds.Of(box), letters).Contours]);
     }
 
     private Outline CutRound(Node node, Rect box)

@@ -297,7 +297,7 @@ internal sealed class PieceWriter(
         return new(node.Path, bound.Kind, paint, box, own, bound.Location)
         {
             Wrap = WrapOf(bound, box),
-            Written = Proportions.HasProportion(node) && bound.Size is SingleSize single && bound.Rules.Wrap is null
+            Written = Proportions.HasProportion(node) && bound.Size is SingleSize single && !bound.Rules.Wraps
                 ? single.Measure == SingleMeasure.High ? WrittenMeasure.Height : WrittenMeasure.Width : null,
             Sizing = SizingOf(bound, Proportions.HasProportion(node)),
             Anchor = !node.Set.IsRepeat && places.Anchor(node, Axis.Across) is { } x && places.Anchor(node, Axis.Down) is { } y
@@ -310,6 +310,9 @@ internal sealed class PieceWriter(
             Stitched = bound.Rules.Stitched?.Clause.Distance,
             Scored = [.. bound.Rules.Scores.Select(s => (s.Clause.Edge, s.Clause.Distance))],
             Finished = bound.IsArcFrame && !own.IsEmpty ? own.Bounds.ToRect() : box,
+            Shape = bound.OutlineKind,
+            Tails = bound.Rules.Tails,
+            Tool = bound.Rules.Using?.Clause.Tool.Text,
         };
     }
 
@@ -369,10 +372,10 @@ internal sealed class PieceWriter(
             || (node.Bound.Size is BoxSize box && (box.Width is FullExtent || box.Height is FullExtent));
     }
 
-    /// <summary>A wrap adds to both ends of the longer direction, or of the one that is full.</summary>
+    /// <summary>A wrap without an edge adds to both ends of the longer direction, or of the one that is full.</summary>
     private static Insets WrapOf(BoundPiece bound, Rect box)
     {
-        if (bound.Rules.Wrap is not { } wrap)
+        if (!bound.Rules.Wraps)
         {
             return default;
         }
@@ -381,6 +384,8 @@ internal sealed class PieceWriter(
             : bound.Size is BoxSize { Width: FullExtent, Height: not FullExtent } ? true
             : bound.Size is BoxSize { Width: not FullExtent, Height: FullExtent } ? false
             : box.Width >= box.Height;
-        return across ? new(wrap, Length.Zero, wrap, Length.Zero) : new(Length.Zero, wrap, Length.Zero, wrap);
+        return new(At(Edge.Left), At(Edge.Top), At(Edge.Right), At(Edge.Bottom));
+
+        Length At(Edge edge) => bound.Rules.WrapAt(edge, across);
     }
 }

@@ -102,11 +102,11 @@ internal sealed class StackPins(StackSizes sizes, NameLookup names, Words words,
     {
         var bound = node.Bound;
         var location = new Location(bound.Location.Source, single.Span);
-        if (bound.Kind == PieceKind.Line)
+        if (bound.Kind.Traits is { IsCutToLength: true, IsSizedByThickness: true })
         {
             if (bound.Rules.Along is not { } along)
             {
-                return findings.Refuse(node, single.Span, "This line has a thickness, but no direction.",
+                return findings.Refuse(node, single.Span, $"This {bound.Kind.Name} has a thickness, but no direction.",
                     "Write along top, or a size such as full x 1/16.");
             }
 
@@ -130,7 +130,9 @@ internal sealed class StackPins(StackSizes sizes, NameLookup names, Words words,
                 ? LengthFormat.Ruler(single.Value, LengthFormat.FinestMarks) : LengthFormat.Millimetres(single.Value);
             return findings.Refuse(node, single.Span, $"A {bound.Kind.Name} needs width x height; one number does not say which.",
                 bound.Kind == PieceKind.Panel ? $"Write panel {value} x {value}, or square {value}."
-                    : $"Write {bound.Kind.Name} full x {value}, or {bound.Kind.Name} {value} x full.");
+                    : bound.Kind.Traits.TakesShape
+                    ? $"Write {bound.Kind.Name} {value} x {value}, or a shape: {bound.Kind.Name} circle {value}."
+                : $"Write {bound.Kind.Name} full x {value}, or {bound.Kind.Name} {value} x full.");
         }
 
         var writtenAxis = single.Measure == SingleMeasure.High ? Axis.Down : Axis.Across;

@@ -27,8 +27,8 @@ internal sealed class SuitedSizes(UnitSystem units, FindingBag findings)
             Report(node, FindingCatalogue.BadSize, null,
                 $"A {kind.Name} is as high as it is wide, but {node.Set.Called} would be "
                     + $"{Text(size.Width)} wide and {Text(size.Height)} high.",
-                kind == PieceKind.Square ? "Write panel for other proportions, or one number." : kind == PieceKind.Gem
-                    ? "Write one number: gem 1/8." : "Write oval for other proportions, or one number.");
+                kind == PieceKind.Square ? "Write panel for other proportions, or one number." : kind.Traits.IsSmallPart
+                    ? $"Write one number: {kind.Name} 1/8." : "Write oval for other proportions, or one number.");
         }
 
         CheckPoints(node);

@@ -45,9 +45,16 @@ internal sealed class Words(IWorld world, BoundFont? cardFont, UnitSystem units,
     public static (Length Left, Length Right) Notches(BoundPiece bound, Size size) =>
         bound.Kind == PieceKind.Banner ? bound.Rules.Style.Notches(size) : default;
 
-    /// <summary>The lines of words of one copy: all texts of a line without a count, else its own.</summary>
+    /// <summary>
+    /// The lines of words of one copy: all texts of a line without a count, else its own; of a rubber stamp without a drawing its name.
+    /// </summary>
     public static ImmutableArray<QuotedSyntax> LinesOf(Node node)
     {
+        if (node.Bound.NamedStamp is { } stamp)
+        {
+            return [new(stamp.Text.Replace('-', ' '), stamp.Span)];
+        }
+
         var texts = node.Bound.Texts;
         return !node.Set.IsRepeat || texts.Length <= 1 || texts.Length != node.Set.Copies.Length ? texts : [texts[node.Index]];
     }

@@ -103,6 +103,17 @@ public sealed record Piece(
             _ => (Box.Bottom - s.Distance).Millimetres,
         }))];
 
+    /// <summary>The kind whose outline it has: its own unless its line names a shape, as in <c>gem star 1/4</c>.</summary>
+    public PieceKind Shape { get => _shape ?? Kind; init => _shape = value; }
+
+    private readonly PieceKind? _shape;
+
+    /// <summary>Length of each of two ends that hang loose from its middle; they count in no size and no check.</summary>
+    public Length Tails { get; init; }
+
+    /// <summary>The name of the die or rubber stamp that makes it; null for none.</summary>
+    public string? Tool { get; init; }
+
     /// <summary>Whether it is bought by its thickness and only cut to length, if at all: foil lines, gems, tape.</summary>
     public bool IsReadyMade => Matter == PieceMatter.Ready || Kind == PieceKind.Line;
 

@@ -56,4 +56,10 @@ public enum Shape
 
     /// <summary>A rectangle with a half-round notch for a thumb in its upper edge.</summary>
     Pocket,
+
+    /// <summary>A drop: round at the bottom, with a point at the top.</summary>
+    Drop,
+
+    /// <summary>The silhouette of a tied bow: two loops, a knot and two tails.</summary>
+    Bow,
 }

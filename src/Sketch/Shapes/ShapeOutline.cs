@@ -57,6 +57,10 @@ public static class ShapeOutline
                     new(place.Left, place.Top), new(place.Right, place.Top), new(place.Centre.X, place.Bottom))]);
             case Shape.Pocket:
                 return new([PocketForm.Draw(place, style.ThumbNotch(size).Millimetres)]);
+            case Shape.Drop:
+                return new([DropForm.Draw(place)]);
+            case Shape.Bow:
+                return BowForm.Silhouette(place);
             default:
                 throw new ArgumentOutOfRangeException(nameof(shape));
         }

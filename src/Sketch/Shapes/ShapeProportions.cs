@@ -15,9 +15,11 @@ namespace Sketch.Shapes;
 /// <item><term>arch</term><description>3/2</description></item>
 /// <item><term>tag</term><description>2</description></item>
 /// <item><term>pennant</term><description>5/4</description></item>
+/// <item><term>drop</term><description>3/2</description></item>
+/// <item><term>bow</term><description>3/4</description></item>
 /// </list>
-/// Rectangle, rounded, oval, banner, ticket, notched and pocket have none. Heart, arch, tag and pennant are choices of this language,
-/// not standards.
+/// Rectangle, rounded, oval, banner, ticket, notched and pocket have none. Heart, arch, tag, pennant, drop and bow are
+/// choices of this language, not standards.
 /// </summary>
 public static class ShapeProportions
 {
@@ -37,6 +39,8 @@ public static class ShapeProportions
         Shape.Arch => 1.5,
         Shape.Tag => 2,
         Shape.Pennant => 1.25,
+        Shape.Drop => DropForm.Ratio,
+        Shape.Bow => BowForm.Ratio,
         _ => null,
     };
 

@@ -117,7 +117,8 @@ public sealed record RoleFilling(Stash? Stash, ImmutableArray<PaperChoice> Choic
 
         if (Stash.Find(name) is not { } paper)
         {
-            return paint.Knowledge == PaperKnowledge.Name ? Missing(paint) : paint;
+            return Stash.FindSupply(name) is { } supply && FromSupply(paint, supply) is { } ready ? ready
+                : paint.Knowledge == PaperKnowledge.Name ? Missing(paint) : paint;
         }
 
         var face = paper.Side(paint.Side);
@@ -125,6 +126,16 @@ public sealed record RoleFilling(Stash? Stash, ImmutableArray<PaperChoice> Choic
             : paint.Knowledge == PaperKnowledge.Look ? paint with { Paper = paper.Name }
             : paint with { Paper = paper.Name, Look = face.Look, Knowledge = PaperKnowledge.Name };
     }
+
+    /// <summary>
+    /// The look of a ready-made thing. Null where its line gives none, and for a colour word that is not named as a paper: red paper does
+    /// not look like gems called red.
+    /// </summary>
+    private static Paint? FromSupply(Paint paint, Supply supply) =>
+        paint is { Paper: null, Knowledge: PaperKnowledge.Look } ? null
+        : supply.Face is { IsDescribed: true } face ? paint with { Paper = supply.Name, Look = face.Look, Knowledge = PaperKnowledge.Look }
+        : paint.Knowledge == PaperKnowledge.Look ? null
+        : paint with { Paper = supply.Name, Look = RolePaper.Plain.Look, Knowledge = PaperKnowledge.Name };
 
     private static Paint Missing(Paint paint) => paint with { Look = PaperLook.Missing, Knowledge = PaperKnowledge.Nothing };
 }

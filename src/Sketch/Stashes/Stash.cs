@@ -16,7 +16,7 @@ public sealed record Stash(string Title, ImmutableArray<StockPaper> Papers, Unit
     /// <summary>Leftover pieces of those papers.</summary>
     public ImmutableArray<Offcut> Offcuts { get; init; } = [];
 
-    /// <summary>Foil lines, gems, foam, tape and envelopes.</summary>
+    /// <summary>What is not paper.</summary>
     public ImmutableArray<Supply> Supplies { get; init; } = [];
 
     /// <summary>The maker's notes in Markdown; empty when there are none.</summary>
@@ -24,6 +24,9 @@ public sealed record Stash(string Title, ImmutableArray<StockPaper> Papers, Unit
 
     /// <summary>A paper by its name, ignoring case; null when there is none.</summary>
     public StockPaper? Find(string name) => Papers.FirstOrDefault(p => p.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Something that is not paper by its name, ignoring case; null when there is none.</summary>
+    public Supply? FindSupply(string name) => Supplies.FirstOrDefault(s => s.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The leftovers of a paper.</summary>
     public IEnumerable<Offcut> OffcutsOf(StockPaper paper) =>
@@ -90,44 +93,3 @@ public sealed record PaperFace(string? Label, PaperLook Look, bool IsDescribed);
 /// <param name="Count">How many.</param>
 /// <param name="Location">The line that lists it.</param>
 public sealed record Offcut(string Paper, Size Size, int Count, Location Location);
-
-/// <summary>The kinds of thing in the stash that are not paper.</summary>
-public enum SupplyKind
-{
-    /// <summary>Foil line from a roll.</summary>
-    Line,
-
-    /// <summary>Gems and dots.</summary>
-    Gem,
-
-    /// <summary>Foam.</summary>
-    Foam,
-
-    /// <summary>Tape.</summary>
-    Tape,
-
-    /// <summary>Envelopes.</summary>
-    Envelope,
-}
-
-/// <summary>Something in the stash that is not paper.</summary>
-/// <param name="Kind">What.</param>
-/// <param name="Name">Its name.</param>
-/// <param name="Location">The line that lists it.</param>
-public sealed record Supply(SupplyKind Kind, string Name, Location Location)
-{
-    /// <summary>Width of line and tape, size of a gem, thickness of foam; null for envelopes.</summary>
-    public Length? Measure { get; init; }
-
-    /// <summary>Size of an envelope, lying landscape; null for the rest.</summary>
-    public Size? Size { get; init; }
-
-    /// <summary>Pieces on hand, or null when it is counted by length.</summary>
-    public int? Pieces { get; init; }
-
-    /// <summary>Length on hand, or null when it is counted by pieces.</summary>
-    public Length? Long { get; init; }
-
-    /// <summary>Price of a piece, or of a whole roll, in the file's currency; null when not known.</summary>
-    public decimal? Price { get; init; }
-}

@@ -21,6 +21,7 @@ internal sealed class StashReader
     private readonly ImmutableArray<Supply>.Builder _supplies = ImmutableArray.CreateBuilder<Supply>();
     private readonly List<string> _notes = [];
     private readonly SideReader _sides;
+    private readonly SupplyReader _supply;
     private UnitSystem _units;
 
     private StashReader(SourceText source, IWorld world, FindingBag findings)
@@ -28,6 +29,7 @@ internal sealed class StashReader
         _source = source;
         _findings = findings;
         _sides = new(source, world, findings);
+        _supply = new(source, _sides, findings);
     }
 
     /// <summary>The stash that a file describes; what cannot be read is reported and left out.</summary>
@@ -92,7 +94,11 @@ internal sealed class StashReader
                 ReadOffcut(offcut);
                 break;
             case StockLine supply:
-                ReadSupply(supply);
+                if (_supply.Read(supply) is { } read)
+                {
+                    _supplies.Add(read);
+                }
+
                 break;
             case WordsLine { Word: "note" } note:
                 _notes.AddRange(note.Words.Select(w => w.Text));
@@ -247,120 +253,15 @@ internal sealed class StashReader
         _offcutNames.Add(line.Name.Span);
     }
 
-    private void ReadSupply(StockLine line)
-    {
-        var kind = line.Stock switch
-        {
-            "line" => SupplyKind.Line,
-            "gem" => SupplyKind.Gem,
-            "foam" => SupplyKind.Foam,
-            "tape" => SupplyKind.Tape,
-            _ => SupplyKind.Envelope,
-        };
-        Size? size = null;
-        Length? measure = null;
-        if (kind == SupplyKind.Envelope)
-        {
-            size = line.Measure is null ? null : SizeOf(line.Measure, NamedSizes.FindEnvelope, "envelope");
-            size = size is { } s && s.Width < s.Height ? s.Turned() : size;
-        }
-        else if (line.Measure?.Size is SingleSize single)
-        {
-            measure = single.Value;
-        }
-
-        if (size is null && measure is null && kind == SupplyKind.Envelope && line.Measure is not null)
-        {
-            return;
-        }
-
-        if (size is null && measure is null && line.IsDamaged)
-        {
-            return;
-        }
-
-        if (size is null && measure is null)
-        {
-            Report(FindingCatalogue.BadSize, line.Span,
-                $"This {line.Stock} needs {(kind == SupplyKind.Envelope ? "its size" : "one measure")}.",
-                $"Write {StockExamples.Of(line.Stock, line.Name.Text)}.");
-            return;
-        }
-
-        int? pieces = null;
-        Length? length = null;
-        decimal? price = null;
-        foreach (var clause in line.Clauses)
-        {
-            switch (clause)
-            {
-                case QuantityClause { Noun: null or "pieces" or "sheets" } quantity:
-                    pieces = quantity.Count;
-                    break;
-                case LongClause longClause:
-                    length = longClause.Amount;
-                    break;
-                case PriceClause priceClause:
-                    price = priceClause.Amount;
-                    break;
-                default:
-                    Idle(clause, $"a {line.Stock}", "It takes a count (60 pieces), a length (40 ft long) and a price.");
-                    break;
-            }
-        }
-
-        if (pieces is null && length is null && !line.IsDamaged)
-        {
-            Report(FindingCatalogue.Expected, line.Span, $"The length of {line.Name.Text} is missing.", kind is SupplyKind.Line
-                or SupplyKind.Tape ? "Add 40 ft long." : "Add 60 pieces.");
-        }
-
-        _supplies.Add(new(kind, line.Name.Text, At(line.Span))
-        {
-            Measure = measure,
-            Size = size,
-            Pieces = pieces,
-            Long = length,
-            Price = price,
-        });
-    }
-
     private Size? SheetSize(StockLine line)
     {
         if (line.Measure is { } measure)
         {
-            return SizeOf(measure, NamedSizes.FindSheet, "sheet");
+            return StockSizes.Of(measure, NamedSizes.FindSheet, "sheet", _source, _findings);
         }
 
         Report(FindingCatalogue.BadSize, line.Span, $"The size of {line.Name.Text} is missing.",
             $"Write {StockExamples.Of(line.Stock, line.Name.Text)}.");
-        return null;
-    }
-
-    private Size? SizeOf(MeasureSyntax measure, Func<string?, string, SizeLookup> find, string what)
-    {
-        if (measure.Name is { } name)
-        {
-            var lookup = find(measure.System, name);
-            if (lookup.Found is null)
-            {
-                Report(FindingCatalogue.UnknownSize, measure.Span, $"There is no {what} called {name}.",
-                    lookup.Offers.IsEmpty ? "Write width x height, such as 12 x 12." : $"Write {string.Join(" or ", lookup.Offers)}.",
-                    lookup.Offers is [var single] ? single : null);
-            }
-
-            return lookup.Found?.Size;
-        }
-
-        if (measure.Size is BoxSize { Width: LengthExtent { Value: var width }, Height: LengthExtent { Value: var height } }
-            && width > Length.Zero && height > Length.Zero)
-        {
-            return new(width, height);
-        }
-
-        Report(FindingCatalogue.BadSize, measure.Span,
-            $"{(what == "envelope" ? "An" : "A")} {what} needs width x height, both greater than zero.",
-                "Write width x height, such as 12 x 12.");
         return null;
     }
 

@@ -147,11 +147,13 @@ internal static class ClauseReader
             "stitched" => cursor.Length("Write stitched 1/16.") is { } inside ? new StitchedClause(inside.Value, default) : null,
             "scored" => cursor.ExpectEdge("Write scored top 1/2.") is { } scoredFrom && cursor.Length("Write scored top 1/2.") is { } score
                 ? new ScoredClause(scoredFrom, score.Value, default) : null,
-            "wrap" => cursor.Length("Write wrap 1/2.") is { } wrap ? new WrapClause(wrap.Value, default) : null,
+            "wrap" => PlaceClauseReader.ReadSided(cursor, "wrap"),
+            "using" => cursor.Name("the name of a die or stamp", "Write using small-tag.") is { } tool
+                ? new UsingClause(tool, default) : null,
             "tucked" => ReadTucked(cursor),
             "through" => new ThroughClause(default),
             "swallowtail" => ReadSwallowtail(cursor),
-            "corners" or "notch" or "letters" or "flap" or "thick" or "kerf" =>
+            "corners" or "notch" or "letters" or "flap" or "thick" or "kerf" or "tails" =>
                 cursor.Length($"Write {token.Text.ToLowerInvariant()} 1/4.") is { } measure
                 ? new MeasureClause(token.Text.ToLowerInvariant(), measure.Value, default) : null,
             "blanks" => cursor.TakeWord("exact") ? new MeasureClause("blanks", Length.Zero, default)

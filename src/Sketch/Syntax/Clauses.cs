@@ -135,8 +135,11 @@ public sealed record StitchedClause(Length Distance, TextSpan Span) : Clause(Spa
 /// <summary><c>scored top 1/2</c>: a line to fold along, at a distance from that side of the piece.</summary>
 public sealed record ScoredClause(Edge Edge, Length Distance, TextSpan Span) : Clause(Span);
 
-/// <summary><c>wrap 1/2</c>.</summary>
-public sealed record WrapClause(Length Amount, TextSpan Span) : Clause(Span);
+/// <summary><c>wrap 1/2</c> at both ends, <c>wrap left 1/2</c> at one.</summary>
+public sealed record WrapClause(Edge? Edge, Length Amount, TextSpan Span) : Clause(Span);
+
+/// <summary><c>using small-tag</c>: the die or rubber stamp that makes it.</summary>
+public sealed record UsingClause(NameSyntax Tool, TextSpan Span) : Clause(Span);
 
 /// <summary><c>tucked under</c>, <c>tucked under lamp</c>.</summary>
 public sealed record TuckedClause(PathSyntax? Under, TextSpan Span) : Clause(Span);
@@ -148,8 +151,8 @@ public sealed record ThroughClause(TextSpan Span) : Clause(Span);
 public sealed record SwallowtailClause(bool Left, bool Right, TextSpan Span) : Clause(Span);
 
 /// <summary>
-/// A length with a word of its own: <c>corners</c>, <c>notch</c>, <c>letters</c>, <c>flap</c>, <c>thick</c>, <c>kerf</c>, <c>blanks</c>
-/// (zero for <c>blanks exact</c>).
+/// A length with a word of its own: <c>corners</c>, <c>notch</c>, <c>letters</c>, <c>flap</c>, <c>thick</c>, <c>kerf</c>, <c>tails</c>,
+/// <c>blanks</c> (zero for <c>blanks exact</c>).
 /// </summary>
 public sealed record MeasureClause(string Word, Length Amount, TextSpan Span) : Clause(Span);
 

@@ -20,12 +20,14 @@ internal static class LineMistakes
 
         (IReadOnlyCollection<string> words, var hint) = cursor.File.Opening switch
         {
-            _ when tokens.Span == cursor.File.FirstLine => ([.. Vocabulary.CardLines, "batch", "stash"],
+            // Before words in quotes stands the title, however close another word is.
+            _ when tokens.Span == cursor.File.FirstLine => (cursor.Next.Kind == TokenKind.Quoted
+                ? ["card", "batch", "stash"] : [.. Vocabulary.CardLines, "batch", "stash"],
                 "Start with card \"Fair winds\", then base A2, fold left, of white, then faces such as front with their pieces "
                     + "indented below."),
             "batch" => (Vocabulary.BatchLines, "Start with make, cut, for, stash or another word of a batch."),
             "stash" => (Vocabulary.StashLines,
-                "A line of a stash starts with paper, cardstock, offcut, gem, line, foam, tape, envelope, units or note."),
+                "A line of a stash starts with paper, cardstock, offcut, gem, ribbon or another supply, envelope, units or note."),
             // A title stands only in the first line.
             _ => ([.. Vocabulary.CardLines.Where(w => w != "card")], cursor.Current.Text.ToLowerInvariant() switch
             {

@@ -37,7 +37,7 @@ internal static class PieceReader
 
         var kindToken = cursor.Take();
         PieceKind? shape = null;
-        if (kind == PieceKind.Window && cursor.Current.Kind == TokenKind.Word
+        if (kind.Traits.TakesShape && cursor.Current.Kind == TokenKind.Word
             && PieceKinds.Find(cursor.Current.Text) is { Traits.IsShape: true } found)
         {
             cursor.Take();

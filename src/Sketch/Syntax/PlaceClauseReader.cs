@@ -82,7 +82,12 @@ internal static class PlaceClauseReader
             return null;
         }
 
-        return word == "showing" ? new ShowingClause(edge, amount.Value, default) : new BorderClause(edge, amount.Value, default);
+        return word switch
+        {
+            "showing" => new ShowingClause(edge, amount.Value, default),
+            "wrap" => new WrapClause(edge, amount.Value, default),
+            _ => new BorderClause(edge, amount.Value, default),
+        };
     }
 
     public static EdgeClause? ReadEdge(Cursor cursor, Edge edge)

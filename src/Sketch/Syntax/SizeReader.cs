@@ -195,6 +195,8 @@ internal static class SizeReader
         "maker" or "makers" => "makers",
         "piece" or "pieces" => "pieces",
         "point" or "points" => "points",
+        "strip" or "strips" => "strips",
+        "roll" or "rolls" => "rolls",
         _ => null,
     };
 }

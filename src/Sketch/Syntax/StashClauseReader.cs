@@ -103,8 +103,8 @@ internal static class StashClauseReader
                 return new QuantityClause(count.Value, noun, default);
             }
 
-            cursor.MissingWord("sheets, cards, makers, pieces or points", "Write 3 sheets, or 60 pieces.", "sheets", "cards", "makers",
-                "pieces", "points");
+            cursor.MissingWord("sheets, cards, makers, pieces, strips, rolls or points", "Write 3 sheets, or 60 pieces.", "sheets", "cards",
+                "makers", "pieces", "strips", "rolls", "points");
             return null;
         }
 

@@ -17,7 +17,8 @@ public static class Vocabulary
     public static readonly FrozenSet<string> Kinds = Set([.. PieceKinds.All.Where(k => k.Traits.HasLine).Select(k => k.Name)]);
 
     /// <summary>Kinds of stock in a stash.</summary>
-    public static readonly FrozenSet<string> Stock = Set("paper", "cardstock", "offcut", "gem", "line", "foam", "tape", "envelope");
+    public static readonly FrozenSet<string> Stock = Set("paper", "cardstock", "offcut", "gem", "dot", "brad", "button", "bow",
+        "sticker", "line", "tape", "ribbon", "twine", "stamp", "die", "foam", "envelope");
 
     /// <summary>Sides.</summary>
     public static readonly FrozenSet<string> Edges = Set("left", "right", "top", "bottom");
@@ -34,7 +35,8 @@ public static class Vocabulary
 
     /// <summary>Words of clauses that take one length.</summary>
     public static readonly FrozenSet<string> BeforeLengths =
-        Set("border", "showing", "raised", "shadow", "stitched", "gap", "wrap", "letters", "notch", "corners", "thick");
+        Set("border", "showing", "raised", "shadow", "stitched", "gap", "wrap", "letters", "notch", "corners", "thick",
+            "tails");
 
     /// <summary>Words that begin a line of a batch.</summary>
     public static readonly FrozenSet<string> BatchLines =
@@ -55,7 +57,7 @@ public static class Vocabulary
             "on", "shadow", "torn", "wavy", "scalloped", "pointed", "stitched", "scored", "wrap", "tucked", "through", "swallowtail",
             "notch", "corners", "letters", "lines", "file", "font", "lettering", "arched", "spaced", "ranged", "capitals", "fold",
             "landscape", "flap", "front", "back", "upright", "by", "trim", "weight", "thick", "price", "any", "spare", "kerf",
-            "blanks");
+            "blanks", "tails", "using");
 
     /// <summary>Words that cannot be names, since a line or a relation could not be distinguished from them.</summary>
     public static readonly FrozenSet<string> NotNames =

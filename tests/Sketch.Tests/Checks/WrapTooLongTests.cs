@@ -17,6 +17,24 @@ public sealed class WrapTooLongTests
     }
 
     [Fact]
+    public void One_end_may_reach_to_the_other_edge() =>
+        Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    strip full x 1/2, wrap left 2, of kraft"));
+
+    [Fact]
+    public void One_end_longer_than_the_panel_reaches_past_its_other_edge()
+    {
+        var finding = Fit.OnA2("  sea: panel 2 x 3, of navy\n    rope: strip full x 1/2, wrap left 2 1/8, of kraft")
+            .The(FindingCatalogue.WrapTooLong);
+        Assert.Equal("sea/rope wraps 2 1/8 in around one side of sea, which is only 2 in there, so it reaches past the other edge.",
+            finding.Message);
+        Assert.Equal("Write wrap left 1/2.", finding.Hint);
+    }
+
+    [Fact]
+    public void Ribbon_may_overlap_behind() =>
+        Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    ribbon full x 3/8, wrap 1 1/2, of red"));
+
+    [Fact]
     public void Ends_of_half_of_it_meet() =>
         Assert.Empty(Fit.OnA2("  panel 2 x 3, of navy\n    strip full x 1/2, wrap 1, of kraft"));
 

@@ -134,6 +134,16 @@ public sealed class OutlineMeasureTests
         // Half of the box each way is the square; the halves of circles about it add up to pi / 2 of its area (standard formula).
         Assert.Equal(width * height / 4 * (1 + Math.PI / 2), Drawn.Shape(Shape.Quatrefoil, width, height).Area, width * height * 2e-4);
 
+    [Theory]
+    [InlineData(20, 30)]
+    [InlineData(30, 20)]
+    public void A_drop_is_two_thirds_of_a_circle_and_two_tangents(double width, double height)
+    {
+        // With r = 1 the sector of 240 degrees is 2π/3, and each right triangle at a tangent √3/2; stretched into its box.
+        var area = (2 * Math.PI / 3 + Math.Sqrt(3)) * (width / 2) * (height / 3);
+        Assert.Equal(area, Drawn.Shape(Shape.Drop, width, height).Area, area * 1e-3);
+    }
+
     [Fact]
     public void A_pennant_is_half_its_box() => Assert.Equal(30 * 40 / 2.0, Drawn.Shape(Shape.Pennant, 30, 40).Area, 1e-9);
 

@@ -52,6 +52,23 @@ public class ShelfAfterTests
         Assert.Equal((Length.Inch(120) - Length.Inch(4, 7, 8) * 4, 26), (left.Supplies[0].Long, left.Supplies[1].Pieces));
     }
 
+    // Four lengths of 4 7/8 in, two from each strip of 12 in, leave two ends of 2 1/4 in.
+    [Fact]
+    public void Used_strips_are_subtracted_and_their_ends_are_listed()
+    {
+        const string card = PlanRun.Card + "    line 1/16, along top, of silver, wrap 1/2\n";
+        var left = Left("make 4 of \"gull.card\"\n", PlanRun.Shelf + "line silver: 1/16, 9 strips, 12 in long\n", ("gull.card", card));
+        Assert.Equal([(7, Length.Inch(12)), (2, Length.Inch(2, 1, 4))], left.Supplies.Select(s => (s.Strips!.Value, s.StripLength!.Value)));
+    }
+
+    [Fact]
+    public void Dies_are_not_used_up()
+    {
+        const string card = PlanRun.Card + "    tag 1, of navy, using small-tag\n";
+        var left = Left("make 4 of \"gull.card\"\n", PlanRun.Shelf + "die small-tag: 1 x 2\n", ("gull.card", card));
+        Assert.Equal(1, left.Supplies.Single().Pieces);
+    }
+
     [Fact]
     public void Without_a_stash_an_empty_one_is_written()
     {

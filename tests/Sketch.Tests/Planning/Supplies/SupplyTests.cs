@@ -1,4 +1,5 @@
 using Sketch.Planning.Supplies;
+using Sketch.Stashes;
 using Sketch.Tests.Panels;
 using Xunit;
 
@@ -11,7 +12,7 @@ public class SupplyTests
         + "    line 1/16, along top, of silver, wrap 1/2\n    3 gem 1/8, in a row, gap 1/16, right 1/4, top 1/4, of red\n    star 1, "
         + "of navy, raised 2 mm\n";
 
-    private static SupplyNeed Need(NeedKind kind, string shelf = "") =>
+    private static SupplyNeed Need(SupplyKind kind, string shelf = "") =>
         Assert.Single(PlanRun.Of(Batch, ("gull.card", Dressed), ("shelf.stash", PlanRun.Shelf + shelf))
             .Plan!.Supplies, s => s.Kind == kind);
 
@@ -19,32 +20,32 @@ public class SupplyTests
     public void A_line_needs_its_visible_length_and_its_wraps()
     {
         // 3 7/8 in and 1/2 in at each end, on 12 cards.
-        Assert.Equal(12 * 4.875, Need(NeedKind.Line).Needed / 25_400_000.0);
+        Assert.Equal(12 * 4.875, Need(SupplyKind.Line).Needed / 25_400_000.0);
     }
 
     [Fact]
     public void Gems_are_counted() =>
         Assert.Equal((36, 30, 6),
-            (Need(NeedKind.Gem, "gem red: 1/8, 30 pieces\n").Needed, Need(NeedKind.Gem, "gem red: 1/8, 30 pieces\n")
-                .OnHand, Need(NeedKind.Gem, "gem red: 1/8, 30 pieces\n").Short));
+            (Need(SupplyKind.Gem, "gem red: 1/8, 30 pieces\n").Needed, Need(SupplyKind.Gem, "gem red: 1/8, 30 pieces\n")
+                .OnHand, Need(SupplyKind.Gem, "gem red: 1/8, 30 pieces\n").Short));
 
     [Fact]
-    public void Gems_of_another_size_are_not_counted() => Assert.Equal(0, Need(NeedKind.Gem, "gem red: 3/16, 300 pieces\n").OnHand);
+    public void Gems_of_another_size_are_not_counted() => Assert.Equal(0, Need(SupplyKind.Gem, "gem red: 3/16, 300 pieces\n").OnHand);
 
     [Fact]
     public void Every_card_needs_an_envelope_of_its_size() =>
-        Assert.Equal((12, 50L), (Need(NeedKind.Envelope, "envelope plain: US A2, 50\n")
-            .Needed, Need(NeedKind.Envelope, "envelope plain: US A2, 50\n").OnHand));
+        Assert.Equal((12, 50L), (Need(SupplyKind.Envelope, "envelope plain: US A2, 50\n")
+            .Needed, Need(SupplyKind.Envelope, "envelope plain: US A2, 50\n").OnHand));
 
     [Fact]
     public void Foam_is_matched_by_its_height() =>
-        Assert.Equal("thick", Need(NeedKind.Foam, "foam thin: 1 mm, 50 pieces\nfoam thick: 2 mm, 50 pieces\n").Name);
+        Assert.Equal("thick", Need(SupplyKind.Foam, "foam thin: 1 mm, 50 pieces\nfoam thick: 2 mm, 50 pieces\n").Name);
 
     // A star of 1 in is less than 1 1/2 in across: one strip of its width, a quarter inch wide (common practice, no source).
     [Fact]
     public void Foam_is_reported_by_length_and_area_too()
     {
-        var foam = Need(NeedKind.Foam, "foam thick: 2 mm, 50 pieces\n");
+        var foam = Need(SupplyKind.Foam, "foam thick: 2 mm, 50 pieces\n");
         Assert.Equal((12, 12.0, 3.0), (foam.Needed, Math.Round(foam.Strips.Inches, 6), Math.Round(foam.StripArea / 645.16, 6)));
     }
 
@@ -69,7 +70,7 @@ public class SupplyTests
     }
 
     [Fact]
-    public void Usual_envelopes_are_not_reported_if_the_stash_counts_none() => Assert.Null(Need(NeedKind.Envelope).OnHand);
+    public void Usual_envelopes_are_not_reported_if_the_stash_counts_none() => Assert.Null(Need(SupplyKind.Envelope).OnHand);
 
     [Fact]
     public void A_line_whose_paper_is_in_the_stash_is_cut_from_it()
