@@ -3,8 +3,8 @@ using Sketch.Batches;
 using Sketch.Checks;
 using Sketch.Diagnostics;
 using Sketch.Panels;
-using Sketch.Planning.Post;
 using Sketch.Stashes;
+using Sketch.Stationery;
 using Sketch.Text;
 using Sketch.World;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using Sketch.Units;
+using Sketch.Stationery;
 
 namespace Sketch.Planning.Post;
 
@@ -26,7 +25,7 @@ public sealed record PostalVerdict(string Service, string Class, ImmutableArray<
         }
 
         var carried = classes.FirstOrDefault(c => !Against(item, c).Any());
-        var ratio = carried is null ? null : AgainstRatio(item, carried);
+        var ratio = carried?.AgainstRatio(item.Envelope);
         if (ratio is not null)
         {
             reasons.Add(ratio);
@@ -39,49 +38,25 @@ public sealed record PostalVerdict(string Service, string Class, ImmutableArray<
     /// <summary>What keeps an envelope out of a class; a ratio that only costs more is not among it.</summary>
     private static IEnumerable<string> Against(PostalItem item, LetterClass of)
     {
-        var (length, height) = Sides(item.Envelope);
         var (thickness, weight) = (item.Thickness, item.Weight);
         string?[] all =
         [
-            Outside("mm long", length, of.Length, of),
-            Outside("mm high", height, of.Height, of),
+            .. of.AgainstSize(item.Envelope),
             of.Thickness.To is { } most && thickness.High > most
-                ? $"It is {Text(thickness, 1)} mm thick, and a {of.Class} at most {Text(most)} mm: "
+                ? $"It is {Text(thickness, 1)} mm thick, and a {of.Class} at most {LetterClass.Text(most)} mm: "
                     + $"make it {Up(thickness.High - most)} mm flatter."
                 : of.Thickness.From is { } least && thickness.Low < least
-                    ? $"It may be only {Text(thickness.Low)} mm thick, and a {of.Class} is at least {Text(least)} mm." : null,
+                    ? $"It may be only {LetterClass.Text(thickness.Low)} mm thick, and a {of.Class} is at least "
+                        + $"{LetterClass.Text(least)} mm." : null,
             of.WeightTo is { } heaviest && weight.High > heaviest
-                ? $"It weighs {Text(weight, 1)} g, and a {of.Class} at most {Text(heaviest)} g: use lighter papers." : null,
-            of.IsRatioSurcharged ? null : AgainstRatio(item, of),
+                ? $"It weighs {Text(weight, 1)} g, and a {of.Class} at most {LetterClass.Text(heaviest)} g: use lighter papers." : null,
+            of.IsRatioSurcharged ? null : of.AgainstRatio(item.Envelope),
         ];
         return all.OfType<string>();
     }
 
-    private static string? AgainstRatio(PostalItem item, LetterClass of)
-    {
-        var (length, height) = Sides(item.Envelope);
-        var ratio = length / height;
-        return ratio < of.Ratio.From ? Sentence($"at least {Text(of.Ratio.From.Value)}", "longer")
-            : ratio > of.Ratio.To ? Sentence($"at most {Text(of.Ratio.To.Value)}", "shorter")
-            : null;
+    private static string Text(Spread spread, int decimals) =>
+        $"{LetterClass.Text(spread.Low, decimals)} to {LetterClass.Text(spread.High, decimals)}";
 
-        string Sentence(string limit, string better) =>
-            $"It is {Text(ratio)} times as long as high, and a {of.Class} {limit} times: use a {better} envelope.";
-    }
-
-    private static string? Outside(string what, double measure, Allowed allowed, LetterClass of) =>
-        measure > allowed.To ? $"It is {Text(measure)} {what}, and a {of.Class} at most {Text(allowed.To.Value)}: use a smaller envelope."
-        : measure < allowed.From
-            ? $"It is {Text(measure)} {what}, and a {of.Class} at least {Text(allowed.From.Value)}: use a larger envelope."
-        : null;
-
-    private static (double Length, double Height) Sides(Size envelope) => (
-        Length.Max(envelope.Width, envelope.Height).Millimetres, Length.Min(envelope.Width, envelope.Height).Millimetres);
-
-    private static string Text(Spread spread, int decimals) => $"{Text(spread.Low, decimals)} to {Text(spread.High, decimals)}";
-
-    private static string Up(double measure) => Text(Math.Ceiling(measure * 10) / 10, 1);
-
-    private static string Text(double number, int decimals = 2) =>
-        Math.Round(number, decimals, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
+    private static string Up(double measure) => LetterClass.Text(Math.Ceiling(measure * 10) / 10, 1);
 }

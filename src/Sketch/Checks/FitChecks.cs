@@ -13,6 +13,7 @@ public static class FitChecks
     [
         new PastTheEdge(), new OverItsParent(), new HiddenCompletely(), new MatBorders(), new OffTheRuler(), new FallsApart(),
         new TooThinToCut(), new WordsTooBig(), new WordsTooFaint(), new EnvelopeRoom(), new WrapTooLong(), new TooThick(),
+        new LetterSize(),
     ];
 
     /// <summary>Adds the findings of all rules.</summary>

@@ -58,4 +58,7 @@ public static partial class FindingCatalogue
 
     /// <summary>A front thicker than letters may be.</summary>
     public static readonly FindingKind TooThick = Warning("SK471", "too thick for a letter");
+
+    /// <summary>An envelope whose size or shape makes it dearer than a plain letter.</summary>
+    public static readonly FindingKind NoPlainLetter = Note("SK472", "no plain letter");
 }

@@ -1,5 +1,6 @@
 using Sketch.Diagnostics;
 using Sketch.Planning.Post;
+using Sketch.Stationery;
 using Sketch.Text;
 using Sketch.Units;
 using Xunit;

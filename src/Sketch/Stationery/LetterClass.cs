@@ -3,8 +3,9 @@ using System.Globalization;
 using System.Text;
 using Sketch.Diagnostics;
 using Sketch.Text;
+using Sketch.Units;
 
-namespace Sketch.Planning.Post;
+namespace Sketch.Stationery;
 
 /// <summary>From and to, both included; a limit that is null does not apply.</summary>
 public readonly record struct Allowed(double? From, double? To);
@@ -71,6 +72,39 @@ public sealed record LetterClass(
 
         return classes.ToImmutable();
     }
+
+    /// <summary>What keeps an envelope out of this class by its length and height, each with what would change that.</summary>
+    public IEnumerable<string> AgainstSize(Size envelope)
+    {
+        var (length, height) = Sides(envelope);
+        return new[] { Outside("mm long", length, Length), Outside("mm high", height, Height) }.OfType<string>();
+    }
+
+    /// <summary>What keeps it out by its ratio of length to height, or costs a surcharge; null if nothing does.</summary>
+    public string? AgainstRatio(Size envelope)
+    {
+        var (length, height) = Sides(envelope);
+        var ratio = length / height;
+        return ratio < Ratio.From ? Sentence($"at least {Text(Ratio.From.Value)}", "longer")
+            : ratio > Ratio.To ? Sentence($"at most {Text(Ratio.To.Value)}", "shorter")
+            : null;
+
+        string Sentence(string limit, string better) =>
+            $"It is {Text(ratio)} times as long as high, and a {Class} {limit} times: use a {better} envelope.";
+    }
+
+    private string? Outside(string what, double measure, Allowed allowed) =>
+        measure > allowed.To ? $"It is {Text(measure)} {what}, and a {Class} at most {Text(allowed.To.Value)}: use a smaller envelope."
+        : measure < allowed.From
+            ? $"It is {Text(measure)} {what}, and a {Class} at least {Text(allowed.From.Value)}: use a larger envelope."
+        : null;
+
+    private static (double Length, double Height) Sides(Size envelope) => (
+        Units.Length.Max(envelope.Width, envelope.Height).Millimetres, Units.Length.Min(envelope.Width, envelope.Height).Millimetres);
+
+    /// <summary>A number as its sentences write it.</summary>
+    public static string Text(double number, int decimals = 3) =>
+        Math.Round(number, decimals, MidpointRounding.AwayFromZero).ToString(CultureInfo.InvariantCulture);
 
     private static LetterClass Of(string[] cells) => new(
         cells[0], cells[1], Between(cells, 2), Between(cells, 4), Between(cells, 6), Number(cells[8]), Between(cells, 9))
