@@ -15,16 +15,18 @@ public static class LeftoverFilling
     /// </summary>
     /// <param name="planned">The plans with their problems, one for each paper.</param>
     /// <param name="pieces">The pieces; their ids occur in none of the problems.</param>
+    /// <param name="mayCutFrom">Whether a piece may come from the paper at an index; null if all may come from any.</param>
     /// <returns>The plans in the same order with the pieces added, and the pieces without room.</returns>
     public static (ImmutableArray<CuttingPlan> Plans, ImmutableArray<UnplacedPieces> Unplaced) Fill(
-        ImmutableArray<(CuttingProblem Problem, CuttingPlan Plan)> planned, ImmutableArray<PieceDemand> pieces)
+        ImmutableArray<(CuttingProblem Problem, CuttingPlan Plan)> planned, ImmutableArray<PieceDemand> pieces,
+        Func<PieceDemand, int, bool>? mayCutFrom = null)
     {
         var layouts = planned.Select(p => p.Plan.Layouts.Concat(UnusedOffcuts(p.Problem, p.Plan)).ToList()).ToArray();
         var unplaced = ImmutableArray.CreateBuilder<UnplacedPieces>();
         foreach (var piece in pieces.OrderByDescending(p => Area(p.Size)))
         {
             var left = piece.Count;
-            while (left > 0 && SmallestRoom(planned, layouts, piece) is var (paper, index, room))
+            while (left > 0 && SmallestRoom(layouts, piece, paper => mayCutFrom?.Invoke(piece, paper) ?? true) is var (paper, index, room))
             {
                 var (problem, layout) = (planned[paper].Problem, layouts[paper][index]);
                 var grid = Grid(piece, room, problem.Kerf, left);
@@ -59,11 +61,11 @@ public static class LeftoverFilling
         select new SheetLayout(same.Key, true, unused, new SheetRest(whole, IsTrim: false));
 
     private static (int Paper, int Layout, Rect Room)? SmallestRoom(
-        ImmutableArray<(CuttingProblem Problem, CuttingPlan Plan)> planned, List<SheetLayout>[] layouts, PieceDemand piece)
+        List<SheetLayout>[] layouts, PieceDemand piece, Func<int, bool> mayCutFrom)
     {
         (int, int, Rect)? best = null;
         var smallest = Int128.MaxValue;
-        for (var paper = 0; paper < planned.Length; paper++)
+        foreach (var paper in Enumerable.Range(0, layouts.Length).Where(mayCutFrom))
         {
             for (var layout = 0; layout < layouts[paper].Count; layout++)
             {

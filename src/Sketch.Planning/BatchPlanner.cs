@@ -45,8 +45,10 @@ public static class BatchPlanner
         var work = new WorkBudget((long)(WorkBudget.Usual * Math.Max(1, timeLimit / UsualTime)), limit.Token);
         var planned = Cut(book.Papers, files.Batch.Kerf, work.Part(ShareOfPlan), progress);
         var demands = book.AnyOffcut.Select(p => new PieceDemand(p.Id, p.Size, p.Count)).ToImmutableArray();
-        var (plans, unplaced) = demands.IsEmpty
-            ? ([.. planned.Select(p => p.Plan)], []) : LeftoverFilling.Fill([.. planned.Select(p => (p.Problem, p.Plan))], demands);
+        var kinds = book.AnyOffcut.ToDictionary(p => p.Id, p => p.OffcutOf);
+        var (plans, unplaced) = demands.IsEmpty ? ([.. planned.Select(p => p.Plan)], [])
+            : LeftoverFilling.Fill([.. planned.Select(p => (p.Problem, p.Plan))], demands,
+                (piece, paper) => planned[paper].Order.ServesAsOffcutOf(kinds[piece.Id]));
         var filled = planned.Zip(plans, (paper, plan) => paper with { Plan = plan }).ToList();
         var result = new BatchPlan(
             files,

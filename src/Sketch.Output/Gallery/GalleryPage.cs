@@ -112,7 +112,8 @@ public static class GalleryPage
         {
             var role = ReferenceEquals(paint, card.Base.Paint) && card.Roles.All(r => r.Paint != paint) ? "base" : paint.Role;
             var name = paint.AnyOffcut
-                ? "any offcut" : $"{paint.Paper ?? paint.Role ?? paint.Look.Ground.Hex}{(paint.Side == PaperSide.Back ? ", back" : "")}";
+                ? paint.OffcutName
+                : $"{paint.Paper ?? paint.Role ?? paint.Look.Ground.Hex}{(paint.Side == PaperSide.Back ? ", back" : "")}";
             html.Append("<li><span class=\"chip\" "
                 + $"style=\"background:{paint.Look.Ground.Hex}\"></span>"
                 + $"{Plain(role is null || role == name ? name : $"{role}: {name}")}</li>\n");

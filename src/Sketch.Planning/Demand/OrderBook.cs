@@ -92,7 +92,7 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
             var use = PaperUse.For(paint, _stash);
             if (use.AnyOffcut)
             {
-                _anyOffcut.Add(piece);
+                _anyOffcut.Add(piece with { IsAnyOffcut = true, OffcutOf = paint.OffcutOf, Role = paint.Role });
                 return;
             }
 

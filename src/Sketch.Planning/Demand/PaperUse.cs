@@ -38,7 +38,7 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
     {
         if (paint.AnyOffcut)
         {
-            return new("any offcut", null, paint.Side) { AnyOffcut = true };
+            return new(paint.OffcutName, null, paint.Side) { AnyOffcut = true };
         }
 
         var look = paint.Look;

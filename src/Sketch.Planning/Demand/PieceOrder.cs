@@ -28,6 +28,15 @@ public sealed record PieceOrder(string Id, string Name, Size Size, int Count, Lo
     /// <summary>The role of its card that gives its material, or null.</summary>
     public string? Role { get; init; }
 
+    /// <summary>Whether it may come from leftovers of any paper, or of some.</summary>
+    public bool IsAnyOffcut { get; init; }
+
+    /// <summary>For a piece of any offcut, which leftovers will do; null for all.</summary>
+    public string? OffcutOf { get; init; }
+
+    /// <summary>What a maker calls the leftovers that will do.</summary>
+    public string OffcutName => OffcutOf is null ? "any offcut" : $"any offcut of {OffcutOf}";
+
     /// <summary>How its paper looks, or null if no file describes it.</summary>
     public PaperLook? Look { get; init; }
 
@@ -53,6 +62,10 @@ public sealed record PaperOrder(
     /// <summary>The rectangles and the sheet, for the planner.</summary>
     public CuttingProblem Problem(Length kerf) =>
         new(Sheet, Offcuts, [.. Pieces.Select(Demand)]) { Kerf = kerf };
+
+    /// <summary>Whether its leftovers will do for a kind of offcut.</summary>
+    public bool ServesAsOffcutOf(string? kind) => Stock is { } stock ? OffcutKinds.Takes(kind, stock)
+        : OffcutKinds.Takes(kind, Paper, Pieces.Any(p => p.Look is { IsPatterned: true }), Pieces.FirstOrDefault()?.Look?.Ground);
 
     private PieceDemand Demand(PieceOrder piece) =>
         new(piece.Id, piece.Size, piece.Count, !piece.Upright && Stock is not { Upright: true });

@@ -35,6 +35,14 @@ public sealed record BatchPlan(
     /// <summary>Cards that all lines together make, without those left out because of errors.</summary>
     public long Cards => Files.Cards;
 
+    /// <summary>From the leftovers of which papers the pieces of any offcut come, and how many of each.</summary>
+    public IEnumerable<(PieceOrder Piece, string Paper, int Count)> FromLeftovers =>
+        from paper in Papers
+        from cut in paper.Plan.Layouts.SelectMany(l => l.Pieces, (l, p) => (p.Id, l.Times))
+        where Pieces[cut.Id].IsAnyOffcut
+        group cut.Times by (cut.Id, paper.Order.Paper) into same
+        select (Pieces[same.Key.Id], same.Key.Paper, same.Sum());
+
     /// <summary>Whether all papers are enough.</summary>
     public bool IsEnough => Papers.All(p => p.Short == 0);
 

@@ -70,7 +70,7 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings, string h
         {
             var order = plan.Pieces[piece.Id];
             findings.Add(FindingCatalogue.NoLeftover, order.Location,
-                $"{OrderFindings.Called(order)}, {_lengths.Text(order.Size)}, may come from any offcut, and for {piece.Count} of "
+                $"{OrderFindings.Called(order)}, {_lengths.Text(order.Size)}, may come from {order.OffcutName}, and for {piece.Count} of "
                     + $"{order.Count} no leftover is large enough.", "Name a paper for it, such as kraft.");
         }
     }

@@ -33,6 +33,8 @@ internal sealed record PlanRecord
 
     public required IEnumerable<SupplyRecord> Supplies { get; init; }
 
+    public required IEnumerable<LeftoverRecord> FromLeftovers { get; init; }
+
     public required IEnumerable<MakeableRecord> Makeable { get; init; }
 
     public required IEnumerable<SuggestionRecord> Suggestions { get; init; }
@@ -54,6 +56,8 @@ internal sealed record PlanRecord
         Cards = plan?.Cards ?? 0,
         Papers = plan is null ? [] : plan.Papers.Select(p => PaperRecord.Of(plan, p)),
         Supplies = plan is null ? [] : plan.Supplies.Select(s => SupplyRecord.Of(s, plan.Files.Batch.Units != UnitSystem.Inches)),
+        FromLeftovers = plan is null ? [] : plan.FromLeftovers.Select(f => new LeftoverRecord(
+            f.Piece.Name, f.Piece.Design?.Card.Title, f.Piece.Path?.ToString(), f.Piece.OffcutOf, f.Paper, f.Count)),
         Makeable = plan is null ? [] : plan.Advice.Makeable.Select(MakeableRecord.Of),
         Suggestions = plan is null ? [] : plan.Advice.Suggestions.Select(SuggestionRecord.Of),
         Costs = plan is null ? [] : CardCost.Of(plan).Costs.Select(c => new CostRecord(c.Design.Card.Title, Math.Round(c.Amount, 4))),
@@ -278,6 +282,9 @@ internal sealed record StripLayoutRecord(Length Strip, int Times, IEnumerable<St
 
 /// <summary>Equal lengths cut from one strip.</summary>
 internal sealed record StripCutRecord(Length Length, int Count);
+
+/// <summary>Pieces of any offcut that come from the leftovers of one paper; the kind is null where any will do.</summary>
+internal sealed record LeftoverRecord(string Name, string? Card, string? Path, string? Of, string Paper, int Count);
 
 /// <summary>How many of a card can be made from the stash.</summary>
 internal sealed record MakeableRecord

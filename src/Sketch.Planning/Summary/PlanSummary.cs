@@ -52,6 +52,11 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
         }
 
         sections.Add(Papers(plan, work, lengths));
+        if (FromLeftovers(plan) is { } leftovers)
+        {
+            sections.Add(leftovers);
+        }
+
         if (!plan.Supplies.IsEmpty)
         {
             sections.Add(Supplies(plan, lengths));
@@ -59,6 +64,14 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
 
         sections.Add(Care(plan));
         return new(plan.Files.Batch.Title, sections.ToImmutable());
+    }
+
+    private static ReportSection? FromLeftovers(BatchPlan plan)
+    {
+        var rows = plan.FromLeftovers.Select(f => ImmutableArray.Create(
+            f.Piece.Name, f.Piece.Design?.Card.Title ?? "", f.Piece.OffcutName, f.Paper, Number(f.Count))).ToList();
+        return rows.Count == 0 ? null
+            : new("From leftovers", [], ReportTable.Of(["Piece", "Card", "May be", "Cut from", "How many"], rows));
     }
 
     private static ReportSection Care(BatchPlan plan) => new(

@@ -275,7 +275,8 @@ public sealed class BatchReader
             Report(FindingCatalogue.Misplaced, child.Span, "A role has no indented lines.", "Remove the indentation.");
         }
 
-        return new(RolePaper.Of(line.Name.Text, line.Paper?.Text, line.Colours, side, line.AnyOffcut), At(line.Name.Span));
+        var paper = RolePaper.Of(line.Name.Text, line.Paper?.Text, line.Colours, side, line.AnyOffcut);
+        return new(paper with { OffcutOf = line.OffcutOf?.Text }, At(line.Name.Span));
     }
 
     private void ReadCut(CutLine line)

@@ -55,7 +55,11 @@ internal sealed record BoundBase(Size? Written, string? SizeName, bool Landscape
 }
 
 internal sealed record BoundRole(
-    string Name, NameSyntax? Paper, ImmutableArray<PaintSyntax> Colours, bool AnyOffcut, PaperSide Side, Location Location);
+    string Name, NameSyntax? Paper, ImmutableArray<PaintSyntax> Colours, bool AnyOffcut, PaperSide Side, Location Location)
+{
+    /// <summary>Which leftovers may be used; null for all.</summary>
+    public NameSyntax? OffcutOf { get; init; }
+}
 
 internal sealed record BoundPart(string Name, SizeSyntax Size, ImmutableArray<BoundPiece> Pieces, Location Location);
 

@@ -212,7 +212,7 @@ internal sealed class CardBinder
                 Nearest.Find(colour.Text, ColourWords.All));
         }
 
-        return new(line.Name.Text, line.Paper, line.Colours, line.AnyOffcut, side, At(line.Span));
+        return new(line.Name.Text, line.Paper, line.Colours, line.AnyOffcut, side, At(line.Span)) { OffcutOf = line.OffcutOf };
     }
 
     private BoundCard ReadPart(BoundCard card, PartLine line)

@@ -45,7 +45,8 @@ public static class KeptPapers
 
         var tokens = line.Tokens.Tokens;
         var first = tokens.TakeWhile(t => t.Kind != TokenKind.Colon).Count() + 1;
-        var last = line.AnyOffcut ? tokens[first + 1].Span : line.Colours is [.., var colour] ? colour.Span : line.Paper!.Span;
+        var last = line.AnyOffcut ? line.OffcutOf?.Span ?? tokens[first + 1].Span
+            : line.Colours is [.., var colour] ? colour.Span : line.Paper!.Span;
         var value = TextSpan.Cover(tokens[first].Span, last);
         var sides = line.Clauses.OfType<SideClause>().Where(IsBare).ToList();
         var isBack = side == PaperSide.Back && !words.StartsWith('#');

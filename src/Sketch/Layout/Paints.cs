@@ -39,7 +39,18 @@ internal sealed class Paints
 
     private Paint Fill(BoundRole role)
     {
-        var paint = _filling.Resolve(RolePaper.Of(role.Name, role.Paper?.Text, role.Colours, role.Side, role.AnyOffcut));
+        var own = RolePaper.Of(role.Name, role.Paper?.Text, role.Colours, role.Side, role.AnyOffcut)
+            with
+        { OffcutOf = role.OffcutOf?.Text };
+        var paint = _filling.Resolve(own);
+        if (role.OffcutOf is { } of && _filling.Stash is { } stash && !OffcutKinds.IsKnown(of.Text, stash))
+        {
+            var near = Nearest.Find(of.Text, stash.Papers.Select(p => p.Name).Concat(OffcutKinds.Words));
+            _findings.Add(FindingCatalogue.UnknownPaper, new(role.Location.Source, of.Span),
+                $"'{of.Text}' is neither a paper of the stash nor a colour.",
+                near is null ? "Write any offcut of patterned, of cardstock, of a colour or of a paper." : $"Did you mean {near}?", near);
+        }
+
         if (paint is { Knowledge: PaperKnowledge.Nothing, Paper: { } missing })
         {
             // There is nothing to replace in the card where the paper was chosen outside it.

@@ -151,6 +151,12 @@ public sealed record Paint(string? Role, string? Paper, PaperSide Side, PaperLoo
     /// <summary>How much is known of the paper.</summary>
     public PaperKnowledge Knowledge { get; init; }
 
+    /// <summary>Which leftovers will do: patterned, cardstock, a colour word or a paper; null for all.</summary>
+    public string? OffcutOf { get; init; }
+
+    /// <summary>What a maker calls any leftover that will do.</summary>
+    public string OffcutName => OffcutOf is null ? "any offcut" : $"any offcut of {OffcutOf}";
+
     /// <summary>The ink of printed and stamped words if the file names none, whatever they are printed on.</summary>
     public static Paint BlackInk { get; } = new(null, null, PaperSide.Front, PaperLook.Plain(new(0, 0, 0)));
 }

@@ -61,6 +61,10 @@ public sealed record PaperLook(PaperPattern Pattern, Rgb Ground, ImmutableArray<
     /// <summary>A picture of the paper, drawn in place of a pattern; the ground is then its mean colour. Null for none.</summary>
     public PicturedSheet? Pictured { get; init; }
 
+    /// <summary>Whether it has a print, rather than one colour or the look of its material.</summary>
+    public bool IsPatterned => Pictured is not null || Pattern is not (PaperPattern.Plain or PaperPattern.Cardstock or PaperPattern.Kraft
+        or PaperPattern.Foil or PaperPattern.Pearl or PaperPattern.Patches or PaperPattern.Hatched);
+
     /// <summary>How an unknown paper is drawn.</summary>
     public static PaperLook Missing { get; } = new(PaperPattern.Hatched, new(236, 236, 236), []);
 

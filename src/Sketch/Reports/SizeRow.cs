@@ -78,5 +78,5 @@ internal sealed record SizeRow(PiecePath Path, string What, SizeEntry First)
 
     /// <summary>Most papers are used front side up, so only the back is named.</summary>
     private static string PaperOf(Paint paint) =>
-        paint.AnyOffcut ? "any offcut" : paint is { Paper: { } name, Side: PaperSide.Front } ? name : PaperText.Of(paint) ?? "";
+        paint.AnyOffcut ? paint.OffcutName : paint is { Paper: { } name, Side: PaperSide.Front } ? name : PaperText.Of(paint) ?? "";
 }

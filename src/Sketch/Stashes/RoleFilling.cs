@@ -110,7 +110,12 @@ public sealed record RoleFilling(Stash? Stash, ImmutableArray<PaperChoice> Choic
 
     private Paint FromStash(Paint paint, string? name)
     {
-        if (paint.AnyOffcut || Stash is null || name is null)
+        if (paint.AnyOffcut)
+        {
+            return paint with { Look = OffcutKinds.Look(paint.OffcutOf, Stash) };
+        }
+
+        if (Stash is null || name is null)
         {
             return paint;
         }

@@ -136,7 +136,11 @@ internal static class LineReader
         {
             cursor.Take();
             cursor.Take();
-            return new RoleLine(tokens, name, null, [], true);
+            return new RoleLine(tokens, name, null, [], true)
+            {
+                OffcutOf = cursor.TakeWord("of")
+                    ? PaintReader.ReadName(cursor, "patterned, cardstock, a colour or a paper", "Write any offcut of patterned.") : null,
+            };
         }
 
         NameSyntax? paper = null;

@@ -159,7 +159,11 @@ public sealed record BaseLine(LogicalLine Tokens, MeasureSyntax? Measure) : Line
 /// <param name="Colours">Colours after it.</param>
 /// <param name="AnyOffcut">Whether any leftover may be used.</param>
 public sealed record RoleLine(LogicalLine Tokens, NameSyntax Name, NameSyntax? Paper, ImmutableArray<PaintSyntax> Colours, bool AnyOffcut)
-    : LineSyntax(Tokens);
+    : LineSyntax(Tokens)
+{
+    /// <summary>Which leftovers may be used: patterned, cardstock, a colour or a paper; null for all.</summary>
+    public NameSyntax? OffcutOf { get; init; }
+}
 
 /// <summary><c>part lantern 1 x 2</c> with its pieces indented below.</summary>
 public sealed record PartLine(LogicalLine Tokens, NameSyntax Name, SizeSyntax Size) : LineSyntax(Tokens);

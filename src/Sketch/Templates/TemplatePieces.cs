@@ -87,7 +87,7 @@ internal static partial class TemplatePieces
     private static string Material(Paint paint) =>
         paint.Paper is { } paper && paint.Role is { } role && role != paper ? $"{role} ({paper}, {Side(paint)})"
         : paint.Paper is { } only ? $"{only}, {Side(paint)}"
-        : paint.AnyOffcut ? $"{PieceTitle.Paint(paint)}, any offcut"
+        : paint.AnyOffcut ? $"{PieceTitle.Paint(paint)}, {paint.OffcutName}"
         : PieceTitle.Paint(paint);
 
     private static string Side(Paint paint) => paint.Side == PaperSide.Front ? "front" : "back";
