@@ -13,6 +13,7 @@ internal static class CommandTree
     {
         var root = new RootCommand("Lays out handmade cards: checks that they fit, draws them, lists every size to cut.")
         {
+            NewVerb.Create(session),
             CheckVerb.Create(session),
             SizesVerb.Create(session),
             DrawVerb.Create(session),

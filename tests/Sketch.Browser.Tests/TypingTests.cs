@@ -197,6 +197,17 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task Each_kind_of_lettering_is_offered_in_its_own_letters()
+    {
+        await TypeAt(10, "\nlettering s");
+        await Expect(Page.Locator(".cm-tooltip-autocomplete li")).ToHaveTextAsync(["script", "serif", "slab", "stencil"]);
+        await Expect(Page.Locator(".cm-tooltip-autocomplete li .cm-sample path")).ToHaveCountAsync(4);
+        var letters = await Page.Locator(".cm-tooltip-autocomplete li .cm-sample path").EvaluateAllAsync<string[]>(
+            "paths => paths.map(path => path.getAttribute('d'))");
+        Assert.Equal(4, letters.Distinct().Count());
+    }
+
+    [Fact]
     public async Task Tidying_formats_the_text()
     {
         await TypeAt(10, "\n     heart 3/4 upper right 1/4,of red");

@@ -10,13 +10,22 @@ const words = {
 };
 
 /** What is offered at the end of a text, as CodeMirror asks for it. */
-function offered(text, { kind = 'card', explicit = false } = {}) {
+function offered(text, asked) {
+  return completions(text, asked)?.options.map((option) => option.label) ?? null;
+}
+
+/** The types of what is offered. */
+function types(text) {
+  return completions(text).options.map((option) => option.type);
+}
+
+function completions(text, { kind = 'card', explicit = false } = {}) {
   const all = text.split('\n');
   const starts = all.map((_, at) => all.slice(0, at).reduce((sum, line) => sum + line.length + 1, 0));
   const line = (number) => ({ number, from: starts[number - 1], text: all[number - 1] });
   const doc = { lineAt: () => line(all.length), line, toString: () => text };
   const state = { doc, sliceDoc: (from, to) => text.slice(from, to) };
-  return offer(words, () => kind)({ state, pos: text.length, explicit })?.options.map((option) => option.label) ?? null;
+  return offer(words, () => kind)({ state, pos: text.length, explicit });
 }
 
 test('At the start of a line the words of its kind of file are offered', () => {
@@ -37,6 +46,11 @@ test('After "of" and "ink" the roles of the text are offered, then the papers', 
 test('After "lettering" its kinds are offered', () => {
   assert.deepEqual(offered('text "ahoy", lettering s'), words.lettering);
   assert.deepEqual(offered('lettering s'), words.lettering);
+});
+
+test('Only kinds of lettering are marked to be shown in their own letters', () => {
+  assert.deepEqual(types('lettering s'), ['lettering', 'lettering']);
+  assert.deepEqual(types('star 1, r'), [undefined, undefined]);
 });
 
 test('Nothing is offered in quotes, in comments or for a complete word', () => {

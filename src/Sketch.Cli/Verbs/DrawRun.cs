@@ -115,10 +115,8 @@ internal sealed class DrawRun(Session session, string folder, ImmutableArray<str
     /// <summary>Whether a card has a face, mentioned or bare.</summary>
     internal static bool Has(LaidOutCard card, FaceKind face) => face switch
     {
-        FaceKind.InsideLeft => card.Base.Fold == Fold.Left,
-        FaceKind.InsideTop => card.Base.Fold == Fold.Top,
         FaceKind.Envelope or FaceKind.EnvelopeBack => card.Faces.Any(f => f.Kind is FaceKind.Envelope or FaceKind.EnvelopeBack),
-        _ => true,
+        _ => card.Base.Has(face),
     };
 
     private IEnumerable<Picture> Write(LaidOutCard card, IGrouping<FaceKind, Picture> face)

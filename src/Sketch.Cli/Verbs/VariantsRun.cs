@@ -66,6 +66,15 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
             session.Print(sheet);
         }
 
+        if (!variants.Best.IsEmpty)
+        {
+            session.Report($"{Counted.Of(variants.Best.Length, "variant")} of {variants.Found} good ones among {variants.Tried} tried.");
+            foreach (var note in variants.Notes)
+            {
+                session.Report(note);
+            }
+        }
+
         return status;
     }
 
@@ -166,6 +175,14 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
 
             json.WriteEndArray();
             json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteNumber("tried", variants.Tried);
+        json.WriteStartArray("notes");
+        foreach (var note in variants.Notes)
+        {
+            json.WriteStringValue(note);
         }
 
         json.WriteEndArray();

@@ -27,7 +27,8 @@ internal static class VariantsVerb
             Required = true
         };
         var roles = Names("--roles", "ROLE,…", "The roles to vary. [default: all that are cut from paper]");
-        var papers = Names("--papers", "PAPER,…", "The papers to try, or sides of them such as gulls/back. [default: the whole stash]");
+        var papers = Names("--papers", "PAPER,…", "The papers to try for every role, or sides of them such as "
+            + "gulls/back. [default: the whole stash, where patterned stays patterned, plain stays plain and foil stays foil]");
         var limit = Options.Number(
             "--limit", "The maximum number of variants.", "N", UsualLimit, n => n is >= 1 and <= 1000, "a whole number from 1 to 1000");
         var forms = Options.Choice("--as", "Kinds of files, separated by commas. [default: svg,html]", "svg,png,pdf,html", Forms);
@@ -38,7 +39,8 @@ internal static class VariantsVerb
         var json = Options.Json();
         var verb = new VerbCommand(
             "variants",
-            "Draws one card in many papers of a stash on one contact sheet, the most different and most legible first.",
+            "Draws one card in many papers of a stash on one contact sheet, the most different and most legible first; two sides "
+                + "of one sheet and sheets of one collection go together first.",
             "sketch variants fair-winds.card --stash museum.stash --out pictures",
             "sketch variants fair-winds.card --stash museum.stash --out pictures --roles sky,rope --papers gulls,rope/back,night --as png",
             "sketch draw fair-winds.card --stash museum.stash --out pictures --paper sky=gulls/back,rope=night")

@@ -68,9 +68,16 @@ public static class SafeFile
 
     /// <summary>Writes a text file in UTF-8 without a byte order mark.</summary>
     /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it.</exception>
-    public static void WriteText(string path, string text) => Write(path, stream =>
+    public static void WriteText(string path, string text) => Write(path, stream => Put(stream, text));
+
+    /// <summary>The same, unless the file exists.</summary>
+    /// <returns>Whether it was written.</returns>
+    /// <exception cref="FileWriteException">The folder, the name or the disk does not allow it.</exception>
+    public static bool WriteNewText(string path, string text) => Write(path, stream => Put(stream, text), () => !File.Exists(path));
+
+    private static void Put(Stream stream, string text)
     {
         using var writer = new StreamWriter(stream, leaveOpen: true);
         writer.Write(text);
-    });
+    }
 }

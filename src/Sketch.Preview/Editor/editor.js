@@ -12,6 +12,7 @@ import { theme } from './looks.js';
 import { markedLines, setMarked } from './marked.js';
 import { offer } from './offers.js';
 import { offset, replace } from './places.js';
+import { samples } from './samples.js';
 
 /**
  * Puts an editor into an element that has a height. Lines and columns count from 1, columns in UTF-16 units, ends exclusive; positions
@@ -27,8 +28,8 @@ import { offset, replace } from './places.js';
  * @param label The name for screen readers.
  * @param nonce The nonce of the page's content security policy, for styles.
  * @param words The completions: `starts`, a list for each kind of file, begin a line or follow the colon of a name, `clauses`
- * follow a comma, `papers` follow `of` and `ink`, besides the roles of the text, `lettering` follows its word. Without them nothing is
- * offered.
+ * follow a comma, `papers` follow `of` and `ink`, besides the roles of the text, `lettering` follows its word; `samples`, if given,
+ * returns a promise of a sample of each kind of lettering. Without them nothing is offered.
  */
 export function createEditor(parent, { text = '', label = '', nonce = '', words, changed = () => {}, caretMoved = () => {} } = {}) {
   let lineBreak = breakOf(text);
@@ -52,7 +53,12 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
     markedLines,
     search({ top: true }),
     EditorState.phrases.of(phrases),
-    words ? autocompletion({ override: [offer(words, () => written)], selectOnOpen: false, icons: false }) : [],
+    words ? autocompletion({
+      override: [offer(words, () => written)],
+      selectOnOpen: false,
+      icons: false,
+      addToOptions: words.samples ? [samples(words.samples)] : [],
+    }) : [],
     // Tab is not bound, so it leaves the editor; Ctrl-] and Ctrl-[ indent.
     keymap.of([...completionKeymap, ...searchKeymap, ...historyKeymap, ...defaultKeymap]),
     EditorView.contentAttributes.of(

@@ -12,12 +12,18 @@ export function offer(words, kind) {
     const lead = before.slice(0, before.length - typed.length);
     if (inQuotesOrComment(lead)) return null;
     const goesOn = line.number > 1 && /,\s*(?:#\s.*)?$/.test(context.state.doc.line(line.number - 1).text);
+    const isLettering = /(?:^|[\s,])lettering\s+$/i.test(lead);
     const options = /(?:^|[\s,])(?:of|ink)\s+$/i.test(lead) ? [...roles(context.state.doc), ...words.papers]
-      : /(?:^|[\s,])lettering\s+$/i.test(lead) ? words.lettering
+      : isLettering ? words.lettering
       : /,\s*$/.test(lead) || (goesOn && /^\s*$/.test(lead)) ? words.clauses
       : /^\s*(?:[^\s:,]+\s*:\s*)?$/.test(lead) ? (words.starts[kind()] ?? []) : [];
+    const type = isLettering ? 'lettering' : undefined;
     if (options.length === 0 || options.includes(typed.toLowerCase())) return null;
-    return { from: context.pos - typed.length, options: [...new Set(options)].map((label) => ({ label })), validFor: /^[\p{L}\p{N}-]*$/u };
+    return {
+      from: context.pos - typed.length,
+      options: [...new Set(options)].map((label) => ({ label, type })),
+      validFor: /^[\p{L}\p{N}-]*$/u,
+    };
   };
 }
 

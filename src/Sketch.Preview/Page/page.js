@@ -33,7 +33,7 @@ const editor = createEditor(byId('editor'), {
   text: '',
   label: 'Text of the file',
   nonce: document.querySelector('meta[name=style-nonce]').content,
-  words: await get('words'),
+  words: { ...await get('words'), samples: () => get('lettering') },
   changed: () => { reportState(); panels.sheets.changed(); see(); keep(); },
   caretMoved: (line) => { editor.mark(0, 0); picture.mark(line); },
 });

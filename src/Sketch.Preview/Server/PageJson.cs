@@ -48,6 +48,7 @@ internal sealed record Done;
 [JsonSerializable(typeof(OneText))]
 [JsonSerializable(typeof(EarlierList))]
 [JsonSerializable(typeof(WordsView))]
+[JsonSerializable(typeof(LetteringView))]
 [JsonSerializable(typeof(TextView))]
 [JsonSerializable(typeof(StashView))]
 [JsonSerializable(typeof(VariantsView))]

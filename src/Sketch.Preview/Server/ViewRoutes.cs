@@ -28,6 +28,8 @@ internal sealed record LineStarts(IEnumerable<string> Card, IEnumerable<string> 
 /// <param name="room">The services of the page.</param>
 internal sealed class ViewRoutes(PageServices room)
 {
+    private static readonly Lazy<LetteringView> Samples = new(LetteringView.Of);
+
     /// <summary>Maps the requests about texts being edited.</summary>
     public void Map(IEndpointRouteBuilder routes)
     {
@@ -35,6 +37,8 @@ internal sealed class ViewRoutes(PageServices room)
         // While a text is being compiled, the page does not ask about the next; what is typed in the meantime is kept through this route.
         routes.MapPost("/typed", (SeeRequest asked) => Take(asked, (_, _) => new Done()));
         routes.MapGet("/words", Words);
+        // Asked for when samples are first shown, so that no font is read before.
+        routes.MapGet("/lettering", () => TypedResults.Ok(Samples.Value));
     }
 
     private static Ok<WordsView> Words()

@@ -74,9 +74,9 @@ public static class StepText
 
     private static string Score(CardBase card, LengthFormat lengths)
     {
-        var (at, edge) = card.Fold == Fold.Left ? (card.Closed.Width, "left") : (card.Closed.Height, "top");
-        return $"Score the base, {lengths.About(card.Flat)}, {lengths.About(at)} from the {edge} edge. Fold it with the ridge of the "
-            + "score inside.";
+        var sheet = card.Sheet;
+        return $"Score the base, {lengths.About(sheet.Size)}, {string.Join(" and ", sheet.Scores.Select(lengths.About))} from the "
+            + $"{(sheet.HasUprightScores ? "left" : "top")} edge. Fold it with the ridge of the score inside.";
     }
 
     private static string Foam(AssemblyStep step, LengthFormat lengths) =>

@@ -1,9 +1,7 @@
 using Sketch.Diagnostics;
-using Sketch.Panels;
 using Sketch.Stationery;
 using Sketch.Syntax;
 using Sketch.Text;
-using Sketch.Units;
 
 namespace Sketch.Binding;
 
@@ -44,7 +42,7 @@ internal sealed class BaseBinder(SourceText source, PieceBinder pieces, FindingB
             {
                 FlagClause { Word: "landscape" } => next with { Landscape = true },
                 FlagClause { Word: "upright" } => next with { Landscape = false },
-                FoldClause fold => next with { Fold = fold.Edge == Edge.Top ? Fold.Top : Fold.Left },
+                FoldClause fold => next with { Fold = fold.Fold },
                 OfClause { Paints: [var paint] } => next with { Paint = paint },
                 _ => Unused(next, clause),
             };
@@ -55,7 +53,7 @@ internal sealed class BaseBinder(SourceText source, PieceBinder pieces, FindingB
 
     private BoundBase Unused(BoundBase unchanged, Clause clause)
     {
-        pieces.ReportUnused(clause, "the base", "A base takes fold left, fold top, landscape and of.");
+        pieces.ReportUnused(clause, "the base", "A base takes fold left, top, gate or z, landscape and of.");
         return unchanged;
     }
 

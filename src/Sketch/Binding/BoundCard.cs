@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Kinds;
 using Sketch.Panels;
+using Sketch.Stationery;
 using Sketch.Syntax;
 using Sketch.Text;
 using Sketch.Units;
@@ -51,7 +52,7 @@ internal sealed record BoundBase(Size? Written, string? SizeName, bool Landscape
     public Size? Closed => Written is { } size ? Landscape && size.Width < size.Height ? size.Turned() : size : null;
 
     /// <summary>Where it folds: if not specified, on the left when upright and at the top when landscape.</summary>
-    public Fold Folds => Fold ?? (Closed is { } size && size.Width > size.Height ? Panels.Fold.Top : Panels.Fold.Left);
+    public Fold Folds => Fold ?? (Closed is { } size && size.Width > size.Height ? Stationery.Fold.Top : Stationery.Fold.Left);
 }
 
 internal sealed record BoundRole(

@@ -12,8 +12,8 @@ public static class FitChecks
     private static readonly ImmutableArray<IFitRule> Rules =
     [
         new PastTheEdge(), new OverItsParent(), new HiddenCompletely(), new MatBorders(), new OffTheRuler(), new FallsApart(),
-        new TooThinToCut(), new WordsTooBig(), new WordsTooFaint(), new EnvelopeRoom(), new WrapTooLong(), new TooThick(),
-        new LetterSize(),
+        new TooThinToCut(), new WordsTooBig(), new WordsTooFaint(), new LettersTooSmall(), new EnvelopeRoom(), new WrapTooLong(),
+        new TooThick(), new LetterSize(),
     ];
 
     /// <summary>Adds the findings of all rules.</summary>

@@ -55,7 +55,8 @@ internal sealed class PastTheEdge : IFitRule
         var subject = CheckText.Begin(CheckText.Called(piece, reach.Count, copies));
         var verb = reach.Count == 1 ? "reaches" : "reach up to";
         var face = FaceName(piece.Face);
-        var fold = Sides.FoldOf(piece.Face, view.Card.Base.Fold);
+        var folds = view.Card.Base.FoldsOf(piece.Face);
+        Edge? fold = folds.IsEmpty ? null : folds.OrderByDescending(f => reach.Past.On(f)).First();
         // What is too wide for the face reaches past both sides, and that is one mistake.
         var isAcross = fold is { } side && reach.Past.On(side) > Length.Zero && reach.Past.On(side.Opposite()) > Length.Zero;
         var edges = Sides.All.Where(s => (isAcross || s != fold) && reach.Past.On(s) > Length.Zero)

@@ -1,4 +1,3 @@
-using Sketch.Panels;
 using Sketch.Units;
 
 namespace Sketch.Checks;
@@ -21,17 +20,4 @@ internal static class Sides
 
     /// <summary>The larger amount on each side.</summary>
     public static Insets Larger(Insets a, Insets b) => Of(s => Length.Max(a.On(s), b.On(s)));
-
-    /// <summary>
-    /// The side of a face along the fold, looking at that face: as written for the front and the inside (which lies behind the front),
-    /// mirrored for the back of the front and the back of the card. Envelopes have none.
-    /// </summary>
-    public static Edge? FoldOf(FaceKind face, Fold fold) => face switch
-    {
-        FaceKind.Front or FaceKind.Inside => fold == Fold.Left ? Edge.Left : Edge.Top,
-        FaceKind.InsideLeft => Edge.Right,
-        FaceKind.InsideTop => Edge.Bottom,
-        FaceKind.Back => fold == Fold.Left ? Edge.Right : Edge.Top,
-        _ => null,
-    };
 }

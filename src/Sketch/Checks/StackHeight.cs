@@ -6,7 +6,7 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// How thick the closed card is where its front is highest: both halves of the base and, along what lies on what, papers, foam and what is
+/// How thick the closed card is where its front is highest: all layers of the base and, along what lies on what, papers, foam and what is
 /// ready-made.
 /// Papers count with usual thicknesses, as no sheet is measured: 0.25 mm for cardstock and bases (0.203 to 0.254 mm for 65 to 90 lb cover
 /// in a printed chart of paper weights), 0.15 mm for patterned paper (common practice, no source). What is ready-made has the
@@ -34,7 +34,7 @@ public sealed record StackHeight(Length Front, Piece? Highest)
             }
         }
 
-        var halves = Cardstock * 2;
+        var halves = Cardstock * card.Base.Layers;
         return highest < 0 ? new(halves, null) : new(halves + tops[highest], card.Pieces[highest]);
     }
 

@@ -44,6 +44,9 @@ public static partial class FindingCatalogue
     /// <summary>Light words on a paper that shimmers.</summary>
     public static readonly FindingKind WordsShimmer = Note("SK443", "light words on a shimmering paper");
 
+    /// <summary>Letters too small for older readers.</summary>
+    public static readonly FindingKind LettersTooSmall = Note("SK444", "letters too small to read well");
+
     /// <summary>A card that does not go into its envelope.</summary>
     public static readonly FindingKind TooLargeForEnvelope = Warning("SK451", "too large for its envelope");
 

@@ -1,6 +1,7 @@
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Shapes;
+using Sketch.Stationery;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -12,6 +13,9 @@ internal sealed class FaceDrawing(
 {
     /// <summary>Width of the shade along a fold in millimetres.</summary>
     private const double FoldShade = 2.4;
+
+    /// <summary>Width of the line between the doors of a gate in millimetres.</summary>
+    private const double DoorLine = 0.35;
 
     /// <summary>Height at which a closed front is drawn above the inside, in millimetres.</summary>
     private const double FrontLift = 1.2;
@@ -71,31 +75,34 @@ internal sealed class FaceDrawing(
                 card.Base.Location));
         _drawing.Draw(svg, Sheet(outline, card.Base.Paint, size, isOverInside ? FrontLift : 0), id);
         var (w, h) = (size.Width.Millimetres, size.Height.Millimetres);
-        var side = FoldOf(face, card.Base.Fold);
-        var isUpright = side is Edge.Left or Edge.Right;
-        svg.Open("rect")
-            .Attribute("x", side == Edge.Right ? w - FoldShade : 0).Attribute("y", side == Edge.Bottom ? h - FoldShade : 0)
-            .Attribute("width", isUpright ? FoldShade : w).Attribute("height", isUpright ? h : FoldShade)
-            .Attribute("fill", definitions.Fold(side)).Close();
+        foreach (var side in card.Base.FoldsOf(face))
+        {
+            var isUpright = side is Edge.Left or Edge.Right;
+            svg.Open("rect")
+                .Attribute("x", side == Edge.Right ? w - FoldShade : 0).Attribute("y", side == Edge.Bottom ? h - FoldShade : 0)
+                .Attribute("width", isUpright ? FoldShade : w).Attribute("height", isUpright ? h : FoldShade)
+                .Attribute("fill", definitions.Fold(side)).Close();
+        }
+
+        if (face == FaceKind.Front && card.Base.Fold == Fold.Gate)
+        {
+            Doors(w, h);
+        }
+
         svg.Close();
     }
+
+    /// <summary>The line where the two doors of the front meet.</summary>
+    private void Doors(double width, double height) => svg.Open("line").Attribute("class", "doors")
+        .Attribute("x1", width / 2).Attribute("y1", 0.0).Attribute("x2", width / 2).Attribute("y2", height)
+        .Attribute("stroke", Shadow.Colour.Hex).Attribute("stroke-opacity", 0.5).Attribute("stroke-width", DoorLine).Close();
 
     private Outline BaseOutline(FaceKind face, Size size) => face switch
     {
         FaceKind.Front => card.Base.Outline,
-        FaceKind.InsideLeft => card.Base.Outline.Transform(new(-1, 0, 0, 1, size.Width.Millimetres, 0)),
+        FaceKind.InsideLeft when card.Base.Fold == Fold.Left => card.Base.Outline.Transform(new(-1, 0, 0, 1, size.Width.Millimetres, 0)),
         FaceKind.InsideTop => card.Base.Outline.Transform(new(1, 0, 0, -1, 0, size.Height.Millimetres)),
         _ => Outline.Rectangle(new(Length.Zero, Length.Zero, size.Width, size.Height)),
-    };
-
-    /// <summary>Looking at the back of a card folded on the left, the fold is on the right.</summary>
-    private static Edge FoldOf(FaceKind face, Fold fold) => (face, fold) switch
-    {
-        (FaceKind.InsideTop, _) => Edge.Bottom,
-        (FaceKind.InsideLeft, _) => Edge.Right,
-        (FaceKind.Back, Fold.Left) => Edge.Right,
-        (_, Fold.Left) => Edge.Left,
-        _ => Edge.Top,
     };
 
     private void Envelope(FaceKind side, Face envelope)

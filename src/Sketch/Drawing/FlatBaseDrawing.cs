@@ -1,6 +1,6 @@
+using System.Collections.Immutable;
 using Sketch.Panels;
 using Sketch.Shapes;
-using Sketch.Units;
 
 namespace Sketch.Drawing;
 
@@ -11,23 +11,20 @@ namespace Sketch.Drawing;
 internal sealed class FlatBaseDrawing
 {
     private readonly LaidOutCard _card;
-    private readonly FaceKind[] _faces;
-    private readonly Affine[] _places;
+    private readonly ImmutableArray<SheetPanel> _parts;
     private readonly SvgIds _ids = new();
     private readonly List<DrawnPiece> _drawn = [];
     private readonly SvgWriter _body = new(indent: 1);
-    private readonly string _side;
+    private readonly BaseSheet _sheet;
+    private readonly bool _isOutside;
 
     private FlatBaseDrawing(LaidOutCard card, bool outside)
     {
-        _card = card;
-        _side = outside ? "outside" : "inside";
-        var (width, height) = (card.Base.Closed.Width.Millimetres, card.Base.Closed.Height.Millimetres);
-        var isBook = card.Base.Fold == Fold.Left;
-        _faces = outside ? [FaceKind.Back, FaceKind.Front] : [isBook ? FaceKind.InsideLeft : FaceKind.InsideTop, FaceKind.Inside];
-        _places = [outside && !isBook
-            ? new(-1, 0, 0, -1, width, height) : Affine.Identity, isBook ? Affine.Shift(width, 0) : Affine.Shift(0, height)];
+        (_card, _sheet, _isOutside) = (card, card.Base.Sheet, outside);
+        _parts = outside ? _sheet.Outside : _sheet.Inside;
     }
+
+    private string Side => _isOutside ? "outside" : "inside";
 
     internal static CardPicture Draw(LaidOutCard card, bool outside, double dotsPerInch) =>
         new FlatBaseDrawing(card, outside).Draw(dotsPerInch);
@@ -37,13 +34,13 @@ internal sealed class FlatBaseDrawing
         var definitions = new Definitions(_ids);
         Sheet(new(definitions, _ids, dotsPerInch));
         var pieces = new FaceDrawing(Unfolded(), _body, definitions, _ids, dotsPerInch, _drawn);
-        foreach (var face in _faces)
+        foreach (var face in _parts.Select(p => p.Face).Distinct())
         {
             pieces.Pieces(face);
         }
 
         Score();
-        var svg = SvgWriter.Sheet(_card.Base.Flat, _card.Units == UnitSystem.Inches, $"{_card.Title}: {_side}, unfolded");
+        var svg = SvgWriter.Sheet(_card.Base.Flat, _card.Units == UnitSystem.Inches, $"{_card.Title}: {Side}, unfolded");
         svg.Insert(new SvgWriter(indent: 1).Open("defs").Insert(definitions.Svg).Close());
         return new(svg.Insert(_body).Close().ToString(), [.. _drawn]);
     }
@@ -53,54 +50,57 @@ internal sealed class FlatBaseDrawing
     /// </summary>
     private LaidOutCard Unfolded() => _card with
     {
-        Pieces = [.. _card.Pieces.Select(
-            p => Array.IndexOf(_faces, p.Face) is var half and >= 0 ? p with { Turning = p.Turning.Then(_places[half]) } : p)],
+        Pieces = [.. _card.Pieces.Select((p, i) => PartOf(i) is { } part ? p with { Turning = p.Turning.Then(part.Place) } : p)],
     };
+
+    /// <summary>
+    /// The part of the sheet on which a piece lies: where a face lies in two parts, the one that holds the middle of what lies lowest
+    /// beneath the piece.
+    /// </summary>
+    private SheetPanel? PartOf(int index)
+    {
+        var parts = _parts.Where(p => p.Face == _card.Pieces[index].Face).ToList();
+        if (parts.Count <= 1)
+        {
+            return parts is [var only] ? only : null;
+        }
+
+        while (_card.Pieces[index].LiesOn >= 0)
+        {
+            index = _card.Pieces[index].LiesOn;
+        }
+
+        var middle = _card.Pieces[index].TurnedOutline.IsEmpty
+            ? Bounds.Of(_card.Pieces[index].Box).Centre : _card.Pieces[index].TurnedOutline.Bounds.Centre;
+        return parts.MinBy(p => Math.Abs(Bounds.Of(p.Part).Centre.X - middle.X));
+    }
 
     private void Sheet(PieceDrawing drawing)
     {
-        var flat = _card.Base.Flat;
-        var whole = Outline.Rectangle(new(Length.Zero, Length.Zero, flat.Width, flat.Height)).Subtract(Windows());
+        var flat = _sheet.Size;
+        var whole = _isOutside ? _card.Base.CutSheet : _card.Base.CutSheet.Transform(_sheet.TurnedOver);
         var id = Open("base", $"base, {PieceTitle.Size(flat, _card.Units)} unfolded, {PieceTitle.Paint(_card.Base.Paint)}");
         drawing.Draw(_body, FaceDrawing.Sheet(whole, _card.Base.Paint, flat, 0), id);
         _body.Close();
     }
 
-    /// <summary>The cut-outs of the front, at their place on the sheet seen from this side.</summary>
-    private Outline Windows()
-    {
-        var (closed, front) = (_card.Base.Closed, _card.Base.Outline);
-        var whole = Outline.Rectangle(new(Length.Zero, Length.Zero, closed.Width, closed.Height));
-        // Windows that do not touch the edge are contours of their own and keep their curves.
-        var isFramed = new Outline([front.Contours[0]]) is var outer && outer.AsRectangle() is not null && outer.Bounds == whole.Bounds;
-        var windows = isFramed ? new Outline(front.Contours[1..]) : whole.Subtract(front);
-        var (width, height) = (closed.Width.Millimetres, closed.Height.Millimetres);
-        return windows.Transform(_faces[0] switch
-        {
-            FaceKind.InsideLeft => new(-1, 0, 0, 1, width, 0),
-            FaceKind.InsideTop => new(1, 0, 0, -1, 0, height),
-            _ => _places[1],
-        });
-    }
-
     private void Score()
     {
-        var (flat, fold) = (_card.Base.Flat, _card.Base.Fold);
-        var at = fold == Fold.Left ? _card.Base.Closed.Width : _card.Base.Closed.Height;
-        Open("score", $"score {_card.Units.Format().About(at)} from the {(fold == Fold.Left ? "left" : "top")}");
-        _body.Open("line")
-            .Attribute("x1", fold == Fold.Left ? at.Millimetres : 0).Attribute("y1", fold == Fold.Left ? 0 : at.Millimetres)
-            .Attribute("x2", fold == Fold.Left ? at.Millimetres : flat.Width.Millimetres)
-            .Attribute("y2", fold == Fold.Left ? flat.Height.Millimetres : at.Millimetres)
-            .Attribute("stroke", ScoreLine.On(_card.Base.Paint.Look.Ground).Hex)
-            .Attribute("stroke-opacity", ScoreLine.Opacity).Attribute("stroke-width", ScoreLine.Width)
-            .Attribute("stroke-dasharray", ScoreLine.Dashes).Close();
-        _body.Close();
+        foreach (var (at, line) in _sheet.Scores.Zip(_sheet.Lines))
+        {
+            Open("score", $"score {_card.Units.Format().About(at)} from the {(_sheet.HasUprightScores ? "left" : "top")}");
+            _body.Open("line")
+                .Attribute("x1", line.From.X).Attribute("y1", line.From.Y).Attribute("x2", line.To.X).Attribute("y2", line.To.Y)
+                .Attribute("stroke", ScoreLine.On(_card.Base.Paint.Look.Ground).Hex)
+                .Attribute("stroke-opacity", ScoreLine.Opacity).Attribute("stroke-width", ScoreLine.Width)
+                .Attribute("stroke-dasharray", ScoreLine.Dashes).Close();
+            _body.Close();
+        }
     }
 
     private string Open(string name, string title)
     {
-        var id = _ids.Claim($"{_side}-{name}");
+        var id = _ids.Claim($"{Side}-{name}");
         _drawn.Add(new(id, title, _card.Base.Location));
         _body.Open("g").Attribute("id", id).Title(title);
         return id;

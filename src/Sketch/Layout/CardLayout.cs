@@ -75,14 +75,31 @@ internal sealed class CardLayout
         return null;
     }
 
+    /// <summary>Reports a face behind the front that a card with this fold does not have.</summary>
+    private void ReportMissingFaces()
+    {
+        foreach (var face in _bound.Faces.Where(f => f.Kind is FaceKind.InsideLeft or FaceKind.InsideTop))
+        {
+            var (folds, right) = _base.Folds switch
+            {
+                Fold.Top => ("folds at the top", "inside top"),
+                Fold.Gate => ("opens like a gate", "inside"),
+                Fold.Z => ("folds like a z", "inside left"),
+                _ => ("folds on the left", "inside left"),
+            };
+            if (right != Face.NameOf(face.Kind).Replace('-', ' '))
+            {
+                _findings.Add(FindingCatalogue.Misplaced, face.Location,
+                    right == "inside" ? $"This card {folds}, so only its middle panel is laid out inside."
+                        : $"This card {folds}, so the back of its front is called {right}.",
+                    $"Write {right}.", right);
+            }
+        }
+    }
+
     private LaidOutCard Lay()
     {
-        foreach (var face in _bound.Faces.Where(f => f.Kind == (_base.Folds == Fold.Top ? FaceKind.InsideLeft : FaceKind.InsideTop)))
-        {
-            var (edge, right) = _base.Folds == Fold.Top ? ("at the top", "inside top") : ("on the left", "inside left");
-            _findings.Add(FindingCatalogue.Misplaced, face.Location,
-                $"This card folds {edge}, so the back of its front is called {right}.", $"Write {right}.", right);
-        }
+        ReportMissingFaces();
 
         var basePaint = _paints.Of(_base.Paint, _base.Location.Source);
         var faces = Faces.Select(f => FaceOf(f, _bound.Faces.First(d => d.Kind == f.Kind))).ToImmutableArray();

@@ -118,7 +118,12 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         var outline = shaped.In(Bounds.Of(room), letters.Millimetres);
         var (width, height) = (shaped.Width * letters.Millimetres, shaped.Height * letters.Millimetres);
         var fits = width <= room.Width.Millimetres + Words.Slack && height <= room.Height.Millimetres + Words.Slack;
-        return new(TextOf(node), outline, ink, letters, fits) { Room = room, Height = height };
+        return new(TextOf(node), outline, ink, letters, fits)
+        {
+            Room = room,
+            Height = height,
+            SmallLetterHeight = Length.NearestMillimetres(letters.Millimetres * words.SmallLetters(node)),
+        };
     }
 
     /// <summary>The words of a text, sentiment or cut-out word.</summary>
@@ -142,6 +147,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
             InkClause = clause,
             Room = box,
             Height = shaped.Height * letters.Millimetres,
+            SmallLetterHeight = Length.NearestMillimetres(letters.Millimetres * words.SmallLetters(node)),
         };
     }
 

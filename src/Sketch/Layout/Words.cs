@@ -21,6 +21,8 @@ internal sealed class Words(IWorld world, BoundFont? cardFont, UnitSystem units,
     /// <summary>The distance in millimetres by which words may be larger than their room and still fit.</summary>
     public const double Slack = 0.01;
 
+    private static readonly QuotedSyntax SmallX = new("x", default);
+
     private readonly Dictionary<Node, WordBlock?> _blocks = [];
     private readonly Dictionary<(string Words, string? Font, LetteringStyle Style), ShapedWords?> _set = [];
     private readonly HashSet<string> _badFonts = [];
@@ -100,6 +102,11 @@ internal sealed class Words(IWorld world, BoundFont? cardFont, UnitSystem units,
             Diameter = isBent && rules.Circle is { } circle ? circle.Clause.Diameter.Millimetres / LettersOn(rules) : null,
         };
     }
+
+    /// <summary>The height of a small x in cap heights, in the font of a piece; 1 where its words have no small letters.</summary>
+    public double SmallLetters(Node node) =>
+        !node.Bound.Rules.IsCapitals && LinesOf(node).Any(l => l.Text.Any(char.IsLower))
+            && Set(node.Bound, SmallX, new(0, 0)) is { Outline: { IsEmpty: false } x } ? x.Bounds.Height : 1;
 
     /// <summary>The degrees of a circle that a line covers.</summary>
     private double ArcOf(PieceRules rules, QuotedSyntax line, ShapedWords shaped)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Sketch.Kinds;
 using Sketch.Papers;
 using Sketch.Shapes;
+using Sketch.Stationery;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -57,19 +58,9 @@ public sealed record LaidOutCard(
     public bool IsHandedOver => Faces.Any(f => f.ByHand);
 }
 
-/// <summary>Where the fold lies, looking at the front.</summary>
-public enum Fold
-{
-    /// <summary>On the left: the card opens like a book.</summary>
-    Left,
-
-    /// <summary>At the top: the card stands like a tent.</summary>
-    Top,
-}
-
 /// <summary>The card base.</summary>
 /// <param name="Closed">Its size when closed.</param>
-/// <param name="Fold">Where it folds.</param>
+/// <param name="Fold">How it is folded.</param>
 /// <param name="SizeName">The named size, such as "A2", or null.</param>
 /// <param name="Paint">What it is made of.</param>
 /// <param name="Outline">The front's outline with the windows cut in it, in millimetres on the front.</param>
@@ -82,8 +73,57 @@ public sealed record CardBase(Size Closed, Fold Fold, string? SizeName, Paint Pa
     /// </summary>
     public UnitSystem? UndeclaredUnits { get; init; }
 
+    /// <summary>The sheet before it is folded.</summary>
+    public BaseSheet Sheet => BaseSheet.Of(Closed, Fold);
+
     /// <summary>The size of the sheet before it is folded.</summary>
-    public Size Flat => Fold == Fold.Left ? new(Closed.Width * 2, Closed.Height) : new(Closed.Width, Closed.Height * 2);
+    public Size Flat => Sheet.Size;
+
+    /// <summary>How many layers of the base lie on each other when it is closed.</summary>
+    public int Layers => Fold == Fold.Z ? 3 : 2;
+
+    /// <summary>Whether the base has a face.</summary>
+    public bool Has(FaceKind face) => Sheet.Outside.Concat(Sheet.Inside).Any(p => p.Face == face);
+
+    /// <summary>
+    /// The sides of a face along which the base is folded, looking at that face. Envelopes have none.
+    /// </summary>
+    public ImmutableArray<Edge> FoldsOf(FaceKind face) => (Fold, face) switch
+    {
+        (_, FaceKind.Envelope or FaceKind.EnvelopeBack) => [],
+        (Fold.Gate, _) or (Fold.Z, FaceKind.InsideLeft) => [Edge.Left, Edge.Right],
+        (Fold.Z, FaceKind.Front) or (_, FaceKind.InsideLeft) => [Edge.Right],
+        (_, FaceKind.InsideTop) => [Edge.Bottom],
+        (Fold.Top, _) => [Edge.Top],
+        (_, FaceKind.Back) => [Edge.Right],
+        _ => [Edge.Left],
+    };
+
+    /// <summary>What is cut out of the front, in millimetres on the front; empty for nothing.</summary>
+    public Outline Windows
+    {
+        get
+        {
+            var whole = Outline.Rectangle(new(Length.Zero, Length.Zero, Closed.Width, Closed.Height));
+            // Windows that do not touch the edge are contours of their own and keep their curves.
+            var isFramed = new Outline([Outline.Contours[0]]) is var outer && outer.AsRectangle() is not null
+                && outer.Bounds == whole.Bounds;
+            return isFramed ? new(Outline.Contours[1..]) : whole.Subtract(Outline);
+        }
+    }
+
+    /// <summary>The sheet with the windows of the front, seen from the side that shows the front.</summary>
+    public Outline CutSheet
+    {
+        get
+        {
+            var (sheet, windows) = (Sheet, Windows);
+            var outline = Outline.Rectangle(new(Length.Zero, Length.Zero, sheet.Size.Width, sheet.Size.Height));
+            return windows.IsEmpty ? outline
+                : sheet.Outside.Where(p => p.Face == FaceKind.Front).Aggregate(outline,
+                    (left, front) => left.Subtract(Outline.Rectangle(front.Part).Intersect(windows).Transform(front.Place)));
+        }
+    }
 }
 
 /// <summary>The faces of a card and its envelope.</summary>

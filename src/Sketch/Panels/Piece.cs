@@ -174,6 +174,9 @@ public sealed record PieceWords(string Text, Outline Ink, Paint? NamedInk, Lengt
     /// </summary>
     public required double Height { get; init; }
 
+    /// <summary>The height of a small x; that of a capital where the words have no small letters.</summary>
+    public Length SmallLetterHeight { get; init; } = LetterHeight;
+
     /// <summary>The ink of the words: the named one, else black.</summary>
     public Paint InkPaint => NamedInk ?? Paint.BlackInk;
 

@@ -1,4 +1,5 @@
 using Sketch.Panels;
+using Sketch.Stationery;
 using Sketch.Units;
 
 namespace Sketch.Reports;
@@ -10,11 +11,16 @@ internal static class SizeIntroduction
     public static string Of(LaidOutCard card, LengthFormat lengths)
     {
         var name = card.Base.SizeName is { } size ? $"{size}, " : "";
-        var (side, score, from) = card.Base.Fold == Fold.Left
-            ? ("on the left", card.Base.Closed.Width, "the left")
-            : ("at the top", card.Base.Closed.Height, "the top");
-        return $"Card {name}{lengths.Text(card.Base.Closed)}, folded {side}: cut {lengths.Text(card.Base.Flat)}, score "
-            + $"{lengths.Text(score)} from {from}. "
+        var folded = card.Base.Fold switch
+        {
+            Fold.Left => "on the left",
+            Fold.Top => "at the top",
+            Fold.Gate => "like a gate",
+            _ => "like a z",
+        };
+        var sheet = card.Base.Sheet;
+        return $"Card {name}{lengths.Text(card.Base.Closed)}, folded {folded}: cut {lengths.Text(sheet.Size)}, score "
+            + $"{string.Join(" and ", sheet.Scores.Select(lengths.Text))} from the {(sheet.HasUprightScores ? "left" : "top")}. "
             + $"Sizes are width x height in {lengths.UnitName}.";
     }
 

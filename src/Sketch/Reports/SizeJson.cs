@@ -53,7 +53,7 @@ public static class SizeJson
         json.WriteLength("height", card.Closed.Height, marks);
         json.WriteLength("flatWidth", card.Flat.Width, marks);
         json.WriteLength("flatHeight", card.Flat.Height, marks);
-        json.WriteString("fold", card.Fold == Fold.Left ? "left" : "top");
+        json.WriteString("fold", card.Fold.ToString().ToLowerInvariant());
         json.WriteEndObject();
     }
 

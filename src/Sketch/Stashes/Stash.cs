@@ -61,6 +61,9 @@ public sealed record StockPaper(string Name, StockKind Kind, Size Size, PaperFac
     /// <summary>Whether the print has a direction, so that pieces are not turned.</summary>
     public bool Upright { get; init; }
 
+    /// <summary>The name of the collection that it belongs to, or null.</summary>
+    public string? Collection { get; init; }
+
     /// <summary>Grams per square metre, or null when not known.</summary>
     public double? Grammage { get; init; }
 

@@ -156,10 +156,13 @@ internal sealed class StashReader
                 case MeasureClause { Word: "thick" } thick:
                     paper = paper with { Thickness = thick.Amount };
                     break;
+                case CollectionClause collection:
+                    paper = paper with { Collection = collection.Name.Text };
+                    break;
                 case SideClause:
                     break;
                 default:
-                    Idle(clause, "a paper", "A paper takes sheets, trim, upright, front, back, weight, thick and price.");
+                    Idle(clause, "a paper", "A paper takes sheets, trim, upright, front, back, collection, weight, thick and price.");
                     break;
             }
         }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Kinds;
 using Sketch.Shapes;
+using Sketch.Stationery;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -173,6 +174,8 @@ internal static class ClauseReader
             "back" => StashClauseReader.ReadSide(cursor, true),
             "trim" => cursor.Length("Write trim 1/4 bottom.") is { } trim && cursor.ExpectEdge("Write trim 1/4 bottom.") is { } edge
                 ? new TrimClause(trim.Value, edge, default) : null,
+            "collection" => cursor.Quoted("Write collection \"Harbour\".") is { } collection
+                ? new CollectionClause(collection, default) : null,
             "weight" => StashClauseReader.ReadWeight(cursor),
             "price" => StashClauseReader.ReadPrice(cursor),
             "by" => cursor.TakeWord("post") ? new FlagClause("by post", default)
@@ -298,13 +301,15 @@ internal static class ClauseReader
 
     private static FoldClause? ReadFold(Cursor cursor)
     {
-        Edge? edge = cursor.TakeWord("left") ? Edge.Left : cursor.TakeWord("top") ? Edge.Top : null;
-        if (edge is null)
+        foreach (var fold in Enum.GetValues<Fold>())
         {
-            cursor.MissingWord("left or top", "Write fold left, or fold top.", "left", "top");
-            return null;
+            if (cursor.TakeWord(fold.ToString().ToLowerInvariant()))
+            {
+                return new(fold, default);
+            }
         }
 
-        return new(edge.Value, default);
+        cursor.MissingWord("left, top, gate or z", "Write fold left, fold top, fold gate or fold z.", "left", "top", "gate", "z");
+        return null;
     }
 }

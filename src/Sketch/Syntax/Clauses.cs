@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Lettering;
 using Sketch.Shapes;
+using Sketch.Stationery;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -181,8 +182,8 @@ public sealed record RangedClause(LineRange Range, TextSpan Span) : Clause(Span)
 /// <summary><c>capitals</c>.</summary>
 public sealed record CapitalsClause(TextSpan Span) : Clause(Span);
 
-/// <summary><c>fold left</c>, <c>fold top</c>.</summary>
-public sealed record FoldClause(Edge Edge, TextSpan Span) : Clause(Span);
+/// <summary><c>fold left</c>, <c>fold gate</c>.</summary>
+public sealed record FoldClause(Fold Fold, TextSpan Span) : Clause(Span);
 
 /// <summary>A single word: <c>landscape</c>, <c>upright</c>, <c>any sheets</c>.</summary>
 public sealed record FlagClause(string Word, TextSpan Span) : Clause(Span);
@@ -210,6 +211,9 @@ public sealed record WeightClause(double Amount, bool IsPounds, string? Grade, T
 
 /// <summary><c>price 0.99</c>.</summary>
 public sealed record PriceClause(decimal Amount, TextSpan Span) : Clause(Span);
+
+/// <summary><c>collection "Harbour"</c>: papers made to go together.</summary>
+public sealed record CollectionClause(QuotedSyntax Name, TextSpan Span) : Clause(Span);
 
 /// <summary><c>spare 1</c>.</summary>
 public sealed record SpareClause(int Count, TextSpan Span) : Clause(Span);

@@ -62,6 +62,8 @@ public static class EverydayWords
         ("centre", "middle mid"),
         ("upright", "portrait vertical"),
         ("landscape", "horizontal"),
+        ("fold gate", "gate gatefold gate-fold"),
+        ("fold z", "z-fold zfold accordion concertina"),
         ("showing", "margin reveal"),
         ("turn", "rotate rotated tilt tilted angle angled slanted"),
         ("on foam", "foam popped pop"),

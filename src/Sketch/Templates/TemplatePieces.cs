@@ -47,10 +47,10 @@ internal static partial class TemplatePieces
     {
         var isMetric = card.Units != UnitSystem.Inches;
         yield return new(
-            ["base" + suffix], Material(card.Base.Paint), card.Base.Flat, FlatBaseTemplate.Outline(card.Base), card.Base.Location)
+            ["base" + suffix], Material(card.Base.Paint), card.Base.Flat, card.Base.CutSheet, card.Base.Location)
         {
-            Folds = FlatBaseTemplate.Folds(card.Base),
-            Grain = FlatBaseTemplate.Grain(card.Base),
+            Folds = card.Base.Sheet.Lines,
+            Grain = FlatBaseTemplate.Grain(card.Base.Sheet),
             IsMetric = isMetric,
         };
         for (var i = 0; i < card.Pieces.Length; i++)

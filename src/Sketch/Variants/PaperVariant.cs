@@ -29,6 +29,12 @@ public sealed record VariantWish(ImmutableArray<string> Roles, ImmutableArray<st
 /// <param name="Lacking">How many more there would be if the papers were enough for one card.</param>
 public sealed record VariantList(ImmutableArray<PaperVariant> Best, int Found, int Lacking)
 {
+    /// <summary>How many ways were tried, those whose layers vanish on each other included.</summary>
+    public long Tried { get; init; }
+
+    /// <summary>What was tried for each role and what was left out and why, in sentences.</summary>
+    public ImmutableArray<string> Notes { get; init; } = [];
+
     /// <summary>Why a card has no variants, as a sentence that begins in lower case.</summary>
     public string WhyNone(LaidOutCard card) =>
         Lacking > 0 ? $"the papers are not enough for even one card in any of {Counted.Of(Lacking, "variant")}."

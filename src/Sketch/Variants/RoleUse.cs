@@ -1,5 +1,6 @@
 using Sketch.Kinds;
 using Sketch.Panels;
+using Sketch.Papers;
 using Sketch.Units;
 
 namespace Sketch.Variants;
@@ -11,7 +12,8 @@ namespace Sketch.Variants;
 /// <param name="IsBase">Whether the base is folded from it, so that it must be cardstock.</param>
 /// <param name="Weight">How much it determines the look of the card: the side in millimetres of a square as large as its largest piece, as
 /// a small piece is seen too. Only the edges of mats show.</param>
-internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk, bool IsBase, double Weight)
+/// <param name="Character">The character of the paper that the card gives it; null where the card takes any offcut.</param>
+internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk, bool IsBase, double Weight, PaperCharacter? Character)
 {
     /// <summary>The weight of a mat in millimetres, however large it is.</summary>
     private const double MatWeight = 15;
@@ -34,7 +36,9 @@ internal sealed record RoleUse(string Role, IReadOnlyList<Size> Cuts, bool IsInk
         return new(role, cuts, card.Pieces.Any(
             p => (p.Matter == PieceMatter.Ink && Fills(p.Paint))
                 || (p.Words is { } w && Fills(w.InkPaint) && p.Kind != PieceKind.Word)), isBase,
-                weight);
+                weight,
+                card.Roles.FirstOrDefault(r => r.Name.Equals(role, StringComparison.OrdinalIgnoreCase)) is { } own
+                    && own.Paint is { AnyOffcut: false, Knowledge: PaperKnowledge.Look } ? PaperCharacters.Of(own.Paint.Look) : null);
 
         bool Fills(Paint paint) => role.Equals(paint.Role, StringComparison.OrdinalIgnoreCase);
     }

@@ -56,9 +56,14 @@ public sealed class VariantSearch
             return new([], 0, 0);
         }
 
-        var search = new VariantSearch(stash, uses, Fewer(candidates), Neighbours.Of(card, [.. uses.Select(u => u.Role)]));
+        var tried = Fewer(candidates);
+        var search = new VariantSearch(stash, uses, tried, Neighbours.Of(card, [.. uses.Select(u => u.Role)]));
         search.Fill(0);
-        return new(search.Different(wish.Limit), search._found, search._lacking);
+        return new(search.Different(wish.Limit), search._found, search._lacking)
+        {
+            Tried = tried.Aggregate(1L, (product, c) => product * c.Length),
+            Notes = VariantNotes.Of(card, stash, wish, uses, candidates, tried),
+        };
     }
 
     /// <summary>Limits the papers of each role so that all variants can be tried: an even selection if there are too many.</summary>

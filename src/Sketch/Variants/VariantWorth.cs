@@ -16,6 +16,10 @@ internal sealed class VariantWorth
     // eye).
     private const double CostOfPlain = 0.25;
 
+    // Prints that are not made to go together may still do so; those that are come first (chosen by eye).
+    private const double CostOfMixing = 0.3;
+
+    private readonly ImmutableArray<ImmutableArray<Candidate>> _candidates;
     private readonly int _largest;
     private readonly ImmutableArray<bool> _isPrinted;
     private readonly ImmutableArray<Pair> _layers;
@@ -27,7 +31,7 @@ internal sealed class VariantWorth
     /// <param name="largest">The role of the largest piece.</param>
     public VariantWorth(Neighbours neighbours, ImmutableArray<ImmutableArray<Candidate>> candidates, int largest)
     {
-        _largest = largest;
+        (_candidates, _largest) = (candidates, largest);
         _isPrinted = [.. candidates[largest].Select(c => LookColours.IsPrinted(c.Look))];
         _layers = [.. neighbours.Layers.Where(l => l.Upper.Role >= 0 || l.Lower.Role >= 0).Select(l =>
             Pair.Of(l.Upper.Role, l.Lower.Role, LooksOf(l.Upper), LooksOf(l.Lower), Legibility.OfLayers))];
@@ -62,8 +66,28 @@ internal sealed class VariantWorth
         }
 
         var mean = _layers.IsEmpty ? 1 : sum / _layers.Length;
-        return (worst + mean) / 2 * words * words * (1 - CostOfRepeats * (chosen.Length - different) / chosen.Length) * (_isPrinted[
-            chosen[_largest]] ? 1 : 1 - CostOfPlain);
+        return (worst + mean) / 2 * words * words * (1 - CostOfRepeats * (chosen.Length - different) / chosen.Length)
+            * (_isPrinted[chosen[_largest]] ? 1 : 1 - CostOfPlain) * (1 - CostOfMixing * Mixed(chosen));
+    }
+
+    /// <summary>The share of pairs of patterned papers that are not made to go together.</summary>
+    private double Mixed(int[] chosen)
+    {
+        var (pairs, mixed) = (0, 0);
+        for (var a = 0; a < chosen.Length; a++)
+        {
+            var one = _candidates[a][chosen[a]];
+            for (var b = one.Character == PaperCharacter.Patterned ? a + 1 : chosen.Length; b < chosen.Length; b++)
+            {
+                if (_candidates[b][chosen[b]] is { Character: PaperCharacter.Patterned } other)
+                {
+                    pairs++;
+                    mixed += one.GoesWith(other) ? 0 : 1;
+                }
+            }
+        }
+
+        return pairs == 0 ? 0 : (double)mixed / pairs;
     }
 
     private sealed record Pair(int Upper, int Lower, double[,] Worth)

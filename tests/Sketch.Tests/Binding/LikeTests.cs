@@ -1,6 +1,7 @@
 using Sketch.Diagnostics;
 using Sketch.Kinds;
 using Sketch.Panels;
+using Sketch.Stationery;
 using Sketch.Tests.Layout;
 using Sketch.Text;
 using Xunit;

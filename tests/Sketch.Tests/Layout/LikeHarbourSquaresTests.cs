@@ -1,4 +1,5 @@
 using Sketch.Panels;
+using Sketch.Stationery;
 using Xunit;
 
 namespace Sketch.Tests.Layout;

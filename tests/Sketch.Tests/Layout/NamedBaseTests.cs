@@ -1,5 +1,5 @@
 using Sketch.Diagnostics;
-using Sketch.Panels;
+using Sketch.Stationery;
 using Sketch.Text;
 using Xunit;
 

@@ -5,6 +5,7 @@ using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Papers;
 using Sketch.Shapes;
+using Sketch.Stationery;
 using Sketch.Tests.Panels;
 using Sketch.Text;
 using Sketch.Units;

@@ -1,4 +1,6 @@
+using CsCheck;
 using Sketch.Panels;
+using Sketch.Papers;
 using Sketch.Stashes;
 using Sketch.Tests.Stashes;
 using Sketch.Variants;
@@ -9,7 +11,8 @@ namespace Sketch.Tests.Variants;
 public class VariantSearchTests
 {
     private const string Roles = "role sky: white\nrole deep: white\n";
-    private const string TwoLayers = Roles + "front\n  panel 3 x 4, of sky\n    panel 2 x 2, of deep\n";
+    private const string Front = "front\n  panel 3 x 4, of sky\n    panel 2 x 2, of deep\n";
+    private const string TwoLayers = Roles + Front;
     private const string Shelf =
         "paper gulls: 12 x 12, 3 sheets, front #9fc9e8, back #e8dcc0\npaper night: 12 x 12, 1 sheet, front #101c33, back #b8332f\n";
 
@@ -88,6 +91,71 @@ public class VariantSearchTests
 
     [Fact]
     public void The_limit_is_respected() => Assert.Equal(5, Find(TwoLayers, Shelf, limit: 5).Best.Length);
+
+    private static readonly Gen<string> Looks = Gen.OneOf("#9fc9e8", "#16324f", "#b8332f", "dots #cfe3ea #2d5d73", "stars #1d2c4a",
+        "plaid", "foil gold", "foil #b9bec3", "pearl", "kraft", "waves");
+
+    /// <summary>A shelf that has every character, and a card whose roles have some.</summary>
+    private static readonly Gen<(string Shelf, string Roles)> Shelves = Gen.Select(
+        Gen.Select(Looks, Looks).Array[2, 6], Looks, Looks).Select((papers, sky, deep) => (string.Concat(papers.Select((p, i) =>
+            $"paper p{i}: 12 x 12, 3 sheets, front {p.Item1}, back {p.Item2}\n"))
+                + "paper f: 12 x 12, 3 sheets, front foil gold, back plain white\npaper q: 12 x 12, 3 sheets, front pearl, back waves\n",
+            $"role sky: {sky}\nrole deep: {deep}\n"));
+
+    [Fact]
+    public void Patterned_stays_patterned_plain_stays_plain_and_foil_stays_foil() => Shelves.Sample(
+        made =>
+        {
+            var (shelf, roles) = made;
+            var card = Stashed.Card(roles + Front, null).Card!;
+            var stash = Stashed.Stash(shelf);
+            Assert.All(VariantSearch.Find(card, stash, new([], [], 24)).Best.SelectMany(v => v.Choices), choice =>
+            {
+                var paper = stash.Papers.Single(p => p.Name == choice.Paper).Side(choice.Side).Look;
+                Assert.Equal(
+                    PaperCharacters.Of(card.Roles.Single(r => r.Name == choice.Role).Paint.Look), PaperCharacters.Of(paper));
+            });
+        },
+        iter: 200);
+
+    [Fact]
+    public void A_paper_of_another_character_is_taken_where_it_is_asked_for() => Assert.Contains(
+        Find(TwoLayers, Shelf + "paper shine: 12 x 12, 3 sheets, front foil gold, back plain white\n", papers: ["gulls", "shine/front"])
+            .Best,
+        v => v.Choices.Any(c => c.Paper == "shine"));
+
+    [Fact]
+    public void Where_the_stash_has_no_paper_of_a_character_any_stands_in_and_a_note_says_so()
+    {
+        var found = Find("role sky: foil gold\n" + "front\n  panel 3 x 4, of sky\n", Shelf);
+        Assert.Equal(4, found.Found);
+        Assert.Equal("sky: the stash has no foil paper for it, so any paper was tried, 4 sides.", found.Notes[0]);
+    }
+
+    [Fact]
+    public void What_was_tried_is_counted_and_each_role_is_named()
+    {
+        var found = Find(TwoLayers, Shelf + "paper unseen: 12 x 12, 1 sheet\n");
+        Assert.Equal((16, 12), (found.Tried, found.Found));
+        Assert.Equal(["sky: stays plain, 4 sides tried.", "deep: stays plain, 4 sides tried.",
+            "Left out, because the stash does not say what they look like: unseen."], found.Notes);
+    }
+
+    /// <summary>Three prints that contrast alike: only their sheets and collections differ.</summary>
+    [Theory]
+    [InlineData("paper a: 12 x 12, 3 sheets, front dots #cfe3ea #2d5d73, back dots #2d5d73 #cfe3ea\n"
+        + "paper b: 12 x 12, 3 sheets, front dots #cfe3ea #2d5d73, back white\n"
+        + "paper c: 12 x 12, 3 sheets, front dots #2d5d73 #cfe3ea, back white\n",
+        "a a")]
+    [InlineData("paper a: 12 x 12, 3 sheets, collection \"Sea\", front dots #cfe3ea #2d5d73, back white\n"
+        + "paper b: 12 x 12, 3 sheets, collection \"Land\", front dots #2d5d73 #cfe3ea, back white\n"
+        + "paper c: 12 x 12, 3 sheets, collection \"sea\", front dots #2d5d73 #cfe3ea, back white\n",
+        "a c")]
+    public void Sides_of_one_sheet_and_sheets_of_one_collection_come_first(string shelf, string first)
+    {
+        var best = Find("role sky: plaid\nrole deep: plaid\n" + Front, shelf).Best;
+        Assert.Equal(first, string.Join(' ', best[0].Choices.Select(c => c.Paper).Order()));
+    }
 
     private static VariantList Find(string card, string shelf, string[]? roles = null, string[]? papers = null, int limit = 24) =>
         VariantSearch.Find(Stashed.Card(card, null).Card!, Stashed.Stash(shelf), new([.. roles ?? []], [.. papers ?? []], limit));

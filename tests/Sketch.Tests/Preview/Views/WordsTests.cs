@@ -1,3 +1,4 @@
+using Sketch.Lettering;
 using Xunit;
 
 namespace Sketch.Tests.Preview.Views;
@@ -21,5 +22,14 @@ public sealed class WordsTests : OnOpenedPage
         var starts = await Starts(kind);
         Assert.Contains(own, starts);
         Assert.DoesNotContain(other, starts);
+    }
+
+    [Fact]
+    public async Task Every_kind_of_lettering_has_a_sample_in_letters_of_its_own()
+    {
+        var (_, json) = await Page.Ask(Page.Read("lettering"));
+        var samples = json.GetProperty("samples").EnumerateArray().ToList();
+        Assert.Equal(LetteringKinds.All.Select(k => k.Word), samples.Select(s => s.GetProperty("word").GetString()));
+        Assert.Equal(samples.Count, samples.Select(s => s.GetProperty("path").GetString()).Distinct().Count());
     }
 }

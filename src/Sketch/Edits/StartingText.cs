@@ -1,0 +1,89 @@
+namespace Sketch.Edits;
+
+/// <summary>The first text of a new file: short, free of findings, and with a comment wherever something is to be changed.</summary>
+public static class StartingText
+{
+    /// <summary>A first card, with inches or millimetres.</summary>
+    public static string Card(string title, bool isMetric) => isMetric
+        ? $"""
+          # One thing per line; an indented line lies on the line above it.
+          card {Quoted(title)}
+          units mm
+          base ISO A6, fold left, of white
+          role sky: blue
+          role deep: navy
+
+          front
+            sky: panel, showing 3, of sky
+              mat +3, of deep
+              star 40, top 20, of gold, raised 2 mm
+            words: banner 70 x 18 "with love", bottom 20, swallowtail right, of cream
+          inside
+            text "Fair winds", letters 6
+          envelope C6, of white
+
+          """
+        : $"""
+          # One thing per line; an indented line lies on the line above it.
+          card {Quoted(title)}
+          base A2, fold left, of white
+          role sky: blue
+          role deep: navy
+
+          front
+            sky: panel, showing 1/8, of sky
+              mat +1/8, of deep
+              star 1 3/4, top 3/4, of gold, raised 2 mm
+            words: banner 2 3/4 x 3/4 "with love", bottom 7/8, swallowtail right, of cream
+          inside
+            text "Fair winds", letters 1/4
+          envelope US A2, of white
+
+          """;
+
+    /// <summary>A first stash, with inches or millimetres.</summary>
+    public static string Stash(string title, bool isMetric) => isMetric
+        ? $"""
+          # Papers and supplies on hand: a name, the size of a sheet, and how many.
+          stash {Quoted(title)}
+          units mm
+          cardstock white: A4, 20 sheets, weight 216 gsm
+          cardstock cream: A4, 10 sheets
+          cardstock navy: A4, 10 sheets
+          cardstock blue: A4, 10 sheets
+          cardstock gold: A4, 5 sheets
+          paper waves: 305 x 305, 2 sheets, trim 6 bottom, front waves, back dots navy cream
+          offcut white: 100 x 150, 2
+          foam white: 2 mm, 100 pieces
+          envelope plain: C6, 20
+
+          """
+        : $"""
+          # Papers and supplies on hand: a name, the size of a sheet, and how many.
+          stash {Quoted(title)}
+          cardstock white: letter, 20 sheets, weight 80 lb cover
+          cardstock cream: letter, 10 sheets
+          cardstock navy: letter, 10 sheets
+          cardstock blue: letter, 10 sheets
+          cardstock gold: letter, 5 sheets
+          paper waves: 12 x 12, 2 sheets, trim 1/4 bottom, front waves, back dots navy cream
+          offcut white: 4 x 6, 2
+          foam white: 2 mm, 100 pieces
+          envelope plain: US A2, 20
+
+          """;
+
+    /// <summary>A first batch.</summary>
+    /// <param name="title">Its title.</param>
+    /// <param name="isMetric">Whether it is in millimetres; otherwise in inches.</param>
+    /// <param name="card">The file of the card to make.</param>
+    /// <param name="stash">The file of the stash.</param>
+    public static string Batch(string title, bool isMetric, string card, string stash) =>
+        "# One run of cards: what is made, how often, and from which stash.\n"
+            + $"batch {Quoted(title)}\n"
+            + (isMetric ? "units mm\n" : "")
+            + $"stash {Quoted(stash)}\n"
+            + $"make 12 of {Quoted(card)}\n";
+
+    private static string Quoted(string words) => $"\"{words.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+}
