@@ -59,6 +59,15 @@ public sealed record EdgeCuts(EdgeCut? Left, EdgeCut? Right, EdgeCut? Top, EdgeC
         return Length.Max(Length.Zero, Length.Min(cut.Depth ?? usual, Deepest(edge, size)));
     }
 
+    /// <summary>The same forms on a piece of that size, those of some sides no deeper than that.</summary>
+    public EdgeCuts AtMost(Size size, Length across, Length down)
+    {
+        return new(Limited(Edge.Left, across), Limited(Edge.Right, across), Top, Limited(Edge.Bottom, down));
+
+        EdgeCut? Limited(Edge edge, Length most) =>
+            At(edge) is { } cut ? cut with { Depth = Length.Max(Length.Zero, Length.Min(DepthAt(edge, size), most)) } : null;
+    }
+
     /// <summary>
     /// The deepest form of a side on a piece of that size: three quarters of the size in that direction, half where the opposite side has a
     /// form too.

@@ -10,7 +10,16 @@ public static class ShapeOutline
     /// a contour without area; negative sizes count as zero.
     /// </summary>
     public static Outline Build(Shape shape, ShapeStyle style, Rect box) =>
-        EdgeCutting.Apply(Straight(shape, style, box), style.Edges, box);
+        EdgeCutting.Apply(Straight(shape, style, box), EdgesOf(shape, style, box.Size), box);
+
+    /// <summary>The forms of a shape's sides, so deep that they keep clear of a pocket's notch and a tag's hole.</summary>
+    private static EdgeCuts EdgesOf(Shape shape, ShapeStyle style, Size size) => shape switch
+    {
+        Shape.Pocket when style.ThumbNotch(size) is var notch =>
+            style.Edges.AtMost(size, (size.Width / 2 - notch) * 3 / 4, (size.Height - notch) * 3 / 4),
+        Shape.Tag => style.Edges.AtMost(size, size.Width / 4, size.Height / 2),
+        _ => style.Edges,
+    };
 
     /// <summary>The sides of a shape that may have a form: straight and between right angles or curves.</summary>
     public static IEnumerable<Edge> StraightSides(Shape shape, ShapeStyle style)

@@ -77,6 +77,17 @@ public sealed class EdgeCutTests
         iter: 300);
 
     [Theory]
+    [InlineData(Shape.Pocket, 146, 9)]
+    [InlineData(Shape.Tag, 20, 12)]
+    public void A_deep_form_keeps_clear_of_a_notch_and_a_hole(Shape shape, double width, double height)
+    {
+        var (plain, formed) = (Drawn.Shape(shape, width, height), Drawn.Shape(shape, width, height, Bottom(EdgeForm.Wavy, 8)));
+        Assert.True(plain.Covers(formed));
+        Assert.Equal(1, formed.Parts);
+        Assert.Equal(plain.Contours.Length, formed.Contours.Length);
+    }
+
+    [Theory]
     [InlineData(Shape.Rectangle, "Left Right Top Bottom")]
     [InlineData(Shape.Tag, "Bottom")]
     [InlineData(Shape.Arch, "Left Right Bottom")]
