@@ -13,12 +13,15 @@ public sealed class TenLayoutsTests
 
     [Theory]
     [InlineData(TentAndBannerTests.Text)]
-    [InlineData(PortholeTests.Text)]
     [InlineData(PatchworkHeartTests.Text)]
     [InlineData(ThreeStripsTests.Text)]
     [InlineData(FiveTagsTests.Text)]
     [InlineData(InsideAndOutTests.Text)]
     public void Nothing_is_found(string text) => Assert.Empty(Fit.In(text, Folder));
+
+    /// <summary>A square envelope is posted at another rate, which is a note.</summary>
+    [Fact]
+    public void The_square_card_is_no_plain_letter() => Assert.Equal(["SK472"], Codes(PortholeTests.Text));
 
     /// <summary>
     /// The squares of 1 1/8 hang over the band of 3/4, which is meant and so a note; a front of 3.5 mm goes into the usual envelope for the

@@ -11,6 +11,8 @@ public sealed class KilledWritingTests : OnOpenedPage
         "card \"Card\"\nbase A2, fold left, of white\nrole sky: p1\nrole deep: p2\nfront\n"
         + "  panel 3 x 4, of sky\n    panel 2 x 2, of deep\n";
 
+    private static readonly string[] Colours = ["navy", "gold", "red", "teal", "pink", "black"];
+
     private string[] Left =>
         Directory.GetFiles(Page.Root, "*.part", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0 });
 
@@ -19,7 +21,7 @@ public sealed class KilledWritingTests : OnOpenedPage
     {
         Page.Write("a.card", Card);
         Page.Write("a.stash", "stash \"Shelf\"\n"
-            + string.Concat(Enumerable.Range(1, 6).Select(n => $"paper p{n}: 12 x 12, 3 sheets, front dots #1234{n:00}\n")));
+            + string.Concat(Colours.Select((colour, i) => $"paper p{i + 1}: 12 x 12, 3 sheets, front dots {colour}\n")));
         Directory.CreateDirectory(Page.At("out"));
         using var program = Process.Start(new ProcessStartInfo(
             "dotnet",

@@ -177,7 +177,7 @@ public class MistakeTests
     [InlineData("Dear all, this is my card",
         "Start with card \"Fair winds\", then base A2, fold left, of white, then faces such as front with their pieces indented below.")]
     [InlineData("stash \"x\"\ncupboard",
-        "A line of a stash starts with paper, cardstock, offcut, gem, line, foam, tape, envelope, units or note.")]
+        "A line of a stash starts with paper, cardstock, offcut, gem, ribbon or another supply, envelope, units or note.")]
     [InlineData("batch \"x\"\nenvelopes 3", "Start with make, cut, for, stash or another word of a batch.")]
     [InlineData("stash \"x\"\npaper gulls: 12 x 12, sheets 3",
         "A paper takes clauses such as 3 sheets, trim 1/4 bottom, upright, front dots navy, weight 216 gsm or price 0.99.")]

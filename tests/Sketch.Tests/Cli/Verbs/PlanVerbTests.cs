@@ -55,7 +55,7 @@ public sealed class PlanVerbTests : IDisposable
     {
         Assert.Equal(0, _line.Run("plan", Batch(), "--out", _line.InFolder("out")));
         Assert.Equal(
-            ["day-cuts.csv", "day-sheet-01-white.svg", "day-sheet-02-navy.svg", "day-sheet-03-navy.svg", "day-sheet-04-gulls.svg",
+            ["day-cuts.csv", "day-sheet-01-white.svg", "day-sheet-02-navy.svg", "day-sheet-03-gulls.svg",
                 "day.html", "day.pdf", "left.stash"],
             Directory.GetFiles(_line.InFolder("out")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
