@@ -14,8 +14,11 @@ namespace Sketch.Cli.Verbs;
 /// <summary>Shows what is made of a batch, and adds to it.</summary>
 internal sealed class CountVerb
 {
-    private readonly Argument<string> _batch = new("BATCH") { Description = "A batch file. The count is kept beside it, in a file "
-        + "of the same name that ends in .count." };
+    private readonly Argument<string> _batch = new("BATCH")
+    {
+        Description = "A batch file. The count is kept beside it, in a file "
+        + "of the same name that ends in .count."
+    };
 
     private readonly Argument<string?> _stage = new("STAGE")
     {
@@ -147,7 +150,9 @@ internal sealed class CountVerb
 
         return file.Add(new(session.Clock.GetLocalNow().DateTime, stage, number, card.Title)
         {
-            Id = CountEntry.NewId(), Recipient = recipient?.Whom, Note = note,
+            Id = CountEntry.NewId(),
+            Recipient = recipient?.Whom,
+            Note = note,
         })?.Problem;
     }
 

@@ -23,7 +23,9 @@ public sealed class CountLogTests
         Assert.Equal(
             new CountEntry(new(2026, 11, 25, 14, 30, 0), CountStage.Given, 12, "Fair winds")
             {
-                Id = "0f1e2d3c4b5a6978", Recipient = "Cliff ward", Note = "by hand",
+                Id = "0f1e2d3c4b5a6978",
+                Recipient = "Cliff ward",
+                Note = "by hand",
             }, entry);
         Assert.Equal(Line, entry.Line());
     }
