@@ -53,12 +53,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
     markedLines,
     search({ top: true }),
     EditorState.phrases.of(phrases),
-    words ? autocompletion({
-      override: [offer(words, () => written)],
-      selectOnOpen: false,
-      icons: false,
-      addToOptions: words.samples ? [samples(words.samples)] : [],
-    }) : [],
+    words ? completing(words, () => written) : [],
     // Tab is not bound, so it leaves the editor; Ctrl-] and Ctrl-[ indent.
     keymap.of([...completionKeymap, ...searchKeymap, ...historyKeymap, ...defaultKeymap]),
     EditorView.contentAttributes.of(
@@ -111,6 +106,15 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
     undo: () => undo(view),
     redo: () => redo(view),
   };
+}
+
+function completing(words, kindOfFile) {
+  return autocompletion({
+    override: [offer(words, kindOfFile)],
+    selectOnOpen: false,
+    icons: false,
+    addToOptions: words.samples ? [samples(words.samples)] : [],
+  });
 }
 
 const fromOutside = Annotation.define();
