@@ -121,7 +121,7 @@ internal sealed class CountVerb
 
         if (written is null || name is null)
         {
-            return "Say how many of which card: sketch count BATCH cut 12 \"Fair winds\".";
+            return "Give the number and the card, as in sketch count BATCH cut 12 \"Fair winds\".";
         }
 
         if (!int.TryParse(written, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number)

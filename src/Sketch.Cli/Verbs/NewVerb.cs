@@ -32,7 +32,7 @@ internal static class NewVerb
     private static int Run(Session session, string file, bool isMetric)
     {
         var kind = Path.GetExtension(file).ToLowerInvariant();
-        var title = TitleOf(Path.GetFileNameWithoutExtension(file));
+        var title = StartingText.TitleOf(Path.GetFileNameWithoutExtension(file));
         if (!Kinds.Contains(kind) || title.Length == 0)
         {
             session.Report($"\"{file}\": the name of a new file ends in .card, .stash or .batch, as in sketch new fair-winds.card.");
@@ -76,8 +76,8 @@ internal static class NewVerb
     }
 
     /// <summary>
-    /// Writes a batch of the first card and stash of its folder of which it can be made. Where there are none, both are written beside it,
-    /// because a batch needs something to make and papers to make it from.
+    /// Writes a batch that uses the first card and stash of its folder that go together without errors. If no such pair exists, a card
+    /// and a stash are written beside it, because a batch needs something to make and papers to make it from.
     /// </summary>
     private static int Batch(Session session, string file, string title, bool isMetric)
     {
@@ -104,12 +104,5 @@ internal static class NewVerb
         var folder = Path.GetDirectoryName(Path.GetFullPath(file));
         return !Directory.Exists(folder) ? []
             : Directory.EnumerateFiles(folder, "*" + kind).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal);
-    }
-
-    /// <summary><c>fair-winds</c> is entitled "Fair winds".</summary>
-    private static string TitleOf(string stem)
-    {
-        var words = stem.Replace('-', ' ').Replace('_', ' ').Trim();
-        return words.Length == 0 ? "" : char.ToUpperInvariant(words[0]) + words[1..];
     }
 }

@@ -34,22 +34,18 @@ internal sealed class ExplodedFigure(ExplodedPicture picture, FaceKind face, Imm
         }
     }
 
-    /// <summary>Numbers one below the other, each as close to the height of its piece as the others allow.</summary>
     private void Column(SvgWriter svg, List<(int Number, Point Point)> column, bool isLeft, double width, double height)
     {
-        var top = 0.0;
+        var tops = CalloutColumn.Tops([.. column.Select(c => c.Point.Y)], LineHeight, 0, 0, height);
         for (var i = 0; i < column.Count; i++)
         {
-            var lowest = Math.Max(height, column.Count * LineHeight) - (column.Count - i) * LineHeight;
-            top = Math.Max(top, Math.Min(column[i].Point.Y - LineHeight / 2, lowest));
-            var middle = top + LineHeight / 2;
+            var middle = tops[i] + LineHeight / 2;
             var words = column[i].Number.ToString(CultureInfo.InvariantCulture);
             var wide = lettering.Width(words, PageFlow.Points);
             var (x, alignment) = isLeft ? (0.0, Alignment.Left) : (width, Alignment.Right);
             Leader(svg, new(isLeft ? wide + 1 : width - wide - 1, middle), column[i].Point);
             lettering.Write(svg, words, x, middle + Lettering.CapitalHeight(PageFlow.Points) / 2, PageFlow.Points, alignment,
                 PageFlow.Ink);
-            top += LineHeight;
         }
     }
 

@@ -35,7 +35,7 @@ public sealed record BatchPlan(
     /// <summary>Cards that all lines together make, without those left out because of errors.</summary>
     public long Cards => Files.Cards;
 
-    /// <summary>From the leftovers of which papers the pieces of any offcut come, and how many of each.</summary>
+    /// <summary>The papers whose leftovers give the pieces of any offcut, and how many pieces each gives.</summary>
     public IEnumerable<(PieceOrder Piece, string Paper, int Count)> FromLeftovers =>
         from paper in Papers
         from cut in paper.Plan.Layouts.SelectMany(l => l.Pieces, (l, p) => (p.Id, l.Times))

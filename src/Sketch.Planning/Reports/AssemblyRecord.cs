@@ -26,7 +26,7 @@ internal sealed record AssemblyRecord
     public required string Text { get; init; }
 
     /// <summary>
-    /// The steps by the title of the card; a second card of the same title is told apart by the line that makes it.
+    /// The steps by the title of the card. If two designs have the same title, the key of the second also names the line that makes it.
     /// </summary>
     public static Dictionary<string, IEnumerable<AssemblyRecord>> Of(IEnumerable<Design> designs)
     {

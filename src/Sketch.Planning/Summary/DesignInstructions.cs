@@ -17,9 +17,6 @@ namespace Sketch.Planning.Summary;
 public sealed record DesignInstructions(
     Design Design, string Title, string Introduction, ImmutableArray<AssemblyStep> Steps, ImmutableArray<ReportSection> After)
 {
-    /// <summary>What is counted on the way from cut pieces to cards that are given, in this order.</summary>
-    public static readonly ImmutableArray<string> Stages = ["Cut", "Glued", "Inside", "In the envelope", "Given"];
-
     /// <summary>The instructions for every design of a batch, in its order.</summary>
     public static ImmutableArray<DesignInstructions> Of(BatchFiles files) => [.. files.Designs.Select(Of)];
 

@@ -4,7 +4,6 @@ import { get, post } from './server.js';
 
 const introduction = 'Count what is done as you go. A card is made once it is in its envelope or given. '
   + 'Each entry is kept at once, in a file beside the batch.';
-const titleOf = { cut: 'Cut', glued: 'Glued', inside: 'Inside done', enveloped: 'In envelope', given: 'Given', spoilt: 'Spoilt' };
 
 export function makeCount(panel, { asked, reportProblem }) {
   // The file whose count is shown, and a request to which no answer came: it is sent again with the same id, so it counts once.
@@ -47,13 +46,13 @@ export function makeCount(panel, { asked, reportProblem }) {
     const cards = all.map((d) => d.card);
     if (JSON.stringify(cards) !== JSON.stringify([...rows.keys()])) {
       rows.clear();
-      for (const design of all) rows.set(design.card, makeRow(design, (stage, number) => add(design.card, stage, number)));
+      for (const design of all) rows.set(design.card, makeRow(design, (stage, sign) => add(design.card, stage, sign)));
       designs.replaceChildren(...[...rows.values()].map((r) => r.part));
     }
     for (const design of all) rows.get(design.card).show(design);
   }
 
-  async function add(card, stage, sign) {
+  async function add(card, { stage, title }, sign) {
     const number = sign * Math.max(1, Math.trunc(many.field.valueAsNumber) || 1);
     const entry = { ...asked(), card, stage, number, to: to.field.value, note: note.field.value };
     const again = unanswered && JSON.stringify(entry) === JSON.stringify(unanswered.entry);
@@ -65,7 +64,7 @@ export function makeCount(panel, { asked, reportProblem }) {
       if (entry.file !== asked().file) return;
       show(answer);
       note.field.value = '';
-      reported.textContent = `${sign > 0 ? 'Added' : 'Taken back'}: ${titleOf[stage]} ${Math.abs(number)}, ${card}.`;
+      reported.textContent = `${sign > 0 ? 'Added' : 'Taken back'}: ${title} ${Math.abs(number)}, ${card}.`;
     } catch (problem) {
       if (problem.status !== 0 && unanswered === sent) unanswered = null;
       if (problem.status === 422) reported.textContent = problem.message;
@@ -83,12 +82,12 @@ const labelled = ({ id, field }, text) => element('span', { className: 'check' }
 function makeRow({ card, stages }, changed) {
   const legend = element('legend');
   const numbers = new Map(stages.map(({ stage }) => [stage, element('span', { className: 'count' })]));
-  const part = element('fieldset', {}, legend, element('div', { className: 'stages' }, ...stages.map(({ stage }) => element(
-    'span', { className: 'stage', role: 'group', 'aria-label': `${titleOf[stage]}, ${card}` },
-    element('span', { className: 'label' }, titleOf[stage]),
-    button('−', () => changed(stage, -1), { 'aria-label': `Take back from ${titleOf[stage]}, ${card}` }),
+  const part = element('fieldset', {}, legend, element('div', { className: 'stages' }, ...stages.map(({ stage, title }) => element(
+    'span', { className: 'stage', role: 'group', 'aria-label': `${title}, ${card}` },
+    element('span', { className: 'label' }, title),
+    button('−', () => changed({ stage, title }, -1), { 'aria-label': `Take back from ${title}, ${card}` }),
     numbers.get(stage),
-    button('+', () => changed(stage, 1), { 'aria-label': `Add to ${titleOf[stage]}, ${card}` }),
+    button('+', () => changed({ stage, title }, 1), { 'aria-label': `Add to ${title}, ${card}` }),
   ))));
   return {
     part,

@@ -9,8 +9,9 @@ namespace Sketch.Preview.Views;
 
 /// <summary>How many cards of a title are counted for a stage.</summary>
 /// <param name="Stage">The word for the stage.</param>
+/// <param name="Title">What people read for it.</param>
 /// <param name="Number">How many.</param>
-internal sealed record StageView(string Stage, long Number);
+internal sealed record StageView(string Stage, string Title, long Number);
 
 /// <summary>How many cards of a title are at which stage.</summary>
 /// <param name="Card">The title.</param>
@@ -38,7 +39,7 @@ internal sealed record CountView(
         BatchCount count, DateOnly today, ImmutableArray<Finding> findings, SourceText batch, OpenedFolder folder) => new(
             CountSummary.Of(count, today),
             count.Designs.Select(d => new DesignCountView(d.Card, d.Make, d.Left,
-                CountStages.OfWork.Append(CountStage.Spoilt).Select(s => new StageView(s.Word(), d.Of(s))))),
+                CountStages.OfWork.Append(CountStage.Spoilt).Select(s => new StageView(s.Word(), s.Title(), d.Of(s))))),
             count.Recipients.Select(r => new RecipientCountRecord(r.Name, r.Cards, r.Given, r.Left)),
             PageFinding.Of(findings, batch, folder));
 }

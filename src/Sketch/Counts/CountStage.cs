@@ -45,6 +45,17 @@ public static class CountStages
         _ => "spoilt",
     };
 
+    /// <summary>What people read for a stage, on the page, in tables and beside boxes to tick.</summary>
+    public static string Title(this CountStage stage) => stage switch
+    {
+        CountStage.Cut => "Cut",
+        CountStage.Glued => "Glued",
+        CountStage.Inside => "Inside done",
+        CountStage.Enveloped => "In envelope",
+        CountStage.Given => "Given",
+        _ => "Spoilt",
+    };
+
     /// <summary>The stage of a word, or null.</summary>
     public static CountStage? Of(string word) =>
         Words.IndexOf(word) is var index and >= 0 ? (CountStage)index : null;

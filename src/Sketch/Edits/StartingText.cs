@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Sketch.Edits;
 
 /// <summary>The first text of a new file: short, free of findings, and with a comment wherever something is to be changed.</summary>
@@ -73,17 +75,27 @@ public static class StartingText
 
           """;
 
-    /// <summary>A first batch.</summary>
+    /// <summary>A first batch; where a file is missing, a comment stands in its place.</summary>
     /// <param name="title">Its title.</param>
     /// <param name="isMetric">Whether it is in millimetres; otherwise in inches.</param>
-    /// <param name="card">The file of the card to make.</param>
-    /// <param name="stash">The file of the stash.</param>
-    public static string Batch(string title, bool isMetric, string card, string stash) =>
+    /// <param name="card">The file of the card to make, or null.</param>
+    /// <param name="stash">The file of the stash, or null.</param>
+    public static string Batch(string title, bool isMetric, string? card, string? stash) =>
         "# One run of cards: what is made, how often, and from which stash.\n"
             + $"batch {Quoted(title)}\n"
             + (isMetric ? "units mm\n" : "")
-            + $"stash {Quoted(stash)}\n"
-            + $"make 12 of {Quoted(card)}\n";
+            + (stash is null ? "# stash \"museum.stash\"\n" : $"stash {Quoted(stash)}\n")
+            + (card is null ? "# make 12 of \"fair-winds.card\"\n" : $"make 12 of {Quoted(card)}\n");
+
+    /// <summary>The words of a file's name, the first with a capital: <c>keepers-watch</c> is titled "Keepers watch".</summary>
+    /// <param name="stem">The name without its ending.</param>
+    /// <returns>The title; empty if the name has no words.</returns>
+    public static string TitleOf(string stem)
+    {
+        // Each of these quotes ends a title.
+        var title = string.Join(' ', stem.Split([' ', '-', '_', '"', '“', '”', '„'], StringSplitOptions.RemoveEmptyEntries));
+        return title.Length == 0 ? "" : char.ToUpper(title[0], CultureInfo.InvariantCulture) + title[1..];
+    }
 
     private static string Quoted(string words) => $"\"{words.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }

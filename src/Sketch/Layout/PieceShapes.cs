@@ -151,7 +151,7 @@ internal sealed class PieceShapes(Words words, Artworks artworks, StackSizes siz
         };
     }
 
-    /// <summary>A rubber stamp of which only the name and the size are known: its name in a thin frame.</summary>
+    /// <summary>A rubber stamp without a drawing: its name in a thin frame.</summary>
     private Outline NamedStamp(Node node, Rect box)
     {
         var line = Length.NearestMillimetres(RuleThickness);

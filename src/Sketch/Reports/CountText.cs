@@ -24,7 +24,7 @@ public static class CountText
         {
             output.Write("\n");
             var table = new TextTable(
-                [new("Card", 30), new("Make"), .. CountStages.OfWork.Select(s => new TextColumn(Heading(s))), new("Left")]);
+                [new("Card", 30), new("Make"), .. CountStages.OfWork.Select(s => new TextColumn(s.Title())), new("Left")]);
             foreach (var design in count.Designs)
             {
                 table.AddRow([design.Card, Text(design.Make), .. CountStages.OfWork.Select(s => Text(design.Of(s))), Text(design.Left)]);
@@ -45,8 +45,6 @@ public static class CountText
             table.Write(output, Widest);
         }
     }
-
-    private static string Heading(CountStage stage) => char.ToUpperInvariant(stage.Word()[0]) + stage.Word()[1..];
 
     private static string Text(long number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Sketch.Drawing;
 using Sketch.Shapes;
 
 namespace Sketch.Templates;
@@ -80,20 +81,16 @@ internal sealed class GuideFace(TemplateLettering lettering, ImmutableArray<Guid
         {
             var isLeft = side.Key;
             var sorted = side.OrderBy(c => c.Target.Y).ToList();
-            var needed = sorted.Count * TemplateLettering.LineHeight;
-            var top = double.NegativeInfinity;
+            var tops = CalloutColumn.Tops(
+                [.. sorted.Select(c => c.Target.Y)], TemplateLettering.LineHeight, double.NegativeInfinity, box.Top, box.Bottom);
             for (var i = 0; i < sorted.Count; i++)
             {
                 var (number, target) = sorted[i];
-                var rest = (sorted.Count - i) * TemplateLettering.LineHeight;
-                var lowest = Math.Max(box.Bottom, box.Top + needed) - rest;
-                top = Math.Max(top, Math.Min(target.Y - TemplateLettering.LineHeight / 2, lowest));
                 var inner = isLeft ? box.Left - FromEdge : box.Right + FromEdge;
-                var text = number.Shift(isLeft ? inner - number.Box.Width : inner, top);
+                var text = number.Shift(isLeft ? inner - number.Box.Width : inner, tops[i]);
                 texts.Add(text);
                 lines.Add(TemplateLine.Through(
                     LineKind.Mark, $"leader {number.Words}", new(inner + (isLeft ? 0.7 : -0.7), text.Box.Centre.Y), target));
-                top += TemplateLettering.LineHeight;
             }
         }
     }

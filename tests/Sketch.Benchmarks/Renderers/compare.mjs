@@ -28,8 +28,9 @@ const renderers = {
   'resvg': (svg) => PNG.sync.read(Buffer.from(new Resvg(svg, { dpi: 96 }).render().asPng())),
   'librsvg in sharp': async (svg) => PNG.sync.read(await sharp(Buffer.from(svg), { density: Math.sqrt(96 * 72) }).png().toBuffer()),
   'rsvg-convert': () => run('rsvg-convert', ['--dpi-x=96', '--dpi-y=96', `--output=${pngFile}`, svgFile]),
-  'Chromium': (svg) => run('chromium', ['--headless', '--no-sandbox', '--disable-gpu', '--hide-scrollbars', `--user-data-dir=${work}/profile`,
-    '--force-device-scale-factor=1', '--default-background-color=00000000', `--screenshot=${pngFile}`, `--window-size=${sizeOf(svg)}`, svgFile]),
+  'Chromium': (svg) => run('chromium', [
+    '--headless', '--no-sandbox', '--disable-gpu', '--hide-scrollbars', `--user-data-dir=${work}/profile`, '--force-device-scale-factor=1',
+    '--default-background-color=00000000', `--screenshot=${pngFile}`, `--window-size=${sizeOf(svg)}`, svgFile]),
   'CairoSVG': () => run('/usr/bin/python3', ['-c', `import cairosvg; cairosvg.svg2png(url='${svgFile}', write_to='${pngFile}', dpi=96)`]),
   'Sketch (Svg.Skia)': (_, beside) => existsSync(beside) ? PNG.sync.read(readFileSync(beside)) : null,
 };

@@ -37,7 +37,8 @@ public sealed class LettersTooSmallTests
     {
         var finding = Assert.Single(In("text \"fair winds\", letters 2"));
         Assert.Equal(Severity.Note, finding.Severity);
-        Assert.Matches(@"^The small letters of “fair winds” are 1\.[45]\d* mm high; older readers need at least 2 mm\.$", finding.Message);
+        Assert.Matches(
+            @"^The small letters of “fair winds” are 1\.[45]\d* mm high; older readers need at least 2 mm\.$", finding.Message);
     }
 
     [Theory]

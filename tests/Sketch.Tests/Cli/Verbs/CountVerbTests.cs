@@ -69,7 +69,7 @@ public sealed class CountVerbTests : IDisposable
     [InlineData("Did you mean \"Gull\"?", "cut", "2", "Gul")]
     [InlineData("not a number of cards", "cut", "a dozen", "Gull")]
     [InlineData("Only 0 of \"Gull\" are counted as cut", "cut", "-1", "Gull")]
-    [InlineData("Say how many of which card", "cut")]
+    [InlineData("Give the number and the card", "cut")]
     [InlineData("Did you mean \"Cliff ward\"?", "given", "2", "Gull", "--to", "Clif ward")]
     [InlineData("Only cards that are given have a recipient", "cut", "2", "Gull", "--to", "Cliff ward")]
     [InlineData("quotation mark", "cut", "2", "Gull", "--note", "the \"best\"")]

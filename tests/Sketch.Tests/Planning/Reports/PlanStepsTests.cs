@@ -46,7 +46,7 @@ public sealed class PlanStepsTests
             LampStep.GetProperty("place").GetProperty("top").GetProperty("ruler").GetString()));
 
     [Fact]
-    public void A_second_design_of_the_same_title_is_told_apart_by_its_line() =>
+    public void The_key_of_a_second_design_of_the_same_title_names_its_line() =>
         Assert.Equal(["Lamp", "Lamp (line 4)"],
             Steps("make 2 of \"lamp.card\"\nmake 2 of \"lamp.card\"\n").EnumerateObject().Select(p => p.Name));
 }
