@@ -7,7 +7,7 @@ using Sketch.Units;
 namespace Sketch.Planning.Post;
 
 /// <summary>
-/// A card in its envelope, as a postal service measures it. The thickness adds both halves of the base, the highest stack of each face
+/// A card in its envelope, as a postal service measures it. The thickness adds all layers of the base, the highest stack of each face
 /// and two layers of envelope; the least thickness has no stack under another. The weight is that of the envelope and of all paper, from
 /// grammage and the area that is really there; foam, gems, glue and ink are not weighed.
 /// </summary>
@@ -15,13 +15,13 @@ namespace Sketch.Planning.Post;
 /// <param name="Envelope">The size of the envelope.</param>
 /// <param name="Thickness">In millimetres.</param>
 /// <param name="Weight">In grams.</param>
-/// <param name="HasBumps">Whether foam or gems make it uneven.</param>
+/// <param name="HasBumps">Whether foam or what is ready-made makes it uneven.</param>
 public sealed record PostalItem(string? EnvelopeName, Size Envelope, Spread Thickness, Spread Weight, bool HasBumps)
 {
     private const double SquareMillimetresPerSquareMetre = 1e6;
 
-    // A gem is about half as high as it is wide (common practice, no source).
-    private const double GemHeight = 0.5;
+    /// <summary>What is ready-made and at least as thick is felt through the envelope (common practice, no source).</summary>
+    private static readonly Length LeastBump = Length.Millimetre(0.5m);
 
     // The paper of an envelope with its flaps, in areas of its front (assumption).
     private const double EnvelopeSheet = 2.3;
@@ -45,7 +45,7 @@ public sealed record PostalItem(string? EnvelopeName, Size Envelope, Spread Thic
             face is null ? usual!.Name : face.SizeName, size,
             ThicknessOf(card, stash) + (SheetMeasures.Envelope.Thickness * 2),
             PaperWeightOf(card, stash) + (SheetMeasures.Envelope.Grammage * sheet),
-            card.Pieces.Any(p => IsOfCard(p) && (p.Foam > Length.Zero || p.Kind == PieceKind.Gem)));
+            card.Pieces.Any(p => IsOfCard(p) && (p.Foam > Length.Zero || ReadyMadeThickness(p) >= LeastBump)));
     }
 
     /// <summary>The thickness of the closed card in millimetres, without its envelope.</summary>
@@ -60,15 +60,15 @@ public sealed record PostalItem(string? EnvelopeName, Size Envelope, Spread Thic
 
         var stacks = card.Pieces.Select((p, i) => (Piece: p, Top: tops[i])).Where(s => IsOfCard(s.Piece)).GroupBy(s => s.Piece.Face)
             .Select(g => new Spread(g.Max(s => s.Top.Low), g.Max(s => s.Top.High))).ToList();
-        return (SheetMeasures.Of(card.Base.Paint, stash).Thickness * 2)
+        return (SheetMeasures.Of(card.Base.Paint, stash).Thickness * card.Base.Layers)
             + new Spread(stacks.Select(s => s.Low).DefaultIfEmpty().Max(), stacks.Sum(s => s.High));
     }
 
     /// <summary>The weight of the card's paper in grams, without its envelope.</summary>
     internal static Spread PaperWeightOf(LaidOutCard card, Stash? stash)
     {
-        var (closed, holes) = (Area(card.Base.Closed), Area(card.Base.Closed) - card.Base.Outline.Area);
-        var weight = SheetMeasures.Of(card.Base.Paint, stash).Grammage * ((2 * closed) - holes);
+        var holes = Area(card.Base.Closed) - card.Base.Outline.Area;
+        var weight = SheetMeasures.Of(card.Base.Paint, stash).Grammage * (Area(card.Base.Flat) - holes);
         foreach (var piece in card.Pieces.Where(p => IsOfCard(p) && p.Matter == PieceMatter.Paper))
         {
             var wraps = Area(piece.Cut!.Value) - Area(piece.Finished.Size);
@@ -78,13 +78,15 @@ public sealed record PostalItem(string? EnvelopeName, Size Envelope, Spread Thic
         return weight * (1 / SquareMillimetresPerSquareMetre);
     }
 
-    private static Spread Layer(Piece piece, Stash? stash) => (piece.Matter, piece.Kind) switch
+    private static Spread Layer(Piece piece, Stash? stash) => piece.Matter switch
     {
-        (PieceMatter.Paper, _) => SheetMeasures.Of(piece.Paint, stash).Thickness,
-        (PieceMatter.Ready, PieceKind.Gem) => Spread.Exactly(piece.Box.Width.Millimetres * GemHeight),
-        (PieceMatter.Ready, _) => Tape,
+        PieceMatter.Paper => SheetMeasures.Of(piece.Paint, stash).Thickness,
+        PieceMatter.Ready => ReadyMadeThickness(piece) is var own && own > Length.Zero ? Spread.Exactly(own.Millimetres) : Tape,
         _ => default,
     };
+
+    private static Length ReadyMadeThickness(Piece piece) =>
+        piece.Matter == PieceMatter.Ready ? piece.Kind.Traits.ThicknessAt(piece.Box.Size) : Length.Zero;
 
     private static bool IsOfCard(Piece piece) =>
         piece.Matter != PieceMatter.Unseen && piece.Face is not (FaceKind.Envelope or FaceKind.EnvelopeBack);

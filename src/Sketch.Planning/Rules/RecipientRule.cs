@@ -27,7 +27,7 @@ internal static partial class RecipientRule
             ["no glitter"] = card => Papers(card, p => IsCalled(p, "glitter")),
             ["no foil"] = card => Papers(card, p => p.Look.Pattern == PaperPattern.Foil || IsCalled(p, "foil"))
                 .Concat(card.Pieces.Where(p => p.Kind == PieceKind.Line).Select(p => new Breach("a foil line", p))),
-            ["no small parts"] = card => card.Pieces.Where(p => p.Kind == PieceKind.Gem).Select(p => new Breach("a gem", p)),
+            ["no small parts"] = card => card.Pieces.Where(p => p.Kind.Traits.IsSmallPart).Select(p => new Breach($"a {p.Kind.Name}", p)),
         }.ToImmutableDictionary(StringComparer.OrdinalIgnoreCase);
 
     private static readonly ImmutableDictionary<string, Regex> OfWords = new Dictionary<string, Regex>(StringComparer.OrdinalIgnoreCase)

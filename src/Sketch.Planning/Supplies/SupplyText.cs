@@ -18,9 +18,13 @@ internal static class SupplyText
         var kind = need.Kind.Traits.Word;
         var name = need.Name == kind ? kind : $"{kind} {need.Name}";
         return need is { Size: { } size, Kind: not SupplyKind.Envelope } ? $"{name} {lengths.Text(size)}"
-            : need.Measure is { } measure
-            ? $"{name} {(need.Kind == SupplyKind.Foam ? LengthFormat.Millimetres(measure) : lengths.Written(measure))}" : name;
+            : need.Measure is { } measure ? $"{name} {Measure(need.Kind, measure, lengths)}" : name;
     }
+
+    // Foam is sold in millimetres, and so is what is on no mark of an inch ruler.
+    private static string Measure(SupplyKind kind, Length measure, LengthFormat lengths) =>
+        kind == SupplyKind.Foam || (!lengths.Metric && !LengthFormat.IsOnMark(measure, LengthFormat.FinestMarks))
+            ? LengthFormat.Millimetres(measure) : lengths.Written(measure);
 
     /// <summary>The total length and area of all strips of a foam.</summary>
     public static string Strips(SupplyNeed need, LengthFormat lengths)

@@ -8,8 +8,8 @@ namespace Sketch.Assembly;
 /// <summary>
 /// The steps of a card in an order that works (common practice, no source). What must come first: the ink on a piece, what is glued flat on
 /// it and what wraps around it come before the piece itself is attached; what lies beneath another piece comes before that. Otherwise ink
-/// comes first, then wraps, flat layers, foam, and ready-made things last, so that nothing raised is in the way. The copies of one line are
-/// attached together where nothing must come between them.
+/// comes first, then wraps, flat layers, foam, and ready-made things last, so that nothing raised is in the way; what must come before a
+/// piece comes as early as that piece. The copies of one line are attached together where nothing must come between them.
 /// </summary>
 public static class AssemblyOrder
 {
@@ -48,6 +48,7 @@ public static class AssemblyOrder
         private readonly int[] _parents;
         private readonly List<int>[] _later;
         private readonly int[] _waitsFor;
+        private readonly AssemblyAction[] _urgencies;
 
         public FaceOrder(LaidOutCard card, FaceKind face)
         {
@@ -61,12 +62,13 @@ public static class AssemblyOrder
             _waitsFor = new int[_pieces.Length];
             FinishPiecesFirst();
             AttachFromBeneath();
+            _urgencies = Urgencies();
         }
 
         /// <summary>The pieces of each step in order.</summary>
         public IEnumerable<ImmutableArray<Piece>> Of()
         {
-            var ready = new SortedSet<(AssemblyAction Action, int Turn, int Piece)>(
+            var ready = new SortedSet<(AssemblyAction Urgency, int Turn, int Piece)>(
                 Enumerable.Range(0, _pieces.Length).Where(i => _waitsFor[i] == 0).Select(Entry));
             var groups = _pieces.Select(p => p.Path.WithoutCopies.ToString()).ToArray();
             var step = new SortedSet<int>();
@@ -95,7 +97,7 @@ public static class AssemblyOrder
         private static bool IsAttached(Piece piece) =>
             piece.Matter is not (PieceMatter.Hole or PieceMatter.Unseen) && !piece.Outline.IsEmpty;
 
-        private (AssemblyAction Action, int Turn, int Piece) Entry(int piece) => (_actions[piece], TurnOf(piece), piece);
+        private (AssemblyAction Urgency, int Turn, int Piece) Entry(int piece) => (_urgencies[piece], TurnOf(piece), piece);
 
         /// <summary>Flat stacks are finished one after the other, from their top down; all else goes in drawing order.</summary>
         private int TurnOf(int piece) =>
@@ -168,6 +170,25 @@ public static class AssemblyOrder
             {
                 First(lower, upper);
             }
+        }
+
+        /// <summary>The earliest action among that of a piece and those of all pieces that wait for it.</summary>
+        private AssemblyAction[] Urgencies()
+        {
+            var urgencies = _actions.ToArray();
+            var waitsFor = _waitsFor.ToArray();
+            var order = new List<int>(Enumerable.Range(0, waitsFor.Length).Where(i => waitsFor[i] == 0));
+            for (var i = 0; i < order.Count; i++)
+            {
+                order.AddRange(_later[order[i]].Where(later => --waitsFor[later] == 0));
+            }
+
+            for (var i = order.Count - 1; i >= 0; i--)
+            {
+                urgencies[order[i]] = _later[order[i]].Select(later => urgencies[later]).Append(urgencies[order[i]]).Min();
+            }
+
+            return urgencies;
         }
 
         private void First(int first, int then)

@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Kinds;
 using Sketch.Text;
 
 namespace Sketch.Syntax;
@@ -164,6 +165,13 @@ internal static class LineMistakes
         {
             cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, $"Write a count in digits, not as '{paper.Text}'.",
                 $"Write {digits} {kind.Text.ToLowerInvariant()}.", digits);
+            return new(tokens) { Name = name };
+        }
+
+        if (paper.Text.EndsWith('s') && PieceKinds.Find(paper.Text[..^1]) is { Traits: { TakesShape: true } shaped })
+        {
+            cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, $"'{paper.Text}' is not a kind of piece.",
+                $"Write {shaped.Word} {kind.Text.ToLowerInvariant()}.", shaped.Word);
             return new(tokens) { Name = name };
         }
 

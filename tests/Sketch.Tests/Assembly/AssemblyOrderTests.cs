@@ -41,6 +41,12 @@ public sealed class AssemblyOrderTests
                 + "  high: square 1, right 0, of red\n"));
 
     [Fact]
+    public void A_ready_made_thing_that_a_flat_layer_covers_comes_before_foam() =>
+        Assert.Equal(["sky/line", "sky/square", "sky", "sky/star"],
+            Names("  sky: panel 3 x 4, of blue\n    line 1/16, along top, shift down 1/4, of gold\n    square 1, top 0, of red\n"
+                + "    star 1, bottom 0, raised 2 mm, of gold\n"));
+
+    [Fact]
     public void What_lies_beneath_is_attached_first_even_on_foam() =>
         Assert.Equal(["star", "band"],
             Names("  star 2, top 1, raised 2 mm, of gold\n  band: strip full x 1/2, top 2, of red\n"));

@@ -56,6 +56,7 @@ public class MistakeTests
     [InlineData("star 2, turn, of red", "Expected a number of degrees after turn, found ','.", "Write turn left 5, in degrees.")]
     [InlineData("blue panel 2 x 3", "'blue' cannot come before panel.",
         "Write panel, of blue if that is its paper, or blue: panel if that is its name.")]
+    [InlineData("3 gems heart 1/4", "'gems' is not a kind of piece.", "Write gem heart.")]
     [InlineData("sky: blue panel 2 x 3", "'blue' cannot come before panel.", "Write panel, of blue if that is its paper.")]
     [InlineData("3 gold star 1/2", "'gold' cannot come before star.",
         "Write star, of gold if that is its paper, or gold: star if that is its name.")]

@@ -35,6 +35,24 @@ public class PostalItemTests
         Assert.InRange(thickness, item.Thickness.Low, item.Thickness.High);
     }
 
+    // Two sheets of 0.25 mm, and a button of 2 mm.
+    [Fact]
+    public void What_is_ready_made_has_the_thickness_of_its_kind()
+    {
+        var (item, card, _) = Of("base A2, fold left, of white\nfront\n  button 1/2, of red\n",
+            "cardstock white: letter, 9 sheets, thick 0.25 mm\n");
+        Assert.Equal((2.5, true), (Math.Round(card.High, 6), item.HasBumps));
+    }
+
+    // A flat sheet of 12 3/4 x 5 1/2 in at 216.33 g/m2 weighs 9.787 g.
+    [Fact]
+    public void A_base_folded_like_a_z_counts_three_layers()
+    {
+        var (_, thickness, weight) = Of("base A2, fold z, of white\n",
+            "cardstock white: letter, 9 sheets, thick 0.25 mm, weight 80 lb cover\n");
+        Assert.Equal((0.75, 9.787), (Math.Round(thickness.Low, 6), Math.Round(weight.Low, 3)));
+    }
+
     // 5.5 x 8.5 in at 216.33 g/m2 6.525 g; mat at 175.77 2.514 g; panel at 150 2.032 g; sentiment at 216.33 0.419 g: 11.490 g; with an A2
     // envelope of 2.3 times its front at 90.23 g/m2 14.858 g. The weights are those of 80 and 65 lb cover.
     [Fact]

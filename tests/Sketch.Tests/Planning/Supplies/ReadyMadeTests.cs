@@ -33,6 +33,11 @@ public sealed class ReadyMadeTests
         Assert.Equal((12L, 20L, 0L), (need.Needed, need.OnHand, need.Short));
     }
 
+    [Fact]
+    public void A_measure_that_is_on_no_mark_is_in_millimetres() =>
+        Assert.StartsWith(
+            "button red 12 mm: 12 needed", Run("    button 12 mm, of red\n").Single("SK720").Message, StringComparison.Ordinal);
+
     [Theory]
     [InlineData("sticker 1 x 1 1/4, of red", "sticker red: 1 x 1 1/2, 20 pieces")]
     [InlineData("sticker heart 1, of red", "sticker red: 1 1/4, 20 pieces")]
