@@ -8,8 +8,8 @@ public static class StartingText
     /// <summary>A first card, with inches or millimetres.</summary>
     public static string Card(string title, bool isMetric) => isMetric
         ? $"""
-          # One thing per line; an indented line lies on the line above it.
           card {Quoted(title)}
+          # One thing per line; an indented line lies on the line above it.
           units mm
           base ISO A6, fold left, of white
           role sky: blue
@@ -26,8 +26,8 @@ public static class StartingText
 
           """
         : $"""
-          # One thing per line; an indented line lies on the line above it.
           card {Quoted(title)}
+          # One thing per line; an indented line lies on the line above it.
           base A2, fold left, of white
           role sky: blue
           role deep: navy
@@ -46,8 +46,8 @@ public static class StartingText
     /// <summary>A first stash, with inches or millimetres.</summary>
     public static string Stash(string title, bool isMetric) => isMetric
         ? $"""
-          # Papers and supplies on hand: a name, the size of a sheet, and how many.
           stash {Quoted(title)}
+          # Papers and supplies on hand: a name, the size of a sheet, and how many.
           units mm
           cardstock white: A4, 20 sheets, weight 216 gsm
           cardstock cream: A4, 10 sheets
@@ -61,8 +61,8 @@ public static class StartingText
 
           """
         : $"""
-          # Papers and supplies on hand: a name, the size of a sheet, and how many.
           stash {Quoted(title)}
+          # Papers and supplies on hand: a name, the size of a sheet, and how many.
           cardstock white: letter, 20 sheets, weight 80 lb cover
           cardstock cream: letter, 10 sheets
           cardstock navy: letter, 10 sheets
@@ -81,8 +81,8 @@ public static class StartingText
     /// <param name="card">The file of the card to make, or null.</param>
     /// <param name="stash">The file of the stash, or null.</param>
     public static string Batch(string title, bool isMetric, string? card, string? stash) =>
-        "# One run of cards: what is made, how often, and from which stash.\n"
-            + $"batch {Quoted(title)}\n"
+        $"batch {Quoted(title)}\n"
+            + "# One run of cards: what is made, how often, and from which stash.\n"
             + (isMetric ? "units mm\n" : "")
             + (stash is null ? "# stash \"museum.stash\"\n" : $"stash {Quoted(stash)}\n")
             + (card is null ? "# make 12 of \"fair-winds.card\"\n" : $"make 12 of {Quoted(card)}\n");

@@ -46,7 +46,7 @@ public sealed class ReadablePlanTests
             + $"{(cards > 0 ? $"make {cards} of \"gull.card\"\n" : "")}");
 
     private static readonly Lazy<IReadOnlyList<BatchPlan>> RandomPlans =
-        new(() => [.. Batches.Array[8].Single(_ => true, "0000KeepersX").Select(b => PlanRun.Of(b).Plan!)]);
+        new(() => [.. Batches.Array[5].Single(_ => true, "0000KeepersX").Select(b => PlanRun.Of(b).Plan!)]);
 
     private static readonly Lazy<IReadOnlyList<IReadOnlyList<PrintedWords>>> RandomPages = new(
         () => [.. RandomPlans.Value.SelectMany(p => Booklet(p, new FolderFiles(fonts: new FontLibrary([]))))]);
