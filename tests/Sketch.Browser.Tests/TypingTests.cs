@@ -131,6 +131,24 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task The_button_of_a_hint_fixes_a_word_that_has_been_completed_since()
+    {
+        await TypeAt(9, ", rigt");
+        await Expect(Button("Change to right")).ToBeVisibleAsync();
+        var clicked = new TaskCompletionSource();
+        await Page.RouteAsync("**/see", async route =>
+        {
+            await clicked.Task;
+            await route.ContinueAsync();
+        });
+        await Page.Keyboard.TypeAsync("h");
+        await Button("Change to right").ClickAsync();
+        clicked.SetResult();
+        await Expect(Findings).ToHaveCountAsync(0);
+        Assert.Contains("raised 2 mm, right", await TextOf(Page), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_fix_by_a_button_can_be_undone()
     {
         await TypeAt(9, ", rigth 1/4");

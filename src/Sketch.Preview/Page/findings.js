@@ -15,10 +15,14 @@ export function makeFindings(list, summaryPlace, { editor, see, fileName, goTo, 
   let found = [];
   let foundIn = '';
 
-  /** Applies a hint. The text may have changed since the button was shown, so the finding is looked up again in the current text. */
+  /**
+   * Applies a hint. The text may have changed since the button was shown, so the finding is looked up again in the current text; its
+   * message may quote a word of which only a part was typed then.
+   */
   async function fix({ code, message, replacement }) {
     await see();
-    const now = found.find((f) => f.here && f.code === code && f.message === message && f.replacement === replacement);
+    const same = found.filter((f) => f.here && f.code === code && f.replacement === replacement);
+    const now = same.find((f) => f.message === message) ?? (same.length === 1 ? same[0] : null);
     if (now && editor.text() === foundIn) editor.apply({ ...now, text: replacement });
   }
 
