@@ -37,11 +37,8 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, Can
         for (var i = 0; i < pages.Work.Length; i++)
         {
             stop.ThrowIfCancellationRequested();
-            var sheets = pages.Sheet(pages.Work[i]);
-            for (var page = 0; page < sheets.Count; page++)
-            {
-                Write(DiagramName(i, pages.Work[i].Paper, page), Marked(sheets[page].Svg));
-            }
+            // A list that continues on further pages is in the workbook.
+            Write(DiagramName(i, pages.Work[i].Paper), Marked(pages.Sheet(pages.Work[i])[0].Svg));
         }
 
         RemoveOlderDiagrams();
@@ -51,11 +48,11 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, Can
         return _written;
     }
 
-    private string DiagramName(int index, string paper, int page)
+    private string DiagramName(int index, string paper)
     {
         var safe = string.Concat(paper.Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
         var number = (index + 1).ToString("00", CultureInfo.InvariantCulture);
-        return $"{_stem}-sheet-{number}-{safe}{(page == 0 ? "" : $"-{(page + 1).ToString(CultureInfo.InvariantCulture)}")}.svg";
+        return $"{_stem}-sheet-{number}-{safe}.svg";
     }
 
     private static byte[] Marked(string svg) => Encoding.UTF8.GetBytes(svg.Insert(svg.IndexOf('>') + 1, Encoding.UTF8.GetString(SvgMark)));

@@ -9,6 +9,8 @@ namespace Sketch.Cutting.Layouts;
 /// </summary>
 internal sealed class LimitedTable
 {
+    // Copies of kinds that are counted in one step when two layouts are joined.
+    private const int CopiesOfStep = 4;
     private const long StepsOfJoin = 3;
 
     private readonly CutPoints _across;
@@ -21,6 +23,7 @@ internal sealed class LimitedTable
     private readonly ushort[] _counts;
     private readonly ulong[] _holds;
     private readonly (How How, int First, int Second)[] _made;
+    private long _counted;
 
     private LimitedTable(CutPoints across, CutPoints down, (Kind Kind, int Worth, int Wanted)[] kinds)
     {
@@ -98,6 +101,9 @@ internal sealed class LimitedTable
             {
                 table.FillCell(i, j);
             }
+
+            work.Spend(table._counted / CopiesOfStep);
+            table._counted = 0;
         }
 
         return table;
@@ -172,6 +178,7 @@ internal sealed class LimitedTable
         var shared = _holds[first] & _holds[second];
         if (shared != 0)
         {
+            _counted += _kinds.Length;
             var ones = Counts(first);
             var others = Counts(second);
             for (var kind = 0; kind < ones.Length; kind++)
@@ -192,6 +199,7 @@ internal sealed class LimitedTable
         _holds[cell] = _holds[first] | _holds[second];
         var (a, b) = (first * _kinds.Length, second * _kinds.Length);
         var sum = Counts(cell);
+        _counted += sum.Length;
         for (var kind = 0; kind < sum.Length; kind++)
         {
             sum[kind] = (ushort)Math.Min(_counts[a + kind] + _counts[b + kind], Math.Min(_kinds[kind].Wanted, ushort.MaxValue));

@@ -8,7 +8,7 @@ namespace Sketch.Cutting.Sheets;
 /// </summary>
 internal static class CpSolving
 {
-    // One unit of the solver is about a second.
+    // One unit of the solver takes about as long as so many steps.
     private const double StepsOfEffort = 1e9;
 
     /// <summary>The values of the best solution found; null if there is none.</summary>

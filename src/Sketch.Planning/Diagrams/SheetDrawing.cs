@@ -52,16 +52,12 @@ internal sealed class SheetDrawing
             Box(trim, "#b9b9b6");
         }
 
-        foreach (var piece in layout.Pieces)
+        foreach (var alike in layout.Pieces.GroupBy(p => _work.KeyOf(p.Place.Size)))
         {
-            Box(piece.Place, TintOf(piece.Place.Size));
+            Boxes(alike.Select(p => p.Place), TintOf(alike.Key));
         }
 
-        foreach (var cut in _work.Steps.SelectMany(s => s.Cuts))
-        {
-            Line(_scale.Of(cut.From), _scale.Of(cut.To), CutLine);
-        }
-
+        Cuts();
         Frame();
         var numbers = new CutNumbers(_lettering, _sheet, _scale, _taken).Of(_work.Steps);
         var labels = new PieceLabels(_work, _lengths, _lettering, _taken);
@@ -102,7 +98,35 @@ internal sealed class SheetDrawing
         labels.Write(_svg);
     }
 
-    private string TintOf(Size size) => Tints[_work.Pieces.IndexOf(_work.Pieces.First(p => p.Key == _work.KeyOf(size))) % Tints.Length];
+    private string TintOf(string key) => Tints[_work.Pieces.IndexOf(_work.Pieces.First(p => p.Key == key)) % Tints.Length];
+
+    // One element for all: a sheet can hold thousands.
+    private void Boxes(IEnumerable<Rect> rects, string fill)
+    {
+        var path = new PathText();
+        foreach (var bounds in rects.Select(r => _scale.Of(r)))
+        {
+            path.Rectangle(bounds.Left, bounds.Top, bounds.Right, bounds.Bottom);
+        }
+
+        _svg.Open("path").Attribute("fill", fill).Attribute("d", path.ToString()).Close();
+    }
+
+    private void Cuts()
+    {
+        var path = new PathText();
+        foreach (var cut in _work.Steps.SelectMany(s => s.Cuts))
+        {
+            var (from, to) = (_scale.Of(cut.From), _scale.Of(cut.To));
+            path.Move(from.X, from.Y).LineTo(to.X, to.Y);
+        }
+
+        if (!path.IsEmpty)
+        {
+            _svg.Open("path").Attribute("fill", "none").Attribute("stroke", Ink).Attribute("stroke-width", CutLine)
+                .Attribute("d", path.ToString()).Close();
+        }
+    }
 
     private void Box(Rect rect, string fill)
     {

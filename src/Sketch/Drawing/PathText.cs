@@ -4,18 +4,21 @@ using Sketch.Shapes;
 namespace Sketch.Drawing;
 
 /// <summary>
-/// Compact SVG path data for the figures of a paper: to a thousandth of a millimetre unless fewer decimals are enough, lines relative to
-/// where they begin.
+/// Compact SVG path data for many figures in one element: to a thousandth of a millimetre unless fewer decimals are enough.
 /// </summary>
-internal sealed class PathText(int decimals = 3)
+/// <param name="decimals">Decimals of a millimetre.</param>
+public sealed class PathText(int decimals = 3)
 {
     private readonly StringBuilder _text = new();
 
-    internal bool IsEmpty => _text.Length == 0;
+    /// <summary>Whether nothing is drawn yet.</summary>
+    public bool IsEmpty => _text.Length == 0;
 
-    internal PathText Move(double x, double y) => Command('M').Pair(x, y);
+    /// <summary>Begins a figure.</summary>
+    public PathText Move(double x, double y) => Command('M').Pair(x, y);
 
-    internal PathText LineTo(double x, double y) => Command('L').Pair(x, y);
+    /// <summary>A straight line to a point.</summary>
+    public PathText LineTo(double x, double y) => Command('L').Pair(x, y);
 
     internal PathText LineBy(double x, double y) => Command('l').Pair(x, y);
 
@@ -48,11 +51,14 @@ internal sealed class PathText(int decimals = 3)
         return Pair(end.X, end.Y);
     }
 
-    internal PathText Rectangle(double left, double top, double right, double bottom) =>
+    /// <summary>A closed rectangle.</summary>
+    public PathText Rectangle(double left, double top, double right, double bottom) =>
         Move(left, top).Across(right).Down(bottom).Across(left).End();
 
-    internal PathText End() => Command('Z');
+    /// <summary>Closes the figure.</summary>
+    public PathText End() => Command('Z');
 
+    /// <summary>The value of a <c>d</c> attribute.</summary>
     public override string ToString() => _text.ToString();
 
     private PathText Command(char letter)
