@@ -3,6 +3,7 @@ using Sketch.Batches;
 using Sketch.Checks;
 using Sketch.Diagnostics;
 using Sketch.Layout;
+using Sketch.Messages;
 using Sketch.Panels;
 using Sketch.Stashes;
 using Sketch.Syntax;
@@ -78,6 +79,7 @@ public static class Compiler
         if (card is not null)
         {
             FitChecks.Run(card, findings);
+            MessageChecks.Check(card, world, findings);
         }
 
         if (card is not null && filling.Stash is { } stash)

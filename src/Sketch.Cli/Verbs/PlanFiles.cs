@@ -42,7 +42,8 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, Can
         }
 
         RemoveOlderDiagrams();
-        WriteWorkbook(pages.Workbook());
+        WritePages($"{_stem}.pdf", pages.Workbook());
+        WriteMessages(pages.Messages());
         Write($"{_stem}-cuts.csv", Encoding.UTF8.GetBytes(CutListCsv.Write(plan, pages)));
         Write("left.stash", Encoding.UTF8.GetBytes(StashAfter.Write(plan)));
         return _written;
@@ -57,12 +58,26 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, Can
 
     private static byte[] Marked(string svg) => Encoding.UTF8.GetBytes(svg.Insert(svg.IndexOf('>') + 1, Encoding.UTF8.GetString(SvgMark)));
 
-    private void WriteWorkbook(IReadOnlyList<DrawnPage> pages)
+    private void WriteMessages(IReadOnlyList<DrawnPage> pages)
+    {
+        var name = $"{_stem}-messages.pdf";
+        if (pages.Count > 0)
+        {
+            WritePages(name, pages);
+        }
+        else
+        {
+            // Messages of an earlier plan could be printed by mistake.
+            PictureFile.Remove(Path.Combine(folder, name));
+        }
+    }
+
+    private void WritePages(string name, IReadOnlyList<DrawnPage> pages)
     {
         using var content = new MemoryStream();
         if (SvgRenderer.WritePdf(pages, plan.Files.Batch.Title, content) is null)
         {
-            Write($"{_stem}.pdf", content.ToArray());
+            Write(name, content.ToArray());
         }
     }
 

@@ -26,8 +26,8 @@ internal static class PlanVerb
                 n is >= 1 and <= 3600, "a whole number from 1 to 3600");
         var folder = new Option<string>("--out")
         {
-            Description = "Also write a workbook (HTML and PDF), a diagram of every sheet, the cut list and the remaining stash into "
-                + "this folder.",
+            Description = "Also write a workbook (HTML and PDF), the messages at full size, a diagram of every sheet, the cut list and the "
+                + "remaining stash into this folder.",
             HelpName = "DIR",
         };
         var json = Options.Json();

@@ -15,6 +15,12 @@ namespace Sketch.Planning.Demand;
 /// <param name="Card">The card in these papers.</param>
 public sealed record Design(MakeRequest Order, LaidOutCard Card)
 {
+    /// <summary>The message inside: that of the line that makes it, else that of the card's file; null for none.</summary>
+    public CardMessage? Message => Order.Message?.InsteadOf(Card.Message) ?? Card.Message;
+
+    /// <summary>The message inside the cards of a recipient, who may have one of its own.</summary>
+    public CardMessage? MessageFor(Recipients recipient) => recipient.Message?.InsteadOf(Message) ?? Message;
+
     /// <summary>Two lines that make the same card are two designs.</summary>
     public bool Equals(Design? other) => ReferenceEquals(this, other);
 
@@ -33,6 +39,16 @@ public sealed record BatchFiles(
 {
     /// <summary>The classes of letters against which cards that are posted are held; empty if none are.</summary>
     public ImmutableArray<LetterClass> LetterClasses { get; init; } = [];
+
+    /// <summary>The people of the lists of names, by recipient.</summary>
+    public ImmutableDictionary<Recipients, ImmutableArray<Person>> People { get; init; } =
+        ImmutableDictionary<Recipients, ImmutableArray<Person>>.Empty;
+
+    /// <summary>Reads files and shapes words.</summary>
+    public required IWorld World { get; init; }
+
+    /// <summary>The people who get the cards of a recipient; empty if there is no list of their names.</summary>
+    public ImmutableArray<Person> PeopleOf(Recipients recipient) => People.GetValueOrDefault(recipient, []);
 
     /// <summary>The designs that are posted to some recipient.</summary>
     public IEnumerable<Design> Posted => Designs.Where(d => !d.Card.IsHandedOver
@@ -71,6 +87,7 @@ public sealed record BatchFiles(
 
         private readonly SourceText _source = own.Source;
         private readonly Dictionary<string, Compilation> _read = new(StringComparer.Ordinal);
+        private readonly List<(SourceText Source, ImmutableArray<Person> People)> _lists = [];
 
         public BatchFiles? Read()
         {
@@ -95,13 +112,37 @@ public sealed record BatchFiles(
             var limits = new BatchLimits(batch, findings);
             var papers = new BatchPapers(stash, findings);
             var designs = batch.Makes.Select(m => (Order: m, Design: DesignOf(m, papers, limits))).ToList();
+            var people = batch.For.Where(f => f.Names is not null).ToImmutableDictionary(f => f, f => ReadNames(f.Names!));
             return new(
                 batch with { Cuts = [.. batch.Cuts.Where(limits.Allow)] }, stash, [.. designs.Select(d => d.Design).OfType<Design>()],
                     [.. designs.Where(d => d.Design is null).Select(d => d.Order)],
-                [_source, .. _read.Values.Select(c => c.Source)])
+                [_source, .. _read.Values.Select(c => c.Source), .. _lists.Select(l => l.Source)])
             {
+                World = world,
+                People = people,
                 LetterClasses = batch.For.Any(f => f.Delivery == Delivery.ByPost) ? ReadLetterClasses() : [],
             };
+        }
+
+        private ImmutableArray<Person> ReadNames(NamedFile named)
+        {
+            var read = world.ReadText(named.Path, _source.Path);
+            if (read.Problem is { } problem)
+            {
+                var (hint, replacement) = NearestFile.Hint(
+                    NearestFile.Find(world, named.Path, _source.Path, ".csv"), "Write the name of a file in the same folder.");
+                findings.Add(FindingCatalogue.BadFile, named.Location, $"\"{named.Path}\" cannot be read: {problem}", hint, replacement);
+                return [];
+            }
+
+            if (_lists.FirstOrDefault(l => l.Source.Path == read.Value.Path) is { Source: not null } known)
+            {
+                return known.People;
+            }
+
+            var people = NameList.Read(read.Value, findings);
+            _lists.Add((read.Value, people));
+            return people;
         }
 
         private ImmutableArray<LetterClass> ReadLetterClasses()

@@ -143,6 +143,14 @@ public sealed class PlanPages
         flow.Drawing(boxes.HeightFor(flow.Width), svg => boxes.Draw(svg, flow.Width));
     }
 
+    /// <summary>The messages at full size, as strips to cut and guides to write by; no page where no message has a place.</summary>
+    public IReadOnlyList<DrawnPage> Messages()
+    {
+        var flow = Flow(_plan.Files.Batch.Title);
+        new MessagePages(_plan.Files, _lengths).Write(flow);
+        return flow.Finish();
+    }
+
     /// <summary>The pictures of a design alone: the finished card, and its layers parted and numbered.</summary>
     /// <param name="design">The design.</param>
     /// <param name="prefix">Distinguishes the ids of this picture from those of others in the same document; begins with a letter.</param>

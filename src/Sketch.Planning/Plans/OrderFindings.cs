@@ -24,6 +24,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         var orders = new OrderFindings(files, findings);
         orders.CardsAddUp();
         RuleFindings.Report(files, findings);
+        MessageFindings.Report(files, findings);
         foreach (var paper in book.Papers.Where(p => !p.Pieces.IsEmpty))
         {
             orders.Misfits(paper, SheetPlanner.Misfits(paper.Problem(files.Batch.Kerf)));

@@ -24,6 +24,7 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings, string h
         var own = new PlanFindings(plan, findings, hintForTime);
         orders.CardsAddUp();
         RuleFindings.Report(plan.Files, findings);
+        MessageFindings.Report(plan.Files, findings);
         foreach (var paper in plan.Papers)
         {
             orders.Misfits(paper.Order, paper.Plan.Unplaced);

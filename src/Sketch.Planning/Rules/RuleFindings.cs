@@ -1,5 +1,6 @@
 using Sketch.Batches;
 using Sketch.Diagnostics;
+using Sketch.Panels;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Post;
 using Sketch.Text;
@@ -31,7 +32,7 @@ internal static class RuleFindings
             {
                 foreach (var design in files.Designs.Where(d => Batch.Gets(recipient, d.Order)))
                 {
-                    foreach (var breach in RecipientRule.Of(rule.Text, design.Card, design.Order.Messages, thickness[design]))
+                    foreach (var breach in RecipientRule.Of(rule.Text, design.Card, MessagesOf(files, design, recipient), thickness[design]))
                     {
                         var place = breach.Piece?.Location ?? design.Order.Location;
                         var message = $"\"{design.Card.Title}\" has {breach.What}, and \"{recipient.Whom}\" asks for: {rule.Text}.";
@@ -44,4 +45,8 @@ internal static class RuleFindings
             }
         }
     }
+
+    private static IEnumerable<string> MessagesOf(BatchFiles files, Design design, Recipients recipient) =>
+        files.PeopleOf(recipient).Select(p => p.Message).Append(design.MessageFor(recipient)).OfType<CardMessage>()
+            .SelectMany(m => m.Lines).Distinct();
 }

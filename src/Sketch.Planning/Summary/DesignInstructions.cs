@@ -18,7 +18,8 @@ public sealed record DesignInstructions(
     Design Design, string Title, string Introduction, ImmutableArray<AssemblyStep> Steps, ImmutableArray<ReportSection> After)
 {
     /// <summary>The instructions for every design of a batch, in its order.</summary>
-    public static ImmutableArray<DesignInstructions> Of(BatchFiles files) => [.. files.Designs.Select(Of)];
+    public static ImmutableArray<DesignInstructions> Of(BatchFiles files) => 
+        [.. files.Designs.Select(d => Of(d, MessageList.Of(files)))];
 
     /// <summary>A step as a sentence, with the foam for all cards.</summary>
     public string TextOf(AssemblyStep step)
@@ -31,7 +32,7 @@ public sealed record DesignInstructions(
         return StepText.Of(Design.Card, step) + inAll;
     }
 
-    private static DesignInstructions Of(Design design)
+    private static DesignInstructions Of(Design design, ImmutableArray<WrittenMessage> messages)
     {
         var cards = Counted.Of(design.Order.Count, "card");
         var inARow = design.Order.Count > 1 ? "Do each step for all cards before the next. " : "";
@@ -40,16 +41,24 @@ public sealed record DesignInstructions(
             $"{design.Card.Title}: {cards}",
             $"{inARow}Stamp or print the words on a piece before it is glued. Distances are from the edges of what a piece lies on.",
             AssemblyOrder.Of(design.Card),
-            [.. Inside(design), .. Envelope(design.Card)]);
+            [.. Inside(design, messages), .. Envelope(design.Card)]);
     }
 
-    private static IEnumerable<ReportSection> Inside(Design design)
+    private static IEnumerable<ReportSection> Inside(Design design, ImmutableArray<WrittenMessage> messages)
     {
-        if (!design.Order.Messages.IsEmpty)
+        var own = messages.Where(w => w.Design == design).ToList();
+        if (own.Count == 0)
         {
-            yield return new("Inside", [.. design.Order.Messages.Select(m => $"Write or stamp: “{m}”")]);
+            yield break;
         }
+
+        var same = own.GroupBy(w => w.Message.ToString()).ToList();
+        yield return new("Inside", same.Count == 1
+            ? [.. own[0].Message.Lines.Select(m => $"Write or stamp: “{m}”")]
+            : [.. same.Select(m => $"{string.Join(", ", m.Select(Whom).Distinct())}: “{m.Key}”")]);
     }
+
+    private static string Whom(WrittenMessage written) => written.Person ?? written.For?.Whom ?? "Spare cards";
 
     private static IEnumerable<ReportSection> Envelope(LaidOutCard card)
     {

@@ -134,7 +134,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
         {
             var cost = costs.FirstOrDefault(c => c.Design == design);
             return [design.Card.Title, Number(design.Order.Count), cost?.Amount.ToString("0.00", CultureInfo.InvariantCulture)
-                ?? "", string.Join(" / ", design.Order.Messages)];
+                ?? "", design.Message?.ToString() ?? ""];
         }
     }
 

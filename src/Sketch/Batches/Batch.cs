@@ -101,6 +101,12 @@ public sealed record Recipients(string Whom, int Cards, Location Location)
     /// <summary>How the cards get there.</summary>
     public Delivery Delivery { get; init; }
 
+    /// <summary>The message inside its cards, instead of that of the designs; null for theirs.</summary>
+    public CardMessage? Message { get; init; }
+
+    /// <summary>The file that lists the people who get the cards, or null.</summary>
+    public NamedFile? Names { get; init; }
+
     /// <summary>The sets of rules that apply to its cards.</summary>
     public ImmutableArray<NamedRules> Rules { get; init; } = [];
 
@@ -160,11 +166,12 @@ public sealed record NamedRecipient(string Whom, Location Location);
 /// <param name="Count">How many; zero if what is written is not a count, which is reported.</param>
 /// <param name="Card">The card's file.</param>
 /// <param name="Roles">The papers that fill its roles in this run, instead of its own.</param>
-/// <param name="Messages">The message to write in it, one string per line; empty when there is none.</param>
 /// <param name="Location">The line.</param>
-public sealed record MakeRequest(
-    int Count, NamedFile Card, ImmutableArray<RoleChoice> Roles, ImmutableArray<string> Messages, Location Location)
+public sealed record MakeRequest(int Count, NamedFile Card, ImmutableArray<RoleChoice> Roles, Location Location)
 {
+    /// <summary>The message inside these cards, instead of that of the card's file; null for that.</summary>
+    public CardMessage? Message { get; init; }
+
     /// <summary>
     /// The card as this run changes it: a card file that is like the card's, with the indented changes; null if it makes the card as it is.
     /// </summary>

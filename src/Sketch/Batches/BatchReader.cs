@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Binding;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Stashes;
@@ -211,7 +212,7 @@ public sealed class BatchReader
     {
         RejectClauses(line);
         var roles = ImmutableArray.CreateBuilder<RoleChoice>();
-        var messages = ImmutableArray<string>.Empty;
+        CardMessage? message = null;
         var whom = ImmutableArray.CreateBuilder<NamedRecipient>();
         var changes = ImmutableArray.CreateBuilder<LineSyntax>();
         foreach (var child in line.Children)
@@ -229,9 +230,8 @@ public sealed class BatchReader
                 case RoleLine role:
                     roles.Add(Filling(role));
                     break;
-                case WordsLine { Word: "message" } message:
-                    RejectClauses(message);
-                    messages = messages.AddRange(message.Words.Select(w => w.Text));
+                case WordsLine { Word: "message" } words:
+                    message = new MessageReader(_source, _findings).Read(message, words);
                     break;
                 case ForLine named:
                     RejectClauses(named);
@@ -247,8 +247,9 @@ public sealed class BatchReader
         }
 
         _makes.Add(new(line.Count.IsCorrected
-            ? 0 : line.Count.Value, new(line.File.Text, At(line.File.Span)), roles.ToImmutable(), messages, At(line.Span))
+            ? 0 : line.Count.Value, new(line.File.Text, At(line.File.Span)), roles.ToImmutable(), At(line.Span))
         {
+            Message = message,
             For = whom.ToImmutable(),
             Changed = changes.Count == 0 ? null : new(_source,
                 [new TitleLine(line.Tokens, "card", line.File), new TitleLine(line.Tokens, "like", line.File), .. changes], []),

@@ -1,3 +1,4 @@
+using Sketch.Binding;
 using Sketch.Diagnostics;
 using Sketch.Syntax;
 using Sketch.Text;
@@ -66,6 +67,10 @@ internal sealed class RecipientReader(SourceText source, FindingBag findings)
                 return recipient with { Date = date.Words[0].Text };
             case WordsLine { Word: "note" } note:
                 return recipient with { Notes = recipient.Notes + string.Concat(note.Words.Select(w => w.Text + "\n")) };
+            case WordsLine { Word: "message" } message:
+                return recipient with { Message = new MessageReader(source, findings).Read(recipient.Message, message) };
+            case WordsLine { Word: "names" } names when recipient.Names is null:
+                return recipient with { Names = new(names.Words[0].Text, new(source, names.Words[0].Span)) };
             case WordsLine { Word: "rules" } rules:
                 var named = rules.Words.Select(w => new NamedRules(w.Text, new(source, w.Span)));
                 return recipient with { Rules = recipient.Rules.AddRange(named) };
@@ -73,7 +78,8 @@ internal sealed class RecipientReader(SourceText source, FindingBag findings)
                 return recipient;
             default:
                 findings.Add(FindingCatalogue.Misplaced, new(source, child.Span), "This line does not belong under a recipient.",
-                    "A recipient has lines such as date \"2026-12-10\", rules \"Care home\" and note \"Leave them at the desk.\"");
+                    "A recipient has lines such as date \"2026-12-10\", rules \"Care home\", message \"Keep a good light\", "
+                        + "names \"names.csv\" and note \"Leave them at the desk.\"");
                 return recipient;
         }
     }

@@ -29,6 +29,9 @@ internal sealed record BoundCard
 
     public string Notes { get; init; } = "";
 
+    /// <summary>The message to write inside, or null.</summary>
+    public CardMessage? Message { get; init; }
+
     public BoundBase? Base { get; init; }
 
     public ImmutableArray<BoundRole> Roles { get; init; } = [];

@@ -17,6 +17,7 @@ internal sealed class CardBinder
     private readonly FindingBag _findings;
     private readonly PieceBinder _pieces;
     private readonly List<LineSyntax> _lines = [];
+    private CardMessage? _message;
 
     /// <summary>Sorts the lines of a file that begins with a card's title.</summary>
     public CardBinder(FileSyntax file, FindingBag findings)
@@ -92,6 +93,7 @@ internal sealed class CardBinder
                 Parts = other.Parts,
                 Faces = other.Faces,
                 Font = other.Font,
+                Message = other.Message,
                 Units = other.Units
             };
         }
@@ -100,6 +102,8 @@ internal sealed class CardBinder
         {
             card = ReadLine(card, line);
         }
+
+        card = card with { Message = _message ?? card.Message };
 
         if (_lines.OfType<BaseLine>().LastOrDefault() is { Measure.Size: not null } baseLine && card.Base is { Written: { } size } own)
         {
@@ -132,8 +136,11 @@ internal sealed class CardBinder
     {
         if (line is UnitsLine or WordsLine or FontLine)
         {
-            _pieces.RejectClauses(line);
             _pieces.RejectChildren(line);
+            if (line is not WordsLine { Word: "message" })
+            {
+                _pieces.RejectClauses(line);
+            }
         }
 
         switch (line)
@@ -152,6 +159,9 @@ internal sealed class CardBinder
             case WordsLine { Word: "note" } note:
                 var text = string.Join('\n', note.Words.Select(w => w.Text));
                 return card with { Notes = card.Notes.Length == 0 ? text : card.Notes + "\n" + text };
+            case WordsLine { Word: "message" } message:
+                _message = new MessageReader(_source, _findings).Read(_message, message);
+                return card;
             case FontLine font:
                 return card with { Font = new(font.Font.Text, At(font.Font.Span)) };
             case BadLine:

@@ -26,6 +26,9 @@ public static partial class FindingCatalogue
     /// <summary>A recipient with rules that the batch does not list.</summary>
     public static readonly FindingKind NoSuchRules = Error("SK708", "batch has no such rules");
 
+    /// <summary>A line of a list of names that cannot be read as it should be.</summary>
+    public static readonly FindingKind BadName = Error("SK709", "line of names cannot be read");
+
     /// <summary>Fewer sheets on hand than are needed.</summary>
     public static readonly FindingKind PaperShort = Error("SK710", "not enough paper");
 
@@ -61,6 +64,12 @@ public static partial class FindingCatalogue
 
     /// <summary>A card that breaks a rule of a recipient.</summary>
     public static readonly FindingKind RuleBroken = Warning("SK725", "against a rule of a recipient");
+
+    /// <summary>More or fewer people in a list of names than cards for them.</summary>
+    public static readonly FindingKind NamesDoNotMatch = Warning("SK726", "names and cards differ in number");
+
+    /// <summary>A message with a place for a name, for a recipient without names.</summary>
+    public static readonly FindingKind NoNames = Warning("SK727", "message without names");
 
     /// <summary>How the cards add up.</summary>
     public static readonly FindingKind CardsAddUp = Note("SK730", "how the cards add up");

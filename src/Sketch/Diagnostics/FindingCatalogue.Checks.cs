@@ -47,6 +47,15 @@ public static partial class FindingCatalogue
     /// <summary>Letters too small for older readers.</summary>
     public static readonly FindingKind LettersTooSmall = Note("SK444", "letters too small to read well");
 
+    /// <summary>Words inside that are also on the front.</summary>
+    public static readonly FindingKind RepeatsTheFront = Warning("SK445", "words of the front repeated inside");
+
+    /// <summary>A message that runs out of its place.</summary>
+    public static readonly FindingKind MessageTooLong = Warning("SK446", "message does not fit");
+
+    /// <summary>A message without a place inside the card.</summary>
+    public static readonly FindingKind MessageWithoutPlace = Warning("SK447", "message has no place");
+
     /// <summary>A card that does not go into its envelope.</summary>
     public static readonly FindingKind TooLargeForEnvelope = Warning("SK451", "too large for its envelope");
 

@@ -125,6 +125,8 @@ internal sealed class CardLayout
         {
             Roles = _paints.Roles,
             Notes = _bound.Notes,
+            Message = _bound.Message,
+            Font = _bound.Font is { } font ? new(font.Name, font.Location.Source.Path) : null,
         };
     }
 

@@ -312,6 +312,7 @@ internal sealed class PieceWriter(
             Finished = bound.IsArcFrame && !own.IsEmpty ? own.Bounds.ToRect() : box,
             Shape = bound.OutlineKind,
             Tails = bound.Rules.Tails,
+            LinesApart = bound.Kind == PieceKind.Ruled ? bound.Rules.LinesApart : null,
             Tool = bound.Rules.Using?.Clause.Tool.Text,
         };
     }

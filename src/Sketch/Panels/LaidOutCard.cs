@@ -33,6 +33,12 @@ public sealed record LaidOutCard(
     /// <summary>The maker's notes in Markdown; empty when there are none.</summary>
     public string Notes { get; init; } = "";
 
+    /// <summary>The message that the file gives, or null.</summary>
+    public CardMessage? Message { get; init; }
+
+    /// <summary>The font of all words without a font of their own, or null for the tool's own.</summary>
+    public NamedFont? Font { get; init; }
+
     /// <summary>The pieces on one face, in drawing order.</summary>
     public IEnumerable<Piece> On(FaceKind face) => Pieces.Where(p => p.Face == face);
 

@@ -108,6 +108,9 @@ public sealed record Piece(
 
     private readonly PieceKind? _shape;
 
+    /// <summary>The distance from one writing line to the next; null for what has none.</summary>
+    public Length? LinesApart { get; init; }
+
     /// <summary>Length of each of two ends that hang loose from its middle; they count in no size and no check.</summary>
     public Length Tails { get; init; }
 

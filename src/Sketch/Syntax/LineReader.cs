@@ -32,7 +32,7 @@ internal static class LineReader
             case "card" or "batch" or "stash" or "like":
                 cursor.Take();
                 return cursor.Quoted($"Write {word} \"…\".") is { } title ? new TitleLine(tokens, word, title) : new BadLine(tokens);
-            case "message" or "note" or "date" or "rules" or "rule":
+            case "message" or "note" or "date" or "rules" or "rule" or "names":
                 cursor.Take();
                 return ReadWordsLine(cursor, tokens, word);
             case "font":

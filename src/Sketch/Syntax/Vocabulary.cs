@@ -26,12 +26,12 @@ public static class Vocabulary
     /// <summary>Words that begin a line but are not kinds of piece.</summary>
     public static readonly FrozenSet<string> Openers =
         Set("card", "batch", "stash", "like", "message", "units", "refit", "base", "role", "part", "use", "item", "change", "leave", "add",
-            "make", "makers", "spare", "for", "rules", "rule", "cut", "date", "note", "font", "lettering");
+            "make", "makers", "spare", "for", "rules", "rule", "names", "cut", "date", "note", "font", "lettering");
 
     /// <summary>Words that are often followed by a needless colon.</summary>
     public static readonly FrozenSet<string> WithoutColon =
         Set("card", "batch", "stash", "like", "message", "note", "font", "lettering", "date", "units", "refit", "base", "make",
-            "makers", "spare", "for", "rules", "rule", "cut");
+            "makers", "spare", "for", "rules", "rule", "names", "cut");
 
     /// <summary>Words of clauses that take one length.</summary>
     public static readonly FrozenSet<string> BeforeLengths =
@@ -40,7 +40,8 @@ public static class Vocabulary
 
     /// <summary>Words that begin a line of a batch.</summary>
     public static readonly FrozenSet<string> BatchLines =
-        Set("batch", "stash", "units", "for", "rules", "rule", "makers", "spare", "make", "role", "message", "cut", "date", "note");
+        Set("batch", "stash", "units", "for", "rules", "rule", "names", "makers", "spare", "make", "role", "message", "cut", "date",
+            "note");
 
     /// <summary>Words that begin a line of a stash.</summary>
     public static readonly FrozenSet<string> StashLines = Set([.. Stock, "stash", "units", "note"]);
@@ -48,7 +49,7 @@ public static class Vocabulary
     /// <summary>Words that begin a line of a card.</summary>
     public static readonly FrozenSet<string> CardLines =
         Set([.. Kinds, .. Faces, "card", "like", "units", "refit", "base", "role", "part", "use", "item", "change", "leave", "add", "note",
-            "font", "lettering"]);
+            "font", "lettering", "message"]);
 
     /// <summary>Words that begin a clause.</summary>
     public static readonly FrozenSet<string> ClauseWords =

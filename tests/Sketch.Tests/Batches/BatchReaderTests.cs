@@ -32,7 +32,7 @@ public sealed class BatchReaderTests
     {
         var make = Assert.Single(Read("make 12 of \"fair-winds.card\"\n  role sky: gulls, back\n  message \"Keep\" \"watch\"\n").Makes);
         Assert.Equal((12, "fair-winds.card"), (make.Count, make.Card.Path));
-        Assert.Equal(["Keep", "watch"], make.Messages);
+        Assert.Equal(["Keep", "watch"], make.Message!.Lines);
         var role = Assert.Single(make.Roles);
         Assert.Equal(("sky", "gulls", PaperSide.Back), (role.Role, role.Paint.Paper, role.Paint.Side));
     }
