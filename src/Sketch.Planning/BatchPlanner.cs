@@ -36,6 +36,12 @@ public static class BatchPlanner
     {
         if (!files.HasWork)
         {
+            if (files.Count is not null)
+            {
+                findings.Add(FindingCatalogue.LeftToCut, files.Batch.Location, "Nothing is left to make: all cards are in their envelopes.",
+                    "Nothing needs to change.");
+            }
+
             return null;
         }
 

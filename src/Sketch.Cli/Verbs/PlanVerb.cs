@@ -30,24 +30,32 @@ internal static class PlanVerb
                 + "remaining stash into this folder.",
             HelpName = "DIR",
         };
+        var left = new Option<bool>("--left")
+        {
+            Description = "Plan only what is not cut yet according to the count of the batch, with the stash as it is now.",
+        };
         var json = Options.Json();
         var verb = new VerbCommand(
             "plan",
             "Plans a batch of cards: the fewest sheets and how to cut them, supplies, and what is missing. Ctrl-C gives the best plan "
                 + "so far.",
             "sketch plan lamp-day.batch",
-            "sketch plan lamp-day.batch --out plan")
+            "sketch plan lamp-day.batch --out plan",
+            "sketch plan lamp-day.batch --left --out plan")
         {
-            file, folder, seconds, json,
+            file, folder, left, seconds, json,
         };
-        verb.SetAction(parsed => Run(
-            session, parsed.GetRequiredValue(file), parsed.GetValue(folder), TimeSpan.FromSeconds(parsed.GetValue(seconds)),
-                parsed.GetValue(json)));
+        verb.SetAction(parsed => Run(session, parsed.GetRequiredValue(file), new(
+            parsed.GetValue(folder), TimeSpan.FromSeconds(parsed.GetValue(seconds)), parsed.GetValue(left), parsed.GetValue(json))));
         return verb;
     }
 
-    private static int Run(Session session, string name, string? folder, TimeSpan timeLimit, bool json)
+    /// <summary>How to plan, and where to.</summary>
+    private readonly record struct Choices(string? Folder, TimeSpan TimeLimit, bool OnlyLeft, bool Json);
+
+    private static int Run(Session session, string name, Choices choices)
     {
+        var (folder, timeLimit, onlyLeft, json) = choices;
         var reading = FolderFiles.ReadFile(name);
         if (reading.Source is not { } source)
         {
@@ -63,6 +71,18 @@ internal static class PlanVerb
 
         var world = new FolderFiles();
         var files = findings.HasErrors ? null : BatchFiles.Read(source, world, findings);
+        if (onlyLeft && files is not null)
+        {
+            var count = new CountFile(files.Batch, source.Path, world).Read(findings);
+            if (count.Problem is { } broken)
+            {
+                session.Report(broken);
+                return ExitStatus.Usage;
+            }
+
+            files = LeftToMake.Of(files, count.Value);
+        }
+
         var plan = files is null ? null : Plan(session, files, timeLimit, findings);
         Report(session, source, files, plan, findings, json);
         var status = findings.HasErrors ? ExitStatus.Errors : ExitStatus.Done;

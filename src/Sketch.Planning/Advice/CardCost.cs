@@ -55,11 +55,12 @@ public sealed record CardCost(Design Design, decimal Amount)
                 : roll is { } length && length > Length.Zero ? price / length.Nanometres : 0;
             foreach (var share in need.Shares)
             {
-                total[share.Design] += each * share.PerCard * share.Design.Order.Count;
+                total[share.Design] += each * share.PerCard * need.CardsOf(share.Design);
             }
         }
 
-        return priced ? ([.. plan.Files.Designs.Select(d => new CardCost(d, total[d] / d.Order.Count))], unpriced.ToImmutable()) : ([], []);
+        var cut = plan.Files.Designs.Where(d => d.Order.Count > 0);
+        return priced ? ([.. cut.Select(d => new CardCost(d, total[d] / d.Order.Count))], unpriced.ToImmutable()) : ([], []);
     }
 
     private static decimal Area(PieceOrder piece) => (decimal)(piece.Size.Width.Millimetres * piece.Size.Height.Millimetres) * piece.Count;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Batches;
 using Sketch.Checks;
+using Sketch.Counts;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Stashes;
@@ -15,6 +16,15 @@ namespace Sketch.Planning.Demand;
 /// <param name="Card">The card in these papers.</param>
 public sealed record Design(MakeRequest Order, LaidOutCard Card)
 {
+    /// <summary>The cards that are still to be worked on, where some are cut already; null where all are to be cut.</summary>
+    public Unfinished? Unfinished { get; init; }
+
+    /// <summary>How many cards are to be put together.</summary>
+    public int ToGlue => Unfinished?.ToGlue ?? Order.Count;
+
+    /// <summary>How many cards are to be put into their envelopes.</summary>
+    public int ToEnclose => Unfinished?.ToEnclose ?? Order.Count;
+
     /// <summary>The message inside: that of the line that makes it, else that of the card's file; null for none.</summary>
     public CardMessage? Message => Order.Message?.InsteadOf(Card.Message) ?? Card.Message;
 
@@ -43,6 +53,9 @@ public sealed record BatchFiles(
     /// <summary>The people of the lists of names, by recipient.</summary>
     public ImmutableDictionary<Recipients, ImmutableArray<Person>> People { get; init; } =
         ImmutableDictionary<Recipients, ImmutableArray<Person>>.Empty;
+
+    /// <summary>The count by which only what is left is planned; null to plan all.</summary>
+    public BatchCount? Count { get; init; }
 
     /// <summary>Reads files and shapes words.</summary>
     public required IWorld World { get; init; }

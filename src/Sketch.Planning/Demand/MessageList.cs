@@ -21,7 +21,7 @@ public static class MessageList
     /// </summary>
     public static ImmutableArray<WrittenMessage> Of(BatchFiles files)
     {
-        var (batch, left) = (files.Batch, files.Designs.ToDictionary(d => d, d => d.Order.Count));
+        var (batch, left) = (files.Batch, files.Designs.ToDictionary(d => d, d => d.ToEnclose));
         var written = new List<WrittenMessage>();
         foreach (var recipient in batch.For.OrderBy(f => files.Designs.Count(d => Batch.Gets(f, d.Order))))
         {

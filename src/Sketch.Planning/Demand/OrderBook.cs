@@ -64,7 +64,11 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
         {
             var card = design.Card;
             var id = index.ToString(CultureInfo.InvariantCulture);
-            Add(card.Base.Paint, design, OrderOf(PiecePath.Base, card.Base.Flat, card.Base.Location));
+            if (design.Order.Count > 0)
+            {
+                Add(card.Base.Paint, design, OrderOf(PiecePath.Base, card.Base.Flat, card.Base.Location));
+            }
+
             foreach (var piece in card.Pieces)
             {
                 var use = PaperUse.For(piece.Paint, _stash);
@@ -72,7 +76,7 @@ internal sealed record OrderBook(ImmutableArray<PaperOrder> Papers, ImmutableArr
                 {
                     _ready.Add(new(piece, design, use));
                 }
-                else if (piece.Cut is { } size)
+                else if (piece.Cut is { } size && design.Order.Count > 0)
                 {
                     var isBlank = Blank.IsFor(piece, files.Batch);
                     var order = OrderOf(piece.Path, isBlank ? Blank.Of(size, files.Batch) : size, piece.Location);

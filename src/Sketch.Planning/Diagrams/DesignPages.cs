@@ -96,7 +96,7 @@ internal sealed class DesignPages(DesignInstructions design, Lettering lettering
 
     private void Boxes(PageFlow flow)
     {
-        var boxes = new TickBoxes([.. CountStages.OfWork.Select(s => s.Title())], design.Design.Order.Count, lettering);
+        var boxes = new TickBoxes([.. CountStages.OfWork.Select(s => s.Title())], design.Design.ToEnclose, lettering);
         flow.Together(PageFlow.HeightOf(HeadingLines) + boxes.HeightFor(flow.Width));
         flow.Section(new("Tick what is done", [boxes.CardsOfBox == 1 ? "One box for each card." : "One box for every 10 cards."]));
         flow.Gap();

@@ -62,6 +62,11 @@ public sealed class PlanPages
     public IReadOnlyList<DrawnPage> Sheets()
     {
         var flow = Flow(_plan.Files.Batch.Title);
+        if (Work.IsEmpty)
+        {
+            return [];
+        }
+
         flow.Heading("Cut the sheets");
         flow.Paragraph(CutNotes);
         flow.Gap();

@@ -36,7 +36,8 @@ internal static class MessageFindings
         foreach (var same in MessageList.Of(files).Where(w => w.Person is not null || w.Message.Location != w.Design.Card.Message?.Location)
             .GroupBy(w => (w.Design, w.Message.Location)))
         {
-            foreach (var written in same.DistinctBy(w => w.Message.ToString()).OrderByDescending(w => w.Message.ToString().Length).Take(MostSet))
+            foreach (var written in same.DistinctBy(w => w.Message.ToString()).OrderByDescending(w => w.Message.ToString().Length)
+                .Take(MostSet))
             {
                 var found = new FindingBag();
                 MessageChecks.Check(written.Message, written.Design.Card, files.World, found);

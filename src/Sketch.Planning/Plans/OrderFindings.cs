@@ -6,6 +6,7 @@ using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Rules;
+using Sketch.Planning.Summary;
 using Sketch.Planning.Supplies;
 using Sketch.Text;
 using Sketch.Units;
@@ -38,6 +39,13 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
     public void CardsAddUp()
     {
         var batch = files.Batch;
+        if (files.Count is { } count)
+        {
+            findings.Add(FindingCatalogue.LeftToCut, batch.Location, LeftSection.Sentence(files, count),
+                "The plan takes the stash as it is now. Write what is left into it, as in left.stash of the earlier plan.");
+            return;
+        }
+
         if (!files.LeftOut.IsEmpty)
         {
             // Cards left out are reported already; that they are missing follows from that.

@@ -32,7 +32,8 @@ internal static class RuleFindings
             {
                 foreach (var design in files.Designs.Where(d => Batch.Gets(recipient, d.Order)))
                 {
-                    foreach (var breach in RecipientRule.Of(rule.Text, design.Card, MessagesOf(files, design, recipient), thickness[design]))
+                    var messages = MessagesOf(files, design, recipient);
+                    foreach (var breach in RecipientRule.Of(rule.Text, design.Card, messages, thickness[design]))
                     {
                         var place = breach.Piece?.Location ?? design.Order.Location;
                         var message = $"\"{design.Card.Title}\" has {breach.What}, and \"{recipient.Whom}\" asks for: {rule.Text}.";

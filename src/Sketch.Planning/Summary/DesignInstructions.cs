@@ -25,17 +25,17 @@ public sealed record DesignInstructions(
     public string TextOf(AssemblyStep step)
     {
         var lengths = Design.Card.Units.Format();
-        var inAll = step.FoamPads > 0 && Design.Order.Count > 1
-            ? string.Create(CultureInfo.InvariantCulture, $" For all cards: {step.FoamPads * Design.Order.Count} pads or ")
-                + $"{lengths.About(step.FoamStrips * Design.Order.Count)} of strip."
+        var inAll = step.FoamPads > 0 && Design.ToGlue > 1
+            ? string.Create(CultureInfo.InvariantCulture, $" For all cards: {step.FoamPads * Design.ToGlue} pads or ")
+                + $"{lengths.About(step.FoamStrips * Design.ToGlue)} of strip."
             : "";
         return StepText.Of(Design.Card, step) + inAll;
     }
 
     private static DesignInstructions Of(Design design, ImmutableArray<WrittenMessage> messages)
     {
-        var cards = Counted.Of(design.Order.Count, "card");
-        var inARow = design.Order.Count > 1 ? "Do each step for all cards before the next. " : "";
+        var cards = Counted.Of(design.ToEnclose, "card");
+        var inARow = design.ToEnclose > 1 ? "Do each step for all cards before the next. " : "";
         return new(
             design,
             $"{design.Card.Title}: {cards}",

@@ -115,7 +115,11 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             sentences.Add($"To be ready: {date}.");
         }
 
-        if (batch.Needed is { } needed)
+        if (plan.Files.Count is { } count)
+        {
+            sentences.Add(LeftSection.Sentence(plan.Files, count));
+        }
+        else if (batch.Needed is { } needed)
         {
             var shares = batch.Shares;
             var spare = batch.Spare > 0 ? $", with {batch.Spare} spare" : "";
@@ -124,7 +128,8 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
         }
 
         var (costs, unpriced) = CardCost.Of(plan);
-        sentences.Add($"The designs make {plan.Cards}." + (costs.IsEmpty || unpriced.IsEmpty
+        var make = plan.Files.Count is null ? $"The designs make {plan.Cards}." : $"{plan.Cards} are cut by this plan.";
+        sentences.Add(make + (costs.IsEmpty || unpriced.IsEmpty
             ? ""
             : $" Costs are without what has no price: {string.Join(", ", unpriced.Distinct())}."));
         return new("Cards", sentences.ToImmutable(), plan.Files.Designs.IsEmpty
@@ -140,6 +145,11 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
 
     private static ReportSection Papers(BatchPlan plan, ImmutableArray<PaperWork> work, LengthFormat lengths)
     {
+        if (work.IsEmpty)
+        {
+            return new("Paper", ["No paper is left to cut."]);
+        }
+
         var offcuts = plan.Papers.SelectMany(p => p.Plan.Layouts).Where(l => l.IsOffcut).Sum(l => l.Times);
         var (settings, cuts) = (work.Sum(w => w.Settings), work.Sum(w => w.Cuts));
         var rows = work.Select(w => ImmutableArray.Create(
@@ -148,13 +158,19 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             w.Paper.Plan.IsProved ? "yes" : $"at least {w.Paper.Plan.LowerBound}", Number(w.Settings), Number(w.Cuts)));
         return new(
             "Paper",
-            [plan.IsEnough ? $"The paper is enough{(plan.Files.LeftOut.IsEmpty ? "" : " for what is in this plan")}."
-                : "There is not enough paper.", .. offcuts > 0
+            [plan.IsEnough ? $"The paper is enough{For(plan.Files)}." : $"There is not enough paper{For(plan.Files)}.", .. offcuts > 0
                 ? [$"{Counted.Of(offcuts, "offcut")} {(offcuts == 1 ? "is" : "are")} used first."] : ImmutableArray<string>.Empty,
                 $"In all: {Counted.Of(settings, "setting")} of the stop and {Counted.Of(cuts, "cut")}, "
                     + "with sheets cut alike in one stack."],
             ReportTable.Of(["Paper", "Sheet", "Sheets", "On hand", "Missing", "Proved fewest", "Settings", "Cuts"], rows));
     }
+
+    private static string For(BatchFiles files) =>
+        files.Count is { Spoilt: > 0 and var spoilt }
+            ? $" for what is left to cut, with {Counted.Of(spoilt, "card")} to cut again for {(spoilt == 1 ? "one" : "those")} that "
+                + $"{(spoilt == 1 ? "was" : "were")} spoilt"
+        : files.Count is not null ? " for what is left to cut"
+        : files.LeftOut.IsEmpty ? "" : " for what is in this plan";
 
     private static ReportSection Supplies(BatchPlan plan, LengthFormat lengths) => new(
         "Besides paper",

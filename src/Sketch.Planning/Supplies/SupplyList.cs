@@ -56,7 +56,7 @@ internal sealed class SupplyList
         !need.ByLength || need.Stock.IsEmpty || need.Stock.Any(s => s.StripLength is null) ? need : need with
         {
             Cutting = StripPlan.Of(
-                need.Stock, need.Shares.SelectMany(s => s.Lengths.Select(l => (l, s.Design.Order.Count))), cancellation),
+                need.Stock, need.Shares.SelectMany(s => s.Lengths.Select(l => (l, need.CardsOf(s.Design)))), cancellation),
         };
 
     private void AddReady(ReadyPiece ready)

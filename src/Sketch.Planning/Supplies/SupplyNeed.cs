@@ -43,7 +43,10 @@ public sealed record SupplyNeed(SupplyKind Kind, string Name, Length? Measure, S
     public bool IsEstimate => Kind is SupplyKind.Foam or SupplyKind.Adhesive;
 
     /// <summary>Nanometres of length, or pieces, over all cards; one piece of a tool.</summary>
-    public long Total => Kind.Traits.Count == SupplyCount.Tool ? 1 : Shares.Sum(s => s.PerCard * s.Design.Order.Count);
+    public long Total => Kind.Traits.Count == SupplyCount.Tool ? 1 : Shares.Sum(s => s.PerCard * CardsOf(s.Design));
+
+    /// <summary>The cards of a design for which it is still needed.</summary>
+    public int CardsOf(Design design) => Kind == SupplyKind.Envelope ? design.ToEnclose : design.ToGlue;
 
     /// <summary>Strips, else nanometres of length, or pieces.</summary>
     public long Needed => Cutting?.Plan.Sheets ?? Total;
@@ -59,7 +62,7 @@ public sealed record SupplyNeed(SupplyKind Kind, string Name, Length? Measure, S
     public long Short => OnHand is { } onHand ? Math.Max(0, Needed - onHand) : 0;
 
     /// <summary>For foam: length of all strips, even if it is counted in pads.</summary>
-    public Length Strips => new(Shares.Sum(s => s.Strips * s.Design.Order.Count));
+    public Length Strips => new(Shares.Sum(s => s.Strips * CardsOf(s.Design)));
 
     /// <summary>For foam: area of all strips in square millimetres.</summary>
     public double StripArea => Strips.Millimetres * Fastening.FoamStrip.Millimetres;

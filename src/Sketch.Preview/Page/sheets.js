@@ -10,14 +10,15 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
   // The running search, and whether the files have changed since it or the last one began.
   let search = null;
   let isOutdated = false;
-  const start = button('Plan the sheets', work, { className: 'chief' });
+  const start = button('Plan the sheets', () => work(false), { className: 'chief' });
+  const rest = button('Plan what is left to cut', () => work(true));
   const enough = button('Use the best so far', () => post('enough', search?.of ?? asked()).catch(reportProblem), { hidden: true });
   const outdated = element('p', { className: 'empty', hidden: true }, 'The text has changed: plan the sheets again.');
   const progress = makeProgress();
   const reported = element('p', { role: 'status' });
   const links = element('p', { className: 'choices', hidden: true });
   const plan = element('div', { className: 'plan', tabIndex: 0, role: 'region', 'aria-label': 'Plan' });
-  panel.append(element('p', {}, introduction), element('div', { className: 'choices' }, start, enough),
+  panel.append(element('p', {}, introduction), element('div', { className: 'choices' }, start, rest, enough),
     outdated, reported, progress.part, links, plan);
 
   function empty() {
@@ -27,18 +28,19 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
     links.hidden = outdated.hidden = true;
   }
 
-  async function work() {
+  // What is left according to the count, or all.
+  async function work(left) {
     if (search) return;
     const mine = { of: asked(), text: textNow(), end: new AbortController() };
     search = mine;
     isOutdated = false;
     empty();
     // Not disabled, which would lose the focus.
-    start.ariaDisabled = 'true';
+    start.ariaDisabled = rest.ariaDisabled = 'true';
     enough.hidden = false;
     reported.textContent = 'Looking for the fewest sheets …';
     try {
-      const response = await send('plan', mine.of, mine.end.signal);
+      const response = await send('plan', { ...mine.of, left }, mine.end.signal);
       for await (const line of lines(response.body)) {
         if (line.done) finish(line, mine);
         else progress.report(line);
@@ -49,13 +51,13 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
       reported.textContent = '';
       reportProblem(asProblem(reason));
     } finally {
-      if (search === mine) rest();
+      if (search === mine) end();
     }
   }
 
-  function rest() {
+  function end() {
     search = null;
-    start.ariaDisabled = null;
+    start.ariaDisabled = rest.ariaDisabled = null;
     if (document.activeElement === enough) start.focus();
     enough.hidden = true;
   }
@@ -76,7 +78,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
     refresh() {},
     clear() {
       const before = search;
-      rest();
+      end();
       before?.end.abort();
       empty();
     },

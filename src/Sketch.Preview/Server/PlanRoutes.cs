@@ -6,7 +6,9 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Diagnostics;
+using Sketch.Output.Folders;
 using Sketch.Planning;
+using Sketch.Planning.Demand;
 using Sketch.Planning.Diagrams;
 using Sketch.Planning.Plans;
 using Sketch.Planning.Remainder;
@@ -66,7 +68,7 @@ internal sealed class PlanRoutes(PageServices room)
         {
             try
             {
-                return room.Readings.Batch(reading, findings) is { } files
+                return FilesOf(asked, reading, findings) is { } files
                     ? BatchPlanner.Plan(files, TimeLimit, findings, new Reporter(reported.Writer), HintForTime, search.Token)
                     : null;
             }
@@ -93,6 +95,12 @@ internal sealed class PlanRoutes(PageServices room)
             room.Plans.End(window, file, search);
         }
     }
+
+    // A count that cannot be read is a problem of its tab; the plan then leaves nothing out.
+    private BatchFiles? FilesOf(PlanRequest asked, Reading reading, FindingBag findings) =>
+        room.Readings.Batch(reading, findings) is not { } files ? null
+        : asked.Left && new CountFile(files.Batch, reading.Source.Path, room.Readings.Files).Read(findings).ValueOrDefault is { } count
+            ? LeftToMake.Of(files, count) : files;
 
     private PlanView View(Reading reading, BatchPlan? plan, FindingBag findings)
     {

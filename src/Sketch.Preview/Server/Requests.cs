@@ -41,7 +41,10 @@ internal sealed record ForgetRequest(string File = "", string Window = "", bool 
 internal sealed record TidyRequest(string File = "", string Text = "");
 
 /// <summary>The batch that a window shows.</summary>
-internal sealed record PlanRequest(string File = "", string Window = "");
+/// <param name="File">The batch.</param>
+/// <param name="Window">The window.</param>
+/// <param name="Left">Whether to plan only what is left according to its count.</param>
+internal sealed record PlanRequest(string File = "", string Window = "", bool Left = false);
 
 /// <summary>Papers to write into a card, or for the cards of a line of a batch.</summary>
 /// <param name="File">The card.</param>

@@ -16,7 +16,8 @@ internal sealed class MessageReader(SourceText source, FindingBag findings)
     public CardMessage Read(CardMessage? before, WordsLine line)
     {
         var words = line.Words.Select(w => w.Text);
-        var message = before is null ? new CardMessage([.. words], new(source, line.Span)) : before with { Lines = [.. before.Lines, .. words] };
+        var message = before is null
+            ? new CardMessage([.. words], new(source, line.Span)) : before with { Lines = [.. before.Lines, .. words] };
         foreach (var clause in line.Clauses)
         {
             switch (clause)

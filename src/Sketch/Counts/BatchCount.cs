@@ -26,6 +26,9 @@ public sealed record BatchCount(
     /// <summary>Cards that are finished.</summary>
     public long Made => Designs.Sum(d => d.Made);
 
+    /// <summary>Cards whose cut pieces were spoilt.</summary>
+    public long Spoilt => Designs.Sum(d => d.Spoilt);
+
     /// <summary>Cards that are still to make.</summary>
     public long Left => Designs.Sum(d => d.Left);
 

@@ -74,6 +74,9 @@ public static partial class FindingCatalogue
     /// <summary>How the cards add up.</summary>
     public static readonly FindingKind CardsAddUp = Note("SK730", "how the cards add up");
 
+    /// <summary>What is left to cut according to the count.</summary>
+    public static readonly FindingKind LeftToCut = Note("SK732", "what is left to cut");
+
     /// <summary>A plan not proved to need the fewest sheets.</summary>
     public static readonly FindingKind NotProved = Note("SK731", "fewest sheets not proved");
 }

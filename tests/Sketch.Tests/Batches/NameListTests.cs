@@ -44,7 +44,8 @@ public sealed class NameListTests
         var findings = new FindingBag();
         var people = Read(text, findings);
         var found = Assert.Single(findings.ToImmutable());
-        Assert.Equal(("SK709", Severity.Error, line, column), (found.Code, found.Severity, found.Location.Start.Line, found.Location.Start.Column));
+        Assert.Equal(("SK709", Severity.Error), (found.Code, found.Severity));
+        Assert.Equal((line, column), (found.Location.Start.Line, found.Location.Start.Column));
         Assert.Equal(3, people.Length);
         Assert.Equal(("Ann", "Cy"), (people[0].Name, people[2].Name));
     }

@@ -76,7 +76,8 @@ public sealed class MessageListTests
     public void A_message_that_does_not_fit_is_reported_once_for_all_people()
     {
         var words = string.Join(' ', Enumerable.Repeat("calm seas and a good light", 90));
-        var run = Run($"for \"Cliff ward\", 2 cards\n  names \"names.csv\"\n  message \"Dear {{name}} {words}\"\nmake 2 of \"lamp.card\"\n");
+        var run = Run("for \"Cliff ward\", 2 cards\n  names \"names.csv\"\n"
+            + $"  message \"Dear {{name}} {words}\"\nmake 2 of \"lamp.card\"\n");
         Assert.Equal(5, run.Single("SK446").Location.Start.Line);
     }
 }

@@ -15,7 +15,8 @@ public sealed partial class MessagePagesTests
             ("lamp.card", "card \"Lamp\"\nbase A2, of white\ninside\n" + inside), ("names.csv", "Ann\nBen\n")).Plan!,
         new TestWorld()).Messages();
 
-    private static List<string> Words(IReadOnlyList<DrawnPage> pages) => [.. PrintedWords.On(pages).SelectMany(p => p).Select(w => w.Words)];
+    private static List<string> Words(IReadOnlyList<DrawnPage> pages) =>
+        [.. PrintedWords.On(pages).SelectMany(p => p).Select(w => w.Words)];
 
     [Fact]
     public void There_is_a_strip_for_each_card_with_the_size_of_the_place()
