@@ -16,14 +16,13 @@ namespace Sketch.Cli.Verbs;
 /// left.
 /// </summary>
 /// <param name="plan">The plan.</param>
-/// <param name="batch">The file of the batch, after which the files are named.</param>
+/// <param name="stem">The beginning of the names of the files.</param>
 /// <param name="folder">The folder; created if needed.</param>
 /// <param name="stop">Ends the writing before the next file or page.</param>
-internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, CancellationToken stop)
+internal sealed class PlanFiles(BatchPlan plan, string stem, string folder, CancellationToken stop)
 {
     private static readonly byte[] SvgMark = "<!-- Drawn by Sketch -->"u8.ToArray();
 
-    private readonly string _stem = Path.GetFileNameWithoutExtension(batch);
     private readonly HashSet<string> _read = [.. plan.Files.Files.Select(f => Path.GetFullPath(f.Path))];
     private readonly List<string> _written = [];
 
@@ -33,7 +32,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, Can
     public IReadOnlyList<string> Write(IWorld world)
     {
         var pages = new PlanPages(plan, world);
-        Write($"{_stem}.html", Encoding.UTF8.GetBytes(PlanHtml.Write(plan, pages)));
+        Write($"{stem}.html", Encoding.UTF8.GetBytes(PlanHtml.Write(plan, pages)));
         for (var i = 0; i < pages.Work.Length; i++)
         {
             stop.ThrowIfCancellationRequested();
@@ -42,9 +41,9 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, Can
         }
 
         RemoveOlderDiagrams();
-        WritePages($"{_stem}.pdf", pages.Workbook());
+        WritePages($"{stem}.pdf", pages.Workbook());
         WriteMessages(pages.Messages());
-        Write($"{_stem}-cuts.csv", Encoding.UTF8.GetBytes(CutListCsv.Write(plan, pages)));
+        Write($"{stem}-cuts.csv", Encoding.UTF8.GetBytes(CutListCsv.Write(plan, pages)));
         Write("left.stash", Encoding.UTF8.GetBytes(StashAfter.Write(plan)));
         return _written;
     }
@@ -53,14 +52,14 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, Can
     {
         var safe = string.Concat(paper.Select(c => char.IsLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
         var number = (index + 1).ToString("00", CultureInfo.InvariantCulture);
-        return $"{_stem}-sheet-{number}-{safe}.svg";
+        return $"{stem}-sheet-{number}-{safe}.svg";
     }
 
     private static byte[] Marked(string svg) => Encoding.UTF8.GetBytes(svg.Insert(svg.IndexOf('>') + 1, Encoding.UTF8.GetString(SvgMark)));
 
     private void WriteMessages(IReadOnlyList<DrawnPage> pages)
     {
-        var name = $"{_stem}-messages.pdf";
+        var name = $"{stem}-messages.pdf";
         if (pages.Count > 0)
         {
             WritePages(name, pages);
@@ -99,7 +98,7 @@ internal sealed class PlanFiles(BatchPlan plan, string batch, string folder, Can
     // Extra diagrams of an earlier plan with more sheets could be cut by mistake.
     private void RemoveOlderDiagrams()
     {
-        foreach (var path in Directory.GetFiles(folder, $"{_stem}-sheet-*.svg").Except(_written))
+        foreach (var path in Directory.GetFiles(folder, $"{stem}-sheet-*.svg").Except(_written))
         {
             PictureFile.Remove(path);
         }

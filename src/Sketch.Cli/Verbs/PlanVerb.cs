@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Sketch.Batches;
 using Sketch.Cli.Commands;
 using Sketch.Diagnostics;
 using Sketch.Output.Files;
@@ -34,6 +35,7 @@ internal static class PlanVerb
         {
             Description = "Plan only what is not cut yet according to the count of the batch, with the stash as it is now.",
         };
+        var maker = new Option<string?>("--maker") { Description = "Plan only what one of the named makers makes.", HelpName = "NAME" };
         var json = Options.Json();
         var verb = new VerbCommand(
             "plan",
@@ -41,21 +43,23 @@ internal static class PlanVerb
                 + "so far.",
             "sketch plan lamp-day.batch",
             "sketch plan lamp-day.batch --out plan",
-            "sketch plan lamp-day.batch --left --out plan")
+            "sketch plan lamp-day.batch --left --out plan",
+            "sketch plan lamp-day.batch --maker Ann --out plan")
         {
-            file, folder, left, seconds, json,
+            file, folder, left, maker, seconds, json,
         };
         verb.SetAction(parsed => Run(session, parsed.GetRequiredValue(file), new(
-            parsed.GetValue(folder), TimeSpan.FromSeconds(parsed.GetValue(seconds)), parsed.GetValue(left), parsed.GetValue(json))));
+            parsed.GetValue(folder), TimeSpan.FromSeconds(parsed.GetValue(seconds)), parsed.GetValue(left), parsed.GetValue(maker),
+            parsed.GetValue(json))));
         return verb;
     }
 
     /// <summary>How to plan, and where to.</summary>
-    private readonly record struct Choices(string? Folder, TimeSpan TimeLimit, bool OnlyLeft, bool Json);
+    private readonly record struct Choices(string? Folder, TimeSpan TimeLimit, bool OnlyLeft, string? Maker, bool Json);
 
     private static int Run(Session session, string name, Choices choices)
     {
-        var (folder, timeLimit, onlyLeft, json) = choices;
+        var (folder, json) = (choices.Folder, choices.Json);
         var reading = FolderFiles.ReadFile(name);
         if (reading.Source is not { } source)
         {
@@ -70,29 +74,58 @@ internal static class PlanVerb
         }
 
         var world = new FolderFiles();
-        var files = findings.HasErrors ? null : BatchFiles.Read(source, world, findings);
-        if (onlyLeft && files is not null)
+        var (files, problem) = findings.HasErrors ? (null, null) : Read(source, world, findings, choices);
+        if (problem is not null)
         {
-            var count = new CountFile(files.Batch, source.Path, world).Read(findings);
-            if (count.Problem is { } broken)
-            {
-                session.Report(broken);
-                return ExitStatus.Usage;
-            }
-
-            files = LeftToMake.Of(files, count.Value);
+            session.Report(problem);
+            return ExitStatus.Usage;
         }
 
-        var plan = files is null ? null : Plan(session, files, timeLimit, findings);
+        var plan = files is null ? null : Plan(session, files, choices.TimeLimit, findings);
         Report(session, source, files, plan, findings, json);
         var status = findings.HasErrors ? ExitStatus.Errors : ExitStatus.Done;
-        if (folder is not null && plan is not null && !Write(session, new(plan, name, folder, session.Cancellation), world, json))
+        if (folder is not null && plan is not null
+            && !Write(session, new(plan, StemOf(name, choices.Maker), folder, session.Cancellation), world, json))
         {
             status = ExitStatus.Usage;
         }
 
         return session.Cancellation.IsCancellationRequested ? ExitStatus.Stopped : status;
     }
+
+    // The batch, or the part of it that the choices ask for; or why there is no such part.
+    private static (BatchFiles? Files, string? Problem) Read(SourceText source, FolderFiles world, FindingBag findings, Choices choices)
+    {
+        var compiled = Compiler.Compile(source, world);
+        if (choices.Maker is { } maker && compiled.Batch is { } batch)
+        {
+            if (choices.OnlyLeft)
+            {
+                return (null, "The count does not say who made a card: use --left or --maker, not both.");
+            }
+
+            if (batch.MakerNames.FirstOrDefault(n => n.Equals(maker, StringComparison.OrdinalIgnoreCase)) is not { } name)
+            {
+                return (null, batch.MakerNames.IsEmpty
+                    ? "The batch names no makers. Name them in a line such as makers \"Ann\" \"Beth\"."
+                    : $"There is no maker \"{maker}\". Choose {string.Join(", ", batch.MakerNames)}.");
+            }
+
+            compiled = compiled with { Batch = NamedMakers.Of(batch, name) };
+        }
+
+        var files = BatchFiles.Read(compiled, world, findings, s => Compiler.Compile(s, world));
+        if (!choices.OnlyLeft || files is null)
+        {
+            return (files, null);
+        }
+
+        var count = new CountFile(files.Batch, source.Path, world).Read(findings);
+        return count.Problem is { } broken ? (null, broken) : (LeftToMake.Of(files, count.Value), null);
+    }
+
+    private static string StemOf(string batch, string? maker) => Path.GetFileNameWithoutExtension(batch)
+        + (maker is null ? "" : "-" + string.Concat(maker.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')));
 
     private static BatchPlan? Plan(Session session, BatchFiles files, TimeSpan timeLimit, FindingBag findings)
     {

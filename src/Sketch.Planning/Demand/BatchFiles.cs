@@ -125,7 +125,7 @@ public sealed record BatchFiles(
             var limits = new BatchLimits(batch, findings);
             var papers = new BatchPapers(stash, findings);
             var designs = batch.Makes.Select(m => (Order: m, Design: DesignOf(m, papers, limits))).ToList();
-            var people = batch.For.Where(f => f.Names is not null).ToImmutableDictionary(f => f, f => ReadNames(f.Names!));
+            var people = batch.For.Where(f => f.Names is not null).ToImmutableDictionary(f => f, f => PartOf(ReadNames(f.Names!), f));
             return new(
                 batch with { Cuts = [.. batch.Cuts.Where(limits.Allow)] }, stash, [.. designs.Select(d => d.Design).OfType<Design>()],
                     [.. designs.Where(d => d.Design is null).Select(d => d.Order)],
@@ -136,6 +136,11 @@ public sealed record BatchFiles(
                 LetterClasses = batch.For.Any(f => f.Delivery == Delivery.ByPost) ? ReadLetterClasses() : [],
             };
         }
+
+        // In the run of one of several makers, the people for whose cards this maker cares.
+        private static ImmutableArray<Person> PartOf(ImmutableArray<Person> people, Recipients recipient) =>
+            recipient.Part is not var (index, of) ? people
+            : people[(int)((long)people.Length * index / of)..(int)((long)people.Length * (index + 1) / of)];
 
         private ImmutableArray<Person> ReadNames(NamedFile named)
         {

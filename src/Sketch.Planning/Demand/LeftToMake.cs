@@ -1,4 +1,5 @@
 using Sketch.Counts;
+using Sketch.Text;
 
 namespace Sketch.Planning.Demand;
 
@@ -24,6 +25,17 @@ public static class LeftToMake
             Count = count,
             Designs = [.. files.Designs.Select(d => done.TryGetValue(d.Card.Title, out var of) ? of.Rest(d) : d).OfType<Design>()],
         };
+    }
+
+    /// <summary>How many cards are still to cut, to put together and to put into envelopes, as a sentence.</summary>
+    /// <param name="files">What is left.</param>
+    /// <param name="count">The count.</param>
+    public static string Sentence(BatchFiles files, BatchCount count)
+    {
+        var all = count.Designs.Sum(d => (long)d.Make);
+        var spoilt = count.Spoilt == 0 ? "" : $", {count.Spoilt} of them for spoilt ones";
+        return $"{files.Cards} of {Counted.Of(all, "card")} are left to cut{spoilt}; {files.Designs.Sum(d => (long)d.ToGlue)} to put "
+            + $"together; {files.Designs.Sum(d => (long)d.ToEnclose)} to put into envelopes.";
     }
 
     private sealed class Done(DesignCount count)

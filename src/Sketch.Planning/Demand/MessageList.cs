@@ -34,7 +34,7 @@ public static class MessageList
                 continue;
             }
 
-            var wanted = new MakerShare(batch.MakersOf(recipient), recipient.Cards).Each;
+            var wanted = batch.CardsHere(recipient);
             foreach (var design in designs)
             {
                 var cards = (int)Math.Min(wanted, left[design]);

@@ -17,7 +17,7 @@ internal static class MessageFindings
         foreach (var recipient in files.Batch.For)
         {
             var people = files.PeopleOf(recipient);
-            if (people.Length > 0 && people.Length != recipient.Cards)
+            if (recipient.Part is null && people.Length > 0 && people.Length != recipient.Cards)
             {
                 findings.Add(FindingCatalogue.NamesDoNotMatch, recipient.Names!.Location,
                     $"\"{recipient.Names.Path}\" has {Counted.Of(people.Length, "name")}, and \"{recipient.Whom}\" gets "

@@ -6,7 +6,6 @@ using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Rules;
-using Sketch.Planning.Summary;
 using Sketch.Planning.Supplies;
 using Sketch.Text;
 using Sketch.Units;
@@ -41,7 +40,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         var batch = files.Batch;
         if (files.Count is { } count)
         {
-            findings.Add(FindingCatalogue.LeftToCut, batch.Location, LeftSection.Sentence(files, count),
+            findings.Add(FindingCatalogue.LeftToCut, batch.Location, LeftToMake.Sentence(files, count),
                 "The plan takes the stash as it is now. Write what is left into it, as in left.stash of the earlier plan.");
             return;
         }
@@ -54,6 +53,13 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
 
         if (batch.Needed is not { } needed)
         {
+            return;
+        }
+
+        if (!batch.MakerNames.IsEmpty)
+        {
+            ShortOfDesigns();
+            EachMaker(needed);
             return;
         }
 
@@ -85,12 +91,32 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         }
     }
 
+    private void EachMaker(int needed)
+    {
+        var makers = NamedMakers.Each(files.Batch).Select(m => (m.Name, m.Own, Makes: m.Own.Makes.Sum(o => (long)o.Count))).ToList();
+        var place = files.Batch.Makes.IsEmpty ? files.Batch.Location : files.Batch.Makes[^1].Location;
+        foreach (var (name, own, makes) in makers.Where(m => m.Makes < m.Own.Needed))
+        {
+            findings.Add(FindingCatalogue.TooFewCards, place,
+                $"{name} needs {Counted.Of(own.Needed ?? 0, "card")}, and the designs that {name} makes are {makes}, so "
+                    + $"{own.Needed - makes} {(own.Needed - makes == 1 ? "is" : "are")} missing.",
+                $"Add a line such as make {own.Needed - makes} of \"fair-winds.card\", made by \"{name}\".");
+        }
+
+        if (makers.All(m => m.Makes >= (m.Own.Needed ?? 0)))
+        {
+            findings.Add(FindingCatalogue.CardsAddUp, place,
+                $"{string.Join(", ", makers.Select(m => $"{m.Name} needs {m.Own.Needed ?? 0} and makes {m.Makes}"))}: "
+                    + $"together {Counted.Of(needed, "card")}.", "Nothing needs to change.");
+        }
+    }
+
     private void ShortOfDesigns()
     {
         var batch = files.Batch;
         foreach (var recipient in batch.For)
         {
-            var share = new MakerShare(batch.MakersOf(recipient), recipient.Cards).Each;
+            var share = batch.CardsHere(recipient);
             var made = batch.Makes.Where(m => Batch.Gets(recipient, m)).Sum(m => (long)m.Count);
             if (made < share && batch.Makes.Any(m => !m.For.IsEmpty))
             {

@@ -25,6 +25,8 @@ internal sealed record PlanRecord
 
     public required IEnumerable<RecipientRecord> RecipientList { get; init; }
 
+    public required IEnumerable<MakerRecord> Makers { get; init; }
+
     public required int? Needed { get; init; }
 
     public required long Cards { get; init; }
@@ -52,6 +54,9 @@ internal sealed record PlanRecord
         Batch = batch?.Title,
         Recipients = batch?.Recipients,
         RecipientList = batch is null ? [] : batch.For.Select(f => RecipientRecord.Of(batch, plan, f)),
+        Makers = batch is null || plan is null ? [] : NamedMakers.Each(batch).Select(m => new MakerRecord(m.Name, m.Own.Needed,
+            RecipientTable.DesignsOf(plan.Files, m.Own).Select(d => new MakerDesignRecord(d.Title, d.Cards)),
+            m.Own.For.Select(f => f.Whom))),
         Needed = batch?.Needed,
         Cards = plan?.Cards ?? 0,
         Papers = plan is null ? [] : plan.Papers.Select(p => PaperRecord.Of(plan, p)),
@@ -97,6 +102,12 @@ internal sealed record RecipientRecord
         },
     };
 }
+
+/// <summary>A named maker: the cards that the maker needs, the designs that the maker makes, and for whom.</summary>
+internal sealed record MakerRecord(string Name, int? Needed, IEnumerable<MakerDesignRecord> Designs, IEnumerable<string> For);
+
+/// <summary>How many cards of a title a maker makes.</summary>
+internal sealed record MakerDesignRecord(string Card, int Cards);
 
 /// <summary>The sheets of one paper.</summary>
 internal sealed record PaperRecord

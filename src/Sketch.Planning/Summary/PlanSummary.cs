@@ -41,6 +41,11 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             sections.Add(RecipientTable.Of(plan));
         }
 
+        if (RecipientTable.OfMakers(plan.Files) is { } makers)
+        {
+            sections.Add(makers);
+        }
+
         if (RuleSection.Of(plan.Files) is { } rules)
         {
             sections.Add(rules);
@@ -117,7 +122,11 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
 
         if (plan.Files.Count is { } count)
         {
-            sentences.Add(LeftSection.Sentence(plan.Files, count));
+            sentences.Add(LeftToMake.Sentence(plan.Files, count));
+        }
+        else if (batch.Needed is { } all && !batch.MakerNames.IsEmpty)
+        {
+            sentences.Add($"{Counted.Of(batch.Makers, "maker")} need {Counted.Of(all, "card")} together.");
         }
         else if (batch.Needed is { } needed)
         {

@@ -20,10 +20,28 @@ internal static class RecipientTable
             {
                 var makers = batch.MakersOf(f);
                 return ImmutableArray.Create(
-                    f.Whom, Number(f.Cards), isShared ? Number(makers) : "", isShared ? Share(f.Cards, makers) : "",
+                    f.Whom, Number(f.Cards), f.MadeBy.IsEmpty ? isShared ? Number(makers) : "" : Batch.NamesOf(f),
+                    isShared ? Share(f.Cards, makers) : "",
                     f.Date ?? "", Way(f.Delivery), Designs(plan.Files, f));
             })));
     }
+
+    /// <summary>What each named maker makes; null without names.</summary>
+    public static ReportSection? OfMakers(BatchFiles files)
+    {
+        var makers = NamedMakers.Each(files.Batch).ToList();
+        return makers.Count == 0 ? null : new("Who makes what",
+            ["The plan is for all makers together. Write --maker and a name for the workbook of one of them."],
+            ReportTable.Of(["Maker", "Needs", "Makes", "Designs", "For"], makers.Select(m => ImmutableArray.Create(
+                m.Name, m.Own.Needed is { } needed ? Number(needed) : "", Number(m.Own.Makes.Sum(o => o.Count)),
+                string.Join(", ", DesignsOf(files, m.Own).Select(d => $"{d.Cards} {d.Title}")),
+                string.Join(", ", m.Own.For.Select(f => f.Whom))))));
+    }
+
+    /// <summary>The designs that the part of a maker makes, with the number of cards.</summary>
+    public static IEnumerable<(string Title, int Cards)> DesignsOf(BatchFiles files, Batch own) =>
+        own.Makes.Select(o => (files.Designs.FirstOrDefault(d => d.Order.Location == o.Location)?.Card.Title, o.Count))
+            .Where(d => d.Title is not null).GroupBy(d => d.Title!, (title, of) => (title, of.Sum(d => d.Count)));
 
     /// <summary>The titles of the designs that a recipient gets, each once.</summary>
     public static IEnumerable<string> TitlesFor(BatchFiles files, Recipients recipient) =>

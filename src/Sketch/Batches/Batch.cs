@@ -30,9 +30,15 @@ public sealed record Batch(string Title, Location Location)
     public int Makers { get; init; } = 1;
 
     /// <summary>
-    /// Cards that each maker makes beyond those that are needed: the line <c>spare</c> and the spare ones of each recipient together.
+    /// The names of the makers. If there are any, the batch is that of all of them together; else it is the run of one maker.
     /// </summary>
-    public int Spare { get; init; }
+    public ImmutableArray<string> MakerNames { get; init; } = [];
+
+    /// <summary>Cards that each maker makes beyond those that are needed, by the line <c>spare</c>.</summary>
+    public int OwnSpare { get; init; }
+
+    /// <summary>The same with the spare cards of each recipient.</summary>
+    public int Spare => (int)Math.Min(int.MaxValue, OwnSpare + For.Sum(f => (long)f.Spare));
 
     /// <summary>The width lost to each cut; zero for a trimmer.</summary>
     public Length Kerf { get; init; }
@@ -56,13 +62,23 @@ public sealed record Batch(string Title, Location Location)
     public int? Recipients => For.IsEmpty ? null : (int)Math.Min(int.MaxValue, For.Sum(f => (long)f.Cards));
 
     /// <summary>How the recipients' cards are shared: one entry for each number of makers, in the order of the file.</summary>
-    public ImmutableArray<MakerShare> Shares => [.. For.GroupBy(MakersOf).Select(g => new MakerShare(g.Key, g.Sum(f => (long)f.Cards)))];
+    public ImmutableArray<MakerShare> Shares => [.. For.GroupBy(f => (Makers: MakersOf(f), Names: NamesOf(f)))
+        .Select(g => new MakerShare(g.Key.Makers, g.Sum(f => (long)f.Cards)))];
 
     /// <summary>
     /// Cards that each maker needs: the recipients' divided by the makers who share them, rounded up, and the spare ones; null without
-    /// recipients.
+    /// recipients. With named makers, what all of them need.
     /// </summary>
-    public int? Needed => For.IsEmpty ? null : (int)Math.Min(int.MaxValue, Shares.Sum(s => s.Each) + Spare);
+    public int? Needed => For.IsEmpty ? null
+        : !MakerNames.IsEmpty ? (int)Math.Min(int.MaxValue, NamedMakers.Each(this).Sum(m => (long)(m.Own.Needed ?? 0)))
+        : (int)Math.Min(int.MaxValue, Shares.Sum(s => s.Each) + Spare);
+
+    /// <summary>The cards of a recipient that are made in this run, by all named makers or by one maker.</summary>
+    public long CardsHere(Recipients recipient)
+    {
+        var each = new MakerShare(MakersOf(recipient), recipient.Cards).Each;
+        return MakerNames.IsEmpty ? each : each * MakersOf(recipient);
+    }
 
     /// <summary>The rules of a recipient: those of the sets that its line names.</summary>
     public IEnumerable<WrittenRule> RulesOf(Recipients recipient) => RuleSets
@@ -70,6 +86,9 @@ public sealed record Batch(string Title, Location Location)
 
     /// <summary>How many people share the cards of a recipient.</summary>
     public int MakersOf(Recipients recipient) => recipient.SharedBy ?? Makers;
+
+    /// <summary>The makers whom its line names, as one text; empty for all.</summary>
+    public static string NamesOf(Recipients recipient) => string.Join(", ", recipient.MadeBy.Select(m => m.Name));
 
     /// <summary>Whether a design is meant for a recipient: each is, unless its line names those who get it.</summary>
     public static bool Gets(Recipients recipient, MakeRequest design) =>
@@ -97,6 +116,15 @@ public sealed record Recipients(string Whom, int Cards, Location Location)
 {
     /// <summary>How many people share these cards, 1 for one maker alone; null for the makers of the batch.</summary>
     public int? SharedBy { get; init; }
+
+    /// <summary>The makers whom its line names; empty for all.</summary>
+    public ImmutableArray<NamedMaker> MadeBy { get; init; } = [];
+
+    /// <summary>In the run of one of several named makers, which of them she or he is, from 0; else null.</summary>
+    public (int Index, int Of)? Part { get; init; }
+
+    /// <summary>Cards to make for it beyond those that it gets.</summary>
+    public int Spare { get; init; }
 
     /// <summary>How the cards get there.</summary>
     public Delivery Delivery { get; init; }
@@ -169,6 +197,12 @@ public sealed record NamedRecipient(string Whom, Location Location);
 /// <param name="Location">The line.</param>
 public sealed record MakeRequest(int Count, NamedFile Card, ImmutableArray<RoleChoice> Roles, Location Location)
 {
+    /// <summary>The makers whom its line names; empty for all.</summary>
+    public ImmutableArray<NamedMaker> MadeBy { get; init; } = [];
+
+    /// <summary>How many makers the count is for.</summary>
+    public int Makers { get; init; } = 1;
+
     /// <summary>The message inside these cards, instead of that of the card's file; null for that.</summary>
     public CardMessage? Message { get; init; }
 

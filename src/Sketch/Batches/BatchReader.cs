@@ -19,7 +19,6 @@ public sealed class BatchReader
     private readonly ImmutableArray<MakeRequest>.Builder _makes = ImmutableArray.CreateBuilder<MakeRequest>();
     private readonly ImmutableArray<CutRequest>.Builder _cuts = ImmutableArray.CreateBuilder<CutRequest>();
     private Batch _batch;
-    private int _spares;
 
     private BatchReader(FileSyntax file, TitleLine title, FindingBag findings)
     {
@@ -45,13 +44,14 @@ public sealed class BatchReader
 
         ReportStrangers();
         ReportUnknownRules();
-        return _batch with
+        var batch = _batch with
         {
-            Spare = _batch.Spare + _spares,
             For = _for.ToImmutable(),
             Makes = _makes.ToImmutable(),
             Cuts = _cuts.ToImmutable()
         };
+        NamedMakers.ReportUnknown(batch, _findings);
+        return NamedMakers.Together(batch);
     }
 
     private void ReportStrangers()
@@ -120,7 +120,16 @@ public sealed class BatchReader
                 if (Once(line, count.Word))
                 {
                     _batch = count.Word == "makers"
-                        ? _batch with { Makers = count.Count.Value } : _batch with { Spare = count.Count.Value };
+                        ? _batch with { Makers = count.Count.Value } : _batch with { OwnSpare = count.Count.Value };
+                }
+
+                break;
+            case WordsLine { Word: "makers" } makers:
+                RejectClauses(makers);
+                if (Once(line, "makers"))
+                {
+                    var names = makers.Words.Select(w => w.Text).Distinct(StringComparer.OrdinalIgnoreCase).ToImmutableArray();
+                    _batch = _batch with { MakerNames = names, Makers = names.Length };
                 }
 
                 break;
@@ -181,12 +190,10 @@ public sealed class BatchReader
 
     private void ReadFor(ForLine line)
     {
-        if (new RecipientReader(_source, _findings).Read(line, out var spares) is { } recipient)
+        if (new RecipientReader(_source, _findings).Read(line) is { } recipient)
         {
             _for.Add(recipient);
         }
-
-        _spares += spares;
     }
 
     private void ReadRules(WordsLine line)
@@ -210,7 +217,12 @@ public sealed class BatchReader
 
     private void ReadMake(MakeLine line)
     {
-        RejectClauses(line);
+        var makers = line.Clauses.OfType<MadeByClause>().FirstOrDefault();
+        foreach (var clause in line.Clauses.Where(c => c != makers))
+        {
+            Idle(clause, "this line", "It takes only makers: make 6 of \"fair-winds.card\", made by \"Ann\".");
+        }
+
         var roles = ImmutableArray.CreateBuilder<RoleChoice>();
         CardMessage? message = null;
         var whom = ImmutableArray.CreateBuilder<NamedRecipient>();
@@ -250,6 +262,7 @@ public sealed class BatchReader
             ? 0 : line.Count.Value, new(line.File.Text, At(line.File.Span)), roles.ToImmutable(), At(line.Span))
         {
             Message = message,
+            MadeBy = makers is null ? [] : NamedMaker.Of(makers, _source),
             For = whom.ToImmutable(),
             Changed = changes.Count == 0 ? null : new(_source,
                 [new TitleLine(line.Tokens, "card", line.File), new TitleLine(line.Tokens, "like", line.File), .. changes], []),

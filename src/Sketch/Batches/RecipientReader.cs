@@ -11,11 +11,10 @@ internal sealed class RecipientReader(SourceText source, FindingBag findings)
     private const string Example = "Write for \"Cliff ward\", 24 cards.";
 
     /// <summary>
-    /// The recipient; null if the number of cards is missing, which is reported. The spare cards of the line are returned separately.
+    /// The recipient; null if the number of cards is missing, which is reported.
     /// </summary>
-    public Recipients? Read(ForLine line, out int spares)
+    public Recipients? Read(ForLine line)
     {
-        spares = 0;
         var recipient = new Recipients(line.Whom.Text, 0, new(source, line.Span));
         foreach (var clause in line.Clauses)
         {
@@ -31,7 +30,10 @@ internal sealed class RecipientReader(SourceText source, FindingBag findings)
                     recipient = recipient with { Delivery = way.Word == "by hand" ? Delivery.ByHand : Delivery.ByPost };
                     break;
                 case SpareClause spare:
-                    spares += spare.Count;
+                    recipient = recipient with { Spare = recipient.Spare + spare.Count };
+                    break;
+                case MadeByClause makers when recipient.SharedBy is null:
+                    recipient = recipient with { MadeBy = NamedMaker.Of(makers, source), SharedBy = makers.Makers.Length };
                     break;
                 default:
                     findings.Add(FindingCatalogue.IdleClause, new(source, clause.Span),

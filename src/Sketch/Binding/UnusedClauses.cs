@@ -113,7 +113,7 @@ internal static class UnusedClauses
         MeasureClause { Word: "flap" } => "An envelope has a flap: envelope US A2, flap 2.",
         SideClause => "A side is chosen where the role is declared: role sky: gulls, back.",
         QuantityClause { Noun: not "points" } or LongClause or TrimClause or WeightClause or PriceClause or SpareClause
-            or CollectionClause or FlagClause
+            or CollectionClause or MadeByClause or FlagClause
             or MeasureClause { Word: "thick" or "kerf" or "blanks" } => "It belongs in a stash or batch file.",
         _ => null,
     };

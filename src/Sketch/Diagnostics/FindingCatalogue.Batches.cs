@@ -47,6 +47,9 @@ public static partial class FindingCatalogue
     /// <summary>A piece too small to be cut.</summary>
     public static readonly FindingKind TooSmallToCut = Error("SK715", "piece too small to cut");
 
+    /// <summary>A maker whom the batch does not name.</summary>
+    public static readonly FindingKind NoSuchMaker = Error("SK716", "batch has no such maker");
+
     /// <summary>A supply that is needed and not in the stash.</summary>
     public static readonly FindingKind SupplyMissing = Warning("SK720", "not in the stash");
 

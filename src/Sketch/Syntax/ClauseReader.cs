@@ -176,6 +176,7 @@ internal static class ClauseReader
                 ? new TrimClause(trim.Value, edge, default) : null,
             "collection" => cursor.Quoted("Write collection \"Harbour\".") is { } collection
                 ? new CollectionClause(collection, default) : null,
+            "made" => StashClauseReader.ReadMadeBy(cursor),
             "weight" => StashClauseReader.ReadWeight(cursor),
             "price" => StashClauseReader.ReadPrice(cursor),
             "by" => cursor.TakeWord("post") ? new FlagClause("by post", default)

@@ -217,3 +217,6 @@ public sealed record CollectionClause(QuotedSyntax Name, TextSpan Span) : Clause
 
 /// <summary><c>spare 1</c>.</summary>
 public sealed record SpareClause(int Count, TextSpan Span) : Clause(Span);
+
+/// <summary><c>made by "Ann" and "Beth"</c>.</summary>
+public sealed record MadeByClause(ImmutableArray<QuotedSyntax> Makers, TextSpan Span) : Clause(Span);

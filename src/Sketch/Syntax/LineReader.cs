@@ -261,6 +261,11 @@ internal static class LineReader
             return cursor.Quoted(hint) is { } whom ? new ForLine(tokens, whom) : new BadLine(tokens);
         }
 
+        if (word == "makers" && cursor.Current.Kind == TokenKind.Quoted)
+        {
+            return ReadWordsLine(cursor, tokens, word);
+        }
+
         if (cursor.Count("a count", hint, 1_000_000) is not { } count)
         {
             return new BadLine(tokens);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Text;
 using Sketch.Units;
@@ -30,6 +31,28 @@ internal static class StashClauseReader
         }
 
         return new(isBack, words, colours, width, default);
+    }
+
+    public static MadeByClause? ReadMadeBy(Cursor cursor)
+    {
+        const string hint = "Write made by \"Ann\" and \"Beth\".";
+        if (!ClauseReader.Word(cursor, "by", "made by \"Ann\""))
+        {
+            return null;
+        }
+
+        var makers = ImmutableArray.CreateBuilder<QuotedSyntax>();
+        do
+        {
+            if (cursor.Quoted(hint) is not { } maker)
+            {
+                return null;
+            }
+
+            makers.Add(maker);
+        }
+        while (cursor.TakeWord("and"));
+        return new(makers.ToImmutable(), default);
     }
 
     public static WeightClause? ReadWeight(Cursor cursor)
