@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Sketch.Batches;
 using Sketch.Cli.Commands;
@@ -21,7 +22,11 @@ internal static class PlanVerb
     /// <summary>The verb.</summary>
     public static Command Create(Session session)
     {
-        var file = new Argument<string>("BATCH") { Description = "A batch file." };
+        var file = new Argument<string[]>("BATCH")
+        {
+            Description = "A batch file. Several are planned together, so that their paper is bought and cut at once.",
+            Arity = ArgumentArity.OneOrMore,
+        };
         var seconds = Options.Number(
             "--time", "Most seconds to look for fewer sheets; more than 10 also allow more work.", "N", UsualSeconds, n =>
                 n is >= 1 and <= 3600, "a whole number from 1 to 3600");
@@ -44,7 +49,8 @@ internal static class PlanVerb
             "sketch plan lamp-day.batch",
             "sketch plan lamp-day.batch --out plan",
             "sketch plan lamp-day.batch --left --out plan",
-            "sketch plan lamp-day.batch --maker Ann --out plan")
+            "sketch plan lamp-day.batch --maker Ann --out plan",
+            "sketch plan spring.batch summer.batch")
         {
             file, folder, left, maker, seconds, json,
         };
@@ -57,40 +63,93 @@ internal static class PlanVerb
     /// <summary>How to plan, and where to.</summary>
     private readonly record struct Choices(string? Folder, TimeSpan TimeLimit, bool OnlyLeft, string? Maker, bool Json);
 
-    private static int Run(Session session, string name, Choices choices)
+    private static int Run(Session session, string[] names, Choices choices)
     {
         var (folder, json) = (choices.Folder, choices.Json);
-        var reading = FolderFiles.ReadFile(name);
-        if (reading.Source is not { } source)
+        var (world, findings) = (new FolderFiles(), new FindingBag());
+        var sources = new List<SourceText>();
+        var batches = ImmutableArray.CreateBuilder<BatchFiles>();
+        foreach (var name in names)
         {
-            session.Report(reading.Problem);
+            if (ReadFile(name, world, findings, choices, sources, batches) is { } problem)
+            {
+                session.Report(problem);
+                return ExitStatus.Usage;
+            }
+        }
+
+        var files = Together(batches.ToImmutable(), findings);
+        if (files.Problem is { } apart && batches.Count > 0)
+        {
+            session.Report(apart);
             return ExitStatus.Usage;
         }
 
-        var findings = new FindingBag();
-        if (reading.Finding is { } unreadable)
-        {
-            findings.Add(unreadable);
-        }
-
-        var world = new FolderFiles();
-        var (files, problem) = findings.HasErrors ? (null, null) : Read(source, world, findings, choices);
-        if (problem is not null)
-        {
-            session.Report(problem);
-            return ExitStatus.Usage;
-        }
-
-        var plan = files is null ? null : Plan(session, files, choices.TimeLimit, findings);
-        Report(session, source, files, plan, findings, json);
+        var plan = files.ValueOrDefault is { } read ? Plan(session, read, choices.TimeLimit, findings) : null;
+        Report(session, [.. sources], files.ValueOrDefault, plan, findings, json);
         var status = findings.HasErrors ? ExitStatus.Errors : ExitStatus.Done;
         if (folder is not null && plan is not null
-            && !Write(session, new(plan, StemOf(name, choices.Maker), folder, session.Cancellation), world, json))
+            && !Write(session, new(plan, StemOf(names, choices.Maker), folder, session.Cancellation), world, json))
         {
             status = ExitStatus.Usage;
         }
 
         return session.Cancellation.IsCancellationRequested ? ExitStatus.Stopped : status;
+    }
+
+    // The problem of a file that cannot be opened or planned as asked, or null.
+    private static string? ReadFile(
+        string name, FolderFiles world, FindingBag findings, Choices choices, List<SourceText> sources,
+        ImmutableArray<BatchFiles>.Builder batches)
+    {
+        var reading = FolderFiles.ReadFile(name);
+        if (reading.Source is not { } source)
+        {
+            return reading.Problem;
+        }
+
+        sources.Add(source);
+        if (reading.Finding is { } unreadable)
+        {
+            findings.Add(unreadable);
+            return null;
+        }
+
+        var own = new FindingBag();
+        var (files, problem) = Read(source, world, own, choices);
+        AddNew(own, findings);
+        if (files is not null)
+        {
+            batches.Add(files);
+        }
+
+        return problem;
+    }
+
+    // The stash and cards of several batches are read for each of them.
+    private static void AddNew(FindingBag own, FindingBag findings)
+    {
+        var known = findings.ToImmutable().Select(Key).ToHashSet();
+        foreach (var finding in own.ToImmutable().Where(f => known.Add(Key(f))))
+        {
+            findings.Add(finding);
+        }
+
+        static (string, string, TextSpan, string) Key(Finding finding) =>
+            (finding.Code, finding.Location.Source.Path, finding.Location.Span, finding.Message);
+    }
+
+    private static Result<BatchFiles> Together(ImmutableArray<BatchFiles> batches, FindingBag findings)
+    {
+        if (batches.Length > 1)
+        {
+            foreach (var files in batches)
+            {
+                BatchCheck.Recipients(files, findings);
+            }
+        }
+
+        return batches.IsEmpty ? new Failure("there is none.") : JoinedBatches.Of(batches);
     }
 
     // The batch, or the part of it that the choices ask for; or why there is no such part.
@@ -124,7 +183,7 @@ internal static class PlanVerb
         return count.Problem is { } broken ? (null, broken) : (LeftToMake.Of(files, count.Value), null);
     }
 
-    private static string StemOf(string batch, string? maker) => Path.GetFileNameWithoutExtension(batch)
+    private static string StemOf(string[] batches, string? maker) => string.Join('-', batches.Select(Path.GetFileNameWithoutExtension))
         + (maker is null ? "" : "-" + string.Concat(maker.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')));
 
     private static BatchPlan? Plan(Session session, BatchFiles files, TimeSpan timeLimit, FindingBag findings)
@@ -133,7 +192,8 @@ internal static class PlanVerb
         return BatchPlanner.Plan(files, timeLimit, findings, progress, "Allow more time with --time.", session.Cancellation);
     }
 
-    private static void Report(Session session, SourceText source, BatchFiles? files, BatchPlan? plan, FindingBag findings, bool json)
+    private static void Report(
+        Session session, SourceText[] sources, BatchFiles? files, BatchPlan? plan, FindingBag findings, bool json)
     {
         if (json)
         {
@@ -141,7 +201,7 @@ internal static class PlanVerb
             return;
         }
 
-        session.Report(BatchCheck.Shown(findings, source));
+        session.Report(BatchCheck.Shown(findings, sources));
         if (plan is not null)
         {
             PlanText.Write(session.Output, plan);

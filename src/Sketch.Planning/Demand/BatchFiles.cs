@@ -115,7 +115,7 @@ public sealed record BatchFiles(
                 return null;
             }
 
-            if (batch.Makes.IsEmpty && batch.Cuts.IsEmpty && !own.HasErrors)
+            if (batch.Makes.IsEmpty && batch.Cuts.IsEmpty && batch.OnHand.IsEmpty && !own.HasErrors)
             {
                 findings.Add(FindingCatalogue.NothingToPlan, batch.Location, "The batch has nothing to make or cut.",
                     "Add a line make 12 of \"fair-winds.card\", or cut 12 of 4 x 5 1/4 from gulls.");
@@ -124,7 +124,14 @@ public sealed record BatchFiles(
             var stash = batch.Stash is { } named ? Open(named, "stash")?.Stash : null;
             var limits = new BatchLimits(batch, findings);
             var papers = new BatchPapers(stash, findings);
-            var designs = batch.Makes.Select(m => (Order: m, Design: DesignOf(m, papers, limits))).ToList();
+            foreach (var cards in batch.OnHand)
+            {
+                Open(cards.Card, "card");
+            }
+
+            // A line that makes none because all of its cards are on hand has nothing to plan.
+            var designs = batch.Makes.Where(m => m.Count > 0 || m.OnHand == 0)
+                .Select(m => (Order: m, Design: DesignOf(m, papers, limits))).ToList();
             var people = batch.For.Where(f => f.Names is not null).ToImmutableDictionary(f => f, f => PartOf(ReadNames(f.Names!), f));
             return new(
                 batch with { Cuts = [.. batch.Cuts.Where(limits.Allow)] }, stash, [.. designs.Select(d => d.Design).OfType<Design>()],

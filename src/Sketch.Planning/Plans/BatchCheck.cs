@@ -32,7 +32,13 @@ public static class BatchCheck
         return file with { Findings = Shown(findings, file.Source) };
     }
 
+    /// <summary>Reports what concerns the recipients of a batch that is planned together with others.</summary>
+    public static void Recipients(BatchFiles files, FindingBag findings) => new OrderFindings(files, findings).Recipients();
+
     /// <summary>The findings shown for a batch: notes on a card or stash belong to the check of that file.</summary>
-    public static ImmutableArray<Finding> Shown(FindingBag findings, SourceText batch) =>
-        [.. findings.ToImmutable().Where(f => f.Severity != Severity.Note || f.Location.Source == batch)];
+    public static ImmutableArray<Finding> Shown(FindingBag findings, params ReadOnlySpan<SourceText> batches)
+    {
+        var own = batches.ToArray();
+        return [.. findings.ToImmutable().Where(f => f.Severity != Severity.Note || own.Contains(f.Location.Source))];
+    }
 }

@@ -22,9 +22,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
     {
         var book = OrderBook.Of(files, findings);
         var orders = new OrderFindings(files, findings);
-        orders.CardsAddUp();
-        RuleFindings.Report(files, findings);
-        MessageFindings.Report(files, findings);
+        orders.Recipients();
         foreach (var paper in book.Papers.Where(p => !p.Pieces.IsEmpty))
         {
             orders.Misfits(paper, SheetPlanner.Misfits(paper.Problem(files.Batch.Kerf)));
@@ -34,8 +32,15 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         orders.Shortages(SupplyList.Of(files, book));
     }
 
-    /// <summary>Reports how the cards add up for the recipients.</summary>
-    public void CardsAddUp()
+    /// <summary>Reports what concerns the recipients: how the cards add up, and their rules and messages.</summary>
+    public void Recipients()
+    {
+        CardsAddUp();
+        RuleFindings.Report(files, findings);
+        MessageFindings.Report(files, findings);
+    }
+
+    private void CardsAddUp()
     {
         var batch = files.Batch;
         if (files.Count is { } count)
@@ -73,27 +78,29 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         ShortOfDesigns();
         var place = batch.Makes.IsEmpty ? batch.Location : batch.Makes[^1].Location;
         var designs = batch.Makes.Length == 1 ? "the design makes" : "the designs make";
+        var (exactly, made) = batch.Available == files.Cards ? (" exactly", $"{files.Cards}")
+            : ("", $"{files.Cards}, and {batch.Available - files.Cards} {(batch.Available - files.Cards == 1 ? "is" : "are")} on hand");
         var over = batch.Surplus!.Value;
         if (over < 0)
         {
             findings.Add(FindingCatalogue.TooFewCards, place,
-                $"{sum}; {designs} {files.Cards}, so {-over} {(over == -1 ? "is" : "are")} missing.", $"Make {-over} more of one of them.");
+                $"{sum}; {designs} {made}, so {-over} {(over == -1 ? "is" : "are")} missing.", $"Make {-over} more of one of them.");
         }
         else if (over == 0)
         {
-            findings.Add(FindingCatalogue.CardsAddUp, place, $"{sum}; {designs} exactly {files.Cards}, with none to spare.",
+            findings.Add(FindingCatalogue.CardsAddUp, place, $"{sum}; {designs}{exactly} {made}, with none to spare.",
                 batch.Spare == 0 ? "Write spare 1 to allow for a card that goes wrong." : "Nothing needs to change.");
         }
         else
         {
             findings.Add(FindingCatalogue.CardsAddUp, place,
-                $"{sum}; {designs} {files.Cards}, so {over} {(over == 1 ? "is" : "are")} over.", $"Make {over} fewer if paper is short.");
+                $"{sum}; {designs} {made}, so {over} {(over == 1 ? "is" : "are")} over.", $"Make {over} fewer if paper is short.");
         }
     }
 
     private void EachMaker(int needed)
     {
-        var makers = NamedMakers.Each(files.Batch).Select(m => (m.Name, m.Own, Makes: m.Own.Makes.Sum(o => (long)o.Count))).ToList();
+        var makers = NamedMakers.Each(files.Batch).Select(m => (m.Name, m.Own, Makes: m.Own.Available)).ToList();
         var place = files.Batch.Makes.IsEmpty ? files.Batch.Location : files.Batch.Makes[^1].Location;
         foreach (var (name, own, makes) in makers.Where(m => m.Makes < m.Own.Needed))
         {
@@ -117,7 +124,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         foreach (var recipient in batch.For)
         {
             var share = batch.CardsHere(recipient);
-            var made = batch.Makes.Where(m => Batch.Gets(recipient, m)).Sum(m => (long)m.Count);
+            var made = batch.Makes.Where(m => Batch.Gets(recipient, m)).Sum(m => (long)m.Count + m.OnHand) + batch.OtherOnHand;
             if (made < share && batch.Makes.Any(m => !m.For.IsEmpty))
             {
                 findings.Add(FindingCatalogue.TooFewForRecipient, recipient.Location,

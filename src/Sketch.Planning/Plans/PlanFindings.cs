@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Sketch.Cutting.Model;
 using Sketch.Diagnostics;
 using Sketch.Panels;
-using Sketch.Planning.Rules;
 using Sketch.Text;
 using Sketch.Units;
 
@@ -22,9 +21,7 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings, string h
     {
         var orders = new OrderFindings(plan.Files, findings);
         var own = new PlanFindings(plan, findings, hintForTime);
-        orders.CardsAddUp();
-        RuleFindings.Report(plan.Files, findings);
-        MessageFindings.Report(plan.Files, findings);
+        orders.Recipients();
         foreach (var paper in plan.Papers)
         {
             orders.Misfits(paper.Order, paper.Plan.Unplaced);

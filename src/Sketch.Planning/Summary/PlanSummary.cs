@@ -137,7 +137,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
         }
 
         var (costs, unpriced) = CardCost.Of(plan);
-        var make = plan.Files.Count is null ? $"The designs make {plan.Cards}." : $"{plan.Cards} are cut by this plan.";
+        var make = plan.Files.Count is null ? $"The designs make {plan.Cards}.{OnHand(batch)}" : $"{plan.Cards} are cut by this plan.";
         sentences.Add(make + (costs.IsEmpty || unpriced.IsEmpty
             ? ""
             : $" Costs are without what has no price: {string.Join(", ", unpriced.Distinct())}."));
@@ -173,6 +173,10 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
                     + "with sheets cut alike in one stack."],
             ReportTable.Of(["Paper", "Sheet", "Sheets", "On hand", "Missing", "Proved fewest", "Settings", "Cuts"], rows));
     }
+
+    private static string OnHand(Batches.Batch batch) =>
+        batch.Available - batch.Makes.Sum(m => (long)m.Count) is > 0 and var cards
+            ? $" {cards} {(cards == 1 ? "is" : "are")} on hand." : "";
 
     private static string For(BatchFiles files) =>
         files.Count is { Spoilt: > 0 and var spoilt }

@@ -23,6 +23,15 @@ public sealed record Batch(string Title, Location Location)
     /// <summary>The cards to make.</summary>
     public ImmutableArray<MakeRequest> Makes { get; init; } = [];
 
+    /// <summary>Finished cards that are used, as written.</summary>
+    public ImmutableArray<CardsOnHand> OnHand { get; init; } = [];
+
+    /// <summary>Those of them that no line makes.</summary>
+    public long OtherOnHand { get; init; }
+
+    /// <summary>The cards that recipients can get: those made and those on hand.</summary>
+    public long Available => Makes.Sum(m => (long)m.Count + m.OnHand) + OtherOnHand;
+
     /// <summary>Pieces to cut that belong to no card.</summary>
     public ImmutableArray<CutRequest> Cuts { get; init; } = [];
 
@@ -94,8 +103,8 @@ public sealed record Batch(string Title, Location Location)
     public static bool Gets(Recipients recipient, MakeRequest design) =>
         design.For.IsEmpty || design.For.Any(w => w.Whom.Equals(recipient.Whom, StringComparison.OrdinalIgnoreCase));
 
-    /// <summary>Cards that all lines together make beyond those needed, negative where some are missing; null without recipients.</summary>
-    public long? Surplus => Needed is { } needed ? Makes.Sum(m => (long)m.Count) - needed : null;
+    /// <summary>Cards that are made or on hand beyond those needed, negative where some are missing; null without recipients.</summary>
+    public long? Surplus => Needed is { } needed ? Available - needed : null;
 
     /// <summary>
     /// Whether all recipients still get their cards when this many are left out; without recipients any number may be left out.
@@ -199,6 +208,9 @@ public sealed record MakeRequest(int Count, NamedFile Card, ImmutableArray<RoleC
 {
     /// <summary>The makers whom its line names; empty for all.</summary>
     public ImmutableArray<NamedMaker> MadeBy { get; init; } = [];
+
+    /// <summary>How many finished cards are used instead, which the count leaves out.</summary>
+    public int OnHand { get; init; }
 
     /// <summary>How many makers the count is for.</summary>
     public int Makers { get; init; } = 1;

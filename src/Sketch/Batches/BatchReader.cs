@@ -18,6 +18,7 @@ public sealed class BatchReader
     private readonly ImmutableArray<Recipients>.Builder _for = ImmutableArray.CreateBuilder<Recipients>();
     private readonly ImmutableArray<MakeRequest>.Builder _makes = ImmutableArray.CreateBuilder<MakeRequest>();
     private readonly ImmutableArray<CutRequest>.Builder _cuts = ImmutableArray.CreateBuilder<CutRequest>();
+    private readonly ImmutableArray<CardsOnHand>.Builder _onHand = ImmutableArray.CreateBuilder<CardsOnHand>();
     private Batch _batch;
 
     private BatchReader(FileSyntax file, TitleLine title, FindingBag findings)
@@ -51,7 +52,7 @@ public sealed class BatchReader
             Cuts = _cuts.ToImmutable()
         };
         NamedMakers.ReportUnknown(batch, _findings);
-        return NamedMakers.Together(batch);
+        return CardsOnHand.Used(NamedMakers.Together(batch), _onHand.ToImmutable());
     }
 
     private void ReportStrangers()
@@ -135,6 +136,10 @@ public sealed class BatchReader
                 break;
             case MakeLine make:
                 ReadMake(make);
+                break;
+            case UseOnHandLine use:
+                RejectClauses(use);
+                _onHand.Add(new(use.Count.IsCorrected ? 0 : use.Count.Value, new(use.File.Text, At(use.File.Span)), At(use.Span)));
                 break;
             case CutLine cut:
                 ReadCut(cut);

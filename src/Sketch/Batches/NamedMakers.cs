@@ -36,7 +36,9 @@ public static class NamedMakers
         MakerNames = [],
         For = [.. batch.For.Where(f => Makes(f.MadeBy, maker))
             .Select(f => f with { SharedBy = batch.MakersOf(f), Part = PartOf(batch, f, maker) })],
-        Makes = [.. batch.Makes.Where(m => Makes(m.MadeBy, maker)).Select(m => m with { Count = m.Count / m.Makers, Makers = 1 })],
+        Makes = [.. batch.Makes.Where(m => Makes(m.MadeBy, maker))
+            .Select(m => m with { Count = (m.Count + m.Makers - 1) / m.Makers, OnHand = m.OnHand / m.Makers, Makers = 1 })],
+        OtherOnHand = batch.OtherOnHand / batch.Makers,
         Cuts = [.. batch.Cuts.Select(c => c with { Count = c.Count / batch.Makers })],
     };
 

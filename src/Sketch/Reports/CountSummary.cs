@@ -33,7 +33,18 @@ public static class CountSummary
             sentences.AddRange(About(design));
         }
 
+        if (!count.Recipients.IsEmpty && count.Recipients.All(r => r.Left == 0))
+        {
+            sentences.AddRange(count.Designs.Where(d => d.Made > d.Of(CountStage.Given)).Select(OnHand));
+        }
+
         return sentences.ToImmutable();
+    }
+
+    private static string OnHand(DesignCount design)
+    {
+        var cards = design.Made - design.Of(CountStage.Given);
+        return $"{design.Card}: {cards} {Are(cards)} on hand. In the next batch, write use {cards} of, the file of the card, and on hand.";
     }
 
     /// <summary>A day as the log writes it.</summary>

@@ -56,7 +56,7 @@ internal static class LineReader
                 return ReadPart(cursor, tokens);
             case "use":
                 cursor.Take();
-                return ReadUse(cursor, tokens, null);
+                return cursor.File.Opening == "batch" ? ReadUseOnHand(cursor, tokens) : ReadUse(cursor, tokens, null);
             case "item":
                 cursor.Take();
                 return ReadItem(cursor, tokens);
@@ -197,6 +197,34 @@ internal static class LineReader
     public static LineSyntax ReadUse(Cursor cursor, LogicalLine tokens, NameSyntax? name) =>
         cursor.Name("the part's name", "Write use and the name of a part.") is { } part
             ? new UseLine(tokens, name, part) : new BadLine(tokens);
+
+    private static LineSyntax ReadUseOnHand(Cursor cursor, LogicalLine tokens)
+    {
+        const string hint = "Write use 4 of \"fair-winds.card\" on hand.";
+        if (cursor.Count("a count", hint, 1_000_000) is not { } count)
+        {
+            return new BadLine(tokens);
+        }
+
+        if (!cursor.TakeWord("of"))
+        {
+            cursor.MissingWord("the word of", hint, "of");
+            return new BadLine(tokens);
+        }
+
+        if (cursor.Quoted(hint) is not { } file)
+        {
+            return new BadLine(tokens);
+        }
+
+        if (cursor.TakeWord("on") && cursor.TakeWord("hand"))
+        {
+            return new UseOnHandLine(tokens, count, file);
+        }
+
+        cursor.MissingWord("the words on hand", hint, "on", "hand");
+        return new BadLine(tokens);
+    }
 
     private static LineSyntax ReadItem(Cursor cursor, LogicalLine tokens)
     {

@@ -207,6 +207,9 @@ public sealed record AddToLine(LogicalLine Tokens, PathSyntax Path) : LineSyntax
 /// <summary><c>make 12 of "fair-winds.card"</c>.</summary>
 public sealed record MakeLine(LogicalLine Tokens, CountSyntax Count, QuotedSyntax File) : LineSyntax(Tokens);
 
+/// <summary><c>use 4 of "fair-winds.card" on hand</c>.</summary>
+public sealed record UseOnHandLine(LogicalLine Tokens, CountSyntax Count, QuotedSyntax File) : LineSyntax(Tokens);
+
 /// <summary><c>for "Cliff ward", 24 cards</c>.</summary>
 public sealed record ForLine(LogicalLine Tokens, QuotedSyntax Whom) : LineSyntax(Tokens);
 

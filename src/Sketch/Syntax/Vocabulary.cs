@@ -40,8 +40,8 @@ public static class Vocabulary
 
     /// <summary>Words that begin a line of a batch.</summary>
     public static readonly FrozenSet<string> BatchLines =
-        Set("batch", "stash", "units", "for", "rules", "rule", "names", "makers", "spare", "make", "role", "message", "cut", "date",
-            "note");
+        Set("batch", "stash", "units", "for", "rules", "rule", "names", "makers", "spare", "make", "use", "role", "message", "cut",
+            "date", "note");
 
     /// <summary>Words that begin a line of a stash.</summary>
     public static readonly FrozenSet<string> StashLines = Set([.. Stock, "stash", "units", "note"]);
