@@ -7,6 +7,7 @@ using Sketch.Output.Files;
 using Sketch.Output.Folders;
 using Sketch.Output.Gallery;
 using Sketch.Panels;
+using Sketch.Planning.Diagrams;
 using Sketch.Reports;
 using Sketch.Stashes;
 
@@ -25,7 +26,8 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
 
     private readonly PictureNames _names = new();
 
-    private sealed record Drawn(Compilation File, LaidOutCard Card, ImmutableArray<(FaceKind Face, string Svg, Thumbnail Small)> Faces);
+    private sealed record Drawn(Compilation File, LaidOutCard Card, ImmutableArray<(FaceKind Face, string Svg, Thumbnail Small)> Faces,
+        CardTutorial Tutorial);
 
     /// <summary>Draws every card that has no errors, then the page; returns the exit status.</summary>
     public int Run(string cards, bool json)
@@ -58,7 +60,7 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
         var page = Path.Combine(folder, Page);
         try
         {
-            var articles = Draw(sound);
+            var articles = Draw(sound, files);
             var contents = sound.Select(f => (Stem(f), f.Card!.Title)).ToList();
             PictureFile.Write(page, output =>
                 output.Write(System.Text.Encoding.UTF8.GetBytes(GalleryPage.Of(title, PictureFile.TextMark, contents, articles))));
@@ -94,20 +96,27 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
 
     private static string Stem(Compilation file) => Path.GetFileNameWithoutExtension(file.Source.Path);
 
-    private List<string> Draw(List<Compilation> files)
+    private List<string> Draw(List<Compilation> files, FolderFiles world)
     {
         var articles = new List<string>();
         using var progress = new Progress(session, folder, files.Count);
-        InOrder.Run(files.Count, i => Draw(files[i], files[i].Card!), drawn =>
+        InOrder.Run(files.Count, i => Draw(files[i], files[i].Card!, filling.Stash, world), drawn =>
         {
             articles.Add(GalleryPage.Article(
-                Stem(drawn.File), drawn.Card, [.. drawn.Faces.Select(f => Write(drawn, f.Face, f.Svg, f.Small))]));
+                Stem(drawn.File), drawn.Card, [.. drawn.Faces.Select(f => Write(drawn, f.Face, f.Svg, f.Small))], Write(drawn)));
             progress.Report(articles.Count);
         }, session.Cancellation);
         return articles;
     }
 
-    private static Drawn Draw(Compilation file, LaidOutCard card)
+    private GalleryTutorial Write(Drawn drawn)
+    {
+        var name = $"{Stem(drawn.File)}-steps.svg";
+        PictureFile.Write(Path.Combine(folder, name), drawn.Tutorial.Picture, drawn.Card.Title, 0);
+        return new(drawn.Tutorial.Supplies, drawn.Tutorial.Introduction, drawn.Tutorial.Steps, Uri.EscapeDataString(name));
+    }
+
+    private static Drawn Draw(Compilation file, LaidOutCard card, Stash? stash, FolderFiles world)
     {
         var faces = ImmutableArray.CreateBuilder<(FaceKind, string, Thumbnail)>();
         foreach (var face in Faces(card))
@@ -116,7 +125,7 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
             faces.Add((face, svg, Thumbnail.Of(svg)));
         }
 
-        return new(file, card, faces.ToImmutable());
+        return new(file, card, faces.ToImmutable(), CardTutorial.Of(card, stash, world));
     }
 
     private GalleryPicture Write(Drawn drawn, FaceKind face, string svg, Thumbnail small)

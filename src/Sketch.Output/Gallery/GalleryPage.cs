@@ -16,6 +16,14 @@ namespace Sketch.Output.Gallery;
 /// <param name="Height">Its height in pixels.</param>
 public sealed record GalleryPicture(FaceKind Face, string Picture, string Small, int Width, int Height);
 
+/// <summary>How a card is made, as the gallery shows it.</summary>
+/// <param name="Supplies">What it takes besides paper.</param>
+/// <param name="Introduction">What holds for all steps.</param>
+/// <param name="Steps">The steps, the first one first.</param>
+/// <param name="Picture">Address of the picture of its layers, relative to the page.</param>
+public sealed record GalleryTutorial(
+    ImmutableArray<string> Supplies, string Introduction, ImmutableArray<string> Steps, string Picture);
+
 /// <summary>All cards of a folder on one HTML page that needs no network and no scripts and can be printed.</summary>
 public static class GalleryPage
 {
@@ -37,6 +45,9 @@ public static class GalleryPage
         .chip { display: inline-block; width: 1em; height: 1em; margin-right: .4em; border: 1px solid #0004;
             vertical-align: -.12em; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
         .sizes { overflow-x: auto; }
+        .made img { display: block; width: 100%; max-width: 45rem; height: auto; background: #fff; }
+        .made ol { padding-left: 1.8rem; }
+        .made li { margin: .2rem 0; }
         table { border-collapse: collapse; font-size: .85rem; }
         th, td { text-align: left; padding: .2rem .8rem .2rem 0; border-bottom: 1px solid #e4dfd5; vertical-align: top; }
         th.number, td.number { text-align: right; }
@@ -49,6 +60,8 @@ public static class GalleryPage
           figure img { box-shadow: none; border: .2mm solid #ccc; }
           figcaption, table { font-size: 12pt; }
           .sizes { overflow: visible; }
+          .made { font-size: 12pt; }
+          .made li, .made img { break-inside: avoid; }
           tr { break-inside: avoid; }
         }
         """;
@@ -73,11 +86,12 @@ public static class GalleryPage
         return html.ToString();
     }
 
-    /// <summary>One card: pictures, papers, notes and sizes.</summary>
+    /// <summary>One card: pictures, papers, notes, how it is made, and sizes. Its message is left out, since it may be personal.</summary>
     /// <param name="id">Its id on the page.</param>
     /// <param name="card">The card.</param>
     /// <param name="pictures">Its faces.</param>
-    public static string Article(string id, LaidOutCard card, ImmutableArray<GalleryPicture> pictures)
+    /// <param name="tutorial">How it is made.</param>
+    public static string Article(string id, LaidOutCard card, ImmutableArray<GalleryPicture> pictures, GalleryTutorial tutorial)
     {
         var html = new StringBuilder();
         html.Append($"<article id=\"{Plain(id)}\">\n<h2>{Plain(card.Title)}</h2>\n<div class=\"faces\">\n");
@@ -99,9 +113,25 @@ public static class GalleryPage
             html.Append($"<h3>Notes</h3>\n<div class=\"notes\">\n{MarkdownHtml.Of(card.Notes, 3)}</div>\n");
         }
 
+        Made(html, card, tutorial);
         html.Append("<h3>Sizes</h3>\n<div class=\"sizes\" tabindex=\"0\" role=\"region\" aria-label=\"Sizes of "
             + $"{Plain(card.Title)}\">\n{SizeHtml.Of(Sizes(card), 2)}</div>\n</article>\n");
         return html.ToString();
+    }
+
+    private static void Made(StringBuilder html, LaidOutCard card, GalleryTutorial tutorial)
+    {
+        html.Append("<h3>How it is made</h3>\n<div class=\"made\">\n");
+        html.Append($"<p>{Plain(tutorial.Introduction)}</p>\n<img src=\"{Plain(tutorial.Picture)}\" alt=\"{Plain(card.Title)}: the "
+            + "finished card and its layers, numbered by step\" loading=\"lazy\">\n<ol>\n");
+        html.AppendJoin("", tutorial.Steps.Select(s => $"<li>{Plain(s)}</li>\n")).Append("</ol>\n");
+        if (!tutorial.Supplies.IsEmpty)
+        {
+            html.Append("<p>Besides paper:</p>\n<ul>\n").AppendJoin("", tutorial.Supplies.Select(s => $"<li>{Plain(s)}</li>\n"))
+                .Append("</ul>\n");
+        }
+
+        html.Append("</div>\n");
     }
 
     private static void Papers(StringBuilder html, LaidOutCard card)

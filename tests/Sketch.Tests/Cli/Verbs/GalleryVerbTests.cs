@@ -28,7 +28,7 @@ public sealed partial class GalleryVerbTests : IDisposable
         var named = Addresses().Matches(Page()).Select(m => m.Groups[1].Value).Where(a => a[0] != '#').ToList();
 
         Assert.All(named, a => Assert.True(File.Exists(_run.InFolder("out/" + a)), a));
-        Assert.Equal(6, named.Count);
+        Assert.Equal(8, named.Count);
     }
 
     [Fact]
@@ -77,6 +77,28 @@ public sealed partial class GalleryVerbTests : IDisposable
     [InlineData("Front, 4 1/4 x 5 1/2 in")]
     [InlineData("All &lt;cards&gt;")]
     public void The_page_reports_notes_papers_and_sizes(string text) => Assert.Contains(text, Page(), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("Score the base, 8 1/2 x 5 1/2 in, 4 1/4 in from the left edge.")]
+    [InlineData("<li>envelope US A2: 1</li>")]
+    [InlineData("src=\"a-steps.svg\"")]
+    public void The_page_says_how_each_card_is_made(string text) => Assert.Contains(text, Page(), StringComparison.Ordinal);
+
+    [Fact]
+    public void Messages_names_and_recipients_are_in_no_file_of_the_gallery()
+    {
+        _run.File("cards/names.csv", "Annabel\n");
+        _run.File("cards/day.batch", "batch \"Day\"\nmakers \"Bertha\"\nfor \"Cliff ward\", 1 card\n  names \"names.csv\"\n"
+            + "make 1 of \"c.card\"\n  message \"Dear Annabel\"\n");
+        _run.File("cards/day.count", "2026-11-27 16:40 given 1 \"Third\" to \"Cliff ward\" #c4a8e6f213579bd0\n");
+        _run.File("cards/c.card", "card \"Third\"\nmessage \"Dear Annabel\" \"of the Cliff ward\"\n" + Head);
+        Page();
+
+        var all = string.Concat(Directory.GetFiles(_run.InFolder("out"), "*", SearchOption.AllDirectories).Select(File.ReadAllText));
+        Assert.Contains("Third", all, StringComparison.Ordinal);
+        Assert.All((string[])["Annabel", "Bertha", "Cliff ward", "names.csv"],
+            name => Assert.DoesNotContain(name, all, StringComparison.OrdinalIgnoreCase));
+    }
 
     [Fact]
     public void The_page_has_no_script() => Assert.DoesNotContain("<script", Page(), StringComparison.OrdinalIgnoreCase);
