@@ -49,16 +49,20 @@ public static class LeftoverFilling
         }
 
         var plans = planned.Zip(layouts, (p, l) =>
-            p.Plan with { Layouts = [.. l.Where(x => !x.Pieces.IsEmpty).OrderByDescending(x => x.IsOffcut)] });
+            p.Plan with { Layouts = [.. l.Where(x => !x.Pieces.IsEmpty).OrderBy(WhenCut)] });
         return ([.. plans], unplaced.ToImmutable());
     }
 
+    // Offcuts are used first; what a piece frees comes after the sheets that the piece is cut from.
+    private static int WhenCut(SheetLayout layout) => layout.FreedBy is not null ? 2 : layout.IsOffcut ? 0 : 1;
+
     private static IEnumerable<SheetLayout> UnusedOffcuts(CuttingProblem problem, CuttingPlan plan) =>
-        from same in problem.Offcuts.GroupBy(o => o.Size)
-        let unused = same.Sum(o => o.Count) - plan.Layouts.Where(l => l.IsOffcut && l.Stock == same.Key).Sum(l => l.Times)
+        from same in problem.Offcuts.GroupBy(o => (o.Size, o.FreedBy))
+        let used = plan.Layouts.Where(l => l.IsOffcut && (l.Stock, l.FreedBy) == same.Key).Sum(l => l.Times)
+        let unused = same.Sum(o => o.Count) - used
         where unused > 0
-        let whole = new Rect(Length.Zero, Length.Zero, same.Key.Width, same.Key.Height)
-        select new SheetLayout(same.Key, true, unused, new SheetRest(whole, IsTrim: false));
+        let whole = new Rect(Length.Zero, Length.Zero, same.Key.Size.Width, same.Key.Size.Height)
+        select new SheetLayout(same.Key.Size, true, unused, new SheetRest(whole, IsTrim: false)) { FreedBy = same.Key.FreedBy };
 
     private static (int Paper, int Layout, Rect Room)? SmallestRoom(
         List<SheetLayout>[] layouts, PieceDemand piece, Func<int, bool> mayCutFrom)

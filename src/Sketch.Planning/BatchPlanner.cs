@@ -49,11 +49,15 @@ public static class BatchPlanner
         using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         limit.CancelAfter(timeLimit);
         var work = new WorkBudget((long)(WorkBudget.Usual * Math.Max(1, timeLimit / UsualTime)), limit.Token);
-        var planned = Cut(book.Papers, files.Batch.Kerf, work.Part(ShareOfPlan), progress);
+        ImmutableArray<PaperPlan> planned =
+        [
+            .. Cut(book.Papers, files.Batch.Kerf, work.Part(ShareOfPlan), progress)
+                .Select(p => p with { Freed = FreedStock.Of(files.Batch, p.Order, p.Plan.Unplaced, BatchPlan.SmallestUse) }),
+        ];
         var demands = book.AnyOffcut.Select(p => new PieceDemand(p.Id, p.Size, p.Count)).ToImmutableArray();
         var kinds = book.AnyOffcut.ToDictionary(p => p.Id, p => p.OffcutOf);
         var (plans, unplaced) = demands.IsEmpty ? ([.. planned.Select(p => p.Plan)], [])
-            : LeftoverFilling.Fill([.. planned.Select(p => (p.Problem, p.Plan))], demands,
+            : LeftoverFilling.Fill([.. planned.Select(p => (WithFreed(p), p.Plan))], demands,
                 (piece, paper) => planned[paper].Order.ServesAsOffcutOf(kinds[piece.Id]));
         var filled = planned.Zip(plans, (paper, plan) => paper with { Plan = plan }).ToList();
         var result = new BatchPlan(
@@ -99,6 +103,9 @@ public static class BatchPlanner
 
         return [.. plans];
     }
+
+    private static CuttingProblem WithFreed(PaperPlan paper) =>
+        paper.Problem with { Offcuts = [.. paper.Problem.Offcuts, .. paper.Freed.Select(f => f.Offcut)] };
 
     private static bool IsUsed(PaperPlan paper) => !paper.Order.Pieces.IsEmpty || !paper.Plan.Layouts.IsEmpty;
 

@@ -81,6 +81,16 @@ public sealed class PapersTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task The_variants_say_what_was_tried_and_what_was_left_out()
+    {
+        await OpenTab("Papers");
+        await Button("Show the card in many papers").ClickAsync();
+        var tried = Page.GetByRole(AriaRole.List, new() { Name = "What was tried" }).GetByRole(AriaRole.Listitem);
+        await Expect(tried.First).ToContainTextAsync("sky: ");
+        await Expect(tried.First).ToContainTextAsync(" tried");
+    }
+
+    [Fact]
     public async Task Each_variant_has_its_own_picture()
     {
         await OpenTab("Papers");

@@ -33,6 +33,9 @@ public readonly record struct UnplacedPieces(string Id, int Count);
 /// <param name="Tree">The sheet and how it is cut up, its trim first.</param>
 public sealed record SheetLayout(Size Stock, bool IsOffcut, int Times, SheetPart Tree)
 {
+    /// <summary>The <see cref="OffcutStock.FreedBy"/> of the offcut; null for sheets.</summary>
+    public string? FreedBy { get; init; }
+
     /// <summary>
     /// The sheet and how it is cut up, its trim first. All other properties except the stock and the count follow from it.
     /// </summary>

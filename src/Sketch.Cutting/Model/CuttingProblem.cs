@@ -19,7 +19,11 @@ public sealed record StockSheet(Size Size, Insets Trim, int? OnHand = null)
 /// </summary>
 /// <param name="Size">Width across and height down.</param>
 /// <param name="Count">How many of this size; at least 0.</param>
-public sealed record OffcutStock(Size Size, int Count);
+public sealed record OffcutStock(Size Size, int Count)
+{
+    /// <summary>The id of the piece that frees it when it is cut hollow; null for what is on hand before the first cut.</summary>
+    public string? FreedBy { get; init; }
+}
 
 /// <summary>The demand for pieces of one size. Which side of the paper they show makes no difference to the cutting.</summary>
 /// <param name="Id">The caller's own name for them; it must be unique.</param>

@@ -35,7 +35,7 @@ internal sealed class LayoutWriter
     public static SheetLayout Further(SheetLayout layout, Rect leftover, Part part, Length kerf, Queue<PieceDemand>[] names)
     {
         var further = new LayoutWriter(kerf).Write(part, leftover.Left.Nanometres, leftover.Top.Nanometres, names);
-        return new(layout.Stock, layout.IsOffcut, layout.Times, layout.Tree.With(leftover, further));
+        return new(layout.Stock, layout.IsOffcut, layout.Times, layout.Tree.With(leftover, further)) { FreedBy = layout.FreedBy };
     }
 
     // The left edge is cut off, then the right, the upper and the lower one: the tree grows from the last cut to the first. The blade runs

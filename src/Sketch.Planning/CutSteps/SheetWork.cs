@@ -20,8 +20,11 @@ namespace Sketch.Planning.CutSteps;
 public sealed partial record SheetWork(
     string Paper, int Number, int Times, SheetLayout Layout, ImmutableArray<CutStep> Steps, ImmutableArray<CutPieces> Pieces)
 {
-    /// <summary>Whether it is an offcut from the stash.</summary>
+    /// <summary>Whether it is an offcut from the stash, or freed by a piece of the batch.</summary>
     public bool IsOffcut => Layout.IsOffcut;
+
+    /// <summary>The piece that frees it, such as <c>sky/mat of Fair winds</c>; null for what is on hand.</summary>
+    public string? FreedBy { get; init; }
 
     /// <summary>The stacks of a paper, in the order of its layouts.</summary>
     public static ImmutableArray<SheetWork> Of(BatchPlan plan, PaperPlan paper)
@@ -33,10 +36,14 @@ public sealed partial record SheetWork(
     /// <summary>Such as <c>gulls 1: 2 sheets of 12 x 12, cut alike</c>.</summary>
     public string Heading(LengthFormat lengths)
     {
-        var count = Counted.Of(Times, IsOffcut ? "offcut" : "sheet");
+        var count = Counted.Of(Times, FreedBy is not null ? "freed piece" : IsOffcut ? "offcut" : "sheet");
         return $"{Paper} {Number.ToString(CultureInfo.InvariantCulture)}: {count} of "
-            + $"{SheetName.Of(Layout.Stock, lengths)}{(Times > 1 ? ", cut alike" : "")}";
+            + $"{SheetName.Of(Layout.Stock, lengths)}{(FreedBy is null ? "" : $", out of {FreedBy}")}{(Times > 1 ? ", cut alike" : "")}";
     }
+
+    /// <summary>The name of a piece without the numbers of copies, and its card: <c>sky/mat of Fair winds</c>.</summary>
+    public static string NameOf(PieceOrder piece) =>
+        CopyNumbers().Replace(piece.Name, "") + (piece.Design is { } design ? $" of {design.Card.Title}" : "");
 
     /// <summary>The letter of the pieces of a size, in either orientation.</summary>
     public string KeyOf(Size size) => Pieces.First(p => p.Size == size || p.Size == size.Turned()).Key;
@@ -46,7 +53,7 @@ public sealed partial record SheetWork(
             .Prepend(new(default, default, layout.Stock.Width, layout.Stock.Height))
         .Select(r => string.Create(
             CultureInfo.InvariantCulture, $"{r.Left.Nanometres},{r.Top.Nanometres},{r.Width.Nanometres},{r.Height.Nanometres}"))
-        .Prepend(layout.IsOffcut ? "offcut" : "sheet"));
+        .Prepend(layout.FreedBy is { } by ? CopyNumbers().Replace(by, "") : layout.IsOffcut ? "offcut" : "sheet"));
 
     private static SheetWork Of(BatchPlan plan, string paper, int number, List<SheetLayout> alike)
     {
@@ -58,7 +65,10 @@ public sealed partial record SheetWork(
             size.First().Order.Size,
             alike[0].Pieces.Count(p => Normal(plan.Pieces[p.Id].Size) == size.Key),
             [.. size.GroupBy(p => UseOf(p.Order)).Select(u => u.Key with { Count = u.Sum(p => p.Times) })]));
-        return new(paper, number, alike.Sum(l => l.Times), alike[0], CutSequence.Of(alike[0]), [.. pieces]);
+        return new(paper, number, alike.Sum(l => l.Times), alike[0], CutSequence.Of(alike[0]), [.. pieces])
+        {
+            FreedBy = alike[0].FreedBy is { } by ? NameOf(plan.Pieces[by]) : null,
+        };
     }
 
     private static PieceUse UseOf(PieceOrder order) =>

@@ -12,6 +12,13 @@ namespace Sketch.Planning.Plans;
 /// <param name="Plan">The layouts, with pieces of any paper that fit into their leftovers.</param>
 public sealed record PaperPlan(PaperOrder Order, CuttingProblem Problem, CuttingPlan Plan)
 {
+    /// <summary>Paper that its pieces free when they are cut hollow, used or not.</summary>
+    public ImmutableArray<FreedStock> Freed { get; init; } = [];
+
+    /// <summary>How many rectangles of freed paper the plan cuts up.</summary>
+    public int Used(FreedStock freed) =>
+        Plan.Layouts.Where(l => l.FreedBy == freed.From.Id && l.Stock == freed.Size).Sum(l => l.Times);
+
     /// <summary>Sheets missing in the stash.</summary>
     public int Short => Plan.Short(Order.Sheet);
 }
@@ -35,13 +42,14 @@ public sealed record BatchPlan(
     /// <summary>Cards that all lines together make, without those left out because of errors.</summary>
     public long Cards => Files.Cards;
 
-    /// <summary>The papers whose leftovers give the pieces of any offcut, and how many pieces each gives.</summary>
-    public IEnumerable<(PieceOrder Piece, string Paper, int Count)> FromLeftovers =>
+    /// <summary>The leftovers that give the pieces of any offcut, and how many pieces each gives.</summary>
+    public IEnumerable<LeftoverUse> FromLeftovers =>
         from paper in Papers
-        from cut in paper.Plan.Layouts.SelectMany(l => l.Pieces, (l, p) => (p.Id, l.Times))
+        from cut in paper.Plan.Layouts.SelectMany(l => l.Pieces, (l, p) => (p.Id, l.FreedBy, l.Times))
         where Pieces[cut.Id].IsAnyOffcut
-        group cut.Times by (cut.Id, paper.Order.Paper) into same
-        select (Pieces[same.Key.Id], same.Key.Paper, same.Sum());
+        group cut.Times by (cut.Id, paper.Order.Paper, cut.FreedBy) into same
+        select new LeftoverUse(
+            Pieces[same.Key.Id], same.Key.Paper, same.Key.FreedBy is { } freed ? Pieces[freed] : null, same.Sum());
 
     /// <summary>Whether all papers are enough.</summary>
     public bool IsEnough => Papers.All(p => p.Short == 0);
@@ -49,6 +57,13 @@ public sealed record BatchPlan(
     /// <summary>The smallest side that makes a leftover worth keeping.</summary>
     public static Length SmallestUse => Length.Inch(0, 1, 2);
 }
+
+/// <summary>Pieces of any offcut that are cut from leftovers of one paper.</summary>
+/// <param name="Piece">The pieces.</param>
+/// <param name="Paper">The paper's name.</param>
+/// <param name="FreedBy">The piece that frees the leftover, or null for what is left of sheets and offcuts.</param>
+/// <param name="Count">How many.</param>
+public sealed record LeftoverUse(PieceOrder Piece, string Paper, PieceOrder? FreedBy, int Count);
 
 /// <summary>The progress of planning a batch.</summary>
 /// <param name="Paper">The paper being planned.</param>

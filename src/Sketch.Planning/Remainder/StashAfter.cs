@@ -3,6 +3,7 @@ using System.Text;
 using Sketch.Cutting.Model;
 using Sketch.Diagnostics;
 using Sketch.Panels;
+using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
 using Sketch.Planning.Supplies;
 using Sketch.Stashes;
@@ -87,24 +88,34 @@ public static class StashAfter
     // Rounded down, so that what is left is never overstated; with units, whatever the units of the stash are.
     private static string Text(Length length, LengthFormat lengths) => lengths.WithUnit(lengths.Down(length));
 
-    /// <summary>New leftovers of a paper that are worth keeping, largest first, in the sizes to be written.</summary>
+    /// <summary>
+    /// New leftovers of a paper that are worth keeping, with what its pieces free, largest first, in the sizes to be written.
+    /// </summary>
     private static IEnumerable<(Size Size, int Count)> Leftovers(PaperPlan paper, LengthFormat lengths) =>
-        from cut in OnHand(paper)
-        from leftover in cut.Layout.Leftovers
-        where Length.Min(leftover.Width, leftover.Height) >= BatchPlan.SmallestUse
-        group cut.Times by lengths.Down(leftover.Size) into same
+        from left in LeftOfSheets(paper).Concat(paper.Freed.Select(f => (f.Size, FreedOnHand(paper, f) - paper.Used(f))))
+        where left.Item2 > 0 && Length.Min(left.Size.Width, left.Size.Height) >= BatchPlan.SmallestUse
+        group left.Item2 by lengths.Down(left.Size) into same
         orderby (Int128)same.Key.Width.Nanometres * same.Key.Height.Nanometres descending, same.Key.Width.Nanometres
         select (same.Key, same.Sum());
 
+    private static IEnumerable<(Size Size, int Count)> LeftOfSheets(PaperPlan paper) =>
+        OnHand(paper).SelectMany(cut => cut.Layout.Leftovers, (cut, leftover) => (leftover.Size, cut.Times));
+
+    /// <summary>How many rectangles come out of pieces that are cut from what is on hand.</summary>
+    private static int FreedOnHand(PaperPlan paper, FreedStock freed) =>
+        freed.Each * OnHand(paper).Sum(c => c.Times * c.Layout.Pieces.Count(p => p.Id == freed.From.Id));
+
     /// <summary>
-    /// What is cut from the sheets and offcuts on hand: the last layouts of a plan are for the sheets still to be bought.
+    /// What is cut from the sheets and offcuts on hand: the last layouts of a plan are for the sheets still to be bought. Where some are,
+    /// freed paper that is cut up may come from them.
     /// </summary>
     private static IEnumerable<(SheetLayout Layout, int Times)> OnHand(PaperPlan paper)
     {
         var sheets = paper.Order.Sheet.OnHand ?? int.MaxValue;
         foreach (var layout in paper.Plan.Layouts)
         {
-            var times = layout.IsOffcut ? layout.Times : Math.Min(layout.Times, sheets);
+            var times = layout.FreedBy is not null && paper.Short > 0 ? 0
+                : layout.IsOffcut ? layout.Times : Math.Min(layout.Times, sheets);
             sheets -= layout.IsOffcut ? 0 : times;
             if (times > 0)
             {
@@ -125,7 +136,9 @@ public static class StashAfter
         public string Apply()
         {
             var file = Parser.Parse(source, new FindingBag());
-            var used = plan.Papers.SelectMany(p => p.Plan.Layouts.Where(l => l.IsOffcut), (p, l) => (p.Order.Paper, l.Stock, l.Times))
+            var used = plan.Papers
+                .SelectMany(p => p.Plan.Layouts.Where(l => l is { IsOffcut: true, FreedBy: null }),
+                    (p, l) => (p.Order.Paper, l.Stock, l.Times))
                 .GroupBy(o => (o.Paper, o.Stock)).ToDictionary(g => g.Key, g => g.Sum(o => o.Times));
             foreach (var line in file.Lines.SelectMany(l => l.Children.Prepend(l)).OfType<StockLine>())
             {

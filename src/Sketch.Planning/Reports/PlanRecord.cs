@@ -37,6 +37,8 @@ internal sealed record PlanRecord
 
     public required IEnumerable<LeftoverRecord> FromLeftovers { get; init; }
 
+    public required IEnumerable<FreedRecord> Freed { get; init; }
+
     public required IEnumerable<MakeableRecord> Makeable { get; init; }
 
     public required IEnumerable<SuggestionRecord> Suggestions { get; init; }
@@ -62,7 +64,12 @@ internal sealed record PlanRecord
         Papers = plan is null ? [] : plan.Papers.Select(p => PaperRecord.Of(plan, p)),
         Supplies = plan is null ? [] : plan.Supplies.Select(s => SupplyRecord.Of(s, plan.Files.Batch.Units != UnitSystem.Inches)),
         FromLeftovers = plan is null ? [] : plan.FromLeftovers.Select(f => new LeftoverRecord(
-            f.Piece.Name, f.Piece.Design?.Card.Title, f.Piece.Path?.ToString(), f.Piece.OffcutOf, f.Paper, f.Count)),
+            f.Piece.Name, f.Piece.Design?.Card.Title, f.Piece.Path?.ToString(), f.Piece.OffcutOf, f.Paper, f.Count)
+        {
+            FreedBy = f.FreedBy is { } by ? FreedByRecord.Of(by) : null,
+        }),
+        Freed = plan is null ? [] : plan.Papers.SelectMany(p => p.Freed.Select(f => new FreedRecord(
+            p.Order.Paper, FreedByRecord.Of(f.From), f.Size.Width, f.Size.Height, f.Count, p.Used(f)))),
         Makeable = plan is null ? [] : plan.Advice.Makeable.Select(MakeableRecord.Of),
         Suggestions = plan is null ? [] : plan.Advice.Suggestions.Select(SuggestionRecord.Of),
         Costs = plan is null ? [] : CardCost.Of(plan).Costs.Select(c => new CostRecord(c.Design.Card.Title, Math.Round(c.Amount, 4))),
@@ -158,6 +165,8 @@ internal sealed record LayoutRecord
 
     public required bool Offcut { get; init; }
 
+    public required FreedByRecord? FreedBy { get; init; }
+
     public required int Times { get; init; }
 
     public required IEnumerable<PlacedRecord> Pieces { get; init; }
@@ -174,6 +183,7 @@ internal sealed record LayoutRecord
     {
         Stock = new(layout.Stock.Width, layout.Stock.Height),
         Offcut = layout.IsOffcut,
+        FreedBy = layout.FreedBy is { } by ? FreedByRecord.Of(plan.Pieces[by]) : null,
         Times = layout.Times,
         Pieces = layout.Pieces.Select(p => PlacedRecord.Of(plan.Pieces[p.Id], p)),
         Steps = steps.SelectMany(s => s.Runs).Select(StepRecord.Of),
@@ -295,7 +305,19 @@ internal sealed record StripLayoutRecord(Length Strip, int Times, IEnumerable<St
 internal sealed record StripCutRecord(Length Length, int Count);
 
 /// <summary>Pieces of any offcut that come from the leftovers of one paper; the kind is null where any will do.</summary>
-internal sealed record LeftoverRecord(string Name, string? Card, string? Path, string? Of, string Paper, int Count);
+internal sealed record LeftoverRecord(string Name, string? Card, string? Path, string? Of, string Paper, int Count)
+{
+    public required FreedByRecord? FreedBy { get; init; }
+}
+
+/// <summary>The piece that frees paper when it is cut hollow.</summary>
+internal sealed record FreedByRecord(string? Card, string? Path)
+{
+    public static FreedByRecord Of(PieceOrder piece) => new(piece.Design?.Card.Title, piece.Path?.ToString());
+}
+
+/// <summary>Equal rectangles of paper that pieces free, and how many of them the plan cuts up.</summary>
+internal sealed record FreedRecord(string Paper, FreedByRecord By, Length Width, Length Height, int Count, int Used);
 
 /// <summary>How many of a card can be made from the stash.</summary>
 internal sealed record MakeableRecord

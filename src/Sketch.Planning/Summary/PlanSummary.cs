@@ -62,6 +62,11 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             sections.Add(leftovers);
         }
 
+        if (Freed(plan, lengths) is { } freed)
+        {
+            sections.Add(freed);
+        }
+
         if (!plan.Supplies.IsEmpty)
         {
             sections.Add(Supplies(plan, lengths));
@@ -74,9 +79,24 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
     private static ReportSection? FromLeftovers(BatchPlan plan)
     {
         var rows = plan.FromLeftovers.Select(f => ImmutableArray.Create(
-            f.Piece.Name, f.Piece.Design?.Card.Title ?? "", f.Piece.OffcutName, f.Paper, Number(f.Count))).ToList();
+            f.Piece.Name, f.Piece.Design?.Card.Title ?? "", f.Piece.OffcutName,
+            f.FreedBy is null ? f.Paper : $"{f.Paper}, freed by {SheetWork.NameOf(f.FreedBy)}", Number(f.Count))).ToList();
         return rows.Count == 0 ? null
             : new("From leftovers", [], ReportTable.Of(["Piece", "Card", "May be", "Cut from", "How many"], rows));
+    }
+
+    private static ReportSection? Freed(BatchPlan plan, LengthFormat lengths)
+    {
+        var rows = plan.Papers
+            .SelectMany(p => p.Freed.Select(f => (Name: SheetWork.NameOf(f.From), p.Order.Paper, f.Size, f.Count, Used: p.Used(f))))
+            .GroupBy(f => (f.Name, f.Paper, f.Size))
+            .Select(g => ImmutableArray.Create(g.Key.Name, g.Key.Paper, lengths.Text(g.Key.Size), Number(g.Sum(f => f.Count)),
+                g.Sum(f => f.Used) is > 0 and var used ? Number(used) : ""))
+            .ToList();
+        return rows.Count == 0 ? null
+            : new("Paper freed by hollow layers",
+                ["Cut these out of windows, frames and hidden middles before you glue; sketch templates --hollow shows where."],
+                ReportTable.Of(["Out of", "Paper", "Rectangle", "How many", "Used here"], rows));
     }
 
     private static ReportSection Care(BatchPlan plan) => new(
@@ -159,7 +179,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             return new("Paper", ["No paper is left to cut."]);
         }
 
-        var offcuts = plan.Papers.SelectMany(p => p.Plan.Layouts).Where(l => l.IsOffcut).Sum(l => l.Times);
+        var offcuts = plan.Papers.SelectMany(p => p.Plan.Layouts).Where(l => l is { IsOffcut: true, FreedBy: null }).Sum(l => l.Times);
         var (settings, cuts) = (work.Sum(w => w.Settings), work.Sum(w => w.Cuts));
         var rows = work.Select(w => ImmutableArray.Create(
             w.Paper.Order.Paper, SheetName.Of(w.Paper.Order.Sheet.Size, lengths), Number(w.Paper.Plan.Sheets),

@@ -11,6 +11,7 @@ export function makeVariants({ asked, chosen }) {
   let isTrying = false;
   const start = button('Show the card in many papers', show);
   const reported = element('p', { className: 'empty', role: 'status' });
+  const notes = element('ul', { className: 'tried', ariaLabel: 'What was tried' });
   const list = element('ul', { className: 'swatches' });
   const arrows = moveByArrows(list);
   const choicesOf = new Map();
@@ -33,9 +34,10 @@ export function makeVariants({ asked, chosen }) {
     isTrying = false;
   }
 
-  function put({ told: sentence, variants }) {
+  function put({ told: sentence, notes: sentences, variants }) {
     clear();
     reported.textContent = sentence.charAt(0).toUpperCase() + sentence.slice(1);
+    notes.replaceChildren(...sentences.map((note) => element('li', {}, note)));
     list.replaceChildren(...variants.map((variant) => {
       const image = element('img', { src: `data:image/png;base64,${variant.picture}`, alt: '' });
       const take = element('button',
@@ -50,11 +52,13 @@ export function makeVariants({ asked, chosen }) {
   function clear() {
     choicesOf.clear();
     list.replaceChildren();
+    notes.replaceChildren();
     reported.textContent = '';
   }
 
   return {
-    part: element('div', { className: 'variants' }, element('h3', {}, 'The card in many papers'), element('p', {}, start), reported, list),
+    part: element('div', { className: 'variants' }, element('h3', {}, 'The card in many papers'), element('p', {}, start), reported, notes,
+      list),
     clear,
     /** Marks the pictures with the papers that are chosen now. */
     reportChosen(choices) {

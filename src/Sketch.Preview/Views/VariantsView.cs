@@ -17,7 +17,8 @@ internal sealed record VariantView(IEnumerable<string> Choices, string Name, byt
 /// <summary>A card in many papers of a stash, each a small picture to choose.</summary>
 /// <param name="Variants">The variants.</param>
 /// <param name="Told">A sentence about them.</param>
-internal sealed record VariantsView(IEnumerable<VariantView> Variants, string Told)
+/// <param name="Notes">What was tried for each role, and what was left out and why, in sentences.</param>
+internal sealed record VariantsView(IEnumerable<VariantView> Variants, string Told, IEnumerable<string> Notes)
 {
     /// <summary>The most variants that are shown at once.</summary>
     public const int Limit = 24;
@@ -38,7 +39,9 @@ internal sealed record VariantsView(IEnumerable<VariantView> Variants, string To
                 picture)),
             found.Best.IsEmpty
                 ? found.WhyNone(card)
-                : $"{found.Best.Length} of {Counted.Of(found.Found, "way")} to make it, the most different and most legible first.");
+                : $"{found.Best.Length} of {Counted.Of(found.Found, "good way")} to make it among {found.Tried} tried, "
+                    + "the most different and most legible first.",
+            found.Notes);
     }
 
     private static byte[][] Pictures(LaidOutCard card, RoleFilling filling, ImmutableArray<PaperVariant> variants)

@@ -58,6 +58,12 @@ public sealed record Batch(string Title, Location Location)
     /// </summary>
     public Length? BlankStep { get; init; }
 
+    /// <summary>
+    /// The margin for glue that stays where layers are cut hollow, so that the paper freed can be used; zero for the usual margin, null if
+    /// nothing is cut hollow.
+    /// </summary>
+    public Length? Hollow { get; init; }
+
     /// <summary>When the cards must be ready, as written, or null.</summary>
     public string? Date { get; init; }
 

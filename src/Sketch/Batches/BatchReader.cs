@@ -173,7 +173,7 @@ public sealed class BatchReader
         }
     }
 
-    // The kerf belongs to the cutting tool, so it may be given in the batch or in its stash. The step of blanks belongs to the batch.
+    // The kerf belongs to the cutting tool, so it may be given in the batch or in its stash. What else is said belongs to the batch.
     private void ReadKerf(TitleLine line)
     {
         foreach (var clause in line.Clauses)
@@ -186,9 +186,14 @@ public sealed class BatchReader
             {
                 _batch = _batch with { BlankStep = Length.Max(Length.Zero, blanks.Amount) };
             }
+            else if (clause is MeasureClause { Word: "hollow" } hollow && line.Word == "batch")
+            {
+                _batch = _batch with { Hollow = hollow.Amount };
+            }
             else
             {
-                Idle(clause, "this line", $"It takes only a kerf: {line.Word} \"{line.Words.Text}\", kerf 1/32.");
+                Idle(clause, "this line", line.Word == "batch" ? "The title of a batch takes kerf 1/32, blanks 1/8 and hollow."
+                    : $"It takes only a kerf: {line.Word} \"{line.Words.Text}\", kerf 1/32.");
             }
         }
     }

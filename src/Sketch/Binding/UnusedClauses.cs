@@ -46,6 +46,10 @@ internal static class UnusedClauses
             WithClause when !piece.IsUse => "Roles are replaced where a part is used: use lantern, with deep as red.",
             ArrangeClause or GapClause or SpreadClause or StepClause or LinedUpClause or TakeTurnsClause when !repeats =>
                 "This is a single piece; write a count before its kind, as in 3 gem 1/8, in a row.",
+            SpreadClause or StepClause or LinedUpClause when piece.Rules.Arrange is { Clause.Arrangement: ArrangementKind.Honeycomb } =>
+                "The rows of a honeycomb are as close as its copies: write gap 1/16.",
+            GapClause gap when gap.Across != gap.Down && piece.Rules.Arrange is { Clause.Arrangement: ArrangementKind.Honeycomb } =>
+                "A honeycomb has one gap all round: write gap 1/16.",
             ArchedClause when piece.Kind == PieceKind.Frame => null,
             EdgeCutClause when piece.Kind == PieceKind.Frame => null,
             InkClause or FontClause or ArchedClause or OnCircleClause or SpacedClause or RangedClause or CapitalsClause
@@ -114,7 +118,7 @@ internal static class UnusedClauses
         SideClause => "A side is chosen where the role is declared: role sky: gulls, back.",
         QuantityClause { Noun: not "points" } or LongClause or TrimClause or WeightClause or PriceClause or SpareClause
             or CollectionClause or MadeByClause or FlagClause
-            or MeasureClause { Word: "thick" or "kerf" or "blanks" } => "It belongs in a stash or batch file.",
+            or MeasureClause { Word: "thick" or "kerf" or "blanks" or "hollow" } => "It belongs in a stash or batch file.",
         _ => null,
     };
 }

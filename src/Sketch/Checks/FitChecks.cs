@@ -11,9 +11,9 @@ public static class FitChecks
 {
     private static readonly ImmutableArray<IFitRule> Rules =
     [
-        new PastTheEdge(), new OverItsParent(), new HiddenCompletely(), new MatBorders(), new OffTheRuler(), new FallsApart(),
-        new TooThinToCut(), new WordsTooBig(), new WordsTooFaint(), new LettersTooSmall(), new EnvelopeRoom(), new WrapTooLong(),
-        new TooThick(), new LetterSize(),
+        new PastTheEdge(), new AcrossBothDoors(), new OverItsParent(), new HiddenCompletely(), new MatBorders(), new OffTheRuler(),
+        new FallsApart(), new TooThinToCut(), new WordsTooBig(), new WordsTooFaint(), new LettersTooSmall(), new EnvelopeRoom(),
+        new WrapTooLong(), new TooThick(), new LetterSize(),
     ];
 
     /// <summary>Adds the findings of all rules.</summary>

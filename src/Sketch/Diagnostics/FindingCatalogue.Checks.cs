@@ -14,6 +14,9 @@ public static partial class FindingCatalogue
     /// <summary>A piece that reaches over the edge of what it lies on.</summary>
     public static readonly FindingKind OverItsParent = Note("SK404", "hangs over its parent");
 
+    /// <summary>A piece that ties the doors of a gate fold together.</summary>
+    public static readonly FindingKind AcrossBothDoors = Warning("SK405", "across both doors");
+
     /// <summary>A piece that is completely hidden.</summary>
     public static readonly FindingKind HiddenCompletely = Warning("SK411", "hidden completely");
 

@@ -41,6 +41,15 @@ internal sealed class CopySet(BoundPiece bound, Node? parent, FaceScope face, st
 /// <summary>The grid of a repeat: how many copies in each direction, and the cell of each copy.</summary>
 internal sealed record CopyGrid(int Across, int Down)
 {
+    /// <summary>Whether every second row fits between the copies of the row above it, as in a honeycomb.</summary>
+    public bool Interlocks { get; init; }
+
+    /// <summary>
+    /// How far an interlocking row begins below the one above it, if copies in a row begin a distance apart: then neighbours in two rows
+    /// are as far apart as those in one, at the corners of even triangles.
+    /// </summary>
+    public static Length RowBelow(Length apart) => new((long)Math.Round(apart.Nanometres * Math.Sqrt(0.75)));
+
     public int Count(Axis axis) => axis == Axis.Across ? Across : Down;
 
     public int Cell(int index, Axis axis) => axis == Axis.Across ? index % Across : index / Across;

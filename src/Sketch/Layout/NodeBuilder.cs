@@ -185,21 +185,26 @@ internal sealed class NodeBuilder(FindingBag findings)
         if (clause is { Down: { } down } && (long)clause.Across * down < count)
         {
             findings.Add(FindingCatalogue.GridTooSmall, arrange!.Value.Location,
-                $"A grid of {clause.Across} x {down} does not hold {count} copies.",
-                    $"Write in a grid {clause.Across} across, and it gets as many rows as it needs.");
+                $"A {Word(clause)} of {clause.Across} x {down} does not hold {count} copies.",
+                    $"Write in a {Word(clause)} {clause.Across} across, and it gets as many rows as it needs.");
         }
 
         var across = clause?.Arrangement switch
         {
             ArrangementKind.Column => 1,
-            ArrangementKind.Grid => (int)Math.Min(clause.Across, count),
+            ArrangementKind.Grid or ArrangementKind.Honeycomb => (int)Math.Min(clause.Across, count),
             // A step up or down without an arrangement means one below the other.
             null when bound.Rules.StepsUpOrDown => 1,
             _ => (int)count,
         };
-        set.Arrangement = new(across, (int)((count + across - 1) / across));
+        set.Arrangement = new(across, (int)((count + across - 1) / across))
+        {
+            Interlocks = clause is { Arrangement: ArrangementKind.Honeycomb },
+        };
         return (int)count;
     }
+
+    private static string Word(ArrangeClause clause) => clause.Arrangement == ArrangementKind.Honeycomb ? "honeycomb" : "grid";
 
     private void CheckTexts(BoundPiece bound, int count)
     {

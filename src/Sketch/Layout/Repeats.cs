@@ -50,6 +50,11 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
             cells[cell] = Length.Max(cells[cell], outer[i]);
         }
 
+        if (arrangement.Interlocks)
+        {
+            return Interlocked(set, axis, outer);
+        }
+
         var step = set.Bound.Rules.Step(axis);
         var starts = new Length[count];
         Length whole;
@@ -84,6 +89,23 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         }
 
         return count == 1 && step != Length.Zero ? Stepped(offsets, outer, step) : new(whole, offsets);
+    }
+
+    /// <summary>Rows of which every second one is half a copy further to the right and fits between the copies above it.</summary>
+    private CopyBlock? Interlocked(CopySet set, Axis axis, Length[] outer)
+    {
+        var grid = set.Arrangement!;
+        var widths = axis == Axis.Across ? outer : [.. set.Copies.Select(c => sizes.Of(c, Axis.Across)?.Outer ?? Length.Zero)];
+        var apart = widths.Max() + set.Bound.Rules.Gap(Axis.Across);
+        var offsets = new Length[outer.Length];
+        for (var i = 0; i < outer.Length; i++)
+        {
+            var (column, row) = (grid.Cell(i, Axis.Across), grid.Cell(i, Axis.Down));
+            var start = axis == Axis.Down ? CopyGrid.RowBelow(apart) * row : apart * column + (row % 2 == 0 ? Length.Zero : apart / 2);
+            offsets[i] = start + (outer.Max() - outer[i]) / 2;
+        }
+
+        return new(offsets.Zip(outer, (at, size) => at + size).Max(), offsets);
     }
 
     /// <summary>A column whose copies step sideways, or a row whose copies step up or down: each copy starts a step further.</summary>

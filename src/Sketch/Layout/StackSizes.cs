@@ -114,6 +114,13 @@ internal sealed class StackSizes
         }
 
         var count = set.Arrangement!.Count(axis);
+        if (set.Arrangement is { Interlocks: true, Down: > 1 })
+        {
+            var gap = set.Bound.Rules.Gap(Axis.Across);
+            return axis == Axis.Across ? ((room + gap) * 2).Scale(1, 2 * count + 1) - gap
+                : Of(node, Axis.Across) is { } across ? room - CopyGrid.RowBelow(across.Outer + gap) * (count - 1) : null;
+        }
+
         var gaps = set.Bound.Rules.Gap(axis) * (count - 1);
         return Parts.Equal(room - gaps, count, set.Arrangement.Cell(node.Index, axis));
     }

@@ -41,5 +41,5 @@ public sealed partial record Outline
     }
 
     /// <summary>The same outline with its outer contours running clockwise as seen.</summary>
-    private Outline Clockwise() => SignedArea >= 0 ? this : new([.. Contours.Select(c => c.Reverse())]);
+    internal Outline Clockwise() => SignedArea >= 0 ? this : new([.. Contours.Select(c => c.Reverse())]);
 }

@@ -129,7 +129,7 @@ internal static class ClauseMistakes
         : cursor.File.Opening switch
         {
             "stash" => "A paper takes clauses such as 3 sheets, trim 1/4 bottom, upright, front dots navy, weight 216 gsm or price 0.99.",
-            "batch" => "A batch takes clauses such as 24 cards, spare 1, back, upright, kerf 1/32 or blanks 1/8.",
+            "batch" => "A batch takes clauses such as 24 cards, spare 1, back, upright, kerf 1/32, blanks 1/8 or hollow.",
             _ => "Clauses start with words such as of, fold, landscape, left, top, raised, turn or in a row.",
         };
 }

@@ -159,6 +159,7 @@ internal static class ClauseReader
                 ? new MeasureClause(token.Text.ToLowerInvariant(), measure.Value, default) : null,
             "blanks" => cursor.TakeWord("exact") ? new MeasureClause("blanks", Length.Zero, default)
                 : cursor.Length("Write blanks 1/8 or blanks exact.") is { } grid ? new MeasureClause("blanks", grid.Value, default) : null,
+            "hollow" => ReadHollow(cursor),
             "lines" => cursor.Length("Write lines 5/16 apart.") is { } apart && Word(cursor, "apart", "lines 5/16 apart")
                 ? new LinesApartClause(apart.Value, default) : null,
             "file" => cursor.Quoted("Write file \"boat.svg\".") is { } file ? new FileClause(file, default) : null,
@@ -262,6 +263,28 @@ internal static class ClauseReader
         }
 
         return cursor.Length("Write on foam 2 mm.") is { } height ? new(height.Value, default) : null;
+    }
+
+    private static MeasureClause? ReadHollow(Cursor cursor)
+    {
+        var written = cursor.Current;
+        if (written.Kind != TokenKind.Number)
+        {
+            return new("hollow", Length.Zero, default);
+        }
+
+        if (cursor.Length("Write hollow, or hollow 1/4.") is not { } margin)
+        {
+            return null;
+        }
+
+        if (margin.Value > Length.Zero)
+        {
+            return new("hollow", margin.Value, default);
+        }
+
+        cursor.Fail(FindingCatalogue.BadNumber, written.Span, "A margin of 0 leaves no room for glue.", "Write hollow, or hollow 1/4.");
+        return null;
     }
 
     private static TuckedClause? ReadTucked(Cursor cursor)

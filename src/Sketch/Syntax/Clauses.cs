@@ -101,9 +101,13 @@ public enum ArrangementKind
 
     /// <summary>Rows with a given number of copies across.</summary>
     Grid,
+
+    /// <summary>The same, but every second row is half a copy further to the right and fits between the copies above it.</summary>
+    Honeycomb,
 }
 
-/// <summary><c>in a row</c>, <c>in a grid 2 x 3</c> (across x down; down is null when omitted).</summary>
+/// <summary><c>in a row</c>, <c>in a grid 2 x 3</c> (across x down; down is null when omitted),
+/// <c>in a honeycomb 4 across</c>.</summary>
 public sealed record ArrangeClause(ArrangementKind Arrangement, int Across, int? Down, TextSpan Span) : Clause(Span);
 
 /// <summary><c>gap 1/16</c>, <c>gap 1/8 x 1/4</c>.</summary>
@@ -153,7 +157,7 @@ public sealed record SwallowtailClause(bool Left, bool Right, TextSpan Span) : C
 
 /// <summary>
 /// A length with a word of its own: <c>corners</c>, <c>notch</c>, <c>letters</c>, <c>flap</c>, <c>thick</c>, <c>kerf</c>, <c>tails</c>,
-/// <c>blanks</c> (zero for <c>blanks exact</c>).
+/// <c>blanks</c> (zero for <c>blanks exact</c>), <c>hollow</c> (zero for <c>hollow</c> without a margin).
 /// </summary>
 public sealed record MeasureClause(string Word, Length Amount, TextSpan Span) : Clause(Span);
 

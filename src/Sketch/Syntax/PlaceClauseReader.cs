@@ -10,7 +10,7 @@ internal static class PlaceClauseReader
 {
     public static Clause? ReadIn(Cursor cursor)
     {
-        const string hint = "Write in a row, in a column, in a grid 2 across, or in turn.";
+        const string hint = "Write in a row, in a column, in a grid 2 across, in a honeycomb 4 across, or in turn.";
         if (cursor.TakeWord("turn"))
         {
             return new TakeTurnsClause(false, default);
@@ -53,25 +53,34 @@ internal static class PlaceClauseReader
             return new ArrangeClause(ArrangementKind.Column, 0, null, default);
         }
 
-        if (!cursor.TakeWord("grid"))
+        if (cursor.TakeWord("grid"))
         {
-            cursor.MissingWord("row, column or grid", hint, "row", "column", "grid");
-            return null;
+            return ReadRows(cursor, ArrangementKind.Grid, "in a grid");
         }
 
-        if (cursor.Copies("how many across", "Write in a grid 2 across, or in a grid 2 x 3.") is not { IsCorrected: false } across)
+        if (cursor.TakeWord("honeycomb"))
+        {
+            return ReadRows(cursor, ArrangementKind.Honeycomb, "in a honeycomb");
+        }
+
+        cursor.MissingWord("row, column, grid or honeycomb", hint, "row", "column", "grid", "honeycomb");
+        return null;
+    }
+
+    private static ArrangeClause? ReadRows(Cursor cursor, ArrangementKind kind, string words)
+    {
+        if (cursor.Copies("how many across", $"Write {words} 2 across, or {words} 2 x 3.") is not { IsCorrected: false } across)
         {
             return null;
         }
 
         if (cursor.TakeTimes())
         {
-            return cursor.Copies("how many down", "Write in a grid 2 x 3: across and down.") is { IsCorrected: false } down
-                ? new ArrangeClause(ArrangementKind.Grid, across.Value, down.Value, default) : null;
+            return cursor.Copies("how many down", $"Write {words} 2 x 3: across and down.") is { IsCorrected: false } down
+                ? new(kind, across.Value, down.Value, default) : null;
         }
 
-        return ClauseReader.Word(cursor, "across", "in a grid 2 across")
-            ? new ArrangeClause(ArrangementKind.Grid, across.Value, null, default) : null;
+        return ClauseReader.Word(cursor, "across", $"{words} 2 across") ? new(kind, across.Value, null, default) : null;
     }
 
     public static Clause? ReadSided(Cursor cursor, string word)

@@ -58,7 +58,7 @@ public static class Vocabulary
             "on", "shadow", "torn", "wavy", "scalloped", "pointed", "stitched", "scored", "wrap", "tucked", "through", "swallowtail",
             "notch", "corners", "letters", "lines", "file", "font", "lettering", "arched", "spaced", "ranged", "capitals", "fold",
             "landscape", "flap", "front", "back", "upright", "by", "trim", "weight", "thick", "price", "any", "spare", "kerf",
-            "blanks", "tails", "using", "collection", "made");
+            "blanks", "hollow", "tails", "using", "collection", "made");
 
     /// <summary>Words that cannot be names, since a line or a relation could not be distinguished from them.</summary>
     public static readonly FrozenSet<string> NotNames =

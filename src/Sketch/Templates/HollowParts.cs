@@ -13,12 +13,6 @@ namespace Sketch.Templates;
 /// </summary>
 internal static class HollowParts
 {
-    /// <summary>A part smaller than 1/2 in in either direction is not worth cutting out (common practice, no source).</summary>
-    private const double SmallestSide = 12.7;
-
-    // The largest rectangle is accurate to a few thousandths of a millimetre.
-    private const double Crumb = 0.005;
-
     /// <summary>
     /// The hidden parts, in millimetres on the piece's face as if nothing were turned; empty if nothing worth cutting out is hidden.
     /// </summary>
@@ -43,20 +37,6 @@ internal static class HollowParts
             1 => covered[0],
             _ => Outline.Union(covered),
         };
-        return [.. Parts(hidden.Intersect(layer.Outline.Grow(-margin)))
-            .Where(p => IsWorthwhile(p.Bounds))
-            .Select(p => (Part: p, Box: p.LargestRectangleInside()))
-            .Where(f => f.Box is { } box && IsWorthwhile(box.Grow(Crumb)))
-            .Select(f => new FreedPart(f.Part.Contours.Length == 1 ? f.Part : Outline.Rectangle(f.Box!.Value.ToRect()), f.Box!.Value))];
-    }
-
-    private static bool IsWorthwhile(Bounds box) => box is { Width: >= SmallestSide, Height: >= SmallestSide };
-
-    /// <summary>Each outer contour with the holes in it; a hole belongs to the smallest contour around it.</summary>
-    private static IEnumerable<Outline> Parts(Outline outline)
-    {
-        var outer = outline.Contours.Where(c => c.SignedArea > 0).OrderBy(c => c.SignedArea).Select(c => new Outline([c])).ToList();
-        var holes = outline.Contours.Where(c => c.SignedArea < 0).ToLookup(h => outer.FindIndex(o => o.Covers(new([h]))));
-        return outer.Select((o, i) => new Outline([.. o.Contours, .. holes[i]]));
+        return FreedPaper.WorthKeeping(hidden.Intersect(layer.Outline.Grow(-margin)));
     }
 }

@@ -66,6 +66,31 @@ public sealed record FreedPart(Outline Outline, Bounds Reusable)
         Down(Reusable.Height, Length.NanometresPerMillimetre / 1000));
 
     /// <summary>
+    /// Rectangles to cut from the part: the largest, then the largest in what is left of the part, and so on, each rounded down to the
+    /// step by which makers cut.
+    /// </summary>
+    /// <param name="lengths">How lengths are written, with that step.</param>
+    /// <param name="smallest">The shortest side worth keeping.</param>
+    public IEnumerable<Size> Rectangles(LengthFormat lengths, Length smallest)
+    {
+        const int most = 6;
+        var (rest, box) = (Outline, (Bounds?)Reusable);
+        for (var i = 0; i < most && box is { } largest; i++)
+        {
+            var step = lengths.Step.Nanometres;
+            var size = new Size(Down(largest.Width, step), Down(largest.Height, step));
+            if (Length.Min(size.Width, size.Height) < smallest)
+            {
+                yield break;
+            }
+
+            yield return size;
+            rest = rest.Subtract(Shapes.Outline.Rectangle(largest.ToRect()));
+            box = rest.IsEmpty ? null : rest.LargestRectangleInside();
+        }
+    }
+
+    /// <summary>
     /// The size for people, rounded down to whole sixteenths of an inch or millimetres, so that it can be cut from the part.
     /// </summary>
     public string Words(bool isMetric)

@@ -24,6 +24,14 @@ public sealed class BatchReaderTests
     public void The_kerf_is_written_with_the_batch_or_with_its_stash(string text) =>
         Assert.Equal(Length.Inch(0, 1, 32), ReadFile(text).Kerf);
 
+    [Theory]
+    [InlineData("batch \"Lamp day\", hollow\n", 0)]
+    [InlineData("batch \"Lamp day\", hollow 1/2\n", 32)]
+    public void A_batch_may_be_cut_hollow(string text, int of64) => Assert.Equal(Length.Inch(0, of64, 64), ReadFile(text).Hollow);
+
+    [Fact]
+    public void A_batch_is_not_cut_hollow_unless_it_says_so() => Assert.Null(Read("").Hollow);
+
     [Fact]
     public void A_trimmer_removes_nothing_where_no_kerf_is_written() => Assert.Equal(Length.Zero, Read("").Kerf);
 

@@ -116,4 +116,21 @@ public sealed class HollowPartsTests
 
     [Fact]
     public void The_base_is_never_hollow() => Assert.Empty(Piece("  sky: panel 3 x 4, of blue\n", "base").Freed);
+
+    [Fact]
+    public void A_part_gives_its_largest_rectangle_and_then_the_largest_of_the_rest()
+    {
+        // An L of two bars, 40 x 100 and 30 x 30 beside its foot.
+        var bars = Drawn.Polygon(new(0, 0), new(40, 0), new(40, 70), new(70, 70), new(70, 100), new(0, 100));
+        var part = new FreedPart(bars, bars.LargestRectangleInside()!.Value);
+        Assert.Equal([new(Length.Millimetre(40), Length.Millimetre(100)), new Size(Length.Millimetre(30), Length.Millimetre(30))],
+            part.Rectangles(new(true), Length.Millimetre(13)));
+    }
+
+    [Fact]
+    public void Rectangles_too_small_to_keep_are_left_out()
+    {
+        var bar = Drawn.Rectangle(0, 0, 100, 12.5);
+        Assert.Empty(new FreedPart(bar, bar.Bounds).Rectangles(new(true), Length.Millimetre(13)));
+    }
 }
