@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Stashes;
@@ -9,7 +10,7 @@ namespace Sketch.Planning.Post;
 /// <summary>
 /// A card in its envelope, as a postal service measures it. The thickness adds all layers of the base, the highest stack of each face
 /// and two layers of envelope; the least thickness has no stack under another. The weight is that of the envelope and of all paper, from
-/// grammage and the area that is really there; foam, gems, glue and ink are not weighed.
+/// grammage and the area that is really there, and of foam, glue and what is ready-made by common practice; ink is not weighed.
 /// </summary>
 /// <param name="EnvelopeName">The name of the envelope's size; null where it has none.</param>
 /// <param name="Envelope">The size of the envelope.</param>
@@ -26,7 +27,15 @@ public sealed record PostalItem(string? EnvelopeName, Size Envelope, Spread Thic
     // The paper of an envelope with its flaps, in areas of its front (assumption).
     private const double EnvelopeSheet = 2.3;
 
+    private const int MostRemedies = 20;
+
     private static readonly Spread Tape = new(0.05, 0.15);
+
+    /// <summary>The usual thickness of what is ready-made and flat, in millimetres.</summary>
+    internal static double TapeThickness => (Tape.Low + Tape.High) / 2;
+
+    /// <summary>What would make it flatter, the least change first, each with the greatest thickness that it leaves.</summary>
+    public ImmutableArray<(string How, double Thickness)> Remedies { get; init; } = [];
 
     /// <summary>The card in the envelope that its file names, else in the usual one; null if no envelope of that size is known.</summary>
     /// <param name="card">The card in the papers of the batch.</param>
@@ -44,9 +53,36 @@ public sealed record PostalItem(string? EnvelopeName, Size Envelope, Spread Thic
         return new(
             face is null ? usual!.Name : face.SizeName, size,
             ThicknessOf(card, stash) + (SheetMeasures.Envelope.Thickness * 2),
-            PaperWeightOf(card, stash) + (SheetMeasures.Envelope.Grammage * sheet),
-            card.Pieces.Any(p => IsOfCard(p) && (p.Foam > Length.Zero || ReadyMadeThickness(p) >= LeastBump)));
+            PaperWeightOf(card, stash) + TrimmingWeight.Of(card) + (SheetMeasures.Envelope.Grammage * sheet),
+            card.Pieces.Any(IsBump))
+        {
+            Remedies = [.. RemediesOf(card).Take(MostRemedies)
+                .Select(r => (r.How, (ThicknessOf(r.Card, stash) + (SheetMeasures.Envelope.Thickness * 2)).High))],
+        };
     }
+
+    // First each line with foam or a thick thing, then all foam, then all of both.
+    private static IEnumerable<(string How, LaidOutCard Card)> RemediesOf(LaidOutCard card)
+    {
+        foreach (var line in card.Pieces.Where(IsBump).GroupBy(p => p.Location).Take(MostRemedies - 2))
+        {
+            var piece = line.First();
+            yield return (piece.Foam > Length.Zero ? $"glue {piece.Path.Name} flat, without foam" : $"leave out {piece.Path.Name}",
+                Without(card, p => p.Location == line.Key));
+        }
+
+        yield return ("glue all pieces flat, without foam", Without(card, p => p.Foam > Length.Zero));
+        yield return ("glue all pieces flat and leave out what is thick", Without(card, IsBump));
+    }
+
+    private static LaidOutCard Without(LaidOutCard card, Func<Piece, bool> which) => card with
+    {
+        Pieces = [.. card.Pieces.Select(p => !which(p) ? p
+            : p.Foam > Length.Zero ? p with { Foam = Length.Zero } : p with { Kind = PieceKind.Group })],
+    };
+
+    private static bool IsBump(Piece piece) =>
+        IsOfCard(piece) && (piece.Foam > Length.Zero || ReadyMadeThickness(piece) >= LeastBump);
 
     /// <summary>The thickness of the closed card in millimetres, without its envelope.</summary>
     internal static Spread ThicknessOf(LaidOutCard card, Stash? stash)
@@ -88,7 +124,7 @@ public sealed record PostalItem(string? EnvelopeName, Size Envelope, Spread Thic
     private static Length ReadyMadeThickness(Piece piece) =>
         piece.Matter == PieceMatter.Ready ? piece.Kind.Traits.ThicknessAt(piece.Box.Size) : Length.Zero;
 
-    private static bool IsOfCard(Piece piece) =>
+    internal static bool IsOfCard(Piece piece) =>
         piece.Matter != PieceMatter.Unseen && piece.Face is not (FaceKind.Envelope or FaceKind.EnvelopeBack);
 
     private static double Area(Size size) => size.Width.Millimetres * size.Height.Millimetres;

@@ -44,12 +44,13 @@ public sealed record PostalVerdict(string Service, string Class, ImmutableArray<
             .. of.AgainstSize(item.Envelope),
             of.Thickness.To is { } most && thickness.High > most
                 ? $"It is {Text(thickness, 1)} mm thick, and a {of.Class} at most {LetterClass.Text(most)} mm: "
-                    + $"make it {Up(thickness.High - most)} mm flatter."
+                    + Flatter(item, most)
                 : of.Thickness.From is { } least && thickness.Low < least
                     ? $"It may be only {LetterClass.Text(thickness.Low)} mm thick, and a {of.Class} is at least "
                         + $"{LetterClass.Text(least)} mm." : null,
             of.WeightTo is { } heaviest && weight.High > heaviest
-                ? $"It weighs {Text(weight, 1)} g, and a {of.Class} at most {LetterClass.Text(heaviest)} g: use lighter papers." : null,
+                ? $"It weighs {Text(weight, 1)} g, and a {of.Class} at most {LetterClass.Text(heaviest)} g: "
+                    + $"use papers that are {Up(weight.High - heaviest)} g lighter together." : null,
             of.IsRatioSurcharged ? null : of.AgainstRatio(item.Envelope),
         ];
         return all.OfType<string>();
@@ -57,6 +58,14 @@ public sealed record PostalVerdict(string Service, string Class, ImmutableArray<
 
     private static string Text(Spread spread, int decimals) =>
         $"{LetterClass.Text(spread.Low, decimals)} to {LetterClass.Text(spread.High, decimals)}";
+
+    private static string Flatter(PostalItem item, double most)
+    {
+        var flatter = $"make it {Up(item.Thickness.High - most)} mm flatter";
+        return item.Remedies.FirstOrDefault(r => r.Thickness <= most) is { How: not null } remedy
+            ? $"{flatter}, or {remedy.How}: then it is at most {LetterClass.Text(Math.Ceiling(remedy.Thickness * 10) / 10, 1)} mm."
+            : $"{flatter}.";
+    }
 
     private static string Up(double measure) => LetterClass.Text(Math.Ceiling(measure * 10) / 10, 1);
 }

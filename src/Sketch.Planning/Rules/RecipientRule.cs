@@ -27,6 +27,10 @@ internal static partial class RecipientRule
             ["no glitter"] = card => Papers(card, p => IsCalled(p, "glitter")),
             ["no foil"] = card => Papers(card, p => p.Look.Pattern == PaperPattern.Foil || IsCalled(p, "foil"))
                 .Concat(card.Pieces.Where(p => p.Kind == PieceKind.Line).Select(p => new Breach("a foil line", p))),
+            ["no pins"] = card => Named(card, Pins()).Concat(OfKind(card, PieceKind.Brad)),
+            ["no staples"] = card => Named(card, Pins()),
+            ["no pins or staples"] = card => Named(card, Pins()).Concat(OfKind(card, PieceKind.Brad)),
+            ["no scent"] = card => Named(card, Scents()),
             ["no small parts"] = card => card.Pieces.Where(p => p.Kind.Traits.IsSmallPart).Select(p => new Breach($"a {p.Kind.Name}", p)),
         }.ToImmutableDictionary(StringComparer.OrdinalIgnoreCase);
 
@@ -38,8 +42,18 @@ internal static partial class RecipientRule
         ["no telephone number"] = Telephones(),
     }.ToImmutableDictionary(StringComparer.OrdinalIgnoreCase);
 
+    // Who is named is known, but not who else a text means, so these are ticked as well.
+    private static readonly ImmutableHashSet<string> OfNames =
+        ImmutableHashSet.Create(StringComparer.OrdinalIgnoreCase, "first names only", "no surname", "no surnames");
+
     /// <summary>The rules with fixed words, to suggest one for a misspelt one.</summary>
-    public static IEnumerable<string> Known => OfPieces.Keys.Concat(OfWords.Keys);
+    public static IEnumerable<string> Known => OfPieces.Keys.Concat(OfWords.Keys).Concat(OfNames);
+
+    /// <summary>Whether a rule allows no surnames, so that the names of the batch are checked.</summary>
+    public static bool IsAboutNames(string rule) => OfNames.Contains(rule);
+
+    /// <summary>Whether a name has more than a first name.</summary>
+    public static bool HasSurname(string name) => name.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length > 1;
 
     /// <summary>Whether a rule is checked, so that it need not be ticked.</summary>
     public static bool IsChecked(string rule) => OfPieces.ContainsKey(rule) || OfWords.ContainsKey(rule)
@@ -90,6 +104,21 @@ internal static partial class RecipientRule
         .Select(p => new Breach($"{p.Paint.Paper ?? p.Paint.Role}", p))
         .Concat(isSo(card.Base.Paint) ? [new Breach($"a base of {card.Base.Paint.Paper ?? card.Base.Paint.Role}", null)] : []);
 
+    private static IEnumerable<Breach> OfKind(LaidOutCard card, PieceKind kind) =>
+        card.Pieces.Where(p => p.Kind == kind).Select(p => new Breach($"a {p.Kind.Name}", p));
+
+    private static IEnumerable<Breach> Named(LaidOutCard card, Regex word)
+    {
+        foreach (var piece in card.Pieces)
+        {
+            string?[] names = [piece.Paint.Paper, piece.Paint.Role, piece.Path.Name];
+            if (names.FirstOrDefault(n => n is not null && word.IsMatch(n)) is { } name)
+            {
+                yield return new(name, piece);
+            }
+        }
+    }
+
     private static bool IsCalled(Paint paint, string word) =>
         $"{paint.Paper} {paint.Role}".Contains(word, StringComparison.OrdinalIgnoreCase);
 
@@ -110,6 +139,12 @@ internal static partial class RecipientRule
 
     [GeneratedRegex(@"(?<!\d)\+?\(?\d[\d ()./-]{6,}\d")]
     private static partial Regex Telephones();
+
+    [GeneratedRegex(@"(^|[-_])(pins?|staples?|needles?)($|[-_\d])", RegexOptions.IgnoreCase)]
+    private static partial Regex Pins();
+
+    [GeneratedRegex("scent|perfume|potpourri|incense", RegexOptions.IgnoreCase)]
+    private static partial Regex Scents();
 
     [GeneratedRegex(@"^at most (\d+(?:\.\d+)?) x (\d+(?:\.\d+)?) (?<unit>in|mm)$", RegexOptions.IgnoreCase)]
     private static partial Regex LargestSize();

@@ -15,7 +15,8 @@ internal static class RuleFindings
     /// <summary>Adds a warning for each rule that a card breaks, at its piece, else at the line of the batch.</summary>
     public static void Report(BatchFiles files, FindingBag findings)
     {
-        foreach (var rule in files.Batch.RuleSets.SelectMany(s => s.Rules).Where(r => !RecipientRule.IsChecked(r.Text)))
+        foreach (var rule in files.Batch.RuleSets.SelectMany(s => s.Rules)
+            .Where(r => !RecipientRule.IsChecked(r.Text) && !RecipientRule.IsAboutNames(r.Text)))
         {
             if (Nearest.Find(rule.Text, RecipientRule.Known) is { } near)
             {
@@ -30,6 +31,7 @@ internal static class RuleFindings
         {
             foreach (var rule in files.Batch.RulesOf(recipient))
             {
+                Names(files, recipient, rule.Text, findings);
                 foreach (var design in files.Designs.Where(d => Batch.Gets(recipient, d.Order)))
                 {
                     var messages = MessagesOf(files, design, recipient);
@@ -43,6 +45,34 @@ internal static class RuleFindings
                         }
                     }
                 }
+            }
+        }
+    }
+
+    // Names that the batch knows: those of its list, and those of its makers where words or a message have them.
+    private static void Names(BatchFiles files, Recipients recipient, string rule, FindingBag findings)
+    {
+        if (!RecipientRule.IsAboutNames(rule))
+        {
+            return;
+        }
+
+        foreach (var person in files.PeopleOf(recipient).Where(p => RecipientRule.HasSurname(p.Name)))
+        {
+            findings.Add(FindingCatalogue.RuleBroken, person.Location,
+                $"\"{person.Name}\" is more than a first name, and \"{recipient.Whom}\" asks for: {rule}.",
+                "Write the first name alone, or ask first: the recipient's own word holds.");
+        }
+
+        foreach (var design in files.Designs.Where(d => Batch.Gets(recipient, d.Order)))
+        {
+            var words = design.Card.Pieces.Select(p => p.Words?.Text).OfType<string>()
+                .Concat(MessagesOf(files, design, recipient)).ToList();
+            foreach (var maker in files.Batch.MakerNames.Where(m => RecipientRule.HasSurname(m)
+                && words.Exists(w => w.Contains(m, StringComparison.OrdinalIgnoreCase))))
+            {
+                findings.Add(FindingCatalogue.RuleBroken, design.MessageFor(recipient)?.Location ?? design.Order.Location,
+                    $"\"{design.Card.Title}\" is signed \"{maker}\", and \"{recipient.Whom}\" asks for: {rule}.", Guidance);
             }
         }
     }

@@ -19,7 +19,8 @@ internal static class PostSection
         }
 
         var sentences = ImmutableArray.CreateBuilder<string>();
-        sentences.Add("Estimates; foam, gems, glue and ink are not weighed. Postal limits are guidance, last checked "
+        sentences.Add("Estimates; foam, glue and what is ready-made are weighed by common practice, ink is not. "
+            + "Postal limits are guidance, last checked "
             + $"{string.Join(", ", files.LetterClasses.Select(c => c.Checked).Distinct())}: the local post office decides.");
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
         foreach (var (title, item) in items)

@@ -1,5 +1,6 @@
 using Sketch.Planning.Post;
 using Sketch.Stashes;
+using Sketch.Stationery;
 using Sketch.Text;
 using Xunit;
 
@@ -94,5 +95,48 @@ public class PostalItemTests
             "cardstock white: letter, 9 sheets, weight 200 gsm, thick 0.3 mm\n").Thickness);
         Assert.Equal(new Spread(0.4, 0.64), Of("base A2, fold left, of white\n", "cardstock white: letter, 9 sheets, weight 200 gsm\n")
             .Thickness);
+    }
+
+    private static Spread Trimmings(string front)
+    {
+        const string Bare = "base A2, fold left, of white\n";
+        const string Stock = "cardstock white: letter, 9 sheets, thick 0.25 mm, weight 80 lb cover\n";
+        var (with, without) = (Of($"{Bare}front\n  {front}\n", Stock).Item.Weight, Of(Bare, Stock).Item.Weight);
+        return new(with.Low - without.Low, with.High - without.High);
+    }
+
+    // A button of 1/2 in and 2 mm has 253 mm3; a gem of 1/4 in and 3.175 mm has 101 mm3. Densities are common practice, no source.
+    [Theory]
+    [InlineData("button 1/2, of red", 253.4)]
+    [InlineData("gem 1/4, of red", 100.5)]
+    public void What_is_hard_weighs_between_half_and_two_point_six_grams_for_each_cubic_centimetre(string piece, double cubicMillimetres)
+    {
+        var weight = Trimmings(piece);
+        Assert.Equal(cubicMillimetres * 0.0005, weight.Low, 2);
+        Assert.Equal(cubicMillimetres * 0.0026, weight.High, 2);
+    }
+
+    [Fact]
+    public void Foam_weighs_more_the_higher_it_is() =>
+        Assert.True(Trimmings("star 1, of white, raised 4 mm").High > Trimmings("star 1, of white, raised 2 mm").High);
+
+    // The strips of glue under a square inch are 1 in long or longer and 1/4 in wide; thick tape is 200 g/m2.
+    [Fact]
+    public void Glue_weighs_next_to_nothing_or_as_much_as_thick_tape()
+    {
+        var paper = 25.4 * 25.4 * 216.33e-6;
+        var weight = Trimmings("square 1, of white");
+        Assert.Equal(paper, weight.Low, 2);
+        Assert.InRange(weight.High - weight.Low, 25.4 * 6.35 * 200e-6, 25.4 * 25.4 * 200e-6);
+    }
+
+    [Fact]
+    public void A_card_that_is_too_thick_names_the_least_change_that_keeps_it_a_letter()
+    {
+        var (item, _, _) = Of(
+            "base A2, fold left, of white\nfront\n  lamp: star 2, of white, raised 4 mm\n  knob: button 1/2, lower left 1/4, of red\n",
+            "cardstock white: letter, 9 sheets, thick 0.25 mm, weight 80 lb cover\n");
+        var reason = PostalVerdict.Of(item, LetterClass.Known).Single(v => v.Service == "Royal Mail").Reasons[0];
+        Assert.Contains("or glue lamp flat, without foam: then it is at most", reason, StringComparison.Ordinal);
     }
 }

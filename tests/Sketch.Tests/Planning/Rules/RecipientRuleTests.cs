@@ -20,6 +20,10 @@ public class RecipientRuleTests
     [InlineData("no small parts", "    dot 1/8, of red\n", "a dot")]
     [InlineData("no small parts", "    brad 1/4, of red\n", "a brad")]
     [InlineData("no small parts", "    button 1/2, of red\n", "a button")]
+    [InlineData("no pins or staples", "    brad 1/4, of red\n", "a brad")]
+    [InlineData("no pins", "    brooch-pin: star 1, of navy\n", "brooch-pin")]
+    [InlineData("no staples", "    strip 1 x 1/2, of staple-tape\n", "staple-tape")]
+    [InlineData("no scent", "    panel 1 x 1, of scented-paper\n", "scented-paper")]
     [InlineData("no date", "    text \"June 2026\"\n", "the words \"June 2026\"")]
     [InlineData("avoid bless, prayer", "    text \"Bless you\"\n", "the words \"Bless you\"")]
     [InlineData("at most 2 mm thick", "    star 1, of navy, raised 2 mm\n", "a thickness")]
@@ -44,6 +48,35 @@ public class RecipientRuleTests
         var finding = Plan(rule, message: message).Single("SK725");
         Assert.Equal(("day.batch", 7), (finding.Location.Source.Path, finding.Location.Start.Line));
     }
+
+    [Theory]
+    [InlineData("no pins", "    pinstripe: star 1, of navy\n")]
+    [InlineData("no staples", "    brad 1/4, of red\n")]
+    public void Other_things_keep_the_rule(string rule, string piece) =>
+        Assert.DoesNotContain(Plan(rule, piece).Findings, f => f.Code == "SK725");
+
+    private static PlanRun Named(string rule, string message = "Ahoy") => PlanRun.Of(
+        "batch \"Day\"\nstash \"shelf.stash\"\nmakers \"Ann Lee\"\nrules \"Home\"\n"
+            + $"  rule \"{rule}\"\nfor \"Ward\", 2 cards\n  rules \"Home\"\n  names \"names.csv\"\n"
+            + $"make 2 of \"gull.card\"\n  message \"{message}\"\n",
+        ("names.csv", "Dora\nEve Hill\n"));
+
+    [Theory]
+    [InlineData("first names only")]
+    [InlineData("no surname")]
+    public void A_surname_in_the_list_of_names_is_reported_at_its_line(string rule)
+    {
+        var finding = Named(rule).Single("SK725");
+        Assert.Equal(("names.csv", 2, 1), (finding.Location.Source.Path, finding.Location.Start.Line, finding.Location.Start.Column));
+    }
+
+    [Fact]
+    public void A_makers_surname_in_a_message_is_reported() => Assert.Contains(Named("no surname", "With love, Ann Lee").Findings,
+        f => f.Message == "\"Gull\" is signed \"Ann Lee\", and \"Ward\" asks for: no surname.");
+
+    [Fact]
+    public void A_rule_about_names_is_also_printed_to_tick() => Assert.Contains("[  ] Ward: first names only",
+        Named("first names only").Summary.Sections.Single(s => s.Heading == "Rules of those who receive").Sentences);
 
     [Theory]
     [InlineData("no date", "You may march with 12 keepers")]
