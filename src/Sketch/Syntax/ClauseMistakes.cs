@@ -65,8 +65,15 @@ internal static class ClauseMistakes
     public static bool ReportLyingOn(Cursor cursor)
     {
         var at = cursor.Current.Is("top") && cursor.Next.Is("of") ? 2 : 0;
-        at += cursor.Peek(at).Is("the") ? 1 : 0;
+        at += cursor.Peek(at).Is("the") || cursor.Peek(at).Is("a") || cursor.Peek(at).Is("an") ? 1 : 0;
         var under = cursor.Peek(at);
+        if (under.Is("arc") || under.Is("arch") || under.Is("curve") || (at > 0 && under.Is("circle")))
+        {
+            cursor.Fail(FindingCatalogue.UnknownClause, TextSpan.Cover(cursor.Previous.Span, under.Span), "Words are bent by one clause.",
+                under.Is("circle") ? "Write on circle 2, its diameter." : "Write arched 60, the degrees of a circle that the words cover.");
+            return true;
+        }
+
         if (under.Kind != TokenKind.Word || cursor.Current.Is("foam")
             || cursor.Meant(FindingCatalogue.Expected, under, ["foam"]) is not null)
         {
@@ -97,6 +104,14 @@ internal static class ClauseMistakes
             own is null ? $"Write {lettering}." : $"Remove it here, and write {lettering}.", own is null ? lettering : null);
     }
 
+    /// <summary>Reports a kind of lettering that is named as a font: <c>font script</c>.</summary>
+    public static Clause? ReportKindOfLettering(Cursor cursor, Token font, LetteringKind kind)
+    {
+        cursor.Fail(FindingCatalogue.Expected, TextSpan.Cover(font.Span, cursor.Current.Span), $"'{kind.Word}' is a kind of lettering.",
+            $"Write lettering {kind.Word}.", $"lettering {kind.Word}");
+        return null;
+    }
+
     public static Clause? UnknownClause(Cursor cursor, Token token, PieceHead? head)
     {
         if (LetteringReader.IsStyle(token))
@@ -109,6 +124,30 @@ internal static class ClauseMistakes
         {
             cursor.Fail(FindingCatalogue.UnknownClause, token.Span, "A paper or colour follows the word of.",
                 $"Write of {token.Text} {cursor.Current.Text}.", $"of {token.Text}");
+            return null;
+        }
+
+        if (EverydayTurns.HintFor(cursor.File.Opening ?? "card", token.Text, cursor.Current.Text) is { } turn)
+        {
+            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' does not start a clause.", turn);
+            return null;
+        }
+
+        // A colour is likelier than a word that is spelled like one.
+        if (cursor.File.Opening == "card" && head is not null && ColourWords.TryGet(token.Text, out _)
+            && (cursor.Current.Kind is TokenKind.Comma or TokenKind.End || Array.Exists(PaintReader.Nouns, cursor.Current.Is)))
+        {
+            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, "A paper or colour follows the word of.",
+                cursor.After("of") is null ? $"Write of {token.Text}."
+                    : $"One piece has one paper; only copies take turns, as in 3 star 1, of red and {token.Text}, in turn.",
+                cursor.LacksPaper ? $"of {token.Text}" : null);
+            return null;
+        }
+
+        if (head is not null && LetteringKinds.Find(token.Text) is { Word: not ("plain" or "rounded") } lettering)
+        {
+            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' is a kind of lettering.",
+                $"Write lettering {lettering.Word}.", $"lettering {lettering.Word}");
             return null;
         }
 

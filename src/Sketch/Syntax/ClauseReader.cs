@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Kinds;
+using Sketch.Lettering;
 using Sketch.Shapes;
 using Sketch.Stationery;
 using Sketch.Text;
@@ -163,6 +164,8 @@ internal static class ClauseReader
             "lines" => cursor.Length("Write lines 5/16 apart.") is { } apart && Word(cursor, "apart", "lines 5/16 apart")
                 ? new LinesApartClause(apart.Value, default) : null,
             "file" => cursor.Quoted("Write file \"boat.svg\".") is { } file ? new FileClause(file, default) : null,
+            "font" when cursor.Current.Kind == TokenKind.Word && LetteringKinds.Find(cursor.Current.Text) is { } named =>
+                ClauseMistakes.ReportKindOfLettering(cursor, token, named),
             "font" => cursor.Quoted("Write font \"Lighthouse.ttf\".") is { } font ? new FontClause(font, default) : null,
             "arched" => LetteringReader.ReadArched(cursor),
             "spaced" => LetteringReader.ReadSpaced(cursor),
@@ -202,6 +205,8 @@ internal static class ClauseReader
     private static EdgeCutClause? ReadEdgeCut(Cursor cursor, EdgeForm form)
     {
         var edge = cursor.TakeEdge();
+        // As people say it: torn edges, torn bottom edge.
+        _ = cursor.TakeWord("edge") || cursor.TakeWord("edges");
         if (cursor.Current.Kind != TokenKind.Number)
         {
             return new(form, edge, null, default);
@@ -256,6 +261,8 @@ internal static class ClauseReader
         {
             return null;
         }
+
+        _ = cursor.TakeWord("tape") || cursor.TakeWord("pads") || cursor.TakeWord("squares");
 
         if (cursor.Current.Kind != TokenKind.Number)
         {

@@ -24,8 +24,8 @@ internal static class LetteringReader
         var first = cursor.Current;
         if (first.Kind != TokenKind.Word || LetteringKinds.Find(first.Text) is not { } kind)
         {
-            cursor.MissingWord("a kind of lettering",
-                $"Write one of {string.Join(", ", LetteringKinds.All.Select(k => k.Word))}, as in lettering script bold.",
+            cursor.MissingWord("a kind of lettering", IsStyle(first) ? $"Write lettering plain {first.Text.ToLowerInvariant()}."
+                : $"Write one of {string.Join(", ", LetteringKinds.All.Select(k => k.Word))}, as in lettering script bold.",
                 [.. LetteringKinds.All.Select(k => k.Word)]);
             return null;
         }
@@ -77,7 +77,7 @@ internal static class LetteringReader
     /// <summary>Reads <c>spaced 20 percent</c>.</summary>
     public static SpacedClause? ReadSpaced(Cursor cursor)
     {
-        const string hint = "Write spaced 20 percent, a part of the height of the letters.";
+        const string hint = "Write spaced 20 percent for letters, a part of their height; copies take gap 1/8 or spread.";
         if (Number(cursor, "a part of the letter height", hint) is not { } number)
         {
             return null;

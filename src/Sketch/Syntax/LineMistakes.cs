@@ -32,6 +32,9 @@ internal static class LineMistakes
             // A title stands only in the first line.
             _ => ([.. Vocabulary.CardLines.Where(w => w != "card")], cursor.Current.Text.ToLowerInvariant() switch
             {
+                "row" or "column" or "grid" or "honeycomb" =>
+                    "Write a count before the kind, and how the copies stand after its size: 5 pennant 1/2, in a row.",
+                var word when Vocabulary.Counts.TryGetValue(word, out var digits) => $"Write a count in digits: {digits} gem 1/8.",
                 "leave" => "Write leave out and a piece's name.",
                 "add" => "Write add to and a piece's name, with the new pieces indented below.",
                 var word when Vocabulary.ClauseWords.Contains(word) =>
@@ -42,7 +45,8 @@ internal static class LineMistakes
         // Before a size, a kind of piece is likelier than another word that is as close.
         var meant = (cursor.File.Opening == "card" && cursor.Next.Kind == TokenKind.Number
             ? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds) : null)
-            ?? cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, words);
+            ?? (cursor.Current.Is("row") || Vocabulary.Counts.ContainsKey(cursor.Current.Text) ? null
+                : cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, words));
         cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot start with {cursor.Here}.", meant?.Hint ?? hint,
             meant?.Text);
         return new(tokens) { Meant = meant?.Text };
@@ -172,6 +176,20 @@ internal static class LineMistakes
         {
             cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, $"'{paper.Text}' is not a kind of piece.",
                 $"Write {shaped.Word} {kind.Text.ToLowerInvariant()}.", shaped.Word);
+            return new(tokens) { Name = name };
+        }
+
+        if (paper.Is("foam") || paper.Is("puffy") || paper.Is("raised"))
+        {
+            cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, "What lifts a piece is a clause of its line.",
+                $"Write {kind.Text.ToLowerInvariant()} 1, on foam.");
+            return new(tokens) { Name = name };
+        }
+
+        if (EverydayWords.Meant(paper.Text, Vocabulary.Kinds).Contains(kind.Text, StringComparer.OrdinalIgnoreCase))
+        {
+            cursor.Fail(FindingCatalogue.UnknownLine, TextSpan.Cover(paper.Span, kind.Span), "One word names a kind of piece.",
+                $"Write {kind.Text.ToLowerInvariant()}.", kind.Text.ToLowerInvariant());
             return new(tokens) { Name = name };
         }
 

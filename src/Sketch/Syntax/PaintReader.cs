@@ -11,6 +11,9 @@ internal static class PaintReader
     /// <summary>The most words of a colour name: <c>light golden rod yellow</c>.</summary>
     private const int MostWords = 4;
 
+    /// <summary>Nouns that people add to a colour.</summary>
+    public static readonly string[] Nouns = ["cardstock", "card", "paper", "foil"];
+
     /// <summary>One paper, where no other paper follows immediately.</summary>
     public static PaintSyntax? ReadPaint(Cursor cursor)
     {
@@ -27,7 +30,20 @@ internal static class PaintReader
             return null;
         }
 
+        TakeNoun(cursor, paint);
         return paint;
+    }
+
+    /// <summary>
+    /// Takes the noun that people add to a colour and that changes nothing: <c>red cardstock</c>, <c>white paper</c>, and foil after a
+    /// metal, which is foil anyway.
+    /// </summary>
+    private static void TakeNoun(Cursor cursor, PaintSyntax paint)
+    {
+        if (!paint.IsHex && ColourWords.TryGet(paint.Text, out var look) && cursor.Next.Kind is TokenKind.Comma or TokenKind.End)
+        {
+            _ = Array.Exists(Nouns, noun => (noun != "foil" || look.Pattern == PaperPattern.Foil) && cursor.TakeWord(noun));
+        }
     }
 
     /// <summary>How to write a colour that two words describe: <c>pale teal</c>, <c>navy blue</c>; null where they describe none.</summary>

@@ -38,6 +38,12 @@ internal static class PlaceClauseReader
             return null;
         }
 
+        if (cursor.Current.Kind == TokenKind.Number || cursor.Current.Is("rows") || cursor.Current.Is("columns"))
+        {
+            cursor.Missing("the word a", "Write in a grid 2 across, or in a grid 2 x 3: across and down.");
+            return null;
+        }
+
         if (!ClauseReader.Word(cursor, "a", "in a row"))
         {
             return null;

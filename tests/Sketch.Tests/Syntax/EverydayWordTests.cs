@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Lettering;
 using Sketch.Syntax;
 using Sketch.Text;
 using Xunit;
@@ -20,6 +21,19 @@ public sealed class EverydayWordTests
     [InlineData("border 1/4", "frame")]
     [InlineData("label 1", "tag")]
     [InlineData("decal 1", "sticker")]
+    [InlineData("belly 3 x 1/2", "strip")]
+    [InlineData("overlay 3 x 3", "panel")]
+    [InlineData("garland 1", "pennant")]
+    [InlineData("gemstone 1/8", "gem")]
+    [InlineData("sunburst 1", "star")]
+    [InlineData("badge 1", "scallop")]
+    [InlineData("bubble 2 x 1", "rounded")]
+    [InlineData("anchor 1", "outline")]
+    [InlineData("phrase \"ahoy\"", "sentiment")]
+    [InlineData("star 1, turned 5", "turn")]
+    [InlineData("text \"ahoy\", cursive", "lettering script")]
+    [InlineData("text \"ahoy\", lettering calligraphy", "formal")]
+    [InlineData("text \"ahoy\", handwritten", "lettering handwriting")]
     [InlineData("flag 2 x 1/2", "banner or pennant")]
     [InlineData("bunting 1", "pennant")]
     [InlineData("spot 1/2", "circle or dot")]
@@ -71,7 +85,8 @@ public sealed class EverydayWordTests
     public void Every_proposal_begins_with_a_word_of_the_language()
     {
         string[] units = ["in", "mm", "cm", "gsm", "lb"];
-        string[] known = [.. Vocabulary.CardLines, .. Vocabulary.ClauseWords, .. units];
+        string[] known =
+            [.. Vocabulary.CardLines, .. Vocabulary.ClauseWords, .. units, .. LetteringKinds.All.Select(k => k.Word), "gate", "z"];
         Assert.All(EverydayWords.All, w => Assert.Contains(w.Meant.Split(' ')[0], known));
     }
 
@@ -109,6 +124,55 @@ public sealed class EverydayWordTests
     {
         var found = Assert.Single(Compile($"{Card}text \"ahoy\", {clause}, of white\n"));
         Assert.Equal(("SK111", $"Remove this clause, and indent the line under {under}."), (found.Code, found.Hint));
+    }
+
+    [Theory]
+    [InlineData("panel 3 x 3, matted in blue", "mat +1/8")]
+    [InlineData("panel 3 x 3, double mat", "mat +1/8")]
+    [InlineData("panel, inset 1/8", "showing 1/8")]
+    [InlineData("panel width 3, of red", "width x height")]
+    [InlineData("star 1, at the top", "upper left 1/4")]
+    [InlineData("star 1, next to sky", "right of sky by 1/8")]
+    [InlineData("star 1, offset 1/4", "shift right 1/8")]
+    [InlineData("4 star 1/2, evenly spaced", "spread")]
+    [InlineData("4 star 1/2, spaced 1/8", "gap 1/8")]
+    [InlineData("4 star 1/2, in 2 rows", "in a grid 2 across")]
+    [InlineData("4 star 1/2, overlapping", "gap -1/8")]
+    [InlineData("panel 3 x 3, embossed", "note \"Emboss the panel.\"")]
+    [InlineData("panel 3 x 3, drop shadow", "shadow 1/16 of navy")]
+    [InlineData("panel 3 x 3, cut out circle 1", "window circle 2")]
+    [InlineData("text \"ahoy\", size 1/4", "letters 1/4")]
+    [InlineData("text \"ahoy\", all caps", "capitals")]
+    [InlineData("text \"ahoy\", navy", "of navy")]
+    [InlineData("text \"ahoy\", font script", "lettering script")]
+    [InlineData("text \"ahoy\", lettering bold", "lettering plain bold")]
+    [InlineData("text \"ahoy\", on an arc", "arched 60")]
+    [InlineData("pennant row 1/2", "5 pennant 1/2, in a row")]
+    [InlineData("row of 5 pennant 1/2", "5 pennant 1/2, in a row")]
+    [InlineData("three gems 1/8", "3 gem 1/8")]
+    [InlineData("washi tape 2 x 1/2", "Write tape")]
+    [InlineData("foam square 1/2", "square 1, on foam")]
+    [InlineData("text \"ahoy\", script", "lettering script")]
+    [InlineData("star 1, red cardstock", "of red")]
+    [InlineData("star 1, of red, blue", "of red and blue, in turn")]
+    [InlineData("fishtail 2 x 1/2", "banner")]
+    public void A_plain_turn_is_answered_with_what_to_type(string line, string typed) =>
+        Assert.Contains(typed, Assert.Single(Compile(Card + line + "\n"), f => f.Code != "SK212").Hint, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("star 1, of red cardstock")]
+    [InlineData("star 1, of white paper")]
+    [InlineData("star 1, of gold foil")]
+    [InlineData("star 1, on foam tape, of red")]
+    [InlineData("panel 3 x 3, torn edges, of red")]
+    [InlineData("panel 3 x 3, torn bottom edge 1/8, of red")]
+    public void A_plain_turn_with_one_meaning_is_accepted(string line) => Assert.Empty(Compile(Card + line + "\n"));
+
+    [Fact]
+    public void Cards_that_are_shared_have_a_number_of_makers()
+    {
+        var found = Assert.Single(Reading.File("batch \"x\"\nfor \"Cliff ward\", 24 cards, shared by 2\n").Findings);
+        Assert.Equal("Write 2 makers.", found.Hint);
     }
 
     [Theory]

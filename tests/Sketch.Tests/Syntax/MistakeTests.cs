@@ -42,8 +42,8 @@ public class MistakeTests
     [Theory]
     [InlineData("star 2, over bottom", "Expected the word of, found the end of the line.", "Write over bottom of pic.")]
     [InlineData("star 2, over pic", "Expected left, right, top or bottom, found 'pic'.", "Write over bottom of pic.")]
-    [InlineData("star 2, in a line", "Expected row, column or grid, found 'line'.",
-        "Write in a row, in a column, in a grid 2 across, or in turn.")]
+    [InlineData("star 2, in a line", "Expected row, column, grid or honeycomb, found 'line'.",
+        "Write in a row, in a column, in a grid 2 across, in a honeycomb 4 across, or in turn.")]
     [InlineData("star 2, shift 1/8", "Expected left, right, up or down, found '1/8'.", "Write shift up 1/8.")]
     [InlineData("star 2, turn left", "Expected a number of degrees after turn left, found the end of the line.",
         "Write turn left 5, in degrees.")]
