@@ -76,7 +76,7 @@ internal sealed class PlanFiles(BatchPlan plan, string stem, string folder, Canc
         using var content = new MemoryStream();
         if (SvgRenderer.WritePdf(pages, plan.Files.Batch.Title, content) is null)
         {
-            Write(name, content.ToArray());
+            Write(name, CompactPdf.Of(content.ToArray()));
         }
     }
 
