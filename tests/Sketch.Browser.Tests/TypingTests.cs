@@ -225,6 +225,13 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task All_kinds_of_lettering_are_offered_before_a_letter_is_typed()
+    {
+        await TypeAt(10, "\nlettering ");
+        await Expect(Page.Locator(".cm-tooltip-autocomplete li .cm-sample path")).ToHaveCountAsync(11);
+    }
+
+    [Fact]
     public async Task Tidying_formats_the_text()
     {
         await TypeAt(10, "\n     heart 3/4 upper right 1/4,of red");

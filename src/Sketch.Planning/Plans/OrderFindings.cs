@@ -32,11 +32,12 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         orders.Shortages(SupplyList.Of(files, book));
     }
 
-    /// <summary>Reports what concerns the recipients: how the cards add up, and their rules and messages.</summary>
+    /// <summary>Reports what concerns the cards: how they add up, rules of recipients, dies and stamps, and messages.</summary>
     public void Recipients()
     {
         CardsAddUp();
         RuleFindings.Report(files, findings);
+        ToolFindings.Report(files, findings);
         MessageFindings.Report(files, findings);
     }
 

@@ -82,7 +82,8 @@ export const theme = EditorView.theme({
   '.cm-message, .cm-hint': { display: 'block' },
   '.cm-hint': { color: quiet },
   '.cm-diagnosticAction': { ...button, margin: '0.4em 0 0 1.5em' },
-  '.cm-tooltip.cm-tooltip-autocomplete > ul': { fontFamily: mono },
+  '.cm-tooltip.cm-tooltip-autocomplete > ul': { fontFamily: mono, maxHeight: '22em' },
+  '.cm-tooltip.cm-tooltip-autocomplete li:has(.cm-sample) .cm-completionLabel': { display: 'inline-block', minWidth: '11ch' },
   '.cm-sample': { height: '1.7em', width: '13em', marginLeft: '0.8em', verticalAlign: 'middle', fill: 'currentColor' },
   '.cm-tooltip.cm-tooltip-autocomplete > ul > li[aria-selected]': { color: ink, backgroundColor: tint(20), outline: `1px solid ${accent}` },
 });

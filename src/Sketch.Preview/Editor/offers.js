@@ -8,11 +8,12 @@ export function offer(words, kind) {
     const line = context.state.doc.lineAt(context.pos);
     const before = context.state.sliceDoc(line.from, context.pos);
     const typed = /[\p{L}\p{N}-]*$/u.exec(before)[0];
-    if (!typed && !context.explicit) return null;
     const lead = before.slice(0, before.length - typed.length);
+    const isLettering = /(?:^|[\s,])lettering\s+$/i.test(lead);
+    // The kinds of lettering are few and are chosen by their look, so they are offered before a letter is typed.
+    if (!typed && !context.explicit && !isLettering) return null;
     if (inQuotesOrComment(lead)) return null;
     const goesOn = line.number > 1 && /,\s*(?:#\s.*)?$/.test(context.state.doc.line(line.number - 1).text);
-    const isLettering = /(?:^|[\s,])lettering\s+$/i.test(lead);
     const options = /(?:^|[\s,])(?:of|ink)\s+$/i.test(lead) ? [...roles(context.state.doc), ...words.papers]
       : isLettering ? words.lettering
       : /,\s*$/.test(lead) || (goesOn && /^\s*$/.test(lead)) ? words.clauses

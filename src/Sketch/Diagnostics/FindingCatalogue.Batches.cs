@@ -74,6 +74,9 @@ public static partial class FindingCatalogue
     /// <summary>A message with a place for a name, for a recipient without names.</summary>
     public static readonly FindingKind NoNames = Warning("SK727", "message without names");
 
+    /// <summary>A die or rubber stamp that does not suit its piece.</summary>
+    public static readonly FindingKind ToolDoesNotFit = Warning("SK728", "die or stamp does not fit its piece");
+
     /// <summary>How the cards add up.</summary>
     public static readonly FindingKind CardsAddUp = Note("SK730", "how the cards add up");
 
