@@ -154,10 +154,10 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
-    public async Task The_booklet_is_a_PDF()
+    public async Task The_workbook_is_a_PDF_with_the_steps_of_each_design()
     {
         await WorkOut();
-        using var pdf = PdfDocument.Open(await Fetched(Page.GetByRole(AriaRole.Link, new() { Name = "Open the booklet (PDF)" })));
+        using var pdf = PdfDocument.Open(await Fetched(Page.GetByRole(AriaRole.Link, new() { Name = "Open the workbook (PDF)" })));
         Assert.True(pdf.NumberOfPages > 0);
     }
 

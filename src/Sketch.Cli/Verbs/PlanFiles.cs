@@ -36,8 +36,7 @@ internal sealed class PlanFiles(BatchPlan plan, string stem, string folder, Canc
         for (var i = 0; i < pages.Work.Length; i++)
         {
             stop.ThrowIfCancellationRequested();
-            // A list that continues on further pages is in the workbook.
-            Write(DiagramName(i, pages.Work[i].Paper), Marked(pages.Sheet(pages.Work[i])[0].Svg));
+            Write(DiagramName(i, pages.Work[i].Paper), Marked(pages.Sheet(pages.Work[i]).Svg));
         }
 
         RemoveOlderDiagrams();

@@ -9,8 +9,6 @@ namespace Sketch.Cutting.Layouts;
 /// </summary>
 internal sealed class LimitedTable
 {
-    // Copies of kinds that are counted in one step when two layouts are joined.
-    private const int CopiesOfStep = 4;
     private const long StepsOfJoin = 3;
 
     private readonly CutPoints _across;
@@ -102,7 +100,7 @@ internal sealed class LimitedTable
                 table.FillCell(i, j);
             }
 
-            work.Spend(table._counted / CopiesOfStep);
+            work.Spend(table._counted);
             table._counted = 0;
         }
 

@@ -10,7 +10,7 @@ namespace Sketch.Cutting.Model;
 public sealed class WorkBudget(long amount, CancellationToken cancellation = default)
 {
     /// <summary>What one problem may take by default.</summary>
-    public const long Usual = 1_000_000_000;
+    public const long Usual = 800_000_000;
 
     private readonly WorkBudget? _whole;
 

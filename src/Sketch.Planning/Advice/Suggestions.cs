@@ -18,6 +18,9 @@ namespace Sketch.Planning.Advice;
 internal sealed class Suggestions
 {
     private const int MostForPaper = 4;
+
+    // Of the largest pieces and of the designs: each takes a plan of its own.
+    private const int MostTries = 8;
     private const int NearestPapers = 3;
     private const int MostExchanges = 2;
     private const int ExchangeRank = 4;
@@ -67,9 +70,9 @@ internal sealed class Suggestions
 
     private static IEnumerable<Size> Sizes(PaperPlan paper) => paper.Order.Pieces.Where(p => p.Path != PiecePath.Base)
         .GroupBy(p => p.Size).OrderByDescending(g => g.Sum(p => p.Count) * g.Key.Width.Millimetres * g.Key.Height.Millimetres)
-        .Select(g => g.Key);
+        .Select(g => g.Key).Take(MostTries);
 
-    private static IEnumerable<Design> Designs(PaperPlan paper) => paper.Order.Pieces.Select(p => p.Design).OfType<Design>().Distinct();
+    private static IEnumerable<Design> Designs(PaperPlan paper) => paper.Order.Pieces.Select(p => p.Design).OfType<Design>().Distinct().Take(MostTries);
 
     // The smallest step that saves a sheet; a border narrowed by more than a quarter inch would be another design.
     private Suggestion? Smaller(PaperPlan paper, Size size)

@@ -26,7 +26,7 @@ internal sealed class Callouts(Lettering lettering, Bounds sheet, IReadOnlyList<
         var groups = small.GroupBy(s => s.Key).SelectMany(s => Together([.. s.Select(x => x.Box)]).Select(g => (s.Key, Boxes: g))).ToList();
         var all = new BoxMap([.. groups.SelectMany(g => g.Boxes)]);
         return [.. groups.Select(
-            g => Of(g.Boxes.Count == 1 ? g.Key : string.Create(CultureInfo.InvariantCulture, $"{g.Key} × {g.Boxes.Count}"),
+            g => Of(g.Boxes.Count == 1 ? g.Key : string.Create(CultureInfo.InvariantCulture, $"{g.Boxes.Count} of {g.Key}"),
                 g.Boxes, all))];
     }
 

@@ -87,14 +87,16 @@ public sealed class PlanPages
         return flow.Finish();
     }
 
-    /// <summary>
-    /// One stack of sheets: the diagram, the steps and what the pieces are for; a long text gets a page of its own.
-    /// </summary>
-    public IReadOnlyList<DrawnPage> Sheet(SheetWork work)
+    /// <summary>One stack of sheets on a page of its own: the diagram; the steps and what the pieces are for are in the workbook.</summary>
+    public DrawnPage Sheet(SheetWork work)
     {
         var flow = Flow(work.Heading(_lengths));
-        Write(flow, work);
-        return flow.Finish();
+        flow.Heading(work.Heading(_lengths));
+        flow.Paragraph($"{Notes(work)} The workbook lists the steps and the pieces.");
+        flow.Gap();
+        var (stock, scale) = (work.Layout.Stock, ScaleFor(work.Layout.Stock, flow.Width, flow.Left));
+        flow.Drawing(stock.Height.Millimetres * scale, svg => SheetDrawing.Draw(work, _lengths, _lettering, svg, scale));
+        return flow.Finish()[0];
     }
 
     private void Write(PageFlow flow, SheetWork work)

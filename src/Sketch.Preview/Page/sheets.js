@@ -116,7 +116,7 @@ export const progressOf = (paper, sheets, bound) =>
 function outputsOf(batch) {
   const address = (name) => `${name}?${new URLSearchParams(batch)}`;
   return [
-    element('a', { href: address('booklet.pdf'), target: '_blank', rel: 'noopener', className: 'chief' }, 'Open the booklet (PDF)'),
+    element('a', { href: address('workbook.pdf'), target: '_blank', rel: 'noopener', className: 'chief' }, 'Open the workbook (PDF)'),
     element('a', { href: address('cuts.csv'), download: 'cuts.csv' }, 'Cut list for a spreadsheet'),
     element('a', { href: address('left.stash'), download: 'left.stash' }, 'Remaining stash (stash file)'),
   ];

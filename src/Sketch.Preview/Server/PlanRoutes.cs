@@ -45,7 +45,7 @@ internal sealed class PlanRoutes(PageServices room)
     {
         routes.MapPost("/plan", Plan);
         routes.MapPost("/enough", Enough);
-        routes.MapGet("/booklet.pdf", Booklet);
+        routes.MapGet("/workbook.pdf", Workbook);
         routes.MapGet("/cuts.csv", Cuts);
         routes.MapGet("/left.stash", Left);
     }
@@ -125,12 +125,8 @@ internal sealed class PlanRoutes(PageServices room)
         return TypedResults.Ok(new Done());
     }
 
-    private IResult Booklet(string file = "", string window = "") => WithPlan(window, file, (plan, stem) =>
-    {
-        var pages = new PlanPages(plan, room.Readings.Files);
-        return PrintRoutes.Pdf(
-            [.. pages.Summary(), .. pages.Work.SelectMany(pages.Sheet)], plan.Files.Batch.Title, $"{stem}.pdf");
-    });
+    private IResult Workbook(string file = "", string window = "") => WithPlan(window, file, (plan, stem) =>
+        PrintRoutes.Pdf([.. new PlanPages(plan, room.Readings.Files).Workbook()], plan.Files.Batch.Title, $"{stem}.pdf"));
 
     private IResult Cuts(string file = "", string window = "") => WithPlan(window, file, (plan, stem) => new InlineFile(
         Encoding.UTF8.GetBytes(CutListCsv.Write(plan, new(plan, room.Readings.Files))), "text/csv; charset=utf-8", $"{stem}-cuts.csv"));

@@ -3,7 +3,7 @@ using Sketch.Planning.Plans;
 
 namespace Sketch.Preview.Sessions;
 
-/// <summary>The latest plan of each window, for its booklet, and the running searches.</summary>
+/// <summary>The latest plan of each window, for its workbook, and the running searches.</summary>
 public sealed class BatchPlans
 {
     private const int Most = 16;

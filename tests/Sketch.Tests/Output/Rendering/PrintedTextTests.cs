@@ -23,18 +23,18 @@ public sealed class PrintedTextTests
     private static readonly Lazy<IReadOnlyList<DrawnPage>> Templates =
         new(() => [.. Printed.HollowSampleTemplates().SelectMany(t => t.Pages)]);
 
-    private static readonly Lazy<IReadOnlyList<DrawnPage>> Booklet = new(() =>
+    private static readonly Lazy<IReadOnlyList<DrawnPage>> Workbook = new(() =>
     {
         var findings = new FindingBag();
         var batch = FolderFiles.ReadFile(Project.Repository.PathTo("sketches/lamp-day.batch")).Source!;
         var plan = BatchPlanner.Plan(BatchFiles.Read(batch, new FolderFiles(), findings)!, TimeSpan.FromSeconds(60), findings)!;
         var pages = new PlanPages(plan, new FolderFiles(fonts: new FontLibrary([])));
-        return [.. pages.Summary(), .. pages.Work.SelectMany(pages.Sheet)];
+        return pages.Workbook();
     });
 
-    public static TheoryData<string> Documents => ["templates", "booklet"];
+    public static TheoryData<string> Documents => ["templates", "workbook"];
 
-    private static IReadOnlyList<DrawnPage> Pages(string document) => document == "booklet" ? Booklet.Value : Templates.Value;
+    private static IReadOnlyList<DrawnPage> Pages(string document) => document == "workbook" ? Workbook.Value : Templates.Value;
 
     private static IEnumerable<string> WordsOf(DrawnPage page) =>
         page.Words.SelectMany(w => w.Words.Lines).SelectMany(l => l.Run.Words.Split(' ', StringSplitOptions.RemoveEmptyEntries));
@@ -100,8 +100,8 @@ public sealed class PrintedTextTests
         Assert.All(Printed.SampleTemplates(), t => Assert.InRange(PrintedWords.Pdf(t.Pages).Length, 1, 200_000));
 
     [Fact]
-    public void The_booklet_of_the_sample_takes_less_than_1_MB() =>
-        Assert.InRange(PrintedWords.Pdf(Booklet.Value).Length, 1, 1_000_000);
+    public void The_workbook_of_the_sample_takes_less_than_1500_KB() =>
+        Assert.InRange(PrintedWords.Pdf(Workbook.Value).Length, 1, 1_500_000);
 
     [Fact]
     public void Letters_that_share_a_glyph_or_have_a_special_one_are_found_as_typed()

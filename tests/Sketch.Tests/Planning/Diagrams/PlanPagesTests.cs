@@ -35,7 +35,7 @@ public partial class PlanPagesTests
     {
         var plan = PlanRun.Of("batch \"Strips\"\nstash \"shelf.stash\"\ncut 9 of 1/16 x 5 from gulls\n").Plan!;
         var pages = new PlanPages(plan, new TestWorld());
-        Assert.Contains("A × 9", Words(pages.Diagram(pages.Work[0], 180, 180)));
+        Assert.Contains("9 of A", Words(pages.Diagram(pages.Work[0], 180, 180)));
     }
 
     [Fact]

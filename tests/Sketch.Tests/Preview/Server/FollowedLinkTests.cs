@@ -18,7 +18,7 @@ public sealed class FollowedLinkTests : OnOpenedPage
 
     [Theory]
     [InlineData("templates.pdf?file=none.card", HttpStatusCode.NotFound)]
-    [InlineData("booklet.pdf?file=lamp.card", HttpStatusCode.NotFound)]
+    [InlineData("workbook.pdf?file=lamp.card", HttpStatusCode.NotFound)]
     [InlineData("cuts.csv?file=lamp.card", HttpStatusCode.NotFound)]
     [InlineData("left.stash?file=lamp.card", HttpStatusCode.NotFound)]
     public async Task The_response_is_a_page(string address, HttpStatusCode status)
@@ -31,7 +31,7 @@ public sealed class FollowedLinkTests : OnOpenedPage
     [Fact]
     public async Task Its_style_is_allowed_by_the_policy()
     {
-        using var answer = await Answer("booklet.pdf?file=lamp.card", Browser);
+        using var answer = await Answer("workbook.pdf?file=lamp.card", Browser);
         var policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
         var nonce = policy.Split("'nonce-")[1].Split('\'')[0];
         Assert.Contains($"<style nonce=\"{nonce}\">", await answer.Content.ReadAsStringAsync(OpenedPage.Stop), StringComparison.Ordinal);
@@ -47,7 +47,7 @@ public sealed class FollowedLinkTests : OnOpenedPage
     [Fact]
     public async Task A_script_gets_JSON_from_the_same_address()
     {
-        using var answer = await Answer("booklet.pdf?file=lamp.card", "*/*");
+        using var answer = await Answer("workbook.pdf?file=lamp.card", "*/*");
         Assert.Equal("application/json", answer.Content.Headers.ContentType?.MediaType);
     }
 }
