@@ -15,7 +15,7 @@ namespace Sketch.Planning.Diagrams;
 public sealed class PlanPages
 {
     private const double StepsWidth = 92;
-    private const double SmallestDrawing = 150;
+    private const double SmallestDrawing = 120;
     private const double LargestScale = 1;
 
     private readonly BatchPlan _plan;

@@ -4,6 +4,7 @@ using System.Xml.Linq;
 using Sketch.Planning.CutSteps;
 using Sketch.Planning.Diagrams;
 using Sketch.Planning.Reports;
+using Sketch.Tests.Output.Rendering;
 using Xunit;
 
 namespace Sketch.Tests.Planning.Diagrams;
@@ -53,6 +54,14 @@ public partial class PlanPagesTests
         var root = XDocument.Parse(pages.Diagram(work, 180, 110)).Root!;
         double Millimetres(string name) => double.Parse(Number().Match((string)root.Attribute(name)!).Value, CultureInfo.InvariantCulture);
         Assert.Equal(8.5 / 11, Millimetres("width") / Millimetres("height"), 4);
+    }
+
+    [Fact]
+    public void Diagram_and_steps_of_a_sheet_of_the_sample_are_never_parted()
+    {
+        var pages = new PlanPages(PlanRun.OfFile(Project.Repository.PathTo("sketches/lamp-day.batch")).Plan!, new TestWorld());
+        var words = PrintedWords.On(pages.Sheets()).SelectMany(p => p).Select(w => w.Words).ToList();
+        Assert.All(pages.Work, w => Assert.Single(words, w.Heading(new(false))));
     }
 
     [Fact]
