@@ -72,7 +72,8 @@ internal sealed class Suggestions
         .GroupBy(p => p.Size).OrderByDescending(g => g.Sum(p => p.Count) * g.Key.Width.Millimetres * g.Key.Height.Millimetres)
         .Select(g => g.Key).Take(MostTries);
 
-    private static IEnumerable<Design> Designs(PaperPlan paper) => paper.Order.Pieces.Select(p => p.Design).OfType<Design>().Distinct().Take(MostTries);
+    private static IEnumerable<Design> Designs(PaperPlan paper) =>
+        paper.Order.Pieces.Select(p => p.Design).OfType<Design>().Distinct().Take(MostTries);
 
     // The smallest step that saves a sheet; a border narrowed by more than a quarter inch would be another design.
     private Suggestion? Smaller(PaperPlan paper, Size size)
