@@ -85,6 +85,7 @@ public static class Compiler
         if (card is not null && filling.Stash is { } stash)
         {
             PaperFit.Check(card, stash, findings);
+            ToolFit.Check([card], stash, findings);
         }
 
         return card;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Sketch.Colours;
 using Sketch.Panels;
 using Sketch.Papers;
@@ -27,9 +28,9 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
     public PaperLook? Look { get; init; }
 
     /// <summary>
-    /// Another name under which the stash may list a ready-made thing of this paint: its role, or the word for its colour.
+    /// Other names under which the stash may list a ready-made thing of this paint: its role, then the word for its colour.
     /// </summary>
-    public string? OtherName { get; init; }
+    public ImmutableArray<string> OtherNames { get; init; } = [];
 
     /// <summary>What a paint is cut from.</summary>
     /// <param name="paint">The paint, in the papers of the batch.</param>
@@ -49,7 +50,7 @@ internal sealed record PaperUse(string Name, StockPaper? Stock, PaperSide Side)
             IsUnknown = stock is null && paint is { Knowledge: PaperKnowledge.Nothing, Paper: null },
             Look = paint.Knowledge == PaperKnowledge.Look ? look : null,
             Colours = IsNameless(paint.Paper, paint.Role) ? string.Join(' ', look.Figures.Prepend(look.Ground).Select(c => c.Hex)) : "",
-            OtherName = MetalOf(look) ?? paint.Role,
+            OtherNames = [.. new[] { paint.Role, MetalOf(look) }.OfType<string>()],
         };
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Batches;
+using Sketch.Checks;
 using Sketch.Cutting;
 using Sketch.Cutting.Model;
 using Sketch.Diagnostics;
@@ -37,8 +38,16 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
     {
         CardsAddUp();
         RuleFindings.Report(files, findings);
-        ToolFindings.Report(files, findings);
+        Tools();
         MessageFindings.Report(files, findings);
+    }
+
+    private void Tools()
+    {
+        if (files.Stash is { } stash)
+        {
+            ToolFit.Check(files.Designs.Select(d => d.Card), stash, findings);
+        }
     }
 
     private void CardsAddUp()

@@ -68,8 +68,9 @@ internal sealed class SupplyList
         Length? measure = hasTwoSides ? null
             : traits.IsCutToLength ? Length.Min(piece.Box.Width, piece.Box.Height) : piece.Box.Width;
         Size? size = hasTwoSides ? piece.Box.Size : null;
-        var stock = OnHand(kind, measure, size, ready.Use.Name, ready.Use.OtherName);
-        var name = stock.IsEmpty ? (ready.Use.Colours.Length > 0 ? ready.Use.OtherName : null) ?? ready.Use.Name : stock[0].Name;
+        var stock = OnHand(kind, measure, size, [ready.Use.Name, .. ready.Use.OtherNames]);
+        var name = !stock.IsEmpty ? stock[0].Name
+            : ready.Use.Colours.Length > 0 && !ready.Use.OtherNames.IsEmpty ? ready.Use.OtherNames[^1] : ready.Use.Name;
         var cut = piece.Box.Grow(piece.Wrap).Size;
         var length = Length.Max(cut.Width, cut.Height) + piece.Tails * 2;
         Add(new(kind, name, measure, size, traits.IsCutToLength, stock) { IsExpected = true },
@@ -112,13 +113,13 @@ internal sealed class SupplyList
 
     private void AddFastening(Design design, ImmutableArray<Piece> ready)
     {
-        var adhesive = OnHand(SupplyKind.Adhesive, null, null, "adhesive", null);
+        var adhesive = OnHand(SupplyKind.Adhesive, null, null, ["adhesive"]);
         foreach (var piece in design.Card.Pieces.Where(p => p.Matter == PieceMatter.Paper && !ready.Contains(p)))
         {
             var strips = Fastening.Strips(piece.Box.Size).Nanometres;
             if (piece.Foam > Length.Zero)
             {
-                var stock = OnHand(SupplyKind.Foam, piece.Foam, null, null, null);
+                var stock = OnHand(SupplyKind.Foam, piece.Foam, null, []);
                 var byLength = stock.IsEmpty || stock[0].Long is not null;
                 var need = new SupplyNeed(SupplyKind.Foam, stock.IsEmpty ? "foam" : stock[0].Name, piece.Foam, null, byLength, stock);
                 Add(need with { IsExpected = Counts(SupplyKind.Foam) },
@@ -134,11 +135,11 @@ internal sealed class SupplyList
 
     private bool Counts(SupplyKind kind) => (_stash?.Supplies ?? []).Any(s => s.Kind == kind);
 
-    private ImmutableArray<Supply> OnHand(SupplyKind kind, Length? measure, Size? size, string? name, string? otherName)
+    private ImmutableArray<Supply> OnHand(SupplyKind kind, Length? measure, Size? size, ImmutableArray<string> names)
     {
         var of = kind == SupplyKind.Adhesive ? SupplyKind.Tape : kind;
         var fitting = (_stash?.Supplies ?? []).Where(s => s.Kind == of && IsAsLarge(s, measure, size)).ToList();
-        var named = new[] { name, otherName }.OfType<string>()
+        var named = names
             .Select(n => fitting.Where(s => s.Name.Equals(n, StringComparison.OrdinalIgnoreCase)).ToImmutableArray())
             .FirstOrDefault(s => !s.IsEmpty);
         return kind == SupplyKind.Foam ? [.. fitting.Take(1)] : named.IsDefault ? [] : named;

@@ -50,19 +50,39 @@ internal static class SupplyText
             var cuts = cutting.Cut(layout).Select(c => $"{c.Count} x {lengths.Text(c.Length)}");
             var from = (layout.Times == 1 ? $"1 {cutting.Noun}" : $"each of {layout.Times} {cutting.Noun}s")
                 + (layout.IsOffcut ? $" of {Long(layout.Stock.Width, lengths)}" : "");
-            yield return $"From {from} cut {string.Join(", ", cuts)}; {lengths.Text(cutting.Left(layout))} is left.";
+            yield return $"From {from} cut {string.Join(", ", cuts)}; {Left(cutting.Left(layout), lengths)} is left.";
         }
     }
 
-    /// <summary>The length of a strip or roll; from a yard or a metre on in feet or metres.</summary>
+    /// <summary>
+    /// The length of a strip or roll with its units: from a yard on in feet and inches, from a metre on in whole metres. What lies between
+    /// the marks of a ruler is rounded down, because no more of it can be counted on.
+    /// </summary>
     private static string Long(Length length, LengthFormat lengths)
     {
-        var unit = lengths.Metric ? Length.Millimetre(1000) : Length.Inch(InchesInFoot);
-        var isWhole = length.Nanometres % unit.Nanometres == 0;
-        return isWhole && length >= (lengths.Metric ? unit : unit * 3)
-            ? $"{(length.Nanometres / unit.Nanometres).ToString(CultureInfo.InvariantCulture)} {(lengths.Metric ? "m" : "ft")}"
-            : lengths.WithUnit(length);
+        if (lengths.Metric)
+        {
+            var metre = Length.Millimetre(1000);
+            return length >= metre && length.Nanometres % metre.Nanometres == 0
+                ? $"{(length.Nanometres / metre.Nanometres).ToString(CultureInfo.InvariantCulture)} m" : lengths.WithUnit(length);
+        }
+
+        var foot = Length.Inch(InchesInFoot);
+        var read = LengthFormat.IsOnMark(length, LengthFormat.FinestMarks) ? length : lengths.Down(length);
+        if (read < foot * 3)
+        {
+            return lengths.WithUnit(read);
+        }
+
+        var feet = read.Nanometres / foot.Nanometres;
+        var rest = read - foot * feet;
+        return $"{feet.ToString(CultureInfo.InvariantCulture)} ft" + (rest == Length.Zero ? "" : $" {lengths.WithUnit(rest)}");
     }
+
+    /// <summary>What is left of a strip: as a ruler reads it, or from a yard or metre on with its units.</summary>
+    private static string Left(Length length, LengthFormat lengths) =>
+        length >= (lengths.Metric ? Length.Millimetre(1000) : Length.Inch(InchesInFoot * 3))
+            ? Long(lengths.Down(length), lengths) : lengths.Text(lengths.Down(length));
 
     /// <summary>An amount with its unit: pieces, feet or metres; lengths rounded up to a tenth.</summary>
     public static string Amount(SupplyNeed need, long amount, LengthFormat lengths)

@@ -86,6 +86,21 @@ internal static class ClauseMistakes
         return true;
     }
 
+    /// <summary>Reports words that are bent round a circle in other words: <c>around circle 2</c>, <c>around a circle</c>.</summary>
+    public static bool ReportAroundCircle(Cursor cursor)
+    {
+        var at = cursor.Current.Is("a") || cursor.Current.Is("the") ? 1 : 0;
+        if (!cursor.Peek(at).Is("circle"))
+        {
+            return false;
+        }
+
+        cursor.Fail(FindingCatalogue.UnknownClause, TextSpan.Cover(cursor.Previous.Span, cursor.Peek(at).Span),
+            "Words are bent by one clause.", "Write on circle 2, its diameter.",
+            cursor.Peek(at + 1).Kind == TokenKind.Number ? "on circle" : null);
+        return true;
+    }
+
     /// <summary>Reports a style of letters that is a clause of its own: <c>bold</c>, or <c>lettering script, bold</c>.</summary>
     private static void ReportStyle(Cursor cursor, Token style)
     {

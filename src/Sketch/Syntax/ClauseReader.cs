@@ -127,6 +127,7 @@ internal static class ClauseReader
             "over" => cursor.ExpectEdge("Write over bottom of pic.") is { } over && Word(cursor, "of", "over bottom of pic")
                 && cursor.Path("Write over bottom of pic.") is { } overWhat ? new OverClause(over, overWhat, default) : null,
             "along" => PlaceClauseReader.ReadAlong(cursor),
+            "around" when head is { Kind.Traits.IsWords: true } && ClauseMistakes.ReportAroundCircle(cursor) => null,
             "around" => cursor.Path("Write around porthole.") is { } around ? new AroundClause(around, default) : null,
             "same" => Word(cursor, "size", "same size as sky") && Word(cursor, "as", "same size as sky")
                 && cursor.Path("Write same size as sky.") is { } same ? new SameSizeClause(same, default) : null,
@@ -173,7 +174,7 @@ internal static class ClauseReader
             "capitals" => new CapitalsClause(default),
             "lettering" => LetteringReader.ReadKind(cursor) is { } lettering ? new FontClause(lettering, default) : null,
             "fold" => ReadFold(cursor),
-            "landscape" or "upright" => new FlagClause(token.Text.ToLowerInvariant(), default),
+            "landscape" or "upright" => ReadLie(cursor, token),
             "front" => StashClauseReader.ReadSide(cursor, false),
             "back" => StashClauseReader.ReadSide(cursor, true),
             "trim" => cursor.Length("Write trim 1/4 bottom.") is { } trim && cursor.ExpectEdge("Write trim 1/4 bottom.") is { } edge
@@ -200,6 +201,13 @@ internal static class ClauseReader
 
         cursor.MissingWord($"the word {word}", $"Write {example}.", word);
         return false;
+    }
+
+    private static FlagClause ReadLie(Cursor cursor, Token word)
+    {
+        // As people say it: landscape orientation.
+        _ = cursor.TakeWord("orientation") || cursor.TakeWord("format");
+        return new(word.Text.ToLowerInvariant(), default);
     }
 
     private static EdgeCutClause? ReadEdgeCut(Cursor cursor, EdgeForm form)

@@ -15,6 +15,24 @@ internal static class EverydayTurns
     private const string Note = "Say it in a note below the title: note \"Emboss the panel.\"";
     private const string Row = "Write a count before the kind, and in a row: 5 pennant 1/2, in a row.";
 
+    private const string Board = "Write raised 1 mm for thick board, or sticker star 1 for a shape that is bought.";
+
+    /// <summary>What to type in place of a line that begins with such a word.</summary>
+    private static readonly FrozenDictionary<string, string> Lines = Table(
+        ("A corner is a place: square 1/2, upper left 0. The clause corners 1/8 rounds the corners of a piece.",
+            "corner corners photo-corner photo-corners"),
+        ("Glitter is a paper: panel 3 x 2, of glitter, with role glitter: silver above the faces.", "glitter"),
+        ("Write panel 1 x 1 1/4, scalloped 1/16: paper with the edge of a postage stamp.", "postage postage-stamp faux-postage"),
+        ("The form of a side is a clause after the size: strip 4 x 1, torn bottom.", "torn ripped"),
+        ("The form of a side is a clause after the size: strip 4 x 1, wavy bottom.", "wavy"),
+        ("The form of a side is a clause after the size: strip 4 x 1, pointed bottom.", "pointed zigzag"),
+        ("Write scallop 2 for a round piece. The form of a side is a clause after the size: strip 4 x 1, scalloped bottom.", "scalloped"),
+        ("Stitches are a clause after the size: panel 3 x 2, stitched 1/8.", "stitched sewn"),
+        ("A bend is a clause after the words: text \"ahoy\", arched 60.", "arched curved"),
+        ("A turn is a clause after the size: panel 3 x 2, turn left 5.", "tilted slanted turned"),
+        (Note, "embossed debossed embossing distressed inked"),
+        (Board, "chipboard wooden wood resin acrylic felt cork"));
+
     private static readonly FrozenDictionary<string, string> InCards = Table(
         (Mat, "matted double backed layered larger bigger"),
         (Window, "cut hole pierced punched"),
@@ -66,6 +84,11 @@ internal static class EverydayTurns
         };
         return table.GetValueOrDefault(word);
     }
+
+    /// <summary>What to type in place of a line of a card that begins with this word, also before a kind of piece.</summary>
+    /// <param name="word">The word; capitals do not matter.</param>
+    /// <returns>The hint; null for other words.</returns>
+    public static string? HintForLine(string word) => Lines.GetValueOrDefault(word);
 
     private static FrozenDictionary<string, string> Table(params (string Hint, string Words)[] rows) =>
         rows.SelectMany(r => r.Words.Split(' ').Select(word => (word, r.Hint)))

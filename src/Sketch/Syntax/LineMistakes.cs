@@ -19,6 +19,11 @@ internal static class LineMistakes
             return ReportMissingColon(cursor, tokens);
         }
 
+        if (cursor.Current.Kind == TokenKind.Number && ReportSizeBeforeKind(cursor))
+        {
+            return new(tokens);
+        }
+
         (IReadOnlyCollection<string> words, var hint) = cursor.File.Opening switch
         {
             // Before words in quotes stands the title, however close another word is.
@@ -39,7 +44,8 @@ internal static class LineMistakes
                 "add" => "Write add to and a piece's name, with the new pieces indented below.",
                 var word when Vocabulary.ClauseWords.Contains(word) =>
                     $"Write {word} on the line of its piece, after a comma.",
-                _ => "Start with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon.",
+                var word => EverydayTurns.HintForLine(word)
+                    ?? "Start with a kind of piece (panel, strip, star …), a face (front, inside …) or a name and a colon.",
             }),
         };
         // Before a size, a kind of piece is likelier than another word that is as close.
@@ -89,6 +95,27 @@ internal static class LineMistakes
         }
 
         return new(tokens);
+    }
+
+    /// <summary>Reports a size that stands before its kind: <c>2 mm twine</c>, <c>3 x 2 panel</c>.</summary>
+    private static bool ReportSizeBeforeKind(Cursor cursor)
+    {
+        var at = 0;
+        while (cursor.Peek(at).Kind is TokenKind.Number or TokenKind.Times)
+        {
+            at++;
+        }
+
+        var (size, kind) = (TextSpan.Cover(cursor.Current.Span, cursor.Peek(at - 1).Span), cursor.Peek(at));
+        if (kind.Kind != TokenKind.Word || !Vocabulary.Kinds.Contains(kind.Text))
+        {
+            return false;
+        }
+
+        var written = $"{kind.Text.ToLowerInvariant()} {cursor.File.Source.Content[size.Start..size.End]}";
+        cursor.Fail(FindingCatalogue.UnknownLine, TextSpan.Cover(size, kind.Span), "A size goes after the kind of piece.",
+            $"Write {written}.", written);
+        return true;
     }
 
     public static BadLine ReportTwoWords(Cursor cursor, LogicalLine tokens, Token first, Token second)
@@ -183,6 +210,13 @@ internal static class LineMistakes
         {
             cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, "What lifts a piece is a clause of its line.",
                 $"Write {kind.Text.ToLowerInvariant()} 1, on foam.");
+            return new(tokens) { Name = name };
+        }
+
+        if (EverydayTurns.HintForLine(paper.Text) is { } turn && !paper.Is("glitter"))
+        {
+            cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, $"'{paper.Text}' cannot come before {kind.Text.ToLowerInvariant()}.",
+                turn);
             return new(tokens) { Name = name };
         }
 

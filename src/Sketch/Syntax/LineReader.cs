@@ -50,7 +50,7 @@ internal static class LineReader
                 return ReadRefit(cursor, tokens);
             case "base":
                 cursor.Take();
-                return new BaseLine(tokens, SizeReader.ReadMeasure(cursor));
+                return ReadBase(cursor, tokens);
             case "part":
                 cursor.Take();
                 return ReadPart(cursor, tokens);
@@ -79,6 +79,23 @@ internal static class LineReader
             default:
                 return LineMistakes.Unknown(cursor, tokens);
         }
+    }
+
+    /// <summary>Reads a base; the word card may stand beside its size: <c>base card A2</c>, <c>base A2 card</c>.</summary>
+    private static BaseLine ReadBase(Cursor cursor, LogicalLine tokens)
+    {
+        if (cursor.Next.Kind is TokenKind.Word or TokenKind.Number)
+        {
+            cursor.TakeWord("card");
+        }
+
+        var measure = SizeReader.ReadMeasure(cursor);
+        if (measure is not null)
+        {
+            cursor.TakeWord("card");
+        }
+
+        return new(tokens, measure);
     }
 
     private static LineSyntax ReadWordsLine(Cursor cursor, LogicalLine tokens, string word)

@@ -31,18 +31,29 @@ internal static class PaintReader
         }
 
         TakeNoun(cursor, paint);
+        if (!paint.IsHex && cursor.Current.Kind == TokenKind.Word && cursor.Next.Kind is TokenKind.Comma or TokenKind.End
+            && !Vocabulary.ClauseWords.Contains(cursor.Current.Text) && cursor.File.Opening == "card"
+            && cursor.Meant(FindingCatalogue.UnknownClause, cursor.Current, Vocabulary.ClauseWords) is null)
+        {
+            var joined = $"{paint.Text}-{cursor.Current.Text}".ToLowerInvariant();
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(paint.Span, cursor.Current.Span), "A paper is named by one word.",
+                $"Write of {joined}, and declare it above the faces: role {joined}: {paint.Text}.", joined);
+            return null;
+        }
+
         return paint;
     }
 
     /// <summary>
-    /// Takes the noun that people add to a colour and that changes nothing: <c>red cardstock</c>, <c>white paper</c>, and foil after a
+    /// Takes the noun that people add to a paper and that changes nothing: <c>red cardstock</c>, <c>gulls paper</c>, and foil after a
     /// metal, which is foil anyway.
     /// </summary>
     private static void TakeNoun(Cursor cursor, PaintSyntax paint)
     {
-        if (!paint.IsHex && ColourWords.TryGet(paint.Text, out var look) && cursor.Next.Kind is TokenKind.Comma or TokenKind.End)
+        if (!paint.IsHex && cursor.Next.Kind is TokenKind.Comma or TokenKind.End)
         {
-            _ = Array.Exists(Nouns, noun => (noun != "foil" || look.Pattern == PaperPattern.Foil) && cursor.TakeWord(noun));
+            var isFoil = ColourWords.TryGet(paint.Text, out var look) && look.Pattern == PaperPattern.Foil;
+            _ = Array.Exists(Nouns, noun => (noun != "foil" || isFoil) && cursor.TakeWord(noun));
         }
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Kinds;
+using Sketch.Text;
 
 namespace Sketch.Syntax;
 
@@ -30,7 +31,8 @@ internal static class PieceReader
                 ? cursor.Current.Text[..^1].ToLowerInvariant() : null;
             var near = plural is not null ? new([plural]) : cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, Vocabulary.Kinds);
             cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"{cursor.Here} is not a kind of piece.",
-                near?.Hint ?? "Kinds are panel, strip, line, frame, star, heart, circle, tag, banner, text, gem and others.",
+                near?.Hint ?? EverydayTurns.HintForLine(cursor.Current.Text)
+                    ?? "Kinds are panel, strip, line, frame, star, heart, circle, tag, banner, text, gem and others.",
                 near?.Text);
             return null;
         }
@@ -42,6 +44,15 @@ internal static class PieceReader
         {
             cursor.Take();
             shape = found;
+        }
+        else if (kind.Traits.IsShape && cursor.Current.Kind == TokenKind.Word
+            && PieceKinds.Find(cursor.Current.Text) is { Traits.TakesShape: true } shaped && cursor.Next.Kind == TokenKind.Number)
+        {
+            // As people say it: heart sticker 1, star gem 1/4.
+            var meant = $"{shaped.Name} {kind.Name}";
+            cursor.Report(FindingCatalogue.UnknownLine, TextSpan.Cover(kindToken.Span, cursor.Take().Span),
+                $"The shape of a {shaped.Name} goes after it.", $"Write {meant}.", meant);
+            (kind, shape) = (shaped, kind);
         }
 
         ReadSizeAndTexts(cursor, out var size, out var texts);

@@ -35,6 +35,11 @@ internal static class SizeReader
             return null;
         }
 
+        if (NamedSides(cursor, width) is { } named)
+        {
+            return named;
+        }
+
         if (cursor.TakeTimes())
         {
             return ReadExtent(cursor, hint) is { } height ? new BoxSize(width, height, TextSpan.Cover(start, cursor.Previous.Span)) : null;
@@ -55,6 +60,36 @@ internal static class SizeReader
         cursor.Missing("x and the height", "Write width x height, such as full x 3/4.");
         return null;
     }
+
+    /// <summary>Reads <c>3 wide x 2 high</c>, also with by, or with the sides the other way round.</summary>
+    /// <returns>The size, reported as one to write without these words; null where they do not follow.</returns>
+    private static BoxSize? NamedSides(Cursor cursor, ExtentSyntax first)
+    {
+        var highFirst = IsHigh(cursor.Current);
+        if ((!highFirst && !IsWide(cursor.Current)) || !(cursor.Next.Kind == TokenKind.Times || cursor.Next.Is("by"))
+            || cursor.Peek(2).Kind != TokenKind.Number || !(highFirst ? IsWide(cursor.Peek(3)) : IsHigh(cursor.Peek(3))))
+        {
+            return null;
+        }
+
+        cursor.Take();
+        cursor.Take();
+        if (ReadExtent(cursor, "") is not { } second)
+        {
+            return null;
+        }
+
+        var span = TextSpan.Cover(first.Span, cursor.Take().Span);
+        var (width, height) = highFirst ? (second, first) : (first, second);
+        var content = cursor.File.Source.Content;
+        var written = $"{content[width.Span.Start..width.Span.End]} x {content[height.Span.Start..height.Span.End]}";
+        cursor.Report(FindingCatalogue.LeftOver, span, "A size is width x height.", $"Write {written}.", written);
+        return new(width, height, span);
+    }
+
+    private static bool IsWide(Token token) => token.Is("wide") || token.Is("width");
+
+    private static bool IsHigh(Token token) => token.Is("high") || token.Is("tall") || token.Is("height");
 
     /// <summary>Reads <c>larger</c> after the number of a mat, which is written with a plus: <c>mat 1/8 larger</c>.</summary>
     /// <returns>What the mat adds, with its place; null where the word does not follow.</returns>

@@ -156,8 +156,44 @@ public sealed class EverydayWordTests
     [InlineData("star 1, red cardstock", "of red")]
     [InlineData("star 1, of red, blue", "of red and blue, in turn")]
     [InlineData("fishtail 2 x 1/2", "banner")]
+    [InlineData("gift tag 1", "Write tag")]
+    [InlineData("torn strip 3 x 1", "torn bottom")]
+    [InlineData("embossed panel 2 x 2", "note \"Emboss the panel.\"")]
+    [InlineData("panel 2 x 2, of gold glitter", "of gold-glitter, and declare it above the faces: role gold-glitter: gold")]
+    [InlineData("corner 1", "square 1/2, upper left 0")]
+    [InlineData("4 corner 1/2, of gold", "square 1/2, upper left 0")]
+    [InlineData("glitter 3 x 3", "of glitter")]
+    [InlineData("postage stamp 1 x 1", "panel 1 x 1 1/4, scalloped 1/16")]
+    [InlineData("postage-stamp 1 x 1", "panel 1 x 1 1/4, scalloped 1/16")]
+    [InlineData("chipboard star 1", "raised 1 mm")]
+    [InlineData("text \"ahoy\", around circle 2", "on circle 2")]
+    [InlineData("text \"ahoy\", around a circle", "on circle 2")]
     public void A_plain_turn_is_answered_with_what_to_type(string line, string typed) =>
         Assert.Contains(typed, Assert.Single(Compile(Card + line + "\n"), f => f.Code != "SK212").Hint, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("panel 3 wide x 2 high, of red", "3 x 2")]
+    [InlineData("panel 3\" wide by 2\" tall, of red", "3\" x 2\"")]
+    [InlineData("panel 2 high x 3 wide, of red", "3 x 2")]
+    [InlineData("heart sticker 1, of red", "sticker heart")]
+    [InlineData("star gem 1/4, of red", "gem star")]
+    [InlineData("2 mm twine, along bottom, of red", "twine 2 mm")]
+    [InlineData("3 x 2 panel, of red", "panel 3 x 2")]
+    [InlineData("text \"ahoy\", around circle 2", "on circle")]
+    public void A_turn_is_replaced_by_its_words_in_the_language(string line, string replacement)
+    {
+        var found = Assert.Single(Compile(Card + line + "\n"));
+        var (content, span) = (found.Location.Source.Content, found.Location.Span);
+        Assert.Equal(replacement, found.Replacement);
+        Assert.Empty(Compile(content[..span.Start] + found.Replacement + content[span.End..]));
+    }
+
+    [Theory]
+    [InlineData("base card A2, landscape orientation")]
+    [InlineData("base A2 card, landscape format")]
+    [InlineData("base 4 1/4 x 5 1/2 card, upright orientation")]
+    public void A_base_may_be_said_in_more_words(string line) =>
+        Assert.Empty(Compile($"card \"x\"\n{line}, of white\nfront\n  star 1, of red\n"));
 
     [Theory]
     [InlineData("star 1, of red cardstock")]

@@ -33,6 +33,31 @@ public sealed class ReadyMadeTests
         Assert.Equal((12L, 20L, 0L), (need.Needed, need.OnHand, need.Short));
     }
 
+    // The role stands for foil of the tone of gold; the stash may list the brad under either word, the role first.
+    [Theory]
+    [InlineData("brad brass: 1/4, 20 pieces\n", "brass")]
+    [InlineData("brad gold: 1/4, 20 pieces\n", "gold")]
+    [InlineData("brad gold: 1/4, 20 pieces\nbrad brass: 1/4, 20 pieces\n", "brass")]
+    public void A_role_of_metal_finds_the_role_and_then_the_metal_in_the_stash(string shelf, string name)
+    {
+        var card = PlanRun.Card.Replace("front\n", "role brass: foil #cfa646\nfront\n", StringComparison.Ordinal);
+        var run = PlanRun.Of(Batch, ("gull.card", $"{card}    brad 1/4, of brass\n"), ("shelf.stash", PlanRun.Shelf + shelf));
+        var need = Assert.Single(run.Plan!.Supplies, s => s.Kind == SupplyKind.Brad);
+        Assert.Equal((name, 20L), (need.Name, need.OnHand));
+    }
+
+    // 5 m are 16 ft 4.85 in.
+    [Theory]
+    [InlineData("1 roll, 5 m long", "1 roll of 16 ft 4 13/16 in")]
+    [InlineData("1 roll, 30 ft long", "1 roll of 30 ft")]
+    [InlineData("12 strips, 300 mm long", "12 strips of 11 3/4 in")]
+    [InlineData("12 strips, 9 long", "12 strips of 9 in")]
+    public void Lengths_of_rolls_and_strips_are_written_in_feet_and_marks_of_the_ruler(string stock, string written)
+    {
+        var need = Need(SupplyKind.Ribbon, "ribbon 3/8, along bottom, of red", $"ribbon red: 3/8, {stock}\n");
+        Assert.Equal(written, SupplyText.Amount(need, need.OnHand!.Value, new(false)));
+    }
+
     [Fact]
     public void A_measure_that_is_on_no_mark_is_in_millimetres() =>
         Assert.StartsWith(

@@ -1,36 +1,35 @@
 using Sketch.Diagnostics;
 using Sketch.Kinds;
 using Sketch.Panels;
-using Sketch.Planning.Demand;
 using Sketch.Stashes;
 using Sketch.Text;
 using Sketch.Units;
 
-namespace Sketch.Planning.Plans;
+namespace Sketch.Checks;
 
 /// <summary>
 /// Reports dies and rubber stamps of the stash that do not suit the pieces that name them. A die cuts one size; a stamp needs paper at
 /// least as large as itself.
 /// </summary>
-internal static class ToolFindings
+public static class ToolFit
 {
     /// <summary>Less than this is neither seen nor measured on a die (common practice, no source).</summary>
     private static readonly Length Tolerance = Length.Inch(0, 1, 32);
 
-    /// <summary>Reports each line of each card once.</summary>
-    public static void Report(BatchFiles files, FindingBag findings)
+    /// <summary>Reports each line of the cards once.</summary>
+    /// <param name="cards">The cards; several may be made from one file.</param>
+    /// <param name="stash">The stash that lists the dies and stamps; what it does not list is not compared.</param>
+    /// <param name="findings">Takes the findings.</param>
+    public static void Check(IEnumerable<LaidOutCard> cards, Stash stash, FindingBag findings)
     {
         var reported = new HashSet<Location>();
-        foreach (var design in files.Designs)
+        foreach (var (card, piece) in cards.SelectMany(c => c.Pieces.Where(p => p.Tool is not null).Select(p => (c, p))))
         {
-            foreach (var piece in design.Card.Pieces.Where(p => p.Tool is not null))
+            var tools = stash.Supplies.Where(s => s.Kind.Traits.Count == SupplyCount.Tool
+                && s.Name.Equals(piece.Tool, StringComparison.OrdinalIgnoreCase)).ToList();
+            if (tools.Count > 0 && !tools.Exists(t => Suits(t, piece)) && reported.Add(piece.Location))
             {
-                var tools = (files.Stash?.Supplies ?? []).Where(s => s.Kind.Traits.Count == SupplyCount.Tool
-                    && s.Name.Equals(piece.Tool, StringComparison.OrdinalIgnoreCase)).ToList();
-                if (tools.Count > 0 && !tools.Exists(t => Suits(t, piece)) && reported.Add(piece.Location))
-                {
-                    Report(tools[0], piece, design.Card.Units.Format(LengthFormat.FinestMarks), findings);
-                }
+                Report(tools[0], piece, card.Units.Format(LengthFormat.FinestMarks), findings);
             }
         }
     }
