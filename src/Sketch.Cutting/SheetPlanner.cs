@@ -23,8 +23,16 @@ public static class SheetPlanner
     /// one.</param>
     /// <param name="progress">Reported whenever the plan or the bound gets better.</param>
     /// <exception cref="ArgumentException">The problem contains a size or count that the file readers reject.</exception>
-    public static CuttingPlan Plan(
-        CuttingProblem problem, WorkBudget work, IProgress<PlanProgress>? progress = null)
+    public static CuttingPlan Plan(CuttingProblem problem, WorkBudget work, IProgress<PlanProgress>? progress = null) =>
+        Plan(problem, work, progress, isRoomy: false);
+
+    /// <summary>A plan with one sheet more than the fewest found, which can be much less work to cut.</summary>
+    /// <param name="problem">What to cut from one paper, at least one sheet.</param>
+    /// <param name="work">How much to search.</param>
+    /// <exception cref="ArgumentException">The problem contains a size or count that the file readers reject.</exception>
+    public static CuttingPlan PlanWithSpareSheet(CuttingProblem problem, WorkBudget work) => Plan(problem, work, null, isRoomy: true);
+
+    private static CuttingPlan Plan(CuttingProblem problem, WorkBudget work, IProgress<PlanProgress>? progress, bool isRoomy)
     {
         problem.Validate();
         var reduced = Reduced.From(problem);
@@ -35,8 +43,14 @@ public static class SheetPlanner
         }
 
         var found = SheetSearch.Run(reduced, progress, work.Part(ShareOfSearch));
-        FewLayouts.Run(reduced, found, work.Part(ShareOfLayouts));
-        var uses = Leftovers.KeepWhole(problem, reduced, found, work);
+        if (isRoomy && found.Best!.Sheets > 0)
+        {
+            found = found.WithSpareSheet();
+        }
+
+        var settings = new StopSettings(problem);
+        FewLayouts.Run(reduced, found, settings, work.Part(ShareOfLayouts));
+        var uses = Leftovers.KeepWhole(problem, reduced, found, settings, work);
         var naming = new Naming(problem, reduced);
         var layouts = naming.Layouts(uses);
         var sheets = uses.Where(u => u.Pattern.Stock.IsSheet).Sum(u => u.Times);

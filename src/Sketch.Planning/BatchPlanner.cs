@@ -14,6 +14,7 @@ namespace Sketch.Planning;
 public static class BatchPlanner
 {
     private const double ShareOfPlan = 0.7;
+    private const double ShareOfEasier = 0.7;
     private const double FirstShare = 0.6;
 
     /// <summary>The time limit of the usual amount of work, which hardly ever takes as long.</summary>
@@ -49,9 +50,10 @@ public static class BatchPlanner
         using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         limit.CancelAfter(timeLimit);
         var work = new WorkBudget((long)(WorkBudget.Usual * Math.Max(1, timeLimit / UsualTime)), limit.Token);
+        var cut = Cut(book.Papers, files.Batch.Kerf, work.Part(ShareOfPlan), progress);
         ImmutableArray<PaperPlan> planned =
         [
-            .. Cut(book.Papers, files.Batch.Kerf, work.Part(ShareOfPlan), progress)
+            .. (files.IsEasy ? EasierPlans.Of(cut, work.Part(ShareOfEasier)) : cut)
                 .Select(p => p with { Freed = FreedStock.Of(files.Batch, p.Order, p.Plan.Unplaced, BatchPlan.SmallestUse) }),
         ];
         var demands = book.AnyOffcut.Select(p => new PieceDemand(p.Id, p.Size, p.Count)).ToImmutableArray();

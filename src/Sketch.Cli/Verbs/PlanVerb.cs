@@ -40,6 +40,10 @@ internal static class PlanVerb
         {
             Description = "Plan only what is not cut yet according to the count of the batch, with the stash as it is now.",
         };
+        var easy = new Option<bool>("--easy")
+        {
+            Description = "Spend a sheet more of a paper where that saves much work at the trimmer; the plan says what it saves.",
+        };
         var maker = new Option<string?>("--maker") { Description = "Plan only what one of the named makers makes.", HelpName = "NAME" };
         var json = Options.Json();
         var verb = new VerbCommand(
@@ -49,19 +53,20 @@ internal static class PlanVerb
             "sketch plan lamp-day.batch",
             "sketch plan lamp-day.batch --out plan",
             "sketch plan lamp-day.batch --left --out plan",
+            "sketch plan lamp-day.batch --easy",
             "sketch plan lamp-day.batch --maker Ann --out plan",
             "sketch plan spring.batch summer.batch")
         {
-            file, folder, left, maker, seconds, json,
+            file, folder, left, easy, maker, seconds, json,
         };
         verb.SetAction(parsed => Run(session, parsed.GetRequiredValue(file), new(
             parsed.GetValue(folder), TimeSpan.FromSeconds(parsed.GetValue(seconds)), parsed.GetValue(left), parsed.GetValue(maker),
-            parsed.GetValue(json))));
+            parsed.GetValue(easy), parsed.GetValue(json))));
         return verb;
     }
 
     /// <summary>How to plan, and where to.</summary>
-    private readonly record struct Choices(string? Folder, TimeSpan TimeLimit, bool OnlyLeft, string? Maker, bool Json);
+    private readonly record struct Choices(string? Folder, TimeSpan TimeLimit, bool OnlyLeft, string? Maker, bool IsEasy, bool Json);
 
     private static int Run(Session session, string[] names, Choices choices)
     {
@@ -85,7 +90,8 @@ internal static class PlanVerb
             return ExitStatus.Usage;
         }
 
-        var plan = files.ValueOrDefault is { } read ? Plan(session, read, choices.TimeLimit, findings) : null;
+        var plan = files.ValueOrDefault is { } read
+            ? Plan(session, read with { IsEasy = choices.IsEasy }, choices.TimeLimit, findings) : null;
         Report(session, [.. sources], files.ValueOrDefault, plan, findings, json);
         var status = findings.HasErrors ? ExitStatus.Errors : ExitStatus.Done;
         if (folder is not null && plan is not null

@@ -5,7 +5,7 @@ using Sketch.Cutting.Sheets;
 namespace Sketch.Cutting.PostProcessing;
 
 /// <summary>
-/// Chooses among plans with the same number of sheets: fewest layouts, then fewest settings, then the largest leftover; and arranges the
+/// Chooses among plans with the same number of sheets: fewest layouts and settings, then the largest leftover; and arranges the
 /// sheets for the largest leftover.
 /// </summary>
 internal sealed class Leftovers
@@ -23,17 +23,17 @@ internal sealed class Leftovers
     private readonly WorkBudget _work;
     private readonly Dictionary<string, Pattern> _rearranged = [];
     private readonly Dictionary<Pattern, double> _largest = [];
-    private readonly Dictionary<Pattern, int> _settings = [];
-    private readonly HashSet<long> _noSettings = [];
+    private readonly StopSettings _settings;
+    private static readonly HashSet<long> _noSettings = [];
 
-    private Leftovers(CuttingProblem problem, Reduced reduced, Incumbent incumbent, WorkBudget work) =>
-        (_problem, _reduced, _incumbent, _work) = (problem, reduced, incumbent, work);
+    private Leftovers(CuttingProblem problem, Reduced reduced, Incumbent incumbent, StopSettings settings, WorkBudget work) =>
+        (_problem, _reduced, _incumbent, _settings, _work) = (problem, reduced, incumbent, settings, work);
 
     /// <summary>The plan to carry out, with exactly the demanded pieces.</summary>
     public static List<(Pattern Pattern, int Times)> KeepWhole(
-        CuttingProblem problem, Reduced reduced, Incumbent incumbent, WorkBudget work)
+        CuttingProblem problem, Reduced reduced, Incumbent incumbent, StopSettings settings, WorkBudget work)
     {
-        var leftovers = new Leftovers(problem, reduced, incumbent, work);
+        var leftovers = new Leftovers(problem, reduced, incumbent, settings, work);
         List<(Pattern Pattern, int Times)>? best = null;
         var largest = -1.0;
         foreach (var plan in incumbent.Alternatives)
@@ -77,25 +77,9 @@ internal sealed class Leftovers
         }
     }
 
-    // Sheets cut alike are one layout; a layout needs a setting for each distance at which one of its parts is cut.
-    private (int Layouts, int Settings) Work(List<(Pattern Pattern, int Times)> uses)
-    {
-        var patterns = uses.Select(u => u.Pattern).DistinctBy(p => p.Key).ToList();
-        return (patterns.Count, _work.IsOver ? 0 : patterns.Sum(SettingsOf));
-    }
-
-    private int SettingsOf(Pattern pattern)
-    {
-        if (!_settings.TryGetValue(pattern, out var settings))
-        {
-            var part = CutOrder.For(pattern.Tree, pattern.Stock.Width, pattern.Stock.Height, _problem.Kerf.Nanometres,
-                _problem.SmallestUse.Nanometres, _noSettings);
-            settings = _settings[pattern] = part.InOrder().OfType<CutPart>()
-                .Select(c => (c.SideBySide, c.SideBySide ? c.First.Width : c.First.Height)).Distinct().Count();
-        }
-
-        return settings;
-    }
+    // Sheets cut alike are one layout. To change to another one is as much work as two settings.
+    private int Work(List<(Pattern Pattern, int Times)> uses) =>
+        uses.Select(u => u.Pattern).DistinctBy(p => p.Key).Sum(p => 2 + (_work.IsOver ? 0 : _settings.Of(p)));
 
     // All but one sheet unchanged, and only a strip of the last one: hardly more than the linear program uses of it, if possible, else
     // a wider one.

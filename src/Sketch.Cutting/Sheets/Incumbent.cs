@@ -59,6 +59,24 @@ internal sealed class Incumbent(Reduced problem, IProgress<PlanProgress>? progre
         }
     }
 
+    /// <summary>
+    /// A search that knows the same patterns and bound, in which plans with one more sheet count as best: they leave room for fewer
+    /// layouts.
+    /// </summary>
+    public Incumbent WithSpareSheet()
+    {
+        var roomy = new Incumbent(problem, null);
+        var repeated = Best!.Uses.Where(u => u.Pattern.Stock.IsSheet).MaxBy(u => u.Times).Pattern;
+        roomy.Offer([.. Best.Uses, (repeated, 1)]);
+        foreach (var pattern in Pool.Patterns)
+        {
+            roomy.Pool.Add(pattern);
+        }
+
+        roomy.Raise(LowerBound);
+        return roomy;
+    }
+
     /// <summary>Records that no plan needs fewer sheets than <paramref name="bound"/>.</summary>
     public void Raise(int bound)
     {

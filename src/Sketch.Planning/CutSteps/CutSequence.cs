@@ -5,9 +5,8 @@ using Sketch.Units;
 namespace Sketch.Planning.CutSteps;
 
 /// <summary>
-/// Puts the cuts of a layout's tree into the order of work at a trimmer: the trim first, then all cuts in one direction, then all cuts in
-/// the other on the resulting strips, and so on, with cuts of one setting together. Every cut still runs from edge to edge of the part in
-/// hand.
+/// Puts the cuts of a layout's tree into the order of work at a trimmer: the trim first, then setting after setting, each for all parts in
+/// hand that it divides, so that the stop moves seldom. Every cut runs from edge to edge of the part in hand.
 /// </summary>
 internal static class CutSequence
 {
@@ -26,52 +25,86 @@ internal static class CutSequence
             hand = kept;
         }
 
-        for (var level = new List<SheetPart> { hand }; level.Count > 0;)
-        {
-            var rows = level.OfType<SheetCut>().Select(Row.Of).ToList();
-            AddSteps(steps, rows);
-            level = [.. rows.SelectMany(r => r.Parts)];
-        }
-
+        AddSteps(steps, hand);
         return steps.ToImmutable();
     }
 
-    // All rows of a level are cut in the same direction. Of the next settings of the rows, the one that is set already comes first, else
-    // the one with the most cuts.
-    private static void AddSteps(ImmutableArray<CutStep>.Builder steps, List<Row> rows)
+    // A setting whose cuts can all be made now comes first, since it never returns; else the one with the most cuts. What it cuts off is
+    // cut on at the same setting, whichever way it has to be turned.
+    private static void AddSteps(ImmutableArray<CutStep>.Builder steps, SheetPart hand)
     {
-        var next = new int[rows.Count];
-        while (true)
+        var open = RowsIn([hand]);
+        var still = Settings(open);
+        while (open.Count > 0)
         {
-            var best = Enumerable.Range(0, rows.Count).Where(r => next[r] < rows[r].Cuts)
-                .GroupBy(r => rows[r].Setting(next[r]), r => rows[r].Run(next[r]))
-                .OrderByDescending(g => steps.Count > 0 && g.Key == steps[^1].Setting)
-                .ThenByDescending(g => g.Sum()).ThenByDescending(g => g.Key).FirstOrDefault();
-            if (best is null)
-            {
-                return;
-            }
-
+            var last = steps.Count > 0 ? steps[^1] : null;
+            var best = open.GroupBy(r => r.Setting(r.Done)).Select(g => (Setting: g.Key, Rows: g.ToList(), Cuts: g.Sum(r => r.Run(r.Done))))
+                .OrderByDescending(g => g.Setting == last?.Setting).ThenByDescending(g => g.Cuts == still[g.Setting])
+                .ThenByDescending(g => g.Cuts).ThenByDescending(g => g.Setting).First();
+            var isUpright = best.Rows.Exists(r => r.IsUpright == last?.IsUpright) ? last!.IsUpright : best.Rows[0].IsUpright;
             var runs = ImmutableArray.CreateBuilder<CutRun>();
-            for (var r = 0; r < rows.Count; r++)
+            var freed = new List<SheetPart>();
+            foreach (var row in best.Rows.Where(r => r.IsUpright == isUpright))
             {
-                if (next[r] < rows[r].Cuts && rows[r].Setting(next[r]) == best.Key)
-                {
-                    var (row, from, count) = (rows[r], next[r], rows[r].Run(next[r]));
-                    runs.Add(new(row.Rest(from), [.. Enumerable.Range(from, count).Select(row.CutAfter)]));
-                    next[r] += count;
-                }
+                runs.Add(row.Cut(freed));
             }
 
-            steps.Add(new(steps.Count + 1, runs[0].IsUpright ? Edge.Left : Edge.Top, best.Key, runs.ToImmutable()));
+            still[best.Setting] -= runs.Sum(r => r.Cuts.Length);
+            open.RemoveAll(r => r.Done == r.Cuts);
+            open.AddRange(RowsIn(freed));
+            steps.Add(new(steps.Count + 1, isUpright ? Edge.Left : Edge.Top, best.Setting, runs.ToImmutable()));
         }
     }
 
-    /// <summary>A part and the parts that all its cuts in one direction make, in order.</summary>
-    private sealed record Row(Rect Place, bool IsUpright, List<SheetPart> Parts)
+    private static List<Row> RowsIn(IEnumerable<SheetPart> parts) => [.. parts.OfType<SheetCut>().Select(Row.Of)];
+
+    // How many cuts each setting has in these rows and in all that come off them.
+    private static Dictionary<Length, int> Settings(List<Row> rows)
     {
+        var counts = new Dictionary<Length, int>();
+        for (var level = rows; level.Count > 0; level = RowsIn(level.SelectMany(r => r.Parts)))
+        {
+            foreach (var row in level)
+            {
+                for (var i = 0; i < row.Cuts; i++)
+                {
+                    counts[row.Setting(i)] = counts.GetValueOrDefault(row.Setting(i)) + 1;
+                }
+            }
+        }
+
+        return counts;
+    }
+
+    /// <summary>A part and the parts that all its cuts in one direction make, in order; and how far it is cut up.</summary>
+    private sealed class Row(Rect place, bool isUpright, List<SheetPart> parts)
+    {
+        /// <summary>Whether its cuts run down the sheet.</summary>
+        public bool IsUpright => isUpright;
+
+        /// <summary>The parts, from the edge against the stop.</summary>
+        public List<SheetPart> Parts => parts;
+
         /// <summary>How many cuts divide it.</summary>
-        public int Cuts => Parts.Count - 1;
+        public int Cuts => parts.Count - 1;
+
+        /// <summary>How many of its cuts are made.</summary>
+        public int Done { get; private set; }
+
+        /// <summary>Makes the next cuts that have the same setting.</summary>
+        /// <param name="freed">Receives the parts that come off.</param>
+        public CutRun Cut(List<SheetPart> freed)
+        {
+            var (from, count) = (Done, Run(Done));
+            Done += count;
+            freed.AddRange(parts[from..Done]);
+            if (Done == Cuts)
+            {
+                freed.Add(parts[^1]);
+            }
+
+            return new(Rest(from), [.. Enumerable.Range(from, count).Select(CutAfter)]);
+        }
 
         public static Row Of(SheetCut whole)
         {
@@ -95,27 +128,27 @@ internal static class CutSequence
         }
 
         /// <summary>How far the cut at the end of a part is from its beginning.</summary>
-        public Length Setting(int part) => IsUpright ? Parts[part].Place.Width : Parts[part].Place.Height;
+        public Length Setting(int part) => isUpright ? parts[part].Place.Width : parts[part].Place.Height;
 
         /// <summary>How many cuts in a row have the setting of this one.</summary>
         public int Run(int from) => Enumerable.Range(from, Cuts - from).TakeWhile(i => Setting(i) == Setting(from)).Count();
 
         /// <summary>What is still in hand when all parts before this one are cut off.</summary>
-        public Rect Rest(int from)
+        private Rect Rest(int from)
         {
-            var place = Parts[from].Place;
-            return IsUpright
-                ? Place with { Left = place.Left, Width = Place.Right - place.Left }
-                : Place with { Top = place.Top, Height = Place.Bottom - place.Top };
+            var (whole, part) = (place, parts[from].Place);
+            return isUpright
+                ? whole with { Left = part.Left, Width = whole.Right - part.Left }
+                : whole with { Top = part.Top, Height = whole.Bottom - part.Top };
         }
 
         /// <summary>The cut at the end of a part.</summary>
-        public Cut CutAfter(int part)
+        private Cut CutAfter(int part)
         {
-            var place = Parts[part].Place;
-            return IsUpright
-                ? new(new(place.Right, place.Top), new(place.Right, place.Bottom))
-                : new(new(place.Left, place.Bottom), new(place.Right, place.Bottom));
+            var end = parts[part].Place;
+            return isUpright
+                ? new(new(end.Right, end.Top), new(end.Right, end.Bottom))
+                : new(new(end.Left, end.Bottom), new(end.Right, end.Bottom));
         }
     }
 }

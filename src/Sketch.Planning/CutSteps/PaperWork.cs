@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Cutting.Model;
 using Sketch.Planning.Plans;
 using Sketch.Units;
 
@@ -25,6 +26,10 @@ public sealed record PaperWork(PaperPlan Paper, ImmutableArray<SheetWork> Stacks
 
     /// <summary>The work of all papers of a plan, in its order.</summary>
     public static ImmutableArray<PaperWork> Of(BatchPlan plan) => [.. plan.Papers.Select(p => Of(plan, p))];
+
+    /// <summary>The settings of a plan by itself, in the order of its layouts.</summary>
+    public static int SettingsOf(CuttingPlan plan) =>
+        Changes(plan.Layouts.DistinctBy(SheetWork.Geometry).SelectMany(l => CutSequence.Of(l)).Select(s => s.Setting));
 
     private static int Changes(IEnumerable<Length> settings)
     {

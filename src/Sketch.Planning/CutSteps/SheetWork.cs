@@ -48,7 +48,8 @@ public sealed partial record SheetWork(
     /// <summary>The letter of the pieces of a size, in either orientation.</summary>
     public string KeyOf(Size size) => Pieces.First(p => p.Size == size || p.Size == size.Turned()).Key;
 
-    private static string Geometry(SheetLayout layout) =>
+    /// <summary>The same for sheets that are cut alike.</summary>
+    internal static string Geometry(SheetLayout layout) =>
         string.Join(';', layout.Pieces.Select(p => p.Place).Concat(layout.Leftovers)
             .Prepend(new(default, default, layout.Stock.Width, layout.Stock.Height))
         .Select(r => string.Create(

@@ -57,6 +57,9 @@ public sealed record BatchFiles(
     /// <summary>The count by which only what is left is planned; null to plan all.</summary>
     public BatchCount? Count { get; init; }
 
+    /// <summary>Whether a paper may take a sheet more where that saves much work.</summary>
+    public bool IsEasy { get; init; }
+
     /// <summary>Reads files and shapes words.</summary>
     public required IWorld World { get; init; }
 

@@ -13,7 +13,7 @@ namespace Sketch.Planning.Demand;
 internal sealed class BatchLimits(Batch batch, FindingBag findings)
 {
     /// <summary>The most pieces, of all cards and loose pieces together.</summary>
-    public const int MostPieces = 10_000;
+    public const int MostPieces = 20_000;
 
     /// <summary>The most different sizes of loose pieces; the search for the fewest sheets tries them all.</summary>
     public const int MostSizes = 200;

@@ -19,6 +19,12 @@ public sealed record PaperPlan(PaperOrder Order, CuttingProblem Problem, Cutting
     public int Used(FreedStock freed) =>
         Plan.Layouts.Where(l => l.FreedBy == freed.From.Id && l.Stock == freed.Size).Sum(l => l.Times);
 
+    /// <summary>The plan with the fewest sheets, if this one takes more of them to save work; else null.</summary>
+    public CuttingPlan? Fewest { get; init; }
+
+    /// <summary>Whether no plan needs fewer sheets, apart from those that this one spends on purpose.</summary>
+    public bool IsProved => (Fewest ?? Plan).IsProved;
+
     /// <summary>Sheets missing in the stash.</summary>
     public int Short => Plan.Short(Order.Sheet);
 }

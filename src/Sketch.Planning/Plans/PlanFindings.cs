@@ -36,7 +36,7 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings, string h
     {
         if (paper.Short == 0)
         {
-            if (!paper.Plan.IsProved)
+            if (!paper.IsProved)
             {
                 findings.Add(FindingCatalogue.NotProved, OrderFindings.PlaceOf(plan.Files, paper.Order),
                     $"{paper.Order.Paper} takes {Counted.Of(paper.Plan.Sheets, "sheet")}; {paper.Plan.LowerBound} might be enough; "

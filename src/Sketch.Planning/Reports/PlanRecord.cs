@@ -135,6 +135,8 @@ internal sealed record PaperRecord
 
     public required int Cuts { get; init; }
 
+    public required FewestRecord? Fewest { get; init; }
+
     public required IEnumerable<LayoutRecord> Layouts { get; init; }
 
     public static PaperRecord Of(BatchPlan plan, PaperPlan paper)
@@ -153,10 +155,14 @@ internal sealed record PaperRecord
         Short = paper.Short,
         Settings = settings,
         Cuts = cuts,
+        Fewest = paper.Fewest is { } fewest ? new(fewest.Sheets, PaperWork.SettingsOf(fewest)) : null,
         // Created while writing, so that those of a large plan are not all held at once.
         Layouts = paper.Plan.Layouts.Select(l => LayoutRecord.Of(plan, l)),
     };
 }
+
+/// <summary>The plan with the fewest sheets of a paper, where an easier one takes a sheet more.</summary>
+internal sealed record FewestRecord(int Sheets, int Settings);
 
 /// <summary>One way of cutting a sheet.</summary>
 internal sealed record LayoutRecord

@@ -190,9 +190,16 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
             [plan.IsEnough ? $"The paper is enough{For(plan.Files)}." : $"There is not enough paper{For(plan.Files)}.", .. offcuts > 0
                 ? [$"{Counted.Of(offcuts, "offcut")} {(offcuts == 1 ? "is" : "are")} used first."] : ImmutableArray<string>.Empty,
                 $"In all: {Counted.Of(settings, "setting")} of the stop and {Counted.Of(cuts, "cut")}, "
-                    + "with sheets cut alike in one stack."],
+                    + "with sheets cut alike in one stack.",
+                .. work.Select(Easier).OfType<string>()],
             ReportTable.Of(["Paper", "Sheet", "Sheets", "On hand", "Missing", "Proved fewest", "Settings", "Cuts"], rows));
     }
+
+    // What a sheet more is spent for, in both numbers.
+    private static string? Easier(PaperWork work) => work.Paper.Fewest is { } fewest
+        ? $"Easier to cut: {work.Paper.Order.Paper} takes {Counted.Of(work.Paper.Plan.Sheets, "sheet")} instead of {fewest.Sheets}, "
+            + $"and {Counted.Of(work.Settings, "setting")} instead of {PaperWork.SettingsOf(fewest)}."
+        : null;
 
     private static string OnHand(Batches.Batch batch) =>
         batch.Available - batch.Makes.Sum(m => (long)m.Count) is > 0 and var cards

@@ -12,6 +12,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
   let isOutdated = false;
   const start = button('Plan the sheets', () => work(false), { className: 'chief' });
   const rest = button('Plan what is left to cut', () => work(true));
+  const easy = element('input', { type: 'checkbox' });
   const enough = button('Use the best so far', () => post('enough', search?.of ?? asked()).catch(reportProblem), { hidden: true });
   const outdated = element('p', { className: 'empty', hidden: true }, 'The text has changed: plan the sheets again.');
   const progress = makeProgress();
@@ -19,6 +20,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
   const links = element('p', { className: 'choices', hidden: true });
   const plan = element('div', { className: 'plan', tabIndex: 0, role: 'region', 'aria-label': 'Plan' });
   panel.append(element('p', {}, introduction), element('div', { className: 'choices' }, start, rest, enough),
+    element('label', { className: 'check' }, easy, ' Spend a sheet more of a paper where that saves much work at the trimmer'),
     outdated, reported, progress.part, links, plan);
 
   function empty() {
@@ -40,7 +42,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
     enough.hidden = false;
     reported.textContent = 'Looking for the fewest sheets …';
     try {
-      const response = await send('plan', { ...mine.of, left }, mine.end.signal);
+      const response = await send('plan', { ...mine.of, left, easy: easy.checked }, mine.end.signal);
       for await (const line of lines(response.body)) {
         if (line.done) finish(line, mine);
         else progress.report(line);

@@ -100,7 +100,7 @@ internal sealed class PlanRoutes(PageServices room)
     private BatchFiles? FilesOf(PlanRequest asked, Reading reading, FindingBag findings) =>
         room.Readings.Batch(reading, findings) is not { } files ? null
         : asked.Left && new CountFile(files.Batch, reading.Source.Path, room.Readings.Files).Read(findings).ValueOrDefault is { } count
-            ? LeftToMake.Of(files, count) : files;
+            ? LeftToMake.Of(files, count) with { IsEasy = asked.Easy } : files with { IsEasy = asked.Easy };
 
     private PlanView View(Reading reading, BatchPlan? plan, FindingBag findings)
     {

@@ -44,7 +44,8 @@ internal sealed record TidyRequest(string File = "", string Text = "");
 /// <param name="File">The batch.</param>
 /// <param name="Window">The window.</param>
 /// <param name="Left">Whether to plan only what is left according to its count.</param>
-internal sealed record PlanRequest(string File = "", string Window = "", bool Left = false);
+/// <param name="Easy">Whether a paper may take a sheet more where that saves much work.</param>
+internal sealed record PlanRequest(string File = "", string Window = "", bool Left = false, bool Easy = false);
 
 /// <summary>Papers to write into a card, or for the cards of a line of a batch.</summary>
 /// <param name="File">The card.</param>

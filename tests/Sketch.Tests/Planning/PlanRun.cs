@@ -64,6 +64,16 @@ internal sealed class PlanRun
         return new(read, plan, findings.ToImmutable());
     }
 
+    /// <summary>Plans a batch with the choice to spend a sheet more where that saves much work.</summary>
+    public static PlanRun EasyOf(string batch, string shelf)
+    {
+        var world = new TestWorld().WithText("shelf.stash", shelf).WithText("day.batch", batch);
+        var findings = new FindingBag();
+        var read = BatchFiles.Read(new SourceText("day.batch", batch), world, findings)! with { IsEasy = true };
+        var plan = BatchPlanner.Plan(read, TimeSpan.FromSeconds(60), findings, cancellation: TestContext.Current.CancellationToken);
+        return new(read, plan, findings.ToImmutable());
+    }
+
     /// <summary>Plans a batch of the disk.</summary>
     public static PlanRun OfFile(string path)
     {

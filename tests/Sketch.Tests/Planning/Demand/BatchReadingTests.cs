@@ -26,10 +26,10 @@ public class BatchReadingTests
         "A batch has lines such as stash \"museum.stash\", for \"Cliff ward\", 24 cards, make 12 of \"fair-winds.card\" and cut 12 of "
             + "4 x 5 1/4 from gulls.")]
     [InlineData("makers 2\nmakers 3\ncut 1 of 1 x 1 from gulls\n", "SK117", 4, 1, "Remove one of the two lines.")]
-    [InlineData("cut 10001 of 1 x 1 from gulls\n", "SK714", 3, 1,
-        "Write cut 10000 in place of cut 10001, and put the rest into another batch.")]
-    [InlineData("cut 10000 of 1 x 1 from gulls\ncut 1 of 1 x 1 from gulls\n", "SK714", 4, 1, "Put this line into another batch.")]
-    [InlineData("make 10000 of \"gull.card\"\n", "SK714", 3, 1, "Write make 3333 of \"gull.card\", and put the rest into another batch.")]
+    [InlineData("cut 20001 of 1 x 1 from gulls\n", "SK714", 3, 1,
+        "Write cut 20000 in place of cut 20001, and put the rest into another batch.")]
+    [InlineData("cut 20000 of 1 x 1 from gulls\ncut 1 of 1 x 1 from gulls\n", "SK714", 4, 1, "Put this line into another batch.")]
+    [InlineData("make 10000 of \"gull.card\"\n", "SK714", 3, 1, "Write make 6666 of \"gull.card\", and put the rest into another batch.")]
     [InlineData("make 50000 of \"crowd.card\"\n", "SK703", 3, 15, "Make the piece larger in that file.")]
     [InlineData("cut 100000 of 0.001 mm x 0.001 mm from gulls\n", "SK715", 3, 1, "Make each side at least 1/32.")]
     [InlineData("", "SK702", 1, 1, "Add a line make 12 of \"fair-winds.card\", or cut 12 of 4 x 5 1/4 from gulls.")]

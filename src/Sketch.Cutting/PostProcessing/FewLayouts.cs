@@ -1,13 +1,14 @@
 using Google.OrTools.Sat;
 using Sketch.Cutting.Layouts;
 using Sketch.Cutting.Model;
+using Sketch.Cutting.Sheets;
 
-namespace Sketch.Cutting.Sheets;
+namespace Sketch.Cutting.PostProcessing;
 
 /// <summary>
 /// Looks for a plan with no more sheets and fewer different layouts (pattern minimisation): layouts that can be repeated are made one
 /// after the other (sequential heuristic procedure: Haessler 1975), and a second integer program over all layouts found, with the number
-/// of sheets fixed, uses as few of them as it can (Vanderbeck 2000).
+/// of sheets fixed, uses as few of them as it can (Vanderbeck 2000), each weighed by its settings of the trimmer.
 /// </summary>
 internal sealed class FewLayouts
 {
@@ -16,27 +17,28 @@ internal sealed class FewLayouts
     private const int MostSteps = 12;
     private const int MostDivisions = 4;
     private const double Effort = 1;
-    private const int CostOfLayout = 10;
-    private const int CostOfSurplus = 3;
+    private const int CostOfSurplus = 1;
+    private const long StepsOfSettings = 20_000;
 
     private readonly Reduced _problem;
     private readonly Incumbent _incumbent;
     private readonly WorkBudget _work;
     private readonly WholePlan _best;
+    private readonly StopSettings _settings;
     private readonly int[] _worth;
 
-    private FewLayouts(Reduced problem, Incumbent incumbent, WorkBudget work)
+    private FewLayouts(Reduced problem, Incumbent incumbent, StopSettings settings, WorkBudget work)
     {
-        (_problem, _incumbent, _work, _best) = (problem, incumbent, work, incumbent.Best!);
+        (_problem, _incumbent, _settings, _work, _best) = (problem, incumbent, settings, work, incumbent.Best!);
         _worth = incumbent.Worth(k => k.Area);
     }
 
     /// <summary>Adds what is found to the plans that equal the best one in sheets.</summary>
-    public static void Run(Reduced problem, Incumbent incumbent, WorkBudget work)
+    public static void Run(Reduced problem, Incumbent incumbent, StopSettings settings, WorkBudget work)
     {
         if (incumbent.Best is { LeftOut: 0, Uses.Count: > 1 })
         {
-            var search = new FewLayouts(problem, incumbent, work);
+            var search = new FewLayouts(problem, incumbent, settings, work);
             var found = search.Repeatable();
             search.Choose(found);
         }
@@ -107,7 +109,7 @@ internal sealed class FewLayouts
         for (var p = 0; p < patterns.Count; p++)
         {
             model.Add(uses[p] == 0).OnlyEnforceIf(isUsed[p].Not());
-            cost.AddTerm(isUsed[p], CostOfLayout);
+            cost.AddTerm(isUsed[p], 2 + _settings.Of(patterns[p]));
             model.AddHint(uses[p], _best.Uses.FirstOrDefault(u => ReferenceEquals(u.Pattern, patterns[p])).Times);
         }
 
@@ -126,6 +128,7 @@ internal sealed class FewLayouts
             model.Add(used <= (stock.OnHand ?? _best.Sheets));
         }
 
+        _work.Spend(patterns.Count * StepsOfSettings);
         model.Minimize(cost);
         if (CpSolving.Solve(model, Effort, _work) is { } value)
         {
