@@ -43,14 +43,10 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
     reported.textContent = 'Looking for the fewest sheets …';
     try {
       const response = await send('plan', { ...mine.of, left, easy: easy.checked }, mine.end.signal);
-      for await (const line of lines(response.body)) {
-        if (line.done) finish(line, mine);
-        else progress.report(line);
-      }
+      await readLines(response.body, line => (line.done ? finish(line, mine) : progress.report(line)));
     } catch (reason) {
       if (search !== mine) return;
-      progress.clear();
-      reported.textContent = '';
+      empty();
       reportProblem(asProblem(reason));
     } finally {
       if (search === mine) end();
@@ -122,6 +118,11 @@ function outputsOf(batch) {
     element('a', { href: address('cuts.csv'), download: 'cuts.csv' }, 'Cut list for a spreadsheet'),
     element('a', { href: address('left.stash'), download: 'left.stash' }, 'Remaining stash (stash file)'),
   ];
+}
+
+/** Passes on each line of a streamed answer as it comes. */
+async function readLines(body, pass) {
+  for await (const line of lines(body)) pass(line);
 }
 
 /** The lines of a streamed answer, each parsed as JSON. */

@@ -166,6 +166,14 @@ internal static class ClauseMistakes
             return null;
         }
 
+        if (head is { Kind: PieceKind.Frame } && Vocabulary.Shapes.Contains(token.Text))
+        {
+            var shape = token.Text.ToLowerInvariant();
+            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' does not start a clause.",
+                $"Name the {shape}, as in moon: {shape} 2, and frame it on the next line: frame 1/8, around moon.");
+            return null;
+        }
+
         var (hint, replacement) = cursor.Meant(FindingCatalogue.UnknownClause, token, Vocabulary.ClauseWords) is { } meant
             ? (meant.Hint, meant.Text)
             : head is not null && Vocabulary.Kinds.Contains(token.Text)

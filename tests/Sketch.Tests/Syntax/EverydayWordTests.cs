@@ -157,6 +157,7 @@ public sealed class EverydayWordTests
     [InlineData("star 1, of red, blue", "of red and blue, in turn")]
     [InlineData("fishtail 2 x 1/2", "banner")]
     [InlineData("gift tag 1", "Write tag")]
+    [InlineData("frame circle 2", "frame 1/8, around moon")]
     [InlineData("torn strip 3 x 1", "torn bottom")]
     [InlineData("embossed panel 2 x 2", "note \"Emboss the panel.\"")]
     [InlineData("panel 2 x 2, of gold glitter", "of gold-glitter, and declare it above the faces: role gold-glitter: gold")]
