@@ -197,8 +197,10 @@ internal sealed class Paints
         var undeclared = _filling.ResolveUndeclared(paint.Text);
         if (undeclared.Knowledge == PaperKnowledge.Nothing && _reported.Add((source, paint.Span)))
         {
-            var near = Nearest.Find(paint.Text, _roles.Keys.Order(StringComparer.Ordinal).Concat(ColourWords.All)
-                .Concat(BuiltIn.PatternWords));
+            var joined = paint.Text.Replace("-", "", StringComparison.Ordinal);
+            var near = ColourWords.TryGet(joined, out _) ? joined
+                : Nearest.Find(paint.Text,
+                    _roles.Keys.Order(StringComparer.Ordinal).Concat(ColourWords.All).Concat(BuiltIn.PatternWords));
             _findings.Add(FindingCatalogue.UnknownRole, new(source, paint.Span),
                 $"'{paint.Text}' is neither a role of this card nor a colour, so it is drawn hatched.",
                 near is null ? $"Declare it above the faces: role {paint.Text}: #9fc9e8." : $"Did you mean {near}?", near);

@@ -74,6 +74,13 @@ internal static class ClauseMistakes
             return true;
         }
 
+        if (under.Is("pop") || under.Is("popped") || under.Is("dimensional"))
+        {
+            cursor.Fail(FindingCatalogue.UnknownClause, TextSpan.Cover(cursor.Previous.Span, under.Span), "Foam lifts a piece.",
+                "Write on foam, or on foam 3 mm.");
+            return true;
+        }
+
         if (under.Kind != TokenKind.Word || cursor.Current.Is("foam")
             || cursor.Meant(FindingCatalogue.Expected, under, ["foam"]) is not null)
         {
@@ -83,6 +90,22 @@ internal static class ClauseMistakes
         cursor.Fail(FindingCatalogue.UnknownClause, TextSpan.Cover(cursor.Previous.Span, under.Span),
             "No clause says what a piece lies on; its indentation does.",
             $"Remove this clause, and indent the line under {under.Text}.");
+        return true;
+    }
+
+    /// <summary>Reports the way of a turn in other words, after its number: <c>turn 10 clockwise</c>.</summary>
+    public static bool ReportClockwise(Cursor cursor, TextSpan number)
+    {
+        var way = cursor.Current.Is("clockwise") ? "right"
+            : cursor.Current.Is("counterclockwise") || cursor.Current.Is("anticlockwise") ? "left" : null;
+        if (way is null)
+        {
+            return false;
+        }
+
+        var written = $"{way} {cursor.File.Source.Content[number.Start..number.End]}";
+        cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(number, cursor.Current.Span), "A turn is to the left or to the right.",
+            $"Write turn {written}.", written);
         return true;
     }
 

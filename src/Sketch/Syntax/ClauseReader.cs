@@ -246,16 +246,18 @@ internal static class ClauseReader
         }
 
         TakeDegrees(cursor);
+        if (ClauseMistakes.ReportClockwise(cursor, span))
+        {
+            return null;
+        }
+
         return new(sign * degrees, default);
     }
 
     /// <summary>Takes the word degrees, which may follow their number.</summary>
     public static void TakeDegrees(Cursor cursor)
     {
-        if (!cursor.TakeWord("degrees"))
-        {
-            cursor.TakeWord("degree");
-        }
+        _ = cursor.TakeWord("degrees") || cursor.TakeWord("degree") || cursor.TakeWord("deg");
     }
 
     private static RaisedClause? ReadOnFoam(Cursor cursor)
@@ -270,7 +272,7 @@ internal static class ClauseReader
             return null;
         }
 
-        _ = cursor.TakeWord("tape") || cursor.TakeWord("pads") || cursor.TakeWord("squares");
+        _ = cursor.TakeWord("tape") || cursor.TakeWord("pads") || cursor.TakeWord("squares") || cursor.TakeWord("dots");
 
         if (cursor.Current.Kind != TokenKind.Number)
         {

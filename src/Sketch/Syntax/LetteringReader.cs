@@ -18,10 +18,30 @@ internal static class LetteringReader
     /// <summary>Whether a word is a style of letters, which follows their kind.</summary>
     public static bool IsStyle(Token token) => Array.Exists(Styles, token.Is);
 
+    /// <summary>How to write a kind or style of letters that a word names: <c>lettering script</c>; null where it names none.</summary>
+    public static string? Meant(Token word)
+    {
+        if (word.Kind != TokenKind.Word)
+        {
+            return null;
+        }
+
+        return IsStyle(word) ? $"lettering plain {word.Text.ToLowerInvariant()}"
+            : (LetteringKinds.Find(word.Text)?.Word ?? EverydayWords.Meant(word.Text, [.. LetteringKinds.All.Select(k => k.Word)])
+                .FirstOrDefault()) is { } kind ? $"lettering {kind}" : null;
+    }
+
     /// <summary>The font that a kind of lettering stands for, with its style: <c>script bold</c>; null with a finding otherwise.</summary>
     public static QuotedSyntax? ReadKind(Cursor cursor)
     {
         var first = cursor.Current;
+        if (first.Kind == TokenKind.Quoted)
+        {
+            cursor.Fail(FindingCatalogue.Expected, TextSpan.Cover(cursor.Previous.Span, first.Span),
+                "A font is named after the word font; lettering names a kind.", $"Write font \"{first.Text}\".", $"font \"{first.Text}\"");
+            return null;
+        }
+
         if (first.Kind != TokenKind.Word || LetteringKinds.Find(first.Text) is not { } kind)
         {
             cursor.MissingWord("a kind of lettering", IsStyle(first) ? $"Write lettering plain {first.Text.ToLowerInvariant()}."

@@ -244,11 +244,13 @@ public sealed class Lexer
                 ';' or '.' => "Use a comma between clauses.",
                 '-' => "Write a minus sign directly before its number, as in left -1/8.",
                 '\'' => "Write feet as ft, and put words in double quotes.",
+                '°' => "Write the number alone, or 10 degrees.",
+                '%' => "Write percent.",
                 '[' or ']' => "Change one copy of a repeat with an indented line below it: item 2: of pearl.",
                 _ => "Remove it, or put words in double quotes.",
             };
             Report(FindingCatalogue.StrayCharacter, new(position, position + 1), $"'{Shown(c)}' has no meaning here.", hint,
-                c switch { ';' => ",", '$' or '€' or '£' => "", _ => null });
+                c switch { ';' => ",", '°' => "", '%' => " percent", '$' or '€' or '£' => "", _ => null });
         }
 
         Add(kind, ref position, 1);

@@ -26,6 +26,11 @@ internal static class PieceReader
 
         if (cursor.Current.Kind != TokenKind.Word || PieceKinds.Find(cursor.Current.Text) is not { } kind)
         {
+            if (ReportPaperBeforePlural(cursor, count))
+            {
+                return null;
+            }
+
             var plural = cursor.Current.Kind == TokenKind.Word && cursor.Current.Text.EndsWith('s')
                 && Vocabulary.Kinds.Contains(cursor.Current.Text[..^1])
                 ? cursor.Current.Text[..^1].ToLowerInvariant() : null;
@@ -62,6 +67,25 @@ internal static class PieceReader
         }
 
         return new(count, kind, kindToken.Span, shape, size, texts);
+    }
+
+    /// <summary>Reports a paper that stands before the plural of a kind: <c>3 red gems</c>.</summary>
+    private static bool ReportPaperBeforePlural(Cursor cursor, CountSyntax? count)
+    {
+        var (paper, kinds) = (cursor.Current, cursor.Next);
+        if (count is null || paper.Kind != TokenKind.Word || kinds.Kind != TokenKind.Word || !kinds.Text.EndsWith('s')
+            || !Vocabulary.Kinds.Contains(kinds.Text[..^1])
+            || EverydayWords.Meant(paper.Text, Vocabulary.Kinds) is not [])
+        {
+            return false;
+        }
+
+        var kind = kinds.Text[..^1].ToLowerInvariant();
+        cursor.Fail(FindingCatalogue.UnknownLine, TextSpan.Cover(paper.Span, kinds.Span),
+            $"'{paper.Text}' cannot come before {kind}.",
+            $"Write {count.Value.Value} {kind}, with its size, and of {paper.Text} after a comma.",
+            kind);
+        return true;
     }
 
     public static void ReadSizeAndTexts(Cursor cursor, out SizeSyntax? size, out ImmutableArray<QuotedSyntax> texts)

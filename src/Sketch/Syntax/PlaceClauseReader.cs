@@ -8,6 +8,10 @@ namespace Sketch.Syntax;
 /// <summary>Reads clauses that place a piece or arrange copies.</summary>
 internal static class PlaceClauseReader
 {
+    private static readonly string[] Ranged = ["aligned", "align", "justified", "justify"];
+
+    private static readonly string[] CentreWords = ["centre", "center", "centred", "centered", "middle"];
+
     public static Clause? ReadIn(Cursor cursor)
     {
         const string hint = "Write in a row, in a column, in a grid 2 across, in a honeycomb 4 across, or in turn.";
@@ -35,6 +39,20 @@ internal static class PlaceClauseReader
         {
             cursor.Fail(FindingCatalogue.LeftOver, cursor.Previous.Span, "A paper or colour follows the word of.",
                 $"Write of {cursor.Here.Trim('\'')}.", "of");
+            return null;
+        }
+
+        if (LetteringReader.Meant(cursor.Current) is { } lettering)
+        {
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span),
+                "Letters are chosen by the word lettering.", $"Write {lettering}.", lettering);
+            return null;
+        }
+
+        if (IsCorner(cursor))
+        {
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span),
+                "A corner is upper or lower, left or right, with a distance.", "Write upper left 1/4, or lower right 0.");
             return null;
         }
 
@@ -71,6 +89,14 @@ internal static class PlaceClauseReader
 
         cursor.MissingWord("row, column, grid or honeycomb", hint, "row", "column", "grid", "honeycomb");
         return null;
+    }
+
+    /// <summary>Whether words after in name a corner: <c>the corner</c>, <c>the top left corner</c>, <c>top left</c>.</summary>
+    private static bool IsCorner(Cursor cursor)
+    {
+        var at = cursor.Current.Is("the") || cursor.Current.Is("a") ? 1 : 0;
+        string[] words = ["corner", "corners", "top", "bottom", "upper", "lower", "each"];
+        return Array.Exists(words, cursor.Peek(at).Is);
     }
 
     private static ArrangeClause? ReadRows(Cursor cursor, ArrangementKind kind, string words)
@@ -114,6 +140,23 @@ internal static class PlaceClauseReader
             cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span),
                 $"A corner is upper or lower, not {word}.",
                 $"Write {corner} 1/4.", cursor.Next.Kind == TokenKind.Number ? corner : null);
+            return null;
+        }
+
+        if (edge is Edge.Left or Edge.Right && Array.Exists(Ranged, cursor.Current.Is))
+        {
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span),
+                "Lines of words are ranged.", $"Write ranged {word}.", $"ranged {word}");
+            return null;
+        }
+
+        if (cursor.Current.Is("edge") || cursor.Current.Is("side") || CentreWords.Any(cursor.Current.Is))
+        {
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span),
+                $"A distance goes after the word {word}.",
+                cursor.Next.Kind == TokenKind.Number ? $"Write {word} {cursor.Next.Text}."
+                    : $"Write {word} 1/4; a piece is centred in the other direction.",
+                cursor.Next.Kind == TokenKind.Number ? word : null);
             return null;
         }
 
