@@ -65,7 +65,8 @@ internal static class EverydayTurns
 
     private static readonly FrozenDictionary<string, string> InStashes = Table(
         ("Write the size after the colon, as width x height: paper gulls: 12 x 12.", "size width height"),
-        ("Write price 0.99, for one sheet, piece or roll.", "cost costs each"),
+        ("Write price 0.99, for one sheet, piece or roll.", "cost costs"),
+        ("Write 10 strips, 12 long for the length of each, or price 0.99 for the price of each.", "each"),
         ("Write 3 sheets, 20 pieces or 2 rolls.", "quantity count have pack packs"));
 
     /// <summary>What to type in place of a clause that begins with this word; null for other words.</summary>

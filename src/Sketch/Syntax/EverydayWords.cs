@@ -103,6 +103,11 @@ public static class EverydayWords
         ("cm", "centimetres centimeters"),
         ("gsm", "gram grams"),
         ("lb", "pounds"),
+
+        // Lines of a batch.
+        ("for", "recipients recipient deliver"),
+        ("date", "deadline due when"),
+        ("make", "produce"),
     ];
 
     private static readonly FrozenDictionary<string, string[]> Meanings = Table

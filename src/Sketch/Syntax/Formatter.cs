@@ -154,6 +154,7 @@ public static class Formatter
             Unit.Millimetre => digits + " mm",
             Unit.Centimetre => digits + " cm",
             Unit.Foot => digits + " ft",
+            Unit.Yard => digits + " yd",
             _ => digits + " m",
         };
     }

@@ -64,6 +64,7 @@ internal static class LengthReader
         Unit.Millimetre => Length.NanometresPerMillimetre,
         Unit.Centimetre => 10 * Length.NanometresPerMillimetre,
         Unit.Foot => 12 * Length.NanometresPerInch,
+        Unit.Yard => 36 * Length.NanometresPerInch,
         Unit.Metre => 1000 * Length.NanometresPerMillimetre,
         _ => throw new ArgumentOutOfRangeException(nameof(unit)),
     };

@@ -20,6 +20,7 @@ internal static class NumberReader
         ["mm"] = Unit.Millimetre,
         ["cm"] = Unit.Centimetre,
         ["ft"] = Unit.Foot,
+        ["yd"] = Unit.Yard,
         ["m"] = Unit.Metre,
     };
 
@@ -30,6 +31,9 @@ internal static class NumberReader
         ["ins"] = "in",
         ["foot"] = "ft",
         ["feet"] = "ft",
+        ["yard"] = "yd",
+        ["yards"] = "yd",
+        ["yds"] = "yd",
         ["millimetre"] = "mm",
         ["millimetres"] = "mm",
         ["millimeter"] = "mm",

@@ -122,7 +122,15 @@ internal static class StashClauseReader
 
             if (SizeReader.Singular(cursor.Current.Text) is { } noun)
             {
-                cursor.Take();
+                var word = cursor.Take();
+                if (cursor.Current.Is("of") && cursor.Next.Kind == TokenKind.Number && noun is "strips" or "rolls")
+                {
+                    var corrected = $"{word.Text.ToLowerInvariant()}, {cursor.Next.Text} long";
+                    cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(word.Span, cursor.Next.Span),
+                        "The length of strips and rolls is a clause of its own.", $"Write {count.Value} {corrected}.", corrected);
+                    return null;
+                }
+
                 return new QuantityClause(count.Value, noun, default);
             }
 
@@ -132,6 +140,14 @@ internal static class StashClauseReader
         }
 
         var written = cursor.Current.Text;
+        if (SizeReader.Singular(cursor.Next.Text) is "rolls" or "strips" && cursor.Next.Kind == TokenKind.Word)
+        {
+            var corrected = $"1 {(cursor.Next.Text[0] is 'r' or 'R' ? "roll" : "strip")}, {written} long";
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Current.Span, cursor.Next.Span),
+                "A number of rolls or strips comes before their length.", $"Write {corrected}.", corrected);
+            return null;
+        }
+
         return cursor.Length("Write 40 ft long.") is { } length && ClauseReader.Word(cursor, "long", $"{written} long")
             ? new LongClause(length.Value, default) : null;
     }

@@ -54,6 +54,9 @@ public enum Unit
     /// <summary>Feet.</summary>
     Foot,
 
+    /// <summary>Yards.</summary>
+    Yard,
+
     /// <summary>Metres.</summary>
     Metre,
 }

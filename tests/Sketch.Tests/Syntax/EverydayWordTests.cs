@@ -86,7 +86,8 @@ public sealed class EverydayWordTests
     {
         string[] units = ["in", "mm", "cm", "gsm", "lb"];
         string[] known =
-            [.. Vocabulary.CardLines, .. Vocabulary.ClauseWords, .. units, .. LetteringKinds.All.Select(k => k.Word), "gate", "z"];
+            [.. Vocabulary.CardLines, .. Vocabulary.BatchLines, .. Vocabulary.ClauseWords,
+                .. units, .. LetteringKinds.All.Select(k => k.Word), "gate", "z"];
         Assert.All(EverydayWords.All, w => Assert.Contains(w.Meant.Split(' ')[0], known));
     }
 
@@ -204,6 +205,17 @@ public sealed class EverydayWordTests
         var (content, span) = (found.Location.Source.Content, found.Location.Span);
         Assert.Equal(replacement, found.Replacement);
         Assert.Empty(Compile(content[..span.Start] + found.Replacement + content[span.End..]));
+    }
+
+    [Theory]
+    [InlineData("line gold: 1/16, 10 strips of 12", "line gold: 1/16, 10 strips, 12 long")]
+    [InlineData("twine jute: 2 mm, 50 ft roll", "twine jute: 2 mm, 1 roll, 50 ft long")]
+    [InlineData("ribbon red: 3/8, 2 yards long", "ribbon red: 3/8, 2 yd long")]
+    public void Lengths_in_a_stash_are_replaced_by_their_clauses(string line, string meant)
+    {
+        var stash = $"stash \"x\"\n{line}\n";
+        var found = Assert.Single(Reading.File(stash).Findings);
+        Assert.Equal($"stash \"x\"\n{meant}\n", stash[..found.Location.Span.Start] + found.Replacement + stash[found.Location.Span.End..]);
     }
 
     [Theory]

@@ -43,6 +43,7 @@ public class NumberTests
     [InlineData("cm", "3.5", 35_000_000)]
     [InlineData("cm", "1\"", 25_400_000)]
     [InlineData("in", "1 m", 1_000_000_000)]
+    [InlineData("in", "2 yd", 1_828_800_000)]
     public void Bare_numbers_are_in_the_units_of_the_file(string units, string number, long nanometres) =>
         Assert.Equal(nanometres, Reading.Length(number, units).Nanometres);
 
