@@ -18,7 +18,7 @@ public sealed record DesignInstructions(
     Design Design, string Title, string Introduction, ImmutableArray<AssemblyStep> Steps, ImmutableArray<ReportSection> After)
 {
     /// <summary>The instructions for every design of a batch, in its order.</summary>
-    public static ImmutableArray<DesignInstructions> Of(BatchFiles files) => 
+    public static ImmutableArray<DesignInstructions> Of(BatchFiles files) =>
         [.. files.Designs.Select(d => Of(d, MessageList.Of(files)))];
 
     /// <summary>A step as a sentence, with the foam for all cards.</summary>

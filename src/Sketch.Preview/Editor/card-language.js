@@ -3,7 +3,7 @@ import { tags } from '@lezer/highlight';
 
 // A number as on a ruler or a scale, with its unit.
 const number = String.raw`[+\-−]?(?:\d+(?:\.\d+)?(?:[-−]\d+)?(?:[/⁄]\d+)?[¼-¾⅐-⅞]?|[¼-¾⅐-⅞])`;
-const unit = String.raw`(?:\s?(?:mm|cm|in)(?![\p{L}\p{N}])|["″](?!\p{L}))`;
+const unit = String.raw`(?:\s?(?:mm|cm|in|ft|yd|m)(?![\p{L}\p{N}])|["″](?!\p{L}))`;
 const length = new RegExp(`^${number}${unit}?(?![\\p{L}\\p{N}])`, 'u');
 
 // Highlighting: words are classified by position, so no list of words has to be kept in step with the language.
