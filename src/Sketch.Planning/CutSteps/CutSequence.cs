@@ -52,7 +52,10 @@ internal static class CutSequence
             still[best.Setting] -= runs.Sum(r => r.Cuts.Length);
             open.RemoveAll(r => r.Done == r.Cuts);
             open.AddRange(RowsIn(freed));
-            steps.Add(new(steps.Count + 1, isUpright ? Edge.Left : Edge.Top, best.Setting, runs.ToImmutable()));
+            steps.Add(new(steps.Count + 1, isUpright ? Edge.Left : Edge.Top, best.Setting, runs.ToImmutable())
+            {
+                IsWhole = runs[0].Part == hand.Place,
+            });
         }
     }
 

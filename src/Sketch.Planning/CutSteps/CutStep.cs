@@ -27,8 +27,27 @@ public sealed record CutStep(int Number, Edge Against, Length Setting, Immutable
     /// <summary>Whether it removes the waste at the edge of the sheet away from the stop.</summary>
     public bool IsTrim { get; init; }
 
-    /// <summary>Such as <c>set 5 1/4 from the top: 2 cuts across</c>.</summary>
-    public string Text(LengthFormat lengths) =>
-        $"set {lengths.Text(Setting)} from the {Against.Name()}: {Counted.Of(Cuts.Length, "cut")} {(IsUpright ? "down" : "across")}"
+    /// <summary>Whether the part in hand is all that is left of the sheet, so that it needs no name.</summary>
+    public bool IsWhole { get; init; }
+
+    /// <summary>Such as <c>set 5 1/4 from the top of 2 parts 4 x 11: 2 cuts across</c>.</summary>
+    public string Text(LengthFormat lengths) => Text(lengths, PartsText(lengths));
+
+    /// <summary>Such as <c>set 5 1/4 from the top: 2 cuts across</c>, beside a diagram that shows the parts.</summary>
+    public string ShortText(LengthFormat lengths) => Text(lengths, "");
+
+    private string Text(LengthFormat lengths, string parts) =>
+        $"set {lengths.Text(Setting)} from the {Against.Name()}{parts}: {Counted.Of(Cuts.Length, "cut")} {(IsUpright ? "down" : "across")}"
             + (IsTrim ? $", the {Against.Opposite().Name()} trim is waste" : "");
+
+    private string PartsText(LengthFormat lengths)
+    {
+        if (IsTrim || IsWhole)
+        {
+            return "";
+        }
+
+        var size = Runs.All(r => r.Part.Size == Runs[0].Part.Size) ? " " + lengths.Text(Runs[0].Part.Size) : "";
+        return Runs.Length == 1 ? $" of the part{size}" : $" of {Counted.Of(Runs.Length, "part")}{size}";
+    }
 }

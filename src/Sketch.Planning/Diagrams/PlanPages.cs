@@ -104,7 +104,7 @@ public sealed class PlanPages
         flow.Heading(work.Heading(_lengths));
         flow.Paragraph(Notes(work));
         flow.Gap();
-        var steps = work.Steps.SelectMany(s => flow.Wrapped($"{s.Number}. {s.Text(_lengths)}", StepsWidth)).ToList();
+        var steps = work.Steps.SelectMany(s => flow.Wrapped($"{s.Number}. {s.ShortText(_lengths)}", StepsWidth)).ToList();
         var legend = work.Pieces.SelectMany(p => flow.Wrapped($"{p.Key} {p.Text(_lengths)}", flow.Width - StepsWidth - PageFlow.ColumnGap))
             .ToList();
         var room = flow.Left - PageFlow.HeightOf(Math.Max(steps.Count, legend.Count) + 1);

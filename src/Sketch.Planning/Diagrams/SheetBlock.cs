@@ -36,7 +36,7 @@ internal sealed class SheetBlock
         _lines =
         [
             .. note.Length > 0 ? lettering.Wrap(note, PageFlow.Points, room) : [],
-            .. work.Steps.SelectMany(s => lettering.Wrap($"{s.Number}. {s.Text(lengths)}", PageFlow.Points, room)),
+            .. work.Steps.SelectMany(s => lettering.Wrap($"{s.Number}. {s.ShortText(lengths)}", PageFlow.Points, room)),
             .. work.Pieces.SelectMany(p => lettering.Wrap($"{p.Key} {p.Text(lengths)}", PageFlow.Points, room)),
         ];
         Height = HeadingHeight + Math.Max(high * _scale, PageFlow.HeightOf(_lines.Count)) + AfterBlock;

@@ -18,6 +18,9 @@ namespace Sketch.Planning.Summary;
 /// <param name="Sections">The parts of the page.</param>
 public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sections)
 {
+    private const int SecondsOfSetting = 30;
+    private const int SecondsOfCut = 15;
+
     /// <summary>Computes the summary.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="work">The work of all its papers.</param>
@@ -191,8 +194,17 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
                 ? [$"{Counted.Of(offcuts, "offcut")} {(offcuts == 1 ? "is" : "are")} used first."] : ImmutableArray<string>.Empty,
                 $"In all: {Counted.Of(settings, "setting")} of the stop and {Counted.Of(cuts, "cut")}, "
                     + "with sheets cut alike in one stack.",
+                TrimmerTime(settings, cuts),
                 .. work.Select(Easier).OfType<string>()],
             ReportTable.Of(["Paper", "Sheet", "Sheets", "On hand", "Missing", "Proved fewest", "Settings", "Cuts"], rows));
+    }
+
+    // Common practice, no source.
+    private static string TrimmerTime(int settings, int cuts)
+    {
+        var minutes = Math.Max(1, (settings * SecondsOfSetting + cuts * SecondsOfCut + 30) / 60);
+        var time = minutes < 60 ? $"{minutes} min" : $"{minutes / 60} h {minutes % 60} min";
+        return $"Allow about {time} at the trimmer: half a minute for each setting and a quarter for each cut.";
     }
 
     // What a sheet more is spent for, in both numbers.

@@ -44,12 +44,19 @@ public sealed class CutStepTests
             "batch \"Day\"\nstash \"shelf.stash\"\ncut 1 of 3 x 4 from gulls\n", $"paper gulls: 12 x 12, any sheets{Trim(4, edge)}\n")
             .Steps[0].Text(Inches));
 
-    // Strips of 4, 3 and 5 in, cut into squares of the same settings.
+    [Fact]
+    public void A_step_names_the_parts_in_hand_by_their_size() =>
+        Assert.Equal(
+            ["set 6 from the top: 1 cut across", "set 6 from the left of 2 parts 12 x 6: 2 cuts down"],
+            Work("batch \"Day\"\nstash \"shelf.stash\"\ncut 4 of 6 x 6 from gulls\n", "paper gulls: 12 x 12, any sheets\n")
+                .Steps.Select(s => s.Text(Inches)));
+
+    // Strips of 5, 4 and 3 in, cut into squares of the same settings.
     [Fact]
     public void A_setting_is_used_for_all_parts_before_the_stop_is_moved() =>
-        Assert.Equal(2, PaperWork.Of(PlanRun.Of(
+        Assert.Equal(3, PaperWork.Of(PlanRun.Of(
             "batch \"Day\"\nstash \"shelf.stash\"\ncut 3 of 4 x 4 from gulls\ncut 4 of 3 x 3 from gulls\n"
-                + "cut 1 of 5 x 12 from gulls\n").Plan!).Single().Settings);
+                + "cut 2 of 5 x 5 from gulls\ncut 1 of 5 x 2 from gulls\n").Plan!).Single().Settings);
 
     [Fact]
     public void The_words_give_every_piece_of_a_random_batch() =>

@@ -82,7 +82,8 @@ internal static partial class Trimmer
     private static long ElementAtOrDefault(this long[] numbers, int index, long otherwise) =>
         index < numbers.Length ? numbers[index] : otherwise;
 
-    [GeneratedRegex(@"^set (?<setting>[\d/. ]+) from the (?<edge>left|right|top|bottom): (?<cuts>\d+) cuts? (?<way>down|across)"
+    [GeneratedRegex(@"^set (?<setting>[\d/. ]+) from the (?<edge>left|right|top|bottom)(?<parts> of [^:]+)?: "
+        + @"(?<cuts>\d+) cuts? (?<way>down|across)"
         + @"(, the (?<waste>left|right|top|bottom) trim is waste)?$", RegexOptions.ExplicitCapture)]
     private static partial Regex Sentence();
 }

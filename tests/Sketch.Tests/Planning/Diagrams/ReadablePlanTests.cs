@@ -79,7 +79,7 @@ public sealed class ReadablePlanTests
     {
         var plan = PlanRun.Of(Top + string.Concat(Enumerable.Repeat("make 1 of \"gull.card\"\n", 78)), Plenty).Plan!;
         var pages = PrintedWords.On(new PlanPages(plan, new TestWorld()).Summary());
-        Assert.Equal(["Day", "Card", "Besides paper"], pages.Select(p => p[0].Words));
+        Assert.Equal(["Day", "Card", "Paper"], pages.Select(p => p[0].Words));
     }
 
     [Fact]
