@@ -213,8 +213,13 @@ internal static class ClauseReader
     private static EdgeCutClause? ReadEdgeCut(Cursor cursor, EdgeForm form)
     {
         var edge = cursor.TakeEdge();
-        // As people say it: torn edges, torn bottom edge.
+        // As people say it: torn edges, torn bottom edge, torn all round.
         _ = cursor.TakeWord("edge") || cursor.TakeWord("edges");
+        if (edge is null && cursor.TakeWord("all"))
+        {
+            _ = cursor.TakeWord("round") || cursor.TakeWord("around");
+        }
+
         if (cursor.Current.Kind != TokenKind.Number)
         {
             return new(form, edge, null, default);

@@ -21,6 +21,7 @@ internal static class EverydayTurns
     private static readonly FrozenDictionary<string, string> Lines = Table(
         ("A corner is a place: square 1/2, upper left 0. The clause corners 1/8 rounds the corners of a piece.",
             "corner corners photo-corner photo-corners"),
+        (Mat, "matted layered double backed"),
         ("Glitter is a paper: panel 3 x 2, of glitter, with role glitter: silver above the faces.", "glitter"),
         ("Write panel 1 x 1 1/4, scalloped 1/16: paper with the edge of a postage stamp.", "postage postage-stamp faux-postage"),
         ("The form of a side is a clause after the size: strip 4 x 1, torn bottom.", "torn ripped"),
@@ -34,7 +35,7 @@ internal static class EverydayTurns
         (Board, "chipboard wooden wood resin acrylic felt cork"));
 
     private static readonly FrozenDictionary<string, string> InCards = Table(
-        (Mat, "matted double backed layered larger bigger"),
+        (Mat, "matted double backed backing underlay layered larger bigger"),
         (Window, "cut hole pierced punched"),
         ("Leave out the size and write showing 1/8: an eighth of the layer below is then seen on every side.", "inset smaller"),
         (Size, "width height wide tall x measures measuring"),

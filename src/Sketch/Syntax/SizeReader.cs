@@ -100,7 +100,15 @@ internal static class SizeReader
             return null;
         }
 
-        var (number, span) = (cursor.Previous.Text, TextSpan.Cover(start, cursor.Take().Span));
+        var number = cursor.Previous.Text;
+        cursor.Take();
+        if (cursor.TakeWord("than"))
+        {
+            cursor.TakeWord("the");
+            cursor.Take();
+        }
+
+        var span = TextSpan.Cover(start, cursor.Previous.Span);
         cursor.Report(FindingCatalogue.LeftOver, span, "What a mat adds in total is written with a plus.", $"Write +{number}.",
             $"+{number}");
         return new(default, default, span);
