@@ -53,6 +53,7 @@ internal sealed class SizeFindings(UnitSystem units, FindingBag findings)
         PieceKind.Ribbon or PieceKind.Twine => $"Write {node.Bound.Kind.Name} 1/8, along bottom, or {node.Bound.Kind.Name} full x 1/8.",
         PieceKind.Frame => "Write frame 1/8, around another piece, or frame 1/8, showing 1/4.",
         var kind when kind.Traits.IsSmallPart => $"Write {kind.Name} 1/8.",
+        PieceKind.Bow => "Write bow 1.",
         var kind when kind.Traits.Matter == PieceMatter.Ready => $"Write {kind.Name} 2 x 1.",
         var kind => $"Write {kind.Name} 2 x 3, or showing 1/8, or the size of its mat.",
     };

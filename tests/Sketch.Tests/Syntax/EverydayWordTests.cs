@@ -158,6 +158,7 @@ public sealed class EverydayWordTests
     [InlineData("star 1, of red, blue", "of red and blue, in turn")]
     [InlineData("fishtail 2 x 1/2", "banner")]
     [InlineData("gift tag 1", "Write tag")]
+    [InlineData("bow, of red", "Write bow 1.")]
     [InlineData("layered panel 2 x 2", "mat +1/8")]
     [InlineData("mat 1/8 larger than sky, of red", "Write +1/8")]
     [InlineData("sentiment \"ahoy\", of white, backing 1/8", "mat +1/8")]
