@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.IO.Compression;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -14,85 +13,41 @@ public static partial class CompactPdf
     private const int ObjectsPerStream = 200;
     private const int Decimals = 2;
     private const int MostDecimals = 5;
-    private const string StreamBegin = "stream\n";
 
     /// <summary>The same document; the file itself if it is not built as Skia builds it.</summary>
     public static byte[] Of(byte[] pdf)
     {
-        var text = Encoding.Latin1.GetString(pdf);
-        var start = text.LastIndexOf("startxref", StringComparison.Ordinal);
-        var trailer = text.LastIndexOf("trailer", StringComparison.Ordinal);
-        if (start < 0 || trailer < 0 || Objects(text, text[trailer..start]) is not { } objects)
+        if (PdfFile.Read(pdf) is not { } file)
         {
             return pdf;
         }
 
-        using var writer = new Writer(objects, text[(trailer + "trailer".Length)..start]);
+        using var writer = new Writer(file);
         return writer.Write();
     }
 
-    // By their numbers, from 1; null where the table of places is not as expected.
-    private static List<string>? Objects(string text, string trailer)
-    {
-        var objects = new List<string>();
-        var size = int.Parse(SizeOfTable().Match(trailer).Groups[1].Value, CultureInfo.InvariantCulture);
-        var last = text.LastIndexOf("startxref", StringComparison.Ordinal) + "startxref\n".Length;
-        var at = int.Parse(text[last..].Split('\n')[0], CultureInfo.InvariantCulture);
-        var lines = text[at..].Split('\n', size + 3);
-        for (var i = 1; i < size; i++)
-        {
-            if (!int.TryParse(lines[2 + i].AsSpan(0, 10), CultureInfo.InvariantCulture, out var place))
-            {
-                return null;
-            }
-
-            var begin = $"{i.ToString(CultureInfo.InvariantCulture)} 0 obj\n";
-            if (string.CompareOrdinal(text, place, begin, 0, begin.Length) != 0)
-            {
-                return null;
-            }
-
-            objects.Add(Content(text, place + begin.Length));
-        }
-
-        return objects;
-    }
-
-    private static string Content(string text, int from)
-    {
-        var end = text.IndexOf("endobj", from, StringComparison.Ordinal);
-        var stream = text.IndexOf(StreamBegin, from, StringComparison.Ordinal);
-        if (stream < 0 || stream > end)
-        {
-            return text[from..end].TrimEnd();
-        }
-
-        var length = int.Parse(LengthOfStream().Match(text[from..stream]).Groups[1].Value, CultureInfo.InvariantCulture);
-        return text[from..(stream + StreamBegin.Length + length)];
-    }
-
-    private sealed class Writer(List<string> objects, string trailer) : IDisposable
+    private sealed class Writer(PdfFile pdf) : IDisposable
     {
         private readonly MemoryStream _file = new();
-        private readonly (int Type, long Place, int Index)[] _places = new (int, long, int)[objects.Count + 1];
+        private readonly (int Type, long Place, int Index)[] _places = new (int, long, int)[pdf.Objects.Count + 1];
 
         public void Dispose() => _file.Dispose();
 
         public byte[] Write()
         {
-            Text("%PDF-1.5\n%\u00e2\u00e3\u00cf\u00d3\n");
-            var info = Number(InfoOf().Match(trailer));
+            Text(PdfFile.Begin);
+            var info = pdf.Information;
             // Who made the file is read from its beginning.
             Plain(info);
             var small = new List<int>();
-            for (var i = 1; i <= objects.Count; i++)
+            for (var i = 1; i <= pdf.Objects.Count; i++)
             {
                 if (i == info)
                 {
                     continue;
                 }
 
-                if (objects[i - 1].Contains(StreamBegin, StringComparison.Ordinal))
+                if (PdfFile.IsStream(pdf[i]))
                 {
                     Plain(i);
                 }
@@ -123,27 +78,15 @@ public static partial class CompactPdf
         {
             _places[number] = (1, _file.Length, 0);
             Text($"{number.ToString(CultureInfo.InvariantCulture)} 0 obj\n");
-            var content = objects[number - 1];
-            var stream = content.IndexOf(StreamBegin, StringComparison.Ordinal);
-            if (stream < 0)
+            var content = pdf[number];
+            if (!PdfFile.IsStream(content))
             {
                 Text(content + "\nendobj\n");
                 return;
             }
 
-            var (head, data) = (content[..stream], Encoding.Latin1.GetBytes(content[(stream + StreamBegin.Length)..]));
-            var isDrawing = !IsData().IsMatch(head);
-            if (isDrawing)
-            {
-                var drawing = Encoding.Latin1.GetString(head.Contains("/FlateDecode", StringComparison.Ordinal) ? Unzip(data) : data);
-                data = Zip(Encoding.Latin1.GetBytes(Rounded(drawing)));
-                head = FilterAndLength().Replace(head, "").TrimEnd();
-                head = $"{head[..^2].TrimEnd()}\n/Filter /FlateDecode\n/Length {data.Length.ToString(CultureInfo.InvariantCulture)}>>\n";
-            }
-
-            Text(head + StreamBegin);
-            _file.Write(data);
-            Text("\nendstream\nendobj\n");
+            var isDrawing = !IsData().IsMatch(PdfFile.Parts(content).Head);
+            Text((isDrawing ? PdfFile.Repacked(content, Rounded(PdfFile.Unpacked(content))) : content) + PdfFile.StreamEnd);
         }
 
         private void Together(int number, int[] group)
@@ -152,14 +95,14 @@ public static partial class CompactPdf
             foreach (var one in group)
             {
                 heads.Append(CultureInfo.InvariantCulture, $"{one} {contents.Length} ");
-                contents.Append(objects[one - 1]).Append('\n');
+                contents.Append(pdf[one]).Append('\n');
             }
 
-            var data = Zip(Encoding.Latin1.GetBytes($"{heads}{contents}"));
+            var data = PdfFile.Zip(Encoding.Latin1.GetBytes($"{heads}{contents}"));
             Text(string.Create(CultureInfo.InvariantCulture, $"{number} 0 obj\n<</Type /ObjStm\n/N {group.Length}\n/First {heads.Length}\n")
-                + string.Create(CultureInfo.InvariantCulture, $"/Filter /FlateDecode\n/Length {data.Length}>>\n{StreamBegin}"));
+                + string.Create(CultureInfo.InvariantCulture, $"/Filter /FlateDecode\n/Length {data.Length}>>\n{PdfFile.StreamBegin}"));
             _file.Write(data);
-            Text("\nendstream\nendobj\n");
+            Text(PdfFile.StreamEnd);
         }
 
         // Each entry: its type in one byte, its place in four, its index in two.
@@ -176,18 +119,16 @@ public static partial class CompactPdf
                 System.Buffers.Binary.BinaryPrimitives.WriteUInt16BigEndian(entries.AsSpan(i * 7 + 5), (ushort)index);
             }
 
-            var data = Zip(entries);
-            var kept = SizeOfTable().Replace(trailer.Trim(), "").Replace("<<", "", StringComparison.Ordinal);
+            var data = PdfFile.Zip(entries);
+            var kept = SizeOfTable().Replace(pdf.Trailer, "").Replace("<<", "", StringComparison.Ordinal);
             kept = kept[..kept.LastIndexOf(">>", StringComparison.Ordinal)].Trim();
             Text(string.Create(CultureInfo.InvariantCulture, $"{number} 0 obj\n<</Type /XRef\n/Size {places.Count}\n/W [1 4 2]\n{kept}\n")
-                + string.Create(CultureInfo.InvariantCulture, $"/Filter /FlateDecode\n/Length {data.Length}>>\n{StreamBegin}"));
+                + string.Create(CultureInfo.InvariantCulture, $"/Filter /FlateDecode\n/Length {data.Length}>>\n{PdfFile.StreamBegin}"));
             _file.Write(data);
-            Text(string.Create(CultureInfo.InvariantCulture, $"\nendstream\nendobj\nstartxref\n{at}\n%%EOF\n"));
+            Text(string.Create(CultureInfo.InvariantCulture, $"{PdfFile.StreamEnd}startxref\n{at}\n%%EOF\n"));
         }
 
         private void Text(string text) => _file.Write(Encoding.Latin1.GetBytes(text));
-
-        private static int Number(Match match) => int.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture);
     }
 
     /// <summary>The points of outlines rounded, so that none moves by more than half a hundredth of a point on the page.</summary>
@@ -230,36 +171,8 @@ public static partial class CompactPdf
             : text.StartsWith("-0.", StringComparison.Ordinal) ? "-" + text[2..] : text;
     }
 
-    private static byte[] Zip(byte[] data)
-    {
-        using var result = new MemoryStream();
-        using (var zip = new ZLibStream(result, CompressionLevel.SmallestSize))
-        {
-            zip.Write(data);
-        }
-
-        return result.ToArray();
-    }
-
-    private static byte[] Unzip(byte[] data)
-    {
-        using var zip = new ZLibStream(new MemoryStream(data), CompressionMode.Decompress);
-        using var result = new MemoryStream();
-        zip.CopyTo(result);
-        return result.ToArray();
-    }
-
     [GeneratedRegex(@"/Size (\d+)")]
     private static partial Regex SizeOfTable();
-
-    [GeneratedRegex(@"/Info (\d+) 0 R")]
-    private static partial Regex InfoOf();
-
-    [GeneratedRegex(@"/Length (\d+)\b")]
-    private static partial Regex LengthOfStream();
-
-    [GeneratedRegex(@"\n?/Filter /FlateDecode|\n?/Length \d+\b")]
-    private static partial Regex FilterAndLength();
 
     // Fonts, pictures and the meaning of glyphs are kept as they are.
     [GeneratedRegex(@"/Subtype /Image|/Length1|/Type1C|/OpenType|/CIDFontType0C|/ShadingType|/FunctionType|/DecodeParms|/Metadata")]

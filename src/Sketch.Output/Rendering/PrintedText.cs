@@ -16,17 +16,19 @@ internal sealed class PrintedText : IDisposable
     private const double PointsPerMillimetre = 72 / 25.4;
 
     private readonly SKTypeface? _typeface;
+    private readonly ushort _blank;
     private readonly Dictionary<double, SKFont> _sizes = [];
 
     /// <summary>The words of a whole document.</summary>
     public PrintedText(IEnumerable<DrawnPage> pages)
     {
-        var used = pages.SelectMany(p => p.Words).SelectMany(w => w.Words.Lines).SelectMany(l => l.Run.Glyphs).Select(g => g.Id)
-            .Distinct().Order().ToList();
         var font = OwnFont.Plain.Open(OwnFont.Regular);
+        _blank = font.Set(" ").Glyphs[0].Id;
+        var used = pages.SelectMany(p => p.Words).SelectMany(w => w.Words.Lines).SelectMany(l => l.Run.Glyphs).Select(g => g.Id)
+            .ToHashSet();
         if (used.Count > 0)
         {
-            using var subset = SKData.CreateCopy(font.Subset(used));
+            using var subset = SKData.CreateCopy(font.Subset(used.Append(_blank).Distinct().Order()));
             _typeface = SKTypeface.FromData(subset) ?? throw new InvalidOperationException("The part of the tool's own font is broken.");
         }
     }
@@ -39,9 +41,11 @@ internal sealed class PrintedText : IDisposable
             using var paint = new SKPaint { Color = SKColor.Parse(words.Colour), IsAntialias = true };
             canvas.Save();
             canvas.Concat(InPoints(onPage));
-            foreach (var line in words.Lines.Where(l => l.Run.Width > 0))
+            var lines = words.Lines.Where(l => l.Run.Width > 0).ToList();
+            for (var i = 0; i < lines.Count; i++)
             {
-                using var text = Text(line);
+                var line = lines[i];
+                using var text = Text(line, isLast: i == lines.Count - 1);
                 canvas.DrawText(text, (float)(line.Left * PointsPerMillimetre), (float)(line.Baseline * PointsPerMillimetre), paint);
             }
 
@@ -63,10 +67,19 @@ internal sealed class PrintedText : IDisposable
         (float)by.A, (float)by.C, (float)(by.E * PointsPerMillimetre),
         (float)by.B, (float)by.D, (float)(by.F * PointsPerMillimetre), 0, 0, 1);
 
-    /// <summary>The glyphs with the words that they show; a reader needs these where letters share a glyph or have a special one.</summary>
-    private SKTextBlob Text(PlacedRun line)
+    /// <summary>
+    /// The glyphs with the words that they show; a reader needs these where letters share a glyph or have a special one. A blank parts
+    /// them from more words of the same paragraph, since a program that reads aloud sees no gap (ISO 32000-1, 14.8.2.5).
+    /// </summary>
+    private SKTextBlob Text(PlacedRun line, bool isLast)
     {
         var (glyphs, words) = (line.Run.Glyphs, line.Run.Words);
+        if (!isLast)
+        {
+            glyphs = glyphs.Add(new(_blank, line.Run.Width, 0, words.Length));
+            words += " ";
+        }
+
         var capital = line.CapHeight * PointsPerMillimetre;
         using var builder = new SKTextBlobBuilder();
         var run = builder.AllocatePositionedTextRun(FontOf(capital), glyphs.Length, Encoding.UTF8.GetByteCount(words));

@@ -108,7 +108,8 @@ public static class SvgRenderer
             EncodingQuality = 101
         };
         using var text = new PrintedText(pages);
-        using var document = SKDocument.CreatePdf(output, metadata);
+        using var written = new MemoryStream();
+        using var document = SKDocument.CreatePdf(written, metadata);
         foreach (var (page, size) in pages.Zip(sizes))
         {
             // PDF viewers disagree on how a translucent fill and stroke in one operation looks.
@@ -123,6 +124,7 @@ public static class SvgRenderer
         }
 
         document.Close();
+        output.Write(TaggedPdf.Of(written.ToArray(), pages, title));
         return null;
     }
 

@@ -39,7 +39,8 @@ public sealed class TemplateLettering(IWorld world)
     /// <summary>From one line to the next, in millimetres: 1.2 times the size, as usual in print.</summary>
     public const double LineHeight = Points * Point * 1.2;
 
-    private const double CapitalHeight = Points * Point * TextRun.CapitalPerSize;
+    /// <summary>Height of a capital in millimetres.</summary>
+    public const double CapitalHeight = Points * Point * TextRun.CapitalPerSize;
 
     // From the ink of one word to that of the next: wide enough that 1 3/4 is never read as 13/4.
     private const double Blank = Points * Point * 0.45;

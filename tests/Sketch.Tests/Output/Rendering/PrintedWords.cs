@@ -35,7 +35,8 @@ internal sealed record PrintedWords(string Words, double Points, Bounds Box, Wor
         var read = 0;
         foreach (var part in drawn.Words)
         {
-            var count = part.Words.Lines.Sum(l => l.Run.Glyphs.Length);
+            // A blank parts each line from the next of the same words.
+            var count = part.Words.Lines.Sum(l => l.Run.Glyphs.Length) + part.Words.Lines.Length - 1;
             var letters = page.Letters.Skip(read).Take(count).ToList();
             Assert.Equal(count, letters.Count);
             read += count;
