@@ -3,6 +3,7 @@ using Sketch.Diagnostics;
 using Sketch.Drawing;
 using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
+using Sketch.Output.Rendering;
 using Sketch.Planning;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Diagrams;
@@ -96,12 +97,8 @@ public sealed class PrintedTextTests
     }
 
     [Fact]
-    public void Templates_of_each_sample_take_less_than_220_KB() =>
-        Assert.All(Printed.SampleTemplates(), t => Assert.InRange(PrintedWords.Pdf(t.Pages).Length, 1, 220_000));
-
-    [Fact]
-    public void The_workbook_of_the_sample_takes_less_than_1600_KB() =>
-        Assert.InRange(PrintedWords.Pdf(Workbook.Value).Length, 1, 1_600_000);
+    public void Templates_of_each_sample_take_less_than_200_KB() =>
+        Assert.All(Printed.SampleTemplates(), t => Assert.InRange(CompactPdf.Of(PrintedWords.Pdf(t.Pages)).Length, 1, 200_000));
 
     [Fact]
     public void Letters_that_share_a_glyph_or_have_a_special_one_are_found_as_typed()
