@@ -16,8 +16,8 @@ export function makeFindings(list, summaryPlace, { editor, see, fileName, goTo, 
   let foundIn = '';
 
   /**
-   * Applies a hint. The text may have changed since the button was shown, so the finding is looked up again in the current text; its
-   * message may quote a word of which only a part was typed then.
+   * Applies a hint. The text may have changed since the button was shown, so the finding is looked up again in the current text. Its
+   * message differs if it quotes a word that has been completed in the meantime.
    */
   async function fix({ code, message, replacement }) {
     await see();

@@ -91,7 +91,7 @@ internal sealed class Repeats(StackSizes sizes, UnitSystem units, FindingBag fin
         return count == 1 && step != Length.Zero ? Stepped(offsets, outer, step) : new(whole, offsets);
     }
 
-    /// <summary>Rows of which every second one is half a copy further to the right and fits between the copies above it.</summary>
+    /// <summary>Interlocking rows: every second row is shifted right by half a copy, so that its copies fit between those above.</summary>
     private CopyBlock? Interlocked(CopySet set, Axis axis, Length[] outer)
     {
         var grid = set.Arrangement!;
