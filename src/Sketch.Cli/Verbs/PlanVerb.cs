@@ -42,7 +42,7 @@ internal static class PlanVerb
         };
         var easy = new Option<bool>("--easy")
         {
-            Description = "Spend a sheet more of a paper where that saves much work at the trimmer; the plan says what it saves.",
+            Description = "Use an extra sheet of a paper where that saves a lot of trimming; the plan says how much.",
         };
         var maker = new Option<string?>("--maker") { Description = "Plan only what one of the named makers makes.", HelpName = "NAME" };
         var json = Options.Json();

@@ -19,8 +19,8 @@ public static class JoinedBatches
             var different = other.Batch.Units != first.Batch.Units ? "units"
                 : other.Stash?.Location.Source.Path != first.Stash?.Location.Source.Path ? "stashes"
                 : other.Batch.Kerf != first.Batch.Kerf ? "kerfs"
-                : other.Batch.BlankStep != first.Batch.BlankStep ? "steps of blanks"
-                : other.Batch.Hollow != first.Batch.Hollow ? "margins of hollow layers" : null;
+                : other.Batch.BlankStep != first.Batch.BlankStep ? "blank steps"
+                : other.Batch.Hollow != first.Batch.Hollow ? "hollow margins" : null;
             if (different is not null)
             {
                 return new Failure($"\"{first.Batch.Title}\" and \"{other.Batch.Title}\" have different {different}, so they cannot be "

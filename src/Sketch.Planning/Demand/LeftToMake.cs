@@ -33,9 +33,9 @@ public static class LeftToMake
     public static string Sentence(BatchFiles files, BatchCount count)
     {
         var all = count.Designs.Sum(d => (long)d.Make);
-        var spoilt = count.Spoilt == 0 ? "" : $", {count.Spoilt} of them for spoilt ones";
-        return $"{files.Cards} of {Counted.Of(all, "card")} are left to cut{spoilt}; {files.Designs.Sum(d => (long)d.ToGlue)} to put "
-            + $"together; {files.Designs.Sum(d => (long)d.ToEnclose)} to put into envelopes.";
+        var spoilt = count.Spoilt == 0 ? "" : $" (including {count.Spoilt} to replace spoilt cards)";
+        return $"Still to cut: {files.Cards} of {Counted.Of(all, "card")}{spoilt}; to put together: "
+            + $"{files.Designs.Sum(d => (long)d.ToGlue)}; to put into envelopes: {files.Designs.Sum(d => (long)d.ToEnclose)}.";
     }
 
     private sealed class Done(DesignCount count)

@@ -106,8 +106,8 @@ internal sealed class MessagePages(BatchFiles files, LengthFormat lengths)
         flow.Together(PageFlow.HeightOf(HeadingLines * 2) + size.Height.Millimetres);
         flow.Gap();
         flow.Heading($"{card.Title}, guide for {Counted.Of(cards, "card")}{(guide.Written.Person is { } name ? $": {name}" : "")}");
-        flow.Paragraph($"Lay it beneath the {Face.NameOf(face).Replace('-', ' ')} against the light, its edges on those of the card, and "
-            + "write along the letters.");
+        flow.Paragraph($"Lay the guide under the {Face.NameOf(face).Replace('-', ' ')} of the card, edges aligned, over a light box or "
+            + "against a window, and trace the letters.");
         if (size.Width.Millimetres > flow.Width || size.Height.Millimetres > flow.Height)
         {
             flow.Paragraph("The card is larger than the page, so there is no guide for it.");

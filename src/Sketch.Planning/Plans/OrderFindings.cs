@@ -56,7 +56,7 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
         if (files.Count is { } count)
         {
             findings.Add(FindingCatalogue.LeftToCut, batch.Location, LeftToMake.Sentence(files, count),
-                "The plan takes the stash as it is now. Write what is left into it, as in left.stash of the earlier plan.");
+                "The plan uses the stash as listed now. Update it to what is left: see left.stash of the earlier plan.");
             return;
         }
 

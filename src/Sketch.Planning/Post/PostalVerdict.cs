@@ -50,7 +50,7 @@ public sealed record PostalVerdict(string Service, string Class, ImmutableArray<
                         + $"{LetterClass.Text(least)} mm." : null,
             of.WeightTo is { } heaviest && weight.High > heaviest
                 ? $"It weighs {Text(weight, 1)} g, and a {of.Class} at most {LetterClass.Text(heaviest)} g: "
-                    + $"use papers that are {Up(weight.High - heaviest)} g lighter together." : null,
+                    + $"use papers that are {Up(weight.High - heaviest)} g lighter in total." : null,
             of.IsRatioSurcharged ? null : of.AgainstRatio(item.Envelope),
         ];
         return all.OfType<string>();

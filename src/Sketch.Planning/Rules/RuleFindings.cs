@@ -10,7 +10,7 @@ namespace Sketch.Planning.Rules;
 /// <summary>Reports where cards break the rules of those who get them.</summary>
 internal static class RuleFindings
 {
-    private const string Guidance = "Change the card, or ask first: the recipient's own word holds.";
+    private const string Guidance = "Change the card, or ask first: what the recipient says takes precedence.";
 
     /// <summary>Adds a warning for each rule that a card breaks, at its piece, else at the line of the batch.</summary>
     public static void Report(BatchFiles files, FindingBag findings)
@@ -61,7 +61,7 @@ internal static class RuleFindings
         {
             findings.Add(FindingCatalogue.RuleBroken, person.Location,
                 $"\"{person.Name}\" is more than a first name, and \"{recipient.Whom}\" asks for: {rule}.",
-                "Write the first name alone, or ask first: the recipient's own word holds.");
+                "Write only the first name, or ask first: what the recipient says takes precedence.");
         }
 
         foreach (var design in files.Designs.Where(d => Batch.Gets(recipient, d.Order)))

@@ -149,7 +149,7 @@ public sealed record PlanSummary(string Title, ImmutableArray<ReportSection> Sec
         }
         else if (batch.Needed is { } all && !batch.MakerNames.IsEmpty)
         {
-            sentences.Add($"{Counted.Of(batch.Makers, "maker")} need {Counted.Of(all, "card")} together.");
+            sentences.Add($"{Counted.Of(batch.Makers, "maker")}, {Counted.Of(all, "card")} needed in all.");
         }
         else if (batch.Needed is { } needed)
         {

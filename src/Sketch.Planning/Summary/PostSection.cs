@@ -19,7 +19,7 @@ internal static class PostSection
         }
 
         var sentences = ImmutableArray.CreateBuilder<string>();
-        sentences.Add("Estimates; foam, glue and what is ready-made are weighed by common practice, ink is not. "
+        sentences.Add("Estimates: foam, glue and ready-made things are weighed by rule of thumb; ink is ignored. "
             + "Postal limits are guidance, last checked "
             + $"{string.Join(", ", files.LetterClasses.Select(c => c.Checked).Distinct())}: the local post office decides.");
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();

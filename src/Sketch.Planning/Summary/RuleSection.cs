@@ -17,7 +17,8 @@ internal static class RuleSection
 
         var ticked = rules.Where(r => !RecipientRule.IsChecked(r.Text)).Select(r => $"[  ] {r.Whom}: {r.Text}");
         return new("Rules of those who receive",
-            ["The rules are guidance; the recipient's own word holds. Rules that Sketch checks are reported where a card breaks them.",
+            ["The rules are guidance; what the recipient says takes precedence. "
+                + "Rules that Sketch checks are reported where a card breaks them.",
                 .. ticked]);
     }
 }

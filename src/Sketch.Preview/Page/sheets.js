@@ -20,7 +20,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
   const links = element('p', { className: 'choices', hidden: true });
   const plan = element('div', { className: 'plan', tabIndex: 0, role: 'region', 'aria-label': 'Plan' });
   panel.append(element('p', {}, introduction), element('div', { className: 'choices' }, start, rest, enough),
-    element('label', { className: 'check' }, easy, ' Spend a sheet more of a paper where that saves much work at the trimmer'),
+    element('label', { className: 'check' }, easy, ' Use an extra sheet of a paper where that saves a lot of trimming'),
     outdated, reported, progress.part, links, plan);
 
   function empty() {

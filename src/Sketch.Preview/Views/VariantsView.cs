@@ -39,8 +39,8 @@ internal sealed record VariantsView(IEnumerable<VariantView> Variants, string To
                 picture)),
             found.Best.IsEmpty
                 ? found.WhyNone(card)
-                : $"{found.Best.Length} of {Counted.Of(found.Found, "good way")} to make it among {found.Tried} tried, "
-                    + "the most different and most legible first.",
+                : $"{found.Best.Length} shown of {Counted.Of(found.Found, "good way")} to make it, out of {found.Tried} tried; "
+                    + "the most varied and most legible first.",
             found.Notes);
     }
 

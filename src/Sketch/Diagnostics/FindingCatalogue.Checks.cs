@@ -53,7 +53,7 @@ public static partial class FindingCatalogue
     /// <summary>Words inside that are also on the front.</summary>
     public static readonly FindingKind RepeatsTheFront = Warning("SK445", "words of the front repeated inside");
 
-    /// <summary>A message that runs out of its place.</summary>
+    /// <summary>A message that does not fit its place.</summary>
     public static readonly FindingKind MessageTooLong = Warning("SK446", "message does not fit");
 
     /// <summary>A message without a place inside the card.</summary>

@@ -64,14 +64,14 @@ public static class MessageChecks
         {
             var lengths = card.Units.Format();
             findings.Add(FindingCatalogue.MessageTooLong, message.Location,
-                $"“{string.Join(' ', message.Lines)}” runs out of its place in \"{card.Title}\", {lengths.About(place.Box.Size)}.",
+                $"“{string.Join(' ', message.Lines)}” does not fit its place in \"{card.Title}\", {lengths.About(place.Box.Size)}.",
                 message.Letters is null ? "Write fewer words, or give it a larger place inside." : "Write smaller letters or fewer words.");
         }
     }
 
     private static void NoPlace(CardMessage message, LaidOutCard card, FindingBag findings) => findings.Add(
         FindingCatalogue.MessageWithoutPlace, message.Location, $"The inside of \"{card.Title}\" has no place for this message.",
-        "Add a line such as message: group 3 x 1 1/2, bottom 1/2 to its inside, or keep a band of it free.");
+        "To its inside, add a line such as message: group 3 x 1 1/2, bottom 1/2. Or keep a band of the inside free.");
 
     private static HashSet<string> FrontWords(LaidOutCard card) => [.. card.On(FaceKind.Front)
         .Where(p => p.Words is not null).SelectMany(p => p.Words!.Text.Split('\n').Append(p.Words.Text)).Select(Letters)];

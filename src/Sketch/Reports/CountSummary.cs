@@ -44,7 +44,8 @@ public static class CountSummary
     private static string OnHand(DesignCount design)
     {
         var cards = design.Made - design.Of(CountStage.Given);
-        return $"{design.Card}: {cards} {Are(cards)} on hand. In the next batch, write use {cards} of, the file of the card, and on hand.";
+        return $"{design.Card}: {cards} {Are(cards)} on hand. In the next batch, write use {cards} of \"FILE.card\" on hand, "
+            + "with the name of the card's file.";
     }
 
     /// <summary>A day as the log writes it.</summary>

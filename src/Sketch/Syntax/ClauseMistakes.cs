@@ -69,7 +69,7 @@ internal static class ClauseMistakes
         var under = cursor.Peek(at);
         if (under.Is("arc") || under.Is("arch") || under.Is("curve") || (at > 0 && under.Is("circle")))
         {
-            cursor.Fail(FindingCatalogue.UnknownClause, TextSpan.Cover(cursor.Previous.Span, under.Span), "Words are bent by one clause.",
+            cursor.Fail(FindingCatalogue.UnknownClause, TextSpan.Cover(cursor.Previous.Span, under.Span), "Another clause bends words.",
                 under.Is("circle") ? "Write on circle 2, its diameter." : "Write arched 60, the degrees of a circle that the words cover.");
             return true;
         }
@@ -119,7 +119,7 @@ internal static class ClauseMistakes
         }
 
         cursor.Fail(FindingCatalogue.UnknownClause, TextSpan.Cover(cursor.Previous.Span, cursor.Peek(at).Span),
-            "Words are bent by one clause.", "Write on circle 2, its diameter.",
+            "Another clause bends words.", "Write on circle 2, its diameter.",
             cursor.Peek(at + 1).Kind == TokenKind.Number ? "on circle" : null);
         return true;
     }

@@ -208,7 +208,7 @@ internal static class LineMistakes
 
         if (paper.Is("foam") || paper.Is("puffy") || paper.Is("raised"))
         {
-            cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, "What lifts a piece is a clause of its line.",
+            cursor.Fail(FindingCatalogue.UnknownLine, paper.Span, "Foam is a clause, written after the kind and size.",
                 $"Write {kind.Text.ToLowerInvariant()} 1, on foam.");
             return new(tokens) { Name = name };
         }

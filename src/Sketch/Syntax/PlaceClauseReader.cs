@@ -146,7 +146,7 @@ internal static class PlaceClauseReader
         if (edge is Edge.Left or Edge.Right && Array.Exists(Ranged, cursor.Current.Is))
         {
             cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Current.Span),
-                "Lines of words are ranged.", $"Write ranged {word}.", $"ranged {word}");
+                "The clause ranged aligns lines of words.", $"Write ranged {word}.", $"ranged {word}");
             return null;
         }
 

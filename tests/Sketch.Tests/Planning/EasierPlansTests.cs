@@ -3,7 +3,7 @@ using Xunit;
 
 namespace Sketch.Tests.Planning;
 
-/// <summary>A sheet more of a paper, where that saves much work.</summary>
+/// <summary>An extra sheet of a paper, where that saves a lot of trimming.</summary>
 public sealed class EasierPlansTests
 {
     private const string Batch = "batch \"Day\"\nstash \"shelf.stash\"\n"

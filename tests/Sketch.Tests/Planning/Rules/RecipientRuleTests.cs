@@ -104,7 +104,7 @@ public class RecipientRuleTests
     public void A_rule_that_no_computer_can_check_is_printed_to_tick()
     {
         var section = Plan("flap not glued").Summary.Sections.Single(s => s.Heading == "Rules of those who receive");
-        Assert.Contains("the recipient's own word holds", section.Sentences[0], StringComparison.Ordinal);
+        Assert.Contains("what the recipient says takes precedence", section.Sentences[0], StringComparison.Ordinal);
         Assert.Equal("[  ] Cliff ward: flap not glued", section.Sentences[1]);
     }
 
