@@ -213,6 +213,16 @@ internal static class PlaceClauseReader
             return null;
         }
 
+        if (cursor.Current.Kind == TokenKind.Number)
+        {
+            // It is flush with the edge; the clause of the edge moves it away.
+            var (side, last) = (edge.Name(), cursor.Next.Kind == TokenKind.Number ? cursor.Next : cursor.Current);
+            var written = $"{side}, {side} {cursor.File.Source.Content[cursor.Current.Span.Start..last.Span.End]}";
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, last.Span),
+                $"What lies along the {side} has no distance there.", $"Write along {written}.", written);
+            return null;
+        }
+
         if (!cursor.TakeWord("of"))
         {
             return new(edge, null, default);

@@ -18,6 +18,15 @@ public class MistakeTests
     }
 
     [Theory]
+    [InlineData("line 1/16, along top 1/4, of gold", "top, top 1/4")]
+    [InlineData("strip full x 1, along left 1 1/2", "left, left 1 1/2")]
+    public void A_distance_after_along_becomes_a_clause_of_its_own(string line, string offer)
+    {
+        var mistake = Assert.Single(Reading.Mistakes(line));
+        Assert.Equal((offer, $"Write along {offer}."), (mistake.Replacement, mistake.Hint));
+    }
+
+    [Theory]
     [InlineData("pannel 3 x 4", "panel")]
     [InlineData("lamp: sttar 2", "star")]
     [InlineData("3 gems 1/8", "gem")]
