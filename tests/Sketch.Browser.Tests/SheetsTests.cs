@@ -162,6 +162,15 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task Messages_are_a_PDF_of_their_own()
+    {
+        Write("lamp-day.batch", Read("lamp-day.batch").TrimEnd() + "\n  message \"Ahoy\"\n");
+        await WorkOut();
+        using var pdf = PdfDocument.Open(await Fetched(Page.GetByRole(AriaRole.Link, new() { Name = "Messages to print (PDF)" })));
+        Assert.Contains("Messages", pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text));
+    }
+
+    [Fact]
     public async Task The_remaining_stash_can_be_downloaded()
     {
         await WorkOut();

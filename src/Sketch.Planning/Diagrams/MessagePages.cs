@@ -84,6 +84,13 @@ internal sealed class MessagePages(BatchFiles files, LengthFormat lengths)
         var all = strips.SelectMany(s => Enumerable.Repeat(s.Set!, s.Written.Cards)).ToList();
         foreach (var row in all.Chunk(Math.Max(1, (int)((flow.Width + 1e-6) / across))))
         {
+            // A row on a new page says again whose it is, if there is room for both.
+            if (down > flow.Left && down + PageFlow.HeightOf(HeadingLines) <= flow.Height)
+            {
+                flow.EndPage();
+                flow.Heading($"{title}, continued");
+            }
+
             flow.Drawing(down, svg => Row(svg, row, across, down, isTurned));
         }
     }

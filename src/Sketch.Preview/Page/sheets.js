@@ -60,7 +60,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
     enough.hidden = true;
   }
 
-  function finish({ html, ...found }, { of, text }) {
+  function finish({ html, hasMessages, ...found }, { of, text }) {
     progress.clear();
     // Findings of an earlier text have their places there.
     if (textNow() === text) showFindings(found, text);
@@ -68,7 +68,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
     reported.textContent = html === null ? unplanned : 'Done. Shortages come first, then the sheets to cut.';
     if (html === null) return;
     plan.replaceChildren(markup(html));
-    links.replaceChildren(...outputsOf(of));
+    links.replaceChildren(...outputsOf(of, hasMessages));
     links.hidden = false;
   }
 
@@ -111,10 +111,12 @@ export const progressOf = (paper, sheets, bound) =>
   `${paper}: ${counted(sheets, 'sheet')}${sheets <= bound ? ', the fewest possible' : ` so far, at least ${bound}`}`;
 
 /** Links to the files of a plan. */
-function outputsOf(batch) {
+function outputsOf(batch, hasMessages) {
   const address = (name) => `${name}?${new URLSearchParams(batch)}`;
+  const messages = element('a', { href: address('messages.pdf'), target: '_blank', rel: 'noopener' }, 'Messages to print (PDF)');
   return [
     element('a', { href: address('workbook.pdf'), target: '_blank', rel: 'noopener', className: 'chief' }, 'Open the workbook (PDF)'),
+    ...(hasMessages ? [messages] : []),
     element('a', { href: address('cuts.csv'), download: 'cuts.csv' }, 'Cut list for a spreadsheet'),
     element('a', { href: address('left.stash'), download: 'left.stash' }, 'Remaining stash (stash file)'),
   ];

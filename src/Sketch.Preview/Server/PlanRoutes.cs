@@ -28,9 +28,10 @@ internal sealed record ProgressView(string Paper, int Sheets, int Bound);
 /// <summary>The end of a search.</summary>
 /// <param name="Done">Always true.</param>
 /// <param name="Html">The plan as an HTML fragment; null without a plan.</param>
+/// <param name="HasMessages">Whether there are messages to print.</param>
 /// <param name="Findings">The findings.</param>
 /// <param name="Summary">The findings in a sentence.</param>
-internal sealed record PlanView(bool Done, string? Html, IEnumerable<PageFinding> Findings, string Summary);
+internal sealed record PlanView(bool Done, string? Html, bool HasMessages, IEnumerable<PageFinding> Findings, string Summary);
 
 /// <summary>Plans the batch that a window shows, reports the progress, and serves the plan for printing.</summary>
 /// <param name="room">The services of the page.</param>
@@ -46,6 +47,7 @@ internal sealed class PlanRoutes(PageServices room)
         routes.MapPost("/plan", Plan);
         routes.MapPost("/enough", Enough);
         routes.MapGet("/workbook.pdf", Workbook);
+        routes.MapGet("/messages.pdf", Messages);
         routes.MapGet("/cuts.csv", Cuts);
         routes.MapGet("/left.stash", Left);
     }
@@ -108,6 +110,7 @@ internal sealed class PlanRoutes(PageServices room)
         return new(
             true,
             plan is null ? null : PlanHtml.Body(plan, new(plan, room.Readings.Files)),
+            plan is not null && new PlanPages(plan, room.Readings.Files).Messages().Count > 0,
             PageFinding.Of(shown, reading.Source, room.Folder),
             FindingsText.Summary(shown));
     }
@@ -127,6 +130,11 @@ internal sealed class PlanRoutes(PageServices room)
 
     private IResult Workbook(string file = "", string window = "") => WithPlan(window, file, (plan, stem) =>
         PrintRoutes.Pdf([.. new PlanPages(plan, room.Readings.Files).Workbook()], plan.Files.Batch.Title, $"{stem}.pdf"));
+
+    private IResult Messages(string file = "", string window = "") => WithPlan(window, file, (plan, stem) =>
+        new PlanPages(plan, room.Readings.Files).Messages() is { Count: > 0 } pages
+            ? PrintRoutes.Pdf([.. pages], $"{plan.Files.Batch.Title}, messages", $"{stem}-messages.pdf")
+            : new Problem(StatusCodes.Status404NotFound, "No card of this batch has a message with a place. Write message \"…\" in a card."));
 
     private IResult Cuts(string file = "", string window = "") => WithPlan(window, file, (plan, stem) => new InlineFile(
         Encoding.UTF8.GetBytes(CutListCsv.Write(plan, new(plan, room.Readings.Files))), "text/csv; charset=utf-8", $"{stem}-cuts.csv"));

@@ -44,6 +44,14 @@ public sealed partial class MessagePagesTests
         Words(Pages("for \"Ward\", 2 cards\n  names \"names.csv\"\n  message \"Ahoy\"\nmake 2 of \"lamp.card\"\n")));
 
     [Fact]
+    public void Each_page_of_strips_says_whose_they_are()
+    {
+        var pages = Pages("make 40 of \"lamp.card\"\n  message \"Ahoy\"\n");
+        Assert.True(pages.Count > 1);
+        Assert.All(PrintedWords.On(pages), p => Assert.Contains(p, w => w.Words.StartsWith("Lamp, spare cards: 40 strips", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void A_batch_without_messages_has_no_such_pages() => Assert.Empty(Pages("make 2 of \"lamp.card\"\n"));
 
     [Fact]
