@@ -70,24 +70,12 @@ internal static class PictureFile
         var failure = Path.GetExtension(path) switch
         {
             ".png" => SvgRenderer.WritePng(pages[0].Svg, dpi, content),
-            ".pdf" => WritePdf(pages, title, content),
+            ".pdf" => SvgRenderer.WritePdf(pages, title, content),
             _ => WriteSvg(pages[0].Svg, content),
         };
         if (failure is null)
         {
             SafeFile.Write(path, file => file.Write(content.GetBuffer().AsSpan(0, (int)content.Length)));
-        }
-
-        return failure;
-    }
-
-    private static Failure? WritePdf(IReadOnlyList<DrawnPage> pages, string title, MemoryStream content)
-    {
-        using var pdf = new MemoryStream();
-        var failure = SvgRenderer.WritePdf(pages, title, pdf);
-        if (failure is null)
-        {
-            content.Write(CompactPdf.Of(pdf.ToArray()));
         }
 
         return failure;

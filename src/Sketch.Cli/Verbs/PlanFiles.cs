@@ -21,10 +21,16 @@ namespace Sketch.Cli.Verbs;
 /// <param name="stop">Ends the writing before the next file or page.</param>
 internal sealed class PlanFiles(BatchPlan plan, string stem, string folder, CancellationToken stop)
 {
+    // More files than that help nobody, and take longer to write than all the rest.
+    private const int MostDiagrams = 100;
+
     private static readonly byte[] SvgMark = "<!-- Drawn by Sketch -->"u8.ToArray();
 
     private readonly HashSet<string> _read = [.. plan.Files.Files.Select(f => Path.GetFullPath(f.Path))];
     private readonly List<string> _written = [];
+
+    /// <summary>Why the diagrams have no files of their own, as a sentence; null where they have.</summary>
+    public string? Note { get; private set; }
 
     /// <summary>Writes all files and returns their paths.</summary>
     /// <exception cref="OperationCanceledException">It is stopped.</exception>
@@ -33,7 +39,9 @@ internal sealed class PlanFiles(BatchPlan plan, string stem, string folder, Canc
     {
         var pages = new PlanPages(plan, world);
         Write($"{stem}.html", Encoding.UTF8.GetBytes(PlanHtml.Write(plan, pages)));
-        for (var i = 0; i < pages.Work.Length; i++)
+        Note = pages.Work.Length <= MostDiagrams ? null
+            : $"The {pages.Work.Length} diagrams are in the workbook only: files of their own are written for at most {MostDiagrams}.";
+        for (var i = 0; i < pages.Work.Length && Note is null; i++)
         {
             stop.ThrowIfCancellationRequested();
             Write(DiagramName(i, pages.Work[i].Paper), Marked(pages.Sheet(pages.Work[i]).Svg));
@@ -75,7 +83,7 @@ internal sealed class PlanFiles(BatchPlan plan, string stem, string folder, Canc
         using var content = new MemoryStream();
         if (SvgRenderer.WritePdf(pages, plan.Files.Batch.Title, content) is null)
         {
-            Write(name, CompactPdf.Of(content.ToArray()));
+            Write(name, content.ToArray());
         }
     }
 

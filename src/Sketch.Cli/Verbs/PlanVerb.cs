@@ -226,6 +226,11 @@ internal static class PlanVerb
                 {
                     session.Print(path);
                 }
+
+                if (files.Note is { } note)
+                {
+                    session.Print(note);
+                }
             }
 
             return true;

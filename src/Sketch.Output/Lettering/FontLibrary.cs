@@ -49,6 +49,11 @@ public sealed class FontLibrary
     /// <summary>Sets one line of words in the tool's own font.</summary>
     public TextRun Set(string words)
     {
+        if (_set.TryGetValue(words, out var known))
+        {
+            return known;
+        }
+
         if (_set.Count > RememberedWords)
         {
             _set.Clear();
@@ -59,6 +64,12 @@ public sealed class FontLibrary
 
     private ShapedWords Shape(string words, LetterFont font)
     {
+        if (_shaped.TryGetValue((words, font), out var known))
+        {
+            return known;
+        }
+
+        // To count locks the whole dictionary, so only new words do it.
         if (_shaped.Count > RememberedWords)
         {
             _shaped.Clear();

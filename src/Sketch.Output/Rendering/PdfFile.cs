@@ -5,28 +5,52 @@ using System.Text.RegularExpressions;
 
 namespace Sketch.Output.Rendering;
 
-/// <summary>The objects of a PDF that Skia wrote, to be changed and written again.</summary>
-/// <param name="Objects">The text of each object, one byte a character; the object at index 0 has the number 1.</param>
-/// <param name="Trailer">The dictionary that names the catalogue and the information about the document.</param>
-internal sealed partial record PdfFile(List<string> Objects, string Trailer)
+/// <summary>An object of a PDF.</summary>
+/// <param name="Head">Its text; where it has data, the dictionary before them.</param>
+/// <param name="Data">Its data as the file holds them; null for an object without.</param>
+internal sealed partial record PdfObject(string Head, ReadOnlyMemory<byte>? Data = null)
 {
-    /// <summary>What begins the data of an object.</summary>
-    public const string StreamBegin = "stream\n";
+    /// <summary>An object with a drawing or table that is not compressed.</summary>
+    public PdfObject WithPlain(byte[] data) => new($"{FilterAndLength().Replace(Head, "").TrimEnd()[..^2].TrimEnd()}>>", data);
 
-    /// <summary>What begins and ends the data of an object, and the object.</summary>
-    public const string StreamEnd = "\nendstream\nendobj\n";
-
-    /// <summary>The first lines of a file: PDF 1.6, whose viewers know about scaling in print; then bytes that no text has.</summary>
-    public const string Begin = "%PDF-1.6\n%\u00e2\u00e3\u00cf\u00d3\n";
-
-    /// <summary>Reads a file; null if it is not built as Skia builds it.</summary>
-    public static PdfFile? Read(byte[] pdf)
+    /// <summary>The drawing or table that it holds.</summary>
+    public byte[] Unpacked()
     {
-        var text = Encoding.Latin1.GetString(pdf);
-        var start = text.LastIndexOf("startxref", StringComparison.Ordinal);
-        var trailer = text.LastIndexOf("trailer", StringComparison.Ordinal);
-        return start >= 0 && trailer >= 0 && ReadObjects(text, text[trailer..start]) is { } objects
-            ? new(objects, text[(trailer + "trailer".Length)..start].Trim()) : null;
+        var data = Data ?? default;
+        if (!Head.Contains("/FlateDecode", StringComparison.Ordinal))
+        {
+            return data.ToArray();
+        }
+
+        using var zip = new ZLibStream(new MemoryStream(data.ToArray()), CompressionMode.Decompress);
+        using var result = new MemoryStream();
+        zip.CopyTo(result);
+        return result.ToArray();
+    }
+
+    [GeneratedRegex(@"\n?/Filter /FlateDecode|\n?/Length \d+\b")]
+    private static partial Regex FilterAndLength();
+}
+
+/// <summary>The objects of a PDF that Skia wrote, to be changed and written again.</summary>
+/// <param name="Objects">The objects; the one at index 0 has the number 1.</param>
+/// <param name="Trailer">The dictionary that names the catalogue and the information about the document.</param>
+internal sealed partial record PdfFile(List<PdfObject> Objects, string Trailer)
+{
+    /// <summary>Reads a file.</summary>
+    /// <exception cref="InvalidOperationException">It is not built as Skia builds it.</exception>
+    public static PdfFile Read(ReadOnlyMemory<byte> pdf)
+    {
+        var bytes = pdf.Span;
+        var (start, trailer) = (bytes.LastIndexOf("startxref\n"u8), bytes.LastIndexOf("trailer"u8));
+        if (start < 0 || trailer < 0)
+        {
+            throw Unknown();
+        }
+
+        var dictionary = Text(bytes[(trailer + "trailer".Length)..start]).Trim();
+        var places = Text(bytes[(start + "startxref\n".Length)..]).Split('\n')[0];
+        return new(ReadObjects(pdf, Text(bytes[int.Parse(places, CultureInfo.InvariantCulture)..trailer]), dictionary), dictionary);
     }
 
     /// <summary>The number of the catalogue.</summary>
@@ -36,129 +60,59 @@ internal sealed partial record PdfFile(List<string> Objects, string Trailer)
     public int Information => Number(InformationOf().Match(Trailer));
 
     /// <summary>The object of a number.</summary>
-    public string this[int number]
+    public PdfObject this[int number]
     {
         get => Objects[number - 1];
         set => Objects[number - 1] = value;
     }
 
-    /// <summary>Adds an object.</summary>
+    /// <summary>Adds an object without data.</summary>
     /// <returns>Its number.</returns>
-    public int Add(string content)
+    public int Add(string text)
     {
-        Objects.Add(content);
+        Objects.Add(new(text));
         return Objects.Count;
     }
 
-    /// <summary>Writes the objects one after the other.</summary>
-    public byte[] Write()
+    // By their numbers, from 1.
+    private static List<PdfObject> ReadObjects(ReadOnlyMemory<byte> pdf, string table, string trailer)
     {
-        using var file = new MemoryStream();
-        Text(Begin);
-        var places = new StringBuilder(string.Create(CultureInfo.InvariantCulture, $"xref\n0 {Objects.Count + 1}\n0000000000 65535 f \n"));
-        for (var i = 1; i <= Objects.Count; i++)
-        {
-            places.Append(CultureInfo.InvariantCulture, $"{file.Length:0000000000} 00000 n \n");
-            Text($"{i.ToString(CultureInfo.InvariantCulture)} 0 obj\n{this[i]}");
-            Text(IsStream(this[i]) ? StreamEnd : "\nendobj\n");
-        }
-
-        var at = file.Length;
-        var trailer = SizeOfTable().Replace(Trailer, $"/Size {(Objects.Count + 1).ToString(CultureInfo.InvariantCulture)}");
-        Text(string.Create(CultureInfo.InvariantCulture, $"{places}trailer\n{trailer}\nstartxref\n{at}\n%%EOF\n"));
-        return file.ToArray();
-
-        void Text(string text) => file.Write(Encoding.Latin1.GetBytes(text));
-    }
-
-    /// <summary>Whether an object has data.</summary>
-    public static bool IsStream(string content) => content.Contains(StreamBegin, StringComparison.Ordinal);
-
-    /// <summary>The drawing or table that an object holds.</summary>
-    public static string Unpacked(string content)
-    {
-        var (head, data) = Parts(content);
-        return head.Contains("/FlateDecode", StringComparison.Ordinal)
-            ? Encoding.Latin1.GetString(Unzip(Encoding.Latin1.GetBytes(data))) : data;
-    }
-
-    /// <summary>The object with another drawing or table in it, compressed.</summary>
-    public static string Repacked(string content, string data)
-    {
-        var head = FilterAndLength().Replace(Parts(content).Head, "").TrimEnd();
-        var zipped = Zip(Encoding.Latin1.GetBytes(data));
-        return $"{head[..^2].TrimEnd()}\n/Filter /FlateDecode\n/Length {zipped.Length.ToString(CultureInfo.InvariantCulture)}>>\n"
-            + StreamBegin + Encoding.Latin1.GetString(zipped);
-    }
-
-    /// <summary>The dictionary of an object with data, and the data.</summary>
-    public static (string Head, string Data) Parts(string content)
-    {
-        var stream = content.IndexOf(StreamBegin, StringComparison.Ordinal);
-        return (content[..stream], content[(stream + StreamBegin.Length)..]);
-    }
-
-    /// <summary>Compresses data as much as can be.</summary>
-    public static byte[] Zip(byte[] data)
-    {
-        using var result = new MemoryStream();
-        using (var zip = new ZLibStream(result, CompressionLevel.SmallestSize))
-        {
-            zip.Write(data);
-        }
-
-        return result.ToArray();
-    }
-
-    private static byte[] Unzip(byte[] data)
-    {
-        using var zip = new ZLibStream(new MemoryStream(data), CompressionMode.Decompress);
-        using var result = new MemoryStream();
-        zip.CopyTo(result);
-        return result.ToArray();
-    }
-
-    // By their numbers, from 1; null where the table of places is not as expected.
-    private static List<string>? ReadObjects(string text, string trailer)
-    {
-        var objects = new List<string>();
+        var objects = new List<PdfObject>();
         var size = Number(SizeOfTable().Match(trailer));
-        var last = text.LastIndexOf("startxref", StringComparison.Ordinal) + "startxref\n".Length;
-        var at = int.Parse(text[last..].Split('\n')[0], CultureInfo.InvariantCulture);
-        var lines = text[at..].Split('\n', size + 3);
+        var lines = table.Split('\n', size + 3);
         for (var i = 1; i < size; i++)
         {
-            if (!int.TryParse(lines[2 + i].AsSpan(0, 10), CultureInfo.InvariantCulture, out var place))
+            var begin = Encoding.Latin1.GetBytes($"{i.ToString(CultureInfo.InvariantCulture)} 0 obj\n");
+            if (!int.TryParse(lines[2 + i].AsSpan(0, 10), CultureInfo.InvariantCulture, out var place)
+                || !pdf.Span[place..].StartsWith(begin))
             {
-                return null;
+                throw Unknown();
             }
 
-            var begin = $"{i.ToString(CultureInfo.InvariantCulture)} 0 obj\n";
-            if (string.CompareOrdinal(text, place, begin, 0, begin.Length) != 0)
-            {
-                return null;
-            }
-
-            objects.Add(Content(text, place + begin.Length));
+            objects.Add(Content(pdf[(place + begin.Length)..]));
         }
 
         return objects;
     }
 
-    private static string Content(string text, int from)
+    private static PdfObject Content(ReadOnlyMemory<byte> rest)
     {
-        var end = text.IndexOf("endobj", from, StringComparison.Ordinal);
-        var stream = text.IndexOf(StreamBegin, from, StringComparison.Ordinal);
-        if (stream < 0 || stream > end)
+        var end = rest.Span.IndexOf("endobj"u8);
+        var stream = rest.Span[..end].IndexOf("stream\n"u8);
+        if (stream < 0)
         {
-            return text[from..end].TrimEnd();
+            return new(Text(rest.Span[..end]).TrimEnd());
         }
 
-        var length = Number(LengthOfStream().Match(text[from..stream]));
-        return text[from..(stream + StreamBegin.Length + length)];
+        var head = Text(rest.Span[..stream]);
+        return new(head.TrimEnd(), rest.Slice(stream + "stream\n".Length, Number(LengthOfStream().Match(head))));
     }
 
+    private static string Text(ReadOnlySpan<byte> bytes) => Encoding.Latin1.GetString(bytes);
+
     private static int Number(Match match) => int.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture);
+
+    private static InvalidOperationException Unknown() => new("Skia built the PDF in an unknown way.");
 
     [GeneratedRegex(@"/Size (\d+)")]
     private static partial Regex SizeOfTable();
@@ -171,7 +125,4 @@ internal sealed partial record PdfFile(List<string> Objects, string Trailer)
 
     [GeneratedRegex(@"/Length (\d+)\b")]
     private static partial Regex LengthOfStream();
-
-    [GeneratedRegex(@"\n?/Filter /FlateDecode|\n?/Length \d+\b")]
-    private static partial Regex FilterAndLength();
 }

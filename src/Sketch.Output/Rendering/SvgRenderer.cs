@@ -124,7 +124,9 @@ public static class SvgRenderer
         }
 
         document.Close();
-        output.Write(TaggedPdf.Of(written.ToArray(), pages, title));
+        var file = PdfFile.Read(written.GetBuffer().AsMemory(0, (int)written.Length));
+        TaggedPdf.AddTo(file, pages, title);
+        CompactPdf.Write(file, output);
         return null;
     }
 

@@ -16,17 +16,15 @@ internal static partial class TaggedPdf
     // Words this much larger than the text of all pages are headings; the largest of the document are those of the first level.
     private const double HeadingFrom = TemplateLettering.Points * 1.2;
 
-    /// <summary>The document with its structure.</summary>
-    /// <param name="pdf">What Skia wrote.</param>
+    /// <summary>Adds the structure.</summary>
+    /// <param name="file">What Skia wrote.</param>
     /// <param name="pages">The pages as they were drawn.</param>
     /// <param name="title">The title of the document; it describes a picture that has no title.</param>
-    /// <exception cref="InvalidOperationException">The file is not built as Skia builds it.</exception>
-    public static byte[] Of(byte[] pdf, IReadOnlyList<DrawnPage> pages, string title)
+    public static void AddTo(PdfFile file, IReadOnlyList<DrawnPage> pages, string title)
     {
-        var file = PdfFile.Read(pdf) ?? throw new InvalidOperationException("Skia built the PDF in an unknown way.");
         var root = file.Add("");
         var document = file.Add("");
-        var numbers = Enumerable.Range(1, file.Objects.Count).Where(n => file[n].StartsWith("<</Type /Page\n", StringComparison.Ordinal))
+        var numbers = Enumerable.Range(1, file.Objects.Count).Where(n => file[n].Head.StartsWith("<</Type /Page\n", StringComparison.Ordinal))
             .ToList();
         var largest = pages.SelectMany(p => p.Words).Select(Points).DefaultIfEmpty().Max();
         var (sections, parents) = (new StringBuilder(), new StringBuilder());
@@ -37,15 +35,14 @@ internal static partial class TaggedPdf
             parents.Append(CultureInfo.InvariantCulture, $"{i} [{References(marks)}]\n");
         }
 
-        file[root] = string.Create(CultureInfo.InvariantCulture,
-            $"<</Type /StructTreeRoot\n/K {document} 0 R\n/ParentTree <</Nums [{parents}]>>\n/ParentTreeNextKey {pages.Count}>>");
-        file[document] = string.Create(CultureInfo.InvariantCulture,
-            $"<</S /Document\n/P {root} 0 R\n/T {PdfText.Of(title)}\n/K [{sections.ToString().TrimEnd()}]>>");
-        var catalogue = Preferences().Replace(file[file.Catalogue], "");
-        file[file.Catalogue] = catalogue[..^2] + string.Create(CultureInfo.InvariantCulture,
+        file[root] = new(string.Create(CultureInfo.InvariantCulture,
+            $"<</Type /StructTreeRoot\n/K {document} 0 R\n/ParentTree <</Nums [{parents}]>>\n/ParentTreeNextKey {pages.Count}>>"));
+        file[document] = new(string.Create(CultureInfo.InvariantCulture,
+            $"<</S /Document\n/P {root} 0 R\n/T {PdfText.Of(title)}\n/K [{sections.ToString().TrimEnd()}]>>"));
+        var catalogue = Preferences().Replace(file[file.Catalogue].Head, "");
+        file[file.Catalogue] = new(catalogue[..^2] + string.Create(CultureInfo.InvariantCulture,
             $"\n/Lang (en)\n/MarkInfo <</Marked true>>\n/StructTreeRoot {root} 0 R\n")
-            + "/ViewerPreferences <</DisplayDocTitle true\n/PrintScaling /None>>>>";
-        return file.Write();
+            + "/ViewerPreferences <</DisplayDocTitle true\n/PrintScaling /None>>>>");
     }
 
     private static string References(IEnumerable<int> numbers) =>
@@ -67,8 +64,8 @@ internal static partial class TaggedPdf
         /// <returns>The number of its section, and for each mark the number of the element that it belongs to.</returns>
         public (int Section, List<int> Marks) Add(DrawnPage drawn, string title, double largest, int index)
         {
-            var content = int.Parse(ContentsOf().Match(file[page]).Groups[1].Value, CultureInfo.InvariantCulture);
-            var lines = PdfFile.Unpacked(file[content]).Split('\n');
+            var content = int.Parse(ContentsOf().Match(file[page].Head).Groups[1].Value, CultureInfo.InvariantCulture);
+            var lines = Encoding.Latin1.GetString(file[content].Unpacked()).Split('\n');
             var texts = Texts(drawn, lines.Count(l => l == "BT"));
             var isPicture = texts.Count == 0 || PictureTitle.IsPicture(drawn.Shapes);
             string Role(int part) => part >= drawn.Words.Length ? "P" : Points(drawn.Words[part]) switch
@@ -77,8 +74,8 @@ internal static partial class TaggedPdf
                 var points => points > largest - 0.01 ? "H1" : "H2",
             };
             var (marked, parts) = new MarkedContent(lines, i => (Role(texts[i]), texts[i]), isPicture).Write();
-            file[content] = PdfFile.Repacked(file[content], marked);
-            file[page] = file[page][..^2] + string.Create(CultureInfo.InvariantCulture, $"\n/StructParents {index}>>");
+            file[content] = file[content].WithPlain(Encoding.Latin1.GetBytes(marked));
+            file[page] = new(file[page].Head[..^2] + string.Create(CultureInfo.InvariantCulture, $"\n/StructParents {index}>>"));
 
             var section = file.Add("");
             var elements = new Dictionary<int, int>();
@@ -91,13 +88,13 @@ internal static partial class TaggedPdf
                     $"<</S /{what}\n/P {section} 0 R\n/Pg {page} 0 R\n/K {(marks.Count() == 1 ? numbers : $"[{numbers}]")}>>"));
             }
 
-            file[section] = string.Create(CultureInfo.InvariantCulture,
-                $"<</S /Sect\n/P {document} 0 R\n/K [{References(elements.Values)}]>>");
+            file[section] = new(string.Create(CultureInfo.InvariantCulture,
+                $"<</S /Sect\n/P {document} 0 R\n/K [{References(elements.Values)}]>>"));
             return (section, [.. parts.Select(p => elements[p])]);
         }
 
         // A picture stands between paragraphs and fills the page (14.8.5.4).
-        private string WholePage() => $"/A <</O /Layout\n/Placement /Block\n/BBox {MediaBox().Match(file[page]).Groups[1].Value}>>";
+        private string WholePage() => $"/A <</O /Layout\n/Placement /Block\n/BBox {MediaBox().Match(file[page].Head).Groups[1].Value}>>";
 
         // To which words each text object belongs. Skia leaves out lines beyond the page; each of the others then is a paragraph.
         private static List<int> Texts(DrawnPage drawn, int count)

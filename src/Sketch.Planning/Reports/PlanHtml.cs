@@ -31,8 +31,10 @@ public static class PlanHtml
     public static string Write(BatchPlan plan, PlanPages pages)
     {
         var title = plan.Files.Batch.Title;
-        return HtmlPage.Begin(title, HtmlPage.Style(Style), "<!-- Written by Sketch -->")
-            + $"<main>\n<h1>{Safe(title)}</h1>\n{Body(plan, pages)}</main>\n{HtmlPage.End}";
+        var html = new StringBuilder(HtmlPage.Begin(title, HtmlPage.Style(Style), "<!-- Written by Sketch -->"));
+        html.Append(CultureInfo.InvariantCulture, $"<main>\n<h1>{Safe(title)}</h1>\n");
+        Write(html, plan, pages);
+        return html.Append(CultureInfo.InvariantCulture, $"</main>\n{HtmlPage.End}").ToString();
     }
 
     /// <summary>The content of the page beneath its title, for insertion into another page.</summary>
@@ -40,8 +42,14 @@ public static class PlanHtml
     /// <param name="pages">Its drawings.</param>
     public static string Body(BatchPlan plan, PlanPages pages)
     {
-        var lengths = plan.Files.Batch.Units.Format();
         var html = new StringBuilder();
+        Write(html, plan, pages);
+        return html.ToString();
+    }
+
+    private static void Write(StringBuilder html, BatchPlan plan, PlanPages pages)
+    {
+        var lengths = plan.Files.Batch.Units.Format();
         foreach (var section in pages.Content.Sections)
         {
             html.Append(CultureInfo.InvariantCulture, $"<h2>{Safe(section.Heading)}</h2>\n");
@@ -79,8 +87,6 @@ public static class PlanHtml
         {
             Write(html, design, pages.Picture(design, $"design-{(index + 1).ToString(CultureInfo.InvariantCulture)}-"));
         }
-
-        return html.ToString();
     }
 
     private static void Write(StringBuilder html, DesignInstructions design, string picture)

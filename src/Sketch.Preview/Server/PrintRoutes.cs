@@ -54,7 +54,7 @@ internal sealed class PrintRoutes(PageServices room)
         using var pdf = new MemoryStream();
         return SvgRenderer.WritePdf(pages, title, pdf) is { Problem: var problem }
             ? new Problem(StatusCodes.Status422UnprocessableEntity, problem)
-            : new InlineFile(CompactPdf.Of(pdf.ToArray()), "application/pdf", name);
+            : new InlineFile(pdf.ToArray(), "application/pdf", name);
     }
 
     /// <summary>Answers with the card that a window shows, or with why there is none.</summary>

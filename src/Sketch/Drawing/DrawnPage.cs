@@ -45,8 +45,13 @@ public sealed record WordsOnPage(PageWords Words, Affine OnPage, int At, int Ind
     /// <summary>The outlines as an SVG element on a line of its own.</summary>
     public string AsElement()
     {
-        var outlines = new Outline([.. Words.Lines.SelectMany(l => l.Outline.Contours)]);
-        return new SvgWriter(Indent).Open("path").Attribute("fill", Words.Colour).Attribute("d", outlines.ToSvgPath(Decimals))
+        var outlines = new StringBuilder();
+        foreach (var line in Words.Lines)
+        {
+            line.AppendSvgPath(outlines, Decimals);
+        }
+
+        return new SvgWriter(Indent).Open("path").Attribute("fill", Words.Colour).Attribute("d", outlines.ToString())
             .Title(Words.Title).Close().ToString()[..^1];
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using Sketch.Lettering;
 using Sketch.Shapes;
 
@@ -18,7 +19,12 @@ public sealed record PageWords(string Title, string Colour, ImmutableArray<Place
 public readonly record struct PlacedRun(TextRun Run, double Left, double Baseline, double CapHeight)
 {
     /// <summary>The outlines of its letters.</summary>
-    public Outline Outline => Run.Outline.Transform(Affine.Scale(CapHeight, CapHeight).Then(Affine.Shift(Left, Baseline)));
+    public Outline Outline => Run.Outline.Transform(Place);
+
+    /// <summary>Appends the outlines to the data of an SVG path.</summary>
+    public void AppendSvgPath(StringBuilder path, int decimals) => Run.Outline.AppendSvgPath(path, Place, decimals);
+
+    private Affine Place => Affine.Scale(CapHeight, CapHeight).Then(Affine.Shift(Left, Baseline));
 
     /// <summary>The line moved.</summary>
     public PlacedRun Shift(double x, double y) => this with { Left = Left + x, Baseline = Baseline + y };

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using Sketch.Shapes;
 using Sketch.Units;
@@ -10,6 +11,9 @@ namespace Sketch.Drawing;
 /// </summary>
 public sealed class SvgWriter
 {
+    private static readonly SearchValues<char> Plain = SearchValues.Create(
+        [.. Enumerable.Range(' ', '~' - ' ' + 1).Select(c => (char)c).Where(c => c is not ('&' or '<' or '>' or '"'))]);
+
     private readonly StringBuilder _text = new();
     private readonly Stack<(string Name, Affine OnPage)> _open = new();
     private readonly List<WordsOnPage> _words = [];
@@ -185,6 +189,12 @@ public sealed class SvgWriter
 
     private void Escape(string value)
     {
+        if (!value.AsSpan().ContainsAnyExcept(Plain))
+        {
+            _text.Append(value);
+            return;
+        }
+
         for (var i = 0; i < value.Length; i++)
         {
             var c = value[i];

@@ -11,7 +11,7 @@ public sealed partial record Outline
     public string ToSvgPath(int decimals = 4)
     {
         var path = new StringBuilder();
-        AppendSvgPath(path, decimals);
+        AppendSvgPath(path, Affine.Identity, decimals);
         return path.ToString();
     }
 
@@ -19,30 +19,31 @@ public sealed partial record Outline
     public string ToOpenSvgPath(int decimals = 4) =>
         string.Concat(Contours.Select(c => new Outline([c]).ToSvgPath(decimals).TrimEnd('Z')));
 
-    /// <summary>Appends the same data to a longer text.</summary>
-    public void AppendSvgPath(StringBuilder path, int decimals = 4)
+    /// <summary>Appends the data of the outline under a map to a longer text; no mapped outline is made.</summary>
+    public void AppendSvgPath(StringBuilder path, Affine by, int decimals)
     {
         var smallest = Math.Pow(10, -decimals);
         foreach (var contour in Contours)
         {
             path.Append('M');
-            Write(contour.Start);
+            Write(by.Apply(contour.Start));
             for (var i = 0; i < contour.Segments.Length; i++)
             {
                 var segment = contour.Segments[i];
                 if (!segment.IsLine)
                 {
+                    var (second, end) = (by.Apply(segment.Control2), by.Apply(segment.End));
                     path.Append('C');
-                    Write(segment.Control1);
-                    Space(segment.Control2.X);
-                    Write(segment.Control2);
-                    Space(segment.End.X);
-                    Write(segment.End);
+                    Write(by.Apply(segment.Control1));
+                    Space(second.X);
+                    Write(second);
+                    Space(end.X);
+                    Write(end);
                 }
                 else if (i < contour.Segments.Length - 1 || segment.End != contour.Start)
                 {
                     path.Append('L');
-                    Write(segment.End);
+                    Write(by.Apply(segment.End));
                 }
             }
 

@@ -51,6 +51,18 @@ public sealed class PlanVerbTests : IDisposable
     public void A_file_that_is_not_there_is_wrong_usage() => Assert.Equal(2, _line.Run("plan", _line.InFolder("none.batch")));
 
     [Fact]
+    public void More_than_100_diagrams_are_in_the_workbook_only()
+    {
+        // Two pieces wider and higher than half a sheet of 12 x 12 never share one.
+        var sizes = from w in Enumerable.Range(25, 17) from h in Enumerable.Range(w, 42 - w) select $"cut 1 of {w}/4 x {h}/4 from navy\n";
+        var batch = _line.File("day.batch", "batch \"Day\"\nstash \"shelf.stash\"\n" + string.Concat(sizes.Take(101)));
+        _line.File("shelf.stash", "stash \"Shelf\"\npaper navy: 12 x 12, any sheets\n");
+        Assert.Equal(0, _line.Run("plan", batch, "--out", _line.InFolder("out")));
+        Assert.Contains("The 101 diagrams are in the workbook only", _line.Output, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(_line.InFolder("out"), "*.svg"));
+    }
+
+    [Fact]
     public void Booklets_diagrams_cut_list_and_stash_are_written()
     {
         Assert.Equal(0, _line.Run("plan", Batch(), "--out", _line.InFolder("out")));

@@ -98,7 +98,7 @@ public sealed class PrintedTextTests
 
     [Fact]
     public void Templates_of_each_sample_take_less_than_200_KB() =>
-        Assert.All(Printed.SampleTemplates(), t => Assert.InRange(CompactPdf.Of(PrintedWords.Pdf(t.Pages)).Length, 1, 200_000));
+        Assert.All(Printed.SampleTemplates(), t => Assert.InRange(PrintedWords.Pdf(t.Pages).Length, 1, 200_000));
 
     [Fact]
     public void Letters_that_share_a_glyph_or_have_a_special_one_are_found_as_typed()

@@ -9,6 +9,7 @@ namespace Sketch.Tests.Output.Rendering;
 public sealed class SvgRendererTests
 {
     private const double Tolerance = 0.001;
+    private const double HundredthOfPoint = 0.01;
 
     [Theory]
     [InlineData("4.25in", "5.5in", 150, 638, 825)]
@@ -90,10 +91,10 @@ public sealed class SvgRendererTests
             + "y='20' width='50' height='80' fill='#16324f'/></svg>";
         using var pdf = PdfDocument.Open(Pdf(svg));
         var box = pdf.GetPage(1).Paths.Select(p => p.GetBoundingRectangle()).First(b => b is { Height: < 400 })!.Value;
-        Assert.Equal(10 * 72 / 25.4, box.Left, Tolerance);
-        Assert.Equal((148 - 20) * 72 / 25.4, box.Top, Tolerance);
-        Assert.Equal(50 * 72 / 25.4, box.Width, Tolerance);
-        Assert.Equal(80 * 72 / 25.4, box.Height, Tolerance);
+        Assert.Equal(10 * 72 / 25.4, box.Left, HundredthOfPoint);
+        Assert.Equal((148 - 20) * 72 / 25.4, box.Top, HundredthOfPoint);
+        Assert.Equal(50 * 72 / 25.4, box.Width, HundredthOfPoint);
+        Assert.Equal(80 * 72 / 25.4, box.Height, HundredthOfPoint);
     }
 
     [Fact]
