@@ -20,6 +20,12 @@ internal static class CpSolving
     /// <summary>As above, and whether it is proved that there is no better solution, or none at all.</summary>
     public static Func<IntVar, long>? Solve(CpModel model, double effort, WorkBudget work, out bool isProved)
     {
+        isProved = false;
+        if (!SolverLibrary.IsThere)
+        {
+            return null;
+        }
+
         var solver = new CpSolver();
         var most = Math.Min(effort, work.Left / StepsOfEffort);
         // Ctrl-C belongs to the program: the solver would replace its handler.

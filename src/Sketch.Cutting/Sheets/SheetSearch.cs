@@ -76,6 +76,13 @@ internal sealed class SheetSearch
             return;
         }
 
+        var refilling = new Refilling(_problem, _incumbent, _work);
+        if (!SolverLibrary.IsThere)
+        {
+            refilling.Run(MostFruitless);
+            return;
+        }
+
         var generation = new ColumnGeneration(_problem, NewTable(), _incumbent.Pool);
         var (bound, use) = generation.Run(_problem.Demand, onHand, _work.Part(ShareOfProgram));
         _incumbent.Raise(bound);
@@ -101,7 +108,7 @@ internal sealed class SheetSearch
             () => ChooseFromPool(),
             () => listing.Run(prices, share: 0.25, effort: 10_000_000),
             () => listing.Run(prices, share: 1, effort: 20_000_000),
-            () => new Refilling(_problem, _incumbent, _work).Run(MostFruitless),
+            () => refilling.Run(MostFruitless),
         };
         foreach (var step in isShort ? quick : thorough)
         {

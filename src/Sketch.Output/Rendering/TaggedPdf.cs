@@ -24,7 +24,8 @@ internal static partial class TaggedPdf
     {
         var root = file.Add("");
         var document = file.Add("");
-        var numbers = Enumerable.Range(1, file.Objects.Count).Where(n => file[n].Head.StartsWith("<</Type /Page\n", StringComparison.Ordinal))
+        var numbers = Enumerable.Range(1, file.Objects.Count)
+            .Where(n => file[n].Head.StartsWith("<</Type /Page\n", StringComparison.Ordinal))
             .ToList();
         var largest = pages.SelectMany(p => p.Words).Select(Points).DefaultIfEmpty().Max();
         var (sections, parents) = (new StringBuilder(), new StringBuilder());

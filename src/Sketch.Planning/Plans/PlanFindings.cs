@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Sketch.Cutting.Model;
+using Sketch.Cutting.Sheets;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Text;
@@ -22,6 +23,7 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings, string h
         var orders = new OrderFindings(plan.Files, findings);
         var own = new PlanFindings(plan, findings, hintForTime);
         orders.Recipients();
+        own.MissingSolver();
         foreach (var paper in plan.Papers)
         {
             orders.Misfits(paper.Order, paper.Plan.Unplaced);
@@ -32,11 +34,22 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings, string h
         orders.Shortages(plan.Supplies);
     }
 
+    private void MissingSolver()
+    {
+        if (!SolverLibrary.IsThere && !plan.Papers.IsEmpty)
+        {
+            findings.Add(FindingCatalogue.NotProved, plan.Files.Batch.Location,
+                "The solver that looks for the fewest sheets does not load on this machine, so the plan is made without it and may take "
+                    + "more sheets than it must.",
+                "Use the plan as it is, or install the package of Sketch that is made for this machine.");
+        }
+    }
+
     private void Shortage(PaperPlan paper)
     {
         if (paper.Short == 0)
         {
-            if (!paper.IsProved)
+            if (!paper.IsProved && SolverLibrary.IsThere)
             {
                 findings.Add(FindingCatalogue.NotProved, OrderFindings.PlaceOf(plan.Files, paper.Order),
                     $"{paper.Order.Paper} takes {Counted.Of(paper.Plan.Sheets, "sheet")}; {paper.Plan.LowerBound} might be enough; "

@@ -134,7 +134,8 @@ internal sealed class PlanRoutes(PageServices room)
     private IResult Messages(string file = "", string window = "") => WithPlan(window, file, (plan, stem) =>
         new PlanPages(plan, room.Readings.Files).Messages() is { Count: > 0 } pages
             ? PrintRoutes.Pdf([.. pages], $"{plan.Files.Batch.Title}, messages", $"{stem}-messages.pdf")
-            : new Problem(StatusCodes.Status404NotFound, "No card of this batch has a message with a place. Write message \"…\" in a card."));
+            : new Problem(
+                StatusCodes.Status404NotFound, "No card of this batch has a message with a place. Write message \"…\" in a card."));
 
     private IResult Cuts(string file = "", string window = "") => WithPlan(window, file, (plan, stem) => new InlineFile(
         Encoding.UTF8.GetBytes(CutListCsv.Write(plan, new(plan, room.Readings.Files))), "text/csv; charset=utf-8", $"{stem}-cuts.csv"));

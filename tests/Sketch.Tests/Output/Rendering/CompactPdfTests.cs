@@ -3,12 +3,9 @@ using System.Text;
 using Sketch.Drawing;
 using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
-using Sketch.Output.Rendering;
 using Sketch.Planning.Diagrams;
-using Sketch.Tests.Output.Files;
 using Sketch.Tests.Planning;
 using Sketch.Tests.Project;
-using UglyToad.PdfPig;
 using Xunit;
 
 namespace Sketch.Tests.Output.Rendering;

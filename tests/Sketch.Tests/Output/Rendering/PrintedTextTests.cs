@@ -3,7 +3,6 @@ using Sketch.Diagnostics;
 using Sketch.Drawing;
 using Sketch.Output.Folders;
 using Sketch.Output.Lettering;
-using Sketch.Output.Rendering;
 using Sketch.Planning;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Diagrams;

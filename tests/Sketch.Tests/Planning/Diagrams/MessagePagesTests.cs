@@ -48,7 +48,9 @@ public sealed partial class MessagePagesTests
     {
         var pages = Pages("make 40 of \"lamp.card\"\n  message \"Ahoy\"\n");
         Assert.True(pages.Count > 1);
-        Assert.All(PrintedWords.On(pages), p => Assert.Contains(p, w => w.Words.StartsWith("Lamp, spare cards: 40 strips", StringComparison.Ordinal)));
+        Assert.All(
+            PrintedWords.On(pages),
+            p => Assert.Contains(p, w => w.Words.StartsWith("Lamp, spare cards: 40 strips", StringComparison.Ordinal)));
     }
 
     [Fact]
