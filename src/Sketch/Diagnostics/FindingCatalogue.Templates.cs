@@ -7,4 +7,7 @@ public static partial class FindingCatalogue
 
     /// <summary>A card without pieces.</summary>
     public static readonly FindingKind OnlyBase = Warning("SK512", "there is nothing on the card to cut");
+
+    /// <summary>A piece that is larger than the page from which a machine cuts.</summary>
+    public static readonly FindingKind TooLargeForMachine = Error("SK513", "a piece is larger than the page that a machine cuts it from");
 }

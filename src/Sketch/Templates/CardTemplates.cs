@@ -29,13 +29,7 @@ public sealed record CardTemplates(
         var lettering = new TemplateLettering(world);
         var page = new TemplatePage(options, lettering);
         var pieces = TemplatePieces.Of(cards, options.Hollow);
-        foreach (var card in cards.Where(c => !c.Pieces.Any(p => p.Matter == PieceMatter.Paper)))
-        {
-            findings.Add(FindingCatalogue.OnlyBase, card.Location,
-                $"Nothing on \"{card.Title}\" is cut from paper, so only its base is drawn.",
-                    "Write the pieces beneath front, such as: panel, showing 1/8, of blue.");
-        }
-
+        ReportBare(cards, findings);
         var title = string.Join(", ", cards.Select(c => c.Title).Distinct());
         var sheets = ImmutableArray.CreateBuilder<TemplateSheet>();
         sheets.AddRange(new PieceSheets(page.Width, page.Height, lettering)
@@ -49,5 +43,16 @@ public sealed record CardTemplates(
         return findings.HasErrors
             ? null
             : new([.. sheets.Select((s, i) => page.Draw(s, i + 1, sheets.Count))], sheets.ToImmutable(), pieces);
+    }
+
+    /// <summary>Reports cards of which only the base is cut.</summary>
+    internal static void ReportBare(IReadOnlyList<LaidOutCard> cards, FindingBag findings)
+    {
+        foreach (var card in cards.Where(c => !c.Pieces.Any(p => p.Matter == PieceMatter.Paper)))
+        {
+            findings.Add(FindingCatalogue.OnlyBase, card.Location,
+                $"Nothing on \"{card.Title}\" is cut from paper, so only its base is drawn.",
+                    "Write the pieces beneath front, such as: panel, showing 1/8, of blue.");
+        }
     }
 }

@@ -17,7 +17,10 @@ public sealed record PlacedBlock(TemplateBlock Block, double Left, double Top)
 /// Fills pages with blocks: each goes into the free rectangle that it fits best, larger ones first; several orders are tried and the one
 /// with the fewest pages is kept. The true minimum is as hard as any packing; for cards this comes within a page of it.
 /// </summary>
-internal sealed class PageFill(double width, double height)
+/// <param name="width">Width of a page, in millimetres.</param>
+/// <param name="height">Height of a page.</param>
+/// <param name="gap">Room between blocks.</param>
+internal sealed class PageFill(double width, double height, double gap = PageFill.Gap)
 {
     /// <summary>Room between blocks in millimetres, so that a knife that overruns cuts into nothing.</summary>
     public const double Gap = 4;
@@ -44,12 +47,12 @@ internal sealed class PageFill(double width, double height)
 
     private List<Page> Fill(IEnumerable<ImmutableArray<TemplateBlock>> items, double taken)
     {
-        List<Page> pages = [new(new(0, taken, width + Gap, height + Gap))];
+        List<Page> pages = [new(new(0, taken, width + gap, height + gap), gap)];
         foreach (var ways in items)
         {
             if (!pages.Exists(p => p.Add(ways)))
             {
-                pages.Add(new(new(0, 0, width + Gap, height + Gap)));
+                pages.Add(new(new(0, 0, width + gap, height + gap), gap));
                 pages[^1].Add(ways);
             }
         }
@@ -60,7 +63,7 @@ internal sealed class PageFill(double width, double height)
     /// <summary>
     /// A page with its free rectangles, which may overlap (maximal rectangles); each block includes its gap to the right and below.
     /// </summary>
-    private sealed class Page(Bounds area)
+    private sealed class Page(Bounds area, double gap)
     {
         private List<Bounds> _free = [area];
 
@@ -74,7 +77,7 @@ internal sealed class PageFill(double width, double height)
             {
                 foreach (var free in _free)
                 {
-                    var (across, down) = (free.Width - way.Width - Gap, free.Height - way.Height - Gap);
+                    var (across, down) = (free.Width - way.Width - gap, free.Height - way.Height - gap);
                     if (across < -Crumb || down < -Crumb)
                     {
                         continue;
@@ -96,7 +99,7 @@ internal sealed class PageFill(double width, double height)
             }
 
             Blocks.Add(best);
-            Take(new(best.Left, best.Top, best.Left + best.Block.Width + Gap, best.Top + best.Block.Height + Gap));
+            Take(new(best.Left, best.Top, best.Left + best.Block.Width + gap, best.Top + best.Block.Height + gap));
             return true;
         }
 
@@ -106,7 +109,7 @@ internal sealed class PageFill(double width, double height)
             _free = [.. pieces.Where((f, i) => !pieces.Where((g, j) => j != i && g.Covers(f) && (g != f || j < i)).Any())];
         }
 
-        private static IEnumerable<Bounds> Around(Bounds free, Bounds box)
+        private IEnumerable<Bounds> Around(Bounds free, Bounds box)
         {
             return new[]
             {
@@ -114,7 +117,7 @@ internal sealed class PageFill(double width, double height)
                 free with { Left = Math.Max(free.Left, box.Right) },
                 free with { Bottom = Math.Min(free.Bottom, box.Top) },
                 free with { Top = Math.Max(free.Top, box.Bottom) },
-            }.Where(f => f.Width > Gap && f.Height > Gap);
+            }.Where(f => f.Width > gap && f.Height > gap);
         }
     }
 }

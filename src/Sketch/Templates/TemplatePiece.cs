@@ -16,8 +16,14 @@ public sealed record TemplatePiece(ImmutableArray<string> Names, string Material
     /// <summary>How many to cut for one card of each file.</summary>
     public int Count { get; init; } = 1;
 
+    /// <summary>The paper that it is cut from, without the role: the same for all that can be cut from one sheet.</summary>
+    public required string Stock { get; init; }
+
     /// <summary>Where to score and fold, each from one end to the other.</summary>
     public ImmutableArray<(Point From, Point To)> Folds { get; init; } = [];
+
+    /// <summary>How many of the folds, the first ones, are those of paper that wraps to the back; the others are scored.</summary>
+    public int Wraps { get; init; }
 
     /// <summary>
     /// The middle of an arrow along the grain of the paper, and half its length downwards or to the right; null for none.
@@ -26,6 +32,11 @@ public sealed record TemplatePiece(ImmutableArray<string> Names, string Material
 
     /// <summary>The letters to stamp or print on it, so that they can be placed; empty for none.</summary>
     public Outline Stamped { get; init; } = Outline.Empty;
+
+    /// <summary>
+    /// All that is written, stamped or printed on the side that shows, clipped to it; empty for nothing, and where nobody asked.
+    /// </summary>
+    public Outline Inked { get; init; } = Outline.Empty;
 
     /// <summary>Its stitches, each an open line.</summary>
     public ImmutableArray<Contour> Stitches { get; init; } = [];

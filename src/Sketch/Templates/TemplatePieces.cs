@@ -18,7 +18,7 @@ internal static partial class TemplatePieces
     {
         var places = new Dictionary<string, int>(StringComparer.Ordinal);
         var pieces = new List<TemplatePiece>();
-        foreach (var piece in cards.SelectMany(c => Of(c, cards.Count > 1 ? $" ({c.Title})" : "", gluing)))
+        foreach (var piece in Each(cards, gluing, withInk: false))
         {
             var likeness = Likeness(piece);
             if (places.TryGetValue(likeness, out var place))
@@ -40,16 +40,22 @@ internal static partial class TemplatePieces
         return [.. pieces];
     }
 
+    /// <summary>The pieces of all cards in drawing order, each card's base first, every copy by itself.</summary>
+    public static IEnumerable<TemplatePiece> Each(IReadOnlyList<LaidOutCard> cards, GlueMargin? gluing, bool withInk) =>
+        cards.SelectMany(c => Of(c, cards.Count > 1 ? $" ({c.Title})" : "", gluing, withInk));
+
     /// <summary>A piece's name without the numbers of copies.</summary>
     public static string NameOf(Piece piece) => PieceTitle.Name(piece with { Path = piece.Path.WithoutCopies });
 
-    private static IEnumerable<TemplatePiece> Of(LaidOutCard card, string suffix, GlueMargin? gluing)
+    private static IEnumerable<TemplatePiece> Of(LaidOutCard card, string suffix, GlueMargin? gluing, bool withInk)
     {
         var isMetric = card.Units != UnitSystem.Inches;
         yield return new(
             ["base" + suffix], Material(card.Base.Paint), card.Base.Flat, card.Base.CutSheet, card.Base.Location)
         {
+            Stock = Stock(card.Base.Paint),
             Folds = card.Base.Sheet.Lines,
+            Inked = withInk ? InkOnPieces.OfBase(card) : Outline.Empty,
             Grain = FlatBaseTemplate.Grain(card.Base.Sheet),
             IsMetric = isMetric,
         };
@@ -66,6 +72,7 @@ internal static partial class TemplatePieces
             var toOrigin = Affine.Shift(-box.Left, -box.Top);
             ImmutableArray<FreedPart> freed = gluing is { } margin
                 ? [.. HollowParts.Of(card, i, margin.On(card.Units)).Select(f => f.Shift(-box.Left, -box.Top))] : [];
+            var wraps = CutOutline.Folds(piece);
             yield return new(
                 [NameOf(piece) + suffix],
                 Material(piece.Paint),
@@ -73,7 +80,10 @@ internal static partial class TemplatePieces
                 outline.Transform(toOrigin),
                 piece.Location)
             {
-                Folds = [.. CutOutline.Folds(piece).Concat(piece.Scores).Select(f => (toOrigin.Apply(f.From), toOrigin.Apply(f.To)))],
+                Stock = Stock(piece.Paint),
+                Wraps = wraps.Length,
+                Inked = withInk ? InkOnPieces.Of(card, i).Transform(toOrigin) : Outline.Empty,
+                Folds = [.. wraps.Concat(piece.Scores).Select(f => (toOrigin.Apply(f.From), toOrigin.Apply(f.To)))],
                 Stamped = piece is { Kind: PieceKind.Sentiment, Words: { } words } ? words.Ink.Transform(toOrigin) : Outline.Empty,
                 Stitches = new Outline(piece.Stitches).Transform(toOrigin).Contours,
                 Freed = freed,
@@ -89,6 +99,9 @@ internal static partial class TemplatePieces
         : paint.Paper is { } only ? $"{only}, {Side(paint)}"
         : paint.AnyOffcut ? $"{PieceTitle.Paint(paint)}, {paint.OffcutName}"
         : PieceTitle.Paint(paint);
+
+    private static string Stock(Paint paint) => paint.Paper is { } paper ? $"{paper}, {Side(paint)}"
+        : paint.AnyOffcut ? paint.OffcutName : PieceTitle.Paint(paint);
 
     private static string Side(Paint paint) => paint.Side == PaperSide.Front ? "front" : "back";
 

@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Drawing;
+using Sketch.Panels;
+using Sketch.Shapes;
+using Sketch.Templates;
+
+namespace Sketch.CutFiles;
+
+/// <summary>Lays what cards are made of on sheets for a machine, paper by paper.</summary>
+public static class CutSheets
+{
+    /// <summary>
+    /// The sheets of all cards, in the order in which their papers first occur. The same cards give the same sheets on every machine.
+    /// </summary>
+    /// <param name="cards">The cards, at least one.</param>
+    /// <param name="options">The sheet, the gap and how many.</param>
+    /// <param name="findings">Receives what is larger than a sheet, and cards without pieces.</param>
+    /// <returns>The sheets, or null with an error among the findings.</returns>
+    public static ImmutableArray<CutSheet>? Make(IReadOnlyList<LaidOutCard> cards, CutFileOptions options, FindingBag findings)
+    {
+        ArgumentOutOfRangeException.ThrowIfZero(cards.Count);
+        CardTemplates.ReportBare(cards, findings);
+        var papers = TemplatePieces.Each(cards, options.Hollow, withInk: true).GroupBy(p => p.Stock, StringComparer.Ordinal).ToList();
+        var sheets = papers.Select(p => Of(p.Key, [.. p], options, findings)).ToList();
+        return findings.HasErrors ? null : [.. sheets.SelectMany(s => s)];
+    }
+
+    private static IEnumerable<CutSheet> Of(
+        string material, ImmutableArray<TemplatePiece> pieces, CutFileOptions options, FindingBag findings)
+    {
+        var gap = options.Gap.Millimetres;
+        var fill = new PageFill(options.Page.Size.Width.Millimetres - 2 * gap, options.Page.Size.Height.Millimetres - 2 * gap, gap);
+        var paths = new Dictionary<TemplateBlock, ImmutableArray<CutPath>>(ReferenceEqualityComparer.Instance);
+        var items = new List<ImmutableArray<TemplateBlock>>();
+        foreach (var piece in pieces)
+        {
+            var ways = PiecePaths.Ways(piece);
+            if (!ways.Any(w => fill.Fits(w.Block)))
+            {
+                ReportTooLarge(piece, options, findings);
+                continue;
+            }
+
+            foreach (var way in ways)
+            {
+                paths.Add(way.Block, way.Paths);
+            }
+
+            items.AddRange(Enumerable.Repeat(ways.Select(w => w.Block).ToImmutableArray(), options.Copies));
+        }
+
+        if (items.Count == 0)
+        {
+            return [];
+        }
+
+        var sheets = fill.Fill(items, 0);
+        return sheets.Select((blocks, i) => new CutSheet(
+            material, i + 1, sheets.Length, options.Page.Size, options.Page.InInches, blocks.Length,
+            InOrder(blocks.OrderBy(b => b.Top).ThenBy(b => b.Left)
+                .SelectMany(b => paths[b.Block].Select(p => p.Transform(OnSheet(b, options)))))));
+    }
+
+    private static Affine OnSheet(PlacedBlock block, CutFileOptions options)
+    {
+        var gap = options.Gap.Millimetres;
+        var place = Affine.Shift(block.Left + gap, block.Top + gap);
+        return options.IsMirrored ? place.Then(new(-1, 0, 0, 1, options.Page.Size.Width.Millimetres, 0)) : place;
+    }
+
+    private static ImmutableArray<CutPath> InOrder(IEnumerable<CutPath> paths)
+    {
+        var byLayer = paths.ToLookup(p => p.Layer);
+        return [.. CutLayer.All.SelectMany(layer => byLayer[layer])];
+    }
+
+    private static void ReportTooLarge(TemplatePiece piece, CutFileOptions options, FindingBag findings)
+    {
+        var units = piece.IsMetric ? UnitSystem.Millimetres : UnitSystem.Inches;
+        findings.Add(FindingCatalogue.TooLargeForMachine, piece.Place,
+            $"{piece.Name} is {PieceTitle.Size(piece.Cut, units)}: with {units.Format().WithUnit(options.Gap)} on each side it does "
+                + $"not fit a page of {PieceTitle.Size(options.Page.Size, units)}.",
+                    "Write a larger page, such as --page 12x24, or a smaller --gap.");
+    }
+}

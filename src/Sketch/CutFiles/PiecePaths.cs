@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using Sketch.Shapes;
+using Sketch.Templates;
+
+namespace Sketch.CutFiles;
+
+/// <summary>The lines of a piece, upright and given a quarter turn.</summary>
+internal static class PiecePaths
+{
+    /// <summary>The ways in which a piece may lie on a sheet: an empty block as large as the piece, and its lines from the block's top
+    /// left corner.</summary>
+    public static ImmutableArray<(TemplateBlock Block, ImmutableArray<CutPath> Paths)> Ways(TemplatePiece piece)
+    {
+        var (width, height) = (piece.Outline.Bounds.Width, piece.Outline.Bounds.Height);
+        var upright = Of(piece).ToImmutableArray();
+        var turn = new Affine(0, 1, -1, 0, height, 0);
+        return
+        [
+            (new(width, height, [], []), upright),
+            (new(height, width, [], []), [.. upright.Select(p => p.Transform(turn))]),
+        ];
+    }
+
+    /// <summary>
+    /// The lines of an upright piece. Of two outlines one of which lies within the other, the smaller is cut first.
+    /// </summary>
+    private static IEnumerable<CutPath> Of(TemplatePiece piece)
+    {
+        foreach (var letter in piece.Inked.Contours)
+        {
+            yield return new(CutLayer.Draw, $"{piece.Name} words", letter, true);
+        }
+
+        foreach (var stitch in piece.Stitches)
+        {
+            yield return new(CutLayer.Draw, $"{piece.Name} stitches", stitch, false);
+        }
+
+        for (var i = 0; i < piece.Folds.Length; i++)
+        {
+            var (from, to) = piece.Folds[i];
+            var (layer, word) = i < piece.Wraps ? (CutLayer.Fold, "fold") : (CutLayer.Score, "score");
+            yield return new(layer, $"{piece.Name} {word}", new(from, [Segment.Line(to)]), false);
+        }
+
+        var outer = piece.Outline.SignedArea >= 0;
+        foreach (var (contour, isInner) in piece.Outline.Contours.Select(c => (Contour: c, IsInner: c.SignedArea >= 0 != outer))
+            .Concat(piece.Hollow.Contours.Select(c => (Contour: c, IsInner: true)))
+            .OrderBy(c => Math.Abs(c.Contour.SignedArea)))
+        {
+            yield return new(CutLayer.Cut, isInner ? $"{piece.Name} inside" : piece.Name, contour, true);
+        }
+    }
+}
