@@ -49,12 +49,9 @@ public static class LeftoverFilling
         }
 
         var plans = planned.Zip(layouts, (p, l) =>
-            p.Plan with { Layouts = [.. l.Where(x => !x.Pieces.IsEmpty).OrderBy(WhenCut)] });
+            p.Plan with { Layouts = [.. LayoutOrder.Of(p.Problem, l.Where(x => !x.Pieces.IsEmpty))] });
         return ([.. plans], unplaced.ToImmutable());
     }
-
-    // Offcuts are used first; what a piece frees comes after the sheets that the piece is cut from.
-    private static int WhenCut(SheetLayout layout) => layout.FreedBy is not null ? 2 : layout.IsOffcut ? 0 : 1;
 
     private static IEnumerable<SheetLayout> UnusedOffcuts(CuttingProblem problem, CuttingPlan plan) =>
         from same in problem.Offcuts.GroupBy(o => (o.Size, o.FreedBy))

@@ -14,6 +14,7 @@ namespace Sketch.Planning;
 public static class BatchPlanner
 {
     private const double ShareOfPlan = 0.7;
+    private const double ShareOfHollow = 0.5;
     private const double ShareOfEasier = 0.7;
     private const double FirstShare = 0.6;
 
@@ -50,16 +51,13 @@ public static class BatchPlanner
         using var limit = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         limit.CancelAfter(timeLimit);
         var work = new WorkBudget((long)(WorkBudget.Usual * Math.Max(1, timeLimit / UsualTime)), limit.Token);
-        var cut = Cut(book.Papers, files.Batch.Kerf, work.Part(ShareOfPlan), progress);
-        ImmutableArray<PaperPlan> planned =
-        [
-            .. (files.IsEasy ? EasierPlans.Of(cut, work.Part(ShareOfEasier)) : cut)
-                .Select(p => p with { Freed = FreedStock.Of(files.Batch, p.Order, p.Plan.Unplaced, BatchPlan.SmallestUse) }),
-        ];
+        var cut = HollowPlans.Of(
+            Cut(book.Papers, files.Batch.Kerf, work.Part(ShareOfPlan), progress), files.Batch, work.Part(ShareOfHollow));
+        var planned = files.IsEasy ? EasierPlans.Of(cut, work.Part(ShareOfEasier)) : cut;
         var demands = book.AnyOffcut.Select(p => new PieceDemand(p.Id, p.Size, p.Count)).ToImmutableArray();
         var kinds = book.AnyOffcut.ToDictionary(p => p.Id, p => p.OffcutOf);
         var (plans, unplaced) = demands.IsEmpty ? ([.. planned.Select(p => p.Plan)], [])
-            : LeftoverFilling.Fill([.. planned.Select(p => (WithFreed(p), p.Plan))], demands,
+            : LeftoverFilling.Fill([.. planned.Select(p => (FreedStock.Added(p.Problem, p.Freed), p.Plan))], demands,
                 (piece, paper) => planned[paper].Order.ServesAsOffcutOf(kinds[piece.Id]));
         var filled = planned.Zip(plans, (paper, plan) => paper with { Plan = plan }).ToList();
         var result = new BatchPlan(
@@ -105,9 +103,6 @@ public static class BatchPlanner
 
         return [.. plans];
     }
-
-    private static CuttingProblem WithFreed(PaperPlan paper) =>
-        paper.Problem with { Offcuts = [.. paper.Problem.Offcuts, .. paper.Freed.Select(f => f.Offcut)] };
 
     private static bool IsUsed(PaperPlan paper) => !paper.Order.Pieces.IsEmpty || !paper.Plan.Layouts.IsEmpty;
 

@@ -3,8 +3,8 @@ using BenchmarkDotNet.Running;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>keys</c>, <c>planning</c>, <c>hostile</c> and
-/// <c>counting</c> measure what a benchmark inside one process cannot; anything else goes to BenchmarkDotNet, such as
+/// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>keys</c>, <c>planning</c>, <c>classes</c>,
+/// <c>hostile</c> and <c>counting</c> measure what a benchmark inside one process cannot; anything else goes to BenchmarkDotNet, such as
 /// <c>--filter '*TextToSvg*'</c>.
 /// </summary>
 internal static class Program
@@ -17,6 +17,7 @@ internal static class Program
         ["typing", .. var rest] => Typing.Run(Number(rest, 200)),
         ["keys", var sketches, .. var rest] => Keys.Run(sketches, Number(rest, 200)),
         ["planning", var batch, .. var rest] => PlanningTimes.Run(batch, Number(rest, 200)),
+        ["classes", .. var rest] => ClassicalPlans.Run(Number(rest, 10)),
         ["hostile", var tool, .. var names] => HostileRuns.Run(tool, names),
         ["counting", .. var rest] => CountingKills.Run(Number(rest, 1000)),
         ["counting-append", var batch] => CountingKills.Append(batch),

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Sketch.Cutting.Model;
 using Sketch.Cutting.Sheets;
+using Sketch.Units;
 
 namespace Sketch.Cutting.PostProcessing;
 
@@ -10,11 +11,14 @@ internal sealed class Naming
     private readonly CuttingProblem _problem;
     private readonly Reduced _reduced;
     private readonly Queue<(int Demand, int Count)>[] _waiting;
+    private readonly Dictionary<Size, Queue<(string? FreedBy, int Count)>> _offcuts;
 
     public Naming(CuttingProblem problem, Reduced reduced)
     {
         (_problem, _reduced) = (problem, reduced);
         _waiting = [.. reduced.Members.Select(members => new Queue<(int, int)>(members.Select(m => (m, problem.Pieces[m].Count))))];
+        _offcuts = problem.Offcuts.Where(o => o.Count > 0).GroupBy(o => o.Size)
+            .ToDictionary(g => g.Key, g => new Queue<(string?, int)>(g.OrderBy(o => o.FreedBy is not null).Select(o => (o.FreedBy, o.Count))));
     }
 
     /// <summary>
@@ -35,12 +39,35 @@ internal sealed class Naming
             {
                 var alike = Math.Min(left, Alike(pattern));
                 var names = pattern.Counts.Select((count, kind) => Take(kind, count, alike)).ToArray();
-                layouts.Add(LayoutWriter.Whole(_problem, pattern.Stock, part, alike, names));
+                layouts.AddRange(WithSource(LayoutWriter.Whole(_problem, pattern.Stock, part, alike, names)));
                 left -= alike;
             }
         }
 
-        return layouts.ToImmutable();
+        return [.. LayoutOrder.Of(_problem, layouts)];
+    }
+
+    // Of offcuts of one size, those on hand are used before those that pieces free.
+    private IEnumerable<SheetLayout> WithSource(SheetLayout layout)
+    {
+        if (!layout.IsOffcut)
+        {
+            yield return layout;
+            yield break;
+        }
+
+        var sources = _offcuts[layout.Stock];
+        for (var left = layout.Times; left > 0;)
+        {
+            var (freedBy, count) = sources.Dequeue();
+            var times = Math.Min(left, count);
+            yield return layout with { Times = times, FreedBy = freedBy };
+            left -= times;
+            if (times < count)
+            {
+                _offcuts[layout.Stock] = sources = new(sources.Prepend((freedBy, count - times)));
+            }
+        }
     }
 
     /// <summary>The demands without a place so far.</summary>

@@ -29,7 +29,7 @@ internal sealed class Makeable
     /// <summary>One entry for each design; empty if everything can be made or the work is used up.</summary>
     public static ImmutableArray<MakeableCards> Of(BatchPlan plan, WorkBudget work)
     {
-        var search = new Makeable(plan, new(plan.Files.Batch.Kerf, work));
+        var search = new Makeable(plan, new(plan.Files.Batch, work));
         if (search._papers.IsEmpty && search._supplies.IsEmpty)
         {
             return [];

@@ -21,11 +21,13 @@ internal sealed class Suggestions
 
     // Of the largest pieces and of the designs: each takes a plan of its own.
     private const int MostTries = 8;
+    private const double ShareOfTries = 0.8;
     private const int NearestPapers = 3;
     private const int MostExchanges = 2;
     private const int ExchangeRank = 4;
     private const int TurnRank = 5;
     private const int FewerRank = 6;
+    private const int TogetherRank = 7;
 
     private readonly BatchPlan _plan;
     private readonly Trial _trial;
@@ -33,7 +35,7 @@ internal sealed class Suggestions
 
     private Suggestions(BatchPlan plan, WorkBudget work)
     {
-        (_plan, _trial) = (plan, new(plan.Files.Batch.Kerf, work));
+        (_plan, _trial) = (plan, new(plan.Files.Batch, work));
         _lengths = plan.Files.Batch.Units.Format();
     }
 
@@ -48,24 +50,35 @@ internal sealed class Suggestions
         return [.. shortages.SelectMany((paper, i) => search.ForPaper(paper, work.Left / (shortages.Count - i), work))];
     }
 
-    private IEnumerable<Suggestion> ForPaper(PaperPlan paper, long steps, WorkBudget work)
+    private List<Suggestion> ForPaper(PaperPlan paper, long steps, WorkBudget work)
     {
-        List<Func<Suggestions, Suggestion?>> tries =
+        List<Func<Suggestions, Change?>> tries =
         [
-            .. Sizes(paper).Select<Size, Func<Suggestions, Suggestion?>>(size => s => s.Smaller(paper, size)),
+            .. Sizes(paper).Select<Size, Func<Suggestions, Change?>>(size => s => s.Smaller(paper, size)),
             .. Designs(paper).SelectMany(design => Others(paper, design)
-                .Select<PaperOrder, Func<Suggestions, Suggestion?>>(other => s => s.Exchange(paper, design, other))),
+                .Select<PaperOrder, Func<Suggestions, Change?>>(other => s => s.Exchange(paper, design, other))),
             s => s.Turned(paper),
-            .. Designs(paper).Select<Design, Func<Suggestions, Suggestion?>>(design => s => s.Fewer(paper, design)),
+            .. Designs(paper).Select<Design, Func<Suggestions, Change?>>(design => s => s.Fewer(paper, design)),
         ];
-        var each = steps / tries.Count;
+        var own = (long)(steps * ShareOfTries);
+        var each = own / tries.Count;
         var budgets = tries.Select(_ => new WorkBudget(each, work.Cancellation)).ToArray();
-        var found = new Suggestion?[tries.Count];
+        var found = new Change?[tries.Count];
         Parallel.For(0, tries.Count, i => found[i] = budgets[i].IsOver ? null : tries[i](new(_plan, budgets[i])));
         work.Spend(budgets.Sum(b => each - b.Left));
-        return found.OfType<Suggestion>().OrderByDescending(s => s.IsEnough).ThenBy(s => s.Rank).ThenBy(s => s.After)
+        var best = found.OfType<Change>().Select(c => c.Suggestion)
+            .OrderByDescending(s => s.IsEnough).ThenBy(s => s.Rank).ThenBy(s => s.After)
             .GroupBy(s => s.Rank).SelectMany(kind => kind.Take(kind.Key == ExchangeRank ? MostExchanges : MostForPaper))
-            .OrderByDescending(s => s.IsEnough).ThenBy(s => s.Rank).Take(MostForPaper);
+            .OrderByDescending(s => s.IsEnough).ThenBy(s => s.Rank).Take(MostForPaper).ToList();
+        if (best.Exists(s => s.IsEnough))
+        {
+            return best;
+        }
+
+        var rest = new WorkBudget(steps - own, work.Cancellation);
+        var together = new Suggestions(_plan, rest).Together(paper, found.OfType<Change>());
+        work.Spend(steps - own - rest.Left);
+        return together is null ? best : [together, .. best.Take(MostForPaper - 1)];
     }
 
     private static IEnumerable<Size> Sizes(PaperPlan paper) => paper.Order.Pieces.Where(p => p.Path != PiecePath.Base)
@@ -75,37 +88,31 @@ internal sealed class Suggestions
     private static IEnumerable<Design> Designs(PaperPlan paper) =>
         paper.Order.Pieces.Select(p => p.Design).OfType<Design>().Distinct().Take(MostTries);
 
-    // The smallest step that saves a sheet; a border narrowed by more than a quarter inch would be another design.
-    private Suggestion? Smaller(PaperPlan paper, Size size)
+    // The smallest step that is enough, or else that saves a sheet; more than a quarter inch would be another design.
+    private Change? Smaller(PaperPlan paper, Size size)
     {
         Length[] steps = _lengths.Metric
-            ? [Length.Millimetre(1), Length.Millimetre(2), Length.Millimetre(3), Length.Millimetre(5)]
+            ? [Length.Millimetre(1), Length.Millimetre(2), Length.Millimetre(4), Length.Millimetre(6)]
             : [_lengths.Step, Length.Inch(0, 1, 8), Length.Inch(0, 1, 4)];
-        for (var i = 0; i < steps.Length; i++)
+        Change? best = null;
+        for (var i = 0; i < steps.Length && best is not { Suggestion.IsEnough: true }; i++)
         {
-            var less = new Size(size.Width - steps[i], size.Height - steps[i]);
-            if (Length.Min(size.Width, size.Height) < steps[i] * 4)
+            if (Length.Min(size.Width, size.Height) >= steps[i] * 4
+                && Trim.Of(_plan.Files, paper.Order, size, steps[i], _lengths) is { } trim
+                && SheetsWith(paper, trim.Made, (best?.Suggestion.After ?? paper.Plan.Sheets) - 1) is { } sheets)
             {
-                return null;
-            }
-
-            if (!Trimmed.IsSound(paper.Order.Pieces.Where(p => p.Size == size && p.Path != PiecePath.Base), steps[i]))
-            {
-                return null;
-            }
-
-            var pieces = paper.Order.Pieces.Select(p => p.Size == size && p.Path != PiecePath.Base ? p with { Size = less } : p);
-            if (_trial.SheetsUpTo(Trial.With(paper.Order, pieces), paper.Plan.Sheets - 1) is { } sheets)
-            {
-                var which = string.Join(" and ", paper.Order.Pieces.Where(p => p.Size == size && p.Path != PiecePath.Base).Select(NameOf)
-                    .Distinct());
-                return Saves(paper, sheets,
-                    $"Trim {which} by {_lengths.Text(steps[i])}, from {_lengths.Text(size)} to {_lengths.Text(less)}", i);
+                best = new(Saves(paper, sheets, trim.Text, i), trim.Made);
             }
         }
 
-        return null;
+        return best;
     }
+
+    // The fewest sheets of a paper after a change of the batch, if they are at most a number.
+    private int? SheetsWith(PaperPlan paper, Func<BatchFiles, BatchFiles?> change, int most) =>
+        change(_plan.Files) is not { } changed ? null
+        : OrderBook.Of(changed, new()).Papers.FirstOrDefault(p => p.Paper == paper.Order.Paper) is not { Pieces.IsEmpty: false } order ? 0
+        : _trial.SheetsUpTo(order, most);
 
     private IEnumerable<PaperOrder> Others(PaperPlan paper, Design design)
     {
@@ -122,7 +129,7 @@ internal sealed class Suggestions
     private static double Difference(PaperOrder paper, PaperSide side, Rgb colour) =>
         ColourDifference.Between(paper.Stock!.Side(side).Look.Ground, colour);
 
-    private Suggestion? Exchange(PaperPlan paper, Design design, PaperOrder other)
+    private Change? Exchange(PaperPlan paper, Design design, PaperOrder other)
     {
         var moved = paper.Order.Pieces.Where(p => p.Design == design && p.Path != PiecePath.Base).ToList();
         if (moved.Count == 0 || !moved.TrueForAll(p => Suits(p, design, other))
@@ -137,7 +144,8 @@ internal sealed class Suggestions
             ? $"Cut the pieces of {design.Card.Title} from {other.Paper}"
             : $"Write {string.Join(" and ", roles.Select(r => $"role {r}: {other.Paper}"))} under {design.Card.Title} in line "
                 + $"{design.Order.Location.Start.Line}";
-        return Saves(paper, sheets, $"{change}; {other.Paper} then takes {Counted.Of(otherSheets, "sheet")}", ExchangeRank);
+        return new(
+            Saves(paper, sheets, $"{change}; {other.Paper} then takes {Counted.Of(otherSheets, "sheet")}", ExchangeRank), Made: null);
     }
 
     /// <summary>
@@ -157,7 +165,7 @@ internal sealed class Suggestions
 
     private static PaperPattern? Sheen(PaperLook? look) => look?.Pattern is PaperPattern.Foil or PaperPattern.Pearl ? look.Pattern : null;
 
-    private Suggestion? Turned(PaperPlan paper)
+    private Change? Turned(PaperPlan paper)
     {
         if (paper.Order.Stock is not { Upright: true } stock)
         {
@@ -165,42 +173,80 @@ internal sealed class Suggestions
         }
 
         var order = paper.Order with { Stock = stock with { Upright = false } };
+        var (file, line) = (Path.GetFileName(stock.Location.Source.Path), stock.Location.Start.Line);
         return _trial.SheetsUpTo(order, paper.Plan.Sheets - 1) is { } sheets
-            ? Saves(paper, sheets, $"Let the print of {paper.Order.Paper} lie sideways on some pieces", TurnRank) : null;
+            ? new(Saves(paper, sheets, $"Let the print of {paper.Order.Paper} lie sideways on some pieces: remove upright from line {line} of "
+                + $"{file}", TurnRank), Made: null) : null;
     }
 
     // Cards with a recipient are not left out.
-    private Suggestion? Fewer(PaperPlan paper, Design design)
+    private Change? Fewer(PaperPlan paper, Design design)
     {
         if (!_plan.Files.Batch.CanSpare(1))
         {
             return null;
         }
 
-        var (none, fewest) = (0, design.Order.Count);
-        while (fewest - none > 1)
+        // All that is missing if that can be spared, else one sheet.
+        var targets = new[] { paper.Order.Sheet.OnHand ?? int.MaxValue, paper.Plan.Sheets - 1 };
+        foreach (var target in targets.Where(t => t < paper.Plan.Sheets).Distinct())
         {
-            var less = (none + fewest) / 2;
-            (none, fewest) = _trial.Suffice(With(less), paper.Plan.Sheets - 1) ? (none, less) : (less, fewest);
+            var (none, fewest) = (0, design.Order.Count);
+            while (fewest - none > 1)
+            {
+                var less = (none + fewest) / 2;
+                (none, fewest) = _trial.Suffice(With(less), target) ? (none, less) : (less, fewest);
+            }
+
+            if (fewest < design.Order.Count && _plan.Files.Batch.CanSpare(fewest) && _trial.SheetsUpTo(With(fewest), target) is { } sheets)
+            {
+                return new(Saves(paper, sheets, TextOf(fewest), FewerRank), files => WithFewer(files, design, fewest));
+            }
         }
 
-        return fewest < design.Order.Count && _plan.Files.Batch.CanSpare(fewest)
-            && _trial.SheetsUpTo(With(fewest), paper.Plan.Sheets - 1) is { } sheets
-            ? Saves(paper, sheets, $"Make {fewest} fewer of {design.Card.Title} in line {design.Order.Location.Start.Line}", FewerRank)
-            : null;
+        return null;
 
         PaperOrder With(int less) =>
             Trial.With(paper.Order, paper.Order.Pieces.Select(p => p.Design == design ? p with { Count = p.Count - less } : p));
+
+        // What is left to cut, or a part of a maker, is not the number in the file.
+        string TextOf(int less) => $"Make {less} fewer of {design.Card.Title} in line {design.Order.Location.Start.Line}"
+            + (design is { Unfinished: null, Order: { Makers: 1, OnHand: 0 } } ? $" (write make {design.Order.Count - less} of)" : "");
+    }
+
+    private static BatchFiles? WithFewer(BatchFiles files, Design design, int less)
+    {
+        var at = TypedChange.IndexOf(files, design);
+        return at < 0 || files.Designs[at] is not { } now || now.Order.Count <= less ? null
+            : files with { Designs = files.Designs.SetItem(at, now with { Order = now.Order with { Count = now.Order.Count - less } }) };
+    }
+
+    // The changes one after the other, as long as each saves a sheet; worth naming only if it takes more than one.
+    private Suggestion? Together(PaperPlan paper, IEnumerable<Change> changes)
+    {
+        var (files, sheets, texts) = (_plan.Files, paper.Plan.Sheets, new List<string>());
+        foreach (var change in changes.OrderBy(c => c.Suggestion.Rank).ThenBy(c => c.Suggestion.After))
+        {
+            if (sheets > paper.Order.Sheet.OnHand && change.Made?.Invoke(files) is { } changed
+                && SheetsWith(paper, _ => changed, sheets - 1) is { } fewer)
+            {
+                (files, sheets) = (changed, fewer);
+                texts.Add(texts.Count == 0 ? change.Suggestion.Change
+                    : char.ToLowerInvariant(change.Suggestion.Change[0]) + change.Suggestion.Change[1..]);
+            }
+        }
+
+        return texts.Count < 2 ? null : Saves(paper, sheets, string.Join(", and ", texts), TogetherRank);
     }
 
     private static Suggestion Saves(PaperPlan paper, int sheets, string change, int rank) => new(
         paper.Order.Paper,
-        $"{change}: {Counted.Of(sheets, "sheet")} of {paper.Order.Paper} instead of {paper.Plan.Sheets}.",
+        change,
         paper.Plan.Sheets,
         sheets,
         paper.Order.Sheet.OnHand is not { } onHand || sheets <= onHand,
         rank);
 
-    private static string NameOf(PieceOrder piece) => piece.Design is { } design
-        ? $"{piece.Name} of {design.Card.Title}" : $"the pieces of line {piece.Location.Start.Line}";
+    /// <summary>A suggestion, and how it changes the batch; null where another suggestion cannot be added to it.</summary>
+    private sealed record Change(Suggestion Suggestion, Func<BatchFiles, BatchFiles?>? Made);
 }

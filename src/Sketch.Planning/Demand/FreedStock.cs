@@ -20,8 +20,15 @@ public sealed record FreedStock(PieceOrder From, Size Size, int Each, int Pieces
     /// <summary>How many in all.</summary>
     public int Count => Each * Pieces;
 
-    /// <summary>The same for the planner of sheets.</summary>
-    public OffcutStock Offcut => new(Size, Count) { FreedBy = From.Id };
+    /// <summary>A problem with freed rectangles as stock, in place of those that it may have already.</summary>
+    public static CuttingProblem Added(CuttingProblem problem, IEnumerable<FreedStock> freed) => problem with
+    {
+        Offcuts =
+        [
+            .. problem.Offcuts.Where(o => o.FreedBy is null),
+            .. freed.Select(f => new OffcutStock(f.Size, f.Count) { FreedBy = f.From.Id }),
+        ],
+    };
 
     /// <summary>What the pieces of one paper free; nothing unless the batch is cut hollow.</summary>
     /// <param name="batch">The batch.</param>

@@ -101,4 +101,41 @@ public sealed class FreedPaperTests
     public void A_window_of_the_front_frees_paper_of_the_base() =>
         Assert.Equal([("base", Box(2, 0, 3, 0), 4, 0)],
             Freed(Run(card: "card \"Gull\"\nbase A2, of navy\nfront\n  window 2 x 3\n"), "navy"));
+
+    // Four mats of 3 3/4 x 5 leave strips an inch wide of a letter sheet, too narrow for the squares of 1 1/2.
+    private static PlanRun SamePaper(string title, int cards = 4, string more = "") =>
+        Run(title, cards, Card.Replace(", of scrap", ", of deep", StringComparison.Ordinal) + more);
+
+    [Fact]
+    public void Small_pieces_of_the_same_paper_come_out_of_freed_middles_where_that_saves_a_sheet()
+    {
+        Assert.Equal(2, SamePaper("kerf 0").Paper("navy").Plan.Sheets);
+        var paper = SamePaper("hollow").Paper("navy");
+        Assert.Equal((1, true), (paper.Plan.Sheets, paper.IsProved));
+        Assert.Equal(["sky/mat"], paper.Freed.Select(f => f.From.Name).Distinct());
+        Assert.Contains(paper.Plan.Layouts, l => l.FreedBy == "0/front/sky/mat" && l.Pieces.Any(p => p.Id == "0/front/sky/snip"));
+    }
+
+    [Fact]
+    public void Freed_middles_stay_whole_where_they_save_no_sheet() =>
+        Assert.DoesNotContain(SamePaper("hollow", cards: 3).Paper("navy").Plan.Layouts, l => l.FreedBy is not null);
+
+    [Fact]
+    public void A_middle_that_comes_out_of_a_middle_is_cut_after_it()
+    {
+        // The inner mat fits into the middle of the outer one, and the dot only into the middle of the inner mat.
+        var run = SamePaper("hollow 1/8", 4, "  small: panel 2 x 2, bottom 1/2, of gulls\n    mat +1/4, of deep\n");
+        var cut = new HashSet<string>();
+        foreach (var layout in run.Paper("navy").Plan.Layouts)
+        {
+            Assert.True(layout.FreedBy is null || cut.Contains(layout.FreedBy));
+            cut.UnionWith(layout.Pieces.Select(p => p.Id));
+        }
+
+        Assert.Equal(1, run.Paper("navy").Plan.Sheets);
+    }
+
+    [Fact]
+    public void A_shortage_that_freed_middles_remove_needs_no_advice() =>
+        Assert.DoesNotContain(SamePaper("hollow").Findings, f => f.Code == "SK710");
 }

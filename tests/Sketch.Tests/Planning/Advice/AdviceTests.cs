@@ -13,22 +13,59 @@ public class AdviceTests
     public void Trimming_an_eighth_gives_six_instead_of_four_from_a_sheet()
     {
         var run = PlanRun.Of($"{Top}cut 6 of 4 1/8 x 5 3/8 from gulls\n", ("shelf.stash", OneSheet));
-        Assert.Equal("Trim the pieces of line 3 by 1/8, from 4 1/8 x 5 3/8 to 4 x 5 1/4: 1 sheet of gulls instead of 2.",
+        Assert.Equal("Write 4 x 5 1/4 in line 3 (cut 4 x 5 1/4 instead of 4 1/8 x 5 3/8): 1 sheet of gulls instead of 2.",
             run.Plan!.Advice.Suggestions[0].Text);
     }
 
-    // By hand: 12 x 12 holds four mats of 4 1/16 x 5 5/16 and six of 4 x 5 1/4; a mat that shows 1/32 would then show nothing.
+    // By hand: 12 x 12 holds four mats of 4 1/16 x 5 5/16 and six of 3 15/16 x 5 3/16. A border under 1/16 is hard to cut.
     [Theory]
-    [InlineData("1/16", false)]
-    [InlineData("1/4", true)]
-    public void A_mat_is_trimmed_only_if_it_still_shows(string mat, bool proposed)
+    [InlineData("3 15/16 x 5 3/16", "1/16", null)]
+    [InlineData("3 9/16 x 4 13/16", "1/4", "change sky/mat: border 3/16")]
+    public void A_mat_is_trimmed_by_its_border_as_long_as_that_can_be_cut(string panel, string border, string? line)
+    {
+        var card = $"card \"Gull\"\nbase 5 x 5 1/2, of white\nrole sky: gulls\nfront\n  sky: panel {panel}, of navy\n    mat border {border}, of sky\n";
+        Assert.Equal(line is null ? null : $"Write {line} under Gull in line 3 (cut 3 15/16 x 5 3/16 instead of 4 1/16 x 5 5/16): "
+            + "1 sheet of gulls instead of 2.",
+            Proposed("make 6 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", OneSheet))
+                .FirstOrDefault(t => t.Contains("(cut ", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_panel_that_shows_what_it_lies_on_is_trimmed_by_showing_more() => Assert.Contains(
+        "Write change sky: showing 3/16 under Gull in line 3 (cut 3 15/16 x 5 3/16 instead of 4 1/16 x 5 5/16): "
+            + "1 sheet of gulls instead of 2.",
+        Proposed("make 6 of \"gull.card\"\n", ("shelf.stash", OneSheet), ("gull.card", PlanRun.Card
+            .Replace("base A2", "base 4 5/16 x 5 9/16", StringComparison.Ordinal).Replace(", of sky\n    mat", ", of deep\n    mat", StringComparison.Ordinal)
+            .Replace("mat +1/8, of deep", "mat +1/8, of sky", StringComparison.Ordinal))));
+
+    [Fact]
+    public void Typing_what_is_proposed_has_the_stated_effect()
+    {
+        var card = PlanRun.Card.Replace("base A2", "base 4 1/2 x 5 3/4", StringComparison.Ordinal);
+        var proposed = PlanRun.Of($"{Top}make 14 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", OneSheet)).Plan!.Advice.Suggestions
+            .First(s => s.Change.StartsWith("Write change ", StringComparison.Ordinal));
+        var line = proposed.Change["Write ".Length..proposed.Change.IndexOf(" under ", StringComparison.Ordinal)];
+        Assert.Equal(proposed.After, PlanRun.Of($"{Top}make 14 of \"gull.card\"\n  {line}\n", ("gull.card", card), ("shelf.stash", OneSheet))
+            .Paper("gulls").Plan.Sheets);
+    }
+
+    [Fact]
+    public void Words_are_not_trimmed()
+    {
+        const string card = "card \"Gull\"\nbase A2, of white\nrole sky: gulls\nfront\n  name: word 4 wide \"Ahoy\", of sky\n";
+        Assert.DoesNotContain(Proposed("make 60 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", OneSheet)),
+            t => t.Contains("change name", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Changes_that_are_not_enough_alone_are_proposed_together()
     {
         var card = PlanRun.Card.Replace("base A2", "base 4 5/16 x 5 9/16", StringComparison.Ordinal)
-            .Replace("of sky\n    mat +1/8, of deep", $"of deep\n    mat +{mat}, of sky", StringComparison.Ordinal);
-        var texts = PlanRun.Of($"{Top}make 6 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", OneSheet))
-            .Plan!.Advice.Suggestions.Select(s => s.Text);
-        Assert.Equal(proposed, texts.Contains(
-            "Trim sky/mat of Gull by 1/16, from 4 1/16 x 5 5/16 to 4 x 5 1/4: 1 sheet of gulls instead of 2."));
+            .Replace(", of sky\n", ", of deep\n", StringComparison.Ordinal).Replace("+1/8, of deep", "+1/8, of sky", StringComparison.Ordinal);
+        var first = PlanRun.Of($"{Top}make 20 of \"gull.card\"\ncut 7 of 4 1/8 x 5 3/8 from gulls\n", ("gull.card", card), ("shelf.stash", OneSheet))
+            .Plan!.Advice.Suggestions[0];
+        Assert.Contains(", and ", first.Change, StringComparison.Ordinal);
+        Assert.False(first.IsEnough);
     }
 
     // By hand: 8 1/4 x 8 1/4 holds one of 4 1/4 x 5 and two of 4 x 4 3/4, which would leave the edge of the front bare.
@@ -39,7 +76,7 @@ public class AdviceTests
             + "  band: strip full x 5, top 1/4, of sky\n";
         var shelf = OneSheet.Replace("12 x 12", "8 1/4 x 8 1/4", StringComparison.Ordinal);
         var advice = PlanRun.Of($"{Top}make 2 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", shelf)).Plan!.Advice;
-        Assert.DoesNotContain(advice.Suggestions, s => s.Text.StartsWith("Trim ", StringComparison.Ordinal));
+        Assert.DoesNotContain(advice.Suggestions, s => s.Text.Contains("(cut ", StringComparison.Ordinal));
     }
 
     [Fact]
