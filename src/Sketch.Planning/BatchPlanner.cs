@@ -16,6 +16,7 @@ public static class BatchPlanner
     private const double ShareOfPlan = 0.7;
     private const double ShareOfHollow = 0.5;
     private const double ShareOfEasier = 0.7;
+    private const double ShareOfLone = 0.3;
     private const double FirstShare = 0.6;
 
     /// <summary>The time limit of the usual amount of work, which hardly ever takes as long.</summary>
@@ -67,7 +68,13 @@ public static class BatchPlanner
             SupplyList.Of(files, book, limit.Token),
             book.Papers.SelectMany(p => p.Pieces).Concat(book.AnyOffcut).ToImmutableDictionary(p => p.Id));
         PlanFindings.Report(result, unplaced, findings, hintForTime);
-        return result with { Advice = cancellation.IsCancellationRequested ? PlanAdvice.None : Advisor.Advise(result, work) };
+        if (cancellation.IsCancellationRequested)
+        {
+            return result;
+        }
+
+        LonePieces.Report(result, findings, work.Part(ShareOfLone));
+        return result with { Advice = Advisor.Advise(result, work) };
     }
 
     /// <summary>

@@ -50,6 +50,10 @@ internal sealed class Suggestions
         return [.. shortages.SelectMany((paper, i) => search.ForPaper(paper, work.Left / (shortages.Count - i), work))];
     }
 
+    /// <summary>The same for one paper, whether it is short or not.</summary>
+    public static IEnumerable<Suggestion> ForPaper(BatchPlan plan, PaperPlan paper, WorkBudget work) =>
+        new Suggestions(plan, work).ForPaper(paper, work.Left, work);
+
     private List<Suggestion> ForPaper(PaperPlan paper, long steps, WorkBudget work)
     {
         List<Func<Suggestions, Change?>> tries =

@@ -85,4 +85,7 @@ public static partial class FindingCatalogue
 
     /// <summary>A plan not proved to need the fewest sheets.</summary>
     public static readonly FindingKind NotProved = Note("SK731", "fewest sheets not proved");
+
+    /// <summary>A sheet that is cut for one small piece alone.</summary>
+    public static readonly FindingKind LonePiece = Note("SK733", "sheet cut for a single piece");
 }
