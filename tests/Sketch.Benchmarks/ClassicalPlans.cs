@@ -15,7 +15,8 @@ internal static class ClassicalPlans
 
     public static int Run(int seeds)
     {
-        Console.WriteLine("| class | problems | sheets | bound | shelves | proved | one over | more | worse than shelves | better with patience | s |");
+        Console.WriteLine("| class | problems | sheets | bound | shelves | proved | one over | more | worse than shelves "
+            + "| better with patience | s |");
         Console.WriteLine("| ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
         var all = Enumerable.Range(1, ClassicalClasses.Count).Select(number => Class(number, seeds)).ToList();
         Console.WriteLine(all.Aggregate((a, b) => a.Plus(b)).Row("all"));

@@ -11,7 +11,8 @@ internal static class LayoutOrder
     /// </summary>
     public static IEnumerable<SheetLayout> Of(CuttingProblem problem, IEnumerable<SheetLayout> layouts)
     {
-        var areas = problem.Pieces.ToDictionary(p => p.Id, p => p.Size.Width.Millimetres * p.Size.Height.Millimetres, StringComparer.Ordinal);
+        var areas = problem.Pieces.ToDictionary(
+            p => p.Id, p => p.Size.Width.Millimetres * p.Size.Height.Millimetres, StringComparer.Ordinal);
         return layouts.OrderBy(l => l.FreedBy is not null ? 2 : l.IsOffcut ? 0 : 1)
             .ThenByDescending(l => l.FreedBy is { } by ? areas.GetValueOrDefault(by) : 0);
     }

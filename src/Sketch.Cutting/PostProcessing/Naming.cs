@@ -18,7 +18,8 @@ internal sealed class Naming
         (_problem, _reduced) = (problem, reduced);
         _waiting = [.. reduced.Members.Select(members => new Queue<(int, int)>(members.Select(m => (m, problem.Pieces[m].Count))))];
         _offcuts = problem.Offcuts.Where(o => o.Count > 0).GroupBy(o => o.Size)
-            .ToDictionary(g => g.Key, g => new Queue<(string?, int)>(g.OrderBy(o => o.FreedBy is not null).Select(o => (o.FreedBy, o.Count))));
+            .ToDictionary(
+                g => g.Key, g => new Queue<(string?, int)>(g.OrderBy(o => o.FreedBy is not null).Select(o => (o.FreedBy, o.Count))));
     }
 
     /// <summary>

@@ -40,7 +40,8 @@ internal sealed class LonePieces(BatchPlan plan, FindingBag findings)
     {
         var piece = plan.Pieces[placed.Id];
         findings.Add(FindingCatalogue.LonePiece, piece.Location,
-            $"One of {paper.Plan.Sheets} sheets of {paper.Order.Paper} is cut for a single piece: {(piece.Design is null ? "a loose piece" : OrderFindings.Called(piece))}, "
+            $"One of {paper.Plan.Sheets} sheets of {paper.Order.Paper} is cut for a single piece: "
+                + $"{(piece.Design is null ? "a loose piece" : OrderFindings.Called(piece))}, "
                 + $"{_lengths.Text(piece.Size)}.",
             Suggestions.ForPaper(plan, paper, work).FirstOrDefault() is { } saves ? saves.Text
             : piece.Role is { } role && FitsElsewhere(paper, placed)

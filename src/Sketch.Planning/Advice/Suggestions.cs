@@ -179,8 +179,8 @@ internal sealed class Suggestions
         var order = paper.Order with { Stock = stock with { Upright = false } };
         var (file, line) = (Path.GetFileName(stock.Location.Source.Path), stock.Location.Start.Line);
         return _trial.SheetsUpTo(order, paper.Plan.Sheets - 1) is { } sheets
-            ? new(Saves(paper, sheets, $"Let the print of {paper.Order.Paper} lie sideways on some pieces: remove upright from line {line} of "
-                + $"{file}", TurnRank), Made: null) : null;
+            ? new(Saves(paper, sheets, $"Let the print of {paper.Order.Paper} lie sideways on some pieces: remove upright from line {line} "
+                + $"of {file}", TurnRank), Made: null) : null;
     }
 
     // Cards with a recipient are not left out.

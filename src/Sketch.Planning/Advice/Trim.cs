@@ -26,7 +26,8 @@ internal sealed record Trim(string Text, Func<BatchFiles, BatchFiles?> Made)
         foreach (var design in pieces.Select(p => p.Design).OfType<Design>().Distinct())
         {
             var own = pieces.Where(p => p.Design == design).Select(p => p.Path!).ToHashSet();
-            var found = design.Card.Pieces.Where(p => own.Contains(p.Path)).Select(p => LineFor(files, design, p, less, by, lengths)).ToList();
+            var found = design.Card.Pieces.Where(p => own.Contains(p.Path))
+                .Select(p => LineFor(files, design, p, less, by, lengths)).ToList();
             var typed = found.OfType<string>().Distinct().ToList();
             if (found.Contains(null) || TypedChange.Made(files, design, typed) is not { } made || !own.All(p => CutOf(made, p) == less))
             {
@@ -81,7 +82,8 @@ internal sealed record Trim(string Text, Func<BatchFiles, BatchFiles?> Made)
         List<(Design Design, List<string> Lines)> lines, HashSet<Location> loose, Size size, Size less, LengthFormat lengths) =>
         "Write " + string.Join(", and ",
         [
-            .. lines.Select(l => $"{string.Join(" and ", l.Lines)} under {l.Design.Card.Title} in line {l.Design.Order.Location.Start.Line}"),
+            .. lines.Select(l =>
+                $"{string.Join(" and ", l.Lines)} under {l.Design.Card.Title} in line {l.Design.Order.Location.Start.Line}"),
             .. loose.OrderBy(l => l.Start.Line).Select(l => $"{lengths.Text(less)} in line {l.Start.Line}"),
         ]) + $" (cut {lengths.Text(less)} instead of {lengths.Text(size)})";
 

@@ -41,7 +41,8 @@ internal static class TypedChange
 
     /// <summary>Which design of a batch is made by the same line as one of the batch before it was changed; -1 for none.</summary>
     public static int IndexOf(BatchFiles files, Design design) => files.Designs.ToList().FindIndex(d =>
-        d.Order.Location.Source.Path == design.Order.Location.Source.Path && d.Order.Location.Start.Line == design.Order.Location.Start.Line);
+        d.Order.Location.Source.Path == design.Order.Location.Source.Path
+            && d.Order.Location.Start.Line == design.Order.Location.Start.Line);
 
     private static int EndOf(SourceText source, int line) => source.LineStart(line - 1) + source.Line(line - 1).Length;
 

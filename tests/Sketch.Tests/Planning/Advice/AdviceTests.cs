@@ -23,7 +23,8 @@ public class AdviceTests
     [InlineData("3 9/16 x 4 13/16", "1/4", "change sky/mat: border 3/16")]
     public void A_mat_is_trimmed_by_its_border_as_long_as_that_can_be_cut(string panel, string border, string? line)
     {
-        var card = $"card \"Gull\"\nbase 5 x 5 1/2, of white\nrole sky: gulls\nfront\n  sky: panel {panel}, of navy\n    mat border {border}, of sky\n";
+        var card = "card \"Gull\"\nbase 5 x 5 1/2, of white\nrole sky: gulls\nfront\n"
+            + $"  sky: panel {panel}, of navy\n    mat border {border}, of sky\n";
         Assert.Equal(line is null ? null : $"Write {line} under Gull in line 3 (cut 3 15/16 x 5 3/16 instead of 4 1/16 x 5 5/16): "
             + "1 sheet of gulls instead of 2.",
             Proposed("make 6 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", OneSheet))
@@ -35,18 +36,20 @@ public class AdviceTests
         "Write change sky: showing 3/16 under Gull in line 3 (cut 3 15/16 x 5 3/16 instead of 4 1/16 x 5 5/16): "
             + "1 sheet of gulls instead of 2.",
         Proposed("make 6 of \"gull.card\"\n", ("shelf.stash", OneSheet), ("gull.card", PlanRun.Card
-            .Replace("base A2", "base 4 5/16 x 5 9/16", StringComparison.Ordinal).Replace(", of sky\n    mat", ", of deep\n    mat", StringComparison.Ordinal)
+            .Replace("base A2", "base 4 5/16 x 5 9/16", StringComparison.Ordinal)
+            .Replace(", of sky\n    mat", ", of deep\n    mat", StringComparison.Ordinal)
             .Replace("mat +1/8, of deep", "mat +1/8, of sky", StringComparison.Ordinal))));
 
     [Fact]
     public void Typing_what_is_proposed_has_the_stated_effect()
     {
         var card = PlanRun.Card.Replace("base A2", "base 4 1/2 x 5 3/4", StringComparison.Ordinal);
-        var proposed = PlanRun.Of($"{Top}make 14 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", OneSheet)).Plan!.Advice.Suggestions
+        var proposed = PlanRun.Of($"{Top}make 14 of \"gull.card\"\n", ("gull.card", card), ("shelf.stash", OneSheet))
+            .Plan!.Advice.Suggestions
             .First(s => s.Change.StartsWith("Write change ", StringComparison.Ordinal));
         var line = proposed.Change["Write ".Length..proposed.Change.IndexOf(" under ", StringComparison.Ordinal)];
-        Assert.Equal(proposed.After, PlanRun.Of($"{Top}make 14 of \"gull.card\"\n  {line}\n", ("gull.card", card), ("shelf.stash", OneSheet))
-            .Paper("gulls").Plan.Sheets);
+        var typed = PlanRun.Of($"{Top}make 14 of \"gull.card\"\n  {line}\n", ("gull.card", card), ("shelf.stash", OneSheet));
+        Assert.Equal(proposed.After, typed.Paper("gulls").Plan.Sheets);
     }
 
     [Fact]
@@ -61,9 +64,10 @@ public class AdviceTests
     public void Changes_that_are_not_enough_alone_are_proposed_together()
     {
         var card = PlanRun.Card.Replace("base A2", "base 4 5/16 x 5 9/16", StringComparison.Ordinal)
-            .Replace(", of sky\n", ", of deep\n", StringComparison.Ordinal).Replace("+1/8, of deep", "+1/8, of sky", StringComparison.Ordinal);
-        var first = PlanRun.Of($"{Top}make 20 of \"gull.card\"\ncut 7 of 4 1/8 x 5 3/8 from gulls\n", ("gull.card", card), ("shelf.stash", OneSheet))
-            .Plan!.Advice.Suggestions[0];
+            .Replace(", of sky\n", ", of deep\n", StringComparison.Ordinal)
+            .Replace("+1/8, of deep", "+1/8, of sky", StringComparison.Ordinal);
+        const string lines = "make 20 of \"gull.card\"\ncut 7 of 4 1/8 x 5 3/8 from gulls\n";
+        var first = PlanRun.Of(Top + lines, ("gull.card", card), ("shelf.stash", OneSheet)).Plan!.Advice.Suggestions[0];
         Assert.Contains(", and ", first.Change, StringComparison.Ordinal);
         Assert.False(first.IsEnough);
     }
