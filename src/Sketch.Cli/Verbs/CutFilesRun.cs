@@ -43,6 +43,11 @@ internal sealed class CutFilesRun(Session session, string folder, ImmutableArray
                 + $"{(file.HasErrors ? "has errors, so nothing is cut for it." : "there is no card in it, so there is nothing to cut.")}");
         }
 
+        if (sheets is { IsEmpty: true })
+        {
+            session.Report("All pieces are plain rectangles, so there is no shape to cut: leave out --shapes to cut them too.");
+        }
+
         var written = sheets is { } made ? Write(made, Stem(sound), ref status) : [];
         if (json)
         {

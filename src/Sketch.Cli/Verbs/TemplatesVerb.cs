@@ -56,6 +56,7 @@ internal static class TemplatesVerb
             Description = "Add the placement guides mirrored, for tracing from the back; with --machine cut everything mirrored, "
                 + "as what is ironed on is cut from the back.",
         };
+        var shapes = new Option<bool>("--shapes") { Description = "Leave out plain rectangles, which a ruler or a trimmer cuts." };
         var hollow = new Option<bool>(
             "--hollow")
         { Description = "Cut out the covered middle of each layer to save paper for smaller layers." };
@@ -71,7 +72,7 @@ internal static class TemplatesVerb
             "sketch templates fair-winds.card --out fair-winds.pdf --measured \"3 15/16 in\"",
             "sketch templates fair-winds.card --out machine --machine --page 12x24 --copies 10")
         {
-            files, target, page, forms, scale, measured, mirror, hollow, glue, machine, copies, gap, json,
+            files, target, page, forms, scale, measured, mirror, shapes, hollow, glue, machine, copies, gap, json,
         };
         verb.Validators.Add(result =>
         {
@@ -135,7 +136,8 @@ internal static class TemplatesVerb
                         Given(parsed, gap) ?? CutFileOptions.UsualGap,
                         parsed.GetValue(copies) ?? 1,
                         parsed.GetValue(mirror),
-                        margin))
+                        margin,
+                        parsed.GetValue(shapes)))
                     .Run(names, parsed.GetValue(json))
                 : new TemplatesRun(
                     session,
@@ -145,7 +147,8 @@ internal static class TemplatesVerb
                         parsed.GetValue(page) is { } printed ? Page(printed).ValueOrDefault! : PageFormat.Letter,
                         Given(parsed, scale) ?? Given(parsed, measured) ?? PrinterScale.True,
                         parsed.GetValue(mirror),
-                        margin))
+                        margin,
+                        parsed.GetValue(shapes)))
                     .Run(names, parsed.GetValue(json));
         });
         return verb;

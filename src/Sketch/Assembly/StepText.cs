@@ -29,7 +29,7 @@ public static class StepText
         }
 
         var what = What(step.Pieces) is { Length: > 0 } named ? named + " " : "";
-        var where = $"on {Ground(step)}, {Where(step.Places, lengths)}";
+        var where = Place(card, step);
         return step.Action switch
         {
             AssemblyAction.Ink when step.Pieces[0].Kind == PieceKind.Ruled => $"Rule the writing lines {what}{where}.",
@@ -40,6 +40,9 @@ public static class StepText
             _ => $"Glue {what}{where}.",
         };
     }
+
+    /// <summary>Where a step attaches it, such as <c>on sky, 1/4 from the left edge and 1/2 from the top edge</c>.</summary>
+    public static string Place(LaidOutCard card, AssemblyStep step) => $"on {Ground(step)}, {Where(step.Places, card.Units.Format())}";
 
     /// <summary>What a step attaches, such as <c>lamp (star, gold)</c>.</summary>
     public static string What(ImmutableArray<Piece> pieces)

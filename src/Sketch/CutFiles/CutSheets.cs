@@ -21,7 +21,8 @@ public static class CutSheets
     {
         ArgumentOutOfRangeException.ThrowIfZero(cards.Count);
         CardTemplates.ReportBare(cards, findings);
-        var papers = TemplatePieces.Each(cards, options.Hollow, withInk: true).GroupBy(p => p.Stock, StringComparer.Ordinal).ToList();
+        var papers = TemplatePieces.Each(cards, options.Hollow, withInk: true)
+            .Where(p => !options.OnlyShapes || !p.IsPlainRectangle).GroupBy(p => p.Stock, StringComparer.Ordinal).ToList();
         var sheets = papers.Select(p => Of(p.Key, [.. p], options, findings)).ToList();
         return findings.HasErrors ? null : [.. sheets.SelectMany(s => s)];
     }

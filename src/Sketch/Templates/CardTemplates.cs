@@ -28,7 +28,8 @@ public sealed record CardTemplates(
         ArgumentOutOfRangeException.ThrowIfZero(cards.Count);
         var lettering = new TemplateLettering(world);
         var page = new TemplatePage(options, lettering);
-        var pieces = TemplatePieces.Of(cards, options.Hollow);
+        var all = TemplatePieces.Of(cards, options.Hollow);
+        ImmutableArray<TemplatePiece> pieces = options.OnlyShapes ? [.. all.Where(p => !p.IsPlainRectangle)] : all;
         ReportBare(cards, findings);
         var title = string.Join(", ", cards.Select(c => c.Title).Distinct());
         var sheets = ImmutableArray.CreateBuilder<TemplateSheet>();

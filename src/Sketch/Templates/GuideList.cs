@@ -18,7 +18,7 @@ internal sealed class GuideList(TemplateLettering lettering, ImmutableArray<Guid
         var lines = 0;
         foreach (var step in steps.OrderBy(s => s.Number))
         {
-            var words = lettering.Wrap(step.Words, width - column - AfterNumber);
+            var words = lettering.Wrap($"{step.Words}, {step.Place}", width - column - AfterNumber);
             if (lines > 0 && lines + words.Length > most)
             {
                 End();

@@ -15,12 +15,18 @@ namespace Sketch.Templates;
 /// <param name="Written">The box around the words on each copy of a piece of paper, likewise.</param>
 internal sealed record GuideStep(int Number, string Words, ImmutableArray<Outline> Outlines, ImmutableArray<Outline> Written)
 {
+    /// <summary>On what it lies and how far from two of its edges.</summary>
+    public required string Place { get; init; }
+
     /// <summary>The steps of a face, sorted by what lies beneath: the order in which they are drawn.</summary>
     public static ImmutableArray<GuideStep> Of(LaidOutCard card, ImmutableArray<AssemblyStep> steps, FaceKind face) =>
         [.. steps.Where(s => s.Face == face && !s.Pieces.IsEmpty).OrderBy(s => card.Pieces.IndexOf(s.Pieces[0]))
             .Select(s => new GuideStep(s.Number, Reported(s.Pieces), [.. s.Pieces.Select(Placed)],
                 [.. s.Pieces.Where(p => p is { Matter: PieceMatter.Paper, Words.Ink.IsEmpty: false })
-                    .Select(p => BoxAround(p.Words!.Ink, p.Turning))]))];
+                    .Select(p => BoxAround(p.Words!.Ink, p.Turning))])
+            {
+                Place = StepText.Place(card, s),
+            })];
 
     private static string Reported(ImmutableArray<Piece> copies)
     {

@@ -9,7 +9,7 @@ public enum LineKind
     /// <summary>Score and fold: a dashed line.</summary>
     Fold,
 
-    /// <summary>A piece goes here: a thin dotted line.</summary>
+    /// <summary>A piece goes here: a dotted line.</summary>
     Place,
 
     /// <summary>The edge of the card or envelope that pieces are placed on: a thin solid line, not to be cut.</summary>

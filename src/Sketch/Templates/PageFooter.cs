@@ -15,22 +15,35 @@ internal sealed class PageFooter(TemplateLettering lettering, double width)
 
     private const double Above = 1;
     private const double Gap = 1.5;
-    private const double Sample = 6;
+    private const double Sample = 5;
 
     // The bars lie close together, so that one ruler laid along them measures both.
     private const double BarsApart = 1.2;
 
-    private static readonly (LineKind Kind, string Word)[] Legend =
-        [(LineKind.Cut, "cut"), (LineKind.Fold, "fold"), (LineKind.Place, "place")];
+    private const double Half = Sample / 2;
+
+    private static readonly (string Word, Func<TemplateLine, bool> IsMeant, TemplateLine Line)[] Samples =
+    [
+        Straight(LineKind.Cut, "cut"),
+        Straight(LineKind.Fold, "fold"),
+        Straight(LineKind.Place, "place"),
+        Straight(LineKind.Edge, "edge"),
+        ("grain", l => l.Name == PieceBlock.GrainArrow, new(LineKind.Mark, "sample grain",
+            [
+                Stroke(-Half, 0, Half, 0), Stroke(-Half + 1.5, -0.9, -Half, 0, -Half + 1.5, 0.9),
+                Stroke(Half - 1.5, -0.9, Half, 0, Half - 1.5, 0.9),
+            ],
+            false)),
+        ("cross", l => l.Name == Tiles.JoiningCross, new(LineKind.Mark, "sample cross",
+            [Stroke(-1.6, 0, 1.6, 0), Stroke(0, -1.6, 0, 1.6)], false)),
+    ];
 
     /// <summary>Its height in millimetres of the finished card, with the room above it.</summary>
     public double Height => Above + TemplateLettering.LineHeight * (IsBeside ? 2 : 4);
 
     private double BesideBars => PrinterScale.Bar.Millimetres + Gap + lettering.Width("100 mm") + 2 * Gap;
 
-    private double LegendWidth => Legend.Sum(l => Sample + Gap + lettering.Width(l.Word) + 2 * Gap);
-
-    private bool IsBeside => BesideBars + Math.Max(lettering.Width(HowToPrint), LegendWidth + lettering.Width("000/000")) <= width;
+    private bool IsBeside => BesideBars + lettering.Width(HowToPrint) + Gap + lettering.Width("00/00") <= width;
 
     /// <summary>The bars: a line with a mark at each inch, and one with a mark at each centimetre.</summary>
     public static ImmutableArray<TemplateLine> Bars(double top)
@@ -52,27 +65,42 @@ internal sealed class PageFooter(TemplateLettering lettering, double width)
             lettering.Set("4 in").Shift(PrinterScale.Bar.Millimetres + Gap, first),
             lettering.Set("100 mm").Shift(PrinterScale.Bar.Millimetres + Gap, first + TemplateLettering.LineHeight),
             lettering.Set(HowToPrint).Shift(x, y),
-            .. Samples(first).Select(s => s.Word),
-            number.Shift(width - number.Box.Width, y + TemplateLettering.LineHeight),
+            number.Shift(width - number.Box.Width, y),
         ];
     }
 
-    /// <summary>A short line of each kind.</summary>
-    public ImmutableArray<TemplateLine> LegendLines(double top) => [.. Samples(top + Above).Select(s => s.Line)];
+    /// <summary>A short sample of each kind of line that is on the page, with its word.</summary>
+    /// <param name="top">Where the footer begins.</param>
+    /// <param name="drawn">The lines of the page.</param>
+    public ImmutableArray<(TemplateLine Line, TemplateText Word)> Legend(double top, IReadOnlyCollection<TemplateLine> drawn)
+    {
+        var (x, y) = WordsAt(top + Above);
+        y += TemplateLettering.LineHeight;
+        var legend = ImmutableArray.CreateBuilder<(TemplateLine, TemplateText)>();
+        foreach (var (word, isMeant, line) in Samples.Where(s => drawn.Any(s.IsMeant)))
+        {
+            var text = lettering.Set(word).Shift(x + Sample + Gap, y);
+            legend.Add((line.Transform(Affine.Shift(x + Half, y + TemplateLettering.LineHeight / 2)), text));
+            x = text.Box.Right + Gap;
+        }
+
+        return legend.ToImmutable();
+    }
 
     private (double X, double Y) WordsAt(double first) => IsBeside ? (BesideBars, first) : (0, first + 2 * TemplateLettering.LineHeight);
 
-    private IEnumerable<(TemplateLine Line, TemplateText Word)> Samples(double first)
+    private static (string, Func<TemplateLine, bool>, TemplateLine) Straight(LineKind kind, string word) =>
+        (word, l => l.Kind == kind, new(kind, $"sample {word}", [Stroke(-Half, 0, Half, 0)], false));
+
+    private static Contour Stroke(double x, double y, params ReadOnlySpan<double> further)
     {
-        var (x, y) = WordsAt(first);
-        y += TemplateLettering.LineHeight;
-        foreach (var (kind, word) in Legend)
+        var ends = ImmutableArray.CreateBuilder<Segment>();
+        for (var i = 0; i < further.Length; i += 2)
         {
-            var middle = y + TemplateLettering.LineHeight / 2;
-            var text = lettering.Set(word).Shift(x + Sample + Gap, y);
-            yield return (TemplateLine.Through(kind, $"sample {word}", new(x, middle), new(x + Sample, middle)), text);
-            x = text.Box.Right + 2 * Gap;
+            ends.Add(Segment.Line(new(further[i], further[i + 1])));
         }
+
+        return new(new(x, y), ends.ToImmutable());
     }
 
     private static TemplateLine Bar(string name, double y, (double X, double Length)[] marks, int direction) => new(

@@ -10,29 +10,47 @@ internal sealed class PieceBlock(TemplateLettering lettering)
 {
     private const double LabelSquare = 0.75;
 
+    /// <summary>The name of the arrow along the grain.</summary>
+    public const string GrainArrow = "grain";
+
     private readonly PieceLabel _label = new(lettering);
 
     /// <summary>The possible arrangements of the piece; the first is upright.</summary>
     public ImmutableArray<TemplateBlock> Ways(TemplatePiece piece)
     {
         var forms = _label.Forms(piece);
-        var bare = Bare(piece);
-        var map = HasRoom(bare, forms) ? Map(piece, bare) : null;
-        return [.. Ways(bare, forms, f => map?.RoomFor(0, f.Box.Width + 2 * PieceLabel.Room, f.Box.Height + 2 * PieceLabel.Room)),
-            .. Turned()];
+        var (bare, turned) = (Bare(piece), Turned(piece));
+        var hasRoom = HasRoom(bare, forms);
 
-        IEnumerable<TemplateBlock> Turned()
+        var turn = QuarterTurn(bare.Height);
+        if (!piece.Fronts.IsEmpty)
         {
-            var turn = QuarterTurn(bare.Height);
-            return Ways(
-                Lines(piece, turn), forms,
+            // The words in a base lie elsewhere when it is turned.
+            return [.. Ways(bare, forms, InFronts(bare, Affine.Identity)), .. Ways(turned, forms, InFronts(turned, turn))];
+        }
+
+        var map = hasRoom ? Map(piece, bare, Affine.Identity) : null;
+        return
+        [
+            .. Ways(bare, forms, f => map?.RoomFor(0, f.Box.Width + 2 * PieceLabel.Room, f.Box.Height + 2 * PieceLabel.Room)),
+            .. Ways(
+                turned, forms,
                 f => map?.RoomFor(0, f.Box.Height + 2 * PieceLabel.Room, f.Box.Width + 2 * PieceLabel.Room) is { } centre
-                    ? turn.Apply(centre) : null);
+                    ? turn.Apply(centre) : null),
+        ];
+
+        Func<TemplateText, Point?> InFronts(TemplateBlock block, Affine placed)
+        {
+            var room = hasRoom ? Map(piece, block, placed) : null;
+            return f => room?.RoomFor(0, f.Box.Width + 2 * PieceLabel.Room, f.Box.Height + 2 * PieceLabel.Room);
         }
     }
 
-    /// <summary>The lines of a piece upright, with the word for its grain.</summary>
+    /// <summary>The lines of a piece upright, with the words in a base.</summary>
     public TemplateBlock Bare(TemplatePiece piece) => Lines(piece, Affine.Identity);
+
+    /// <summary>The same given a quarter turn; the words stay upright.</summary>
+    public TemplateBlock Turned(TemplatePiece piece) => Lines(piece, QuarterTurn(piece.Outline.Bounds.Height));
 
     private static IEnumerable<TemplateBlock> Ways(TemplateBlock bare, ImmutableArray<TemplateText> forms, Func<TemplateText, Point?> room)
     {
@@ -54,14 +72,56 @@ internal sealed class PieceBlock(TemplateLettering lettering)
         return forms.Any(f => Math.Max(f.Box.Width, f.Box.Height) < longer && Math.Min(f.Box.Width, f.Box.Height) < shorter);
     }
 
-    /// <summary>The area of the piece without lines; for a base only the front half, since the grain arrow is in the other.</summary>
-    private static RoomMap Map(TemplatePiece piece, TemplateBlock bare)
+    /// <summary>
+    /// The area of the piece without lines; for a base only what follows its first score, since the grain arrow is in the other part.
+    /// </summary>
+    private static RoomMap Map(TemplatePiece piece, TemplateBlock block, Affine turn)
     {
-        var lines = bare.Lines.Where(l => l.Kind != LineKind.Mark || piece.Grain is null).Select(l => new Outline(l.Contours));
+        var lines = block.Lines.Where(l => l.Kind != LineKind.Mark || piece.Grain is null).Select(l => new Outline(l.Contours));
+        var box = piece.Outline.Bounds;
         var area = piece.Grain is null ? piece.Outline
             : piece.Outline.Intersect(
-                Outline.Rectangle(new Bounds(piece.Folds[0].From.X, piece.Folds[0].From.Y, bare.Width, bare.Height).ToRect()));
-        return new([area], [.. lines], LabelSquare);
+                Outline.Rectangle(new Bounds(piece.Folds[0].From.X, piece.Folds[0].From.Y, box.Width, box.Height).ToRect()));
+        return new([area.Transform(turn)], [.. lines, .. block.Texts.Select(t => Outline.Rectangle(t.Box.ToRect()))], LabelSquare);
+    }
+
+    /// <summary>
+    /// In each part that becomes the front words that say so and, where it holds, that this is the side to score: near the top if there is
+    /// room, clear of all lines; none where the part is too small.
+    /// </summary>
+    private IEnumerable<TemplateText> FrontWords(
+        TemplatePiece piece, Affine turn, ImmutableArray<TemplateLine> lines, ImmutableArray<TemplateText> texts)
+    {
+        TemplateText[] forms = piece.IsScoredHere
+            ?
+            [
+                lettering.Set("front, score this side"), lettering.Set("front,", "score this side"),
+                lettering.Set("front,", "score", "this side"),
+            ]
+            : [lettering.Set("front")];
+        ImmutableArray<Outline> obstacles =
+            [.. lines.Select(l => new Outline(l.Contours)), .. texts.Select(t => Outline.Rectangle(t.Box.ToRect()))];
+        foreach (var front in piece.Fronts)
+        {
+            var part = piece.Outline.Intersect(Outline.Rectangle(front.ToRect())).Transform(turn);
+            if (part.IsEmpty)
+            {
+                continue;
+            }
+
+            var box = part.Bounds;
+            var top = part.Intersect(Outline.Rectangle((box with { Bottom = box.Top + box.Height / 4 }).ToRect()));
+            RoomMap[] maps = [.. new[] { top, part }.Where(a => !a.IsEmpty).Select(a => new RoomMap([a], obstacles, LabelSquare))];
+            var placed = from map in maps
+                from form in forms
+                let centre = map.RoomFor(0, form.Box.Width + 2 * PieceLabel.Room, form.Box.Height + 2 * PieceLabel.Room)
+                where centre is not null
+                select form.CentredAt(centre.Value);
+            if (placed.FirstOrDefault() is { } words)
+            {
+                yield return words;
+            }
+        }
     }
 
     private static Affine QuarterTurn(double height) => new(0, 1, -1, 0, height, 0);
@@ -102,7 +162,8 @@ internal sealed class PieceBlock(TemplateLettering lettering)
             texts = [GrainWord(turn.Apply(grain.Middle), turn.Apply(grain.Half), turn.Apply(new(0, 0)))];
         }
 
-        return new(box.Width, box.Height, [.. lines.Select(l => l.Transform(turn))], texts);
+        ImmutableArray<TemplateLine> placed = [.. lines.Select(l => l.Transform(turn))];
+        return new(box.Width, box.Height, placed, [.. texts, .. FrontWords(piece, turn, placed, texts)]);
     }
 
     private TemplateText GrainWord(Point middle, Point half, Point origin)
@@ -120,7 +181,7 @@ internal sealed class PieceBlock(TemplateLettering lettering)
         var length = Math.Sqrt(half.X * half.X + half.Y * half.Y);
         var (alongX, alongY) = (half.X / length * tip, half.Y / length * tip);
         Point end = new(middle.X + half.X, middle.Y + half.Y), start = new(middle.X - half.X, middle.Y - half.Y);
-        yield return TemplateLine.Through(LineKind.Mark, "grain", start, end);
+        yield return TemplateLine.Through(LineKind.Mark, GrainArrow, start, end);
         yield return Tip(end, -1);
         yield return Tip(start, 1);
 

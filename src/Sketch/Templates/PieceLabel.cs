@@ -34,7 +34,8 @@ internal sealed class PieceLabel(TemplateLettering lettering)
         var (first, second) = Sizes(piece);
         var freed = Freed(piece).Select(f => $", {f}");
         return lettering.Set(lettering.Wrap(
-            $"{piece.Name}, {tile}, {piece.Material}, {first} ({second}), {piece.CutCount}{string.Concat(freed)}", width));
+            $"{piece.Name}, {tile}, {piece.Material}, {first} ({second}), {piece.CutCount}{string.Concat(freed)}. "
+                + Tiles.HowToJoin, width));
     }
 
     private static IEnumerable<string> Freed(TemplatePiece piece) => piece.Freed.GroupBy(f => f.Words(piece.IsMetric))

@@ -33,9 +33,9 @@ internal sealed class PieceSheets(double width, double height, TemplateLettering
             return [ways];
         }
 
-        // The label takes at most four lines at the foot of a tile.
-        var labelHeight = PieceLabel.Room + 4 * TemplateLettering.LineHeight;
-        if (Tiles.Of(bare, width, height - labelHeight) is not { } tiles)
+        // The label takes at most six lines at the foot of a tile.
+        var labelHeight = PieceLabel.Room + 6 * TemplateLettering.LineHeight;
+        if (Tiles.Fewest([bare, _block.Turned(piece)], width, height - labelHeight) is not { } tiles)
         {
             var (first, second) = PieceLabel.Sizes(piece);
             findings.Add(FindingCatalogue.TooLargeForTemplates, piece.Place,

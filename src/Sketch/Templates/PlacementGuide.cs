@@ -57,7 +57,7 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
 
         if (!IsWithin(picture, room))
         {
-            return Tiled(picture, title, face, findings) is { } pages
+            return Tiled([drawing.Draw(isTurned: false), drawing.Draw(isTurned: true)], title, face, findings) is { } pages
                 ? [.. pages, .. ListPages(title, heading, new(lettering, steps))] : [];
         }
 
@@ -73,10 +73,10 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
             : [new(title, [.. shown]), .. ListPages(title, heading, list)];
     }
 
-    private IEnumerable<TemplateSheet>? Tiled(TemplateBlock picture, string title, Face face, FindingBag findings)
+    private IEnumerable<TemplateSheet>? Tiled(IEnumerable<TemplateBlock> ways, string title, Face face, FindingBag findings)
     {
-        var words = 2 * TemplateLettering.LineHeight + Gap;
-        if (Tiles.Of(picture, width, height - words) is not { } tiles)
+        var words = 4 * TemplateLettering.LineHeight + Gap;
+        if (Tiles.Fewest(ways, width, height - words) is not { } tiles)
         {
             findings.Add(FindingCatalogue.TooLargeForTemplates, face.Location,
                 $"The {face.Name.Replace('-', ' ')} is {PieceTitle.Size(face.Size, UnitSystem.Inches)} "
@@ -87,7 +87,7 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
 
         return tiles.Select(tile =>
         {
-            var label = lettering.Set([.. lettering.Wrap($"{title}; {tile.Words}", width)]);
+            var label = lettering.Set([.. lettering.Wrap($"{title}; {tile.Words}. {Tiles.HowToJoin}", width)]);
             return new TemplateSheet(
                 title, [new(tile.Block, 0, 0), new(new(label.Box.Width, label.Box.Height, [], [label]), 0, tile.Block.Height + Gap)]);
         });

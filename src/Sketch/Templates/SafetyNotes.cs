@@ -18,6 +18,7 @@ internal static class SafetyNotes
         [
             $"{title}: full-size templates",
             $"Check first: lay a ruler along the two bars at the foot of the page. {scale}",
+            .. options.OnlyShapes ? ["Plain rectangles are left out: cut them with a ruler by the list of sizes."] : (string[])[],
             Cautions.Knives,
             Cautions.Guillotines,
         ];

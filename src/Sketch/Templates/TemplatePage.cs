@@ -16,7 +16,7 @@ internal sealed class TemplatePage(TemplateOptions options, TemplateLettering le
     [
         (LineKind.Cut, "cut", Black, 0.25, null),
         (LineKind.Fold, "fold", "#0a4f8f", 0.25, "2.4 1.2"),
-        (LineKind.Place, "place", "#555", 0.2, ".3 1.1"),
+        (LineKind.Place, "place", "#555", 0.35, ".4 1.2"),
         (LineKind.Edge, "edge", "#777", 0.15, null),
         (LineKind.Mark, "marks", "#555", 0.15, null),
     ];
@@ -54,12 +54,13 @@ internal sealed class TemplatePage(TemplateOptions options, TemplateLettering le
         Texts(svg, ids.Claim("words"), blocks.SelectMany(b => b.Texts));
         svg.Open("g").Attribute("id", ids.Claim("foot"));
         Lines(svg, ids, ids.Claim("bars"), LineKind.Mark, PageFooter.Bars(Height));
-        foreach (var sample in _footer.LegendLines(Height))
+        var legend = _footer.Legend(Height, [.. blocks.SelectMany(b => b.Lines)]);
+        foreach (var (sample, _) in legend)
         {
             Lines(svg, ids, ids.Claim($"legend {sample.Name}"), sample.Kind, [sample]);
         }
 
-        Texts(svg, ids.Claim("foot words"), _footer.Texts(Height, page, pages));
+        Texts(svg, ids.Claim("foot words"), [.. _footer.Texts(Height, page, pages), .. legend.Select(l => l.Word)]);
         return svg.Close().Close().ToPage();
     }
 

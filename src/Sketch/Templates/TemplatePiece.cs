@@ -30,6 +30,18 @@ public sealed record TemplatePiece(ImmutableArray<string> Names, string Material
     /// </summary>
     public (Point Middle, Point Half)? Grain { get; init; }
 
+    /// <summary>For a flat base the parts that become the front, in millimetres on it; empty for other pieces.</summary>
+    public ImmutableArray<Bounds> Fronts { get; init; } = [];
+
+    /// <summary>Whether all its scores are made on the side that the template shows.</summary>
+    public bool IsScoredHere { get; init; }
+
+    /// <summary>
+    /// Whether a ruler and its size are enough to cut it: a rectangle without holes, letters, stitches or wraps. A base is scored too.
+    /// </summary>
+    public bool IsPlainRectangle => Outline.AsRectangle() is not null && (Folds.IsEmpty || Grain is not null)
+        && Stamped.IsEmpty && Inked.IsEmpty && Stitches.IsEmpty && Freed.IsEmpty;
+
     /// <summary>The letters to stamp or print on it, so that they can be placed; empty for none.</summary>
     public Outline Stamped { get; init; } = Outline.Empty;
 

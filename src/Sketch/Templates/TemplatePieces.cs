@@ -4,6 +4,7 @@ using Sketch.Drawing;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
+using Sketch.Stationery;
 
 namespace Sketch.Templates;
 
@@ -57,6 +58,9 @@ internal static partial class TemplatePieces
             Folds = card.Base.Sheet.Lines,
             Inked = withInk ? InkOnPieces.OfBase(card) : Outline.Empty,
             Grain = FlatBaseTemplate.Grain(card.Base.Sheet),
+            Fronts = [.. card.Base.Sheet.Outside.Where(p => p.Face == FaceKind.Front)
+                .Select(p => Outline.Rectangle(p.Part).Transform(p.Place).Bounds)],
+            IsScoredHere = card.Base.Fold != Fold.Z,
             IsMetric = isMetric,
         };
         for (var i = 0; i < card.Pieces.Length; i++)

@@ -65,12 +65,15 @@ public sealed class TemplateLettering(IWorld world)
     /// <summary>The width of a line of words, in millimetres.</summary>
     public double Width(string words) => Place(words).Width;
 
-    /// <summary>Breaks words at blanks into lines no wider than <paramref name="width"/>; a longer single word is kept whole.</summary>
+    /// <summary>
+    /// Breaks words at blanks into lines no wider than <paramref name="width"/>; a longer single word is kept whole, and so is a number
+    /// such as 1 3/4, half of which would be read as another one.
+    /// </summary>
     public ImmutableArray<string> Wrap(string words, double width)
     {
         var lines = ImmutableArray.CreateBuilder<string>();
         var line = "";
-        foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var word in Unbroken(words.Split(' ', StringSplitOptions.RemoveEmptyEntries)))
         {
             var longer = line.Length == 0 ? word : $"{line} {word}";
             if (line.Length > 0 && Width(longer) > width)
@@ -86,6 +89,16 @@ public sealed class TemplateLettering(IWorld world)
 
         lines.Add(line);
         return lines.ToImmutable();
+    }
+
+    private static IEnumerable<string> Unbroken(string[] words)
+    {
+        for (var i = 0; i < words.Length; i++)
+        {
+            var isMixed = i + 1 < words.Length && words[i].All(char.IsAsciiDigit) && char.IsAsciiDigit(words[i + 1][0])
+                && words[i + 1].Contains('/', StringComparison.Ordinal);
+            yield return isMixed ? $"{words[i]} {words[++i]}" : words[i];
+        }
     }
 
     /// <summary>The words of a line with their places on a baseline at 0, and the width of the line.</summary>

@@ -10,6 +10,12 @@ namespace Sketch.Templates;
 /// </summary>
 internal static class Tiles
 {
+    /// <summary>How to join tiles, for the foot of each.</summary>
+    public const string HowToJoin = "To join tiles, lay each cross on the same cross of the next sheet, against a window, and tape them.";
+
+    /// <summary>The name of the crosses.</summary>
+    public const string JoiningCross = "joining cross";
+
     /// <summary>The overlap of neighbours, in millimetres: 1/2 in.</summary>
     public const double Overlap = 12.7;
 
@@ -22,6 +28,15 @@ internal static class Tiles
     /// <param name="Block">What is in it.</param>
     /// <param name="Words">Which tile it is and what it joins.</param>
     internal sealed record Tile(TemplateBlock Block, string Words);
+
+    /// <summary>
+    /// The tiles of that arrangement of a block which needs the fewest, the first of equals; null if each needs too many.
+    /// </summary>
+    /// <param name="ways">The arrangements, such as upright and turned.</param>
+    /// <param name="width">The maximum width of a tile.</param>
+    /// <param name="height">The maximum height of a tile.</param>
+    public static ImmutableArray<Tile>? Fewest(IEnumerable<TemplateBlock> ways, double width, double height) =>
+        ways.Select(w => Of(w, width, height)).Where(t => t is not null).MinBy(t => t!.Value.Length);
 
     /// <summary>The tiles of a block, row by row from the top; null if there would be too many.</summary>
     /// <param name="whole">The block.</param>
@@ -37,21 +52,44 @@ internal static class Tiles
 
         var (tileWidth, tileHeight) = (Share(whole.Width, across), Share(whole.Height, down));
         var crosses = Crosses(whole, across, down, tileWidth, tileHeight).ToList();
+        var boxes = Enumerable.Range(0, across * down).Select(i => BoxOf(i / across, i % across)).ToList();
+        var texts = whole.Texts.Select(t => InOneOf(boxes, t)).ToList();
         var tiles = ImmutableArray.CreateBuilder<Tile>();
         for (var row = 0; row < down; row++)
         {
             for (var column = 0; column < across; column++)
             {
-                var (left, top) = (column * (tileWidth - Overlap), row * (tileHeight - Overlap));
-                var box = new Bounds(left, top, left + tileWidth, top + tileHeight);
+                var box = boxes[row * across + column];
                 ImmutableArray<TemplateLine> lines =
                     [.. whole.Lines.SelectMany(l => LineClipping.Clip(l, box)), .. crosses.Where(c => box.Covers(c.Bounds))];
-                var part = new TemplateBlock(tileWidth, tileHeight, lines, [.. whole.Texts.Where(t => box.Covers(t.Box))]);
-                tiles.Add(new(part.Shift(-left, -top), Words(row, column, across, down)));
+                var part = new TemplateBlock(tileWidth, tileHeight, lines, [.. texts.Where(t => box.Covers(t.Box))]);
+                tiles.Add(new(part.Shift(-box.Left, -box.Top), Words(row, column, across, down)));
             }
         }
 
         return tiles.ToImmutable();
+
+        Bounds BoxOf(int row, int column)
+        {
+            var (left, top) = (column * (tileWidth - Overlap), row * (tileHeight - Overlap));
+            return new(left, top, left + tileWidth, top + tileHeight);
+        }
+    }
+
+    /// <summary>Words that an edge of a tile would cut move into one tile, clear of the crosses.</summary>
+    private static TemplateText InOneOf(List<Bounds> tiles, TemplateText text)
+    {
+        if (tiles.Exists(t => t.Covers(text.Box)))
+        {
+            return text;
+        }
+
+        var (centre, clear) = (text.Box.Centre, Overlap + 1);
+        var tile = tiles.Find(t => t.Left <= centre.X && t.Right >= centre.X && t.Top <= centre.Y && t.Bottom >= centre.Y)
+            .Grow(-clear);
+        return text.Shift(
+            Math.Max(Math.Min(0, tile.Right - text.Box.Right), tile.Left - text.Box.Left),
+            Math.Max(Math.Min(0, tile.Bottom - text.Box.Bottom), tile.Top - text.Box.Top));
     }
 
     private static int Count(double length, double most) =>
@@ -99,7 +137,7 @@ internal static class Tiles
 
         static TemplateLine At(double x, double y) => new(
             LineKind.Mark,
-            "joining cross",
+            JoiningCross,
             [
                 new(new(x - Cross, y), [Segment.Line(new(x + Cross, y))]),
                 new(new(x, y - Cross), [Segment.Line(new(x, y + Cross))]),

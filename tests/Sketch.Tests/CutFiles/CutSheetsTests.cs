@@ -87,6 +87,14 @@ public sealed class CutSheetsTests
         7, On(Machine.Of(Window, Machine.Usual with { Copies = 7 }), CutLayer.Cut).Count(p => p.Name == "disc: circle"));
 
     [Fact]
+    public void Plain_rectangles_can_be_left_out() => Assert.Equal(
+        ["band: strip", "disc: circle", "field: panel", "field: panel inside"],
+        On(
+            Machine.Of(Window.Replace("  text \"ahoy\", letters 1/4, bottom 1/2\n", "", StringComparison.Ordinal),
+                Machine.Usual with { OnlyShapes = true }),
+            CutLayer.Cut).Select(p => p.Name).Order(StringComparer.Ordinal));
+
+    [Fact]
     public void Papers_come_on_sheets_of_their_own() =>
         Assert.Equal([("white", 1), ("blue", 1), ("red", 2)], Machine.Of(Window).Select(s => (s.Material, s.Pieces)));
 

@@ -74,8 +74,17 @@ public sealed class PlacementGuideTests
     [Fact]
     public void Steps_have_the_numbers_of_the_assembly_and_copies_share_a_number()
     {
-        var list = Guides()[0].Blocks.Select(b => b.Block).Last(b => b.Lines.Length == 0).Texts.Select(t => t.Words);
+        var list = Guides()[0].Blocks.Select(b => b.Block).Last(b => b.Lines.Length == 0).Texts
+            .Select(t => t.Words.Replace(" / ", " ", StringComparison.Ordinal).Split(", on ")[0]);
         Assert.Equal(["2", "lamp: star", "3", "sky: panel", "4", "mat behind sky", "5", "gem, 3 times"], list);
+    }
+
+    [Fact]
+    public void Each_step_says_how_far_from_two_edges_it_goes()
+    {
+        var list = Guides()[0].Blocks.Select(b => b.Block).Last(b => b.Lines.Length == 0).Texts
+            .Select(t => t.Words.Replace(" / ", " ", StringComparison.Ordinal));
+        Assert.Contains("lamp: star, on sky, 1/4 in from the left edge and 1/4 in from the top edge", list);
     }
 
     [Fact]
@@ -106,6 +115,6 @@ public sealed class PlacementGuideTests
             Enumerable.Range(1, 70).Select(i => $"  p{i}: square 1/4, left {i % 8 / 2.0 + 0.1:0.00}, top {i / 16.0 + 0.1:0.00}, of red\n"));
         var guides = Guides(text: $"card \"Many\"\nbase A2, fold left, of white\nfront\n{lines}");
         Assert.Equal(70, guides.SelectMany(g => g.Blocks).SelectMany(b => b.Block.Texts)
-            .Count(t => t.Words.EndsWith(": square", StringComparison.Ordinal)));
+            .Count(t => t.Words.Contains(": square, on the front", StringComparison.Ordinal)));
     }
 }

@@ -1,4 +1,6 @@
 using System.Xml.Linq;
+using Sketch.Output.Folders;
+using Sketch.Output.Lettering;
 using Sketch.Shapes;
 using Sketch.Templates;
 using Sketch.Tests.Layout;
@@ -97,6 +99,56 @@ public sealed class TemplatePageTests
         var flat = Printed.Of(Printed.Shapes).Pieces[0];
         Assert.Equal((new Point(76.2, 0), new Point(76.2, 101.6)), Assert.Single(flat.Folds));
         Assert.Equal(0, flat.Grain!.Value.Half.X);
+    }
+
+    [Theory]
+    [InlineData("left", "front, score this side")]
+    [InlineData("top", "front, score this side")]
+    [InlineData("z", "front")]
+    public void The_base_says_which_part_is_the_front_and_which_side_to_score(string fold, string words)
+    {
+        var templates = Printed.Of($"card \"Test\"\nbase 3 x 3, fold {fold}, of white\nfront\n  panel 2 x 2, of red\n");
+        var (_, block, line) = templates.Line("base");
+        var text = Assert.Single(block.Block.Texts, t => t.Words.StartsWith("front", StringComparison.Ordinal));
+        Assert.Equal(words, text.Words.Replace(" / ", " ", StringComparison.Ordinal));
+
+        // The arrow along the grain is in the first panel: the back of a card folded once, the front of a z.
+        var lines = block.Block.Lines;
+        var (score, arrow) = (lines.First(l => l.Kind == LineKind.Fold).Bounds, lines.First(l => l.Name == "grain").Bounds);
+        var isSame = score.Width < score.Height
+            ? text.Box.Centre.X < score.Left == arrow.Centre.X < score.Left : text.Box.Centre.Y < score.Top == arrow.Centre.Y < score.Top;
+        Assert.Equal(fold == "z", isSame);
+        Assert.True(line.Bounds.Covers(text.Box));
+    }
+
+    [Fact]
+    public void The_legend_shows_the_kinds_of_line_on_the_page_and_no_others()
+    {
+        var pages = Printed.Of(Printed.Shapes).Pages;
+        Assert.Equal(["cut", "fold", "grain"], Legend(pages[0].Svg));
+        Assert.Equal(["place", "edge"], Legend(pages[1].Svg));
+
+        static IEnumerable<string> Legend(string svg) => XDocument.Parse(svg).Descendants(Svg + "path")
+            .Select(p => (string?)p.Attribute("id") ?? "").Where(id => id.StartsWith("sample-", StringComparison.Ordinal))
+            .Select(id => id["sample-".Length..]);
+    }
+
+    [Fact]
+    public void Plain_rectangles_can_be_left_out()
+    {
+        var templates = Printed.Of(Printed.Shapes, Printed.OnLetter with { OnlyShapes = true });
+        Assert.Equal(["disc: circle", "band: strip"], templates.Pieces.Select(p => p.Name));
+        Assert.Contains("Plain rectangles are left out", Group(XDocument.Parse(templates.Pages[0].Svg).Root!, "words").ToString(),
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_mixed_number_is_never_broken_between_two_lines()
+    {
+        var lettering = new TemplateLettering(new FolderFiles(fonts: new FontLibrary([])));
+        Assert.All(Enumerable.Range(10, 60), width => Assert.DoesNotContain(
+            lettering.Wrap("about 1 3/4 x 11 1/16 in and 2 times", width), line => line.EndsWith(" 1", StringComparison.Ordinal)
+                || line is "1" or "11" || line.EndsWith(" 11", StringComparison.Ordinal)));
     }
 
     [Fact]

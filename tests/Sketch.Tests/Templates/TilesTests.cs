@@ -27,6 +27,26 @@ public sealed class TilesTests
     public void A_piece_larger_than_a_page_is_split() => Assert.Equal(6, Tiles("base").Count);
 
     [Fact]
+    public void A_piece_is_turned_where_that_takes_fewer_tiles() => Assert.Equal(4, TilesOf(
+        Printed.Of(
+            "card \"Wide\"\nunits mm\nbase 210 x 297, fold left, of white\nfront\n  star 60, of red\n",
+            new TemplateOptions(PageFormat.A4, PrinterScale.True)),
+        "base").Count);
+
+    [Fact]
+    public void Every_tile_says_how_to_join_it() => Assert.All(Tiles("base"), tile => Assert.Contains(
+        tile.Texts, t => t.Words.Replace(" / ", " ", StringComparison.Ordinal)
+            .Contains("lay each cross on the same cross", StringComparison.Ordinal)));
+
+    [Fact]
+    public void Words_on_the_edge_of_a_tile_move_into_one()
+    {
+        var words = Tiles("base").SelectMany(t => t.Texts).Select(t => t.Words).ToList();
+        Assert.Contains("grain", words);
+        Assert.Contains("front, score this side", words);
+    }
+
+    [Fact]
     public void Neighbours_share_their_crosses_at_the_same_distances()
     {
         var (left, right) = (Crosses(Tiles("base")[0]), Crosses(Tiles("base")[1]));
