@@ -92,13 +92,8 @@ internal sealed class PieceBlock(TemplateLettering lettering)
     private IEnumerable<TemplateText> FrontWords(
         TemplatePiece piece, Affine turn, ImmutableArray<TemplateLine> lines, ImmutableArray<TemplateText> texts)
     {
-        TemplateText[] forms = piece.IsScoredHere
-            ?
-            [
-                lettering.Set("front, score this side"), lettering.Set("front,", "score this side"),
-                lettering.Set("front,", "score", "this side"),
-            ]
-            : [lettering.Set("front")];
+        string[][] forms = piece.IsScoredHere
+            ? [["front, score this side"], ["front,", "score this side"], ["front,", "score", "this side"]] : [["front"]];
         ImmutableArray<Outline> obstacles =
             [.. lines.Select(l => new Outline(l.Contours)), .. texts.Select(t => Outline.Rectangle(t.Box.ToRect()))];
         foreach (var front in piece.Fronts)
@@ -112,11 +107,10 @@ internal sealed class PieceBlock(TemplateLettering lettering)
             var box = part.Bounds;
             var top = part.Intersect(Outline.Rectangle((box with { Bottom = box.Top + box.Height / 4 }).ToRect()));
             RoomMap[] maps = [.. new[] { top, part }.Where(a => !a.IsEmpty).Select(a => new RoomMap([a], obstacles, LabelSquare))];
-            var placed = from map in maps
-                from form in forms
-                let centre = map.RoomFor(0, form.Box.Width + 2 * PieceLabel.Room, form.Box.Height + 2 * PieceLabel.Room)
-                where centre is not null
-                select form.CentredAt(centre.Value);
+            var placed = maps.SelectMany(_ => forms, (map, form) => (Map: map, Words: lettering.Set(form)))
+                .Select(f => (f.Words, Centre: f.Map.RoomFor(
+                    0, f.Words.Box.Width + 2 * PieceLabel.Room, f.Words.Box.Height + 2 * PieceLabel.Room)))
+                .Where(f => f.Centre is not null).Select(f => f.Words.CentredAt(f.Centre!.Value));
             if (placed.FirstOrDefault() is { } words)
             {
                 yield return words;
