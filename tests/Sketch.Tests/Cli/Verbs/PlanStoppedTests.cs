@@ -40,7 +40,7 @@ public sealed class PlanStoppedTests : IDisposable
     [Fact]
     public async Task No_further_file_is_written()
     {
-        var (status, output) = await StoppedWhen(_ => Directory.Exists(At("out")) && Directory.EnumerateFiles(At("out"), "*.svg").Any());
+        var (status, output) = await StoppedWhen(_ => Directory.Exists(At("out")) && Directory.EnumerateFiles(At("out"), "*.html").Any());
         Assert.Equal(130, status);
         Assert.Contains("gulls 1:", output, StringComparison.Ordinal);
         Assert.False(File.Exists(At("out/left.stash")));
