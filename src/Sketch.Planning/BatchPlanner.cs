@@ -88,20 +88,20 @@ public static class BatchPlanner
         var open = Enumerable.Range(0, papers.Length).ToList();
         foreach (var share in (double[])[open.Count > 1 ? FirstShare : 1, 1])
         {
-            var each = work.Left * share / Math.Max(1, open.Count);
-            var budgets = open.ToDictionary(i => i, _ => new WorkBudget((long)each, work.Cancellation));
-            Parallel.ForEach(open, i =>
+            var isDone = new bool[papers.Length];
+            work.Part(share).Share(open, (i, own) =>
             {
                 var problem = papers[i].Problem(kerf);
                 var reported = progress is null ? null : new PaperProgress(papers[i].Paper, progress);
-                var plan = SheetPlanner.Plan(problem, budgets[i], reported);
+                var plan = SheetPlanner.Plan(problem, own, reported);
                 if (plans[i] is not { } before || plan.Sheets <= before.Plan.Sheets)
                 {
                     plans[i] = new(papers[i], problem, plan);
                 }
+
+                isDone[i] = plans[i].Plan.IsProved && !own.IsOver;
             });
-            work.Spend(budgets.Values.Sum(b => (long)each - b.Left));
-            open.RemoveAll(i => plans[i].Plan.IsProved && !budgets[i].IsOver);
+            open.RemoveAll(i => isDone[i]);
             if (open.Count == 0 || work.IsOver)
             {
                 break;

@@ -21,11 +21,8 @@ internal static class EasierPlans
     public static ImmutableArray<PaperPlan> Of(ImmutableArray<PaperPlan> plans, WorkBudget work)
     {
         var open = Enumerable.Range(0, plans.Length).Where(i => MayTakeMore(plans[i])).ToList();
-        var each = work.Left / Math.Max(1, open.Count);
         var easier = plans.ToArray();
-        var budgets = open.ToDictionary(i => i, _ => new WorkBudget(each, work.Cancellation));
-        Parallel.ForEach(open, i => easier[i] = Easier(plans[i], budgets[i]));
-        work.Spend(budgets.Values.Sum(b => each - b.Left));
+        work.Share(open, (i, own) => easier[i] = Easier(plans[i], own));
         return [.. easier];
     }
 

@@ -21,10 +21,7 @@ internal static class HollowPlans
     {
         var hollow = plans.Select(p => p with { Freed = FreedStock.Of(batch, p.Order, p.Plan.Unplaced, BatchPlan.SmallestUse) }).ToArray();
         var open = Enumerable.Range(0, plans.Length).Where(i => !hollow[i].Freed.IsEmpty && hollow[i].Plan.Sheets > 1).ToList();
-        var each = work.Left / Math.Max(1, open.Count);
-        var budgets = open.ToDictionary(i => i, _ => new WorkBudget(each, work.Cancellation));
-        Parallel.ForEach(open, i => hollow[i] = WithFreed(hollow[i], budgets[i]));
-        work.Spend(budgets.Values.Sum(b => each - b.Left));
+        work.Share(open, (i, own) => hollow[i] = WithFreed(hollow[i], own));
         return [.. hollow];
     }
 

@@ -13,7 +13,9 @@ public sealed class RefusedDiskTests(Browsers browsers) : OnPage(browsers)
     private async Task TypeRefused()
     {
         Write(".sketch", "");
-        await TypeAt(1, " # mine");
+        // At once, so that the state tells about the whole of it.
+        await GoToLine(1);
+        await Page.Keyboard.InsertTextAsync(" # mine");
         await Expect(State).ToHaveTextAsync(Refused);
     }
 

@@ -99,9 +99,7 @@ internal sealed class CutFilesRun(Session session, string folder, ImmutableArray
             {
                 foreach (var last in sheets.Where(s => s.Number == s.Sheets))
                 {
-                    for (var number = last.Number + 1; PictureFile.Remove(PathOf(last.Material, number, form)); number++)
-                    {
-                    }
+                    PictureFile.RemoveFrom(last.Number + 1, number => PathOf(last.Material, number, form));
                 }
             }
         }
@@ -143,17 +141,7 @@ internal sealed class CutFilesRun(Session session, string folder, ImmutableArray
         }
 
         json.WriteEndArray();
-        json.WriteStartArray("files");
-        foreach (var file in files)
-        {
-            json.WriteStartObject();
-            json.WriteString("file", file.Source.Path);
-            json.WriteString("card", file.Card?.Title);
-            FindingsJson.Write(json, [.. file.Findings, .. findings.Where(f => f.Location.Source == file.Source)]);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        json.WriteCards(files, findings);
         json.WriteEndObject();
     }
 }

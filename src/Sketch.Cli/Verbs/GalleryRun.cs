@@ -142,17 +142,7 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
     {
         json.WriteStartObject();
         json.WriteString("page", page);
-        json.WriteStartArray("files");
-        foreach (var file in files)
-        {
-            json.WriteStartObject();
-            json.WriteString("file", file.Source.Path);
-            json.WriteString("card", file.Card?.Title);
-            FindingsJson.Write(json, file.Findings);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        json.WriteCards(files);
         json.WriteEndObject();
     }
 }

@@ -63,6 +63,16 @@ internal static class PictureFile
         }
     }
 
+    /// <summary>Removes the numbered files of an earlier run that wrote more, up to the first that is not there or not by Sketch.</summary>
+    /// <param name="first">The first number that this run did not write.</param>
+    /// <param name="pathOf">The file of a number.</param>
+    public static void RemoveFrom(int first, Func<int, string> pathOf)
+    {
+        for (var number = first; Remove(pathOf(number)); number++)
+        {
+        }
+    }
+
     private static Failure? Write(string path, IReadOnlyList<DrawnPage> pages, string title, int dpi)
     {
         RefuseForeign(path);

@@ -99,9 +99,7 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
         else if (forms.Contains("svg"))
         {
             // Extra pages of an earlier run could be cut by mistake.
-            for (var page = templates.Pages.Length + 1; PictureFile.Remove(SvgPath(page)); page++)
-            {
-            }
+            PictureFile.RemoveFrom(templates.Pages.Length + 1, SvgPath);
         }
 
         return written.ToImmutable();
@@ -163,17 +161,7 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
         }
 
         json.WriteEndArray();
-        json.WriteStartArray("files");
-        foreach (var file in files)
-        {
-            json.WriteStartObject();
-            json.WriteString("file", file.Source.Path);
-            json.WriteString("card", file.Card?.Title);
-            FindingsJson.Write(json, [.. file.Findings, .. findings.Where(f => f.Location.Source == file.Source)]);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        json.WriteCards(files, findings);
         json.WriteEndObject();
     }
 }

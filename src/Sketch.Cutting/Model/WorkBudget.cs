@@ -32,6 +32,19 @@ public sealed class WorkBudget(long amount, CancellationToken cancellation = def
         _whole?.Spend(steps);
     }
 
+    /// <summary>
+    /// Does tasks side by side, each with an equal part of what is left, so that the results do not depend on which is done first.
+    /// </summary>
+    /// <param name="tasks">The tasks.</param>
+    /// <param name="run">Does one with its part.</param>
+    public void Share<T>(IReadOnlyList<T> tasks, Action<T, WorkBudget> run)
+    {
+        var each = Math.Max(0, Left) / Math.Max(1, tasks.Count);
+        var parts = tasks.Select(_ => new WorkBudget(each, Cancellation)).ToArray();
+        Parallel.For(0, tasks.Count, i => run(tasks[i], parts[i]));
+        Spend(parts.Sum(p => each - p.Left));
+    }
+
     /// <summary>A part of what is left; steps of the part count for the whole too.</summary>
     /// <param name="share">Between 0 and 1.</param>
     public WorkBudget Part(double share) => new(this, (long)(Math.Max(0, Left) * share));

@@ -1,6 +1,8 @@
 using System.Buffers;
 using System.Buffers.Text;
 using System.Globalization;
+using System.Text;
+using Sketch.Shapes;
 
 namespace Sketch.Output.Rendering;
 
@@ -91,6 +93,7 @@ internal static class RoundedDrawing
     private static int Rounded(ReadOnlySpan<byte> line, double scale, Span<byte> result)
     {
         var decimals = Math.Clamp(Decimals + (int)Math.Ceiling(Math.Log10(Math.Max(scale, 1e-3))), 0, MostDecimals);
+        Span<char> room = stackalloc char[DecimalText.Longest];
         var length = 0;
         foreach (var range in line.Split((byte)' '))
         {
@@ -102,48 +105,14 @@ internal static class RoundedDrawing
 
             if (part.Contains((byte)'.') && Utf8Parser.TryParse(part, out double number, out var read) && read == part.Length)
             {
-                length += Write(Math.Round(number, decimals), decimals, result[length..]);
+                // Never longer than what Skia writes.
+                length += Encoding.ASCII.GetBytes(DecimalText.Of(number, decimals, room), result[length..]);
             }
             else
             {
                 part.CopyTo(result[length..]);
                 length += part.Length;
             }
-        }
-
-        return length;
-    }
-
-    // Without zeros that say nothing, and without the zero before the point, so never longer than what Skia writes.
-    private static int Write(double number, int decimals, Span<byte> result)
-    {
-        Span<byte> text = stackalloc byte[40];
-        var factor = Math.Pow(10, decimals);
-        var whole = (long)Math.Round(Math.Abs(number) * factor);
-        var length = 0;
-        if (number < 0 && whole != 0)
-        {
-            result[length++] = (byte)'-';
-        }
-
-        var (units, rest) = Math.DivRem(whole, (long)factor);
-        if (units != 0 || rest == 0)
-        {
-            Utf8Formatter.TryFormat(units, text, out var written);
-            text[..written].CopyTo(result[length..]);
-            length += written;
-        }
-
-        if (rest == 0)
-        {
-            return length;
-        }
-
-        result[length++] = (byte)'.';
-        for (var place = (long)factor / 10; rest > 0; place /= 10)
-        {
-            (var digit, rest) = Math.DivRem(rest, place);
-            result[length++] = (byte)('0' + digit);
         }
 
         return length;

@@ -47,14 +47,14 @@ internal sealed class Suggestions
         // Papers and ideas share the work equally, so that the answer does not depend on which of them is finished first.
         var search = new Suggestions(plan, work);
         var shortages = plan.Papers.Where(p => p.Short > 0).ToList();
-        return [.. shortages.SelectMany((paper, i) => search.ForPaper(paper, work.Left / (shortages.Count - i), work))];
+        return [.. shortages.SelectMany((paper, i) => search.ForPaper(paper, work.Part(1.0 / (shortages.Count - i))))];
     }
 
     /// <summary>The same for one paper, whether it is short or not.</summary>
     public static IEnumerable<Suggestion> ForPaper(BatchPlan plan, PaperPlan paper, WorkBudget work) =>
-        new Suggestions(plan, work).ForPaper(paper, work.Left, work);
+        new Suggestions(plan, work).ForPaper(paper, work);
 
-    private List<Suggestion> ForPaper(PaperPlan paper, long steps, WorkBudget work)
+    private List<Suggestion> ForPaper(PaperPlan paper, WorkBudget work)
     {
         List<Func<Suggestions, Change?>> tries =
         [
@@ -64,12 +64,9 @@ internal sealed class Suggestions
             s => s.Turned(paper),
             .. Designs(paper).Select<Design, Func<Suggestions, Change?>>(design => s => s.Fewer(paper, design)),
         ];
-        var own = (long)(steps * ShareOfTries);
-        var each = own / tries.Count;
-        var budgets = tries.Select(_ => new WorkBudget(each, work.Cancellation)).ToArray();
         var found = new Change?[tries.Count];
-        Parallel.For(0, tries.Count, i => found[i] = budgets[i].IsOver ? null : tries[i](new(_plan, budgets[i])));
-        work.Spend(budgets.Sum(b => each - b.Left));
+        work.Part(ShareOfTries).Share([.. Enumerable.Range(0, tries.Count)], (i, own) =>
+            found[i] = own.IsOver ? null : tries[i](new(_plan, own)));
         var best = found.OfType<Change>().Select(c => c.Suggestion)
             .OrderByDescending(s => s.IsEnough).ThenBy(s => s.Rank).ThenBy(s => s.After)
             .GroupBy(s => s.Rank).SelectMany(kind => kind.Take(kind.Key == ExchangeRank ? MostExchanges : MostForPaper))
@@ -79,9 +76,7 @@ internal sealed class Suggestions
             return best;
         }
 
-        var rest = new WorkBudget(steps - own, work.Cancellation);
-        var together = new Suggestions(_plan, rest).Together(paper, found.OfType<Change>());
-        work.Spend(steps - own - rest.Left);
+        var together = new Suggestions(_plan, work).Together(paper, found.OfType<Change>());
         return together is null ? best : [together, .. best.Take(MostForPaper - 1)];
     }
 

@@ -32,7 +32,7 @@ public static class CutPage
         {
             var near = Nearest.Find(text, [.. named.Select(f => f.Name)]);
             return new Failure($"there is no page \"{written}\". {(near is not null ? $"Did you mean \"{near}\"?"
-                : $"It knows {string.Join(", ", named.Select(f => f.Name))}, and sizes such as 12x24 or \"300x600 mm\".")}");
+                : $"Write {string.Join(", ", named.Select(f => f.Name))}, or a size such as 12x24 or \"300x600 mm\".")}");
         }
 
         // The unit after the height is that of the width too.

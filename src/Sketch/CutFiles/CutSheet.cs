@@ -5,7 +5,7 @@ using Sketch.Units;
 namespace Sketch.CutFiles;
 
 /// <summary>A sheet of one paper as a machine cuts it.</summary>
-/// <param name="Material">The paper, or the role or colour of which no paper is known.</param>
+/// <param name="Material">The paper; where no paper is known, the role or colour.</param>
 /// <param name="Number">Which sheet of that paper it is, from 1.</param>
 /// <param name="Sheets">How many sheets of that paper there are.</param>
 /// <param name="Page">The size of the sheet.</param>

@@ -5,7 +5,7 @@ using Sketch.Shapes;
 namespace Sketch.CutFiles;
 
 /// <summary>
-/// Writes the groups of which a DXF consists: a number that says what follows, and a value, each on a line of its own.
+/// Writes the groups that make up a DXF file: a group code and a value, each on its own line.
 /// </summary>
 internal sealed class DxfText
 {

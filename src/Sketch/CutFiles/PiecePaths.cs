@@ -22,7 +22,7 @@ internal static class PiecePaths
     }
 
     /// <summary>
-    /// The lines of an upright piece. Of two outlines one of which lies within the other, the smaller is cut first.
+    /// The lines of an upright piece. If one outline lies inside another, the inner one is cut first.
     /// </summary>
     private static IEnumerable<CutPath> Of(TemplatePiece piece)
     {

@@ -8,6 +8,9 @@ public static class DecimalText
     /// <summary>The most decimals supported.</summary>
     public const int MostDecimals = 6;
 
+    /// <summary>The most characters of a number.</summary>
+    public const int Longest = 24;
+
     private const double Largest = 1e12;
 
     private static readonly int[] Powers = [1, 10, 100, 1_000, 10_000, 100_000, 1_000_000];
@@ -18,16 +21,15 @@ public static class DecimalText
     /// </summary>
     public static StringBuilder AppendNumber(this StringBuilder text, double number, int decimals = 4)
     {
-        Span<char> digits = stackalloc char[24];
-        return text.Append(digits[Write(number, decimals, digits)..]);
+        Span<char> room = stackalloc char[Longest];
+        return text.Append(Of(number, decimals, room));
     }
 
     /// <summary>The number by itself.</summary>
-    public static string Of(double number, int decimals = 4)
-    {
-        Span<char> digits = stackalloc char[24];
-        return new(digits[Write(number, decimals, digits)..]);
-    }
+    public static string Of(double number, int decimals = 4) => new(Of(number, decimals, stackalloc char[Longest]));
+
+    /// <summary>The number at the end of a room of at least <see cref="Longest"/> characters.</summary>
+    public static ReadOnlySpan<char> Of(double number, int decimals, Span<char> room) => room[Write(number, decimals, room)..];
 
     /// <summary>Fills the span from its end and returns where the number begins.</summary>
     private static int Write(double number, int decimals, Span<char> digits)

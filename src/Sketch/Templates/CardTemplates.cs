@@ -46,7 +46,7 @@ public sealed record CardTemplates(
             : new([.. sheets.Select((s, i) => page.Draw(s, i + 1, sheets.Count))], sheets.ToImmutable(), pieces);
     }
 
-    /// <summary>Reports cards of which only the base is cut.</summary>
+    /// <summary>Reports cards that consist of a base only.</summary>
     internal static void ReportBare(IReadOnlyList<LaidOutCard> cards, FindingBag findings)
     {
         foreach (var card in cards.Where(c => !c.Pieces.Any(p => p.Matter == PieceMatter.Paper)))

@@ -66,8 +66,8 @@ public sealed class TemplateLettering(IWorld world)
     public double Width(string words) => Place(words).Width;
 
     /// <summary>
-    /// Breaks words at blanks into lines no wider than <paramref name="width"/>; a longer single word is kept whole, and so is a number
-    /// such as 1 3/4, half of which would be read as another one.
+    /// Breaks words at blanks into lines no wider than <paramref name="width"/>; a longer single word is kept whole, and so is a mixed
+    /// number such as 1 3/4, since either part alone reads as another size.
     /// </summary>
     public ImmutableArray<string> Wrap(string words, double width)
     {
