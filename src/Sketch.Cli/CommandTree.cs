@@ -29,6 +29,11 @@ internal static class CommandTree
         root.Subcommands.Add(HelpVerb.Create(session, root));
         root.Options.OfType<HelpOption>().Single().Action = new HelpWithExamples();
         root.Options.OfType<VersionOption>().Single().Action = new ReportVersion();
+        root.Options.Add(new Option<bool>("--licences", "--licenses")
+        {
+            Description = "Show the licences of all parts that Sketch is made from.",
+            Action = new ReportLicences(),
+        });
         return root;
     }
 }

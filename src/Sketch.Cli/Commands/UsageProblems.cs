@@ -11,8 +11,8 @@ internal static class UsageProblems
     /// <summary>All problems; none when the line can be run.</summary>
     public static IReadOnlyList<string> Of(ParseResult parsed)
     {
-        // A request for help or the version is never an error.
-        if (parsed.Action is HelpWithExamples or ReportVersion)
+        // A request for help, the version or the licences is never an error.
+        if (parsed.Action is HelpWithExamples or ReportVersion or ReportLicences)
         {
             return [];
         }

@@ -94,6 +94,15 @@ public sealed class UsageTests : IDisposable
         Assert.Matches(@"^sketch \d+\.\d+\.\d+\n$", _line.Output);
     }
 
+    [Theory]
+    [InlineData("--licences")]
+    [InlineData("--licenses")]
+    public void The_licences_of_all_parts_are_printed(string option)
+    {
+        Assert.Equal(0, _line.Run(option));
+        Assert.StartsWith(File.ReadAllText(Project.ThirdPartyNotices.Kept), _line.Output);
+    }
+
     [Fact]
     public void A_file_name_that_begins_with_a_dash_follows_two_dashes()
     {
