@@ -25,10 +25,16 @@ internal static class CommandTree
             ExplainVerb.Create(session),
             FormatVerb.Create(session),
             OpenVerb.Create(session),
+            CompletionsVerb.Create(session),
         };
         root.Subcommands.Add(HelpVerb.Create(session, root));
         root.Options.OfType<HelpOption>().Single().Action = new HelpWithExamples();
         root.Options.OfType<VersionOption>().Single().Action = new ReportVersion();
+        root.Options.Add(new Option<bool>(Session.QuietOption, "-q")
+        {
+            Description = "Write only problems and what was asked for: no notes, progress or list of written files.",
+            Recursive = true,
+        });
         root.Options.Add(new Option<bool>("--licences", "--licenses")
         {
             Description = "Show the licences of all parts that Sketch is made from.",

@@ -40,8 +40,14 @@ public static class Program
         {
             var encoding = new UTF8Encoding(false);
             Console.OutputEncoding = encoding;
-            var output = new StreamWriter(StandardOutput.Open(), encoding);
-            var status = Run(args, output, error, stop.Token);
+            var bytes = StandardOutput.Open();
+            var output = new StreamWriter(bytes, encoding);
+            var status = Run(args, new(output, error, stop.Token)
+            {
+                OpenInput = Console.OpenStandardInput,
+                Bytes = bytes,
+                IsTerminal = writer => writer == error ? !Console.IsErrorRedirected : !Console.IsOutputRedirected,
+            });
             output.Flush();
             return error.HasLost ? Math.Max(status, ExitStatus.Usage) : status;
         }
@@ -66,13 +72,18 @@ public static class Program
         Run(args, output, error, TimeProvider.System, cancellation);
 
     /// <summary>Runs one command line with a clock, which gives the time of entries in a log.</summary>
-    public static int Run(string[] args, TextWriter output, TextWriter error, TimeProvider clock, CancellationToken cancellation)
+    public static int Run(string[] args, TextWriter output, TextWriter error, TimeProvider clock, CancellationToken cancellation) =>
+        Run(args, new(output, error, cancellation) { Clock = clock });
+
+    /// <summary>Runs one command line in a session.</summary>
+    internal static int Run(string[] args, Session session)
     {
-        var session = new Session(output, error, cancellation) { Clock = clock };
+        var (output, error) = (session.Output, session.Error);
         try
         {
             // A file name may begin with @, so no token is treated as a response file.
             var parsed = CommandTree.Build(session).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+            session.IsQuiet = parsed.GetValue<bool>(Session.QuietOption);
             var problems = UsageProblems.Of(parsed);
             return problems.Count > 0
                 ? UsageProblems.Report(problems, parsed, error)
@@ -84,7 +95,7 @@ public static class Program
                     ProcessTerminationTimeout = null
                 });
         }
-        catch (OperationCanceledException) when (cancellation.IsCancellationRequested)
+        catch (OperationCanceledException) when (session.Cancellation.IsCancellationRequested)
         {
             session.Report("Stopped.");
             return ExitStatus.Stopped;

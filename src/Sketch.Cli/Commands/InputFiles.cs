@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Sketch.Output.Folders;
 using Sketch.Text;
 
 namespace Sketch.Cli.Commands;
@@ -16,23 +15,34 @@ internal sealed record InputFiles(ImmutableArray<Compilation> Files, bool AllOpe
     /// <summary>The same for a verb that needs cards: a file without errors that is not a card is wrong usage.</summary>
     public int ExitStatusForCards => Files.Any(f => f.Card is null && !f.HasErrors) ? Commands.ExitStatus.Usage : ExitStatus;
 
-    /// <summary>Reads and lays out every file.</summary>
+    /// <summary>The ends of the names of cards.</summary>
+    public static readonly string[] Cards = [".card"];
+
+    /// <summary>The ends of the names of batches.</summary>
+    public static readonly string[] Batches = [".batch"];
+
+    /// <summary>The ends of the names of all files that Sketch reads.</summary>
+    public static readonly string[] AllKinds = [".card", ".stash", ".batch"];
+
+    /// <summary>Reads and lays out every card.</summary>
     /// <param name="session">The run, which receives the names of files that cannot be opened.</param>
-    /// <param name="names">Files as typed.</param>
+    /// <param name="names">Files and folders as typed.</param>
     public static InputFiles Of(Session session, IEnumerable<string> names) =>
-        Of(session, names, s => Compiler.Compile(s, new FolderFiles()));
+        Of(session, names, Cards, s => Compiler.Compile(s, session.World()));
 
     /// <summary>Reads every file, even after one that cannot be read. A file named twice is read once.</summary>
     /// <param name="session">The run, which receives the names of files that cannot be opened.</param>
     /// <param name="names">Files as typed; names with * or ? match files, for shells that leave the expansion to the
-    /// program.</param>
+    /// program; a folder stands for its files; - is standard input.</param>
+    /// <param name="kinds">The ends of the names of the files that a folder stands for.</param>
     /// <param name="understand">Compiles a text.</param>
-    public static InputFiles Of(Session session, IEnumerable<string> names, Func<SourceText, Compilation> understand)
+    public static InputFiles Of(
+        Session session, IEnumerable<string> names, IReadOnlyCollection<string> kinds, Func<SourceText, Compilation> understand)
     {
         var files = ImmutableArray.CreateBuilder<Compilation>();
         var seen = new HashSet<string>(StringComparer.Ordinal);
         var allOpened = true;
-        foreach (var name in names.SelectMany(Expand))
+        foreach (var name in Expand(session, names, kinds, ref allOpened))
         {
             session.Cancellation.ThrowIfCancellationRequested();
             if (!seen.Add(FullName(name)))
@@ -40,7 +50,7 @@ internal sealed record InputFiles(ImmutableArray<Compilation> Files, bool AllOpe
                 continue;
             }
 
-            var reading = FolderFiles.ReadFile(name);
+            var reading = session.Read(name);
             if (reading.Source is { } source)
             {
                 files.Add(reading.Finding is { } finding ? new(source, null, [finding]) : understand(source));
@@ -54,6 +64,53 @@ internal sealed record InputFiles(ImmutableArray<Compilation> Files, bool AllOpe
 
         return new(files.ToImmutable(), allOpened);
     }
+
+    /// <summary>The names of all files that the typed names stand for; a folder without any is reported.</summary>
+    /// <param name="session">The run.</param>
+    /// <param name="names">Names as typed.</param>
+    /// <param name="kinds">The ends of the names of the files that a folder stands for.</param>
+    /// <param name="allOpened">Becomes false where a folder has no such file.</param>
+    public static IReadOnlyList<string> Expand(
+        Session session, IEnumerable<string> names, IReadOnlyCollection<string> kinds, ref bool allOpened)
+    {
+        var files = new List<string>();
+        foreach (var name in names)
+        {
+            if (name == Session.Standard || !Directory.Exists(name))
+            {
+                files.AddRange(Expand(name));
+                continue;
+            }
+
+            session.Files.AddFolder(name, kinds);
+            var inside = InFolder(name, kinds);
+            files.AddRange(inside);
+            if (inside.Length == 0)
+            {
+                session.Report($"There is no file in \"{name}\" whose name ends in {string.Join(" or ", kinds)}.");
+                allOpened = false;
+            }
+        }
+
+        return files;
+    }
+
+    /// <summary>The files of some kinds in a folder, not in those below it, by name; none if the folder cannot be read.</summary>
+    public static string[] InFolder(string folder, IReadOnlyCollection<string> kinds)
+    {
+        try
+        {
+            return [.. Directory.EnumerateFiles(folder).Where(f => kinds.Contains(Path.GetExtension(f)))
+                .Select(f => Path.Combine(folder, Path.GetFileName(f))).Order(StringComparer.Ordinal)];
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
+    /// <summary>The beginning of the names of files that are made from a file.</summary>
+    public static string StemOf(string name) => name == Session.Standard ? "standard-input" : Path.GetFileNameWithoutExtension(name);
 
     private static string[] Expand(string name)
     {

@@ -8,7 +8,7 @@ namespace Sketch.Cli.Commands;
 /// <param name="count">The number of parts.</param>
 internal sealed class Progress(Session session, string what, int count) : IDisposable
 {
-    private readonly bool _isShown = StandardError.IsSeen(session.Error);
+    private readonly bool _isShown = !session.IsQuiet && session.IsTerminal(session.Error);
     private int _width;
 
     /// <summary>Shows how many parts are done.</summary>

@@ -14,9 +14,6 @@ internal sealed class StandardError : TextWriter
     /// <summary>Whether a message was lost.</summary>
     public bool HasLost => _hasLost;
 
-    /// <summary>Whether it is a terminal that a user sees.</summary>
-    public static bool IsSeen(TextWriter error) => error is StandardError && !Console.IsErrorRedirected;
-
     public override Encoding Encoding => _console.Value.Encoding;
 
     public override void Write(char value) => Try(e => e.Write(value));

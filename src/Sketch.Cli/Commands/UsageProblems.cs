@@ -11,8 +11,9 @@ internal static class UsageProblems
     /// <summary>All problems; none when the line can be run.</summary>
     public static IReadOnlyList<string> Of(ParseResult parsed)
     {
-        // A request for help, the version or the licences is never an error.
-        if (parsed.Action is HelpWithExamples or ReportVersion or ReportLicences)
+        // A request for help, the version or the licences is never an error, nor is a line that a shell completes.
+        if (parsed.Action is HelpWithExamples or ReportVersion or ReportLicences
+            || parsed.Tokens is [{ Type: TokenType.Directive }, ..])
         {
             return [];
         }
@@ -50,7 +51,8 @@ internal static class UsageProblems
             .ToHashSet(ReferenceEqualityComparer.Instance);
         return parsed.Tokens
             .TakeWhile(t => t.Type != TokenType.DoubleDash)
-            .Where(t => t.Type == TokenType.Argument && files.Contains(t) && t.Value.StartsWith('-') && !IsNumber(t.Value))
+            .Where(t => t.Type == TokenType.Argument && files.Contains(t) && t.Value.StartsWith('-') && t.Value != Session.Standard
+                && !IsNumber(t.Value))
             .Select(t => t.Value);
     }
 
@@ -68,7 +70,7 @@ internal static class UsageProblems
 
     private static string UnknownOption(string word, Command verb)
     {
-        var near = Nearest.Find(word.Split('=', ':')[0], verb.Options.Select(o => o.Name).Append("--help"));
+        var near = Nearest.Find(word.Split('=', ':')[0], [.. verb.Options.Select(o => o.Name), Session.QuietOption, "--help"]);
         var way = near is null ? $"Its options are {string.Join(", ", verb.Options.Select(o => o.Name))}." : $"Did you mean \"{near}\"?";
         return $"The verb \"{verb.Name}\" has no option \"{word}\". {way}";
     }

@@ -24,6 +24,7 @@ internal sealed class CountVerb
     {
         Description = "What to count: cut, glued, inside (the inside is done), enveloped or given; or spoilt, for cut pieces that have to "
             + "be cut again.",
+        HelpName = "STAGE",
         Arity = ArgumentArity.ZeroOrOne,
     };
 
@@ -60,6 +61,7 @@ internal sealed class CountVerb
         {
             parts._batch, parts._stage, parts._number, parts._card, parts._recipient, parts._note, parts._json,
         };
+        parts._stage.CompletionSources.Add(CountStages.Words.ToArray());
         verb.SetAction(parsed => parts.Run(session, parsed));
         return verb;
     }
@@ -67,14 +69,20 @@ internal sealed class CountVerb
     private int Run(Session session, ParseResult parsed)
     {
         var name = parsed.GetRequiredValue(_batch);
-        var reading = FolderFiles.ReadFile(name);
+        if (name == Session.Standard)
+        {
+            session.Report("Name the file of the batch: its count is kept beside it.");
+            return ExitStatus.Usage;
+        }
+
+        var reading = session.Read(name);
         if (reading.Source is not { } source)
         {
             session.Report(reading.Problem);
             return ExitStatus.Usage;
         }
 
-        var world = new FolderFiles();
+        var world = session.World();
         var findings = new FindingBag();
         var compiled = reading.Finding is { } unreadable ? new(source, null, [unreadable]) : Compiler.Compile(source, world);
         foreach (var finding in compiled.Findings)

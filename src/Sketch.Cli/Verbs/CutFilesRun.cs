@@ -66,7 +66,7 @@ internal sealed class CutFilesRun(Session session, string folder, ImmutableArray
     }
 
     private string Stem(ImmutableArray<Compilation> cards) =>
-        Path.Combine(folder, cards.Length == 1 ? $"{Path.GetFileNameWithoutExtension(cards[0].Source.Path)}-machine" : "machine");
+        Path.Combine(folder, cards.Length == 1 ? $"{InputFiles.StemOf(cards[0].Source.Path)}-machine" : "machine");
 
     private ImmutableArray<(string Path, CutSheet Sheet)> Write(ImmutableArray<CutSheet> sheets, string stem, ref int status)
     {

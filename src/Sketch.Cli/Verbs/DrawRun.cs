@@ -3,7 +3,6 @@ using System.Text.Json;
 using Sketch.Cli.Commands;
 using Sketch.Drawing;
 using Sketch.Output.Files;
-using Sketch.Output.Folders;
 using Sketch.Panels;
 using Sketch.Reports;
 using Sketch.Stashes;
@@ -12,7 +11,7 @@ namespace Sketch.Cli.Verbs;
 
 /// <summary>One run of the verb draw.</summary>
 /// <param name="session">The run, which receives the messages.</param>
-/// <param name="folder">The folder for the pictures.</param>
+/// <param name="folder">The folder for the pictures, or - for standard output.</param>
 /// <param name="forms">File name extensions, such as svg.</param>
 /// <param name="dpi">Resolution of a PNG in pixels per inch.</param>
 /// <param name="faces">The faces to draw; empty for those that a file mentions.</param>
@@ -35,12 +34,18 @@ internal sealed class DrawRun(Session session, string folder, ImmutableArray<str
     /// <param name="json">Whether JSON is printed instead of text.</param>
     public int Run(string[] names, bool mayLeaveFolder, RoleFilling filling, bool json)
     {
-        var reading = InputFiles.Of(session, names, s => Compiler.Compile(s, new FolderFiles(mayLeaveFolder), filling));
+        var reading = InputFiles.Of(
+            session, names, InputFiles.Cards, s => Compiler.Compile(s, session.World(mayLeaveFolder), filling));
         _status = reading.ExitStatusForCards;
         if (StashOptions.ReportUnknownRoles(
             session, filling, [.. reading.Files.Select(f => f.Card).OfType<LaidOutCard>()]) is not ExitStatus.Done and var wrong)
         {
             return wrong;
+        }
+
+        if (folder == Session.Standard)
+        {
+            return Stream(reading);
         }
 
         var drawn = reading.Files.Select(file => Draw(file, json)).ToImmutableArray();
@@ -50,6 +55,34 @@ internal sealed class DrawRun(Session session, string folder, ImmutableArray<str
         }
 
         return _status;
+    }
+
+    // One picture as bytes, and nothing else on standard output.
+    private int Stream(InputFiles reading)
+    {
+        session.Report([.. reading.Files.SelectMany(f => f.Findings)]);
+        if (reading.Files is not [{ Card: { } card, HasErrors: false } file])
+        {
+            session.Report("Nothing is drawn: standard output takes the picture of one card without errors.");
+            return Math.Max(_status, ExitStatus.Usage);
+        }
+
+        if (FacesOf(file.Source.Path, card) is not [var face])
+        {
+            session.Report($"Standard output takes one picture: choose a face with --face, out of "
+                + $"{string.Join(", ", FacesOf(file.Source.Path, card).Select(Face.NameOf))}.");
+            return ExitStatus.Usage;
+        }
+
+        var path = $"{InputFiles.StemOf(file.Source.Path)}.{forms[0]}";
+        if (PictureFile.Send(path, CardDrawing.Draw(card, face, DotsPerInch(path)), $"{card.Title}: {Face.NameOf(face)}", dpi, session)
+            is not { } failure)
+        {
+            return _status;
+        }
+
+        session.Report($"The picture is not drawn. {failure.Problem}");
+        return ExitStatus.Usage;
     }
 
     private DrawnFile Draw(Compilation file, bool json)

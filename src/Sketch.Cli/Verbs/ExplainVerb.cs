@@ -15,6 +15,7 @@ internal static class ExplainVerb
         var code = new Argument<FindingKind?>("CODE")
         {
             Description = "The code of a finding, such as SK210; sk210 and 210 mean the same. Without a code all are listed.",
+            HelpName = "CODE",
             Arity = ArgumentArity.ZeroOrOne,
             CustomParser = result =>
             {
@@ -28,6 +29,7 @@ internal static class ExplainVerb
                 return known;
             },
         };
+        code.CompletionSources.Add(_ => FindingCatalogue.All.Select(k => k.Code));
         var json = Options.Json();
         var markdown = new Option<bool>("--markdown") { Description = "Write the explanations of all findings as a Markdown page." };
         var verb = new VerbCommand(

@@ -14,7 +14,7 @@ internal static class FormatVerb
     /// <summary>The verb.</summary>
     public static Command Create(Session session)
     {
-        var files = Options.Files();
+        var files = Options.Files("Card, stash and batch files");
         var write = new Option<bool>(
             "--write")
         { Description = "Rewrite each file whose spelling changes; a file with errors is not changed." };
@@ -23,10 +23,18 @@ internal static class FormatVerb
             "format",
             "Prints files in their canonical spelling, with their comments.",
             "sketch format fair-winds.card",
-            "sketch format --write *.card")
+            "sketch format --write cards",
+            "sketch format - < fair-winds.card")
         {
             files, write, json,
         };
+        verb.Validators.Add(result =>
+        {
+            if (result.GetValue(write) && result.GetValue(files)?.Contains(Session.Standard) == true)
+            {
+                result.AddError("--write: standard input cannot be rewritten. Leave out --write, and the text goes to standard output.");
+            }
+        });
         verb.SetAction(parsed => Run(session, parsed.GetRequiredValue(files), parsed.GetValue(write), parsed.GetValue(json)));
         return verb;
     }
@@ -34,7 +42,7 @@ internal static class FormatVerb
     private static int Run(Session session, string[] files, bool write, bool json)
     {
         var texts = new Dictionary<string, string?>(StringComparer.Ordinal);
-        var reading = InputFiles.Of(session, files, source =>
+        var reading = InputFiles.Of(session, files, InputFiles.AllKinds, source =>
         {
             var findings = new FindingBag();
             texts[source.Path] = Formatter.Format(source, findings);

@@ -30,24 +30,15 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
         CardTutorial Tutorial);
 
     /// <summary>Draws every card that has no errors, then the page; returns the exit status.</summary>
-    public int Run(string cards, bool json)
+    public int Run(string[] cards, bool json)
     {
-        if (!Directory.Exists(cards))
+        var files = session.World(mayLeaveFolder);
+        var reading = InputFiles.Of(session, cards, InputFiles.Cards, s => Compiler.Compile(s, files, filling));
+        if (reading.Files.IsEmpty)
         {
-            session.Report($"\"{cards}\" is not a folder.");
-            return ExitStatus.Usage;
+            return reading.ExitStatus;
         }
 
-        var names = Directory.GetFiles(cards, "*.card").Select(f => Path.Combine(cards, Path.GetFileName(f))).Order(StringComparer.Ordinal)
-            .ToArray();
-        if (names.Length == 0)
-        {
-            session.Report($"There are no card files in \"{cards}\".");
-            return ExitStatus.Usage;
-        }
-
-        var files = new FolderFiles(mayLeaveFolder);
-        var reading = InputFiles.Of(session, names, s => Compiler.Compile(s, files, filling));
         reading = reading with { Files = [.. reading.Files.Select(Named)] };
         var status = reading.ExitStatusForCards;
         var sound = reading.Files.Where(f => f is { Card: not null, HasErrors: false }).ToList();

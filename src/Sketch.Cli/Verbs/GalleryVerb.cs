@@ -9,11 +9,13 @@ internal static class GalleryVerb
     /// <summary>The verb.</summary>
     public static Command Create(Session session)
     {
-        var cards = new Argument<string>("DIR") { Description = "A folder with card files." };
+        var cards = new Argument<string[]>("DIR")
+        {
+            Description = "Folders with card files, or card files.",
+            Arity = ArgumentArity.OneOrMore,
+        };
         var stash = new StashOptions();
-        var folder = new Option<string>(
-            "--out")
-        { Description = "The folder for index.html and the pictures; created if needed.", HelpName = "DIR", Required = true };
+        var folder = Options.Out("The folder for index.html and the pictures; created if needed.");
         var title = new Option<string>(
             "--title")
         { Description = "The page's title.", HelpName = "WORDS", DefaultValueFactory = _ => "Cards" };

@@ -13,10 +13,18 @@ internal static class HelpVerb
     {
         var about = new Argument<string?>(
             "VERB")
-        { Description = "The verb; leave it out for a list of all verbs.", Arity = ArgumentArity.ZeroOrOne };
-        var verb = new VerbCommand("help", "Prints the help of a verb.", "sketch help draw") { about };
+        { Description = "The verb; leave it out for a list of all verbs.", HelpName = "VERB", Arity = ArgumentArity.ZeroOrOne };
+        var manual = new Option<bool>("--man") { Description = "Print the manual page of all verbs, for the program man." };
+        var verb = new VerbCommand("help", "Prints the help of a verb.", "sketch help draw", "sketch help --man | man -l -") { about, manual };
+        about.CompletionSources.Add(_ => root.Subcommands.Select(c => c.Name));
         verb.SetAction(parsed =>
         {
+            if (parsed.GetValue(manual))
+            {
+                ManualPage.Write(session.Output, root, ReportVersion.Version);
+                return ExitStatus.Done;
+            }
+
             var word = parsed.GetValue(about);
             if (word is not null && root.Subcommands.All(c => c.Name != word))
             {

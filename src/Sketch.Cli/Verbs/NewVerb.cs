@@ -2,7 +2,6 @@ using System.CommandLine;
 using Sketch.Cli.Commands;
 using Sketch.Edits;
 using Sketch.Output.Files;
-using Sketch.Output.Folders;
 using Sketch.Planning.Plans;
 using Sketch.Text;
 
@@ -81,7 +80,7 @@ internal static class NewVerb
     /// </summary>
     private static int Batch(Session session, string file, string title, bool isMetric)
     {
-        var world = new FolderFiles();
+        var world = session.World();
         var stashes = InFolder(file, ".stash").ToList();
         var text = InFolder(file, ".card").SelectMany(card => stashes.Select(stash => StartingText.Batch(title, isMetric, card, stash)))
             .FirstOrDefault(t => !BatchCheck.Of(Compiler.Compile(new SourceText(file, t), world), world).HasErrors);

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using Sketch.Cli.Commands;
 using Sketch.Text;
 
 namespace Sketch.Cli.Verbs;
@@ -8,11 +9,34 @@ namespace Sketch.Cli.Verbs;
 internal static class Options
 {
     /// <summary>The files to read, one or more.</summary>
-    public static Argument<string[]> Files() => new("FILE")
+    /// <param name="kinds">What they are, such as "Card files".</param>
+    public static Argument<string[]> Files(string kinds = "Card files") => new("FILE")
     {
-        Description = "One or more card files.",
+        Description = $"{kinds}, or folders with such files. Write - for standard input.",
         Arity = ArgumentArity.OneOrMore,
     };
+
+    /// <summary>Where a verb writes its files.</summary>
+    /// <param name="description">What goes there.</param>
+    /// <param name="helpName">Such as DIR.</param>
+    /// <param name="isRequired">Whether the verb does nothing without it.</param>
+    /// <param name="takesStandard">Whether - may stand for standard output; otherwise it is refused.</param>
+    public static Option<string> Out(string description, string helpName = "DIR", bool isRequired = true, bool takesStandard = false)
+    {
+        var option = new Option<string>("--out", "-o") { Description = description, HelpName = helpName, Required = isRequired };
+        if (!takesStandard)
+        {
+            option.Validators.Add(result =>
+            {
+                if (result.Tokens is [{ Value: Session.Standard }])
+                {
+                    result.AddError("--out -: there are several files to write, and standard output takes one. Name a folder.");
+                }
+            });
+        }
+
+        return option;
+    }
 
     /// <summary>Requests one JSON document on standard output.</summary>
     public static Option<bool> Json() => new("--json") { Description = "Write one JSON document." };
@@ -22,6 +46,7 @@ internal static class Options
     {
         var option = new Option<string[]>(name) { Description = description, HelpName = helpName, Arity = ArgumentArity.OneOrMore };
         option.CustomParser = result => [.. result.Tokens.SelectMany(t => t.Value.Split(',')).Select(w => Chosen(w, result))];
+        option.CompletionSources.Add(context => NamesInFiles.InList(context, _ => words));
         return option;
 
         string Chosen(string written, ArgumentResult result)

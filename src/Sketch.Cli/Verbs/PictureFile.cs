@@ -1,4 +1,5 @@
 using System.Text;
+using Sketch.Cli.Commands;
 using Sketch.Diagnostics;
 using Sketch.Drawing;
 using Sketch.Output.Files;
@@ -73,16 +74,47 @@ internal static class PictureFile
         }
     }
 
-    private static Failure? Write(string path, IReadOnlyList<DrawnPage> pages, string title, int dpi)
+    /// <summary>Sends a picture to standard output.</summary>
+    /// <param name="name">A name with the extension of its form.</param>
+    /// <param name="svg">The picture.</param>
+    /// <param name="title">Its title, for a PDF.</param>
+    /// <param name="dpi">Pixels per inch, for a PNG.</param>
+    /// <param name="session">The run.</param>
+    /// <returns>Why it cannot be drawn in this form, in a plain sentence; null when it is sent.</returns>
+    public static Failure? Send(string name, string svg, string title, int dpi, Session session) =>
+        Send(name, [new DrawnPage(svg)], title, dpi, session);
+
+    /// <summary>Sends pages to print to standard output as one PDF.</summary>
+    public static Failure? SendPages(IReadOnlyList<DrawnPage> pages, string title, Session session) =>
+        Send(".pdf", pages, title, 0, session);
+
+    private static Failure? Send(string name, IReadOnlyList<DrawnPage> pages, string title, int dpi, Session session)
     {
-        RefuseForeign(path);
         using var content = new MemoryStream();
-        var failure = Path.GetExtension(path) switch
+        if (Render(name, pages, title, dpi, content) is { } failure)
+        {
+            return failure;
+        }
+
+        session.Output.Flush();
+        session.Bytes.Write(content.GetBuffer().AsSpan(0, (int)content.Length));
+        session.Bytes.Flush();
+        return null;
+    }
+
+    private static Failure? Render(string path, IReadOnlyList<DrawnPage> pages, string title, int dpi, MemoryStream content) =>
+        Path.GetExtension(path) switch
         {
             ".png" => SvgRenderer.WritePng(pages[0].Svg, dpi, content),
             ".pdf" => SvgRenderer.WritePdf(pages, title, content),
             _ => WriteSvg(pages[0].Svg, content),
         };
+
+    private static Failure? Write(string path, IReadOnlyList<DrawnPage> pages, string title, int dpi)
+    {
+        RefuseForeign(path);
+        using var content = new MemoryStream();
+        var failure = Render(path, pages, title, dpi, content);
         if (failure is null)
         {
             SafeFile.Write(path, file => file.Write(content.GetBuffer().AsSpan(0, (int)content.Length)));

@@ -1,3 +1,4 @@
+using Sketch.Cli.Commands;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 
@@ -12,7 +13,7 @@ internal sealed class PictureNames
     private readonly Dictionary<string, string> _takenBy = new(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The name of a picture of a card, without its extension.</summary>
-    public static string Of(Compilation file, FaceKind face) => $"{Path.GetFileNameWithoutExtension(file.Source.Path)}-{Face.NameOf(face)}";
+    public static string Of(Compilation file, FaceKind face) => $"{InputFiles.StemOf(file.Source.Path)}-{Face.NameOf(face)}";
 
     /// <summary>Reserves the paths of the pictures of a card, all of them or none.</summary>
     /// <param name="file">The card's file.</param>

@@ -20,7 +20,7 @@ internal sealed class PlanProgressLine : IProgress<BatchProgress>, IDisposable
 
     /// <summary>A line if messages go to a terminal, else null.</summary>
     public static PlanProgressLine? On(Session session) =>
-        StandardError.IsSeen(session.Error) ? new(session.Error) : null;
+        !session.IsQuiet && session.IsTerminal(session.Error) ? new(session.Error) : null;
 
     /// <inheritdoc/>
     public void Report(BatchProgress value)

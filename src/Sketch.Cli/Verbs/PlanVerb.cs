@@ -24,18 +24,15 @@ internal static class PlanVerb
     {
         var file = new Argument<string[]>("BATCH")
         {
-            Description = "A batch file. Several are planned together, so that their paper is bought and cut at once.",
+            Description = "A batch file, or - for standard input. Several, or those of a folder, are planned together, so that their paper is "
+                + "bought and cut at once.",
             Arity = ArgumentArity.OneOrMore,
         };
         var seconds = Options.Number(
             "--time", "Most seconds to look for fewer sheets; more than 10 also allow more work.", "N", UsualSeconds, n =>
                 n is >= 1 and <= 3600, "a whole number from 1 to 3600");
-        var folder = new Option<string>("--out")
-        {
-            Description = "Also write a workbook (HTML and PDF), the messages at full size, a diagram of every sheet, the cut list and the "
-                + "remaining stash into this folder.",
-            HelpName = "DIR",
-        };
+        var folder = Options.Out("Also write a workbook (HTML and PDF), the messages at full size, a diagram of every sheet, the cut list "
+            + "and the remaining stash into this folder.", isRequired: false);
         var left = new Option<bool>("--left")
         {
             Description = "Plan only what is not cut yet according to the count of the batch, with the stash as it is now.",
@@ -45,6 +42,7 @@ internal static class PlanVerb
             Description = "Use an extra sheet of a paper where that saves a lot of trimming; the plan says how much.",
         };
         var maker = new Option<string?>("--maker") { Description = "Plan only what one of the named makers makes.", HelpName = "NAME" };
+        var watch = Watching.Option();
         var json = Options.Json();
         var verb = new VerbCommand(
             "plan",
@@ -57,26 +55,34 @@ internal static class PlanVerb
             "sketch plan lamp-day.batch --maker Ann --out plan",
             "sketch plan spring.batch summer.batch")
         {
-            file, folder, left, easy, maker, seconds, json,
+            file, folder, left, easy, maker, seconds, watch, json,
         };
-        verb.SetAction(parsed => Run(session, parsed.GetRequiredValue(file), new(
-            parsed.GetValue(folder), TimeSpan.FromSeconds(parsed.GetValue(seconds)), parsed.GetValue(left), parsed.GetValue(maker),
-            parsed.GetValue(easy), parsed.GetValue(json))));
+        verb.SetAction(parsed => Watching.Run(session, parsed.GetValue(watch), parsed.GetRequiredValue(file), () => Run(
+            session, parsed.GetRequiredValue(file), new(
+                parsed.GetValue(folder), TimeSpan.FromSeconds(parsed.GetValue(seconds)), parsed.GetValue(left), parsed.GetValue(maker),
+                parsed.GetValue(easy), parsed.GetValue(json)))));
         return verb;
     }
 
     /// <summary>How to plan, and where to.</summary>
     private readonly record struct Choices(string? Folder, TimeSpan TimeLimit, bool OnlyLeft, string? Maker, bool IsEasy, bool Json);
 
-    private static int Run(Session session, string[] names, Choices choices)
+    private static int Run(Session session, string[] typed, Choices choices)
     {
+        var allOpened = true;
+        var names = InputFiles.Expand(session, typed, InputFiles.Batches, ref allOpened);
+        if (!allOpened)
+        {
+            return ExitStatus.Usage;
+        }
+
         var (folder, json) = (choices.Folder, choices.Json);
-        var (world, findings) = (new FolderFiles(), new FindingBag());
+        var (world, findings) = (session.World(), new FindingBag());
         var sources = new List<SourceText>();
         var batches = ImmutableArray.CreateBuilder<BatchFiles>();
         foreach (var name in names)
         {
-            if (ReadFile(name, world, findings, choices, sources, batches) is { } problem)
+            if (ReadFile(session, name, world, findings, choices, sources, batches) is { } problem)
             {
                 session.Report(problem);
                 return ExitStatus.Usage;
@@ -105,10 +111,10 @@ internal static class PlanVerb
 
     // The problem of a file that cannot be opened or planned as asked, or null.
     private static string? ReadFile(
-        string name, FolderFiles world, FindingBag findings, Choices choices, List<SourceText> sources,
+        Session session, string name, FolderFiles world, FindingBag findings, Choices choices, List<SourceText> sources,
         ImmutableArray<BatchFiles>.Builder batches)
     {
-        var reading = FolderFiles.ReadFile(name);
+        var reading = session.Read(name);
         if (reading.Source is not { } source)
         {
             return reading.Problem;
@@ -189,7 +195,7 @@ internal static class PlanVerb
         return count.Problem is { } broken ? (null, broken) : (LeftToMake.Of(files, count.Value), null);
     }
 
-    private static string StemOf(string[] batches, string? maker) => string.Join('-', batches.Select(Path.GetFileNameWithoutExtension))
+    private static string StemOf(IReadOnlyList<string> batches, string? maker) => string.Join('-', batches.Select(InputFiles.StemOf))
         + (maker is null ? "" : "-" + string.Concat(maker.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')));
 
     private static BatchPlan? Plan(Session session, BatchFiles files, TimeSpan timeLimit, FindingBag findings)
@@ -219,7 +225,7 @@ internal static class PlanVerb
         try
         {
             var written = files.Write(world);
-            if (!json)
+            if (!json && !session.IsQuiet)
             {
                 session.Output.Write("\n");
                 foreach (var path in written)

@@ -13,6 +13,7 @@ internal static class SizesVerb
     public static Command Create(Session session)
     {
         var files = Options.Files();
+        var watch = Watching.Option();
         var json = Options.Json();
         var csv = new Option<bool>("--csv") { Description = "Write comma-separated values for a spreadsheet, lengths as decimal numbers." };
         var markdown = new Option<bool>("--markdown") { Description = "Write a Markdown table." };
@@ -25,7 +26,7 @@ internal static class SizesVerb
             "sketch sizes fair-winds.card",
             "sketch sizes --ruler 32 --markdown fair-winds.card")
         {
-            files, json, csv, markdown, ruler, metric,
+            files, watch, json, csv, markdown, ruler, metric,
         };
         verb.Validators.Add(result =>
         {
@@ -34,12 +35,12 @@ internal static class SizesVerb
                 result.AddError("Choose one of --json, --csv and --markdown.");
             }
         });
-        verb.SetAction(parsed => Run(
+        verb.SetAction(parsed => Watching.Run(session, parsed.GetValue(watch), parsed.GetRequiredValue(files), () => Run(
             session,
             parsed.GetRequiredValue(files),
             parsed.GetValue(json) ? Form.Json : parsed.GetValue(csv) ? Form.Csv : parsed.GetValue(markdown) ? Form.Markdown : Form.Text,
             parsed.GetValue(ruler),
-            parsed.GetValue(metric)));
+            parsed.GetValue(metric))));
         return verb;
     }
 

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Sketch.Cli.Commands;
-using Sketch.Output.Folders;
 using Sketch.Panels;
 using Sketch.Stashes;
 using Sketch.Text;
@@ -41,6 +40,9 @@ internal sealed class StashOptions
             return [.. choices];
         },
     };
+
+    /// <summary>The options, which shells complete from the files on the line.</summary>
+    public StashOptions() => Papers.CompletionSources.Add(NamesInFiles.Choices);
 
     /// <summary>Lets files refer to files elsewhere.</summary>
     public Option<bool> Outside { get; } = CreateOutside();
@@ -84,7 +86,8 @@ internal sealed class StashOptions
     /// </summary>
     public static Stash? ReadStash(Session session, string file, bool mayLeaveFolder, out int status)
     {
-        var reading = InputFiles.Of(session, [file], s => Compiler.Compile(s, new FolderFiles(mayLeaveFolder)));
+        var reading = InputFiles.Of(
+            session, [file], [".stash"], s => Compiler.Compile(s, session.World(mayLeaveFolder)));
         status = reading.ExitStatus;
         foreach (var read in reading.Files)
         {

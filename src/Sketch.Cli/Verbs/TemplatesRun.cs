@@ -4,7 +4,6 @@ using System.Text.Json;
 using Sketch.Cli.Commands;
 using Sketch.Diagnostics;
 using Sketch.Output.Files;
-using Sketch.Output.Folders;
 using Sketch.Reports;
 using Sketch.Templates;
 
@@ -12,7 +11,7 @@ namespace Sketch.Cli.Verbs;
 
 /// <summary>One run of the verb templates.</summary>
 /// <param name="session">The run, which receives the messages.</param>
-/// <param name="target">A file with the extension .pdf, or a folder.</param>
+/// <param name="target">A file with the extension .pdf, a folder, or - for standard output.</param>
 /// <param name="forms">File name extensions, such as pdf.</param>
 /// <param name="options">How the templates are made.</param>
 internal sealed class TemplatesRun(Session session, string target, ImmutableArray<string> forms, TemplateOptions options)
@@ -26,7 +25,7 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
         var findings = new FindingBag();
         session.Cancellation.ThrowIfCancellationRequested();
         var templates = sound.Length == 0
-            ? null : CardTemplates.Make([.. sound.Select(f => f.Card!)], options, new FolderFiles(), findings);
+            ? null : CardTemplates.Make([.. sound.Select(f => f.Card!)], options, session.World(), findings);
         if (findings.HasErrors)
         {
             status = Math.Max(status, ExitStatus.Errors);
@@ -43,6 +42,11 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
                 + $"{(file.HasErrors ? "has errors, so it has no templates." : "there is no card in it, so there are no templates.")}");
         }
 
+        if (target == Session.Standard)
+        {
+            return templates is null ? status : Send(templates, sound, status);
+        }
+
         ImmutableArray<string> written = templates is null ? [] : Write(templates, sound, ref status);
         if (json)
         {
@@ -56,12 +60,25 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
         return status;
     }
 
+    private int Send(CardTemplates templates, ImmutableArray<Compilation> cards, int status)
+    {
+        if (PictureFile.SendPages(templates.Pages, $"Templates for {TitleOf(cards)}", session) is not { } failure)
+        {
+            return status;
+        }
+
+        session.Report(failure.Problem);
+        return ExitStatus.Usage;
+    }
+
+    private static string TitleOf(ImmutableArray<Compilation> cards) => string.Join(", ", cards.Select(c => c.Card!.Title).Distinct());
+
     private ImmutableArray<string> Write(CardTemplates templates, ImmutableArray<Compilation> cards, ref int status)
     {
         var isFile = target.EndsWith(".pdf", StringComparison.OrdinalIgnoreCase);
         var stem = isFile ? target[..^4]
-            : Path.Combine(target, cards.Length == 1 ? $"{Path.GetFileNameWithoutExtension(cards[0].Source.Path)}-templates" : "templates");
-        var title = string.Join(", ", cards.Select(c => c.Card!.Title).Distinct());
+            : Path.Combine(target, cards.Length == 1 ? $"{InputFiles.StemOf(cards[0].Source.Path)}-templates" : "templates");
+        var title = TitleOf(cards);
         var written = ImmutableArray.CreateBuilder<string>();
         Failure? failure = null;
         try

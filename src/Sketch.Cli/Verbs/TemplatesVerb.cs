@@ -19,12 +19,10 @@ internal static class TemplatesVerb
     public static Command Create(Session session)
     {
         var files = Options.Files();
-        var target = new Option<string>("--out")
-        {
-            Description = "The PDF to make, or a folder for FILE-templates.pdf; folders are created if needed.",
-            HelpName = "FILE.pdf|DIR",
-            Required = true,
-        };
+        var target = Options.Out(
+            "The PDF to make, or a folder for FILE-templates.pdf; folders are created if needed. Write - to send the PDF to standard output.",
+            "FILE.pdf|DIR", takesStandard: true);
+        var watch = Watching.Option();
         var machine = new Option<bool>("--machine")
         {
             Description = "Make files for a cutting machine instead: the pieces of each paper on sheets, without words.",
@@ -35,6 +33,7 @@ internal static class TemplatesVerb
                 + "[default: letter; 12x12]",
             HelpName = "letter|a4|SIZE",
         };
+        page.CompletionSources.Add(PageFormat.All.Select(f => f.Name).ToArray());
         var copies = new Option<int?>("--copies")
         {
             Description = "With --machine: how many of each card. [default: 1]",
@@ -72,11 +71,17 @@ internal static class TemplatesVerb
             "sketch templates fair-winds.card --out fair-winds.pdf --measured \"3 15/16 in\"",
             "sketch templates fair-winds.card --out machine --machine --page 12x24 --copies 10")
         {
-            files, target, page, forms, scale, measured, mirror, shapes, hollow, glue, machine, copies, gap, json,
+            files, target, page, forms, scale, measured, mirror, shapes, hollow, glue, machine, copies, gap, watch, json,
         };
         verb.Validators.Add(result =>
         {
             var forMachine = result.GetValue(machine);
+            if (result.GetValue(target) == Session.Standard
+                && (forMachine || result.GetValue(json) || result.GetValue(forms) is { Length: > 0 } and not ["pdf"]))
+            {
+                result.AddError("--out -: standard output takes one PDF: leave out --machine, --as and --json, or name a folder.");
+            }
+
             if (!forMachine && result.GetValue(target) is { } written && !Directory.Exists(written)
                 && PictureFile.Forms.Except(["pdf"]).Contains(
                     Path.GetExtension(written).TrimStart('.'), StringComparer.OrdinalIgnoreCase))
@@ -122,7 +127,10 @@ internal static class TemplatesVerb
                 result.AddError("--glue sets the margin that --hollow leaves; write both.");
             }
         });
-        verb.SetAction(parsed =>
+        verb.SetAction(parsed => Watching.Run(session, parsed.GetValue(watch), parsed.GetRequiredValue(files), () => Run(parsed)));
+        return verb;
+
+        int Run(ParseResult parsed)
         {
             var (names, chosen, margin) = (parsed.GetRequiredValue(files), parsed.GetValue(forms),
                 parsed.GetValue(hollow) ? parsed.GetValue(glue) ?? GlueMargin.Usual : null);
@@ -150,8 +158,7 @@ internal static class TemplatesVerb
                         margin,
                         parsed.GetValue(shapes)))
                     .Run(names, parsed.GetValue(json));
-        });
-        return verb;
+        }
     }
 
     private static int? Copies(ArgumentResult result)

@@ -23,8 +23,8 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
     /// <summary>Draws the sheets and returns the exit status.</summary>
     public int Run(string name, bool mayLeaveFolder, RoleFilling filling, VariantWish wish, bool json)
     {
-        var files = new FolderFiles(mayLeaveFolder);
-        var reading = InputFiles.Of(session, [name], s => Compiler.Compile(s, files, filling));
+        var files = session.World(mayLeaveFolder);
+        var reading = InputFiles.Of(session, [name], InputFiles.Cards, s => Compiler.Compile(s, files, filling));
         if (reading.Files is not [{ } file])
         {
             return reading.ExitStatus;
@@ -66,7 +66,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
             session.Print(sheet);
         }
 
-        if (!variants.Best.IsEmpty)
+        if (!variants.Best.IsEmpty && !session.IsQuiet)
         {
             session.Report($"{Counted.Of(variants.Best.Length, "variant")} of {variants.Found} good ones among {variants.Tried} tried.");
             foreach (var note in variants.Notes)
@@ -117,7 +117,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         {
             foreach (var form in forms)
             {
-                var path = Path.Combine(folder, $"{Path.GetFileNameWithoutExtension(source)}-variants.{form}");
+                var path = Path.Combine(folder, $"{InputFiles.StemOf(source)}-variants.{form}");
                 using var progress = new Progress(session, path, form == "html" ? variants.Best.Length : sheet.Rows);
                 PictureFile.Write(path, output => Write(output, form, sheet, progress.Report));
                 written.Add(path);

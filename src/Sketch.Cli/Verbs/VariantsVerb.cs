@@ -16,19 +16,15 @@ internal static class VariantsVerb
     /// <summary>The verb.</summary>
     public static Command Create(Session session)
     {
-        var file = new Argument<string>("FILE") { Description = "A card file." };
+        var file = new Argument<string>("FILE") { Description = "A card file, or - for standard input." };
         var stash = new StashOptions();
         stash.Stash.Required = true;
-        var folder = new Option<string>(
-            "--out")
-        {
-            Description = "The folder for FILE-variants.svg and similar files; created if needed.",
-            HelpName = "DIR",
-            Required = true
-        };
+        var folder = Options.Out("The folder for FILE-variants.svg and similar files; created if needed.");
         var roles = Names("--roles", "ROLE,…", "The roles to vary. [default: all that are cut from paper]");
         var papers = Names("--papers", "PAPER,…", "The papers to try for every role, or sides of them such as "
             + "gulls/back. [default: the whole stash, where patterned stays patterned, plain stays plain and foil stays foil]");
+        roles.CompletionSources.Add(context => NamesInFiles.InList(context, _ => NamesInFiles.Roles(context)));
+        papers.CompletionSources.Add(context => NamesInFiles.InList(context, _ => NamesInFiles.Papers(context)));
         var limit = Options.Number(
             "--limit", "The maximum number of variants.", "N", UsualLimit, n => n is >= 1 and <= 1000, "a whole number from 1 to 1000");
         var forms = Options.Choice("--as", "Kinds of files, separated by commas. [default: svg,html]", "svg,png,pdf,html", Forms);

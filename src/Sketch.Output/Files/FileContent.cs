@@ -30,8 +30,15 @@ public static class FileContent
             return new Failure(OrdinaryFile.Problem);
         }
 
-        // The length is not read first: a file may grow meanwhile.
         using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        return ReadUpTo(file, limit);
+    }
+
+    /// <summary>A stream's bytes up to its end, or a problem if they are too many.</summary>
+    /// <exception cref="IOException">The operating system refuses to read on.</exception>
+    public static Result<byte[]> ReadUpTo(Stream file, int limit)
+    {
+        // The length is not read first: a file may grow meanwhile.
         using var content = new MemoryStream();
         var part = new byte[81920];
         for (var count = file.Read(part); count > 0; count = file.Read(part))

@@ -19,19 +19,27 @@ namespace Sketch.Output.Folders;
 /// </summary>
 /// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
 /// <param name="fonts">The fonts; null for the tool's own font and the installed ones.</param>
-public sealed class FolderFiles(bool mayLeaveFolder = false, FontLibrary? fonts = null) : IWorld
+/// <param name="asked">Is told the path of each file that another file names, before it is read, whether it exists or not.</param>
+public sealed class FolderFiles(bool mayLeaveFolder = false, FontLibrary? fonts = null, Action<string>? asked = null) : IWorld
 {
     private const int MostNames = 10_000;
 
     private readonly FontLibrary _fonts = fonts ?? new();
 
     /// <summary>Reads a file named on the command line, from any folder.</summary>
-    public static FileReading ReadFile(string path)
+    public static FileReading ReadFile(string path) => Reading(path, limit => FileContent.ReadUpTo(path, limit));
+
+    /// <summary>Reads a stream, such as standard input, as if it were a file of the current folder.</summary>
+    /// <param name="name">What the file is called.</param>
+    /// <param name="content">The stream, which is read to its end.</param>
+    public static FileReading ReadStream(string name, Stream content) => Reading(name, limit => FileContent.ReadUpTo(content, limit));
+
+    private static FileReading Reading(string path, Func<int, Result<byte[]>> content)
     {
         Result<string> read;
         try
         {
-            read = FileContent.ReadUpTo(path, TextContent.Limit).Then(content => TextContent.Decode(content));
+            read = content(TextContent.Limit).Then(bytes => TextContent.Decode(bytes));
         }
         catch (Exception exception) when (FileTrouble.Is(exception))
         {
@@ -100,6 +108,7 @@ public sealed class FolderFiles(bool mayLeaveFolder = false, FontLibrary? fonts 
                     $"it lies outside the folder of \"{Path.GetFileName(namedIn)}\"; put it into that folder or one in it.");
             }
 
+            asked?.Invoke(found);
             return Result.Of(found);
         }
         catch (Exception exception) when (FileTrouble.Is(exception))

@@ -12,11 +12,14 @@ public static class FindingsText
     private const int LeadBeforeFinding = 30;
 
     /// <summary>Writes all findings.</summary>
-    public static void Write(TextWriter output, ImmutableArray<Finding> findings)
+    /// <param name="output">Where to.</param>
+    /// <param name="findings">The findings, in the order in which they are written.</param>
+    /// <param name="inColour">Whether places and severities are marked with the colours of a terminal (ECMA-48, 8.3.117).</param>
+    public static void Write(TextWriter output, ImmutableArray<Finding> findings, bool inColour = false)
     {
         foreach (var finding in findings)
         {
-            Write(output, finding);
+            Write(output, finding, inColour);
         }
     }
 
@@ -36,19 +39,27 @@ public static class FindingsText
         _ => "note",
     };
 
-    private static void Write(TextWriter output, Finding finding)
+    private static void Write(TextWriter output, Finding finding, bool inColour)
     {
         var (source, start) = (finding.Location.Source, finding.Location.Start);
-        output.Write($"{Printable.Line(source.Path)}:{start.Line}:{start.Column}: {NameOf(finding.Severity)} {finding.Code}: "
-            + $"{Printable.Line(finding.Message)}\n");
-        WriteExcerpt(output, finding);
+        var (bold, colour, plain) = inColour ? ("\u001b[1m", ColourOf(finding.Severity), "\u001b[0m") : ("", "", "");
+        output.Write($"{bold}{Printable.Line(source.Path)}:{start.Line}:{start.Column}:{plain} "
+            + $"{colour}{NameOf(finding.Severity)} {finding.Code}:{plain} {Printable.Line(finding.Message)}\n");
+        WriteExcerpt(output, finding, colour, plain);
         if (finding.Hint.Length > 0)
         {
             output.Write($"  hint: {Printable.Line(finding.Hint)}\n");
         }
     }
 
-    private static void WriteExcerpt(TextWriter output, Finding finding)
+    private static string ColourOf(Severity severity) => severity switch
+    {
+        Severity.Error => "\u001b[1;31m",
+        Severity.Warning => "\u001b[1;33m",
+        _ => "\u001b[1;36m",
+    };
+
+    private static void WriteExcerpt(TextWriter output, Finding finding, string colour, string plain)
     {
         var start = finding.Location.Start;
         var line = finding.Location.Source.Line(start.Line - 1);
@@ -66,7 +77,7 @@ public static class FindingsText
         var lead = LettersIn(line[from..column]) + before.Length;
         var carets = Math.Max(1, LettersIn(line[column..Math.Min(to, column + marked)]));
         output.Write($"{number} | {before}{Printable.Line(line[from..to])}{after}\n");
-        output.Write($"      | {new string(' ', lead)}{new string('^', carets)}\n");
+        output.Write($"      | {new string(' ', lead)}{colour}{new string('^', carets)}{plain}\n");
     }
 
     /// <summary>Letters as displayed: a combining accent takes no room of its own.</summary>

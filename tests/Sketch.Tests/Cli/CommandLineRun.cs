@@ -1,5 +1,7 @@
+using System.Text;
 using System.Text.Json;
 using Sketch.Cli;
+using Sketch.Cli.Commands;
 
 namespace Sketch.Tests.Cli;
 
@@ -13,6 +15,18 @@ public sealed class CommandLineRun : IDisposable
     public string Output { get; private set; } = "";
 
     public string Error { get; private set; } = "";
+
+    /// <summary>What standard input holds.</summary>
+    public string Input { get; set; } = "";
+
+    /// <summary>What was written to standard output as bytes.</summary>
+    public byte[] Bytes { get; private set; } = [];
+
+    /// <summary>Whether a person sees the output and the messages.</summary>
+    public bool IsTerminal { get; set; }
+
+    /// <summary>The variables of the environment.</summary>
+    public Dictionary<string, string> Variables { get; } = [];
 
     public JsonElement Json => JsonDocument.Parse(Output).RootElement;
 
@@ -35,8 +49,16 @@ public sealed class CommandLineRun : IDisposable
     {
         using var output = new StringWriter();
         using var error = new StringWriter();
-        var status = Program.Run(args, output, error, Clock, cancellation);
-        (Output, Error) = (output.ToString(), error.ToString());
+        using var bytes = new MemoryStream();
+        var status = Program.Run(args, new Session(output, error, cancellation)
+        {
+            Clock = Clock,
+            OpenInput = () => new MemoryStream(Encoding.UTF8.GetBytes(Input)),
+            Bytes = bytes,
+            IsTerminal = _ => IsTerminal,
+            Variable = Variables.GetValueOrDefault,
+        });
+        (Output, Error, Bytes) = (output.ToString(), error.ToString(), bytes.ToArray());
         return status;
     }
 

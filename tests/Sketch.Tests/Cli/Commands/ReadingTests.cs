@@ -18,7 +18,29 @@ public sealed class ReadingTests : IDisposable
     }
 
     [Fact]
-    public void A_folder_is_no_file() => Assert.Equal(2, _line.Run("check", _line.Folder));
+    public void A_folder_stands_for_its_files_in_the_order_of_their_names()
+    {
+        string[] files = [_line.Broken("a.stash"), _line.Broken("b.card"), _line.Broken("c.batch")];
+        _line.Broken("photo.png");
+        _line.Run("check", "--json", _line.Folder);
+        Assert.Equal(files, FilesInJson());
+    }
+
+    [Fact]
+    public void A_folder_stands_only_for_the_files_that_a_verb_reads()
+    {
+        var card = _line.Broken("b.card");
+        _line.Broken("a.stash");
+        _line.Run("sizes", "--json", _line.Folder);
+        Assert.Equal([card], FilesInJson());
+    }
+
+    [Fact]
+    public void A_folder_without_such_files_is_wrong_usage()
+    {
+        Assert.Equal(2, _line.Run("check", _line.Folder));
+        Assert.Contains("no file in", _line.Error);
+    }
 
     [Fact]
     public void A_binary_file_is_read_and_holds_an_error() => Assert.Equal(1, _line.Run("check", _line.Broken("photo.card")));
