@@ -1,6 +1,6 @@
 namespace Sketch.Cli.Commands;
 
-/// <summary>Files and folders that a run has asked for, each as it was when it was first asked for, to notice that one has changed.</summary>
+/// <summary>Files and folders that a run has asked for, each as it was then, to notice that one has changed.</summary>
 internal sealed class FilesRead
 {
     private readonly Dictionary<string, (Func<string, string> Look, string Seen)> _files = new(StringComparer.Ordinal);

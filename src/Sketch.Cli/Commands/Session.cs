@@ -26,7 +26,7 @@ internal sealed record Session(TextWriter Output, TextWriter Error, Cancellation
     /// <summary>Opens standard input.</summary>
     public Func<Stream> OpenInput { get; init; } = () => Stream.Null;
 
-    /// <summary>The requested output of the verb as bytes, for pictures; what was written to <see cref="Output"/> is flushed first.</summary>
+    /// <summary>The same as <see cref="Output"/>, for pictures, which are no text; flush that first.</summary>
     public Stream Bytes { get; init; } = Stream.Null;
 
     /// <summary>Whether a person sees what is written to one of the two outputs.</summary>

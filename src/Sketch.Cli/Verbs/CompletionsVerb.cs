@@ -22,8 +22,11 @@ internal static class CompletionsVerb
         shell.AcceptOnlyFromAmong(Shells);
         var verb = new VerbCommand(
             "completions",
-            "Prints a script that lets a shell complete verbs, options, and the names of roles and papers. Its first lines say where it goes.",
-            "sketch completions bash", "source <(sketch completions bash)", "sketch completions fish > ~/.config/fish/completions/sketch.fish")
+            "Prints a script that lets a shell complete verbs, options, and the names of roles and papers. Its first lines say "
+                + "where it goes.",
+            "sketch completions bash",
+            "source <(sketch completions bash)",
+            "sketch completions fish > ~/.config/fish/completions/sketch.fish")
         {
             shell,
         };

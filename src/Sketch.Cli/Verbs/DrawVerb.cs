@@ -14,7 +14,8 @@ internal static class DrawVerb
     {
         var files = Options.Files();
         var folder = Options.Out(
-            "The folder for the pictures, which are named FILE-FACE.svg; created if needed. Write - to send one picture to standard output.",
+            "The folder for the pictures, which are named FILE-FACE.svg; created if needed. Write - to send one picture to "
+                + "standard output.",
             takesStandard: true);
         var forms = Options.Choice("--as", "Kinds of pictures, separated by commas. [default: svg]", "svg,png,pdf", PictureFile.Forms);
         var dpi = Options.Number(

@@ -15,7 +15,10 @@ internal static class HelpVerb
             "VERB")
         { Description = "The verb; leave it out for a list of all verbs.", HelpName = "VERB", Arity = ArgumentArity.ZeroOrOne };
         var manual = new Option<bool>("--man") { Description = "Print the manual page of all verbs, for the program man." };
-        var verb = new VerbCommand("help", "Prints the help of a verb.", "sketch help draw", "sketch help --man | man -l -") { about, manual };
+        var verb = new VerbCommand("help", "Prints the help of a verb.", "sketch help draw", "sketch help --man | man -l -")
+        {
+            about, manual,
+        };
         about.CompletionSources.Add(_ => root.Subcommands.Select(c => c.Name));
         verb.SetAction(parsed =>
         {

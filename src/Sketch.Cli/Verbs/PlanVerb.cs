@@ -24,8 +24,8 @@ internal static class PlanVerb
     {
         var file = new Argument<string[]>("BATCH")
         {
-            Description = "A batch file, or - for standard input. Several, or those of a folder, are planned together, so that their paper is "
-                + "bought and cut at once.",
+            Description = "A batch file, or - for standard input. Several, or those of a folder, are planned together, so that their paper "
+                + "is bought and cut at once.",
             Arity = ArgumentArity.OneOrMore,
         };
         var seconds = Options.Number(

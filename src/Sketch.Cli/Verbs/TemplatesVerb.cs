@@ -20,7 +20,8 @@ internal static class TemplatesVerb
     {
         var files = Options.Files();
         var target = Options.Out(
-            "The PDF to make, or a folder for FILE-templates.pdf; folders are created if needed. Write - to send the PDF to standard output.",
+            "The PDF to make, or a folder for FILE-templates.pdf; folders are created if needed. Write - to send the PDF to "
+                + "standard output.",
             "FILE.pdf|DIR", takesStandard: true);
         var watch = Watching.Option();
         var machine = new Option<bool>("--machine")

@@ -62,5 +62,13 @@ public sealed class CommandLineRun : IDisposable
         return status;
     }
 
+    /// <summary>The verbs that the help lists.</summary>
+    public IReadOnlyList<string> Verbs()
+    {
+        Run("--help");
+        return [.. Output[Output.IndexOf("Commands:\n", StringComparison.Ordinal)..].Split('\n').Skip(1)
+            .Select(line => line.Trim().Split(' ')[0]).Where(verb => verb.Length > 0)];
+    }
+
     public void Dispose() => Directory.Delete(Folder, recursive: true);
 }

@@ -111,7 +111,8 @@ internal sealed partial class ThirdPartyNotices
     {
         Heading("The text editor of the page (npm packages)");
         var bundle = File.ReadAllText(Bundle);
-        var notices = bundle[(bundle.LastIndexOf("/*!\n", StringComparison.Ordinal) + 4)..bundle.LastIndexOf("*/", StringComparison.Ordinal)];
+        var start = bundle.LastIndexOf("/*!\n", StringComparison.Ordinal) + "/*!\n".Length;
+        var notices = bundle[start..bundle.LastIndexOf("*/", StringComparison.Ordinal)];
         foreach (var part in notices.Split("\n\n----\n\n"))
         {
             var (name, text) = (part[..part.IndexOf('\n')], part[part.IndexOf('\n')..]);

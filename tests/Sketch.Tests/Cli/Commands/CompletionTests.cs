@@ -13,7 +13,8 @@ public sealed class CompletionTests : IDisposable
 
     public CompletionTests()
     {
-        _card = _line.File("lamp.card", "card \"Lamp\"\nbase A2, of white\nrole sky: blue\nrole deep: navy\nfront\n  panel 2 x 3, of sky\n");
+        _card = _line.File(
+            "lamp.card", "card \"Lamp\"\nbase A2, of white\nrole sky: blue\nrole deep: navy\nfront\n  panel 2 x 3, of sky\n");
         _stash = _line.File("museum.stash", "stash \"Museum\"\npaper gulls: 12 x 12, 3 sheets\npaper granite: 12 x 12, 3 sheets\n");
     }
 

@@ -15,9 +15,7 @@ public sealed class ManualPageTests : IDisposable
     public void Every_option_of_every_verb_is_in_it_with_the_words_of_its_help()
     {
         var page = Plain(_line.Output);
-        _line.Run("--help");
-        var verbs = Regex.Matches(_line.Output[_line.Output.IndexOf("Commands:", StringComparison.Ordinal)..], @"^  (\w+) ", RegexOptions.Multiline)
-            .Select(m => m.Groups[1].Value).ToList();
+        var verbs = _line.Verbs();
         Assert.NotEmpty(verbs);
         foreach (var verb in verbs)
         {
@@ -34,5 +32,6 @@ public sealed class ManualPageTests : IDisposable
         _line.Output.Split('\n').Where(l => l.StartsWith('.')),
         line => Assert.Contains(line.Split(' ')[0], (string[])[".TH", ".SH", ".B", ".I", ".br", ".PP", ".TP", ".RS", ".RE"]));
 
-    private static string Plain(string page) => Regex.Replace(page, @"\\f[BIR]", "").Replace("\\-", "-").Replace("\\e", "\\").Replace("...", "…");
+    private static string Plain(string page) =>
+        Regex.Replace(page, @"\\f[BIR]", "").Replace("\\-", "-").Replace("\\e", "\\").Replace("...", "…");
 }
