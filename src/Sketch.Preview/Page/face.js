@@ -31,19 +31,15 @@ export function makeHost() {
 
 export const unmark = (root) => root.querySelectorAll('.marked').forEach((frame) => frame.remove());
 
-/** @param picked Called with the line of a piece that is clicked. */
+/** @param picked Called with a piece that is picked in the list. */
 export function makeFace(picked) {
   const { host, root } = makeHost();
   const caption = element('figcaption');
   const list = element('ol');
   const listed = element('details', { className: 'pieces' }, element('summary', {}, 'Pieces, from the bottom up'), list);
-  const face = { root, caption, list, listed, figure: element('figure', {}, host, caption, listed), stamp: '', pieces: [], size: null };
+  const figure = element('figure', {}, host, caption, listed);
+  const face = { host, root, caption, list, listed, figure, stamp: '', pieces: [], size: null };
   listed.addEventListener('toggle', () => listPieces(face, picked));
-  host.addEventListener('click', (event) => {
-    const path = event.composedPath();
-    const piece = path.map((at) => at.id && face.pieces.find((p) => p.id === at.id)).find(Boolean);
-    if (piece?.line > 0) picked(piece.line);
-  });
   return face;
 }
 
@@ -51,7 +47,7 @@ export function makeFace(picked) {
 export function listPieces(face, picked) {
   if (!face.listed.open) return;
   face.list.replaceChildren(...face.pieces.map((p) => element('li', {},
-    p.line > 0 ? button(p.title, () => picked(p.line), { className: 'link' }) : p.title)));
+    p.line > 0 ? button(p.title, () => picked(p), { className: 'link' }) : p.title)));
 }
 
 /** Shows a drawing in place of the previous one; null leaves that unchanged. */

@@ -6,6 +6,7 @@ import { createEditor } from './editor.js';
 import { offer } from './elements.js';
 import { OpenFile } from './file.js';
 import { makeFindings } from './findings.js';
+import { Hand } from './hand.js';
 import { latest } from './latest.js';
 import { listen } from './news.js';
 import { makePapers, makeStash } from './papers.js';
@@ -38,10 +39,7 @@ const editor = createEditor(byId('editor'), {
   caretMoved: (line) => { editor.mark(0, 0); picture.mark(line); },
 });
 const { see, keep, isHandedOver } = makeSeeing({
-  sheet: () => ({
-    ...asked(), text: editor.text(), stamp: file.stamp, saved: !file.isChanged, stash: work.stash,
-    choices: [...work.choices].map(([role, paper]) => `${role}=${paper}`),
-  }),
+  sheet,
   wanted: () => ({ unfolded: picture.isUnfolded(), known: picture.known() }),
   shown: show,
   reportProblem,
@@ -51,10 +49,22 @@ const file = new OpenFile({
 });
 
 const asked = () => ({ file: file.name, window: thisWindow });
+function sheet() {
+  return {
+    ...asked(), text: editor.text(), stamp: file.stamp, saved: !file.isChanged, stash: work.stash,
+    choices: [...work.choices].map(([role, paper]) => `${role}=${paper}`),
+  };
+}
 const findings = makeFindings(byId('findings'), byId('summary'), { editor, see, fileName: () => file.name, goTo, openFile: open });
 const tabs = makeTabs(document.querySelector('[role=tablist]'), byId('panels'), () => refreshTab());
+const picked = (line) => { goTo(line); editor.mark(line, line); picture.mark(line); };
+const hand = new Hand({
+  sheet, picked, goTo, reportProblem,
+  textKept: (text) => file.replace(text),
+  marked: (line) => { editor.mark(line, line); picture.mark(0); },
+});
 const picture = makePicture(tabs.add('picture', 'Picture'), {
-  picked: (line) => { goTo(line); editor.mark(line, line); picture.mark(line); },
+  hand, picked,
   asked: () => see(),
 });
 const panels = {
@@ -91,6 +101,7 @@ function show(sight, text) {
   work.sight = sight;
   tabs.offer(tabsFor[sight.kind]);
   if (sight.kind === 'card') picture.show(sight.pictures, sight.title);
+  hand.shown();
   byId('printed').textContent = sight.title ?? file.name;
   findings.show(sight, text);
   document.title = `${file.isChanged ? '• ' : ''}${sight.title ?? file.name} – Sketch`;

@@ -3,10 +3,11 @@ import { element } from './elements.js';
 import { listPieces, makeFace, makeHost, markPieces, redraw, reportSize, unmark } from './face.js';
 
 /**
- * @param picked Called with the line of a piece that is picked.
+ * @param hand What changes pieces by hand.
+ * @param picked Called with the line of a piece that is picked and cannot be changed.
  * @param asked Called when other pictures are needed.
  */
-export function makePicture(panel, { picked, asked }) {
+export function makePicture(panel, { hand, picked, asked }) {
   const empty = element('p', { className: 'empty', hidden: true },
     'No picture yet. It appears once the text has a card line, a base and a piece on the front.');
   const stale = element('p', { className: 'before', hidden: true }, 'Before the error');
@@ -16,28 +17,30 @@ export function makePicture(panel, { picked, asked }) {
   const choices = element('div', { className: 'choices' },
     ...sizeChoice(faces),
     element('label', { className: 'check' }, unfolded, ' Unfolded, with the score line'));
-  panel.append(choices, empty, stale, faces);
+  panel.append(choices, ...hand.parts, empty, stale, faces, hand.form);
   measureAbove(faces, panel, choices);
 
   const shown = new Map();
   let marked = 0;
 
   function remove(name) {
+    shown.get(name).hand.remove();
     shown.get(name).figure.remove();
     shown.delete(name);
   }
 
   /** Puts a picture in its place in the row. */
   function place(picture, at, svg, title) {
-    if (!shown.has(picture.name)) shown.set(picture.name, makeFace(picked));
+    if (!shown.has(picture.name)) shown.set(picture.name, faceWithHand(hand, picked));
     const face = shown.get(picture.name);
     if (faces.children[at] !== face.figure) faces.insertBefore(face.figure, faces.children[at] ?? null);
     redraw(face, svg, picture.title);
     Object.assign(face, { stamp: picture.stamp, pieces: picture.pieces, size: picture });
     face.caption.textContent = picture.title;
     face.caption.dataset.card = title;
-    listPieces(face, picked);
+    listPieces(face, face.picked);
     reportSize(face.figure, picture);
+    face.hand.resized(picture, picture.title);
     markPieces(face, marked);
   }
 
@@ -60,7 +63,7 @@ export function makePicture(panel, { picked, asked }) {
     clear() {
       stale.hidden = true;
       marked = 0;
-      shown.clear();
+      [...shown.keys()].forEach(remove);
       faces.replaceChildren();
       faces.scrollTo(0, 0);
     },
@@ -83,6 +86,18 @@ export function makePicture(panel, { picked, asked }) {
       refresh();
     },
   };
+}
+
+/** A picture whose pieces can be changed by hand; other things, such as the base, are only picked. */
+function faceWithHand(hand, picked) {
+  const chosen = (piece) => {
+    if (piece.path) hand.choose(face.hand, piece.path).then(() => face.hand.stage.focus());
+    else picked(piece.line);
+  };
+  const face = makeFace(chosen);
+  face.picked = chosen;
+  face.hand = hand.attach(face);
+  return face;
 }
 
 /** What to draw of a picture, or null where it is shown already. */

@@ -40,6 +40,7 @@ internal static class PageFiles
         <meta name="style-nonce" content="{context.Items[Gate.Nonce]}">
         <link rel="icon" href="data:,">
         <link rel="stylesheet" href="page.css">
+        <link rel="stylesheet" href="hand.css">
         <script type="module" src="page.js"></script>
 
         """;

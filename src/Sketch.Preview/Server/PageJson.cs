@@ -32,6 +32,8 @@ internal sealed record Done;
 /// <summary>All that the page sends and gets.</summary>
 [JsonSourceGenerationOptions(JsonSerializerDefaults.Web, GenerationMode = JsonSourceGenerationMode.Metadata)]
 [JsonSerializable(typeof(SeeRequest))]
+[JsonSerializable(typeof(HoldRequest))]
+[JsonSerializable(typeof(HandRequest))]
 [JsonSerializable(typeof(SaveRequest))]
 [JsonSerializable(typeof(BeginRequest))]
 [JsonSerializable(typeof(ForgetRequest))]
@@ -50,6 +52,8 @@ internal sealed record Done;
 [JsonSerializable(typeof(WordsView))]
 [JsonSerializable(typeof(LetteringView))]
 [JsonSerializable(typeof(TextView))]
+[JsonSerializable(typeof(HoldView))]
+[JsonSerializable(typeof(HandView))]
 [JsonSerializable(typeof(StashView))]
 [JsonSerializable(typeof(VariantsView))]
 [JsonSerializable(typeof(OrderList))]

@@ -121,6 +121,7 @@ public sealed class PageServer : IAsyncDisposable
         new FileRoutes(room).Map(app);
         new ChangeRoutes(room).Map(app);
         new ViewRoutes(room).Map(app);
+        new HandRoutes(room).Map(app);
         new PaperRoutes(room).Map(app);
         new PrintRoutes(room).Map(app);
         new PlanRoutes(room).Map(app);

@@ -1,3 +1,7 @@
+using Sketch.Preview.Folder;
+using Sketch.Preview.Sessions;
+using Sketch.Stashes;
+
 namespace Sketch.Preview.Server;
 
 /// <summary>A text of a window, with what the page wants to see of it.</summary>
@@ -19,7 +23,12 @@ internal sealed record SeeRequest(
     string Stash = "",
     IReadOnlyList<string>? Choices = null,
     bool Unfolded = false,
-    IReadOnlyList<string>? Known = null);
+    IReadOnlyList<string>? Known = null)
+{
+    /// <summary>The text with its papers; choices that cannot be read are left out.</summary>
+    public OpenText ToText() => new(File, TextForm.Plain(Text), Stamp, Stash.Length > 0 ? Stash : null,
+        [.. (Choices ?? []).Select(t => PaperChoice.TryParse(t, out var choice) ? choice : null).OfType<PaperChoice>()]);
+}
 
 /// <summary>A text to save.</summary>
 /// <param name="File">The file's name.</param>

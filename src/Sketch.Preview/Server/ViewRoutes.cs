@@ -1,14 +1,11 @@
-using System.Collections.Immutable;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Lettering;
 using Sketch.Papers;
-using Sketch.Preview.Folder;
 using Sketch.Preview.Sessions;
 using Sketch.Preview.Views;
-using Sketch.Stashes;
 using Sketch.Syntax;
 
 namespace Sketch.Preview.Server;
@@ -72,10 +69,7 @@ internal sealed class ViewRoutes(PageServices room)
             return new Problem(StatusCodes.Status400BadRequest, "The request names no window. Reload the page.");
         }
 
-        var choices = (asked.Choices ?? []).Select(t => PaperChoice.TryParse(t, out var choice) ? choice : null).OfType<PaperChoice>()
-            .ToImmutableArray();
-        var sheet = new OpenText(
-            asked.File, TextForm.Plain(asked.Text), asked.Stamp, asked.Stash.Length > 0 ? asked.Stash : null, choices);
+        var sheet = asked.ToText();
         room.Windows.Put(asked.Window, sheet, asked.Saved);
         return TypedResults.Ok(answer(path, sheet));
     }

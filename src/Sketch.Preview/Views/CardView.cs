@@ -29,7 +29,11 @@ internal sealed record PictureView(
 /// <param name="Id">Its id in the picture.</param>
 /// <param name="Title">What it is, in words.</param>
 /// <param name="Line">Its line in the text; 0 for a piece from another file.</param>
-internal sealed record PieceView(string Id, string Title, int Line);
+/// <param name="Path">
+/// Its path, by which it can be changed by hand; null for what is no piece, such as the base, and where the base is unfolded.
+/// </param>
+internal sealed record PieceView(
+    string Id, string Title, int Line, [property: JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)] string? Path);
 
 /// <summary>A role of the card and its paper.</summary>
 /// <param name="Name">The role.</param>
@@ -57,7 +61,8 @@ internal static class CardView
                 size.Height.Millimetres,
                 stamp,
                 known.Contains(stamp) ? null : picture.Svg,
-                picture.Pieces.Select(p => new PieceView(p.Id, p.Title, p.Location.Source == source ? p.Location.Start.Line : 0)));
+                picture.Pieces.Select(p => new PieceView(p.Id, p.Title, p.Location.Source == source ? p.Location.Start.Line : 0,
+                    isUnfolded ? null : p.Path?.ToString())));
         }
     }
 

@@ -21,7 +21,7 @@ internal readonly record struct Rule<T>(T Clause, SourceText Source) where T : C
 internal sealed class PieceRules
 {
     /// <summary>The usual height of foam (common practice, no source).</summary>
-    private static readonly Length UsualFoam = Length.Millimetre(2);
+    public static readonly Length UsualFoam = Length.Millimetre(2);
 
     /// <summary>The usual distance between writing lines (common practice, no source).</summary>
     private static readonly Length UsualLinesApart = Length.Millimetre(8);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Sketch.Panels;
 using Sketch.Text;
 
 namespace Sketch.Drawing;
@@ -15,4 +16,8 @@ public sealed record CardPicture(string Svg, ImmutableArray<DrawnPiece> Pieces);
 /// <param name="Id">The id of its group in the SVG.</param>
 /// <param name="Title">What it is, as in the group's title.</param>
 /// <param name="Location">The source line; copies of one line share it.</param>
-public sealed record DrawnPiece(string Id, string Title, Location Location);
+public sealed record DrawnPiece(string Id, string Title, Location Location)
+{
+    /// <summary>The path of the piece; null for bases, envelopes and score lines.</summary>
+    public PiecePath? Path { get; init; }
+}

@@ -177,7 +177,7 @@ internal sealed class FaceDrawing(
         {
             var id = ids.Claim(piece.Path.ToString());
             var place = Affine.Shift(piece.Box.Left.Millimetres, piece.Box.Top.Millimetres).Then(piece.Turning);
-            var title = Reported(id, PieceTitle.Of(piece, card.Units), piece.Location);
+            var title = Reported(id, PieceTitle.Of(piece, card.Units), piece.Location, piece.Path);
             svg.Open("g").Attribute("id", id);
             if (times[design] == 1)
             {
@@ -220,9 +220,9 @@ internal sealed class FaceDrawing(
     }
 
     /// <summary>Records what a group shows and returns its title.</summary>
-    private string Reported(string id, string title, Location location)
+    private string Reported(string id, string title, Location location, PiecePath? path = null)
     {
-        drawn.Add(new(id, title, location));
+        drawn.Add(new(id, title, location) { Path = path });
         return title;
     }
 

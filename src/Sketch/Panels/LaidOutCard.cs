@@ -42,6 +42,12 @@ public sealed record LaidOutCard(
     /// <summary>The pieces on one face, in drawing order.</summary>
     public IEnumerable<Piece> On(FaceKind face) => Pieces.Where(p => p.Face == face);
 
+    /// <summary>The mats of a piece, innermost first.</summary>
+    public IEnumerable<Piece> MatsOf(Piece piece) => Pieces.Where(p => p.Kind == PieceKind.Mat && p.Path.Parent == piece.Path).Reverse();
+
+    /// <summary>The box of a piece with its mats, unturned.</summary>
+    public Rect WithMats(Piece piece) => MatsOf(piece).Select(m => m.Box).Aggregate(piece.Box, Rect.Cover);
+
     /// <summary>A face, or null if the file does not mention it.</summary>
     public Face? Find(FaceKind face) => Faces.FirstOrDefault(f => f.Kind == face);
 

@@ -14,8 +14,11 @@ public static class WrittenLength
     /// <returns>The length, never negative; a problem says, in sentences, what is wrong and what to write.</returns>
     public static Result<Length> Read(string written, string instead) => Read(written, instead, Unit.Inch);
 
-    /// <summary>Reads a length that is in <paramref name="units"/> unless another unit is given.</summary>
-    internal static Result<Length> Read(string written, string instead, Unit units)
+    /// <summary>The same, in <paramref name="units"/> unless another unit is given.</summary>
+    /// <param name="written">The text as written.</param>
+    /// <param name="instead">How to write it, for the end of the problem.</param>
+    /// <param name="units">The unit of a bare number.</param>
+    public static Result<Length> Read(string written, string instead, Unit units)
     {
         var text = written.Trim();
         var end = 0;

@@ -22,6 +22,13 @@ public readonly record struct Rect(Length Left, Length Top, Length Width, Length
     /// <summary>Its size.</summary>
     public Size Size => new(Width, Height);
 
+    /// <summary>The smallest rectangle that holds two others.</summary>
+    public static Rect Cover(Rect a, Rect b)
+    {
+        var (left, top) = (Length.Min(a.Left, b.Left), Length.Min(a.Top, b.Top));
+        return new(left, top, Length.Max(a.Right, b.Right) - left, Length.Max(a.Bottom, b.Bottom) - top);
+    }
+
     /// <summary>The rectangle grown (or, with negative amounts, shrunk) on each side.</summary>
     public Rect Grow(Insets by) => new(Left - by.Left, Top - by.Top, Width + by.Left + by.Right, Height + by.Top + by.Bottom);
 }
