@@ -16,14 +16,14 @@ export class Dragging {
 
   /**
    * @param face The picture: `stage`, `root`, `overlay`, and `groupsOf(hold)`, the groups of a piece and of all that goes with it.
-   * @param page What it needs of the page: `held` returns the chosen piece or null, `done` is called with a wish, `refused` with why
-   * something cannot be done.
+   * @param page What it needs of the page: `held` returns the chosen piece, or null until the program has answered; `ready` settles when it
+   * has; `done` is called with a wish, `refused` with why something cannot be done.
    */
   constructor(face, page) {
     this.#face = face;
     this.#page = page;
     face.stage.addEventListener('pointermove', (event) => this.#move(event));
-    face.stage.addEventListener('pointerup', (event) => this.#end(event));
+    face.stage.addEventListener('pointerup', (event) => this.#end(event, this.#drag));
     face.stage.addEventListener('pointercancel', () => this.cancel());
   }
 
@@ -136,9 +136,14 @@ export class Dragging {
     this.#drag.wish = { kind: 'turn', text: String(degrees) };
   }
 
-  #end(event) {
-    const drag = this.#drag;
+  async #end(event, drag) {
     if (!drag || event.pointerId !== drag.id) return;
+    if (!drag.hold) {
+      // A quick hand is there before the program has said what it holds.
+      await this.#page.ready();
+      if (this.#drag !== drag) return;
+      this.#move(event);
+    }
     this.#drag = null;
     const { wish, hold } = drag;
     if (!wish) return;

@@ -21,6 +21,7 @@ export class Hand {
   #pending = Promise.resolve();
   #way = null;
   #isDoing = false;
+  #looking = null;
 
   /**
    * @param page What it needs of the page:
@@ -93,6 +94,7 @@ export class Hand {
     };
     face.drag = new Dragging(face, {
       held: () => (this.#chosen?.face === face ? this.#chosen.hold : null),
+      ready: () => this.#looking,
       done: (wish) => this.#act(wish),
       refused: (refusal) => this.#refuse(refusal),
     });
@@ -106,7 +108,12 @@ export class Hand {
   }
 
   /** Asks what the program knows of the chosen piece. */
-  async #look() {
+  #look() {
+    this.#looking = this.#ask();
+    return this.#looking;
+  }
+
+  async #ask() {
     const mine = this.#chosen;
     if (!mine) return;
     try {

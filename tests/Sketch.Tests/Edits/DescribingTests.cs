@@ -1,6 +1,5 @@
 using Sketch.Edits;
 using Sketch.Tests.Layout;
-using Sketch.Units;
 using Xunit;
 
 namespace Sketch.Tests.Edits;

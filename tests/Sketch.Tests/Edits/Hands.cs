@@ -1,6 +1,5 @@
 using Sketch.Diagnostics;
 using Sketch.Edits;
-using Sketch.Panels;
 using Sketch.Tests.Layout;
 using Sketch.Text;
 

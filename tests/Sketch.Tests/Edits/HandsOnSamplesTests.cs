@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Edits;
 using Sketch.Kinds;
