@@ -15,8 +15,8 @@ public sealed record CardTemplates(
     ImmutableArray<DrawnPage> Pages, ImmutableArray<TemplateSheet> Sheets, ImmutableArray<TemplatePiece> Pieces)
 {
     /// <summary>
-    /// Makes the templates of cards: pages with all pieces, packed together, then for each face of each card a guide to where its pieces
-    /// go. The same cards give the same pages on every machine.
+    /// Makes the templates of cards: pages with all pieces, packed together, and for each face of each card a guide to where its pieces
+    /// go, on the same pages where there is room. The same cards give the same pages on every machine.
     /// </summary>
     /// <param name="cards">The cards, at least one.</param>
     /// <param name="options">Page, printer and extras.</param>
@@ -33,13 +33,11 @@ public sealed record CardTemplates(
         ReportBare(cards, findings);
         var title = string.Join(", ", cards.Select(c => c.Title).Distinct());
         var sheets = ImmutableArray.CreateBuilder<TemplateSheet>();
-        sheets.AddRange(new PieceSheets(page.Width, page.Height, lettering)
-            .Of(pieces, title, SafetyNotes.Of(title, options, lettering, page.Width), findings));
         var guide = new PlacementGuide(page.Width, page.Height, lettering);
-        foreach (var card in cards)
-        {
-            sheets.AddRange(guide.Of(card, options.Mirror, findings));
-        }
+        ImmutableArray<Guide> guides = [.. cards.SelectMany(c => guide.Of(c, options.Mirror, findings))];
+        sheets.AddRange(new FilledSheets(page.Width, page.Height, lettering).Of(
+            pieces, [.. guides.Where(g => g.Pages.IsEmpty)], title, SafetyNotes.Of(title, options, lettering, page.Width), findings));
+        sheets.AddRange(guides.SelectMany(g => g.Pages));
 
         return findings.HasErrors
             ? null

@@ -37,15 +37,20 @@ internal sealed class PageFill(double width, double height, double gap = PageFil
     /// <summary>Places every item in one of its arrangements; each has at least one that fits a page.</summary>
     /// <param name="items">The items with the possible arrangements of each.</param>
     /// <param name="taken">The height already used at the top of the first page.</param>
-    public ImmutableArray<ImmutableArray<PlacedBlock>> Fill(IReadOnlyList<ImmutableArray<TemplateBlock>> items, double taken)
+    /// <param name="last">Items that come after all others, in their order, where these leave room.</param>
+    public ImmutableArray<ImmutableArray<PlacedBlock>> Fill(
+        IReadOnlyList<ImmutableArray<TemplateBlock>> items, double taken, IReadOnlyList<ImmutableArray<TemplateBlock>>? last = null)
     {
-        var fitting = items.Select(ways => ways.Where(Fits).ToImmutableArray()).ToList();
-        return Orders.Select(o => Fill(fitting.OrderByDescending(ways => ways.Min(o)), taken))
+        var fitting = items.Select(FittingOf).ToList();
+        var fittingLast = (last ?? []).Select(FittingOf).ToList();
+        return Orders.Select(o => PagesOf([.. fitting.OrderByDescending(ways => ways.Min(o)), .. fittingLast], taken))
             .OrderBy(p => p.Count).ThenBy(p => p[^1].Blocks.Sum(b => b.Block.Area)).First()
             .Select(p => p.Blocks.ToImmutableArray()).ToImmutableArray();
     }
 
-    private List<Page> Fill(IEnumerable<ImmutableArray<TemplateBlock>> items, double taken)
+    private ImmutableArray<TemplateBlock> FittingOf(ImmutableArray<TemplateBlock> ways) => [.. ways.Where(Fits)];
+
+    private List<Page> PagesOf(IEnumerable<ImmutableArray<TemplateBlock>> items, double taken)
     {
         List<Page> pages = [new(new(0, taken, width + gap, height + gap), gap)];
         foreach (var ways in items)

@@ -9,7 +9,7 @@ using Sketch.Units;
 namespace Sketch.Templates;
 
 /// <summary>
-/// For each face a page that shows at full size where every piece goes, numbered in the order of assembly, with a list of the numbers.
+/// For each face a guide that shows at full size where every piece goes, numbered in the order of assembly, with a list of the numbers.
 /// </summary>
 internal sealed class PlacementGuide(double width, double height, TemplateLettering lettering)
 {
@@ -18,8 +18,10 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
     // Narrower lists break nearly every name.
     private const double NarrowestList = 45;
 
-    /// <summary>The pages of a card, face by face; a face that cannot even be tiled is reported and left out.</summary>
-    public IEnumerable<TemplateSheet> Of(LaidOutCard card, bool withMirror, FindingBag findings)
+    private static readonly double[] NarrowLists = [60, 90, 120];
+
+    /// <summary>The guides of a card, face by face; a face that cannot even be tiled is reported and left out.</summary>
+    public IEnumerable<Guide> Of(LaidOutCard card, bool withMirror, FindingBag findings)
     {
         var assembly = AssemblyOrder.Of(card);
         foreach (var face in card.Faces)
@@ -32,45 +34,69 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
 
             foreach (var isMirrored in withMirror ? new[] { false, true } : [false])
             {
-                foreach (var sheet in Of(card, face, steps, isMirrored, findings))
-                {
-                    yield return sheet;
-                }
+                yield return Of(card, face, steps, isMirrored, findings);
             }
         }
     }
 
-    private IEnumerable<TemplateSheet> Of(
-        LaidOutCard card, Face face, ImmutableArray<GuideStep> steps, bool isMirrored, FindingBag findings)
+    private Guide Of(LaidOutCard card, Face face, ImmutableArray<GuideStep> steps, bool isMirrored, FindingBag findings)
     {
         var title = $"{card.Title}, {face.Name.Replace('-', ' ')}: where each piece "
             + $"goes{(isMirrored ? ", mirrored to trace from the back" : "")}";
+        var drawing = new GuideFace(lettering, steps, EdgeOf(card, face), isMirrored);
+        var list = new GuideList(lettering, steps);
+        TemplateBlock[] pictures = [drawing.Draw(isTurned: false), drawing.Draw(isTurned: true)];
+        foreach (var picture in pictures)
+        {
+            if (Ways(title, picture, list) is { IsEmpty: false } ways)
+            {
+                return new(title, ways, []);
+            }
+        }
+
         var heading = lettering.Set([.. lettering.Wrap(title, width)]);
         var below = heading.Box.Height + Gap;
-        var room = height - below;
-        var drawing = new GuideFace(lettering, steps, EdgeOf(card, face), isMirrored);
-        var picture = drawing.Draw(isTurned: false);
-        if (!IsWithin(picture, room) && drawing.Draw(isTurned: true) is var turned && IsWithin(turned, room))
+        if (Array.Find(pictures, p => p.Width <= width && p.Height <= height - below) is { } whole)
         {
-            picture = turned;
+            return new(title, [], [new(title, [new(BlockOf(heading), 0, 0), new(whole, 0, below)]), .. ListPages(title, heading, list)]);
         }
 
-        if (!IsWithin(picture, room))
+        return new(title, [], Tiled(pictures, title, face, findings) is { } tiles ? [.. tiles, .. ListPages(title, heading, list)] : []);
+    }
+
+    // The list is beside the picture or beneath it, narrow or wide, so that the guide fits where pieces leave room.
+    private ImmutableArray<TemplateBlock> Ways(string title, TemplateBlock picture, GuideList list)
+    {
+        var beside = width - picture.Width - Gap;
+        double[] narrower = [.. NarrowLists.Where(w => w < beside).Append(beside).Where(w => w >= NarrowestList)];
+        double[] beneath = [.. NarrowLists.Append(picture.Width).Where(w => w >= Math.Max(picture.Width, NarrowestList) && w < width), width];
+        return
+        [
+            .. narrower.Select(w => With(title, picture, list, w, isBeside: true))
+                .Concat(beneath.Select(w => With(title, picture, list, w, isBeside: false))).OfType<TemplateBlock>()
+                .DistinctBy(b => (b.Width, b.Height)),
+        ];
+    }
+
+    private TemplateBlock? With(string title, TemplateBlock picture, GuideList list, double listWidth, bool isBeside)
+    {
+        var (left, top) = isBeside ? (picture.Width + Gap, 0.0) : (0.0, picture.Height + Gap);
+        if (picture.Width > width || list.Blocks(listWidth, height - top) is not [var steps])
         {
-            return Tiled([drawing.Draw(isTurned: false), drawing.Draw(isTurned: true)], title, face, findings) is { } pages
-                ? [.. pages, .. ListPages(title, heading, new(lettering, steps))] : [];
+            return null;
         }
 
-        PlacedBlock[] shown = [new(new(heading.Box.Width, heading.Box.Height, [], [heading]), 0, 0), new(picture, 0, below)];
-        var list = new GuideList(lettering, steps);
-        if (width - picture.Width - Gap is >= NarrowestList and var narrow && list.Blocks(narrow, room) is [var beside])
+        var across = Math.Max(picture.Width, left + steps.Width);
+        var heading = lettering.Set([.. lettering.Wrap(title, across)]);
+        var below = heading.Box.Height + Gap;
+        var down = below + Math.Max(picture.Height, top + steps.Height);
+        if (down > height || Math.Max(across, heading.Box.Width) > width)
         {
-            return [new(title, [.. shown, new(beside, picture.Width + Gap, below)])];
+            return null;
         }
 
-        return list.Blocks(width, room - picture.Height - Gap) is [var beneath]
-            ? [new(title, [.. shown, new(beneath, 0, below + picture.Height + Gap)])]
-            : [new(title, [.. shown]), .. ListPages(title, heading, list)];
+        var (face, words) = (picture.Shift(0, below), steps.Shift(left, top + below));
+        return new(Math.Max(across, heading.Box.Width), down, face.Lines, [heading, .. face.Texts, .. words.Texts]);
     }
 
     private IEnumerable<TemplateSheet>? Tiled(IEnumerable<TemplateBlock> ways, string title, Face face, FindingBag findings)
@@ -89,7 +115,7 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
         {
             var label = lettering.Set([.. lettering.Wrap($"{title}; {tile.Words}. {Tiles.HowToJoin}", width)]);
             return new TemplateSheet(
-                title, [new(tile.Block, 0, 0), new(new(label.Box.Width, label.Box.Height, [], [label]), 0, tile.Block.Height + Gap)]);
+                title, [new(tile.Block, 0, 0), new(BlockOf(label), 0, tile.Block.Height + Gap)]);
         });
     }
 
@@ -97,10 +123,10 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
     {
         var below = heading.Box.Height + Gap;
         return list.Blocks(width, height - below).Select(
-            b => new TemplateSheet(title, [new(new(heading.Box.Width, heading.Box.Height, [], [heading]), 0, 0), new(b, 0, below)]));
+            b => new TemplateSheet(title, [new(BlockOf(heading), 0, 0), new(b, 0, below)]));
     }
 
-    private bool IsWithin(TemplateBlock block, double room) => block.Width <= width && block.Height <= room;
+    private static TemplateBlock BlockOf(TemplateText text) => new(text.Box.Width, text.Box.Height, [], [text]);
 
     private static Outline EdgeOf(LaidOutCard card, Face face) => face.Kind == FaceKind.Front
         ? card.Base.Outline

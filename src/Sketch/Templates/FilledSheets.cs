@@ -3,8 +3,8 @@ using Sketch.Diagnostics;
 
 namespace Sketch.Templates;
 
-/// <summary>The pages with the pieces to cut.</summary>
-internal sealed class PieceSheets(double width, double height, TemplateLettering lettering)
+/// <summary>The pages with the pieces to cut and, where there is room, the placement guides.</summary>
+internal sealed class FilledSheets(double width, double height, TemplateLettering lettering)
 {
     private readonly PieceBlock _block = new(lettering);
     private readonly PieceLabel _label = new(lettering);
@@ -12,15 +12,20 @@ internal sealed class PieceSheets(double width, double height, TemplateLettering
 
     /// <summary>The pages; a piece that cannot even be tiled is reported and left out.</summary>
     /// <param name="pieces">The pieces.</param>
-    /// <param name="title">What they are for.</param>
+    /// <param name="guides">The guides, each smaller than a page; they keep their order.</param>
+    /// <param name="title">What the pieces are for.</param>
     /// <param name="notes">Placed at the top of the first page.</param>
     /// <param name="findings">Receives what is too large.</param>
-    public IEnumerable<TemplateSheet> Of(ImmutableArray<TemplatePiece> pieces, string title, TemplateBlock notes, FindingBag findings)
+    public IEnumerable<TemplateSheet> Of(
+        ImmutableArray<TemplatePiece> pieces, ImmutableArray<Guide> guides, string title, TemplateBlock notes, FindingBag findings)
     {
         var items = pieces.SelectMany(p => Items(p, findings)).ToList();
-        var pages = _fill.Fill(items, notes.Height + PageFill.Gap);
+        var pages = _fill.Fill(items, notes.Height + PageFill.Gap, [.. guides.Select(g => g.Ways)]);
+        var titles = guides.SelectMany(g => g.Ways.Select(w => (w, g.Title))).ToDictionary();
         return pages.Select((blocks, i) => new TemplateSheet(
-            $"Templates for {title}", i == 0 ? blocks.Insert(0, new(notes, 0, 0)) : blocks));
+            i > 0 && blocks.All(b => titles.ContainsKey(b.Block))
+                ? string.Join("; ", blocks.Select(b => titles[b.Block])) : $"Templates for {title}",
+            i == 0 ? blocks.Insert(0, new(notes, 0, 0)) : blocks));
     }
 
     private List<ImmutableArray<TemplateBlock>> Items(TemplatePiece piece, FindingBag findings)
