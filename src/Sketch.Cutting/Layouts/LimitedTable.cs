@@ -1,3 +1,4 @@
+using System.Numerics;
 using Sketch.Cutting.Model;
 
 namespace Sketch.Cutting.Layouts;
@@ -10,6 +11,7 @@ namespace Sketch.Cutting.Layouts;
 internal sealed class LimitedTable
 {
     private const long StepsOfJoin = 3;
+    private const int Bits = 64;
 
     private readonly CutPoints _across;
     private readonly CutPoints _down;
@@ -17,6 +19,7 @@ internal sealed class LimitedTable
     private readonly int[][] _restDown;
     private readonly int[] _atMost;
     private readonly (Kind Kind, int Worth, int Wanted)[] _kinds;
+    private readonly ushort[] _most;
     private readonly int[] _value;
     private readonly ushort[] _counts;
     private readonly ulong[] _holds;
@@ -27,6 +30,7 @@ internal sealed class LimitedTable
     {
         (_across, _down, _kinds) = (across, down, kinds);
         (_restAcross, _restDown, _atMost) = (across.Rests(), down.Rests(), new int[down.Count]);
+        _most = [.. kinds.Select(k => (ushort)Math.Min(k.Wanted, ushort.MaxValue))];
         _value = new int[across.Count * down.Count];
         _counts = new ushort[_value.Length * kinds.Length];
         _holds = new ulong[_value.Length];
@@ -150,7 +154,7 @@ internal sealed class LimitedTable
     }
 
     // With more than 64 kinds, one bit represents several: then it only shows that two layouts may hold the same kind.
-    private static ulong Bit(int kind) => 1UL << (kind & 63);
+    private static ulong Bit(int kind) => 1UL << (kind % Bits);
 
     private Span<ushort> Counts(int cell) => _counts.AsSpan(cell * _kinds.Length, _kinds.Length);
 
@@ -174,19 +178,22 @@ internal sealed class LimitedTable
         }
 
         var shared = _holds[first] & _holds[second];
+        var ones = Counts(first);
+        var others = Counts(second);
         if (shared != 0)
         {
             _counted += _kinds.Length;
-            var ones = Counts(first);
-            var others = Counts(second);
-            for (var kind = 0; kind < ones.Length; kind++)
+            for (; shared != 0; shared &= shared - 1)
             {
-                if ((shared & Bit(kind)) != 0 && ones[kind] + others[kind] - _kinds[kind].Wanted is > 0 and var surplus)
+                for (var kind = BitOperations.TrailingZeroCount(shared); kind < ones.Length; kind += Bits)
                 {
-                    total -= surplus * _kinds[kind].Worth;
-                    if (total <= _value[cell])
+                    if (ones[kind] + others[kind] - _kinds[kind].Wanted is > 0 and var surplus)
                     {
-                        return;
+                        total -= surplus * _kinds[kind].Worth;
+                        if (total <= _value[cell])
+                        {
+                            return;
+                        }
                     }
                 }
             }
@@ -195,13 +202,8 @@ internal sealed class LimitedTable
         _value[cell] = total;
         _made[cell] = (how, first, second);
         _holds[cell] = _holds[first] | _holds[second];
-        var (a, b) = (first * _kinds.Length, second * _kinds.Length);
-        var sum = Counts(cell);
-        _counted += sum.Length;
-        for (var kind = 0; kind < sum.Length; kind++)
-        {
-            sum[kind] = (ushort)Math.Min(_counts[a + kind] + _counts[b + kind], Math.Min(_kinds[kind].Wanted, ushort.MaxValue));
-        }
+        _counted += _kinds.Length;
+        Sums.SetCapped(Counts(cell), ones, others, _most);
     }
 
     private CutTree? Tree(int cell)

@@ -206,11 +206,13 @@ internal sealed class FirstFit(Reduced problem)
         private readonly bool _longestFirst;
         private readonly FreePart _whole;
         private readonly List<FreePart> _free;
+        private long _widest;
+        private long _highest;
 
         public PartBin(Stock stock, bool longestFirst)
         {
             (Stock, _longestFirst, _whole) = (stock, longestFirst, new(stock.Width, stock.Height));
-            _free = [_whole];
+            (_free, _widest, _highest) = ([_whole], stock.Width, stock.Height);
         }
 
         public Stock Stock { get; }
@@ -221,6 +223,12 @@ internal sealed class FirstFit(Reduced problem)
         public bool TryPut(Kind kind, Model.WorkBudget work)
         {
             work.Spend(2 * _free.Count + 4);
+            // Most stocks have no free part that is wide or high enough.
+            if (!kind.Fits(_widest, _highest))
+            {
+                return false;
+            }
+
             var (best, bestWay, shortest) = (-1, default((long Width, long Height)), long.MaxValue);
             foreach (var way in kind.Ways())
             {
@@ -242,6 +250,7 @@ internal sealed class FirstFit(Reduced problem)
             var part = _free[best];
             _free.RemoveAt(best);
             _free.AddRange(part.Divide(new(kind, bestWay.Width, bestWay.Height), _longestFirst));
+            (_widest, _highest) = _free.Count == 0 ? (0, 0) : (_free.Max(f => f.Width), _free.Max(f => f.Height));
             Pieces++;
             return true;
         }

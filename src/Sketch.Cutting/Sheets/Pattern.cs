@@ -29,5 +29,5 @@ internal sealed class Pattern
     public int[] Counts { get; }
 
     /// <summary>The same for every pattern of this stock that holds the same pieces.</summary>
-    public string Key => Stock.Index + ":" + string.Join(',', Counts);
+    public string Key => field ??= Stock.Index + ":" + string.Join(',', Counts);
 }
