@@ -91,7 +91,8 @@ internal sealed class Leftovers
         foreach (var used in _moreThanLeast.Select(more => least + more))
         {
             var strip = new Stock(_reduced.Stocks.Length, sheet.Width, (long)(used * sheet.Height), 1);
-            if (sheets == 0 || _incumbent.Best!.LeftOut > 0
+            // A stopped search would still make plain plans for the strip, which takes as long as all that is left to do.
+            if (sheets == 0 || _incumbent.Best!.LeftOut > 0 || _work.Cancellation.IsCancellationRequested
                 || (sheet.Height - strip.Height) * (double)sheet.Width <= largest + 0.05 * sheet.Width * sheet.Height)
             {
                 return null;
