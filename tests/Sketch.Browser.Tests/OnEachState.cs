@@ -8,7 +8,8 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
 {
     /// <summary>The names of the states.</summary>
     public static TheoryData<string> States() =>
-        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "Count", "findings", "question", "new file", "earlier versions"];
+        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "Count", "findings", "question", "new card", "new file",
+            "earlier versions"];
 
     /// <summary>Brings the page from the newly opened window into a state.</summary>
     protected async Task Show(string state)
@@ -45,6 +46,10 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
                 await TypeAt(1, " # mine");
                 Write("watch.card", Card + "# theirs\n");
                 await Expect(Page.Locator(".notice")).ToBeVisibleAsync();
+                break;
+            case "new card":
+                await Button("New card…").ClickAsync();
+                await Expect(Page.Locator(".start").First).ToBeVisibleAsync();
                 break;
             case "new file":
                 await Button("New file…").ClickAsync();

@@ -1,14 +1,19 @@
 // Questions that wait for an answer, and notices that do not.
 import { button, element } from './elements.js';
 
-/** Opens a dialog and returns what its buttons return; null when it is closed without an answer. */
-export function dialog(title, content, answers) {
+/**
+ * Opens a dialog and returns what its buttons return; null when it is closed without an answer.
+ *
+ * @param isWide Whether it shows pictures, and takes the room of the window.
+ */
+export function dialog(title, content, answers, { isWide = false } = {}) {
   const box = document.getElementById('ask');
+  box.classList.toggle('wide', isWide);
   box.replaceChildren(
     element('h2', { id: 'ask-title' }, title),
     element('form', { method: 'dialog' }, ...content,
       element('div', { className: 'answers' }, ...answers.map(([text, value], i) =>
-        element('button', { type: 'submit', value, className: i === 0 ? 'chief' : '', formNoValidate: !value }, text)))));
+        element('button', { type: 'submit', value, className: i === 0 && value ? 'chief' : '', formNoValidate: i > 0 }, text)))));
   box.returnValue = '';
   return new Promise((settled) => {
     box.onclose = () => settled(box.returnValue || null);

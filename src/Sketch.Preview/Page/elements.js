@@ -23,6 +23,9 @@ export function markup(html) {
   return made.content;
 }
 
+/** The address of a picture that the program drew, for an image. */
+export const drawn = (svg) => `data:image/svg+xml,${encodeURIComponent(svg)}`;
+
 let count = 0;
 export const newId = (stem) => `${stem}-${++count}`;
 

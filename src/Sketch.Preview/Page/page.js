@@ -1,4 +1,5 @@
 // The page: a text, its findings and its results. Everything shown is computed by the program; see server.js.
+import { beginCard } from './begin.js';
 import { begin, bringBack, tidy } from './commands.js';
 import { makeCount } from './count.js';
 import { isReported, noLongerTell, notice } from './dialog.js';
@@ -12,6 +13,7 @@ import { listen } from './news.js';
 import { makePapers, makeStash } from './papers.js';
 import { makePicture } from './picture.js';
 import { makeSizes, makeTemplates } from './print.js';
+import { makePutting } from './putting.js';
 import { makeSeeing } from './seeing.js';
 import { get, gone, post, Problem } from './server.js';
 import { makeSheets } from './sheets.js';
@@ -29,6 +31,7 @@ let files = [];
 // Whether the program responds, and the files of this window whose edits cannot be written to disk.
 let isThere = true;
 let inMemoryOnly = [];
+let caretLine = 1;
 
 const editor = createEditor(byId('editor'), {
   text: '',
@@ -36,7 +39,7 @@ const editor = createEditor(byId('editor'), {
   nonce: document.querySelector('meta[name=style-nonce]').content,
   words: { ...await get('words'), samples: () => get('lettering') },
   changed: () => { reportState(); panels.sheets.changed(); see(); keep(); },
-  caretMoved: (line) => { editor.mark(0, 0); picture.mark(line); },
+  caretMoved: (line) => { caretLine = line; editor.mark(0, 0); picture.mark(line); },
 });
 const { see, keep, isHandedOver } = makeSeeing({
   sheet,
@@ -66,6 +69,10 @@ const hand = new Hand({
 const picture = makePicture(tabs.add('picture', 'Picture'), {
   hand, picked,
   asked: () => see(),
+});
+const putting = makePutting(picture.tools, {
+  asked, see, picture, reportProblem, sight: () => work.sight, textNow: () => editor.text(), chosenLine: () => caretLine,
+  apply: applyEdit,
 });
 const panels = {
   picture,
@@ -155,8 +162,17 @@ function goTo(line, column = 1) {
   editor.focus();
 }
 
+/** Applies a change that the program computed, and goes to the piece that it adds or changes. */
+function applyEdit(edit) {
+  editor.apply(edit);
+  goTo(edit.touched);
+  editor.mark(edit.touched, edit.touched);
+  picture.mark(edit.touched);
+}
+
 function opened() {
   const name = file.name;
+  putting.stop();
   scrollTo(0, 0);
   for (const part of document.querySelectorAll('.words, .table, .plan')) part.scrollTo(0, 0);
   picture.clear();
@@ -215,6 +231,15 @@ async function beginFile() {
   editor.focus();
 }
 
+async function beginWithLayout() {
+  const stash = files.includes(work.stash) ? work.stash : nearestStash(file.name);
+  const name = await beginCard({ stash, hasStash: files.some((f) => f.endsWith('.stash')), beside: file.name });
+  if (!name) return;
+  await listFiles();
+  await open(name);
+  editor.focus();
+}
+
 /** Creates a stash beside the card and uses it for the card. */
 async function beginStash() {
   const card = file.name;
@@ -244,7 +269,10 @@ async function bringTextBack() {
   if (text !== null && name === file.name) file.replace(text);
 }
 
-const does = { begin: beginFile, undo: () => editor.undo(), redo: () => editor.redo(), tidy: tidyText, back: bringTextBack, save };
+const does = {
+  'new-card': beginWithLayout, begin: beginFile, undo: () => editor.undo(), redo: () => editor.redo(), tidy: tidyText, back: bringTextBack,
+  save,
+};
 for (const [id, act] of Object.entries(does)) byId(id).addEventListener('click', async () => {
   try {
     await act();
@@ -288,4 +316,4 @@ await listFiles();
 const first = fileOfAddress() || files.find((f) => f.endsWith('.card')) || files[0];
 if (first) await open(first);
 else reportState();
-if (!first) notice('There is no card in this folder yet.', ['Create one', () => byId('begin').click()]);
+if (!first) notice('There is no card in this folder yet.', ['Create one', () => byId('new-card').click()]);

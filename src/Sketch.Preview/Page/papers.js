@@ -1,14 +1,12 @@
 // Papers of the stash: swatches at true scale, to assign to the roles of a card.
 import { moveByArrows } from './arrows.js';
-import { button, element, offer } from './elements.js';
+import { button, drawn, element, offer } from './elements.js';
 import { makeKeeping } from './keeping.js';
 import { get } from './server.js';
 import { makeVariants } from './variants.js';
 
-const pictureOf = (svg) => `data:image/svg+xml;base64,${btoa(String.fromCharCode(...new TextEncoder().encode(svg)))}`;
-
 function swatch(paper, pressed, click) {
-  const image = element('img', { className: 'paper', src: pictureOf(paper.svg), alt: '' });
+  const image = element('img', { className: 'paper', src: drawn(paper.svg), alt: '' });
   image.style.width = image.style.height = '1.25in';
   const label = element('span', { className: 'label' }, paper.name, element('small', {}, paper.stock));
   return element('li', {},

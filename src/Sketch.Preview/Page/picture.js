@@ -22,6 +22,7 @@ export function makePicture(panel, { hand, picked, asked }) {
 
   const shown = new Map();
   let marked = 0;
+  const takeClicks = makeTaking(faces, shown, unfolded);
 
   function remove(name) {
     shown.get(name).hand.remove();
@@ -47,18 +48,13 @@ export function makePicture(panel, { hand, picked, asked }) {
   const refresh = () => shown.forEach((face) => markPieces(face, marked));
 
   return {
+    /** Where the tools that change the card go. */
+    tools: choices,
     /** The first picture again, for a panel beside it; it has no pieces to pick. */
-    copyOfFirst(figure) {
-      const [first] = shown.values();
-      const { host, root } = makeHost();
-      root.innerHTML = first?.root.querySelector('svg')?.outerHTML ?? '';
-      unmark(root);
-      figure.replaceChildren(stale.cloneNode(true), host, first?.caption.cloneNode(true) ?? '');
-      if (first) reportSize(figure, first.size);
-      figure.classList.toggle('stale', !stale.hidden);
-      figure.hidden = !first;
-    },
+    copyOfFirst: (figure) => copy(shown.values().next().value, figure, stale),
     isUnfolded: () => unfolded.checked,
+    /** Gives the clicks on pictures to a function, as the face, the line of the piece and the point; null picks pieces again. */
+    takeClicks,
     known: () => [...shown.values()].map((f) => f.stamp),
     clear() {
       stale.hidden = true;
@@ -98,6 +94,44 @@ function faceWithHand(hand, picked) {
   face.picked = chosen;
   face.hand = hand.attach(face);
   return face;
+}
+
+function copy(face, figure, stale) {
+  const { host, root } = makeHost();
+  root.innerHTML = face?.root.querySelector('svg')?.outerHTML ?? '';
+  unmark(root);
+  figure.replaceChildren(stale.cloneNode(true), host, face?.caption.cloneNode(true) ?? '');
+  if (face) reportSize(figure, face.size);
+  figure.classList.toggle('stale', !stale.hidden);
+  figure.hidden = !face;
+}
+
+/** A function that gives the clicks on pictures to another, until it is given null. */
+function makeTaking(faces, shown, unfolded) {
+  let taker = null;
+  // Before the hand takes hold of a piece.
+  faces.addEventListener('pointerdown', (event) => { if (taker) event.stopPropagation(); }, { capture: true });
+  faces.addEventListener('click', (event) => {
+    const spot = taker && spotOf(event, shown);
+    if (!spot) return;
+    event.stopPropagation();
+    taker(spot);
+  }, { capture: true });
+  return (take) => {
+    taker = take;
+    if (take && unfolded.checked) unfolded.click();
+    faces.classList.toggle('placing', Boolean(take));
+  };
+}
+
+/** Where an event is on a card: the face, the line of the piece on top, and the point in millimetres; null beside the pictures. */
+function spotOf(event, shown) {
+  const path = event.composedPath();
+  const [name, face] = [...shown].find(([, one]) => path.includes(one.root)) ?? [];
+  if (!face) return null;
+  const piece = path.map((at) => at.id && face.pieces.find((p) => p.id === at.id)).find(Boolean);
+  const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(face.root.querySelector('svg').getScreenCTM().inverse());
+  return { face: name, line: Math.max(0, piece?.line ?? 0), x: at.x, y: at.y };
 }
 
 /** What to draw of a picture, or null where it is shown already. */

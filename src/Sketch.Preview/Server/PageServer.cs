@@ -119,6 +119,8 @@ public sealed class PageServer : IAsyncDisposable
         app.UseRouting();
         PageFiles.Map(app);
         new FileRoutes(room).Map(app);
+        new StartRoutes(room).Map(app);
+        new PutRoutes(room).Map(app);
         new ChangeRoutes(room).Map(app);
         new ViewRoutes(room).Map(app);
         new HandRoutes(room).Map(app);

@@ -97,5 +97,7 @@ public static class StartingText
         return title.Length == 0 ? "" : char.ToUpper(title[0], CultureInfo.InvariantCulture) + title[1..];
     }
 
-    private static string Quoted(string words) => $"\"{words.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    /// <summary>Words in quotes, to be read again: each quotation mark in them is doubled, and line ends are blanks.</summary>
+    internal static string Quoted(string words) =>
+        $"\"{string.Concat(words.Select(c => c is '"' or '“' or '”' or '„' ? "\"\"" : char.IsControl(c) ? " " : c.ToString()))}\"";
 }

@@ -1,0 +1,81 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Routing;
+using Sketch.Diagnostics;
+using Sketch.Edits;
+using Sketch.Kinds;
+using Sketch.Panels;
+using Sketch.Preview.Views;
+using Sketch.Shapes;
+using Sketch.Text;
+
+namespace Sketch.Preview.Server;
+
+/// <summary>A piece to put onto the card that a window shows.</summary>
+/// <param name="File">The card.</param>
+/// <param name="Window">The window.</param>
+/// <param name="Kind">The word of its kind.</param>
+/// <param name="Face">The name of the face.</param>
+/// <param name="Line">The line of the piece on which it is put; 0 for the face.</param>
+/// <param name="X">Millimetres from the left of the face to its middle; null for the middle of what it lies on.</param>
+/// <param name="Y">Millimetres from the top of the face to its middle.</param>
+internal sealed record PutRequest(
+    string File = "", string Window = "", string Kind = "", string Face = "", int Line = 0, double? X = null, double? Y = null);
+
+/// <summary>Requests to put something onto a card.</summary>
+/// <param name="room">The services of the page.</param>
+internal sealed class PutRoutes(PageServices room)
+{
+    private AdditionsView? _additions;
+
+    /// <summary>Maps the requests about putting something on.</summary>
+    public void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/additions", () => TypedResults.Ok(_additions ??= AdditionsView.Of(room.Readings.Files)));
+        routes.MapPost("/put", Put);
+    }
+
+    private Results<Ok<EditView>, Problem> Put(PutRequest asked)
+    {
+        if (room.Readings.Find(asked.Window, asked.File) is not { } reading)
+        {
+            return FileRoutes.NoName(asked.File);
+        }
+
+        if (reading.Card is not { } card)
+        {
+            return Refused("The text has errors, so nothing can be put on the card yet. Fix the problems listed below the text first.");
+        }
+
+        if (PieceKinds.Find(asked.Kind) is not { } kind || !AddedPiece.Kinds.Contains(kind)
+            || FaceOf(asked.Face) is not { } face)
+        {
+            return Refused("That cannot be put on a card. Choose again.");
+        }
+
+        var spot = new PieceSpot(face, asked.Line, asked.X is { } x && asked.Y is { } y ? new Point(x, y) : null);
+        var added = AddedPiece.Put(reading.Source, card, kind, spot, text => Compile(text).Card);
+        if (added.ValueOrDefault is not { } piece)
+        {
+            return Refused(added.Problem!);
+        }
+
+        // What a maker would have to repair at once is not written.
+        var before = Errors(reading.Compilation).ToHashSet();
+        var after = Compile(new(reading.Source.Path, TextEdit.Apply(reading.Source.Content, [piece.Edit])));
+        return Errors(after).FirstOrDefault(e => !before.Contains(e)) is { } error
+            ? Refused($"It does not fit there: {error}")
+            : TypedResults.Ok(EditView.Of(reading.Source, piece.Edit, piece.Line));
+
+        Compilation Compile(SourceText text) => Compiler.Compile(text, room.Readings.Files, reading.Filling);
+    }
+
+    private static FaceKind? FaceOf(string name) =>
+        Enum.GetValues<FaceKind>().Where(f => Face.NameOf(f) == name).Select(f => (FaceKind?)f).FirstOrDefault();
+
+    private static IEnumerable<string> Errors(Compilation compilation) =>
+        compilation.Findings.Where(f => f.Severity == Severity.Error).Select(f => f.Message);
+
+    private static Problem Refused(string sentence) => new(StatusCodes.Status422UnprocessableEntity, sentence);
+}
