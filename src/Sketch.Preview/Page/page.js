@@ -31,7 +31,8 @@ let files = [];
 // Whether the program responds, and the files of this window whose edits cannot be written to disk.
 let isThere = true;
 let inMemoryOnly = [];
-let caretLine = 1;
+// The line of what was chosen last, in the text or in a picture.
+let lineNow = 1;
 
 const editor = createEditor(byId('editor'), {
   text: '',
@@ -39,7 +40,7 @@ const editor = createEditor(byId('editor'), {
   nonce: document.querySelector('meta[name=style-nonce]').content,
   words: { ...await get('words'), samples: () => get('lettering') },
   changed: () => { reportState(); panels.sheets.changed(); see(); keep(); },
-  caretMoved: (line) => { caretLine = line; editor.mark(0, 0); picture.mark(line); },
+  caretMoved: (line) => { lineNow = line; editor.mark(0, 0); picture.mark(line); },
 });
 const { see, keep, isHandedOver } = makeSeeing({
   sheet,
@@ -64,14 +65,14 @@ const picked = (line) => { goTo(line); editor.mark(line, line); picture.mark(lin
 const hand = new Hand({
   sheet, picked, goTo, reportProblem,
   textKept: (text) => file.replace(text),
-  marked: (line) => { editor.mark(line, line); picture.mark(0); },
+  marked: (line) => { lineNow = line || lineNow; editor.mark(line, line); picture.mark(0); },
 });
 const picture = makePicture(tabs.add('picture', 'Picture'), {
   hand, picked,
   asked: () => see(),
 });
 const putting = makePutting(picture.tools, {
-  asked, see, picture, reportProblem, sight: () => work.sight, textNow: () => editor.text(), chosenLine: () => caretLine,
+  asked, see, picture, reportProblem, sight: () => work.sight, textNow: () => editor.text(), chosenLine: () => lineNow,
   apply: applyEdit,
 });
 const panels = {
