@@ -124,6 +124,21 @@ public sealed class HandTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task A_program_that_stops_in_mid_drag_leaves_text_and_picture_as_they_were()
+    {
+        await Choose();
+        var box = (await Strip.BoundingBoxAsync())!;
+        await Page.Mouse.MoveAsync(box.X + 20, box.Y + box.Height / 2);
+        await Page.Mouse.DownAsync();
+        await Page.Mouse.MoveAsync(box.X + 20, box.Y - 60);
+        await EndServer();
+        await Page.Mouse.UpAsync();
+        await Expect(Page.Locator(".notice")).ToContainTextAsync("Sketch does not answer");
+        await Expect(Text).ToContainTextAsync(Words);
+        Assert.Equal("", await Strip.EvaluateAsync<string>("group => group.style.translate"));
+    }
+
+    [Fact]
     public async Task Tab_goes_through_the_pieces_and_Escape_lets_go()
     {
         await Stage.FocusAsync();

@@ -8,7 +8,11 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
 {
     /// <summary>The names of the states.</summary>
     public static TheoryData<string> States() =>
+<<<<<<< HEAD
         ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "Count", "findings", "question", "new card", "new file",
+=======
+        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "Count", "chosen piece", "findings", "question", "new file",
+>>>>>>> 6587858 (Type distances in the form, and keep the picture under the hand)
             "earlier versions"];
 
     /// <summary>Brings the page from the newly opened window into a state.</summary>
@@ -34,6 +38,11 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
                 await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
                 await OpenTab("Count");
                 await Expect(Page.Locator("#panel-count fieldset").First).ToBeVisibleAsync();
+                break;
+            case "chosen piece":
+                await Page.Locator(".stage").First.FocusAsync();
+                await Page.Keyboard.PressAsync("Enter");
+                await Page.GetByText("Paper: sky").ClickAsync();
                 break;
             case "findings":
                 await TypeAt(9, ", rigth 1/4");

@@ -22,7 +22,8 @@ import { samples } from './samples.js';
  *   the caret at the start; silent.
  * - `changed(text)` is called after each edit by the user, by `apply`, `undo` and `redo`; `replaceAll` is silent, but undoing it is not.
  * - `caretMoved(line)` is called when the caret moves to another line, whatever moved it.
- * - `mark(from, to)` highlights lines and scrolls to them; `mark(0, 0)` highlights none. Neither it nor `goTo` takes the focus.
+ * - `mark(from, to)` highlights lines and scrolls to them, unless `scrolls` is false; `mark(0, 0)` highlights none. Neither it nor `goTo`
+ *   takes the focus.
  * - `showFindings` takes findings with `severity`, `line`, `column`, `endLine`, `endColumn`, `message`, `hint` and `replacement` (or null).
  *
  * @param label The name for screen readers.
@@ -93,9 +94,11 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
     showFindings(findings) {
       view.dispatch(setDiagnostics(view.state, findings.map((finding) => diagnostic(view.state.doc, finding))));
     },
-    mark(fromLine, toLine) {
+    mark(fromLine, toLine, { scrolls = true } = {}) {
       const effects = [setMarked.of([fromLine, Math.max(fromLine, toLine)])];
-      if (fromLine > 0) effects.push(EditorView.scrollIntoView(offset(view.state.doc, fromLine, 1), { y: 'nearest', yMargin: 40 }));
+      if (fromLine > 0 && scrolls) {
+        effects.push(EditorView.scrollIntoView(offset(view.state.doc, fromLine, 1), { y: 'nearest', yMargin: 40 }));
+      }
       view.dispatch({ effects });
     },
     goTo(line, column) {

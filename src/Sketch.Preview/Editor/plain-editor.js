@@ -82,10 +82,10 @@ class PlainEditor {
     this.#drawGutter();
   }
 
-  mark(fromLine, toLine) {
+  mark(fromLine, toLine, { scrolls = true } = {}) {
     this.#gutter.marked = fromLine > 0 ? [fromLine, Math.max(fromLine, toLine)] : [0, 0];
     this.#drawGutter();
-    if (fromLine > 0) this.#scrollTo(fromLine);
+    if (fromLine > 0 && scrolls) this.#scrollTo(fromLine);
   }
 
   goTo(line, column) {

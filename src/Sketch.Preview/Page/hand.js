@@ -58,7 +58,10 @@ export class Hand {
       other.stage.classList.toggle('held', other === face);
       if (other !== face) other.overlay.replaceChildren();
     }
-    return this.#look();
+    return this.#look().then(() => {
+      const hold = this.#chosen?.path === path ? this.#chosen.hold : null;
+      if (hold && !isSame) this.#say(`${hold.form.title}. ${this.#form.place}`);
+    });
   }
 
   letGo() {
@@ -207,7 +210,7 @@ export class Hand {
     const at = this.#chosen?.face === face ? all.findIndex((p) => p.path === this.#chosen.path) : by > 0 ? -1 : all.length;
     const next = all[at + by];
     if (!next) return false;
-    this.choose(face, next.path).then(() => this.#say(`${next.title}. ${this.#form.place}`));
+    this.choose(face, next.path);
     return true;
   }
 

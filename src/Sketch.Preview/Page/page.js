@@ -65,7 +65,12 @@ const picked = (line) => { goTo(line); editor.mark(line, line); picture.mark(lin
 const hand = new Hand({
   sheet, picked, goTo, reportProblem,
   textKept: (text) => file.replace(text),
-  marked: (line) => { lineNow = line || lineNow; editor.mark(line, line); picture.mark(0); },
+  marked(line) {
+    lineNow = line || lineNow;
+    // Where the text is above the picture, scrolling to the line would take the picture away from under the hand.
+    editor.mark(line, line, { scrolls: !matchMedia('(max-width: 60rem)').matches });
+    picture.mark(0);
+  },
 });
 const picture = makePicture(tabs.add('picture', 'Picture'), {
   hand, picked,

@@ -84,6 +84,8 @@ export class PieceForm {
         this.#field('Height', form.height, (text) => ({ kind: 'size', measure: 'height', text }), { readOnly: Boolean(down.size) })),
       ...reasons.map((refusal) => this.#reason(refusal)),
       element('p', { className: 'place' }, `${place}.`),
+      element('div', { className: 'pair' }, ...form.distances.map(({ edge, distance }) => this.#field(
+        `From the ${edge}`, distance, (text) => ({ kind: 'place', measure: edge, text })))),
       ...(form.showing === null ? [] : [this.#field('Shows on each side', form.showing, (text) => ({ kind: 'showing', text }))]),
     ];
   }

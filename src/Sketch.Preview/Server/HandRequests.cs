@@ -19,7 +19,7 @@ internal sealed record HoldRequest(SeeRequest? Sheet = null, string Piece = "");
 internal sealed record HandRequest(SeeRequest? Sheet = null, string Piece = "", WishRequest? Wish = null);
 
 /// <summary>A wish as the page sends it; which members count follows from <paramref name="Kind"/>.</summary>
-/// <param name="Kind">move, size, turn, foam, words, letters, lettering, paper, border, showing, up, down, copy or delete.</param>
+/// <param name="Kind">move, place, size, turn, foam, words, letters, lettering, paper, border, showing, up, down, copy or delete.</param>
 /// <param name="Across">Nanometres to the right.</param>
 /// <param name="Down">Nanometres down.</param>
 /// <param name="CentredAcross">Whether the middle from left to right is meant.</param>
@@ -29,7 +29,7 @@ internal sealed record HandRequest(SeeRequest? Sheet = null, string Piece = "", 
 /// <param name="Held">The edges that stay, such as <c>left</c>.</param>
 /// <param name="LetsGo">Whether what gives the size is given up.</param>
 /// <param name="Text">A length, number or name as somebody types it; empty for none.</param>
-/// <param name="Measure">width or height, where the text is one.</param>
+/// <param name="Measure">width, height or the edge from which it is measured, where the text is a length.</param>
 /// <param name="Lines">The words.</param>
 internal sealed record WishRequest(
     string Kind = "",
@@ -52,6 +52,8 @@ internal sealed record WishRequest(
     public Result<PieceWish> ToWish(UnitSystem units) => Kind switch
     {
         "move" => Wish(new MoveWish(Bounded(Across), Bounded(Down)) { Centred = (CentredAcross, CentredDown) }),
+        "place" when Enum.TryParse<Edge>(Measure, ignoreCase: true, out var edge) && Enum.IsDefined(edge) =>
+            Typed(units).Then(l => Wish(new PlaceWish(edge, l))),
         "size" when Measure.Length > 0 => Typed(units).Then(l => Wish(Measure == "width" ? new SizeWish(l, null) : new SizeWish(null, l))),
         "size" => Wish(new SizeWish(Width is { } w ? Bounded(w) : null, Height is { } h ? Bounded(h) : null)
         {

@@ -17,6 +17,7 @@ namespace Sketch.Preview.Views;
 /// <param name="Width">Its width.</param>
 /// <param name="Height">Its height.</param>
 /// <param name="Place">Where it lies, in words.</param>
+/// <param name="Distances">Its distances from edges of what it lies on; none in a direction in which it cannot be moved.</param>
 /// <param name="Words">Its words, one for each line or copy; null if it holds none.</param>
 /// <param name="Letters">The height of its letters; null if it holds no words, empty where none is written.</param>
 /// <param name="Lettering">The kind of lettering; null if it holds no words, empty for that of the card.</param>
@@ -33,6 +34,7 @@ internal sealed record PieceForm(
     string Width,
     string Height,
     string Place,
+    IEnumerable<DistanceField> Distances,
     IEnumerable<string>? Words,
     string? Letters,
     string? Lettering,
@@ -57,6 +59,7 @@ internal sealed record PieceForm(
             Mark(piece.Box.Width, format),
             Mark(piece.Box.Height, format),
             PlaceOf(card, hold),
+            DistancesOf(hold, format),
             holdsWords ? said.Words : null,
             holdsWords ? said.Letters is { } letters ? format.Written(letters) : "" : null,
             holdsWords ? said.Lettering is { } kind && kind.StartsWith("lettering ", StringComparison.OrdinalIgnoreCase)
@@ -72,6 +75,23 @@ internal sealed record PieceForm(
                 m.Mat is { Border: { IsEven: true } border } ? Mark(border.Left, format) : null,
                 m.Mat.Border is { } uneven ? format.Text(uneven) : "",
                 m.Described.Paper ?? "")));
+    }
+
+    /// <summary>From the edge that is written, else from the nearer one.</summary>
+    private static IEnumerable<DistanceField> DistancesOf(PieceHold hold, LengthFormat format)
+    {
+        var (box, around) = (hold.Box, hold.Reference);
+        return new[]
+        {
+            On(hold.Across, (Edge.Left, box.Left - around.Left), (Edge.Right, around.Right - box.Right)),
+            On(hold.Down, (Edge.Top, box.Top - around.Top), (Edge.Bottom, around.Bottom - box.Bottom)),
+        }.OfType<DistanceField>();
+
+        DistanceField? On(AxisHold axis, (Edge Edge, Length Distance) low, (Edge Edge, Length Distance) high)
+        {
+            var (edge, distance) = axis.Held == low.Edge || (axis.Held != high.Edge && low.Distance <= high.Distance) ? low : high;
+            return axis.Move is null ? new(edge.Name(), Mark(distance, format)) : null;
+        }
     }
 
     /// <summary>Where a piece lies, from the nearer edges of what it lies on: "1/4 in from the left, 3/8 in from the top".</summary>
@@ -93,6 +113,11 @@ internal sealed record PieceForm(
         format.Metric || LengthFormat.IsOnMark(length, LengthFormat.FinestMarks) ? format.Written(length) : format.Text(length);
 }
 
+/// <summary>A distance from an edge.</summary>
+/// <param name="Edge">left, right, top or bottom.</param>
+/// <param name="Distance">The distance as a file may write it.</param>
+internal sealed record DistanceField(string Edge, string Distance);
+
 /// <summary>A mat in the form of its piece.</summary>
 /// <param name="Piece">Its path.</param>
 /// <param name="Border">What it shows on each side; null if that differs.</param>
@@ -109,5 +134,5 @@ internal sealed record PaperChip(string Name, string Colour, bool IsRole)
     /// <summary>The roles of a card, then the plain colours.</summary>
     public static IEnumerable<PaperChip> All(LaidOutCard card) =>
         card.Roles.Select(r => new PaperChip(r.Name, r.Paint.Look.Ground.Hex, true))
-            .Concat(ColourWords.All.Select(w => new PaperChip(w, BuiltIn.Find(w, [])!.Ground.Hex, false)));
+            .Concat(ColourWords.All.Select(w => new PaperChip(w, BuiltIn.Find(w, [])!.Ground.Hex, false)).DistinctBy(p => p.Colour));
 }

@@ -101,6 +101,19 @@ internal static class Moving
         }
     }
 
+    /// <summary>The move that brings a piece to a distance from an edge.</summary>
+    public static MoveWish To(WrittenPiece piece, PlaceWish place)
+    {
+        var (box, around) = (piece.Box, piece.Reference ?? piece.Box);
+        return place.From switch
+        {
+            Edge.Left => new(around.Left + place.Distance - box.Left, Length.Zero),
+            Edge.Right => new(around.Right - place.Distance - box.Right, Length.Zero),
+            Edge.Top => new(Length.Zero, around.Top + place.Distance - box.Top),
+            _ => new(Length.Zero, around.Bottom - place.Distance - box.Bottom),
+        };
+    }
+
     private static void Move(
         WrittenPiece piece, Axis axis, Source source, Length by, bool centred, LineEditing line,
         Dictionary<CornerClause, (Length Vertical, Length Horizontal)> corners)

@@ -45,7 +45,7 @@ public static class PieceEditing
     private static Piece Meant(LaidOutCard card, Piece piece, PieceWish wish)
     {
         var layer = piece.Kind == PieceKind.Shadow ? card.Pieces.First(p => p.Path == piece.Path.Parent) : piece;
-        return wish is MoveWish or TurnWish or CopyWish or WordsWish or LettersWish or LetteringWish or ShowingWish
+        return wish is MoveWish or PlaceWish or TurnWish or CopyWish or WordsWish or LettersWish or LetteringWish or ShowingWish
             ? WrittenPiece.Owner(card, layer) : layer;
     }
 
@@ -57,6 +57,9 @@ public static class PieceEditing
         {
             case MoveWish move:
                 Moving.Write(piece, move, line, refusals);
+                break;
+            case PlaceWish place:
+                Moving.Write(piece, Moving.To(piece, place), line, refusals);
                 break;
             case SizeWish size:
                 Resizing.Write(piece, size, line, refusals);

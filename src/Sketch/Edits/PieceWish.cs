@@ -15,6 +15,9 @@ public sealed record MoveWish(Length Across, Length Down) : PieceWish
     public (bool Across, bool Down) Centred { get; init; }
 }
 
+/// <summary>Move it so that it lies that far from an edge of what it lies on.</summary>
+public sealed record PlaceWish(Edge From, Length Distance) : PieceWish;
+
 /// <summary>Make it larger or smaller.</summary>
 /// <param name="Width">The new width without mats; null to leave it.</param>
 /// <param name="Height">The new height without mats; null to leave it.</param>

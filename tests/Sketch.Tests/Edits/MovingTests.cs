@@ -1,5 +1,6 @@
 using Sketch.Edits;
 using Sketch.Tests.Layout;
+using Sketch.Units;
 using Xunit;
 
 namespace Sketch.Tests.Edits;
@@ -36,6 +37,13 @@ public class MovingTests
     public void What_is_moved_to_the_middle_is_centred() =>
         Assert.Equal("star 1, centre, top 1, of gold", Hands.On("  star 1, left 1, top 1, of gold", "front/star",
             new MoveWish(Measure.Length("1/16"), default) { Centred = (true, false) }).Trim());
+
+    [Theory]
+    [InlineData("star 1, left 1, top 1, of gold", Edge.Left, "1/2", "star 1, left 1/2, top 1, of gold")]
+    [InlineData("star 1, left 1, top 1, of gold", Edge.Right, "1/2", "star 1, left 2 3/4, top 1, of gold")]
+    [InlineData("star 1, top 1, of gold", Edge.Right, "1/2", "star 1, top 1, right 1/2, of gold")]
+    public void A_distance_may_be_typed(string line, Edge from, string distance, string written) =>
+        Assert.Equal(written, Hands.On("  " + line, "front/star", new PlaceWish(from, Measure.Length(distance))).Trim());
 
     [Theory]
     [InlineData("star 1, above low by 1/4, of gold", "0", "-1/8", "star 1, above low by 3/8, of gold")]
