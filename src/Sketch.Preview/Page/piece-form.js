@@ -1,6 +1,7 @@
 // The form of the chosen piece: what it is and how it is written. Each field writes into its line.
 import { button, element, newId, offer } from './elements.js';
 
+const capital = (text) => text[0].toUpperCase() + text.slice(1);
 const controls = 'input, select, textarea, button, summary';
 
 export class PieceForm {
@@ -33,7 +34,7 @@ export class PieceForm {
 
   /** Where the piece lies, as a sentence. */
   get place() {
-    return this.#shown ? `${this.#shown.form.place}.` : '';
+    return this.#shown ? `${capital(this.#shown.form.place)}.` : '';
   }
 
   focus() {
@@ -77,13 +78,12 @@ export class PieceForm {
   #measures({ form, across, down }) {
     const refusals = [across.size, down.size, across.move, down.move].filter(Boolean);
     const reasons = [...new Map(refusals.map((refusal) => [refusal.reason, refusal])).values()];
-    const place = form.place[0].toUpperCase() + form.place.slice(1);
     return [
       element('div', { className: 'pair' },
         this.#field('Width', form.width, (text) => ({ kind: 'size', measure: 'width', text }), { readOnly: Boolean(across.size) }),
         this.#field('Height', form.height, (text) => ({ kind: 'size', measure: 'height', text }), { readOnly: Boolean(down.size) })),
       ...reasons.map((refusal) => this.#reason(refusal)),
-      element('p', { className: 'place' }, `${place}.`),
+      element('p', { className: 'place' }, this.place),
       element('div', { className: 'pair' }, ...form.distances.map(({ edge, distance }) => this.#field(
         `From the ${edge}`, distance, (text) => ({ kind: 'place', measure: edge, text })))),
       ...(form.showing === null ? [] : [this.#field('Shows on each side', form.showing, (text) => ({ kind: 'showing', text }))]),
