@@ -46,6 +46,13 @@ public sealed class FontLibrary
     /// <returns>The shaped words; a problem of the file reads as the end of a sentence after a colon.</returns>
     public Result<ShapedWords> ShapeInFile(string words, string path) => Open(path, 0).Map(font => Shape(words, font));
 
+    /// <summary>Shapes words in the first font of a file's content, which is read anew each time.</summary>
+    /// <param name="words">One line.</param>
+    /// <param name="content">The content of the file.</param>
+    /// <returns>The shaped words; a problem of the file reads as the end of a sentence after a colon.</returns>
+    public static Result<ShapedWords> ShapeIn(string words, byte[] content) =>
+        LetterFont.Open(content, 0) is { } font ? Result.Of(font.Shape(words)) : new Failure("it is not a valid font.");
+
     /// <summary>Sets one line of words in the tool's own font.</summary>
     public TextRun Set(string words)
     {

@@ -7,7 +7,7 @@ using SkiaSharp;
 namespace Sketch.Output.Pictures;
 
 /// <summary>
-/// A scan on disk. Its pixels are kept as coarse as past requests allow, so that a stash of many papers takes little memory.
+/// A scan in a file. Its pixels are kept as coarse as past requests allow, so that a stash of many papers takes little memory.
 /// </summary>
 internal sealed class PaperScan : IPaperPicture
 {
@@ -20,13 +20,13 @@ internal sealed class PaperScan : IPaperPicture
     private const int Quality = 88;
 
     private readonly Lock _lock = new();
-    private readonly string _path;
+    private readonly Func<Stream> _open;
     private readonly (int Width, int Height) _stored;
     private SKImage _pixels;
 
-    private PaperScan(string path, (int Width, int Height) stored, double width, SKBitmap pixels)
+    private PaperScan(Func<Stream> open, (int Width, int Height) stored, double width, SKBitmap pixels)
     {
-        _path = path;
+        _open = open;
         _stored = stored;
         _pixels = SKImage.FromBitmap(pixels);
         Width = width;
@@ -58,29 +58,38 @@ internal sealed class PaperScan : IPaperPicture
                 return new Failure(OrdinaryFile.Problem);
             }
 
-            using var file = Open(path);
-            if (file.Length > FileLimit)
-            {
-                return new Failure($"it is larger than {FileLimit / 1_000_000} MB, too large.");
-            }
-
-            return PictureDecoder.Measure(file).Then(stored =>
-            {
-                var (across, down) = PixelsAt(stored, width, CoarseDotsPerInch);
-                using var again = Open(path);
-                return PictureDecoder.Decode(again, across, down).Map<IPaperPicture>(pixels =>
-                {
-                    using (pixels)
-                    {
-                        return new PaperScan(path, stored, width, pixels);
-                    }
-                });
-            });
+            return Read(() => new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete), width);
         }
         catch (Exception exception) when (FileTrouble.Is(exception))
         {
             return new Failure($"{FileTrouble.Reason(exception, path)}.");
         }
+    }
+
+    /// <summary>Reads a whole picture, wherever it is.</summary>
+    /// <param name="open">Opens it, each time anew.</param>
+    /// <param name="width">True width of what it shows in millimetres.</param>
+    /// <returns>The scan; a problem reads as the end of a sentence after a colon.</returns>
+    public static Result<IPaperPicture> Read(Func<Stream> open, double width)
+    {
+        using var file = open();
+        if (file.Length > FileLimit)
+        {
+            return new Failure($"it is larger than {FileLimit / 1_000_000} MB, too large.");
+        }
+
+        return PictureDecoder.Measure(file).Then(stored =>
+        {
+            var (across, down) = PixelsAt(stored, width, CoarseDotsPerInch);
+            using var again = open();
+            return PictureDecoder.Decode(again, across, down).Map<IPaperPicture>(pixels =>
+            {
+                using (pixels)
+                {
+                    return new PaperScan(open, stored, width, pixels);
+                }
+            });
+        });
     }
 
     /// <inheritdoc/>
@@ -130,8 +139,8 @@ internal sealed class PaperScan : IPaperPicture
     {
         try
         {
-            using var file = Open(_path);
-            using var again = Open(_path);
+            using var file = _open();
+            using var again = _open();
             if (PictureDecoder.Measure(file).ValueOrDefault == _stored)
             {
                 using var finer = PictureDecoder.Decode(again, across, down).ValueOrDefault;
@@ -142,8 +151,6 @@ internal sealed class PaperScan : IPaperPicture
         {
         }
     }
-
-    private static FileStream Open(string path) => new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
 
     /// <summary>The mean in linear light, as the eye mixes a fine print from a distance.</summary>
     private static Rgb MeanOf(SKBitmap pixels)
