@@ -7,7 +7,9 @@ using Sketch.CutFiles;
 using Sketch.Diagnostics;
 using Sketch.Drawing;
 using Sketch.Output.Files;
+using Sketch.Panels;
 using Sketch.Reports;
+using Sketch.Stashes;
 
 namespace Sketch.Cli.Verbs;
 
@@ -19,10 +21,21 @@ namespace Sketch.Cli.Verbs;
 internal sealed class CutFilesRun(Session session, string folder, ImmutableArray<string> forms, CutFileOptions options)
 {
     /// <summary>Makes the files of all cards that have no errors, together, and returns the exit status.</summary>
-    public int Run(string[] names, bool json)
+    /// <param name="names">The names of the files.</param>
+    /// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
+    /// <param name="filling">The stash and the papers chosen.</param>
+    /// <param name="json">Whether JSON is printed instead of text.</param>
+    public int Run(string[] names, bool mayLeaveFolder, RoleFilling filling, bool json)
     {
-        var reading = InputFiles.Of(session, names);
+        var reading = InputFiles.Of(
+            session, names, InputFiles.Cards, s => Compiler.Compile(s, session.World(mayLeaveFolder), filling));
         var status = reading.ExitStatusForCards;
+        if (StashOptions.ReportUnknownRoles(
+            session, filling, [.. reading.Files.Select(f => f.Card).OfType<LaidOutCard>()]) is not ExitStatus.Done and var wrong)
+        {
+            return wrong;
+        }
+
         var sound = reading.Files.Where(f => f.Card is not null && !f.HasErrors).ToImmutableArray();
         var findings = new FindingBag();
         session.Cancellation.ThrowIfCancellationRequested();

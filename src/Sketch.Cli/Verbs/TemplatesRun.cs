@@ -4,7 +4,9 @@ using System.Text.Json;
 using Sketch.Cli.Commands;
 using Sketch.Diagnostics;
 using Sketch.Output.Files;
+using Sketch.Panels;
 using Sketch.Reports;
+using Sketch.Stashes;
 using Sketch.Templates;
 
 namespace Sketch.Cli.Verbs;
@@ -17,10 +19,21 @@ namespace Sketch.Cli.Verbs;
 internal sealed class TemplatesRun(Session session, string target, ImmutableArray<string> forms, TemplateOptions options)
 {
     /// <summary>Makes the templates of all cards that have no errors, together, and returns the exit status.</summary>
-    public int Run(string[] names, bool json)
+    /// <param name="names">The names of the files.</param>
+    /// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
+    /// <param name="filling">The stash and the papers chosen.</param>
+    /// <param name="json">Whether JSON is printed instead of text.</param>
+    public int Run(string[] names, bool mayLeaveFolder, RoleFilling filling, bool json)
     {
-        var reading = InputFiles.Of(session, names);
+        var reading = InputFiles.Of(
+            session, names, InputFiles.Cards, s => Compiler.Compile(s, session.World(mayLeaveFolder), filling));
         var status = reading.ExitStatusForCards;
+        if (StashOptions.ReportUnknownRoles(
+            session, filling, [.. reading.Files.Select(f => f.Card).OfType<LaidOutCard>()]) is not ExitStatus.Done and var wrong)
+        {
+            return wrong;
+        }
+
         var sound = reading.Files.Where(f => f.Card is not null && !f.HasErrors).ToImmutableArray();
         var findings = new FindingBag();
         session.Cancellation.ThrowIfCancellationRequested();

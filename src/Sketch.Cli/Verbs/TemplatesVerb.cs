@@ -64,15 +64,18 @@ internal static class TemplatesVerb
             "--glue", "With --hollow: the margin left for glue on each side, in the units of the card. [default: 1/4 in]", "LENGTH",
                 GlueMargin.Read);
         var json = Options.Json();
+        var stash = new StashOptions();
         var verb = new VerbCommand(
             "templates",
             "Draws every piece at full size to trace and cut, with placement guides and bars to check the print.",
             "sketch templates fair-winds.card --out fair-winds.pdf",
             "sketch templates fair-winds.card --out templates --page a4 --as pdf,svg --hollow",
             "sketch templates fair-winds.card --out fair-winds.pdf --measured \"3 15/16 in\"",
-            "sketch templates fair-winds.card --out machine --machine --page 12x24 --copies 10")
+            "sketch templates fair-winds.card --out machine --machine --page 12x24 --copies 10",
+            "sketch templates fair-winds.card --out machine --machine --stash museum.stash")
         {
-            files, target, page, forms, scale, measured, mirror, shapes, hollow, glue, machine, copies, gap, watch, json,
+            files, target, page, forms, scale, measured, mirror, shapes, hollow, glue, machine, copies, gap, stash.Stash,
+            stash.Papers, stash.Outside, watch, json,
         };
         verb.Validators.Add(result =>
         {
@@ -133,6 +136,12 @@ internal static class TemplatesVerb
 
         int Run(ParseResult parsed)
         {
+            if (stash.Read(session, parsed, out var status) is not { } filling)
+            {
+                return status;
+            }
+
+            var mayLeaveFolder = parsed.GetValue(stash.Outside);
             var (names, chosen, margin) = (parsed.GetRequiredValue(files), parsed.GetValue(forms),
                 parsed.GetValue(hollow) ? parsed.GetValue(glue) ?? GlueMargin.Usual : null);
             return parsed.GetValue(machine)
@@ -147,7 +156,7 @@ internal static class TemplatesVerb
                         parsed.GetValue(mirror),
                         margin,
                         parsed.GetValue(shapes)))
-                    .Run(names, parsed.GetValue(json))
+                    .Run(names, mayLeaveFolder, filling, parsed.GetValue(json))
                 : new TemplatesRun(
                     session,
                     parsed.GetRequiredValue(target),
@@ -158,7 +167,7 @@ internal static class TemplatesVerb
                         parsed.GetValue(mirror),
                         margin,
                         parsed.GetValue(shapes)))
-                    .Run(names, parsed.GetValue(json));
+                    .Run(names, mayLeaveFolder, filling, parsed.GetValue(json));
         }
     }
 

@@ -4,7 +4,7 @@ using Sketch.Templates;
 
 namespace Sketch.CutFiles;
 
-/// <summary>The lines of a piece, upright and given a quarter turn.</summary>
+/// <summary>The lines of a piece, upright and, where its paper allows it, given a quarter turn.</summary>
 internal static class PiecePaths
 {
     /// <summary>The ways in which a piece may lie on a sheet: an empty block as large as the piece, and its lines from the block's top
@@ -14,11 +14,8 @@ internal static class PiecePaths
         var (width, height) = (piece.Outline.Bounds.Width, piece.Outline.Bounds.Height);
         var upright = Of(piece).ToImmutableArray();
         var turn = new Affine(0, 1, -1, 0, height, 0);
-        return
-        [
-            (new(width, height, [], []), upright),
-            (new(height, width, [], []), [.. upright.Select(p => p.Transform(turn))]),
-        ];
+        (TemplateBlock, ImmutableArray<CutPath>) way = (new(width, height, [], []), upright);
+        return piece.IsUpright ? [way] : [way, (new(height, width, [], []), [.. upright.Select(p => p.Transform(turn))])];
     }
 
     /// <summary>

@@ -203,6 +203,9 @@ public sealed record Paint(string? Role, string? Paper, PaperSide Side, PaperLoo
     /// <summary>How much is known of the paper.</summary>
     public PaperKnowledge Knowledge { get; init; }
 
+    /// <summary>Whether the print of the paper has a direction, so that no piece is turned to cut it.</summary>
+    public bool IsUpright { get; init; }
+
     /// <summary>Which leftovers will do: patterned, cardstock, a colour word or a paper; null for all.</summary>
     public string? OffcutOf { get; init; }
 

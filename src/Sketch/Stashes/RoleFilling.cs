@@ -126,6 +126,7 @@ public sealed record RoleFilling(Stash? Stash, ImmutableArray<PaperChoice> Choic
                 : paint.Knowledge == PaperKnowledge.Name ? Missing(paint) : paint;
         }
 
+        paint = paint with { IsUpright = paper.Upright };
         var face = paper.Side(paint.Side);
         return face.IsDescribed ? paint with { Paper = paper.Name, Look = face.Look, Knowledge = PaperKnowledge.Look }
             : paint.Knowledge == PaperKnowledge.Look ? paint with { Paper = paper.Name }

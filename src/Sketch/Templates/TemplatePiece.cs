@@ -19,6 +19,9 @@ public sealed record TemplatePiece(ImmutableArray<string> Names, string Material
     /// <summary>The paper that it is cut from, without the role: the same for all that can be cut from one sheet.</summary>
     public required string Stock { get; init; }
 
+    /// <summary>Whether the print of its paper has a direction, so that it may not be turned on the sheet.</summary>
+    public bool IsUpright { get; init; }
+
     /// <summary>Where to score and fold, each from one end to the other.</summary>
     public ImmutableArray<(Point From, Point To)> Folds { get; init; } = [];
 

@@ -55,6 +55,7 @@ internal static partial class TemplatePieces
             ["base" + suffix], Material(card.Base.Paint), card.Base.Flat, card.Base.CutSheet, card.Base.Location)
         {
             Stock = Stock(card.Base.Paint),
+            IsUpright = card.Base.Paint.IsUpright,
             Folds = card.Base.Sheet.Lines,
             Inked = withInk ? InkOnPieces.OfBase(card) : Outline.Empty,
             Grain = FlatBaseTemplate.Grain(card.Base.Sheet),
@@ -85,6 +86,7 @@ internal static partial class TemplatePieces
                 piece.Location)
             {
                 Stock = Stock(piece.Paint),
+                IsUpright = piece.Paint.IsUpright,
                 Wraps = wraps.Length,
                 Inked = withInk ? InkOnPieces.Of(card, i).Transform(toOrigin) : Outline.Empty,
                 Folds = [.. wraps.Concat(piece.Scores).Select(f => (toOrigin.Apply(f.From), toOrigin.Apply(f.To)))],

@@ -1,8 +1,10 @@
 using Sketch.CutFiles;
 using Sketch.Diagnostics;
 using Sketch.Shapes;
+using Sketch.Stashes;
 using Sketch.Templates;
 using Sketch.Tests.Layout;
+using Sketch.Text;
 using Xunit;
 
 namespace Sketch.Tests.CutFiles;
@@ -59,6 +61,28 @@ public sealed class CutSheetsTests
     public void Drawing_comes_first_and_cutting_last() => Assert.All(Machine.Samples().SelectMany(s => s.Sheets), sheet =>
         Assert.Equal(
             sheet.Paths.Select(p => CutLayer.All.IndexOf(p.Layer)).Order(), sheet.Paths.Select(p => CutLayer.All.IndexOf(p.Layer))));
+
+    [Fact]
+    public void A_paper_with_an_upright_print_is_not_turned()
+    {
+        // Wider than the page; only a turn would make it fit.
+        const string card = "card \"Wide\"\nbase 4 x 5, fold left, of white\nrole sky: gulls\nfront\n  strip 3 1/2 x 1, of sky\n";
+        var narrow = Machine.Usual with { Page = CutPage.Read("3x4").Value };
+        CutOn(narrow, card, "paper gulls: 12 x 12", out var turned);
+        CutOn(narrow, card, "paper gulls: 12 x 12, upright", out var upright);
+        Assert.Equal(["base"], turned);
+        Assert.Equal(["base", "strip"], upright);
+    }
+
+    /// <summary>Lays a card on pages with a paper of a stash, and gives the pieces that are too large for a page.</summary>
+    private static void CutOn(CutFileOptions options, string card, string paper, out string[] tooLarge)
+    {
+        var stash = Compiler.Compile(new SourceText("s.stash", $"stash \"S\"\n{paper}\n"), new TestWorld()).Stash;
+        var laidOut = Compiler.Compile(new SourceText("a.card", card), new TestWorld(), new RoleFilling(stash, [])).Card!;
+        var findings = new FindingBag();
+        CutSheets.Make([laidOut], options, findings);
+        tooLarge = [.. findings.ToImmutable().Select(f => f.Message.Split(" is ")[0])];
+    }
 
     [Fact]
     public void All_lies_on_the_sheet_clear_of_its_edges() => Assert.All(Machine.Samples().SelectMany(s => s.Sheets), sheet =>
