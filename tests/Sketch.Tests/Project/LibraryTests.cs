@@ -8,7 +8,7 @@ namespace Sketch.Tests.Project;
 public sealed class LibraryTests
 {
     private static readonly string Program =
-        File.ReadAllText(Repository.PathTo("samples", "FirstCard", "Program.cs")).ReplaceLineEndings("\n");
+        File.ReadAllText(Repository.PathTo("tests", "FirstCard", "Program.cs")).ReplaceLineEndings("\n");
 
     [Fact]
     public void The_program_in_the_readme_of_the_package_is_the_sample() => Assert.Contains(
