@@ -8,12 +8,8 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
 {
     /// <summary>The names of the states.</summary>
     public static TheoryData<string> States() =>
-<<<<<<< HEAD
-        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "Count", "findings", "question", "new card", "new file",
-=======
-        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "Count", "chosen piece", "findings", "question", "new file",
->>>>>>> 6587858 (Type distances in the form, and keep the picture under the hand)
-            "earlier versions"];
+        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "Count", "chosen piece", "findings", "question", "new card",
+            "putting", "guide", "new file", "earlier versions"];
 
     /// <summary>Brings the page from the newly opened window into a state.</summary>
     protected async Task Show(string state)
@@ -59,6 +55,15 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
             case "new card":
                 await Button("New card…").ClickAsync();
                 await Expect(Page.Locator(".start").First).ToBeVisibleAsync();
+                break;
+            case "putting":
+                await Button("Put something on…").ClickAsync();
+                await Button("Heart").ClickAsync();
+                await Expect(Button("Put it in the middle")).ToBeFocusedAsync();
+                break;
+            case "guide":
+                await OpenTab("What you can write");
+                await Page.GetByLabel("Search").FillAsync("foam");
                 break;
             case "new file":
                 await Button("New file…").ClickAsync();

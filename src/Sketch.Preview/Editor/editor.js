@@ -7,12 +7,13 @@ import { setDiagnostics } from '@codemirror/lint';
 import { search, searchKeymap } from '@codemirror/search';
 import { autocompletion, completionKeymap } from '@codemirror/autocomplete';
 import { cardLanguage, colours } from './card-language.js';
+import { explaining } from './explain.js';
 import { diagnostic, findingTools } from './findings.js';
 import { theme } from './looks.js';
 import { markedLines, setMarked } from './marked.js';
 import { offer } from './offers.js';
 import { offset, replace } from './places.js';
-import { samples } from './samples.js';
+import { pictures, samples } from './samples.js';
 
 /**
  * Puts an editor into an element that has a height. Lines and columns count from 1, columns in UTF-16 units, ends exclusive; positions
@@ -30,7 +31,8 @@ import { samples } from './samples.js';
  * @param nonce The nonce of the page's content security policy, for styles.
  * @param words The completions: `starts`, a list for each kind of file, begin a line or follow the colon of a name, `clauses`
  * follow a comma, `papers` follow `of` and `ink`, besides the roles of the text, `lettering` follows its word; `samples`, if given,
- * returns a promise of a sample of each kind of lettering. Without them nothing is offered.
+ * returns a promise of a sample of each kind of lettering, `guide` one of all words with their meanings and pictures, for F1 and the
+ * pointer. Without them nothing is offered.
  */
 export function createEditor(parent, { text = '', label = '', nonce = '', words, changed = () => {}, caretMoved = () => {} } = {}) {
   let lineBreak = breakOf(text);
@@ -55,6 +57,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
     search({ top: true }),
     EditorState.phrases.of(phrases),
     words ? completing(words, () => written) : [],
+    words?.guide ? explaining(words.guide) : [],
     // Tab is not bound, so it leaves the editor; Ctrl-] and Ctrl-[ indent.
     keymap.of([...completionKeymap, ...searchKeymap, ...historyKeymap, ...defaultKeymap]),
     EditorView.contentAttributes.of(
@@ -116,7 +119,7 @@ function completing(words, kindOfFile) {
     override: [offer(words, kindOfFile)],
     selectOnOpen: false,
     icons: false,
-    addToOptions: words.samples ? [samples(words.samples)] : [],
+    addToOptions: [...(words.samples ? [samples(words.samples)] : []), ...(words.guide ? [pictures(words.guide)] : [])],
   });
 }
 

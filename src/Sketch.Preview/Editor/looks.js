@@ -85,5 +85,10 @@ export const theme = EditorView.theme({
   '.cm-tooltip.cm-tooltip-autocomplete > ul': { fontFamily: mono, maxHeight: '22em' },
   '.cm-tooltip.cm-tooltip-autocomplete li:has(.cm-sample) .cm-completionLabel': { display: 'inline-block', minWidth: '11ch' },
   '.cm-sample': { height: '1.7em', width: '13em', marginLeft: '0.8em', verticalAlign: 'middle', fill: 'currentColor' },
+  '.cm-pictured': { display: 'inline-block', width: '2em', height: '2em', marginRight: '0.6em', verticalAlign: 'middle' },
+  '.cm-pictured img': { width: '100%', height: '100%', objectFit: 'contain' },
+  '.cm-explained': { padding: '0.4em 0.7em', maxWidth: '28em' },
+  '.cm-explained p': { margin: '0.2em 0' },
+  '.cm-explained code': { fontFamily: mono },
   '.cm-tooltip.cm-tooltip-autocomplete > ul > li[aria-selected]': { color: ink, backgroundColor: tint(20), outline: `1px solid ${accent}` },
 });

@@ -18,7 +18,7 @@ export function offer(words, kind) {
       : isLettering ? words.lettering
       : /,\s*$/.test(lead) || (goesOn && /^\s*$/.test(lead)) ? words.clauses
       : /^\s*(?:[^\s:,]+\s*:\s*)?$/.test(lead) ? (words.starts[kind()] ?? []) : [];
-    const type = isLettering ? 'lettering' : undefined;
+    const type = isLettering ? 'lettering' : options === words.clauses || options === words.starts[kind()] ? 'word' : undefined;
     if (options.length === 0 || options.includes(typed.toLowerCase())) return null;
     return {
       from: context.pos - typed.length,

@@ -24,6 +24,28 @@ export function samples(read) {
   };
 }
 
+/** Shows what a word puts on a card, beside it in the list of completions. */
+export function pictures(read) {
+  return {
+    position: 20,
+    render(completion) {
+      if (completion.type !== 'word') return null;
+      const place = document.createElement('span');
+      place.className = 'cm-pictured';
+      place.setAttribute('aria-hidden', 'true');
+      read().then(({ entries }) => {
+        const entry = entries.find((one) => one.word === completion.label);
+        if (!entry?.svg) return;
+        const picture = document.createElement('img');
+        picture.alt = '';
+        picture.src = `data:image/svg+xml,${encodeURIComponent(entry.svg)}`;
+        place.append(picture);
+      }, () => {});
+      return place;
+    },
+  };
+}
+
 function draw(picture, sample) {
   if (!sample) return;
   const letters = document.createElementNS(svg, 'path');

@@ -9,6 +9,7 @@ import { OpenFile } from './file.js';
 import { makeFindings } from './findings.js';
 import { Hand } from './hand.js';
 import { latest } from './latest.js';
+import { guide, makeGuide } from './guide.js';
 import { listen } from './news.js';
 import { makePapers, makeStash } from './papers.js';
 import { makePicture } from './picture.js';
@@ -38,7 +39,7 @@ const editor = createEditor(byId('editor'), {
   text: '',
   label: 'Text of the file',
   nonce: document.querySelector('meta[name=style-nonce]').content,
-  words: { ...await get('words'), samples: () => get('lettering') },
+  words: { ...await get('words'), samples: () => get('lettering'), guide },
   changed: () => { reportState(); panels.sheets.changed(); see(); keep(); },
   caretMoved: (line) => { lineNow = line; editor.mark(0, 0); picture.mark(line); },
 });
@@ -91,15 +92,23 @@ const panels = {
     report: (sentence) => notice(sentence, ['OK', null]),
     textNow: () => editor.text(),
     textKept: (text) => { rememberTried(file.name, work); file.replace(text); },
+    chosenPiece: () => work.sight?.pictures?.flatMap((face) => face.pieces).find((piece) => piece.line === lineNow),
+    applied: (edit) => editor.apply(edit),
   }),
   stash: makeStash(tabs.add('stash', 'Stash'), { asked, goTo }),
   sizes: makeSizes(tabs.add('sizes', 'Sizes'), asked),
   templates: makeTemplates(
     tabs.add('templates', 'Templates'), asked, () => work.sight?.findings.some((f) => f.severity === 'error') ?? true),
+  guide: makeGuide(tabs.add('guide', 'What you can write'), {
+    file: asked, see, reportProblem, textNow: () => editor.text(), chosenLine: () => lineNow, apply: applyEdit,
+    putPiece: (kind) => { tabs.show('picture'); return putting.choose(kind); },
+  }),
   sheets: makeSheets(tabs.add('sheets', 'Sheets'), { asked, reportProblem, textNow: () => editor.text(), showFindings: findings.show }),
   count: makeCount(tabs.add('count', 'Count'), { asked, reportProblem }),
 };
-const tabsFor = { none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates'], stash: ['stash'], batch: ['sheets', 'count'] };
+const tabsFor = {
+  none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates', 'guide'], stash: ['stash'], batch: ['sheets', 'count'],
+};
 
 function refreshTab() {
   if (file.name) panels[tabs.current()]?.refresh()?.catch(reportProblem);

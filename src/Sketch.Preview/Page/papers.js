@@ -2,7 +2,7 @@
 import { moveByArrows } from './arrows.js';
 import { button, drawn, element, offer } from './elements.js';
 import { makeKeeping } from './keeping.js';
-import { get } from './server.js';
+import { get, post } from './server.js';
 import { makeVariants } from './variants.js';
 
 function swatch(paper, pressed, click) {
@@ -36,7 +36,8 @@ export function makeStash(panel, { asked, goTo }) {
 }
 
 /** The papers of a card. */
-export function makePapers(panel, { work, asked, chosen, textNow, textKept, report, reportProblem, stashes, stashBegun, copyPicture }) {
+export function makePapers(panel, page) {
+  const { work, asked, chosen, textNow, textKept, report, reportProblem, stashes, stashBegun, copyPicture, chosenPiece, applied } = page;
   let role = '';
   let age = 0;
   let loaded = { stash: null, age, papers: [] };
@@ -65,11 +66,27 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, repo
     const inUse = work.choices.get(role) ?? (current ? `${current.paper}${current.side === 'back' ? '/back' : ''}` : '');
     const at = [...list.querySelectorAll('button')].indexOf(document.activeElement);
     list.replaceChildren(...loaded.papers.map(
-      (paper) => swatch(paper, paper.choice === inUse, () => { work.choices.set(role, paper.choice); chosen(); })));
+      (paper) => swatch(paper, paper.choice === inUse, () => take(paper.choice))));
     list.hidden = !role;
     variants.reportChosen(work.choices);
     swatchArrows.renewed();
     if (at >= 0) list.querySelectorAll('button')[at]?.focus();
+  }
+
+  /** Tries a paper in the role, or writes it into the line of the piece. */
+  function take(choice) {
+    if (role !== ofPiece) {
+      work.choices.set(role, choice);
+      return chosen();
+    }
+    return paint(choice).catch(reportProblem);
+  }
+
+  async function paint(paper) {
+    await chosen();
+    const text = textNow();
+    const edit = await post('paint', { ...asked(), line: chosenPiece()?.line ?? 0, paper });
+    if (text === textNow()) applied(edit);
   }
 
   return {
@@ -87,7 +104,9 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, repo
       }
       broken.hidden = !work.stash || loaded.papers.length > 0;
       await keeping.refresh(age);
-      role = roles.refresh(work.sight?.roles, role);
+      const piece = chosenPiece();
+      role = roles.refresh(work.sight?.roles && [
+        ...work.sight.roles, ...(piece ? [{ name: ofPiece, label: `only this piece: ${piece.title.split(',')[0]}` }] : [])], role);
       showSwatches();
       copyPicture(trial);
     },
@@ -96,15 +115,18 @@ export function makePapers(panel, { work, asked, chosen, textNow, textKept, repo
   };
 }
 
+/** Stands for the piece at the caret among the roles; no role has such a name. */
+const ofPiece = '\n';
+
 /** The roles of a card, with one selected to receive papers, and the reason where there are none. */
 function makeRoles(picked) {
   const rows = element('div', { className: 'choices' });
-  const part = element('fieldset', {}, element('legend', {}, 'Choose a role'), rows);
+  const part = element('fieldset', {}, element('legend', {}, 'Choose a role, or only the piece at the caret'), rows);
   const none = element('p', { className: 'empty', hidden: true });
 
-  function row({ name, paper, side }, role) {
+  function row({ name, paper, side, label = `${name}: ${paper}${side === 'back' ? ', back' : ''}` }, role) {
     const input = element('input', { type: 'radio', name: 'role', value: name, checked: name === role, onchange: () => picked(name) });
-    return element('label', { className: 'check' }, input, ` ${name}: ${paper}${side === 'back' ? ', back' : ''}`);
+    return element('label', { className: 'check' }, input, ` ${label}`);
   }
 
   return {

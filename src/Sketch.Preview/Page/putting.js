@@ -19,7 +19,7 @@ const capital = (word) => word.charAt(0).toUpperCase() + word.slice(1);
  */
 export function makePutting(place, { asked, see, sight, textNow, chosenLine, picture, apply, reportProblem }) {
   let kind = null;
-  const start = button('Put something on…', () => choose().catch(reportProblem));
+  const start = button('Put something on…', () => chooseKind().then(choose).catch(reportProblem));
   const told = element('span');
   const on = element('select', { id: 'put-on' });
   const middle = button('Put it in the middle', () => put({ ...spotChosen() }).catch(reportProblem), { className: 'chief' });
@@ -34,8 +34,7 @@ export function makePutting(place, { asked, see, sight, textNow, chosenLine, pic
     stop();
   });
 
-  async function choose() {
-    const wanted = await chooseKind();
+  async function choose(wanted) {
     if (!wanted) return;
     await see();
     kind = wanted;
@@ -78,7 +77,7 @@ export function makePutting(place, { asked, see, sight, textNow, chosenLine, pic
     if (hadFocus) start.focus();
   }
 
-  return { stop };
+  return { choose, stop };
 }
 
 /** Asks what to put on; null when cancelled. */

@@ -29,6 +29,7 @@ export function makeTabs(row, panels, chosen) {
 
   return {
     current: () => current,
+    show,
     add(id, title) {
       const tab = button(title, () => show(id), { role: 'tab', id: `tab-${id}`, 'aria-controls': `panel-${id}` });
       const panel = element('div', { role: 'tabpanel', id: `panel-${id}`, 'aria-labelledby': `tab-${id}`, hidden: true, tabIndex: -1 });

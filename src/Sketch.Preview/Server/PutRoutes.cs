@@ -23,16 +23,35 @@ namespace Sketch.Preview.Server;
 internal sealed record PutRequest(
     string File = "", string Window = "", string Kind = "", string Face = "", int Line = 0, double? X = null, double? Y = null);
 
-/// <summary>Requests to put something onto a card.</summary>
+/// <summary>A word to put into the card that a window shows.</summary>
+/// <param name="File">The card.</param>
+/// <param name="Window">The window.</param>
+/// <param name="Word">A word of <see cref="GuideView"/>.</param>
+/// <param name="Line">The line at which the caret is.</param>
+internal sealed record PutWordRequest(string File = "", string Window = "", string Word = "", int Line = 0);
+
+/// <summary>A paper for a piece of the card that a window shows.</summary>
+/// <param name="File">The card.</param>
+/// <param name="Window">The window.</param>
+/// <param name="Line">The line of the piece.</param>
+/// <param name="Paper">The paper of the stash.</param>
+internal sealed record PaintRequest(string File = "", string Window = "", int Line = 0, string Paper = "");
+
+/// <summary>Requests to put something onto a card, and for what can be put there.</summary>
 /// <param name="room">The services of the page.</param>
 internal sealed class PutRoutes(PageServices room)
 {
-    private AdditionsView? _additions;
+    // Drawn when first asked for, and then the same for all windows.
+    private readonly Lazy<AdditionsView> _additions = new(() => AdditionsView.Of(room.Readings.Files));
+    private GuideView? _guide;
 
     /// <summary>Maps the requests about putting something on.</summary>
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/additions", () => TypedResults.Ok(_additions ??= AdditionsView.Of(room.Readings.Files)));
+        routes.MapGet("/additions", () => TypedResults.Ok(_additions.Value));
+        routes.MapGet("/guide", () => TypedResults.Ok(Guide));
+        routes.MapPost("/put-word", PutWord);
+        routes.MapPost("/paint", Paint);
         routes.MapPost("/put", Put);
     }
 
@@ -69,6 +88,46 @@ internal sealed class PutRoutes(PageServices room)
             : TypedResults.Ok(EditView.Of(reading.Source, piece.Edit, piece.Line));
 
         Compilation Compile(SourceText text) => Compiler.Compile(text, room.Readings.Files, reading.Filling);
+    }
+
+    private GuideView Guide => _guide ??= GuideView.Of(room.Readings.Files, _additions.Value);
+
+    private Results<Ok<EditView>, Problem> PutWord(PutWordRequest asked)
+    {
+        if (room.Readings.Find(asked.Window, asked.File) is not { } reading)
+        {
+            return FileRoutes.NoName(asked.File);
+        }
+
+        if (Guide.Entries.FirstOrDefault(e => e.Word == asked.Word) is not { Typed.Length: > 0 } entry)
+        {
+            return Refused($"\"{asked.Word}\" cannot be put in by itself. Type it where it belongs.");
+        }
+
+        return AddedWord.Put(reading.Source, entry.Typed, entry.Sort == "clause", asked.Line) is { } added
+            ? TypedResults.Ok(EditView.Of(reading.Source, added.Edit, added.Line))
+            : Refused("A clause goes into the line of a piece. Put the caret into that line first.");
+    }
+
+    private Results<Ok<EditView>, Problem> Paint(PaintRequest asked)
+    {
+        if (room.Readings.Find(asked.Window, asked.File) is not { } reading)
+        {
+            return FileRoutes.NoName(asked.File);
+        }
+
+        // A name after "of" is a role first.
+        if (reading.Card?.Roles.FirstOrDefault(r => r.Name.Equals(asked.Paper, StringComparison.OrdinalIgnoreCase)) is { } role
+            && role.Paint.Paper != asked.Paper)
+        {
+            return Refused($"The role {role.Name} of this card has the name of that paper. Rename the role, or choose another paper.");
+        }
+
+        return asked.Paper.EndsWith("/back", StringComparison.Ordinal)
+            ? Refused("Only a role can be made of the back of a paper. Choose the role of this piece, then the paper.")
+            : PaintedPiece.Of(reading.Source, asked.Line, asked.Paper) is { } edit
+            ? TypedResults.Ok(EditView.Of(reading.Source, edit, asked.Line))
+            : Refused("No piece is on the line of the caret. Click a piece in the picture first.");
     }
 
     private static FaceKind? FaceOf(string name) =>

@@ -46,7 +46,8 @@ public static partial class WordGuide
         var examples = new List<string>();
         var prose = Block().Replace(text[text.IndexOf("\n" + Heading, StringComparison.Ordinal)..], block =>
         {
-            var isCard = block.Groups["info"].Value.StartsWith("card", StringComparison.Ordinal);
+            // An example with findings shows mistakes.
+            var isCard = block.Groups["info"].Value.StartsWith("card", StringComparison.Ordinal) && !block.Groups["findings"].Success;
             examples.AddRange(isCard ? block.Groups["lines"].Value.Split('\n') : []);
             return "";
         });
@@ -58,28 +59,33 @@ public static partial class WordGuide
 
     private static string? MeaningOf(string word, ImmutableArray<string> units)
     {
-        var row = units.Where(u => u.StartsWith('|')).Select(u => u.Trim('|').Split(" | ")).FirstOrDefault(
-            c => c.Length == 3 && c[0].Contains($"`{word}`", StringComparison.Ordinal));
-        if (row is not null)
+        var rows = units.Where(u => u.StartsWith('|')).Select(u => u.Trim('|').Split(" | ")).Where(c => c.Length == 3).ToList();
+        if (rows.FirstOrDefault(c => c[0].Contains($"`{word}`", StringComparison.Ordinal)) is { } row)
         {
-            return Plain($"{row[1].Trim()}. One number is {row[2].Trim()}.");
+            var number = row[2].Trim();
+            return Plain(number.StartsWith("see ", StringComparison.Ordinal) ? row[1].Trim() : $"{row[1].Trim()}. One number is {number}");
         }
 
-        var typed = new Regex($@"^`{Regex.Escape(word)}\b");
-        var shown = new Regex($@"`{Regex.Escape(word)}\b");
-        var within = new Regex($@"`[^`]*\b{Regex.Escape(word)}\b");
         var points = units.Where(u => u.StartsWith("- ", StringComparison.Ordinal)).Select(u => u[2..]).ToList();
         var sentences = units.Where(u => !u.StartsWith('|')).SelectMany(u => SentenceEnd().Split(u.TrimStart('-', ' '))).ToList();
-        var found = points.FirstOrDefault(typed.IsMatch) ?? points.FirstOrDefault(p => shown.IsMatch(p.Split(": ")[0]))
-            ?? sentences.FirstOrDefault(typed.IsMatch) ?? sentences.FirstOrDefault(shown.IsMatch)
-            ?? sentences.FirstOrDefault(within.IsMatch);
+        var withMore = new Regex($"^`{Regex.Escape(word)} ");
+        var alone = new Regex($"^`{Regex.Escape(word)}`");
+        var found = points.FirstOrDefault(withMore.IsMatch) ?? points.FirstOrDefault(alone.IsMatch)
+            ?? points.FirstOrDefault(p => Shows(p.Split(": ")[0], word)) ?? sentences.FirstOrDefault(withMore.IsMatch)
+            ?? sentences.FirstOrDefault(alone.IsMatch) ?? sentences.FirstOrDefault(s => Shows(s, word))
+            ?? rows.Select(c => c[1]).FirstOrDefault(c => Shows(c, word))
+            ?? sentences.FirstOrDefault(s => Code().Matches(s).Any(c => c.Value.Contains($" {word}", StringComparison.OrdinalIgnoreCase)));
         return found is null ? null : Plain(found);
     }
+
+    /// <summary>Whether something typed in a sentence begins with a word.</summary>
+    private static bool Shows(string sentence, string word) =>
+        Code().Matches(sentence).Any(c => $"{c.Groups["typed"].Value} ".StartsWith($"{word} ", StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The shortest line with the word, without its name, comment and indentation.</summary>
     private static string? ExampleOf(string word, IEnumerable<string> lines)
     {
-        var start = PieceKinds.Find(word) is not null ? @"^(?:\d+ )?" : "(?:^|[ ,])";
+        var start = PieceKinds.Find(word) is not null || Vocabulary.CardLines.Contains(word) ? @"^(?:\d+ )?" : "(?:^|[ ,])";
         var begins = new Regex($@"{start}{Regex.Escape(word)}\b");
         return lines.Select(l => Named().Replace(Comment().Replace(l, "").Trim(), ""))
             .Where(l => begins.IsMatch(Quoted().Replace(l, "")) && !l.EndsWith(','))
@@ -89,11 +95,14 @@ public static partial class WordGuide
     /// <summary>Without emphasis and the addresses of links.</summary>
     private static string Plain(string markdown)
     {
-        var plain = Link().Replace(markdown, "$1").Replace("**", "", StringComparison.Ordinal).TrimEnd(':');
-        return char.ToUpperInvariant(plain[0]) + plain[1..];
+        var plain = Link().Replace(markdown, "$1").Replace("**", "", StringComparison.Ordinal).TrimEnd(':', '.');
+        return $"{char.ToUpperInvariant(plain[0])}{plain[1..]}.";
     }
 
-    [GeneratedRegex(@"```(?<info>[^\n]*)\n(?<lines>.*?)```", RegexOptions.Singleline)]
+    [GeneratedRegex("`(?<typed>[^`]*)`")]
+    private static partial Regex Code();
+
+    [GeneratedRegex(@"```(?<info>[^\n]*)\n(?<lines>.*?)```(?<findings>(?=\s+```findings))?", RegexOptions.Singleline)]
     private static partial Regex Block();
 
     [GeneratedRegex(@"\n(?=- |\| )")]
