@@ -48,9 +48,9 @@ test('After "lettering" its kinds are offered', () => {
   assert.deepEqual(offered('lettering s'), words.lettering);
 });
 
-test('Only kinds of lettering are marked to be shown in their own letters', () => {
+test('Kinds of lettering are marked to be shown in their own letters, other words with their pictures', () => {
   assert.deepEqual(types('lettering s'), ['lettering', 'lettering']);
-  assert.deepEqual(types('star 1, r'), [undefined, undefined]);
+  assert.deepEqual(types('star 1, r'), ['word', 'word']);
 });
 
 test('Nothing is offered in quotes, in comments or for a complete word', () => {
