@@ -65,11 +65,11 @@ public static class PieceEditing
                 Resizing.Write(piece, size, line, refusals);
                 break;
             case OrderWish order:
-                return PieceBlock.Reorder(piece, order.Up);
+                return PieceLines.Reorder(piece, order.Up);
             case CopyWish:
-                return PieceBlock.Copy(piece);
+                return PieceLines.Copy(piece);
             case DeleteWish:
-                return PieceBlock.Delete(piece);
+                return PieceLines.Delete(piece);
             default:
                 if (Describing.Write(piece, wish, line) is { } reason)
                 {

@@ -40,8 +40,11 @@ internal static class Resizing
             return;
         }
 
-        var changes = wish with { Width = wish.Width == own.Width && !wish.LetsGo ? null : wish.Width,
-            Height = wish.Height == own.Height && !wish.LetsGo ? null : wish.Height };
+        var changes = wish with
+        {
+            Width = wish.Width == own.Width && !wish.LetsGo ? null : wish.Width,
+            Height = wish.Height == own.Height && !wish.LetsGo ? null : wish.Height
+        };
         if (changes is { Width: null, Height: null })
         {
             return;

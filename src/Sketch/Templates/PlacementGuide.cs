@@ -69,7 +69,8 @@ internal sealed class PlacementGuide(double width, double height, TemplateLetter
     {
         var beside = width - picture.Width - Gap;
         double[] narrower = [.. NarrowLists.Where(w => w < beside).Append(beside).Where(w => w >= NarrowestList)];
-        double[] beneath = [.. NarrowLists.Append(picture.Width).Where(w => w >= Math.Max(picture.Width, NarrowestList) && w < width), width];
+        var narrowest = Math.Max(picture.Width, NarrowestList);
+        double[] beneath = [.. NarrowLists.Append(picture.Width).Where(w => w >= narrowest && w < width), width];
         return
         [
             .. narrower.Select(w => With(title, picture, list, w, isBeside: true))

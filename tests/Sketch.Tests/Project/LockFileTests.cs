@@ -10,10 +10,14 @@ public sealed class LockFileTests
     private static readonly Dictionary<string, string> Versions = XDocument.Load(Repository.PathTo("Directory.Packages.props"))
         .Descendants("PackageVersion").ToDictionary(p => p.Attribute("Include")!.Value, p => p.Attribute("Version")!.Value);
 
-    public static TheoryData<string> Projects() => [.. new[] { "src", "tests" }
+    private static readonly string[] Folders = ["src", "tests"];
+
+    private static readonly string[] Made = ["bin", "obj"];
+
+    public static TheoryData<string> Projects() => [.. Folders
         .SelectMany(folder => Directory.EnumerateFiles(Repository.PathTo(folder), "*.csproj", SearchOption.AllDirectories))
         .Select(file => Path.GetRelativePath(Repository.Root, file).Replace('\\', '/'))
-        .Where(file => !file.Split('/').Intersect(["bin", "obj"]).Any()).Order(StringComparer.Ordinal)];
+        .Where(file => !file.Split('/').Intersect(Made).Any()).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Projects))]

@@ -4,7 +4,7 @@ using Xunit;
 namespace Sketch.Tests.Edits;
 
 /// <summary>A piece moves in the stack, is copied and taken away with all its lines.</summary>
-public class PieceBlockTests
+public class PieceLinesTests
 {
     private const string Two = "  # the sea\n  sea: panel 3 x 3, top 1, of blue # deep\n    mat +1/8, of navy\n\n  star 1, of gold\n";
 

@@ -9,7 +9,7 @@ using Sketch.Units;
 namespace Sketch.Edits;
 
 /// <summary>The lines of a piece as a block: with the comments directly above it and all that is indented beneath.</summary>
-internal static class PieceBlock
+internal static class PieceLines
 {
     /// <summary>Swaps a piece with the next one above or beneath; mats of a piece are in the order from the inside out.</summary>
     public static PieceEdit Reorder(WrittenPiece piece, bool up)
