@@ -126,7 +126,7 @@ public sealed class KeyboardTests(Browsers browsers) : OnPage(browsers)
         await Page.Keyboard.PressAsync("ArrowRight");
         await Expect(Page.GetByRole(AriaRole.Tab, new() { Name = "Papers" })).ToBeFocusedAsync();
         await Page.Keyboard.PressAsync("End");
-        await Expect(Page.GetByRole(AriaRole.Tab, new() { Name = "Templates" })).ToHaveAttributeAsync("aria-selected", "true");
+        await Expect(Page.GetByRole(AriaRole.Tab, new() { Name = "What you can write" })).ToHaveAttributeAsync("aria-selected", "true");
         await Page.Keyboard.PressAsync("ArrowRight");
         await Expect(Page.GetByRole(AriaRole.Tab, new() { Name = "Picture" })).ToBeFocusedAsync();
     }
