@@ -97,7 +97,7 @@ public class SheetPlannerTests
     [Fact]
     public void Tiny_plans_are_carried_out_as_written()
     {
-        Tiny.Sample(problem => Assert.Empty(PlanChecker.Faults(problem, problem.Planned())), iter: 2000);
+        Tiny.Sample(problem => Assert.Empty(PlanChecker.Faults(problem, problem.Planned())), iter: 1000);
     }
 
     [Fact]
@@ -110,7 +110,7 @@ public class SheetPlannerTests
                 var plan = problem.Planned();
                 Assert.Equal((fewest, fewest, 0), (plan.Sheets, plan.LowerBound, plan.Unplaced.Length));
             }
-        }, iter: 3000);
+        }, iter: 1500);
     }
 
     [Fact]

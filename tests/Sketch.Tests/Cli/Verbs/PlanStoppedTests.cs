@@ -61,7 +61,8 @@ public sealed class PlanStoppedTests : IDisposable
         var (output, errors) = (program.StandardOutput.ReadToEndAsync(Stop), program.StandardError.ReadToEndAsync(Stop));
         while (!program.HasExited && !isMoment(program))
         {
-            await Task.Yield();
+            // Asking without a pause would take one of two processors from the program.
+            await Task.Delay(5, Stop);
             program.Refresh();
         }
 
