@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Sketch.Cli.Commands;
+using Sketch.Text;
 
 namespace Sketch.Cli.Verbs;
 
@@ -19,7 +20,15 @@ internal static class CompletionsVerb
             Description = $"The shell: {string.Join(", ", Shells)} (PowerShell).",
             HelpName = "SHELL",
         };
-        shell.AcceptOnlyFromAmong(Shells);
+        shell.CompletionSources.Add(Shells);
+        shell.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: var name }] && !Shells.Contains(name))
+            {
+                result.AddError($"There is no script for \"{name}\". "
+                    + (Nearest.Find(name, Shells) is { } near ? $"Did you mean \"{near}\"?" : $"Write one of {string.Join(", ", Shells)}."));
+            }
+        });
         var verb = new VerbCommand(
             "completions",
             "Prints a script that lets a shell complete verbs, options, and the names of roles and papers. Its first lines say "

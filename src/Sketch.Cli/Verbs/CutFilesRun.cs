@@ -7,7 +7,6 @@ using Sketch.CutFiles;
 using Sketch.Diagnostics;
 using Sketch.Drawing;
 using Sketch.Output.Files;
-using Sketch.Panels;
 using Sketch.Reports;
 using Sketch.Stashes;
 
@@ -27,13 +26,9 @@ internal sealed class CutFilesRun(Session session, string folder, ImmutableArray
     /// <param name="json">Whether JSON is printed instead of text.</param>
     public int Run(string[] names, bool mayLeaveFolder, RoleFilling filling, bool json)
     {
-        var reading = InputFiles.Of(
-            session, names, InputFiles.Cards, s => Compiler.Compile(s, session.World(mayLeaveFolder), filling));
-        var status = reading.ExitStatusForCards;
-        if (StashOptions.ReportUnknownRoles(
-            session, filling, [.. reading.Files.Select(f => f.Card).OfType<LaidOutCard>()]) is not ExitStatus.Done and var wrong)
+        if (StashOptions.ReadCards(session, names, mayLeaveFolder, filling, out var status) is not { } reading)
         {
-            return wrong;
+            return status;
         }
 
         var sound = reading.Files.Where(f => f.Card is not null && !f.HasErrors).ToImmutableArray();

@@ -34,13 +34,9 @@ internal sealed class DrawRun(Session session, string folder, ImmutableArray<str
     /// <param name="json">Whether JSON is printed instead of text.</param>
     public int Run(string[] names, bool mayLeaveFolder, RoleFilling filling, bool json)
     {
-        var reading = InputFiles.Of(
-            session, names, InputFiles.Cards, s => Compiler.Compile(s, session.World(mayLeaveFolder), filling));
-        _status = reading.ExitStatusForCards;
-        if (StashOptions.ReportUnknownRoles(
-            session, filling, [.. reading.Files.Select(f => f.Card).OfType<LaidOutCard>()]) is not ExitStatus.Done and var wrong)
+        if (StashOptions.ReadCards(session, names, mayLeaveFolder, filling, out _status) is not { } reading)
         {
-            return wrong;
+            return _status;
         }
 
         if (folder == Session.Standard)

@@ -102,6 +102,24 @@ internal sealed class StashOptions
         return status == ExitStatus.Done ? reading.Files[0].Stash : null;
     }
 
+    /// <summary>
+    /// Reads cards in the papers that fill their roles; null with a status when a paper is chosen for a role of none of them, which is
+    /// reported.
+    /// </summary>
+    /// <param name="session">The run.</param>
+    /// <param name="names">The names of the files.</param>
+    /// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
+    /// <param name="filling">The stash and the papers chosen.</param>
+    /// <param name="status">The exit status so far.</param>
+    public static InputFiles? ReadCards(Session session, string[] names, bool mayLeaveFolder, RoleFilling filling, out int status)
+    {
+        var reading = InputFiles.Of(
+            session, names, InputFiles.Cards, s => Compiler.Compile(s, session.World(mayLeaveFolder), filling));
+        var unknown = ReportUnknownRoles(session, filling, [.. reading.Files.Select(f => f.Card).OfType<LaidOutCard>()]);
+        status = unknown == ExitStatus.Done ? reading.ExitStatusForCards : unknown;
+        return unknown == ExitStatus.Done ? reading : null;
+    }
+
     /// <summary>Reports choices for roles that none of the cards declares; returns the exit status.</summary>
     public static int ReportUnknownRoles(Session session, RoleFilling filling, IReadOnlyCollection<LaidOutCard> cards)
     {

@@ -4,7 +4,6 @@ using System.Text.Json;
 using Sketch.Cli.Commands;
 using Sketch.Diagnostics;
 using Sketch.Output.Files;
-using Sketch.Panels;
 using Sketch.Reports;
 using Sketch.Stashes;
 using Sketch.Templates;
@@ -25,13 +24,9 @@ internal sealed class TemplatesRun(Session session, string target, ImmutableArra
     /// <param name="json">Whether JSON is printed instead of text.</param>
     public int Run(string[] names, bool mayLeaveFolder, RoleFilling filling, bool json)
     {
-        var reading = InputFiles.Of(
-            session, names, InputFiles.Cards, s => Compiler.Compile(s, session.World(mayLeaveFolder), filling));
-        var status = reading.ExitStatusForCards;
-        if (StashOptions.ReportUnknownRoles(
-            session, filling, [.. reading.Files.Select(f => f.Card).OfType<LaidOutCard>()]) is not ExitStatus.Done and var wrong)
+        if (StashOptions.ReadCards(session, names, mayLeaveFolder, filling, out var status) is not { } reading)
         {
-            return wrong;
+            return status;
         }
 
         var sound = reading.Files.Where(f => f.Card is not null && !f.HasErrors).ToImmutableArray();

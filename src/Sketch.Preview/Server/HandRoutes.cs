@@ -2,7 +2,6 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Routing;
-using Sketch.Diagnostics;
 using Sketch.Drawing;
 using Sketch.Edits;
 using Sketch.Panels;
@@ -59,23 +58,13 @@ internal sealed class HandRoutes(PageServices room)
 
         // The picture that the window asks for next shows this text, so it is compiled once.
         var after = room.Readings.Of(reading.Source.Path, asked.Sheet!.ToText() with { Text = text });
-        if (Mistake(reading, after) is { } mistake)
+        if (after.ErrorSince(reading) is { } error)
         {
-            var reason = $"That is not possible: line {mistake.Location.Start.Line}. {mistake.Message} {mistake.Hint}".TrimEnd();
-            return Answer(reading.Source.Content, asked.Piece, "", [.. edit.Refusals, new(reason, null)]);
+            return Answer(reading.Source.Content, asked.Piece, "", [.. edit.Refusals, new(error, null)]);
         }
 
         var there = After(after, edit, wish, piece);
         return Answer(text, there?.Path.ToString() ?? "", Sentence(after, there, piece, wish), edit.Refusals);
-    }
-
-    /// <summary>The first error that the text did not have before.</summary>
-    private static Finding? Mistake(Reading before, Reading after)
-    {
-        var known = before.Compilation.Findings.Where(IsError).Select(f => (f.Code, f.Message)).ToHashSet();
-        return after.Compilation.Findings.FirstOrDefault(f => IsError(f) && !known.Contains((f.Code, f.Message)));
-
-        static bool IsError(Finding finding) => finding.Severity == Severity.Error;
     }
 
     /// <summary>The piece after the edit: of the same path, unless its lines have been moved or copied.</summary>

@@ -2,10 +2,10 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Routing;
-using Sketch.Diagnostics;
 using Sketch.Edits;
 using Sketch.Kinds;
 using Sketch.Panels;
+using Sketch.Preview.Sessions;
 using Sketch.Preview.Views;
 using Sketch.Shapes;
 using Sketch.Text;
@@ -81,10 +81,9 @@ internal sealed class PutRoutes(PageServices room)
         }
 
         // What a maker would have to repair at once is not written.
-        var before = Errors(reading.Compilation).ToHashSet();
         var after = Compile(new(reading.Source.Path, TextEdit.Apply(reading.Source.Content, [piece.Edit])));
-        return Errors(after).FirstOrDefault(e => !before.Contains(e)) is { } error
-            ? Refused($"It does not fit there: {error}")
+        return new Reading(after, reading.Filling).ErrorSince(reading) is { } error
+            ? Refused(error)
             : TypedResults.Ok(EditView.Of(reading.Source, piece.Edit, piece.Line));
 
         Compilation Compile(SourceText text) => Compiler.Compile(text, room.Readings.Files, reading.Filling);
@@ -125,16 +124,20 @@ internal sealed class PutRoutes(PageServices room)
 
         return asked.Paper.EndsWith("/back", StringComparison.Ordinal)
             ? Refused("Only a role can be made of the back of a paper. Choose the role of this piece, then the paper.")
-            : PaintedPiece.Of(reading.Source, asked.Line, asked.Paper) is { } edit
-            ? TypedResults.Ok(EditView.Of(reading.Source, edit, asked.Line))
-            : Refused("No piece is on the line of the caret. Click a piece in the picture first.");
+            : PieceOn(reading, asked.Line) is not { } piece
+            ? Refused("No piece is on the line of the caret. Click a piece in the picture first.")
+            : PieceEditing.Of(reading.Card!, reading.Source, piece, new PaperWish(asked.Paper)) switch
+            {
+                { Refusals: [var refusal, ..] } => Refused(refusal.Reason),
+                var painted => TypedResults.Ok(EditView.Of(reading.Source, painted.Edits.Single(), asked.Line)),
+            };
     }
+
+    private static Piece? PieceOn(Reading reading, int line) => reading.Card?.Pieces.FirstOrDefault(p =>
+        p.Location.Source == reading.Source && p.Location.Start.Line == line && p.Kind != PieceKind.Shadow);
 
     private static FaceKind? FaceOf(string name) =>
         Enum.GetValues<FaceKind>().Where(f => Face.NameOf(f) == name).Select(f => (FaceKind?)f).FirstOrDefault();
-
-    private static IEnumerable<string> Errors(Compilation compilation) =>
-        compilation.Findings.Where(f => f.Severity == Severity.Error).Select(f => f.Message);
 
     private static Problem Refused(string sentence) => new(StatusCodes.Status422UnprocessableEntity, sentence);
 }

@@ -11,7 +11,7 @@ namespace Sketch.Edits;
 internal sealed record CardOutline(SourceText Text, ImmutableArray<LineSyntax> Lines)
 {
     /// <summary>Reads a text.</summary>
-    public static CardOutline Of(SourceText text) => new(text, [.. Parser.Parse(text, new FindingBag()).Lines.SelectMany(Within)]);
+    public static CardOutline Of(SourceText text) => new(text, [.. Within(Parser.Parse(text, new FindingBag()).Lines)]);
 
     /// <summary>The line that begins at a line number, from 1; null if none does.</summary>
     public LineSyntax? At(int number) => Lines.FirstOrDefault(l => NumberOf(l) == number);
@@ -22,5 +22,6 @@ internal sealed record CardOutline(SourceText Text, ImmutableArray<LineSyntax> L
     /// <summary>The line under which a line is indented; null if it is not indented.</summary>
     public LineSyntax? Above(LineSyntax line) => Lines.FirstOrDefault(l => l.Children.Contains(line));
 
-    private static IEnumerable<LineSyntax> Within(LineSyntax line) => line.Children.SelectMany(Within).Prepend(line);
+    /// <summary>Lines, each followed by those beneath it.</summary>
+    public static IEnumerable<LineSyntax> Within(IEnumerable<LineSyntax> lines) => lines.SelectMany(l => Within(l.Children).Prepend(l));
 }

@@ -123,11 +123,11 @@ internal static class Describing
         {
             if (written[at].Text != wish.Lines[at])
             {
-                line.Replace(written[at].Span, Quoted(wish.Lines[at]));
+                line.Replace(written[at].Span, StartingText.Quoted(wish.Lines[at]));
             }
         }
 
-        var more = string.Concat(wish.Lines.Skip(common).Select(w => " " + Quoted(w)));
+        var more = string.Concat(wish.Lines.Skip(common).Select(w => " " + StartingText.Quoted(w)));
         if (more.Length > 0)
         {
             line.Add(written is [.., var last] ? last.Span : piece.HeadEnd, more);
@@ -142,8 +142,6 @@ internal static class Describing
         return null;
     }
 
-    private static string Quoted(string words) => $"\"{words.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
-
     private static string? Paper(WrittenPiece piece, string paper, LineEditing line)
     {
         if (piece.Line is UseLine)
@@ -154,6 +152,11 @@ internal static class Describing
         if (piece.Piece.Kind is PieceKind.Window or PieceKind.Group)
         {
             return $"A {piece.Piece.Kind.Name} has no paper.";
+        }
+
+        if (!KeptPapers.CanBeWritten("paper", paper))
+        {
+            return $"\"{paper}\" cannot be written after \"of\". Choose a role, a colour, or a paper whose name is one word.";
         }
 
         if (piece.Line.Clauses.OfType<OfClause>().FirstOrDefault() is { Paints: var paints } of)

@@ -70,7 +70,7 @@ internal static class PieceLines
     }
 
     private static ImmutableArray<LineSyntax> Siblings(WrittenPiece piece) =>
-        WrittenPiece.All(piece.File.Lines).Select(l => l.Children).Append(piece.File.Lines).First(c => c.Contains(piece.Line));
+        CardOutline.Within(piece.File.Lines).Select(l => l.Children).Append(piece.File.Lines).First(c => c.Contains(piece.Line));
 
     private static bool IsMat(LineSyntax line) => line is PieceLine { Head.Kind: PieceKind.Mat };
 
@@ -79,7 +79,7 @@ internal static class PieceLines
     /// <summary>The name with the lowest number that no line of the file has.</summary>
     private static string FreeName(WrittenPiece piece, string name)
     {
-        var taken = WrittenPiece.All(piece.File.Lines).Select(NameOf).OfType<NameSyntax>().Select(n => n.Text)
+        var taken = CardOutline.Within(piece.File.Lines).Select(NameOf).OfType<NameSyntax>().Select(n => n.Text)
             .ToHashSet(StringComparer.OrdinalIgnoreCase);
         var stem = name.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
         for (var number = 2; ; number++)
@@ -102,7 +102,7 @@ internal static class PieceLines
             first--;
         }
 
-        var last = WrittenPiece.All([line]).Max(l => l.Span.End);
+        var last = CardOutline.Within([line]).Max(l => l.Span.End);
         var end = content.IndexOf('\n', last) is var next and >= 0 ? next : content.Length;
         return new(source.LineStart(first), end > last && content[end - 1] == '\r' ? end - 1 : end);
     }

@@ -76,7 +76,7 @@ internal sealed class WrittenPiece
         }
 
         var file = Parser.Parse(source, new FindingBag());
-        return All(file.Lines).FirstOrDefault(l => l.Span == piece.Location.Span && l is PieceLine or UseLine) is { } line
+        return CardOutline.Within(file.Lines).FirstOrDefault(l => l.Span == piece.Location.Span && l is PieceLine or UseLine) is { } line
             ? Result.Of(new WrittenPiece(card, piece, file, line))
             : new Failure("This piece has no line of its own in the text.");
     }
@@ -116,7 +116,4 @@ internal sealed class WrittenPiece
             }
         }
     }
-
-    /// <summary>All lines, each followed by those beneath it.</summary>
-    internal static IEnumerable<LineSyntax> All(IEnumerable<LineSyntax> lines) => lines.SelectMany(l => All(l.Children).Prepend(l));
 }

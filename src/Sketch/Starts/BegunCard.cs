@@ -55,7 +55,7 @@ public sealed class BegunCard
             case TitleLine named:
                 _edits.Add(new(named.Words.Span, StartingText.Quoted(title)));
                 break;
-            case BaseLine { Measure: { } measure } written:
+            case BaseLine { Measure: not null } written:
                 var paper = written.Clauses.OfType<OfClause>().First().Span;
                 var units = _to.IsMetric ? "units mm\n" : "";
                 _edits.Add(new(new(written.Span.Start, paper.Start),

@@ -32,16 +32,13 @@ public sealed record CardTemplates(
         ImmutableArray<TemplatePiece> pieces = options.OnlyShapes ? [.. all.Where(p => !p.IsPlainRectangle)] : all;
         ReportBare(cards, findings);
         var title = string.Join(", ", cards.Select(c => c.Title).Distinct());
-        var sheets = ImmutableArray.CreateBuilder<TemplateSheet>();
         var guide = new PlacementGuide(page.Width, page.Height, lettering);
         ImmutableArray<Guide> guides = [.. cards.SelectMany(c => guide.Of(c, options.Mirror, findings))];
-        sheets.AddRange(new FilledSheets(page.Width, page.Height, lettering).Of(
-            pieces, [.. guides.Where(g => g.Pages.IsEmpty)], title, SafetyNotes.Of(title, options, lettering, page.Width), findings));
-        sheets.AddRange(guides.SelectMany(g => g.Pages));
-
+        var sheets = new FilledSheets(page.Width, page.Height, lettering).Of(
+            pieces, guides, title, SafetyNotes.Of(title, options, lettering, page.Width), findings);
         return findings.HasErrors
             ? null
-            : new([.. sheets.Select((s, i) => page.Draw(s, i + 1, sheets.Count))], sheets.ToImmutable(), pieces);
+            : new([.. sheets.Select((s, i) => page.Draw(s, i + 1, sheets.Length))], sheets, pieces);
     }
 
     /// <summary>Reports cards that consist of a base only.</summary>

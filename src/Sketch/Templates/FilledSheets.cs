@@ -12,20 +12,28 @@ internal sealed class FilledSheets(double width, double height, TemplateLetterin
 
     /// <summary>The pages; a piece that cannot even be tiled is reported and left out.</summary>
     /// <param name="pieces">The pieces.</param>
-    /// <param name="guides">The guides, each smaller than a page; they keep their order.</param>
+    /// <param name="guides">
+    /// The guides. Those that take whole pages come before the pages with guides only; the others keep their order.
+    /// </param>
     /// <param name="title">What the pieces are for.</param>
     /// <param name="notes">Placed at the top of the first page.</param>
     /// <param name="findings">Receives what is too large.</param>
-    public IEnumerable<TemplateSheet> Of(
+    public ImmutableArray<TemplateSheet> Of(
         ImmutableArray<TemplatePiece> pieces, ImmutableArray<Guide> guides, string title, TemplateBlock notes, FindingBag findings)
     {
         var items = pieces.SelectMany(p => Items(p, findings)).ToList();
-        var pages = _fill.Fill(items, notes.Height + PageFill.Gap, [.. guides.Select(g => g.Ways)]);
+        var pages = _fill.Fill(
+            items, notes.Height + PageFill.Gap, [.. guides.Where(g => g.Pages.IsEmpty).Select(g => g.Ways)]);
         var titles = guides.SelectMany(g => g.Ways.Select(w => (w, g.Title))).ToDictionary();
-        return pages.Select((blocks, i) => new TemplateSheet(
-            i > 0 && blocks.All(b => titles.ContainsKey(b.Block))
-                ? string.Join("; ", blocks.Select(b => titles[b.Block])) : $"Templates for {title}",
-            i == 0 ? blocks.Insert(0, new(notes, 0, 0)) : blocks));
+        var withPieces = Math.Max(1, pages.TakeWhile(blocks => !blocks.All(b => titles.ContainsKey(b.Block))).Count());
+        return
+        [
+            .. pages.Take(withPieces).Select((blocks, i) =>
+                new TemplateSheet($"Templates for {title}", i == 0 ? blocks.Insert(0, new(notes, 0, 0)) : blocks)),
+            .. guides.SelectMany(g => g.Pages),
+            .. pages.Skip(withPieces).Select(blocks =>
+                new TemplateSheet(string.Join("; ", blocks.Select(b => titles[b.Block])), blocks)),
+        ];
     }
 
     private List<ImmutableArray<TemplateBlock>> Items(TemplatePiece piece, FindingBag findings)

@@ -28,10 +28,16 @@ public class DescribingTests
     public void Paper_is_what_stands_after_of(string line, string paper, string written, string path = "front/star") =>
         Becomes(line, new PaperWish(paper), written, path);
 
+    [Fact]
+    public void A_paper_that_no_line_can_name_is_refused() => Assert.Equal(
+        "\"two words, here\" cannot be written after \"of\". Choose a role, a colour, or a paper whose name is one word.",
+        Hands.Refused("  star 1", "front/star", new PaperWish("two words, here"))?.Reason);
+
     [Theory]
     [InlineData("star 1 \"a\" \"b\", of gold", new[] { "a", "c \"d\"" }, "star 1 \"a\" \"c \"\"d\"\"\", of gold")]
     [InlineData("star 1 \"a\" \"b\", of gold", new[] { "a" }, "star 1 \"a\", of gold")]
     [InlineData("star 1, of gold", new[] { "a" }, "star 1 \"a\", of gold")]
+    [InlineData("star 1, of gold", new[] { "“a”" }, "star 1 \"\"\"a\"\"\", of gold")]
     public void Words_are_replaced_line_by_line(string line, string[] words, string written) =>
         Becomes(line, new WordsWish([.. words]), written);
 

@@ -48,6 +48,16 @@ public sealed class PlacementGuideTests
         s => Assert.Contains("where each piece goes", s.Title, StringComparison.Ordinal));
 
     [Fact]
+    public void A_guide_that_takes_whole_pages_comes_before_pages_with_guides_only()
+    {
+        // The front takes pages of its own, because its list is long; the inside finds no room beside the pieces.
+        var everything = Printed.SampleTemplates()[Printed.Samples().ToList().FindIndex(c => c.Title == "Everything at once")];
+        var titles = everything.Sheets.Select(s => s.Title).ToList();
+        Assert.True(titles.FindIndex(t => t.Contains("front", StringComparison.Ordinal))
+            < titles.FindIndex(t => t.Contains("inside", StringComparison.Ordinal)));
+    }
+
+    [Fact]
     public void The_face_has_the_size_of_the_card()
     {
         var edge = Guides()[0].Lines.Single(l => l.Kind == LineKind.Edge).Bounds;

@@ -50,6 +50,15 @@ public sealed class CompletionTests : IDisposable
     public void A_broken_file_has_no_roles() => Assert.Empty(Complete($"draw {_line.Broken("b.card")} --paper "));
 
     [Theory]
+    [InlineData("bas", "There is no script for \"bas\". Did you mean \"bash\"?")]
+    [InlineData("anchor", "There is no script for \"anchor\". Write one of bash, zsh, fish, pwsh.")]
+    public void A_shell_without_a_script_is_answered_with_what_to_write(string shell, string answer)
+    {
+        Assert.Equal(2, _line.Run("completions", shell));
+        Assert.Contains(answer, _line.Error);
+    }
+
+    [Theory]
     [InlineData("bash")]
     [InlineData("zsh")]
     [InlineData("fish")]
