@@ -1,3 +1,5 @@
+using Sketch.Fuzz.Inputs;
+
 namespace Sketch.Benchmarks;
 
 /// <summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Sketch.Cutting.Model;
 using Sketch.Diagnostics;
+using Sketch.Fuzz.Inputs;
 using Sketch.Output.Folders;
 using Sketch.Planning;
 using Sketch.Planning.Advice;

@@ -1,4 +1,5 @@
 using Sketch.Drawing;
+using Sketch.Fuzz.Inputs;
 using Sketch.Output.Lettering;
 using Sketch.Output.Rendering;
 using Sketch.Panels;

@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using BenchmarkDotNet.Attributes;
+using Sketch.Fuzz.Inputs;
 using Sketch.Output.Lettering;
 
 namespace Sketch.Benchmarks;

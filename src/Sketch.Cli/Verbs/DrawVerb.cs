@@ -36,7 +36,7 @@ internal static class DrawVerb
         {
             files, folder, forms, dpi, faces, stash.Stash, stash.Papers, stash.Outside, watch, json,
         };
-        verb.Validators.Add(result =>
+        verb.CheckTogether(result =>
         {
             if (result.GetValue(folder) == Session.Standard && (result.GetValue(json) || result.GetValue(forms) is { Length: > 1 }))
             {

@@ -40,7 +40,7 @@ internal static class ExplainVerb
         {
             code, json, markdown,
         };
-        verb.Validators.Add(result =>
+        verb.CheckTogether(result =>
         {
             if (result.GetValue(markdown) && (result.GetValue(json) || result.GetResult(code) is { Tokens.Count: > 0 }))
             {

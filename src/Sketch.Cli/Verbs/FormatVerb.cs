@@ -28,7 +28,7 @@ internal static class FormatVerb
         {
             files, write, json,
         };
-        verb.Validators.Add(result =>
+        verb.CheckTogether(result =>
         {
             if (result.GetValue(write) && result.GetValue(files)?.Contains(Session.Standard) == true)
             {

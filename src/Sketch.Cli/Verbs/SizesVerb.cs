@@ -28,7 +28,7 @@ internal static class SizesVerb
         {
             files, watch, json, csv, markdown, ruler, metric,
         };
-        verb.Validators.Add(result =>
+        verb.CheckTogether(result =>
         {
             if (new[] { json, csv, markdown }.Count(form => result.GetValue(form)) > 1)
             {

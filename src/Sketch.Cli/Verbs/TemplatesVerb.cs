@@ -77,7 +77,7 @@ internal static class TemplatesVerb
             files, target, page, forms, scale, measured, mirror, shapes, hollow, glue, machine, copies, gap, stash.Stash,
             stash.Papers, stash.Outside, watch, json,
         };
-        verb.Validators.Add(result =>
+        verb.CheckTogether(result =>
         {
             var forMachine = result.GetValue(machine);
             if (result.GetValue(target) == Session.Standard

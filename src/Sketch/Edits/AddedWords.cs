@@ -115,7 +115,7 @@ internal sealed class AddedWords(LaidOutCard card, PieceKind kind, Ground ground
     private Length Distance(double millimetres, Length free)
     {
         var step = _format.Step;
-        var wanted = step * (long)Math.Round(millimetres / step.Millimetres);
+        var wanted = step * (long)Math.Round(Length.NearestMillimetres(millimetres).Millimetres / step.Millimetres);
         return free > Length.Zero ? Length.Max(Length.Zero, Length.Min(wanted, _format.Down(free))) : wanted;
     }
 

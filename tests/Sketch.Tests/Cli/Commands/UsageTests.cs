@@ -31,6 +31,17 @@ public sealed class UsageTests : IDisposable
     }
 
     [Theory]
+    [InlineData("draw", "--as", "ai", "--as does not know \"ai\".")]
+    [InlineData("templates", "--as", "ai", "--as does not know \"ai\".")]
+    [InlineData("templates", "--glue", "much", "--glue: \"much\" is not a length")]
+    [InlineData("templates", "--copies", "0", "--copies 0 is not valid")]
+    public void A_value_that_an_option_does_not_take_is_reported(string verb, string option, string value, string expected)
+    {
+        Assert.Equal(2, _line.Run(verb, "a.card", "--out", _line.InFolder("out"), option, value));
+        Assert.Contains(expected, _line.Error);
+    }
+
+    [Theory]
     [MemberData(nameof(EveryVerb))]
     public void A_verb_without_files_is_wrong_usage(string verb) => Assert.Equal(2, _line.Run(verb));
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using CsCheck;
+using Sketch.Fuzz.Invariants;
 using Sketch.Planning.CutSteps;
 using Sketch.Planning.Plans;
-using Sketch.Tests.Planning.Reports;
 using Sketch.Units;
 using Xunit;
 

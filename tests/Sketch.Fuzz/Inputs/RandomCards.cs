@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace Sketch.Benchmarks;
+namespace Sketch.Fuzz.Inputs;
 
 /// <summary>
 /// Random cards like those of makers: a panel of patterned paper with mats, strips with foil lines, a few shapes in a row or

@@ -1,6 +1,6 @@
 using System.Text.Json;
 
-namespace Sketch.Tests.Planning.Reports;
+namespace Sketch.Fuzz.Invariants;
 
 /// <summary>Cuts the sheets of a written plan by its <c>steps</c> alone, in whole nanometres.</summary>
 internal static class StepFollower

@@ -1,10 +1,10 @@
 using System.Text;
 using Sketch.Diagnostics;
+using Sketch.Output.Folders;
 using Sketch.Planning.Demand;
-using Sketch.Tests;
 using Sketch.Text;
 
-namespace Sketch.Benchmarks;
+namespace Sketch.Fuzz.Inputs;
 
 /// <summary>
 /// Random batches like those of makers, generated as texts and read like any other. The same number always gives the same batch.
@@ -50,7 +50,7 @@ internal static class RandomBatches
                 + $"paper{(kind < papers ? kind : draws.Below(papers))}");
         }
 
-        return Read(batch.ToString(), new TestWorld(), Shelf(draws, papers));
+        return Read(batch.ToString(), new MemoryFiles(), Shelf(draws, papers));
     }
 
     /// <summary>The number of different sizes on all papers together.</summary>
@@ -59,13 +59,13 @@ internal static class RandomBatches
 
     private static BatchFiles FiveDesigns(Draws draws)
     {
-        var world = new TestWorld();
+        var world = new MemoryFiles();
         var papers = draws.From(5, 7);
         var shares = Shares[draws.Below(Shares.Length)];
         var batch = new StringBuilder("batch \"Fifty-four\"\nstash \"shelf.stash\"\n");
         for (var design = 0; design < Designs; design++)
         {
-            world.WithText($"{design}.card", Card(draws, design));
+            world = world.With($"{design}.card", Card(draws, design));
             Line(batch, $"make {shares[design]} of \"{design}.card\"");
             foreach (var role in (string[])["sky", "deep", "band", "shape"])
             {
@@ -123,10 +123,10 @@ internal static class RandomBatches
         return stash.ToString();
     }
 
-    private static BatchFiles Read(string batch, TestWorld world, string shelf)
+    private static BatchFiles Read(string batch, MemoryFiles world, string shelf)
     {
         var findings = new FindingBag();
-        var files = BatchFiles.Read(new SourceText("random.batch", batch), world.WithText("shelf.stash", shelf), findings);
+        var files = BatchFiles.Read(new SourceText("random.batch", batch), world.With("shelf.stash", shelf), findings);
         return findings.ToImmutable()
             .FirstOrDefault(f => f.Severity == Severity.Error
             && f.Location.Source.Path.EndsWith(".batch", StringComparison.Ordinal)) is { } error

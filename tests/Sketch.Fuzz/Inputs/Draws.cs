@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Sketch.Benchmarks;
+namespace Sketch.Fuzz.Inputs;
 
 /// <summary>Random numbers that depend only on the seed: SplitMix64 (Steele, Lea and Flood, 2014).</summary>
 internal sealed class Draws(ulong seed)
@@ -11,7 +11,10 @@ internal sealed class Draws(ulong seed)
 
     public int From(int least, int most) => least + Below(most - least + 1);
 
-    public string Any(string[] words) => words[Below(words.Length)];
+    /// <summary>Whether an event of this likelihood happens: once in so many times.</summary>
+    public bool OnceIn(int times) => Below(times) == 0;
+
+    public T Any<T>(IReadOnlyList<T> all) => all[Below(all.Count)];
 
     /// <summary>A random length in inches, within a range of sixteenths.</summary>
     public string Sixteenths(int least, int most) => string.Create(CultureInfo.InvariantCulture, $"{From(least, most)}/16");
