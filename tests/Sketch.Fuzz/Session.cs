@@ -15,6 +15,8 @@ internal sealed partial class Session(IReadOnlyList<IFuzzTarget> targets, int fi
     /// <summary>The watchdog: far above what any input takes, as the machine may be busy with other work.</summary>
     private static readonly TimeSpan MostProcessor = TimeSpan.FromMinutes(2);
 
+    private static readonly TimeSpan ProgressEvery = TimeSpan.FromMinutes(5);
+
     private readonly Dictionary<string, (int Inputs, TimeSpan Time, TimeSpan Longest, int Number)> _done = [];
     private readonly HashSet<string> _failures = [];
     private readonly HashSet<IFuzzTarget> _failing = [];
@@ -29,22 +31,32 @@ internal sealed partial class Session(IReadOnlyList<IFuzzTarget> targets, int fi
         using var watchdog = new Timer(_ => Watch(), null, TimeSpan.FromSeconds(5), TimeSpan.FromSeconds(5));
         IFuzzTarget[] turns = [.. targets.SelectMany(t => Enumerable.Repeat(t, t.Weight))];
         var whole = Stopwatch.StartNew();
-        var number = first;
+        var (number, told) = (first, TimeSpan.Zero);
         for (; whole.Elapsed < time; number++)
         {
             Step(turns[number % turns.Length], number);
+            if (whole.Elapsed > told + ProgressEvery)
+            {
+                told = whole.Elapsed;
+                Report(number + 1, told);
+            }
         }
 
+        Report(number, whole.Elapsed);
+        Print($"succeeded: {targets.Count - _failing.Count}");
+        Print($"failed: {_failing.Count}");
+        return _failing.Count == 0 ? 0 : 1;
+    }
+
+    private void Report(int next, TimeSpan elapsed)
+    {
         foreach (var (name, (inputs, spent, longest, at)) in _done)
         {
             Print($"{name}: {inputs} inputs, {inputs / spent.TotalSeconds:0.0} for each second of processor; "
                 + $"the longest is number {at} with {longest.TotalSeconds:0.0} s");
         }
 
-        Print($"{number - first} inputs from number {first} in {whole.Elapsed.TotalSeconds:0} s");
-        Print($"succeeded: {targets.Count - _failing.Count}");
-        Print($"failed: {_failing.Count}");
-        return _failing.Count == 0 ? 0 : 1;
+        Print($"{next - first} inputs from number {first} in {elapsed.TotalSeconds:0} s");
     }
 
     private void Step(IFuzzTarget target, int number)
