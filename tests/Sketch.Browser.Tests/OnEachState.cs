@@ -1,3 +1,4 @@
+using Microsoft.Playwright;
 using Xunit;
 using static Microsoft.Playwright.Assertions;
 
@@ -8,8 +9,8 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
 {
     /// <summary>The names of the states.</summary>
     public static TheoryData<string> States() =>
-        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Sheets", "Count", "chosen piece", "findings", "question", "new card",
-            "putting", "guide", "new file", "earlier versions"];
+        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Table", "Sheets", "Count", "chosen piece", "findings", "question", "new card",
+            "putting", "guide", "new file", "new batch", "earlier versions"];
 
     /// <summary>Brings the page from the newly opened window into a state.</summary>
     protected async Task Show(string state)
@@ -24,6 +25,14 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
             case "Stash":
                 await Page.Locator("#file").SelectOptionAsync("museum.stash");
                 await Expect(Page.Locator("#panel-stash .swatch").First).ToBeVisibleAsync();
+                break;
+            case "Table":
+                await Page.Locator("#file").SelectOptionAsync("museum.stash");
+                await OpenTab("Table");
+                await Button("More: gulls").ClickAsync();
+                await Field("Sheet, gulls").FillAsync("leter");
+                await Page.Keyboard.PressAsync("Enter");
+                await Expect(Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("There is no sheet called leter.");
                 break;
             case "Sheets":
                 await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
@@ -67,6 +76,10 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
                 break;
             case "new file":
                 await Button("New file…").ClickAsync();
+                break;
+            case "new batch":
+                await Button("New file…").ClickAsync();
+                await Page.GetByLabel("A batch: which cards, and how many").CheckAsync();
                 break;
             case "earlier versions":
                 await TypeAt(1, " # mine");

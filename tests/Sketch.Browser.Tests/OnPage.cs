@@ -204,5 +204,8 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
 
     protected ILocator Button(string name) => Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true });
 
+    /// <summary>A field with exactly this label.</summary>
+    protected ILocator Field(string label) => Page.GetByLabel(label, new() { Exact = true });
+
     protected Task OpenTab(string name) => Page.GetByRole(AriaRole.Tab, new() { Name = name, Exact = true }).ClickAsync();
 }

@@ -26,7 +26,8 @@ internal static class CompletionsVerb
             if (result.Tokens is [{ Value: var name }] && !Shells.Contains(name))
             {
                 result.AddError($"There is no script for \"{name}\". "
-                    + (Nearest.Find(name, Shells) is { } near ? $"Did you mean \"{near}\"?" : $"Write one of {string.Join(", ", Shells)}."));
+                    + (Nearest.Find(name, Shells) is { } near
+                        ? $"Did you mean \"{near}\"?" : $"Write one of {string.Join(", ", Shells)}."));
             }
         });
         var verb = new VerbCommand(

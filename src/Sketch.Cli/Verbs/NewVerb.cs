@@ -11,6 +11,7 @@ namespace Sketch.Cli.Verbs;
 internal static class NewVerb
 {
     private static readonly string[] Kinds = [".card", ".stash", ".batch"];
+    private const int UsualCount = 12;
 
     /// <summary>The verb.</summary>
     public static Command Create(Session session)
@@ -82,7 +83,8 @@ internal static class NewVerb
     {
         var world = session.World();
         var stashes = InFolder(file, ".stash").ToList();
-        var text = InFolder(file, ".card").SelectMany(card => stashes.Select(stash => StartingText.Batch(title, isMetric, card, stash)))
+        var text = InFolder(file, ".card")
+            .SelectMany(card => stashes.Select(stash => StartingText.Batch(title, isMetric, [(card, UsualCount)], stash)))
             .FirstOrDefault(t => !BatchCheck.Of(Compiler.Compile(new SourceText(file, t), world), world).HasErrors);
         if (text is not null)
         {
@@ -94,7 +96,8 @@ internal static class NewVerb
         {
             () => Write(session, card, StartingText.Card(title, isMetric)),
             () => Write(session, stash, StartingText.Stash(title, isMetric)),
-            () => Write(session, file, StartingText.Batch(title, isMetric, Path.GetFileName(card), Path.GetFileName(stash))),
+            () => Write(session, file, StartingText.Batch(
+                title, isMetric, [(Path.GetFileName(card), UsualCount)], Path.GetFileName(stash))),
         }.Select(write => write()).FirstOrDefault(status => status != ExitStatus.Done, ExitStatus.Done);
     }
 

@@ -15,6 +15,7 @@ import { makePapers, makeStash } from './papers.js';
 import { makePicture } from './picture.js';
 import { makeSizes, makeTemplates } from './print.js';
 import { makePutting } from './putting.js';
+import { makeRows } from './rows.js';
 import { makeSeeing } from './seeing.js';
 import { get, gone, post, Problem } from './server.js';
 import { makeSheets } from './sheets.js';
@@ -96,6 +97,7 @@ const panels = {
     applied: (edit) => editor.apply(edit),
   }),
   stash: makeStash(tabs.add('stash', 'Stash'), { asked, goTo }),
+  rows: makeRows(tabs.add('rows', 'Table'), { asked, sheet, goTo, reportProblem, textKept: (text) => file.replace(text) }),
   sizes: makeSizes(tabs.add('sizes', 'Sizes'), asked),
   templates: makeTemplates(
     tabs.add('templates', 'Templates'), asked, () => work.sight?.findings.some((f) => f.severity === 'error') ?? true),
@@ -107,7 +109,8 @@ const panels = {
   count: makeCount(tabs.add('count', 'Count'), { asked, reportProblem }),
 };
 const tabsFor = {
-  none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates', 'guide'], stash: ['stash'], batch: ['sheets', 'count'],
+  none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates', 'guide'], stash: ['stash', 'rows'],
+  batch: ['sheets', 'rows', 'count'],
 };
 
 function refreshTab() {
@@ -194,6 +197,7 @@ function opened() {
   panels.sheets.clear();
   panels.papers.clear();
   panels.count.clear();
+  panels.rows.clear();
   findings.clear();
   work.sight = null;
   const tried = papersTried(name);
@@ -240,10 +244,11 @@ addEventListener('hashchange', () => {
 const save = () => file.save();
 
 async function beginFile() {
-  const name = await begin();
+  const name = await begin({ files, beside: file.name, stash: nearestStash(file.name) });
   if (!name) return;
   await open(name);
-  editor.focus();
+  if (work.sight?.kind === 'card') editor.focus();
+  else tabs.show('rows');
 }
 
 async function beginWithLayout() {

@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Routing;
 using Sketch.Diagnostics;
 using Sketch.Preview.Folder;
+using Sketch.Preview.Samples;
 using Sketch.Preview.Sessions;
 using Sketch.Syntax;
 using Sketch.Text;
@@ -165,11 +166,20 @@ internal sealed class FileRoutes(PageServices room)
             return NoName(file);
         }
 
-        var result = room.Saving.Save(file, path, FirstText.For(file, room.Folder.List()), Saving.NoFile);
+        var result = room.Saving.Save(file, path, FirstTextOf(asked), Saving.NoFile);
         return result.Problem.Length > 0 ? NotSaved(result)
             : result.Theirs is not null
             ? new Problem(StatusCodes.Status409Conflict, $"There is a file \"{file}\" already. Give the new one another name.")
             : TypedResults.Ok(new SavedStamp(result.Stamp));
+    }
+
+    private string FirstTextOf(BeginRequest asked)
+    {
+        var isStash = asked.File.EndsWith(".stash", StringComparison.OrdinalIgnoreCase);
+        return isStash && asked.From == "samples" ? SampleFiles.Read(SampleFiles.Shelf).Content
+            : isStash && asked.From == "empty" ? FirstText.EmptyStash(asked.File, asked.IsMetric)
+            : asked.Makes is { } makes ? FirstText.Batch(asked.File, makes, asked.Stash)
+            : FirstText.For(asked.File, room.Folder.List(), asked.IsMetric);
     }
 
     private Results<Ok<Done>, Problem> Forget(ForgetRequest asked)

@@ -121,6 +121,7 @@ public sealed class PageServer : IAsyncDisposable
         new FileRoutes(room).Map(app);
         new StartRoutes(room).Map(app);
         new PutRoutes(room).Map(app);
+        new RowRoutes(room).Map(app);
         new ChangeRoutes(room).Map(app);
         new ViewRoutes(room).Map(app);
         new HandRoutes(room).Map(app);

@@ -37,8 +37,14 @@ internal sealed record SeeRequest(
 /// <param name="Stamp">The stamp of the content that the page knows; empty for a new file.</param>
 internal sealed record SaveRequest(string File = "", string Window = "", string Text = "", string Stamp = "");
 
-/// <summary>The name of a file to begin.</summary>
-internal sealed record BeginRequest(string File = "");
+/// <summary>A file to begin.</summary>
+/// <param name="File">Its name.</param>
+/// <param name="From">What a stash begins with: <c>usual</c>, <c>samples</c> or <c>empty</c>.</param>
+/// <param name="IsMetric">Whether it is in millimetres.</param>
+/// <param name="Stash">The stash of a batch; empty for none.</param>
+/// <param name="Makes">The cards that a batch makes; null for one in its folder, if there is one.</param>
+internal sealed record BeginRequest(
+    string File = "", string From = "", bool IsMetric = false, string Stash = "", IReadOnlyList<FirstMake>? Makes = null);
 
 /// <summary>Unsaved edits to discard.</summary>
 /// <param name="File">The file's name.</param>

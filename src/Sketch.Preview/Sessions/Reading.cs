@@ -24,12 +24,18 @@ public sealed record Reading(Compilation Compilation, RoleFilling Filling)
         ? "stash" : Compilation.Batch is not null ? "batch" : Path.GetExtension(Source.Path).ToLowerInvariant()[1..];
 
     /// <summary>A sentence about the first error that an earlier reading of the file did not have; null if there is none.</summary>
-    public string? ErrorSince(Reading before)
-    {
-        var known = before.Compilation.Findings.Where(IsError).Select(f => (f.Code, f.Message)).ToHashSet();
-        return Compilation.Findings.FirstOrDefault(f => IsError(f) && !known.Contains((f.Code, f.Message))) is { } error
-            ? $"That is not possible: line {error.Location.Start.Line}. {error.Message} {error.Hint}".TrimEnd() : null;
+    public string? ErrorSince(Reading before) =>
+        Since(before, Severity.Error) is { } error ? $"That is not possible: {Sentence(error)}" : null;
 
-        static bool IsError(Finding finding) => finding.Severity == Severity.Error;
+    /// <summary>A sentence about the first warning that an earlier reading of the file did not have; null if there is none.</summary>
+    public string? WarningSince(Reading before) =>
+        Since(before, Severity.Warning) is { } warning ? $"Look at {Sentence(warning)}" : null;
+
+    private Finding? Since(Reading before, Severity severity)
+    {
+        var known = before.Compilation.Findings.Select(f => (f.Code, f.Message)).ToHashSet();
+        return Compilation.Findings.FirstOrDefault(f => f.Severity == severity && !known.Contains((f.Code, f.Message)));
     }
+
+    private static string Sentence(Finding finding) => $"line {finding.Location.Start.Line}. {finding.Message} {finding.Hint}".TrimEnd();
 }

@@ -42,7 +42,7 @@ internal static class InsertedLines
     }
 
     /// <summary>The indentation of a line.</summary>
-    private static string IndentOf(SourceText text, LineSyntax line)
+    public static string IndentOf(SourceText text, LineSyntax line)
     {
         var start = text.LineStart(text.PositionOf(line.Span.Start).Line - 1);
         return text.Content[start..line.Span.Start];

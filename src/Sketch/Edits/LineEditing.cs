@@ -97,8 +97,10 @@ internal sealed class LineEditing(SourceText source, LineSyntax line, UnitSystem
 
     private int IndexAt(int start) => line.Tokens.Tokens.TakeWhile(t => t.Span.Start < start).Count();
 
+    // What stands after the last token is behind the line.
     private bool HoldsComment(TextSpan span) => line.Tokens.Comments.Any(c =>
-        c.Token > 0 && line.Tokens.Tokens[c.Token - 1].Span.End >= span.Start && line.Tokens.Tokens[c.Token].Span.Start <= span.End);
+        c.Token > 0 && line.Tokens.Tokens[c.Token].Kind != TokenKind.End
+        && line.Tokens.Tokens[c.Token - 1].Span.End >= span.Start && line.Tokens.Tokens[c.Token].Span.Start <= span.End);
 
     private static bool IsWithin(Token token, TextSpan span) => token.Span.Start >= span.Start && token.Span.End <= span.End;
 }

@@ -75,17 +75,27 @@ public static class StartingText
 
           """;
 
+    /// <summary>A stash that lists nothing yet.</summary>
+    /// <param name="title">Its title.</param>
+    /// <param name="isMetric">Whether it is in millimetres; otherwise in inches.</param>
+    public static string EmptyStash(string title, bool isMetric) =>
+        $"stash {Quoted(title)}\n# Papers and supplies on hand: a name, the size of a sheet, and how many.\n"
+            + (isMetric ? "units mm\n" : "");
+
     /// <summary>A first batch; where a file is missing, a comment stands in its place.</summary>
     /// <param name="title">Its title.</param>
     /// <param name="isMetric">Whether it is in millimetres; otherwise in inches.</param>
-    /// <param name="card">The file of the card to make, or null.</param>
+    /// <param name="makes">The files of the cards to make, with their numbers.</param>
     /// <param name="stash">The file of the stash, or null.</param>
-    public static string Batch(string title, bool isMetric, string? card, string? stash) =>
-        $"batch {Quoted(title)}\n"
+    public static string Batch(string title, bool isMetric, IEnumerable<(string Card, int Count)> makes, string? stash)
+    {
+        var lines = makes.Select(m => string.Create(CultureInfo.InvariantCulture, $"make {m.Count} of {Quoted(m.Card)}\n")).ToList();
+        return $"batch {Quoted(title)}\n"
             + "# One run of cards: what is made, how often, and from which stash.\n"
             + (isMetric ? "units mm\n" : "")
             + (stash is null ? "# stash \"museum.stash\"\n" : $"stash {Quoted(stash)}\n")
-            + (card is null ? "# make 12 of \"fair-winds.card\"\n" : $"make 12 of {Quoted(card)}\n");
+            + (lines.Count == 0 ? "# make 12 of \"fair-winds.card\"\n" : string.Concat(lines));
+    }
 
     /// <summary>The words of a file's name, the first with a capital: <c>keepers-watch</c> is titled "Keepers watch".</summary>
     /// <param name="stem">The name without its ending.</param>

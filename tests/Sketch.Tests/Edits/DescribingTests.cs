@@ -57,6 +57,10 @@ public class DescribingTests
         new ShowingWish(Measure.Length("1/4")), "panel, showing 1/4, showing bottom 1, of gold", "front/panel");
 
     [Fact]
+    public void A_last_clause_is_taken_away_before_its_comment() =>
+        Becomes("star 1, of gold, turn 5 # old", new TurnWish(0), "star 1, of gold # old");
+
+    [Fact]
     public void A_clause_between_comments_is_taken_away_without_them() => Becomes("star 1, # one\n    turn 5, # two\n    of gold",
         new TurnWish(0), "star 1, # one\n    # two\n    of gold");
 

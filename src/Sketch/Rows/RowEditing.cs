@@ -1,0 +1,185 @@
+using System.Collections.Immutable;
+using Sketch.Diagnostics;
+using Sketch.Edits;
+using Sketch.Syntax;
+using Sketch.Text;
+
+namespace Sketch.Rows;
+
+/// <summary>
+/// Shows a stash or batch as tables, and writes what is changed in a row into its line, as a maker would type it: the clause that is there
+/// gets another value, and all else stays as it is.
+/// </summary>
+public static class RowEditing
+{
+    /// <summary>The tables of a text; none where it is neither a stash nor a batch.</summary>
+    public static ImmutableArray<RowTable> Tables(SourceText text)
+    {
+        var file = Parser.Parse(text, new FindingBag());
+        return [.. TablesOf(file).Select(table => table with
+        {
+            Rows = [.. RowsOf(file).Where(r => table.Sorts.Contains(r.Sort)).Select(r => RowOf(file, r.Sort, r.Line))],
+        })];
+    }
+
+    /// <summary>The changes that give a cell another value; an empty value takes it out of the line.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="line">The line of the row, from 1.</param>
+    /// <param name="field">The name of the field.</param>
+    /// <param name="value">The value as somebody types it.</param>
+    /// <returns>Changes in the order of the text; a problem says, in sentences, why it cannot be done.</returns>
+    public static Result<ImmutableArray<TextEdit>> Change(SourceText text, int line, string field, string value)
+    {
+        if (Find(text, line) is not var (row, sort) || sort.Find(field) is not { } of)
+        {
+            return new Failure("This row is no longer in the text.");
+        }
+
+        if (LockOf(row) is { } locked)
+        {
+            return new Failure(locked);
+        }
+
+        if (of.Part.RefusalIn(row) is { } refusal)
+        {
+            return new Failure(refusal);
+        }
+
+        var typed = value.Trim();
+        if (typed.Length == 0 && of.IsNeeded)
+        {
+            return new Failure(Missing(of));
+        }
+
+        if (typed == of.Part.Read(row))
+        {
+            return Result.Of(ImmutableArray<TextEdit>.Empty);
+        }
+
+        ImmutableArray<TextEdit> edits = [.. of.Part.Write(row, typed, sort.Fields.TakeWhile(f => f != of))];
+        var after = new SourceText(text.Path, TextEdit.Apply(text.Content, edits));
+        return StaysApart(text, after, line, sort.Fields.IndexOf(of)) ? Result.Of(edits)
+            : new Failure(MistakeIn(after, text) ?? $"Here goes only: {Lowered(of.Title)}. Write it as in {of.Example}.");
+    }
+
+    /// <summary>The change that adds a row below the last of its table, or at the end.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="sort">The word of its sort.</param>
+    /// <param name="values">The values of its fields; what is missing or empty is not written.</param>
+    /// <returns>The change and the number of the new line; a problem says, in sentences, why it cannot be done.</returns>
+    public static Result<AddedPiece> Add(SourceText text, string sort, IReadOnlyDictionary<string, string> values)
+    {
+        var file = Parser.Parse(text, new FindingBag());
+        if (RowSorts.Find(sort) is not { } of || TablesOf(file).FirstOrDefault(t => t.Sorts.Contains(of)) is not { } table)
+        {
+            return new Failure("That cannot be added here. Choose again.");
+        }
+
+        if (of.Fields.FirstOrDefault(f => f.IsNeeded && ValueOf(values, f.Name).Length == 0) is { } missing)
+        {
+            return new Failure(Missing(missing));
+        }
+
+        var like = RowsOf(file).LastOrDefault(r => table.Sorts.Contains(r.Sort)).Line;
+        var after = like ?? RowLines.Top(file).LastOrDefault() ?? file.Lines[0];
+        var indent = after == file.Lines[0] ? "" : InsertedLines.IndentOf(text, after);
+        var beneath = InsertedLines.IndentBeneath(text, after, RowLines.All(file.Lines))[indent.Length..];
+        string[] lines =
+        [
+            indent + LineOf(of, values),
+            .. of.Fields.Where(f => f.Part is LinePart && ValueOf(values, f.Name).Length > 0)
+                .Select(f => indent + (beneath.Length > 0 ? beneath : "  ") + ((LinePart)f.Part).Line(ValueOf(values, f.Name))),
+        ];
+        var last = RowLines.Last(after);
+        return Result.Of(new AddedPiece(InsertedLines.Below(text, last, [.. lines]), text.PositionOf(last.Span.End).Line + 1));
+    }
+
+    /// <summary>The change that takes a row away with what is indented beneath it; comments above it stay.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="line">The line of the row, from 1.</param>
+    public static Result<ImmutableArray<TextEdit>> Delete(SourceText text, int line) =>
+        Find(text, line) is var (row, sort) && row.Line != row.File.Lines[0] && sort.Fields.Length > 0
+            ? Result.Of<ImmutableArray<TextEdit>>([RowLines.Deletion(text, row.Line)])
+            : new Failure("This row is no longer in the text.");
+
+    private static string LineOf(RowSort sort, IReadOnlyDictionary<string, string> values)
+    {
+        var head = sort.HeadOf(name => ((HeadPart)sort.Find(name)!.Part).Written(ValueOf(values, name)));
+        var clauses = sort.Fields.Select(f => (f.Part as ClausePart, Value: ValueOf(values, f.Name)))
+            .Where(c => c.Item1 is not null && c.Value.Length > 0).Select(c => ", " + c.Item1!.Clause(c.Value, null));
+        return head + string.Concat(clauses);
+    }
+
+    private static string ValueOf(IReadOnlyDictionary<string, string> values, string field) => values.GetValueOrDefault(field, "").Trim();
+
+    private static string Missing(RowField field) => $"{field.Title} is missing. Type one such as {field.Example}.";
+
+    private static string Lowered(string title) => char.ToLowerInvariant(title[0]) + title[1..];
+
+    /// <summary>Whether no other cell changes: what is typed may hold a comma, a quotation mark or a comment.</summary>
+    private static bool StaysApart(SourceText before, SourceText after, int line, int field)
+    {
+        var (were, are) = (Rows(before), Rows(after));
+        return were.Count == are.Count && were.Zip(are).All(pair => pair.First.Sort == pair.Second.Sort
+            && pair.First.Cells.Zip(pair.Second.Cells).Select((c, i) => (c, i))
+                .All(c => c.c.First == c.c.Second || (pair.First.Line == line && c.i == field)));
+
+        static List<Row> Rows(SourceText text) => [.. Tables(text).SelectMany(t => t.Rows)];
+    }
+
+    /// <summary>The first thing that cannot be read in a text and could be in another, in sentences; null for nothing.</summary>
+    private static string? MistakeIn(SourceText after, SourceText before)
+    {
+        var known = Mistakes(before).Select(f => f.Message).ToHashSet();
+        return Mistakes(after).FirstOrDefault(f => !known.Contains(f.Message)) is { } mistake ? $"{mistake.Message} {mistake.Hint}" : null;
+
+        static ImmutableArray<Finding> Mistakes(SourceText text)
+        {
+            var findings = new FindingBag();
+            Parser.Parse(text, findings);
+            return findings.ToImmutable();
+        }
+    }
+
+    private static (RowLine Row, RowSort Sort)? Find(SourceText text, int line)
+    {
+        var file = Parser.Parse(text, new FindingBag());
+        return RowsOf(file).Where(r => text.PositionOf(r.Line.Span.Start).Line == line)
+            .Select(r => ((RowLine, RowSort)?)(new(file, r.Line), r.Sort)).FirstOrDefault();
+    }
+
+    private static ImmutableArray<RowTable> TablesOf(FileSyntax file) => file.Lines switch
+    {
+        [TitleLine { Word: "stash" }, ..] => RowSorts.OfStash,
+        [TitleLine { Word: "batch" }, ..] => RowSorts.OfBatch,
+        _ => [],
+    };
+
+    /// <summary>The lines that are rows, with their sorts.</summary>
+    private static IEnumerable<(LineSyntax Line, RowSort Sort)> RowsOf(FileSyntax file) => TablesOf(file) is [var title, ..]
+        ? RowLines.Top(file).Select(l => (Line: l, Sort: SortOf(l))).Where(r => r.Sort is not null).Select(r => (r.Line, r.Sort!))
+            .Prepend((file.Lines[0], title.Sorts[0]))
+        : [];
+
+    private static RowSort? SortOf(LineSyntax line) => line switch
+    {
+        StockLine stock => RowSorts.Find(stock.Stock),
+        MakeLine => RowSorts.Find("make"),
+        ForLine => RowSorts.Find("for"),
+        UseOnHandLine => RowSorts.Find("use"),
+        CutLine => RowSorts.Find("cut"),
+        _ => null,
+    };
+
+    private static Row RowOf(FileSyntax file, RowSort sort, LineSyntax line)
+    {
+        var row = new RowLine(file, line);
+        return new(sort.Word, file.Source.PositionOf(line.Span.Start).Line, [.. sort.Fields.Select(f => f.Part.Read(row))])
+        {
+            Locked = LockOf(row),
+        };
+    }
+
+    private static string? LockOf(RowLine row) => row.Line.IsDamaged || row.Line is StockLine { Measure: null }
+        ? "This line has a mistake. Fix it in the text first." : null;
+}

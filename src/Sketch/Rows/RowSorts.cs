@@ -1,0 +1,35 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using Sketch.Stashes;
+
+namespace Sketch.Rows;
+
+/// <summary>All sorts of row, by the word that begins their lines.</summary>
+internal static class RowSorts
+{
+    private static readonly FrozenDictionary<string, RowSort> Table =
+        StockRows.All.Concat(BatchRows.All).ToFrozenDictionary(s => s.Word, StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The tables of a stash, without rows.</summary>
+    public static ImmutableArray<RowTable> OfStash { get; } =
+    [
+        new("This stash", "", [StockRows.Title], []) { IsList = false },
+        new("Papers", "a paper", [Table["paper"]], []),
+        new("Cardstock", "cardstock", [Table["cardstock"]], []),
+        new("Offcuts", "an offcut", [Table["offcut"]], []),
+        new("Supplies", "a supply", [.. SupplyKinds.Lines.Select(k => Table[k.Traits.Word])], []),
+    ];
+
+    /// <summary>The tables of a batch, without rows.</summary>
+    public static ImmutableArray<RowTable> OfBatch { get; } =
+    [
+        new("This batch", "", [BatchRows.Title], []) { IsList = false },
+        new("Designs", "a design", [Table["make"]], []),
+        new("Recipients", "a recipient", [Table["for"]], []),
+        new("Finished cards on hand", "finished cards", [Table["use"]], []),
+        new("Loose pieces to cut", "loose pieces", [Table["cut"]], []),
+    ];
+
+    /// <summary>The sort that a word begins; null for none.</summary>
+    public static RowSort? Find(string word) => Table.GetValueOrDefault(word);
+}
