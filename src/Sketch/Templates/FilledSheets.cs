@@ -25,7 +25,9 @@ internal sealed class FilledSheets(double width, double height, TemplateLetterin
         var pages = _fill.Fill(
             items, notes.Height + PageFill.Gap, [.. guides.Where(g => g.Pages.IsEmpty).Select(g => g.Ways)]);
         var titles = guides.SelectMany(g => g.Ways.Select(w => (w, g.Title))).ToDictionary();
-        var withPieces = Math.Max(1, pages.TakeWhile(blocks => !blocks.All(b => titles.ContainsKey(b.Block))).Count());
+        // The first page may have room for guides, or for nothing but the notes, where a large piece is on the second.
+        var withPieces = Math.Max(1, Enumerable.Range(1, pages.Length)
+            .LastOrDefault(count => pages[count - 1].Any(b => !titles.ContainsKey(b.Block))));
         return
         [
             .. pages.Take(withPieces).Select((blocks, i) =>

@@ -70,6 +70,12 @@ public sealed class PageFillTests
     }
 
     [Theory]
+    [InlineData("")]
+    [InlineData("front\n  text \"ahoy\"\n")]
+    public void A_piece_that_leaves_no_room_for_the_notes_goes_on_the_next_page(string pieces) =>
+        Assert.Equal(2, Printed.Of($"card \"Test\"\nbase US A6, fold left, of white\n{pieces}").Pages.Length);
+
+    [Theory]
     [InlineData(1)]
     [InlineData(2)]
     [InlineData(3)]
