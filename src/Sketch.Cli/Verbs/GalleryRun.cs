@@ -6,10 +6,12 @@ using Sketch.Output.Contact;
 using Sketch.Output.Files;
 using Sketch.Output.Folders;
 using Sketch.Output.Gallery;
+using Sketch.Output.Handbook;
 using Sketch.Panels;
 using Sketch.Planning.Diagrams;
 using Sketch.Reports;
 using Sketch.Stashes;
+using Sketch.Units;
 
 namespace Sketch.Cli.Verbs;
 
@@ -23,10 +25,12 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
 {
     private const string Page = "index.html";
     private const string SmallFolder = "small";
+    private const double PixelsPerInch = 84;
+    private const string GuideStart = "guide/index.md";
 
     private readonly PictureNames _names = new();
 
-    private sealed record Drawn(Compilation File, LaidOutCard Card, ImmutableArray<(FaceKind Face, string Svg, Thumbnail Small)> Faces,
+    private sealed record Drawn(Compilation File, LaidOutCard Card, ImmutableArray<(FaceKind Face, string Svg, Thumbnail? Small)> Faces,
         CardTutorial Tutorial);
 
     /// <summary>Draws every card that has no errors, then the page; returns the exit status.</summary>
@@ -53,8 +57,8 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
         {
             var articles = Draw(sound, files);
             var contents = sound.Select(f => (Stem(f), f.Card!.Title)).ToList();
-            PictureFile.Write(page, output =>
-                output.Write(System.Text.Encoding.UTF8.GetBytes(GalleryPage.Of(title, PictureFile.TextMark, contents, articles))));
+            var guide = WriteGuide(cards.FirstOrDefault(c => File.Exists(Path.Combine(c, GuideStart))), files);
+            WriteText(page, GalleryPage.Of(title, PictureFile.TextMark, guide, contents, articles));
         }
         catch (FileWriteException refused)
         {
@@ -73,6 +77,27 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
 
         return status;
     }
+
+    /// <summary>Writes the pages of the guide that lies in a folder of cards, and returns their addresses and titles.</summary>
+    private ImmutableArray<(string Address, string Title)> WriteGuide(string? cards, FolderFiles world)
+    {
+        if (cards is null)
+        {
+            return [];
+        }
+
+        var inFolder = Path.Combine(cards, Page);
+        var pages = HandbookPage.ReadAll(GuideStart, name => world.ReadText(name, inFolder).ValueOrDefault?.Content);
+        var html = new HandbookHtml(pages, cards, world, (example, around, ids) => PlanFigures.Of(example.Source(cards), around, ids)
+            .Select(figure => new ExampleFigure(figure.Caption, figure.Svg)));
+        var written = 0;
+        InOrder.Run(pages.Length, i => html.Of(pages[i], PictureFile.TextMark, [(pages[i].ToTop + Page, title)]),
+            text => WriteText(Path.Combine(folder, pages[written++].HtmlName), text), session.Cancellation);
+        return [.. pages.Select(p => (p.HtmlName, p.Title))];
+    }
+
+    private static void WriteText(string path, string text) =>
+        PictureFile.Write(path, output => output.Write(System.Text.Encoding.UTF8.GetBytes(text)));
 
     /// <summary>A card whose picture names are reserved; with an error where another card has one of them.</summary>
     private Compilation Named(Compilation file)
@@ -94,7 +119,7 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
         InOrder.Run(files.Count, i => Draw(files[i], files[i].Card!, filling.Stash, world), drawn =>
         {
             articles.Add(GalleryPage.Article(
-                Stem(drawn.File), drawn.Card, [.. drawn.Faces.Select(f => Write(drawn, f.Face, f.Svg, f.Small))], Write(drawn)));
+                Stem(drawn.File), drawn.Card, drawn.File.Source, [.. drawn.Faces.Select(f => Write(drawn, f.Face, f.Svg, f.Small))], Write(drawn)));
             progress.Report(articles.Count);
         }, session.Cancellation);
         return articles;
@@ -109,25 +134,33 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
 
     private static Drawn Draw(Compilation file, LaidOutCard card, Stash? stash, FolderFiles world)
     {
-        var faces = ImmutableArray.CreateBuilder<(FaceKind, string, Thumbnail)>();
+        var faces = ImmutableArray.CreateBuilder<(FaceKind, string, Thumbnail?)>();
         foreach (var face in Faces(card))
         {
             var svg = CardDrawing.Draw(card, face);
-            faces.Add((face, svg, Thumbnail.Of(svg)));
+            faces.Add((face, svg, faces.Count == 0 ? null : Thumbnail.Of(svg)));
         }
 
         return new(file, card, faces.ToImmutable(), CardTutorial.Of(card, stash, world));
     }
 
-    private GalleryPicture Write(Drawn drawn, FaceKind face, string svg, Thumbnail small)
+    private GalleryPicture Write(Drawn drawn, FaceKind face, string svg, Thumbnail? small)
     {
         var picture = Picture(drawn.File, face);
-        var little = $"{PictureNames.Of(drawn.File, face)}.png";
         PictureFile.Write(picture, svg, drawn.Card.Title, 0);
+        var address = Uri.EscapeDataString(Path.GetFileName(picture));
+        if (small is null)
+        {
+            var size = CardDrawing.SizeOf(drawn.Card, face);
+            return new(face, address, address, Pixels(size.Width), Pixels(size.Height));
+        }
+
+        var little = $"{PictureNames.Of(drawn.File, face)}.png";
         PictureFile.Write(Path.Combine(folder, SmallFolder, little), output => output.Write(small.Png));
-        return new(face, Uri.EscapeDataString(Path.GetFileName(picture)), $"{SmallFolder}/{Uri.EscapeDataString(little)}", small.Width,
-            small.Height);
+        return new(face, address, $"{SmallFolder}/{Uri.EscapeDataString(little)}", small.Width / 2, small.Height / 2);
     }
+
+    private static int Pixels(Length length) => (int)Math.Round(length.Inches * PixelsPerInch);
 
     private static void WriteJson(Utf8JsonWriter json, string page, ImmutableArray<Compilation> files)
     {

@@ -1,20 +1,23 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using Sketch.Diagnostics;
 using Sketch.Drawing;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Reports;
+using Sketch.Syntax;
+using Sketch.Text;
 
 namespace Sketch.Output.Gallery;
 
 /// <summary>A face in a gallery.</summary>
 /// <param name="Face">Which.</param>
 /// <param name="Picture">Address of the large picture, relative to the page.</param>
-/// <param name="Small">Address of the small picture.</param>
-/// <param name="Width">Its width in pixels.</param>
-/// <param name="Height">Its height in pixels.</param>
-public sealed record GalleryPicture(FaceKind Face, string Picture, string Small, int Width, int Height);
+/// <param name="Shown">Address of the picture on the page: the large one of the first face, small ones of the others.</param>
+/// <param name="Width">Its width on the page in pixels.</param>
+/// <param name="Height">Its height on the page in pixels.</param>
+public sealed record GalleryPicture(FaceKind Face, string Picture, string Shown, int Width, int Height);
 
 /// <summary>How a card is made, as the gallery shows it.</summary>
 /// <param name="Supplies">What it takes besides paper.</param>
@@ -28,55 +31,57 @@ public sealed record GalleryTutorial(
 public static class GalleryPage
 {
     private const string Style = """
-        :root { color-scheme: light; }
-        body { font: 1rem/1.5 system-ui, sans-serif; margin: 0 auto; max-width: 64rem; padding: 1.5rem 1rem 3rem;
-            color: #2b2926; background: #fbfaf7; }
-        h1 { font-size: 1.8rem; margin: 0; }
-        h2 { font-size: 1.35rem; margin: 0 0 .5rem; }
-        h3 { font-size: 1rem; margin: 1.25rem 0 .25rem; }
-        nav ul { display: flex; flex-wrap: wrap; gap: .25rem 1rem; padding: 0; list-style: none; }
-        a { color: #17507d; }
-        article { border-top: 1px solid #d9d4ca; margin-top: 2rem; padding-top: 1.5rem; }
+
+        article { border-top: 1px solid var(--rule); margin-top: 2.5rem; padding-top: 1.5rem; }
+        .card { display: grid; grid-template-columns: minmax(0, 1fr); gap: 1.25rem 2rem; align-items: start; }
         .faces { display: flex; flex-wrap: wrap; gap: 1.25rem; align-items: flex-end; }
-        figure { margin: 0; max-width: 17.5rem; }
-        figure img { display: block; max-width: 100%; height: auto; background: #fff; box-shadow: 0 1px 4px #0003; }
-        figcaption { font-size: .9rem; color: #5b564f; margin-top: .35rem; }
+        .faces figure:first-child { flex: 1 0 100%; }
         .papers { list-style: none; padding: 0; margin: 0; display: flex; flex-wrap: wrap; gap: .3rem 1.25rem; }
         .chip { display: inline-block; width: 1em; height: 1em; margin-right: .4em; border: 1px solid #0004;
             vertical-align: -.12em; print-color-adjust: exact; -webkit-print-color-adjust: exact; }
+        details { margin-top: 1rem; }
+        summary { font-weight: 600; cursor: pointer; }
         .sizes { overflow-x: auto; }
         .made img { display: block; width: 100%; max-width: 45rem; height: auto; background: #fff; }
         .made ol { padding-left: 1.8rem; }
         .made li { margin: .2rem 0; }
-        table { border-collapse: collapse; font-size: .85rem; }
-        th, td { text-align: left; padding: .2rem .8rem .2rem 0; border-bottom: 1px solid #e4dfd5; vertical-align: top; }
-        th.number, td.number { text-align: right; }
+        @media (min-width: 60rem) {
+          .card { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
+          .card pre { position: sticky; top: 1rem; max-height: calc(100vh - 2rem); overflow-y: auto; }
+        }
         @media print {
-          body { background: none; max-width: none; padding: 0; }
-          nav { display: none; }
           article { break-before: page; border: 0; margin: 0; }
           article:first-of-type { break-before: auto; }
-          figure { break-inside: avoid; max-width: 60mm; }
-          figure img { box-shadow: none; border: .2mm solid #ccc; }
+          .card { display: block; }
+          .card pre { break-inside: auto; max-height: none; margin-top: 4mm; }
+          figure { max-width: 60mm; }
           figcaption, table { font-size: 12pt; }
+          details::details-content { content-visibility: visible; display: block; }
           .sizes { overflow: visible; }
           .made { font-size: 12pt; }
           .made li, .made img { break-inside: avoid; }
-          tr { break-inside: avoid; }
         }
         """;
 
     /// <summary>The whole page.</summary>
     /// <param name="title">Its title.</param>
     /// <param name="mark">A comment that names its maker.</param>
+    /// <param name="guide">Addresses and titles of the pages of the guide that come with it; none if there is no guide.</param>
     /// <param name="contents">The cards' titles and ids.</param>
     /// <param name="articles">The cards.</param>
-    public static string Of(string title, string mark, IReadOnlyCollection<(string Id, string Title)> contents,
-        IEnumerable<string> articles)
+    public static string Of(string title, string mark, IReadOnlyCollection<(string Address, string Title)> guide,
+        IReadOnlyCollection<(string Id, string Title)> contents, IEnumerable<string> articles)
     {
         var html = new StringBuilder();
-        html.Append(HtmlPage.Begin(title, HtmlPage.Style(Style), mark));
-        html.Append($"<header>\n<h1>{Plain(title)}</h1>\n<nav aria-label=\"Cards\">\n<ul>\n");
+        html.Append(HtmlPage.Begin(title, HtmlPage.Style(PageStyle.Shared + Style), mark));
+        html.Append($"<header>\n<h1>{Plain(title)}</h1>\n");
+        if (guide.Count > 0)
+        {
+            html.Append("<nav aria-label=\"Guide\">\n<ul>\n<li><strong>Learn it</strong></li>\n")
+                .AppendJoin("", guide.Select(g => $"<li><a href=\"{Plain(g.Address)}\">{Plain(g.Title)}</a></li>\n")).Append("</ul>\n</nav>\n");
+        }
+
+        html.Append("<nav aria-label=\"Cards\">\n<ul>\n<li><strong>Cards</strong></li>\n");
         foreach (var (id, name) in contents)
         {
             html.Append($"<li><a href=\"#{Plain(id)}\">{Plain(name)}</a></li>\n");
@@ -86,27 +91,31 @@ public static class GalleryPage
         return html.ToString();
     }
 
-    /// <summary>One card: pictures, papers, notes, how it is made, and sizes. Its message is left out, since it may be personal.</summary>
+    /// <summary>
+    /// One card: pictures beside its text, papers, notes, how it is made, and sizes. Its message is left out, since it may be personal.
+    /// </summary>
     /// <param name="id">Its id on the page.</param>
     /// <param name="card">The card.</param>
+    /// <param name="text">Its file.</param>
     /// <param name="pictures">Its faces.</param>
     /// <param name="tutorial">How it is made.</param>
-    public static string Article(string id, LaidOutCard card, ImmutableArray<GalleryPicture> pictures, GalleryTutorial tutorial)
+    public static string Article(string id, LaidOutCard card, SourceText text, ImmutableArray<GalleryPicture> pictures,
+        GalleryTutorial tutorial)
     {
         var html = new StringBuilder();
-        html.Append($"<article id=\"{Plain(id)}\">\n<h2>{Plain(card.Title)}</h2>\n<div class=\"faces\">\n");
+        html.Append($"<article id=\"{Plain(id)}\">\n<h2>{Plain(card.Title)}</h2>\n<div class=\"card\">\n<div class=\"faces\">\n");
         foreach (var picture in pictures)
         {
             var face = Face.NameOf(picture.Face).Replace('-', ' ');
-            html.Append($"<figure>\n<a href=\"{Plain(picture.Picture)}\"><img src=\"{Plain(picture.Small)}\" "
+            html.Append($"<figure>\n<a href=\"{Plain(picture.Picture)}\"><img src=\"{Plain(picture.Shown)}\" "
                 + $"alt=\"{Plain(AltText(card, picture.Face))}\" ");
             html.Append(CultureInfo.InvariantCulture,
-                $"width=\"{picture.Width / 2}\" height=\"{picture.Height / 2}\" loading=\"lazy\"></a>\n");
+                $"width=\"{picture.Width}\" height=\"{picture.Height}\" loading=\"lazy\"></a>\n");
             html.Append($"<figcaption>{Plain(char.ToUpperInvariant(face[0]) + face[1..])}, "
                 + $"{Plain(SizeText(card, picture.Face))}</figcaption>\n</figure>\n");
         }
 
-        html.Append("</div>\n");
+        html.Append($"</div>\n{TextHtml.Of(LinesWithoutMessage(text))}</div>\n");
         Papers(html, card);
         if (card.Notes.Trim().Length > 0)
         {
@@ -114,10 +123,19 @@ public static class GalleryPage
         }
 
         Made(html, card, tutorial);
-        html.Append("<h3>Sizes</h3>\n<div class=\"sizes\" tabindex=\"0\" role=\"region\" aria-label=\"Sizes of "
-            + $"{Plain(card.Title)}\">\n{SizeHtml.Of(Sizes(card), 2)}</div>\n</article>\n");
+        html.Append("<details>\n<summary>Sizes</summary>\n<div class=\"sizes\" tabindex=\"0\" role=\"region\" aria-label=\"Sizes of "
+            + $"{Plain(card.Title)}\">\n{SizeHtml.Of(Sizes(card), 2)}</div>\n</details>\n</article>\n");
         return html.ToString();
     }
+
+    private static IEnumerable<string> LinesWithoutMessage(SourceText text)
+    {
+        var messages = Parser.Parse(text, new FindingBag()).Lines.OfType<WordsLine>().Where(l => l.Word == "message")
+            .SelectMany(l => Enumerable.Range(text.PositionOf(l.Span.Start).Line, LinesOf(text, l.Span))).ToHashSet();
+        return text.Content.TrimEnd().Split('\n').Where((_, i) => !messages.Contains(i + 1)).Select(l => l.TrimEnd('\r'));
+    }
+
+    private static int LinesOf(SourceText text, TextSpan span) => text.PositionOf(span.End).Line - text.PositionOf(span.Start).Line + 1;
 
     private static void Made(StringBuilder html, LaidOutCard card, GalleryTutorial tutorial)
     {
