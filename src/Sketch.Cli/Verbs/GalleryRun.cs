@@ -8,6 +8,7 @@ using Sketch.Output.Folders;
 using Sketch.Output.Gallery;
 using Sketch.Output.Handbook;
 using Sketch.Panels;
+using Sketch.Planning;
 using Sketch.Planning.Diagrams;
 using Sketch.Reports;
 using Sketch.Stashes;
@@ -119,7 +120,8 @@ internal sealed class GalleryRun(Session session, string folder, string title, R
         InOrder.Run(files.Count, i => Draw(files[i], files[i].Card!, filling.Stash, world), drawn =>
         {
             articles.Add(GalleryPage.Article(
-                Stem(drawn.File), drawn.Card, drawn.File.Source, [.. drawn.Faces.Select(f => Write(drawn, f.Face, f.Svg, f.Small))], Write(drawn)));
+                Stem(drawn.File), drawn.Card, drawn.File.Source, [.. drawn.Faces.Select(f => Write(drawn, f.Face, f.Svg, f.Small))],
+                Write(drawn)));
             progress.Report(articles.Count);
         }, session.Cancellation);
         return articles;

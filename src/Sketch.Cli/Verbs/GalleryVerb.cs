@@ -22,8 +22,8 @@ internal static class GalleryVerb
         var json = Options.Json();
         var verb = new VerbCommand(
             "gallery",
-            "Makes a page of all cards in a folder, with pictures, papers, notes, how each is made, and sizes; it works offline and "
-                + "prints well. Messages and recipients are not on it.",
+            "Makes a page of all cards in a folder, with pictures, texts, papers, notes, how each is made, and sizes; it works offline and "
+                + "prints well. Messages and recipients are not on it. Markdown pages in the folder guide become pages too.",
             "sketch gallery cards --out gallery",
             "sketch gallery cards --out gallery --stash museum.stash --title \"Cards of the keepers' club\"")
         {

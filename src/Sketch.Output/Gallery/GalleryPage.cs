@@ -78,7 +78,8 @@ public static class GalleryPage
         if (guide.Count > 0)
         {
             html.Append("<nav aria-label=\"Guide\">\n<ul>\n<li><strong>Learn it</strong></li>\n")
-                .AppendJoin("", guide.Select(g => $"<li><a href=\"{Plain(g.Address)}\">{Plain(g.Title)}</a></li>\n")).Append("</ul>\n</nav>\n");
+                .AppendJoin("", guide.Select(g => $"<li><a href=\"{Plain(g.Address)}\">{Plain(g.Title)}</a></li>\n"))
+                .Append("</ul>\n</nav>\n");
         }
 
         html.Append("<nav aria-label=\"Cards\">\n<ul>\n<li><strong>Cards</strong></li>\n");

@@ -33,14 +33,13 @@ internal static partial class CardFigures
             yield return new("On paper", Sized(new RoughLayout(card, example.LinesAbove, world).Draw(first)));
         }
 
-        var faces = More.Where(m => example.Has(m.Word)).Select(m => m.Face).Prepend(first).Distinct().ToList();
-        foreach (var face in faces)
+        foreach (var face in More.Where(m => example.Has(m.Word)).Select(m => m.Face).Prepend(first).Distinct())
         {
             var name = Face.NameOf(face).Replace('-', ' ');
-            var svg = SvgWriter.Sheet(CardDrawing.SizeOf(card, face), inInches: false, $"{card.Title}: {name}")
-                .Insert(CardDrawing.Part(card, face, CardDrawing.UsualDotsPerInch, new($"{prefix}{Face.NameOf(face)}-"))).Close().ToString();
-            yield return new(faces.Count == 1 && first == FaceKind.Front && !example.Has("rough") ? PieceTitle.Size(
-                CardDrawing.SizeOf(card, face), card.Units) : $"{char.ToUpperInvariant(name[0])}{name[1..]}", Sized(svg));
+            var drawing = CardDrawing.Part(card, face, CardDrawing.UsualDotsPerInch, new($"{prefix}{Face.NameOf(face)}-"));
+            yield return new($"{char.ToUpperInvariant(name[0])}{name[1..]}, {PieceTitle.Size(CardDrawing.SizeOf(card, face), card.Units)}",
+                Sized(SvgWriter.Sheet(CardDrawing.SizeOf(card, face), inInches: false, $"{card.Title}: {name}").Insert(drawing).Close()
+                    .ToString()));
         }
     }
 

@@ -47,7 +47,7 @@ public sealed class HandbookHtml(ImmutableArray<HandbookPage> pages, string fold
             Lead(link, page);
         }
 
-        foreach (var link in document.Descendants<AutolinkInline>().Where(l => !l.Url.StartsWith("https://", StringComparison.Ordinal)).ToList())
+        foreach (var link in document.Descendants<AutolinkInline>().Where(l => !IsOfWeb(l.Url)).ToList())
         {
             link.ReplaceBy(new LiteralInline(link.Url));
         }
@@ -72,7 +72,7 @@ public sealed class HandbookHtml(ImmutableArray<HandbookPage> pages, string fold
         }
 
         // A style may suit one page alone, such as one that is printed on one sheet.
-        html.Append($"</ul>\n</nav>\n<main id=\"{HtmlText.Of(Path.GetFileNameWithoutExtension(page.Name).ToLowerInvariant())}\">\n");
+        html.Append($"</ul>\n</nav>\n<main class=\"{HtmlText.Of(Path.GetFileNameWithoutExtension(page.Name).ToLowerInvariant())}\">\n");
         using var body = new StringWriter(html, CultureInfo.InvariantCulture);
         var renderer = new HtmlRenderer(body);
         Pipeline.Setup(renderer);
@@ -86,7 +86,7 @@ public sealed class HandbookHtml(ImmutableArray<HandbookPage> pages, string fold
     private void Lead(LinkInline link, HandbookPage page)
     {
         var url = link.Url ?? "";
-        if (link.IsImage || (!url.StartsWith('#') && !url.StartsWith("https://", StringComparison.Ordinal)))
+        if (link.IsImage || (!url.StartsWith('#') && !IsOfWeb(url)))
         {
             link.IsImage = false;
             if (pages.FirstOrDefault(p => p.Name == HandbookPage.Resolve(page.Name, url)) is { } other)
@@ -99,6 +99,8 @@ public sealed class HandbookHtml(ImmutableArray<HandbookPage> pages, string fold
             }
         }
     }
+
+    private static bool IsOfWeb(string url) => url.StartsWith("https://", StringComparison.Ordinal);
 
     private static void Unlink(LinkInline link)
     {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Markdig;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
@@ -70,7 +69,8 @@ public sealed record HandbookPage(string Name, string Title, string Markdown)
         return string.Join('/', steps.Reverse());
     }
 
-    private static string? TitleOf(MarkdownDocument document) => document.Descendants<HeadingBlock>().FirstOrDefault() is { Inline: { } words }
+    private static string? TitleOf(MarkdownDocument document) =>
+        document.Descendants<HeadingBlock>().FirstOrDefault() is { Inline: { } words }
         ? string.Concat(words.Descendants().Select(w => w switch
         {
             LiteralInline literal => literal.Content.ToString(),

@@ -31,27 +31,27 @@ internal static class HandbookStyle
           .example:not(.wide) .drawn { grid-area: 1 / 2 / span 2; max-width: 41rem; }
         }
         table { margin: .6rem 0; }
-        #cheat-sheet { columns: 21rem; column-gap: 2.5rem; max-width: none; }
-        #cheat-sheet h1 { column-span: all; }
-        #cheat-sheet h2 { font-size: 1.1rem; margin: 1rem 0 .25rem; padding: 0; border: 0; break-after: avoid; }
-        #cheat-sheet ul { padding-left: 1.1rem; break-inside: avoid; }
-        #cheat-sheet .example { display: block; margin: .5rem 0; break-inside: avoid; }
-        #cheat-sheet .drawn { margin: .75rem 0; }
-        #cheat-sheet figcaption { display: none; }
+        .cheat-sheet { columns: 21rem; column-gap: 2.5rem; max-width: none; }
+        .cheat-sheet h1 { column-span: all; }
+        .cheat-sheet h2 { font-size: 1.1rem; margin: 1rem 0 .25rem; padding: 0; border: 0; break-after: avoid; }
+        .cheat-sheet ul { padding-left: 1.1rem; break-inside: avoid; }
+        .cheat-sheet .example { display: block; margin: .5rem 0; break-inside: avoid; }
+        .cheat-sheet .drawn { margin: .75rem 0; }
+        .cheat-sheet figcaption { display: none; }
         @page { margin: 15mm; }
         @page sheet { margin: 8mm; }
         @media print {
-          #cheat-sheet { page: sheet; columns: 3; column-gap: 6mm; font-size: 9pt; line-height: 1.22; }
-          #cheat-sheet h1 { font-size: 15pt; margin: 0 0 1mm; }
-          #cheat-sheet h2 { font-size: 10.5pt; margin: 2mm 0 .5mm; }
-          #cheat-sheet :is(p, ul) { margin: .5mm 0; }
-          #cheat-sheet li { margin: .2mm 0; }
-          #cheat-sheet code { font-size: 8.4pt; }
-          #cheat-sheet pre { font-size: 8.4pt; line-height: 1.25; padding: 1.5mm 2mm; }
-          #cheat-sheet .line { min-height: 0; padding-left: 3mm; text-indent: -3mm; }
-          #cheat-sheet .example { margin: 1mm 0; break-inside: auto; }
-          #cheat-sheet .drawn { margin: 1.5mm 0 1mm; }
-          #cheat-sheet svg { width: auto; height: 46mm; }
+          .cheat-sheet { page: sheet; columns: 3; column-gap: 6mm; font-size: 9pt; line-height: 1.22; }
+          .cheat-sheet h1 { font-size: 15pt; margin: 0 0 1mm; }
+          .cheat-sheet h2 { font-size: 10.5pt; margin: 2mm 0 .5mm; }
+          .cheat-sheet :is(p, ul) { margin: .5mm 0; }
+          .cheat-sheet li { margin: .2mm 0; }
+          .cheat-sheet code { font-size: 8.4pt; }
+          .cheat-sheet pre { font-size: 8.4pt; line-height: 1.25; padding: 1.5mm 2mm; }
+          .cheat-sheet .line { min-height: 0; padding-left: 3mm; text-indent: -3mm; }
+          .cheat-sheet .example { margin: 1mm 0; break-inside: auto; }
+          .cheat-sheet .drawn { margin: 1.5mm 0 1mm; }
+          .cheat-sheet svg { width: auto; height: 46mm; }
           h2, h3 { break-after: avoid; }
           .example { break-inside: avoid; }
           .wide { break-inside: auto; }

@@ -109,7 +109,7 @@ internal sealed class RoughLayout(LaidOutCard card, int linesAbove, IWorld world
 
     private static Bounds Around(Point place) => new(place.X - Radius, place.Y - Radius, place.X + Radius, place.Y + Radius);
 
-    /// <summary>Where the number of a piece may stand, the best place first: on what is seen of it, else on its edge or beside it.</summary>
+    /// <summary>Where the number of a piece may stand, the best place first: on what is seen of it, on its edge, beside it.</summary>
     private static IEnumerable<Point> Places(Piece piece, ImmutableArray<Piece> pieces)
     {
         var box = piece.TurnedOutline.Bounds;
@@ -125,7 +125,7 @@ internal sealed class RoughLayout(LaidOutCard card, int linesAbove, IWorld world
     }
 
     /// <summary>The corners of a box, the middles of its sides, and points between.</summary>
-    private static IEnumerable<Point> Spread(Bounds box)
+    private static List<Point> Spread(Bounds box)
     {
         ReadOnlySpan<double> shares = [0, 0.5, 1, 0.25, 0.75];
         var points = new List<Point>();

@@ -1,14 +1,16 @@
+using System.Text.RegularExpressions;
 using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.PixelFormats;
 using Sketch.Drawing;
 using Sketch.Output.Folders;
 using Sketch.Output.Rendering;
+using Sketch.Tests.Cli;
 using Xunit;
 
 namespace Sketch.Tests.Project;
 
 /// <summary>The gallery shows the sketches as they render now. The command in DEVELOPERS.md makes it again.</summary>
-public class GalleryTests
+public sealed partial class GalleryTests(GalleryTests.Made made) : IClassFixture<GalleryTests.Made>
 {
     // The largest difference of a channel in equal pixels, and the largest share of different pixels: fonts and curves are rounded.
     private const int ChannelTolerance = 12;
@@ -35,6 +37,59 @@ public class GalleryTests
                 $"gallery/{name} differs from its sketch in {difference:P2} of the pixels; make the gallery again and look at it");
         }
     }
+
+    public static TheoryData<string> Pages() => new(Directory
+        .GetFiles(Repository.PathTo("gallery"), "*.html", SearchOption.AllDirectories)
+        .Select(f => Path.GetRelativePath(Repository.PathTo("gallery"), f).Replace('\\', '/')).Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public void A_page_of_the_gallery_is_the_one_that_is_made_now(string page)
+    {
+        var (kept, now) = (File.ReadAllText(Repository.PathTo("gallery", page)), File.ReadAllText(made.InFolder(page)));
+        Assert.Equal(Drawing().Replace(now, "").Split('\n'), Drawing().Replace(kept, "").Split('\n'));
+        foreach (var (a, b) in Drawing().Matches(kept).Zip(Drawing().Matches(now)).Where(p => p.First.Value != p.Second.Value))
+        {
+            Assert.True(Difference(Render(Physical(a.Value)), Render(Physical(b.Value))) <= PixelTolerance,
+                $"a drawing on gallery/{page} differs from its text; make the gallery again and look at it");
+        }
+    }
+
+    [Fact]
+    public void No_page_is_missing_in_the_gallery() => Assert.Equal(
+        Directory.GetFiles(made.Folder, "*.html", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(made.Folder, f)).Order(),
+        Directory.GetFiles(Repository.PathTo("gallery"), "*.html", SearchOption.AllDirectories)
+            .Select(f => Path.GetRelativePath(Repository.PathTo("gallery"), f)).Order());
+
+    /// <summary>The gallery, made once for all tests by the command in DEVELOPERS.md.</summary>
+    public sealed class Made : IDisposable
+    {
+        private readonly CommandLineRun _run = new();
+
+        public Made()
+        {
+            var command = MadeBy().Match(File.ReadAllText(Repository.PathTo("DEVELOPERS.md"))).Groups[1].Value;
+            Assert.Equal(0, _run.Run("gallery", Repository.PathTo("sketches"), "--out", Folder, "--title", command));
+        }
+
+        public string Folder => _run.Folder;
+
+        public string InFolder(string name) => _run.InFolder(name);
+
+        public void Dispose() => _run.Dispose();
+    }
+
+    // A picture within a page has its size in pixels.
+    private static string Physical(string svg) => Pixels().Replace(svg, " $1=\"$2pt\"", 2);
+
+    [GeneratedRegex("<svg .*?</svg>\n?", RegexOptions.Singleline)]
+    private static partial Regex Drawing();
+
+    [GeneratedRegex(" (width|height)=\"([0-9.]+)\"")]
+    private static partial Regex Pixels();
+
+    [GeneratedRegex("gallery sketches --out gallery --title \"(.*)\"")]
+    private static partial Regex MadeBy();
 
     private static Image<Rgba32> Render(string svg)
     {

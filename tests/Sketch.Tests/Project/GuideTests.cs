@@ -41,11 +41,13 @@ public sealed partial class GuideTests
         if (example.Kind == "batch")
         {
             var planned = new FindingBag();
-            BatchPlanner.Plan(BatchFiles.Read(source, files, planned)!, BatchPlanner.UsualTime, planned);
+            BatchPlanner.Plan(BatchFiles.Read(source, files, planned)!, BatchPlanner.UsualTime, planned,
+                cancellation: TestContext.Current.CancellationToken);
             findings.AddRange(planned.ToImmutable().Where(f => f.Severity != Severity.Note));
         }
 
-        Assert.Empty(findings.Select(f => $"{page}:{f.Location.Start.Line - example.LinesAbove + line - 1}: {f.Code} {f.Message} {f.Hint}"));
+        Assert.Empty(findings.Select(
+            f => $"{page}:{f.Location.Start.Line - example.LinesAbove + line - 1}: {f.Code} {f.Message} {f.Hint}"));
     }
 
     [Theory]
@@ -74,7 +76,8 @@ public sealed partial class GuideTests
     {
         using var folder = new Museum(page);
         // The page in the browser runs until it is stopped.
-        foreach (var words in Command().Matches(Text(page)).Select(m => m.Groups[1].Value).Where(w => w.Contains(' ') && !w.StartsWith("open ")))
+        foreach (var words in Command().Matches(Text(page)).Select(m => m.Groups[1].Value)
+            .Where(w => w.Contains(' ', StringComparison.Ordinal) && !w.StartsWith("open ", StringComparison.Ordinal)))
         {
             var printed = folder.Run(words);
 
@@ -84,7 +87,8 @@ public sealed partial class GuideTests
 
     private static string Text(string page) => File.ReadAllText(Path.Combine(Cards, "guide", page));
 
-    private static IEnumerable<FencedCodeBlock> Fences(string page) => Markdown.Parse(Text(Path.GetFileName(page))).Descendants<FencedCodeBlock>();
+    private static IEnumerable<FencedCodeBlock> Fences(string page) =>
+        Markdown.Parse(Text(Path.GetFileName(page))).Descendants<FencedCodeBlock>();
 
     [GeneratedRegex(@"(?:^|`)(?:\$ )?sketch ([^`\n]+)", RegexOptions.Multiline)]
     private static partial Regex Command();
@@ -111,7 +115,8 @@ public sealed partial class GuideTests
         {
             var typed = Word().Matches(words).Select(m => m.Value.Trim('"')).ToArray();
             // Files are those of the folder, and so is what follows --out.
-            Status = _run.Run([.. typed.Select((w, i) => Path.HasExtension(w) || (i > 0 && typed[i - 1] == "--out") ? _run.InFolder(w) : w)]);
+            Status = _run.Run([.. typed.Select(
+                (w, i) => Path.HasExtension(w) || (i > 0 && typed[i - 1] == "--out") ? _run.InFolder(w) : w)]);
             return _run.Output.ReplaceLineEndings("\n") + _run.Error.ReplaceLineEndings("\n");
         }
 

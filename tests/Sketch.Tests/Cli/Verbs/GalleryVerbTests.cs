@@ -36,7 +36,7 @@ public sealed partial class GalleryVerbTests : IDisposable
     {
         Page();
 
-        using var small = Image.Load(_run.InFolder("out/small/a-front.png"));
+        using var small = Image.Load(_run.InFolder("out/small/a-inside.png"));
         Assert.Equal(4.25 / 5.5, (double)small.Width / small.Height, 0.01);
     }
 
@@ -98,6 +98,38 @@ public sealed partial class GalleryVerbTests : IDisposable
         Assert.Contains("Third", all, StringComparison.Ordinal);
         Assert.All((string[])["Annabel", "Bertha", "Cliff ward", "names.csv"],
             name => Assert.DoesNotContain(name, all, StringComparison.OrdinalIgnoreCase));
+    }
+
+    [Fact]
+    public void The_text_of_each_card_stands_beside_its_pictures() =>
+        Assert.Contains("<span class=\"line\">  panel 2 x 2 &quot;Ahoy&quot;, of sky\n</span>", Page(), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("message \"Dear Annabel\"")]
+    [InlineData("message \"Dear Annabel\",\n  letters 1/4")]
+    public void A_message_is_left_out_of_the_text(string message)
+    {
+        _run.File("cards/c.card", $"card \"Third\"\n{message}\n{Head}");
+
+        Assert.DoesNotContain("letters", Page().Split("id=\"c\"")[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_sizes_of_a_card_are_folded() =>
+        Assert.Contains("<details>\n<summary>Sizes</summary>", Page(), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_guide_in_the_folder_of_the_cards_becomes_pages()
+    {
+        _run.File("cards/guide/index.md", "# Learn it\n\n[One](one.md)\n");
+        _run.File("cards/guide/one.md", "# One\n\n```card\ncard \"C\"\nbase A2, of white\n```\n");
+        var page = Page();
+
+        Assert.Contains("<a href=\"guide/one.html\">One</a>", page, StringComparison.Ordinal);
+        var one = File.ReadAllText(_run.InFolder("out/guide/one.html"));
+        Assert.Contains("<svg ", one, StringComparison.Ordinal);
+        Assert.Contains("<a href=\"../index.html\">All &lt;cards&gt;</a>", one, StringComparison.Ordinal);
+        Assert.DoesNotContain("<script", one, StringComparison.OrdinalIgnoreCase);
     }
 
     [Fact]

@@ -2,13 +2,14 @@ using System.Collections.Immutable;
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Planning.Demand;
+using Sketch.Planning.Diagrams;
 using Sketch.Planning.Summary;
 using Sketch.Text;
 using Sketch.World;
 
-namespace Sketch.Planning.Diagrams;
+namespace Sketch.Planning;
 
-/// <summary>The drawings of a plan alone, each with what it shows: the sheets as they are cut, then each design parted into its layers.</summary>
+/// <summary>The drawings of a plan, each with what it shows: the sheets as they are cut, then each design parted into layers.</summary>
 public static class PlanFigures
 {
     private const double Width = 180;
