@@ -4,8 +4,8 @@ namespace Sketch.Benchmarks;
 
 /// <summary>
 /// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>keys</c>, <c>planning</c>, <c>classes</c>,
-/// <c>hostile</c> and <c>counting</c> measure what a benchmark inside one process cannot; anything else goes to BenchmarkDotNet, such as
-/// <c>--filter '*TextToSvg*'</c>.
+/// <c>settings</c>, <c>hostile</c> and <c>counting</c> measure what a benchmark inside one process cannot; anything else goes to
+/// BenchmarkDotNet, such as <c>--filter '*TextToSvg*'</c>.
 /// </summary>
 internal static class Program
 {
@@ -21,6 +21,7 @@ internal static class Program
         ["hostile", var tool, .. var names] => HostileRuns.Run(tool, names),
         ["counting", .. var rest] => CountingKills.Run(Number(rest, 1000)),
         ["counting-append", var batch] => CountingKills.Append(batch),
+        ["settings", var batch, .. var rest] => TrimmerWork.Run(batch, Number(rest, 200)),
         _ => Benchmarks(args),
     };
 

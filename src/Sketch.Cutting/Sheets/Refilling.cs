@@ -12,7 +12,7 @@ internal sealed class Refilling(Reduced problem, Incumbent incumbent, WorkBudget
     private const int MostAtOnce = 6;
 
     private readonly SequentialFill _fill = new(problem);
-    private ulong _random = 0x9E3779B97F4A7C15;
+    private readonly FixedDraws _draws = new();
 
     /// <summary>Runs until the plan is proved, the budget is used up, or many attempts in a row change nothing.</summary>
     public void Run(int mostFruitless)
@@ -80,11 +80,11 @@ internal sealed class Refilling(Reduced problem, Incumbent incumbent, WorkBudget
     {
         var weakest = sheets.OrderBy(s => s.Filled).ToList();
         var chosen = new List<UsedSheet> { weakest[0] };
-        var count = Math.Min(sheets.Count, FewestAtOnce + Next(MostAtOnce - FewestAtOnce + 1));
+        var count = Math.Min(sheets.Count, FewestAtOnce + _draws.Below(MostAtOnce - FewestAtOnce + 1));
         while (chosen.Count < count)
         {
             // The weaker half is chosen twice as often.
-            var other = weakest[Next(2) == 0 ? Next(weakest.Count) : Next((weakest.Count + 1) / 2)];
+            var other = weakest[_draws.Below(2) == 0 ? _draws.Below(weakest.Count) : _draws.Below((weakest.Count + 1) / 2)];
             if (!chosen.Contains(other))
             {
                 chosen.Add(other);
@@ -98,19 +98,10 @@ internal sealed class Refilling(Reduced problem, Incumbent incumbent, WorkBudget
     {
         var wanted = problem.Kinds.Select(k => emptied.Sum(s => s.Pattern.Counts[k.Index])).ToArray();
         int?[] onHand = [.. problem.Stocks.Select(s => s.IsSheet ? null : (int?)0)];
-        var noise = problem.Kinds.Select(_ => 0.8 + 0.4 * Next(1000) / 1000).ToArray();
+        var noise = problem.Kinds.Select(_ => _draws.About(1, 0.2)).ToArray();
         var filled = _fill.Run(wanted, onHand, incumbent.Worth(k => k.Area * noise[k.Index]), emptied.Count, work);
         var placed = problem.Kinds.All(k => filled.Sum(f => f.Times * f.Pattern.Counts[k.Index]) >= wanted[k.Index]);
         return placed && sheets.Count >= emptied.Count ? filled : null;
-    }
-
-    // The same numbers in every run (xorshift: Marsaglia 2003).
-    private int Next(int below)
-    {
-        _random ^= _random << 13;
-        _random ^= _random >> 7;
-        _random ^= _random << 17;
-        return (int)(_random % (ulong)below);
     }
 
     /// <summary>A sheet and the share of it that its pieces cover; each is an object of its own, even if two are cut alike.</summary>

@@ -90,6 +90,7 @@ internal sealed class SheetSearch
         var prices = generation.Prices;
         var rounding = new Rounding(_problem, _incumbent, _work);
         rounding.RunAtOnce(use);
+        var pool = new PoolSearch(_problem, _incumbent, _work);
         var listing = new Listing(_problem, _incumbent, NewTable, _work);
         var quick = new Action[]
         {
@@ -104,10 +105,11 @@ internal sealed class SheetSearch
             () => rounding.Run(use, prices, back: 2, rounds: 2),
             () => rounding.Run([], prices, back: 0, rounds: 2),
             () => rounding.Dive(generation, use, back: 1),
-            () => rounding.Run(use, prices, back: 2, rounds: 8),
-            () => ChooseFromPool(),
             () => listing.Run(prices, share: 0.25, effort: 10_000_000),
             () => listing.Run(prices, share: 1, effort: 20_000_000),
+            pool.Vary,
+            () => rounding.Run(use, prices, back: 2, rounds: 8),
+            pool.Choose,
             () => refilling.Run(MostFruitless),
         };
         foreach (var step in isShort ? quick : thorough)
@@ -123,15 +125,6 @@ internal sealed class SheetSearch
 
     private bool IsDecided(int target) =>
         target >= 0 && ((_incumbent.Best!.LeftOut == 0 && _incumbent.Best.Sheets <= target) || _incumbent.LowerBound > target);
-
-    private void ChooseFromPool()
-    {
-        var patterns = _incumbent.Pool.Patterns;
-        if (WholeSheets.Choose(_problem, patterns, _incumbent.LowerBound, _incumbent.Best!.Sheets - 1, 1, _work).Times is { } times)
-        {
-            _incumbent.Offer([.. patterns.Zip(times)]);
-        }
-    }
 
     private LayoutTable NewTable()
     {
