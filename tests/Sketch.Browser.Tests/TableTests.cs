@@ -53,4 +53,39 @@ public sealed class TableTests(Browsers browsers) : OnPage(browsers)
         await Expect(Field("Cards, Cliff ward")).ToHaveValueAsync("12");
         await Expect(Page.GetByRole(AriaRole.Alert)).ToHaveCountAsync(0);
     }
+
+    [Fact]
+    public async Task A_scan_dropped_onto_the_shelf_becomes_a_paper_that_a_drag_puts_onto_a_piece()
+    {
+        await Page.Locator("#file").SelectOptionAsync("museum.stash");
+        var files = await Page.EvaluateHandleAsync("""
+            async () => {
+              const canvas = new OffscreenCanvas(300, 300);
+              canvas.getContext('2d').fillRect(0, 0, 150, 300);
+              const picture = new File([await canvas.convertToBlob({ type: 'image/png' })], 'Lamp room.png', { type: 'image/png' });
+              const files = new DataTransfer();
+              files.items.add(picture);
+              return files;
+            }
+            """);
+        await Page.Locator(".drop").DispatchEventAsync("drop", new { dataTransfer = files });
+        await Expect(Field("Name of the paper")).ToHaveValueAsync("lamp-room");
+        await Field("Size of a sheet").FillAsync("leter");
+        await Button("Put it on the shelf").ClickAsync();
+        await Expect(Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("There is no sheet called leter.");
+        await Field("Size of a sheet").FillAsync("letter");
+        await Button("Put it on the shelf").ClickAsync();
+        await Expect(Page.Locator(".notice")).ToContainTextAsync("Its picture is the file Lamp room.png.");
+        await Expect(Text).ToContainTextAsync("paper lamp-room: letter, 1 sheet, front \"Lamp room.png\"");
+        await Button("Save").ClickAsync();
+        await Expect(State).ToHaveTextAsync("Saved");
+
+        await Page.Locator("#file").SelectOptionAsync("watch.card");
+        await OpenTab("Papers");
+        var swatch = Page.GetByRole(AriaRole.Button, new() { Name = "lamp-room, front" });
+        await swatch.DragToAsync(Page.Locator(".trial g:has(> title:text-matches('strip'))").First);
+        await Expect(Text).ToContainTextAsync("\"Keep the light\", bottom 1/4, of lamp-room");
+        await Button("Undo").ClickAsync();
+        Assert.Equal(Card, await TextOf(Page));
+    }
 }

@@ -8,6 +8,7 @@ namespace Sketch.Preview.Folder;
 /// </summary>
 public static class CarriedName
 {
+    private const int MostLetters = 60;
     private const string Forbidden = "/\\:?*\"<>|";
 
     private static readonly FrozenSet<string> Reserved =
@@ -26,6 +27,16 @@ public static class CarriedName
             : name.StartsWith('.') ? $"A file name cannot begin with a period, which hides the file. {instead}"
             : IsReserved(stem) ? $"Some computers keep the name \"{stem}\" for a device. Type \"my-{stem}{ending}\" instead."
             : "";
+    }
+
+    /// <summary>A name like another that a file can have on every system.</summary>
+    /// <param name="stem">The name without its extension and folders.</param>
+    /// <param name="ending">The extension.</param>
+    internal static string Like(string stem, string ending)
+    {
+        var instead = Instead(stem);
+        instead = instead.Length > MostLetters ? instead[..MostLetters].TrimEnd(' ', '.', '-') : instead;
+        return (IsReserved(instead) ? "my-" : "") + instead + ending;
     }
 
     // With any extension: "aux.card" names the device too.

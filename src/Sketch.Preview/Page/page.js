@@ -96,7 +96,10 @@ const panels = {
     chosenPiece: () => work.sight?.pictures?.flatMap((face) => face.pieces).find((piece) => piece.line === lineNow),
     applied: (edit) => editor.apply(edit),
   }),
-  stash: makeStash(tabs.add('stash', 'Stash'), { asked, goTo }),
+  stash: makeStash(tabs.add('stash', 'Stash'), {
+    asked, see, goTo, reportProblem, textNow: () => editor.text(), textKept: (text) => file.replace(text),
+    report: (sentence) => notice(sentence, ['OK', null]),
+  }),
   rows: makeRows(tabs.add('rows', 'Table'), { asked, sheet, goTo, reportProblem, textKept: (text) => file.replace(text) }),
   sizes: makeSizes(tabs.add('sizes', 'Sizes'), asked),
   templates: makeTemplates(
@@ -108,6 +111,7 @@ const panels = {
   sheets: makeSheets(tabs.add('sheets', 'Sheets'), { asked, reportProblem, textNow: () => editor.text(), showFindings: findings.show }),
   count: makeCount(tabs.add('count', 'Count'), { asked, reportProblem }),
 };
+picture.takePapers((line, paper) => panels.papers.paint(line, paper));
 const tabsFor = {
   none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates', 'guide'], stash: ['stash', 'rows'],
   batch: ['sheets', 'rows', 'count'],

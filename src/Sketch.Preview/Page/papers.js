@@ -1,30 +1,36 @@
 // Papers of the stash: swatches at true scale, to assign to the roles of a card.
 import { moveByArrows } from './arrows.js';
 import { button, drawn, element, offer } from './elements.js';
+import { carries, pieceIn, takePapers } from './dropping.js';
 import { makeKeeping } from './keeping.js';
+import { markPieces } from './face.js';
 import { get, post } from './server.js';
+import { makeScanning } from './scan.js';
 import { makeVariants } from './variants.js';
 
 function swatch(paper, pressed, click) {
   const image = element('img', { className: 'paper', src: drawn(paper.svg), alt: '' });
   image.style.width = image.style.height = '1.25in';
   const label = element('span', { className: 'label' }, paper.name, element('small', {}, paper.stock));
-  return element('li', {},
-    element('button', { type: 'button', className: 'swatch', click, 'aria-pressed': String(pressed) }, image, label));
+  const made = element('button', { type: 'button', className: 'swatch', click, 'aria-pressed': String(pressed) }, image, label);
+  carries(made, paper.choice);
+  return element('li', {}, made);
 }
 
-/** The papers of a stash file: a click on a paper goes to its line. */
-export function makeStash(panel, { asked, goTo }) {
+/** The papers of a stash file: a click on a paper goes to its line, and a picture that is dropped becomes one. */
+export function makeStash(panel, page) {
+  const { asked, goTo } = page;
   const list = element('ul', { className: 'swatches' });
   const arrows = moveByArrows(list);
   const reported = element('p', { className: 'empty' });
-  panel.append(reported, list);
+  const scanning = makeScanning(page);
+  panel.append(scanning.part, reported, list);
   return {
     async refresh() {
       const { papers } = await get('stash', { ...asked(), stash: asked().file });
       reported.textContent = papers.length
         ? 'Each side of each paper, at true size.'
-        : 'No paper yet. Write a line such as: paper gulls: 12 x 12, 3 sheets, front waves, back stripes';
+        : 'No paper yet. Add one in the table, or drop a picture of it above.';
       list.replaceChildren(...papers.map((paper) => {
         const item = swatch(paper, false, () => goTo(paper.line));
         item.querySelector('button').removeAttribute('aria-pressed');
@@ -37,10 +43,9 @@ export function makeStash(panel, { asked, goTo }) {
 
 /** The papers of a card. */
 export function makePapers(panel, page) {
-  const { work, asked, chosen, textNow, textKept, report, reportProblem, stashes, stashBegun, copyPicture, chosenPiece, applied } = page;
+  const { work, asked, chosen, textNow, textKept, report, reportProblem, stashes, stashBegun, copyPicture, chosenPiece } = page;
   let role = '';
-  let age = 0;
-  let loaded = { stash: null, age, papers: [] };
+  let [age, loaded] = [0, { stash: null, age: 0, papers: [] }];
   const stash = element('select', { id: 'stash' });
   stash.addEventListener('change', () => { work.stash = stash.value; work.choices.clear(); variants.clear(); chosen(); });
   const roles = makeRoles((name) => { role = name; showSwatches(); });
@@ -79,15 +84,17 @@ export function makePapers(panel, page) {
       work.choices.set(role, choice);
       return chosen();
     }
-    return paint(choice).catch(reportProblem);
+    return paint(chosenPiece()?.line ?? 0, choice);
   }
 
-  async function paint(paper) {
-    await chosen();
-    const text = textNow();
-    const edit = await post('paint', { ...asked(), line: chosenPiece()?.line ?? 0, paper });
-    if (text === textNow()) applied(edit);
-  }
+  const paint = makePainting(page);
+  // The picture beside the swatches, onto which they can be dropped.
+  let copied = null;
+  takePapers(trial, {
+    pieceAt: (event) => (copied ? pieceIn(event, copied.pieces) : null),
+    marked: (piece) => markPieces(copied, piece?.line ?? 0),
+    dropped: (piece, paper) => paint(piece.line, paper),
+  });
 
   return {
     clear() {
@@ -108,10 +115,25 @@ export function makePapers(panel, page) {
       role = roles.refresh(work.sight?.roles && [
         ...work.sight.roles, ...(piece ? [{ name: ofPiece, label: `only this piece: ${piece.title.split(',')[0]}` }] : [])], role);
       showSwatches();
-      copyPicture(trial);
+      copied = copyPicture(trial);
     },
+    paint,
     /** Called when the stash was changed by another window or program. */
     stashChanged() { age += 1; },
+  };
+}
+
+/** A function that writes a paper into the line of a piece. */
+function makePainting({ asked, chosen, textNow, applied, reportProblem }) {
+  return async (line, paper) => {
+    try {
+      await chosen();
+      const text = textNow();
+      const edit = await post('paint', { ...asked(), line, paper });
+      if (text === textNow()) applied(edit);
+    } catch (problem) {
+      reportProblem(problem);
+    }
   };
 }
 

@@ -1,4 +1,5 @@
 // The pictures of the faces of a card, and the size at which they are shown.
+import { pieceIn, takePapers } from './dropping.js';
 import { element } from './elements.js';
 import { listPieces, makeFace, makeHost, markPieces, redraw, reportSize, unmark } from './face.js';
 
@@ -53,6 +54,8 @@ export function makePicture(panel, { hand, picked, asked }) {
     /** The first picture again, for a panel beside it; it has no pieces to pick. */
     copyOfFirst: (figure) => copy(shown.values().next().value, figure, stale),
     isUnfolded: () => unfolded.checked,
+    /** Gives papers that are dropped onto pieces to a function, with the line of the piece. */
+    takePapers: (dropped) => takeOnFaces(faces, shown, refresh, dropped),
     /** Gives the clicks on pictures to a function, as the face, the line of the piece and the point; null picks pieces again. */
     takeClicks,
     known: () => [...shown.values()].map((f) => f.stamp),
@@ -96,6 +99,7 @@ function faceWithHand(hand, picked) {
   return face;
 }
 
+/** Shows a face once more in a figure, and returns its root and its pieces; null for none. */
 function copy(face, figure, stale) {
   const { host, root } = makeHost();
   root.innerHTML = face?.root.querySelector('svg')?.outerHTML ?? '';
@@ -104,6 +108,7 @@ function copy(face, figure, stale) {
   if (face) reportSize(figure, face.size);
   figure.classList.toggle('stale', !stale.hidden);
   figure.hidden = !face;
+  return face ? { root, pieces: face.pieces } : null;
 }
 
 /** A function that gives the clicks on pictures to another, until it is given null. */
@@ -122,6 +127,22 @@ function makeTaking(faces, shown, unfolded) {
     if (take && unfolded.checked) unfolded.click();
     faces.classList.toggle('placing', Boolean(take));
   };
+}
+
+/** Lets papers be dropped onto the pieces of all faces. */
+function takeOnFaces(faces, shown, unmarked, dropped) {
+  let under = null;
+  takePapers(faces, {
+    pieceAt(event) {
+      under = [...shown.values()].find((face) => event.composedPath().includes(face.root)) ?? under;
+      return under ? pieceIn(event, under.pieces) : null;
+    },
+    marked(piece) {
+      unmarked();
+      if (piece && under) markPieces(under, piece.line);
+    },
+    dropped: (piece, paper) => dropped(piece.line, paper),
+  });
 }
 
 /** Where an event is on a card: the face, the line of the piece on top, and the point in millimetres; null beside the pictures. */

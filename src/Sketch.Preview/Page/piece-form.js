@@ -1,4 +1,5 @@
 // The form of the chosen piece: what it is and how it is written. Each field writes into its line.
+import { carries } from './dropping.js';
 import { button, element, newId, offer } from './elements.js';
 
 const capital = (text) => text[0].toUpperCase() + text.slice(1);
@@ -135,10 +136,12 @@ export class PieceForm {
     for (const { name, colour, isRole } of form.papers) {
       const blob = element('span', { className: 'blob' });
       blob.style.background = colour;
-      list.append(element('button', {
+      const chip = element('button', {
         type: 'button', className: 'chip', 'aria-pressed': String(name === value), title: isRole ? `${name}, a role` : name,
         click: () => this.#page.wished({ kind: 'paper', text: name }, path),
-      }, blob, element('span', { className: isRole ? '' : 'unseen' }, name)));
+      }, blob, element('span', { className: isRole ? '' : 'unseen' }, name));
+      carries(chip, name);
+      list.append(chip);
     }
     return element('details', { className: 'papers-of' }, element('summary', {}, `${label}: ${value || 'none'}`), list);
   }

@@ -46,6 +46,11 @@ export const isAnswering = () => get('answers').then(() => true, (problem) => pr
 
 export const post = async (address, body) => json(await send(address, body));
 
+/** Sends a file with values in the address. */
+export const sendFile = async (address, values, file) => json(await ask(`${address}?${new URLSearchParams(values)}`, {
+  method: 'POST', headers: { 'Content-Type': 'application/octet-stream' }, body: file,
+}));
+
 /** Requests a streamed answer; `signal` ends it. */
 export const send = (address, body, signal) =>
   ask(address, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body), signal });

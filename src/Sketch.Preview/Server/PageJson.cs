@@ -69,6 +69,7 @@ internal sealed record Done;
 [JsonSerializable(typeof(RowRequest))]
 [JsonSerializable(typeof(RowsView))]
 [JsonSerializable(typeof(RowDone))]
+[JsonSerializable(typeof(ScanView))]
 [JsonSerializable(typeof(VariantsView))]
 [JsonSerializable(typeof(OrderList))]
 [JsonSerializable(typeof(SizesView))]

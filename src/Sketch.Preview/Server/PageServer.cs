@@ -122,6 +122,7 @@ public sealed class PageServer : IAsyncDisposable
         new StartRoutes(room).Map(app);
         new PutRoutes(room).Map(app);
         new RowRoutes(room).Map(app);
+        new ScanRoutes(room).Map(app);
         new ChangeRoutes(room).Map(app);
         new ViewRoutes(room).Map(app);
         new HandRoutes(room).Map(app);
