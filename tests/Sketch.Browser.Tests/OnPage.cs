@@ -60,7 +60,7 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
     protected IBrowserContext Profile { get; private set; } = null!;
 
     /// <summary>The window, with <c>watch.card</c> open and its picture drawn.</summary>
-    protected IPage Page { get; private set; } = null!;
+    protected IPage Page { get; set; } = null!;
 
     protected static CancellationToken Stop => TestContext.Current.CancellationToken;
 

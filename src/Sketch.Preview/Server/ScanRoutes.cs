@@ -3,14 +3,12 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.AspNetCore.Routing;
-using Sketch.Diagnostics;
 using Sketch.Output.Files;
 using Sketch.Output.Pictures;
 using Sketch.Preview.Folder;
 using Sketch.Preview.Sessions;
 using Sketch.Preview.Views;
 using Sketch.Rows;
-using Sketch.Stashes;
 using Sketch.Text;
 
 namespace Sketch.Preview.Server;
