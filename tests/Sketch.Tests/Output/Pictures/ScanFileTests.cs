@@ -1,4 +1,3 @@
-using Sketch.Output.Pictures;
 using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.Formats;
 using SixLabors.ImageSharp.Formats.Jpeg;
@@ -6,6 +5,7 @@ using SixLabors.ImageSharp.Formats.Png;
 using SixLabors.ImageSharp.Formats.Webp;
 using SixLabors.ImageSharp.Metadata;
 using SixLabors.ImageSharp.PixelFormats;
+using Sketch.Output.Pictures;
 using Xunit;
 
 namespace Sketch.Tests.Output.Pictures;
