@@ -35,7 +35,7 @@ internal static class HostileRuns
                 File.WriteAllText(Path.Combine(folder, neighbour), HostileInputs.World().ReadText(neighbour, "").Value.Content);
             }
 
-            Clock.Print($"| text | exit | s of processor: check, sizes, draw, templates | peak MB |");
+            Clock.Print($"| text | exit | s of processor: check, sizes, draw, templates, hollow templates | peak MB |");
             Clock.Print($"| --- | --- | ---: | ---: |");
             foreach (var name in HostileInputs.Names.Where(n => names.Length == 0 || names.Any(n.Contains)))
             {
@@ -45,6 +45,7 @@ internal static class HostileRuns
                 [
                     ["check", card], ["sizes", card], ["draw", card, "--out", folder, "--as", "svg,png,pdf"],
                     ["templates", card, "--out", Path.Combine(folder, "storm.pdf")],
+                    ["templates", card, "--hollow", "--out", Path.Combine(folder, "hollow.pdf")],
                 ];
                 var runs = verbs.Select(v => Measure(tool, v)).ToList();
                 var isMissed = runs.Exists(r => r.Processor > MostSeconds || r.Peak > MostMegabytes);

@@ -15,6 +15,9 @@ internal sealed partial class Session(IReadOnlyList<IFuzzTarget> targets, int fi
     /// <summary>The watchdog: far above what any input takes, as the machine may be busy with other work.</summary>
     private static readonly TimeSpan MostProcessor = TimeSpan.FromMinutes(2);
 
+    /// <summary>Megabytes that may be in use between two inputs: what the program keeps does not grow with what it has seen.</summary>
+    private const int MostMegabytes = 200;
+
     private static readonly TimeSpan ProgressEvery = TimeSpan.FromMinutes(5);
 
     private readonly Dictionary<string, (int Inputs, TimeSpan Time, TimeSpan Longest, int Number)> _done = [];
@@ -56,7 +59,13 @@ internal sealed partial class Session(IReadOnlyList<IFuzzTarget> targets, int fi
                 + $"the longest is number {at} with {longest.TotalSeconds:0.0} s");
         }
 
-        Print($"{next - first} inputs from number {first} in {elapsed.TotalSeconds:0} s");
+        var megabytes = GC.GetTotalMemory(forceFullCollection: true) / 1_000_000;
+        Print($"{next - first} inputs from number {first} in {elapsed.TotalSeconds:0} s; {megabytes} MB in use");
+        if (megabytes > MostMegabytes)
+        {
+            Print($"More than {MostMegabytes} MB are in use: something is kept that is not needed.");
+            _failing.UnionWith(targets);
+        }
     }
 
     private void Step(IFuzzTarget target, int number)

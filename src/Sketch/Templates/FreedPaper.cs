@@ -21,7 +21,7 @@ public static class FreedPaper
     /// <param name="index">The piece, in the card's pieces.</param>
     /// <param name="gluing">The margin for glue that stays round the hidden part of a hollow layer.</param>
     public static ImmutableArray<FreedPart> Of(LaidOutCard card, int index, Length gluing) =>
-        [.. HolesOf(card.Pieces[index].Outline), .. HollowParts.Of(card, index, gluing)];
+        [.. HolesOf(card.Pieces[index].Outline), .. new HollowParts(card, gluing).Of(index)];
 
     /// <summary>The paper worth keeping that the windows of the front free; the base is never cut hollow.</summary>
     public static ImmutableArray<FreedPart> OfBase(LaidOutCard card) => card.Base.Windows is not { IsEmpty: false } cut ? []

@@ -64,6 +64,7 @@ internal static partial class TemplatePieces
             IsScoredHere = card.Base.Fold != Fold.Z,
             IsMetric = isMetric,
         };
+        var hollow = gluing is { } margin ? new HollowParts(card, margin.On(card.Units)) : null;
         for (var i = 0; i < card.Pieces.Length; i++)
         {
             var piece = card.Pieces[i];
@@ -75,8 +76,7 @@ internal static partial class TemplatePieces
 
             var box = outline.Bounds;
             var toOrigin = Affine.Shift(-box.Left, -box.Top);
-            ImmutableArray<FreedPart> freed = gluing is { } margin
-                ? [.. HollowParts.Of(card, i, margin.On(card.Units)).Select(f => f.Shift(-box.Left, -box.Top))] : [];
+            ImmutableArray<FreedPart> freed = hollow is null ? [] : [.. hollow.Of(i).Select(f => f.Shift(-box.Left, -box.Top))];
             var wraps = CutOutline.Folds(piece);
             yield return new(
                 [NameOf(piece) + suffix],

@@ -103,6 +103,18 @@ public sealed class ArtworkTests
         Assert.NotEmpty(Read("<!DOCTYPE svg PUBLIC '-//W3C//DTD SVG 1.1//EN' "
             + "'http://www.w3.org/Graphics/SVG/1.1/DTD/svg11.dtd'><svg><rect width='9' height='9'/></svg>").Contours);
 
+    // The second would grow tenfold with each level, the third would read a file of this machine.
+    [Theory]
+    [InlineData("<!ENTITY a 'M0 0h9v9z'>", "a")]
+    [InlineData("<!ENTITY a '0123456789'><!ENTITY b '&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;'><!ENTITY c '&b;&b;&b;&b;&b;&b;&b;&b;&b;&b;'>", "c")]
+    [InlineData("<!ENTITY a SYSTEM 'file:///etc/hosts'>", "a")]
+    public void A_document_type_defines_nothing(string entities, string used)
+    {
+        using var stream = new MemoryStream(Encoding.UTF8.GetBytes($"<!DOCTYPE svg [{entities}]>\n<svg><path d='&{used};'/></svg>"));
+        Assert.StartsWith("it is not a valid SVG file: it cannot be read from line 2,", ArtworkReader.Read(stream).Problem,
+            StringComparison.Ordinal);
+    }
+
     private static Outline Drawn(string shapes) => Read($"<svg xmlns='http://www.w3.org/2000/svg'>{shapes}</svg>");
 
     private static Outline Read(string svg)
