@@ -25,6 +25,7 @@ internal static class CommandTree
             ExplainVerb.Create(session),
             FormatVerb.Create(session),
             OpenVerb.Create(session),
+            LanguageServerVerb.Create(session),
             CompletionsVerb.Create(session),
         };
         root.Subcommands.Add(HelpVerb.Create(session, root));

@@ -1,5 +1,6 @@
 using Sketch.Stashes;
 using Sketch.Text;
+using Sketch.World;
 
 namespace Sketch.Preview.Sessions;
 
@@ -9,7 +10,7 @@ namespace Sketch.Preview.Sessions;
 /// <see cref="MostOfOneFile"/> of one file and <see cref="MostWeight"/> in total are held; the newest is held whatever its weight.
 /// </summary>
 /// <param name="files">The files that texts are compiled with.</param>
-public sealed class Compilations(CachedFiles files)
+public sealed class Compilations(IWorld files)
 {
     /// <summary>How many compilations of one file are held: for its text in some windows, and as a batch reads it.</summary>
     public const int MostOfOneFile = 4;

@@ -14,7 +14,7 @@ namespace Sketch.Preview.Sessions;
 /// compilation would get the same answers.
 /// </summary>
 /// <param name="files">The files that answer.</param>
-internal sealed class RecordedFiles(CachedFiles files) : IWorld
+internal sealed class RecordedFiles(IWorld files) : IWorld
 {
     private readonly ConcurrentDictionary<object, Func<bool>> _questions = new();
 

@@ -50,7 +50,8 @@ public static class ExplanationPage
         }
     }
 
-    private static void Write(TextWriter output, Explanation explanation)
+    /// <summary>Writes one explanation.</summary>
+    public static void Write(TextWriter output, Explanation explanation)
     {
         var kind = explanation.Kind;
         output.Write($"### {kind.Code}\n\n*{FindingsText.NameOf(kind.Severity)}: {kind.Title}*\n\n{explanation.Meaning}\n\n");

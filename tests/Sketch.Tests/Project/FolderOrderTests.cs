@@ -69,11 +69,12 @@ public sealed partial class FolderOrderTests
 
     // Type parameters have neither an assembly nor a namespace.
     private static bool IsOurs(IType type) =>
-        type is { Assembly: not null, Namespace: not null } && !IsOfCoverage(type)
+        type is { Assembly: not null, Namespace: not null } && IsWritten(type)
         && Order.Exists(folder => ProjectOf(folder) == ProjectOf(FolderOf(type)));
 
-    /// <summary>The coverage tool adds a type of its own to each assembly.</summary>
-    private static bool IsOfCoverage(IType type) => type.Namespace.FullName.StartsWith("Coverlet.", StringComparison.Ordinal);
+    /// <summary>The coverage tool and generators of packages add types of their own to an assembly, in other namespaces.</summary>
+    private static bool IsWritten(IType type) =>
+        $"{type.Namespace.FullName}.".StartsWith($"{type.Assembly.Name.Split(',')[0]}.", StringComparison.Ordinal);
 
     /// <summary>The folder of a type by its namespace; in <c>Sketch.Drawing.Papers</c> the folder is Drawing.</summary>
     private static string FolderOf(IType type)
