@@ -15,12 +15,15 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
     private ILocator Notice => Page.Locator(".notice");
 
     [Fact]
-    public async Task A_program_that_ends_is_noticed_without_typing()
+    public async Task A_program_that_ends_is_noticed_without_typing_and_the_toolbar_stays_one_row()
     {
         await Expect(State).ToHaveTextAsync("Saved");
         await EndServer();
         await Expect(State).ToHaveTextAsync(Lost);
         await Expect(Notice).ToContainTextAsync("Sketch does not answer");
+        var (first, last) = (await Button("New card…").BoundingBoxAsync(), await Button("Save").BoundingBoxAsync());
+        Assert.Equal(first!.Y, last!.Y);
+        Assert.True(last.X + last.Width <= Page.ViewportSize!.Width, "Save lies beyond the window.");
     }
 
     [Fact]

@@ -1,11 +1,11 @@
 // A field of a row: typed, chosen or ticked. What is refused stays to be changed; Escape gives back what is written.
 import { element, newId, offer } from './elements.js';
 
-const [fewest, most] = [6, 16];
+const [fewest, most] = [6, 18];
 
 /** An input as wide as what is usually typed into it. */
 const typed = ({ example }) => element('input', {
-  placeholder: example, autocomplete: 'off', spellcheck: false, size: Math.min(most, Math.max(fewest, example.length + 1)),
+  placeholder: example, autocomplete: 'off', spellcheck: false, size: Math.min(most, Math.max(fewest, example.length + 3)),
 });
 
 export class Cell {

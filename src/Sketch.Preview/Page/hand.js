@@ -64,6 +64,12 @@ export class Hand {
     });
   }
 
+  /** Makes a piece of another paper, as its form does. */
+  paint(face, path, paper) {
+    this.choose(face, path);
+    return this.#act({ kind: 'paper', text: paper }, path);
+  }
+
   letGo() {
     if (!this.#chosen) return;
     this.#chosen = null;

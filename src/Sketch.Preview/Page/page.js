@@ -111,7 +111,6 @@ const panels = {
   sheets: makeSheets(tabs.add('sheets', 'Sheets'), { asked, reportProblem, textNow: () => editor.text(), showFindings: findings.show }),
   count: makeCount(tabs.add('count', 'Count'), { asked, reportProblem }),
 };
-picture.takePapers((line, paper) => panels.papers.paint(line, paper));
 const tabsFor = {
   none: ['picture'], card: ['picture', 'papers', 'sizes', 'templates', 'guide'], stash: ['stash', 'rows'],
   batch: ['sheets', 'rows', 'count'],

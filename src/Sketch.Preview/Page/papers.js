@@ -117,7 +117,6 @@ export function makePapers(panel, page) {
       showSwatches();
       copied = copyPicture(trial);
     },
-    paint,
     /** Called when the stash was changed by another window or program. */
     stashChanged() { age += 1; },
   };

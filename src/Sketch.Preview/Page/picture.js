@@ -46,6 +46,7 @@ export function makePicture(panel, { hand, picked, asked }) {
     markPieces(face, marked);
   }
 
+  takeOnFaces(faces, shown, { unmarked: () => refresh(), hand });
   const refresh = () => shown.forEach((face) => markPieces(face, marked));
 
   return {
@@ -54,8 +55,6 @@ export function makePicture(panel, { hand, picked, asked }) {
     /** The first picture again, for a panel beside it; it has no pieces to pick. */
     copyOfFirst: (figure) => copy(shown.values().next().value, figure, stale),
     isUnfolded: () => unfolded.checked,
-    /** Gives papers that are dropped onto pieces to a function, with the line of the piece. */
-    takePapers: (dropped) => takeOnFaces(faces, shown, refresh, dropped),
     /** Gives the clicks on pictures to a function, as the face, the line of the piece and the point; null picks pieces again. */
     takeClicks,
     known: () => [...shown.values()].map((f) => f.stamp),
@@ -129,19 +128,20 @@ function makeTaking(faces, shown, unfolded) {
   };
 }
 
-/** Lets papers be dropped onto the pieces of all faces. */
-function takeOnFaces(faces, shown, unmarked, dropped) {
+/** Makes pieces of the papers that are dropped onto them. */
+function takeOnFaces(faces, shown, { unmarked, hand }) {
   let under = null;
   takePapers(faces, {
     pieceAt(event) {
       under = [...shown.values()].find((face) => event.composedPath().includes(face.root)) ?? under;
-      return under ? pieceIn(event, under.pieces) : null;
+      const piece = under && pieceIn(event, under.pieces);
+      return piece?.path ? piece : null;
     },
     marked(piece) {
       unmarked();
       if (piece && under) markPieces(under, piece.line);
     },
-    dropped: (piece, paper) => dropped(piece.line, paper),
+    dropped: (piece, paper) => hand.paint(under.hand, piece.path, paper),
   });
 }
 

@@ -98,7 +98,7 @@ class Table {
     const columns = this.#columns(table);
     this.#rows = table.rows.map((row, at) => new Row(this.#sorts.get(row.sort), columns, `${table.title} ${at}`, page, table.isList));
     this.#adding = table.isList ? new Adding(table, columns, page) : null;
-    this.part = element('section', { 'aria-labelledby': title },
+    this.part = element('section', { 'aria-labelledby': title, className: table.isList ? '' : 'own' },
       element('h3', { id: title }, table.title),
       element('table', { 'aria-labelledby': title },
         element('thead', {}, element('tr', {}, ...columns.map((column) => element('th', { scope: 'col' }, column.title)),

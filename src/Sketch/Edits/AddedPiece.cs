@@ -11,9 +11,9 @@ namespace Sketch.Edits;
 /// <param name="Line">The number of the new line, from 1.</param>
 public sealed record AddedPiece(TextEdit Edit, int Line)
 {
-    /// <summary>The kinds of piece that can be put on: those that need no drawing and no other piece to refer to.</summary>
+    /// <summary>The kinds of piece that can be put on: those that need no drawing and show something by themselves.</summary>
     public static IEnumerable<PieceKind> Kinds => PieceKinds.All.Where(k =>
-        k.Traits.HasLine && k is not (PieceKind.Group or PieceKind.Outline or PieceKind.Stamp or PieceKind.Frame));
+        k.Traits.HasLine && k is not (PieceKind.Group or PieceKind.Outline or PieceKind.Stamp));
 
     /// <summary>
     /// Puts a piece on a card, as a maker would type it: a size in round numbers, distances from the nearest edges to marks of a ruler or

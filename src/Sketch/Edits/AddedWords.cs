@@ -66,6 +66,7 @@ internal sealed class AddedWords(LaidOutCard card, PieceKind kind, Ground ground
         _ when Traits.Shape is { } shape && ShapeProportions.Ratio(shape, ShapeStyle.Plain) is { } ratio =>
             $" {Say(Part(ratio > 1 ? Length.Min(Room.Width, new((long)(Room.Height.Nanometres / ratio))) : Shorter, 1, 3))}",
         PieceKind.Panel => $" {Box(1, 2, 1, 2)}",
+        PieceKind.Frame => $" {Box(2, 3, 2, 3)}",
         _ => $" {Box(1, 2, 1, 4)}",
     };
 
