@@ -19,6 +19,7 @@ export default [
   { ignores: ['**/bin/**', '**/obj/**', '**/node_modules/**'] },
   js.configs.recommended,
   scripts,
-  { files: ['src/**/*.js'], ignores: ['**/bundle.js'], languageOptions: { globals: globals.browser } },
+  { files: ['src/Sketch.Preview/**/*.js'], ignores: ['**/bundle.js'], languageOptions: { globals: globals.browser } },
+  { files: ['src/Sketch.Editors/**/*.js'], languageOptions: { sourceType: 'commonjs', globals: globals.node } },
   { files: ['**/bundle.js', 'tests/**/*.js'], languageOptions: { globals: globals.node } },
 ];
