@@ -57,6 +57,12 @@ public sealed class HandbookHtml(ImmutableArray<HandbookPage> pages, string fold
             table.ColumnDefinitions.ForEach(c => c.Alignment = null);
         }
 
+        // A comment says nothing to readers.
+        foreach (var comment in document.OfType<ParagraphBlock>().Where(IsComment).ToList())
+        {
+            document.Remove(comment);
+        }
+
         ExampleBlock.GroupIn(document);
         var html = new StringBuilder(HtmlPage.Begin(page.Title, HtmlPage.Style(PageStyle.Shared + HandbookStyle.Rules, nonce), mark));
         html.Append("<nav aria-label=\"Pages\">\n<ul>\n");
@@ -99,6 +105,9 @@ public sealed class HandbookHtml(ImmutableArray<HandbookPage> pages, string fold
             }
         }
     }
+
+    private static bool IsComment(ParagraphBlock block) =>
+        block.Inline?.FirstChild is LiteralInline words && words.Content.ToString().StartsWith("<!--", StringComparison.Ordinal);
 
     private static bool IsOfWeb(string url) => url.StartsWith("https://", StringComparison.Ordinal);
 

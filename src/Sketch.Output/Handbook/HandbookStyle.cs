@@ -55,6 +55,13 @@ internal static class HandbookStyle
           h2, h3 { break-after: avoid; }
           .example { break-inside: avoid; }
           .wide { break-inside: auto; }
+          body { font-size: 10.5pt; }
+          h2 { margin-top: 5mm; padding-top: 2mm; }
+          pre { font-size: 8.5pt; }
+          .example:not(.wide) { grid-template: auto 1fr / minmax(0, 1fr) auto; gap: 3mm 4mm; }
+          .example:not(.wide) .drawn { grid-area: 1 / 2 / span 2; max-width: 90mm; gap: 3mm; }
+          .example:not(.wide) svg { width: auto; height: 48mm; }
+          .numbered .line { padding-left: 3.5em; }
         }
         """;
 }

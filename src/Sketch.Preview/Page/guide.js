@@ -27,6 +27,9 @@ export function makeGuide(panel, { putPiece, file, see, textNow, chosenLine, app
   const list = element('ul', { className: 'guide' });
   search.addEventListener('input', () => show());
   panel.append(
+    element('p', {}, 'New to it? ',
+      element('a', { href: 'handbook/guide/index.html', target: '_blank', rel: 'noopener' }, 'The guide'),
+      ' has a first card in ten steps, recipes, and answers.'),
     element('p', {}, 'Each word that a card can have, with an example. A piece goes onto the picture, a clause into the line where the '
       + 'caret is.'),
     element('div', { className: 'choices' }, element('label', { htmlFor: 'guide-search' }, 'Search '), search), told, list);

@@ -130,6 +130,7 @@ public sealed class PageServer : IAsyncDisposable
         new PrintRoutes(room).Map(app);
         new PlanRoutes(room).Map(app);
         new CountRoutes(room).Map(app);
+        new HandbookRoutes(room).Map(app);
         try
         {
             await app.StartAsync().ConfigureAwait(false);

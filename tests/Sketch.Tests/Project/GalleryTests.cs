@@ -55,6 +55,20 @@ public sealed partial class GalleryTests(GalleryTests.Made made) : IClassFixture
         }
     }
 
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public void Every_link_on_a_page_leads_somewhere(string page)
+    {
+        foreach (var link in Link().Matches(Drawing().Replace(File.ReadAllText(made.InFolder(page)), "")).Select(m => m.Groups[1].Value)
+            .Where(l => !l.StartsWith("https:", StringComparison.Ordinal)))
+        {
+            var (file, anchor) = link.Split('#') is [var f, var a] ? (f, a) : (link, null);
+            var path = file.Length == 0 ? page : Path.Combine(Path.GetDirectoryName(page)!, file);
+            Assert.True(File.Exists(made.InFolder(path)), link);
+            Assert.True(anchor is null || File.ReadAllText(made.InFolder(path)).Contains($" id=\"{anchor}\"", StringComparison.Ordinal), link);
+        }
+    }
+
     [Fact]
     public void No_page_is_missing_in_the_gallery() => Assert.Equal(
         Directory.GetFiles(made.Folder, "*.html", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(made.Folder, f)).Order(),
@@ -84,6 +98,9 @@ public sealed partial class GalleryTests(GalleryTests.Made made) : IClassFixture
 
     [GeneratedRegex("<svg .*?</svg>\n?", RegexOptions.Singleline)]
     private static partial Regex Drawing();
+
+    [GeneratedRegex(" (?:href|src)=\"([^\"]+)\"")]
+    private static partial Regex Link();
 
     [GeneratedRegex(" (width|height)=\"([0-9.]+)\"")]
     private static partial Regex Pixels();

@@ -31,6 +31,10 @@ public sealed partial class HandbookHtmlTests
     public void A_card_with_errors_has_no_drawing() => Assert.Equal(0, Drawings(Html("```card pieces\nstarr 2, of gold\n```")));
 
     [Fact]
+    public void A_comment_is_left_out() =>
+        Assert.DoesNotContain("generated", Html("<!-- generated: x > y.md -->\n\nWords."), StringComparison.Ordinal);
+
+    [Fact]
     public void Any_other_block_of_code_is_shown_as_it_is() =>
         Assert.Contains("<span class=\"line\">a &lt; b\n</span>", Html("```text\na < b\n```"), StringComparison.Ordinal);
 
