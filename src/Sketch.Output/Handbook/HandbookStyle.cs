@@ -41,6 +41,16 @@ internal static class HandbookStyle
         @page { margin: 15mm; }
         @page sheet { margin: 8mm; }
         @media print {
+          h2, h3 { break-after: avoid; }
+          .example { break-inside: avoid; }
+          .wide { break-inside: auto; }
+          body { font-size: 10.5pt; }
+          h2 { margin-top: 5mm; padding-top: 2mm; }
+          pre { font-size: 8.5pt; }
+          .example:not(.wide) { grid-template: auto 1fr / minmax(0, 1fr) auto; gap: 3mm 4mm; }
+          .example:not(.wide) .drawn { grid-area: 1 / 2 / span 2; max-width: 90mm; gap: 3mm; }
+          .example:not(.wide) svg { width: auto; height: 48mm; }
+          .numbered .line { padding-left: 4.2em; }
           .cheat-sheet { page: sheet; columns: 3; column-gap: 6mm; font-size: 9pt; line-height: 1.22; }
           .cheat-sheet h1 { font-size: 15pt; margin: 0 0 1mm; }
           .cheat-sheet h2 { font-size: 10.5pt; margin: 2mm 0 .5mm; }
@@ -51,17 +61,7 @@ internal static class HandbookStyle
           .cheat-sheet .line { min-height: 0; padding-left: 3mm; text-indent: -3mm; }
           .cheat-sheet .example { margin: 1mm 0; break-inside: auto; }
           .cheat-sheet .drawn { margin: 1.5mm 0 1mm; }
-          .cheat-sheet svg { width: auto; height: 46mm; }
-          h2, h3 { break-after: avoid; }
-          .example { break-inside: avoid; }
-          .wide { break-inside: auto; }
-          body { font-size: 10.5pt; }
-          h2 { margin-top: 5mm; padding-top: 2mm; }
-          pre { font-size: 8.5pt; }
-          .example:not(.wide) { grid-template: auto 1fr / minmax(0, 1fr) auto; gap: 3mm 4mm; }
-          .example:not(.wide) .drawn { grid-area: 1 / 2 / span 2; max-width: 90mm; gap: 3mm; }
-          .example:not(.wide) svg { width: auto; height: 48mm; }
-          .numbered .line { padding-left: 3.5em; }
+          .cheat-sheet .example:not(.wide) svg { width: auto; height: 46mm; }
         }
         """;
 }

@@ -65,7 +65,8 @@ public sealed partial class GalleryTests(GalleryTests.Made made) : IClassFixture
             var (file, anchor) = link.Split('#') is [var f, var a] ? (f, a) : (link, null);
             var path = file.Length == 0 ? page : Path.Combine(Path.GetDirectoryName(page)!, file);
             Assert.True(File.Exists(made.InFolder(path)), link);
-            Assert.True(anchor is null || File.ReadAllText(made.InFolder(path)).Contains($" id=\"{anchor}\"", StringComparison.Ordinal), link);
+            Assert.True(
+                anchor is null || File.ReadAllText(made.InFolder(path)).Contains($" id=\"{anchor}\"", StringComparison.Ordinal), link);
         }
     }
 

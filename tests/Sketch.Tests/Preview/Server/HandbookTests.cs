@@ -14,7 +14,8 @@ public sealed class HandbookTests : OnOpenedPage
     [Fact]
     public async Task Each_page_that_the_guide_names_is_there()
     {
-        var named = Regex.Matches(await Text("guide/index.html"), "<li><a href=\"\\.\\./([^\"#]+)\"").Select(m => m.Groups[1].Value).ToList();
+        var named = Regex.Matches(await Text("guide/index.html"), "<li><a href=\"\\.\\./([^\"#]+)\"")
+            .Select(m => m.Groups[1].Value).ToList();
 
         Assert.Contains("LANGUAGE.html", named);
         foreach (var page in named)
