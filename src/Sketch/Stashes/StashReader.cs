@@ -16,6 +16,8 @@ internal sealed class StashReader
     private readonly SourceText _source;
     private readonly FindingBag _findings;
     private readonly ImmutableArray<StockPaper>.Builder _papers = ImmutableArray.CreateBuilder<StockPaper>();
+    // A line looks for its name among all papers before it, which takes time with their square in a list.
+    private readonly Dictionary<string, StockPaper> _named = new(StringComparer.OrdinalIgnoreCase);
     private readonly ImmutableArray<Offcut>.Builder _offcuts = ImmutableArray.CreateBuilder<Offcut>();
     private readonly List<TextSpan> _offcutNames = [];
     private readonly ImmutableArray<Supply>.Builder _supplies = ImmutableArray.CreateBuilder<Supply>();
@@ -58,7 +60,7 @@ internal sealed class StashReader
 
     private void ReportUnknownOffcuts()
     {
-        foreach (var (offcut, name) in _offcuts.Zip(_offcutNames).Where(o => !_papers.Any(p => Same(p.Name, o.First.Paper))))
+        foreach (var (offcut, name) in _offcuts.Zip(_offcutNames).Where(o => !_named.ContainsKey(o.First.Paper)))
         {
             var near = Nearest.Find(offcut.Paper, _papers.Select(p => p.Name).Order(StringComparer.Ordinal));
             _findings.Add(FindingCatalogue.OffcutOfUnknownPaper, At(name),
@@ -114,7 +116,7 @@ internal sealed class StashReader
 
     private void ReadPaper(StockLine line)
     {
-        if (_papers.FirstOrDefault(p => Same(p.Name, line.Name.Text)) is { } twin)
+        if (_named.GetValueOrDefault(line.Name.Text) is { } twin)
         {
             Report(FindingCatalogue.GivenTwice, line.Name.Span,
                 $"There is already a paper called {twin.Name} in line {twin.Location.Start.Line}.", "Give one of them another name.");
@@ -180,11 +182,13 @@ internal sealed class StashReader
             return;
         }
 
-        _papers.Add(WithSides(paper, line) with
+        var listed = WithSides(paper, line) with
         {
             Thickness = paper.Thickness
             ?? (paper.Grammage is { } g ? PaperWeights.EstimatedThickness(g) : null)
-        });
+        };
+        _papers.Add(listed);
+        _named.Add(listed.Name, listed);
     }
 
     /// <summary>The back of cardstock is the same as its front unless given; a patterned paper with one print has a white back.</summary>
@@ -279,8 +283,6 @@ internal sealed class StashReader
 
     private void Idle(Clause clause, string what, string hint) =>
         Report(FindingCatalogue.IdleClause, clause.Span, $"This clause has no effect on {what}.", hint);
-
-    private static bool Same(string a, string b) => a.Equals(b, StringComparison.OrdinalIgnoreCase);
 
     private Location At(TextSpan span) => new(_source, span);
 
