@@ -68,7 +68,7 @@ public sealed class TableTests(Browsers browsers) : OnPage(browsers)
               return files;
             }
             """);
-        await Page.Locator(".drop").DispatchEventAsync("drop", new { dataTransfer = files });
+        await Page.Locator("#panel-stash .swatches").DispatchEventAsync("drop", new { dataTransfer = files });
         await Expect(Field("Name of the paper")).ToHaveValueAsync("lamp-room");
         await Field("Size of a sheet").FillAsync("leter");
         await Button("Put it on the shelf").ClickAsync();

@@ -103,6 +103,7 @@ public sealed class WithoutTypingTests(Browsers browsers) : OnPage(browsers)
         await Field("watch.card").FillAsync("24");
         await Button("Create").ClickAsync();
         await Expect(Page.Locator("#file")).ToHaveValueAsync("spring.batch");
+        await Expect(Field("Title, Spring")).ToBeFocusedAsync();
         await Field("For, new recipient").FillAsync("Cliff ward");
         await Field("Cards, new recipient").FillAsync("20");
         await Field("How they get there, new recipient").SelectOptionAsync("by hand");

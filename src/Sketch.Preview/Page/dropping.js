@@ -45,6 +45,17 @@ export function pieceIn(event, pieces) {
   return event.composedPath().map((at) => at.id && pieces.find((piece) => piece.id === at.id && piece.line > 0)).find(Boolean) ?? null;
 }
 
+/** Keeps the page where files are dropped beside such a place: a browser would show the file instead. */
+export function refuseFiles() {
+  for (const kind of ['dragover', 'drop']) {
+    addEventListener(kind, (event) => {
+      if (event.defaultPrevented || !event.dataTransfer?.types.includes('Files')) return;
+      event.preventDefault();
+      event.dataTransfer.dropEffect = 'none';
+    });
+  }
+}
+
 /** Lets files be dropped; `taken` is called with the first of them. */
 export function takeFiles(place, taken) {
   const holdsFiles = (event) => event.dataTransfer.types.includes('Files');

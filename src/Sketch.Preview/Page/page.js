@@ -3,6 +3,7 @@ import { beginCard } from './begin.js';
 import { begin, bringBack, tidy } from './commands.js';
 import { makeCount } from './count.js';
 import { isReported, noLongerTell, notice } from './dialog.js';
+import { refuseFiles } from './dropping.js';
 import { createEditor } from './editor.js';
 import { offer } from './elements.js';
 import { OpenFile } from './file.js';
@@ -251,7 +252,11 @@ async function beginFile() {
   if (!name) return;
   await open(name);
   if (work.sight?.kind === 'card') editor.focus();
-  else tabs.show('rows');
+  else {
+    tabs.show('rows');
+    await panels.rows.refresh();
+    panels.rows.focus();
+  }
 }
 
 async function beginWithLayout() {
@@ -321,6 +326,8 @@ addEventListener('keydown', (event) => {
   event.preventDefault();
   act();
 });
+
+refuseFiles();
 
 // The height of the toolbar: what is beneath it keeps that much room.
 const top = document.querySelector('.top');

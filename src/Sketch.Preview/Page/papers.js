@@ -23,8 +23,7 @@ export function makeStash(panel, page) {
   const list = element('ul', { className: 'swatches' });
   const arrows = moveByArrows(list);
   const reported = element('p', { className: 'empty' });
-  const scanning = makeScanning(page);
-  panel.append(scanning.part, reported, list);
+  panel.append(makeScanning(panel, page), reported, list);
   return {
     async refresh() {
       const { papers } = await get('stash', { ...asked(), stash: asked().file });

@@ -14,8 +14,9 @@ const changedMeanwhile = 'The text was changed at the same time. Try again.';
 export function makeRows(panel, { asked, sheet, textKept, goTo, reportProblem }) {
   const said = element('p', { className: 'spoken', role: 'status' });
   const lists = element('div');
+  const missing = element('p', { className: 'refused', hidden: true });
   const place = element('div', { className: 'rows' });
-  panel.append(said, lists, place);
+  panel.append(said, missing, lists, place);
   // What is done, one after the other; and the tables as they are shown.
   let pending = Promise.resolve();
   let shape = '';
@@ -44,6 +45,8 @@ export function makeRows(panel, { asked, sheet, textKept, goTo, reportProblem })
     if (file !== asked().file) return;
     const offers = Object.fromEntries(found.offers.map(({ name, values }) => [name, values]));
     showOffers(lists, offers);
+    missing.textContent = found.missing;
+    missing.hidden = !found.missing;
     // Tables of the same shape keep their elements, so that nothing typed and no focus is lost.
     const now = JSON.stringify([file, found.tables.map((t) => t.rows.map((r) => [r.sort, Boolean(r.locked)]))]);
     if (now !== shape) rebuild(found);
@@ -66,6 +69,7 @@ export function makeRows(panel, { asked, sheet, textKept, goTo, reportProblem })
       tables = [];
       place.replaceChildren();
       said.textContent = '';
+      missing.hidden = true;
     },
     /** Puts the focus into the first cell, as after a file is begun. */
     focus: () => place.querySelector('input, select')?.focus(),

@@ -5,13 +5,13 @@ import { button, element } from './elements.js';
 import { get, sendFile } from './server.js';
 
 /**
- * A place to drop pictures, with a button to choose one.
+ * A panel onto which pictures are dropped, with a button to choose one.
  * @param asked The stash and the window.
  * @param see Sends the current text.
  * @param textKept Takes a text as an edit of the window, and settles when it is shown.
  * @param report Shows a sentence.
  */
-export function makeScanning({ asked, see, textNow, textKept, report, reportProblem }) {
+export function makeScanning(panel, { asked, see, textNow, textKept, report, reportProblem }) {
   const input = element('input', { type: 'file', accept: 'image/jpeg,image/png,image/webp', hidden: true, tabIndex: -1 });
   const part = element('div', { className: 'drop' },
     element('p', {}, 'Drop a photograph or scan of a paper here to put it on the shelf.'),
@@ -44,13 +44,13 @@ export function makeScanning({ asked, see, textNow, textKept, report, reportProb
     }
   }
 
-  takeFiles(part, take);
+  takeFiles(panel, take);
   input.addEventListener('change', () => {
     const [picture] = input.files;
     input.value = '';
     if (picture) take(picture);
   });
-  return { part, take };
+  return part;
 }
 
 function makeForm({ name, sheet, width, says }) {

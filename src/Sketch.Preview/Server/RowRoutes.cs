@@ -45,7 +45,7 @@ internal sealed class RowRoutes(PageServices room)
         }
 
         var own = reading.Compilation.Stash;
-        return TypedResults.Ok(RowsView.Of(RowEditing.Tables(reading.Source), own, own ?? StashOf(reading, file), Beside(file)));
+        return TypedResults.Ok(RowsView.Of(reading.Source, own, own ?? StashOf(reading, file), Beside(file)));
     }
 
     private Results<Ok<RowDone>, Problem> Change(RowRequest asked)

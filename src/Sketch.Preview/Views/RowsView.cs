@@ -4,6 +4,7 @@ using Sketch.Papers;
 using Sketch.Rows;
 using Sketch.Stashes;
 using Sketch.Stationery;
+using Sketch.Text;
 using Sketch.Units;
 
 namespace Sketch.Preview.Views;
@@ -11,17 +12,18 @@ namespace Sketch.Preview.Views;
 /// <summary>A stash or batch as tables that can be changed.</summary>
 /// <param name="Tables">The tables.</param>
 /// <param name="Offers">What is offered to be typed.</param>
-internal sealed record RowsView(IEnumerable<TableView> Tables, IEnumerable<OfferedView> Offers)
+/// <param name="Missing">What of the text no table shows, in a sentence; empty for nothing.</param>
+internal sealed record RowsView(IEnumerable<TableView> Tables, IEnumerable<OfferedView> Offers, string Missing)
 {
     private static readonly Size Swatched = new(Length.Inch(0, 3, 8), Length.Inch(0, 3, 8));
 
     /// <summary>The tables of a text.</summary>
-    /// <param name="tables">The tables.</param>
+    /// <param name="text">The text.</param>
     /// <param name="own">The stash, if the text is one; its papers are shown beside their rows.</param>
     /// <param name="papers">The stash whose papers are offered; null for none.</param>
     /// <param name="files">The files that can be named, beside this one and below.</param>
-    public static RowsView Of(IEnumerable<RowTable> tables, Stash? own, Stash? papers, IReadOnlyList<string> files) => new(
-        tables.Select(t => TableView.Of(t, line => SwatchesOf(own, line))),
+    public static RowsView Of(SourceText text, Stash? own, Stash? papers, IReadOnlyList<string> files) => new(
+        RowEditing.Tables(text).Select(t => TableView.Of(t, line => SwatchesOf(own, line))),
         [
             new(nameof(FieldOffer.Looks), BuiltIn.PatternWords.Concat(ColourWords.All).Distinct()),
             new(nameof(FieldOffer.Sheets), NamedSizes.Sheets.Select(s => s.Name)),
@@ -30,7 +32,15 @@ internal sealed record RowsView(IEnumerable<TableView> Tables, IEnumerable<Offer
             new(nameof(FieldOffer.Papers), papers?.Papers.Select(p => p.Name) ?? []),
             new(nameof(FieldOffer.Cards), Ending(files, ".card")),
             new(nameof(FieldOffer.Stashes), Ending(files, ".stash")),
-        ]);
+        ],
+        RowEditing.UnreadLines(text) switch
+        {
+            0 when RowEditing.Tables(text).IsEmpty =>
+                "The text does not begin with the title of a stash or batch. Its findings say what to write.",
+            0 => "",
+            1 => "One line of the text cannot be read, so it is missing here. Its finding says how to fix it.",
+            var count => $"{count} lines of the text cannot be read, so they are missing here. Their findings say how to fix them.",
+        });
 
     private static IEnumerable<string> Ending(IReadOnlyList<string> files, string ending) =>
         files.Where(f => f.EndsWith(ending, StringComparison.OrdinalIgnoreCase));

@@ -22,6 +22,9 @@ public static class RowEditing
         })];
     }
 
+    /// <summary>How many lines of a stash or batch cannot be read at all, so that no row shows them.</summary>
+    public static int UnreadLines(SourceText text) => RowLines.Top(Parser.Parse(text, new FindingBag())).Count(l => l is BadLine);
+
     /// <summary>The changes that give a cell another value; an empty value takes it out of the line.</summary>
     /// <param name="text">The text.</param>
     /// <param name="line">The line of the row, from 1.</param>

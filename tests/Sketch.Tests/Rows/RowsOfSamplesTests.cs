@@ -1,22 +1,29 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Sketch.Diagnostics;
 using Sketch.Output.Folders;
 using Sketch.Rows;
+using Sketch.Tests.Language;
 using Sketch.Tests.Project;
 using Sketch.Text;
 using Xunit;
 
 namespace Sketch.Tests.Rows;
 
-/// <summary>Every cell of all samples is changed, and every row is deleted.</summary>
+/// <summary>Every cell of all samples and of the examples of the reference is changed, and every row is deleted.</summary>
 public class RowsOfSamplesTests
 {
-    private static readonly FolderFiles World = new();
+    private const string Reference = "LANGUAGE.md:";
+
+    private static readonly FolderFiles Folder = new();
+    private static readonly TestWorld Examples = LanguageReference.World();
 
     public static TheoryData<string> Samples() =>
         [.. Directory.GetFiles(Repository.PathTo("sketches")).Select(f => Path.GetFileName(f))
             .Where(f => f.EndsWith(".stash", StringComparison.Ordinal) || f.EndsWith(".batch", StringComparison.Ordinal))
-            .Order(StringComparer.Ordinal)];
+            .Order(StringComparer.Ordinal),
+            .. LanguageReference.Examples.Where(e => e.Kind is "stash" or "batch" && e.Findings.Length == 0)
+                .Select(e => $"{Reference}{e.Line}")];
 
     [Theory]
     [MemberData(nameof(Samples))]
@@ -73,6 +80,11 @@ public class RowsOfSamplesTests
 
     private static SourceText Read(string sample)
     {
+        if (sample.StartsWith(Reference, StringComparison.Ordinal))
+        {
+            return LanguageReference.At(int.Parse(sample[Reference.Length..], CultureInfo.InvariantCulture)).Source;
+        }
+
         var path = Repository.PathTo("sketches", sample);
         return new(path, File.ReadAllText(path));
     }
@@ -88,7 +100,7 @@ public class RowsOfSamplesTests
     /// <summary>Another value that is valid in its place; what names something else stays what it is.</summary>
     private static string Another(RowField field, string value) => field switch
     {
-        { Name: "name" or "card" or "paper" or "stash" or "made-by" or "names" or "makers" } => value,
+        { Name: "name" or "whom" or "card" or "paper" or "stash" or "made-by" or "names" or "makers" } => value,
         { Choices: [.., var last] } => last,
         { Name: "stock" or "cards" or "spare" or "count" } => "7",
         _ => field.Example,
@@ -111,6 +123,8 @@ public class RowsOfSamplesTests
         return text;
     }
 
+    /// <summary>The errors, without those about a deleted recipient whom a design names.</summary>
     private static IEnumerable<string> Errors(SourceText text) =>
-        Compiler.Compile(text, World).Findings.Where(f => f.Severity == Severity.Error).Select(f => f.Message);
+        Compiler.Compile(text, text.Path == "example.card" ? Examples : Folder).Findings
+            .Where(f => f.Severity == Severity.Error && f.Kind != FindingCatalogue.NoSuchRecipient).Select(f => f.Message);
 }

@@ -20,6 +20,18 @@ public sealed class RowTests : OnOpenedPage
         Assert.Equal(2, paper.GetProperty("swatches").GetArrayLength());
     }
 
+    [Theory]
+    [InlineData("stash \"Shelf\"\npapper gulls: 12 x 12, 3 sheets\n", "One line of the text cannot be read")]
+    [InlineData("stash Shelf\n", "The text does not begin with the title")]
+    [InlineData(Stash, "")]
+    public async Task What_no_table_shows_is_said(string text, string sentence)
+    {
+        Page.Write("shelf.stash", text);
+        var (_, rows) = await Page.Ask(Page.Read($"rows?file=shelf.stash&window={OpenedPage.Window}"));
+        Assert.StartsWith(sentence, rows.GetProperty("missing").GetString(), StringComparison.Ordinal);
+        Assert.Equal(sentence.Length == 0, rows.GetProperty("missing").GetString()!.Length == 0);
+    }
+
     [Fact]
     public async Task A_batch_is_offered_the_cards_and_stashes_of_its_own_folder()
     {
