@@ -1,5 +1,6 @@
 using System.Globalization;
 using Sketch.Diagnostics;
+using Sketch.Fuzz.Inputs;
 using Sketch.Output.Folders;
 using Sketch.Planning;
 using Sketch.Planning.CutSteps;
