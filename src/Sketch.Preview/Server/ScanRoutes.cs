@@ -81,12 +81,13 @@ internal sealed class ScanRoutes(PageServices room)
                 ["stock"] = stock,
                 ["front"] = $"\"{written}\"{(width.Trim().Length == 0 ? "" : $" {width.Trim()} wide")}",
             });
-            if (done.Refused.Length > 0)
+            if (done.Refused.Length == 0)
             {
-                File.Delete(Path.Combine(folder, written));
+                return TypedResults.Ok(done with { Said = $"{paper} is added. Its picture is the file {written}." });
             }
 
-            return TypedResults.Ok(done with { Said = $"{paper} is added. Its picture is the file {written}." });
+            File.Delete(Path.Combine(folder, written));
+            return TypedResults.Ok(done);
         }
         catch (Exception refused) when (refused is FileWriteException or UnauthorizedAccessException)
         {

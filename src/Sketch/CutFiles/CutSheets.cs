@@ -11,7 +11,8 @@ namespace Sketch.CutFiles;
 public static class CutSheets
 {
     /// <summary>
-    /// The sheets of all cards, in the order in which their papers first occur. The same cards give the same sheets on every machine.
+    /// The sheets of all cards, in the order in which their papers first occur; before a sheet of bases comes what is drawn on its other
+    /// side, if there are words inside the cards. The same cards give the same sheets on every machine.
     /// </summary>
     /// <param name="cards">The cards, at least one.</param>
     /// <param name="options">The sheet, the gap and how many.</param>
@@ -33,6 +34,7 @@ public static class CutSheets
         var gap = options.Gap.Millimetres;
         var fill = new PageFill(options.Page.Size.Width.Millimetres - 2 * gap, options.Page.Size.Height.Millimetres - 2 * gap, gap);
         var paths = new Dictionary<TemplateBlock, ImmutableArray<CutPath>>(ReferenceEqualityComparer.Instance);
+        var behind = new Dictionary<TemplateBlock, ImmutableArray<CutPath>>(ReferenceEqualityComparer.Instance);
         var items = new List<ImmutableArray<TemplateBlock>>();
         foreach (var piece in pieces)
         {
@@ -46,6 +48,7 @@ public static class CutSheets
             foreach (var way in ways)
             {
                 paths.Add(way.Block, way.Paths);
+                behind.Add(way.Block, way.Behind);
             }
 
             items.AddRange(Enumerable.Repeat(ways.Select(w => w.Block).ToImmutableArray(), options.Copies));
@@ -57,17 +60,33 @@ public static class CutSheets
         }
 
         var sheets = fill.Fill(items, 0);
-        return sheets.Select((blocks, i) => new CutSheet(
-            material, i + 1, sheets.Length, options.Page.Size, options.Page.InInches, blocks.Length,
-            InOrder(blocks.OrderBy(b => b.Top).ThenBy(b => b.Left)
-                .SelectMany(b => paths[b.Block].Select(p => p.Transform(OnSheet(b, options)))))));
+        return sheets.SelectMany((blocks, i) =>
+        {
+            CutSheet[] sides =
+            [
+                Sheet(
+                    $"{material}, other side", blocks.RemoveAll(b => behind[b.Block].IsEmpty), behind,
+                    b => OnSheet(b, options).Then(TurnedOver(options))),
+                Sheet(material, blocks, paths, b => OnSheet(b, options)),
+            ];
+            return sides.Where(side => !side.Paths.IsEmpty);
+
+            CutSheet Sheet(
+                string title, ImmutableArray<PlacedBlock> shown, Dictionary<TemplateBlock, ImmutableArray<CutPath>> lines,
+                Func<PlacedBlock, Affine> place) =>
+                new(title, i + 1, sheets.Length, options.Page.Size, options.Page.InInches, shown.Length,
+                    InOrder(shown.OrderBy(b => b.Top).ThenBy(b => b.Left).SelectMany(b => lines[b.Block].Select(p => p.Transform(place(b))))));
+        });
     }
+
+    // From left to right, as one turns a page.
+    private static Affine TurnedOver(CutFileOptions options) => new(-1, 0, 0, 1, options.Page.Size.Width.Millimetres, 0);
 
     private static Affine OnSheet(PlacedBlock block, CutFileOptions options)
     {
         var gap = options.Gap.Millimetres;
         var place = Affine.Shift(block.Left + gap, block.Top + gap);
-        return options.IsMirrored ? place.Then(new(-1, 0, 0, 1, options.Page.Size.Width.Millimetres, 0)) : place;
+        return options.IsMirrored ? place.Then(TurnedOver(options)) : place;
     }
 
     private static ImmutableArray<CutPath> InOrder(IEnumerable<CutPath> paths)

@@ -8,24 +8,31 @@ namespace Sketch.CutFiles;
 internal static class PiecePaths
 {
     /// <summary>The ways in which a piece may lie on a sheet: an empty block as large as the piece, and its lines from the block's top
-    /// left corner.</summary>
-    public static ImmutableArray<(TemplateBlock Block, ImmutableArray<CutPath> Paths)> Ways(TemplatePiece piece)
+    /// left corner; those on its other side as seen through the paper.</summary>
+    public static ImmutableArray<(TemplateBlock Block, ImmutableArray<CutPath> Paths, ImmutableArray<CutPath> Behind)> Ways(
+        TemplatePiece piece)
     {
         var (width, height) = (piece.Outline.Bounds.Width, piece.Outline.Bounds.Height);
-        var upright = Of(piece).ToImmutableArray();
+        ImmutableArray<CutPath> upright = [.. Of(piece)], behind = [.. Words(piece, piece.InkedBehind)];
         var turn = new Affine(0, 1, -1, 0, height, 0);
-        (TemplateBlock, ImmutableArray<CutPath>) way = (new(width, height, [], []), upright);
-        return piece.IsUpright ? [way] : [way, (new(height, width, [], []), [.. upright.Select(p => p.Transform(turn))])];
+        (TemplateBlock, ImmutableArray<CutPath>, ImmutableArray<CutPath>) way = (new(width, height, [], []), upright, behind);
+        return piece.IsUpright ? [way]
+            : [way, (new(height, width, [], []), Turned(upright), Turned(behind))];
+
+        ImmutableArray<CutPath> Turned(ImmutableArray<CutPath> paths) => [.. paths.Select(p => p.Transform(turn))];
     }
+
+    private static IEnumerable<CutPath> Words(TemplatePiece piece, Outline ink) =>
+        ink.Contours.Select(letter => new CutPath(CutLayer.Draw, $"{piece.Name} words", letter, true));
 
     /// <summary>
     /// The lines of an upright piece. If one outline lies inside another, the inner one is cut first.
     /// </summary>
     private static IEnumerable<CutPath> Of(TemplatePiece piece)
     {
-        foreach (var letter in piece.Inked.Contours)
+        foreach (var letter in Words(piece, piece.Inked))
         {
-            yield return new(CutLayer.Draw, $"{piece.Name} words", letter, true);
+            yield return letter;
         }
 
         foreach (var stitch in piece.Stitches)

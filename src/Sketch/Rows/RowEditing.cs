@@ -86,7 +86,7 @@ public static class RowEditing
         var like = RowsOf(file).LastOrDefault(r => table.Sorts.Contains(r.Sort)).Line;
         var after = like ?? RowLines.Top(file).LastOrDefault() ?? file.Lines[0];
         var indent = after == file.Lines[0] ? "" : InsertedLines.IndentOf(text, after);
-        var beneath = InsertedLines.IndentBeneath(text, after, RowLines.All(file.Lines))[indent.Length..];
+        var beneath = InsertedLines.IndentBeneath(text, after, CardOutline.Within(file.Lines))[indent.Length..];
         string[] lines =
         [
             indent + LineOf(of, values),

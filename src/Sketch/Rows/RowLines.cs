@@ -10,9 +10,6 @@ internal static class RowLines
     public static IEnumerable<LineSyntax> Top(FileSyntax file) =>
         file.Lines is [TitleLine title, ..] ? title.Children.Concat(file.Lines.Skip(1)) : [];
 
-    /// <summary>All lines, each followed by those beneath it.</summary>
-    public static IEnumerable<LineSyntax> All(IEnumerable<LineSyntax> lines) => lines.SelectMany(l => All(l.Children).Prepend(l));
-
     /// <summary>The last line of a block.</summary>
     public static LineSyntax Last(LineSyntax line) => line.Children is [.., var child] ? Last(child) : line;
 

@@ -133,7 +133,7 @@ internal sealed record LinePart(
     {
         var isTitle = row.Line == row.File.Lines[0];
         var indent = isTitle && row.Line.Children.IsEmpty ? ""
-            : InsertedLines.IndentBeneath(row.Source, row.Line, RowLines.All(row.File.Lines));
+            : InsertedLines.IndentBeneath(row.Source, row.Line, CardOutline.Within(row.File.Lines));
         return InsertedLines.Below(row.Source, row.Line, [indent + Line(value)]);
     }
 

@@ -20,13 +20,17 @@ internal static class InkOnPieces
     }
 
     /// <summary>
-    /// The ink on the side of the flat base that shows the front, in millimetres on it; what is on the other side needs the sheet turned
-    /// over.
+    /// The ink on the side of the flat base that shows the front, in millimetres on it.
     /// </summary>
-    public static Outline OfBase(LaidOutCard card) => Joined(
-        card.Base.Sheet.Outside.SelectMany(panel => card.Pieces.Where(p => p.Face == panel.Face && IsInkOn(card, p, -1))
-            .Select(p => Within(p.TurnedOutline, Outline.Rectangle(panel.Part)).Transform(panel.Place))),
-        card.Base.CutSheet);
+    public static Outline OfBase(LaidOutCard card) => Joined(InkOn(card, card.Base.Sheet.Outside), card.Base.CutSheet);
+
+    /// <summary>The ink on the other side of the flat base, as seen through the paper from the side that shows the front.</summary>
+    public static Outline BehindBase(LaidOutCard card) => Joined(
+        InkOn(card, card.Base.Sheet.Inside).Select(ink => ink.Transform(card.Base.Sheet.TurnedOver)), card.Base.CutSheet);
+
+    private static IEnumerable<Outline> InkOn(LaidOutCard card, IEnumerable<SheetPanel> panels) => panels.SelectMany(panel => card.Pieces
+        .Where(p => p.Face == panel.Face && IsInkOn(card, p, -1))
+        .Select(p => Within(p.TurnedOutline, Outline.Rectangle(panel.Part)).Transform(panel.Place)));
 
     private static bool IsInkOn(LaidOutCard card, Piece ink, int index)
     {

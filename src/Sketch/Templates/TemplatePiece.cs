@@ -43,7 +43,7 @@ public sealed record TemplatePiece(ImmutableArray<string> Names, string Material
     /// Whether a ruler and its size are enough to cut it: a rectangle without holes, letters, stitches or wraps. A base is scored too.
     /// </summary>
     public bool IsPlainRectangle => Outline.AsRectangle() is not null && (Folds.IsEmpty || Grain is not null)
-        && Stamped.IsEmpty && Inked.IsEmpty && Stitches.IsEmpty && Freed.IsEmpty;
+        && Stamped.IsEmpty && Inked.IsEmpty && InkedBehind.IsEmpty && Stitches.IsEmpty && Freed.IsEmpty;
 
     /// <summary>The letters to stamp or print on it, so that they can be placed; empty for none.</summary>
     public Outline Stamped { get; init; } = Outline.Empty;
@@ -52,6 +52,9 @@ public sealed record TemplatePiece(ImmutableArray<string> Names, string Material
     /// All that is written, stamped or printed on the side that shows, clipped to it; empty for nothing, and where nobody asked.
     /// </summary>
     public Outline Inked { get; init; } = Outline.Empty;
+
+    /// <summary>The same on the other side, as seen through the paper.</summary>
+    public Outline InkedBehind { get; init; } = Outline.Empty;
 
     /// <summary>Its stitches, each an open line.</summary>
     public ImmutableArray<Contour> Stitches { get; init; } = [];

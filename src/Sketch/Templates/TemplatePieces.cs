@@ -58,6 +58,7 @@ internal static partial class TemplatePieces
             IsUpright = card.Base.Paint.IsUpright,
             Folds = card.Base.Sheet.Lines,
             Inked = withInk ? InkOnPieces.OfBase(card) : Outline.Empty,
+            InkedBehind = withInk ? InkOnPieces.BehindBase(card) : Outline.Empty,
             Grain = FlatBaseTemplate.Grain(card.Base.Sheet),
             Fronts = [.. card.Base.Sheet.Outside.Where(p => p.Face == FaceKind.Front)
                 .Select(p => Outline.Rectangle(p.Part).Transform(p.Place).Bounds)],

@@ -21,6 +21,8 @@ public sealed class CutSheetsTests
 
     private static Bounds Box(CutPath path) => new Outline([path.Line]).Bounds;
 
+    private static Bounds BoxOf(CutSheet sheet) => new Outline([.. sheet.Paths.Select(p => p.Line)]).Bounds;
+
     [Fact]
     public void Every_piece_of_every_sample_is_cut_at_its_listed_size() => Assert.All(Machine.Samples(), sample =>
     {
@@ -129,6 +131,20 @@ public sealed class CutSheetsTests
         Assert.Equal("base score", Assert.Single(On(sheets, CutLayer.Score)).Name);
         Assert.Equal(["band: strip fold", "band: strip fold"], On(sheets, CutLayer.Fold).Select(p => p.Name));
         Assert.Equal("ahoy".Length + 2, On(sheets, CutLayer.Draw).Count());
+    }
+
+    [Fact]
+    public void Words_inside_are_drawn_first_on_the_other_side_of_the_sheet()
+    {
+        var sheets = Machine.Of(Window + "inside\n  text \"ahoy\", letters 1/4\n");
+        Assert.Equal([("white, other side", 1), ("white", 1)], sheets.Take(2).Select(s => (s.Material, s.Pieces)));
+        Assert.All(sheets[0].Paths, p => Assert.Equal(CutLayer.Draw, p.Layer));
+
+        // Inside is the right half of a card folded on the left, so its middle lies behind the left half of the sheet with the front.
+        var (words, flat) = (BoxOf(sheets[0]), BoxOf(sheets[1]));
+        var width = sheets[0].Page.Width.Millimetres;
+        var (across, down) = (width - (words.Left + words.Right) / 2 - flat.Left, (words.Top + words.Bottom) / 2 - flat.Top);
+        Assert.True(Math.Abs(across / flat.Width - 0.25) < 0.02 || Math.Abs(down / flat.Height - 0.25) < 0.02, $"{across} {down}");
     }
 
     [Fact]
