@@ -21,6 +21,7 @@ internal static class HandbookStyle
             color: var(--link); }
         .example { display: grid; grid-template-columns: minmax(0, 1fr); gap: .75rem 1.5rem; margin: .75rem 0 1.25rem; }
         .example > pre { margin: 0; }
+        .said { grid-column: 1; }
         .said > :first-child { margin-top: 0; }
         .said > :last-child { margin-bottom: 0; }
         .drawn { display: flex; flex-wrap: wrap; align-items: flex-start; gap: 1rem 1.5rem; }
