@@ -29,7 +29,7 @@ internal static class BatchRows
 
     private static readonly RowField Message = new("message", "Message inside", "Keep a good light", RowClauses.Words("message"));
 
-    private static readonly RowField Date = new("date", "Date", "2026-11-25", RowClauses.Words("date")) { IsMain = true };
+    private static readonly RowField Date = new("date", "Date", "2026-11-25", RowClauses.Words("date"));
 
     /// <summary>What a batch says of itself.</summary>
     public static RowSort Title { get; } = new("batch", "Batch",
