@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using Sketch.Rows;
 
 namespace Sketch.Fuzz.Inputs;
 
@@ -18,13 +19,13 @@ internal sealed class PageRequests
 
     private static readonly string[] Routes = ["see", "typed", "save", "begin", "forget", "tidy", "put-word", "paint", "put", "hold",
         "hand", "start",
-        "copy", "plan", "enough", "count", "keep"];
+        "copy", "plan", "enough", "count", "keep", "row", "row", "scan", "scan-size"];
 
     private static readonly string[] Queries = ["files", "text", "earlier", "earlier-text", "additions", "guide", "layouts", "samples",
         "sample",
         "workbook.pdf", "messages.pdf", "cuts.csv", "left.stash", "answers", "count", "stash", "variants", "orders", "words", "lettering",
             "sizes",
-        "templates.pdf"];
+        "templates.pdf", "rows", "scan-allowed"];
 
     private static readonly string[] Kinds = ["move", "place", "size", "turn", "foam", "words", "letters", "lettering", "paper", "border",
         "showing", "up",
@@ -33,6 +34,14 @@ internal sealed class PageRequests
     private static readonly string[] Typed = ["1/8", "2", "-1", "0", "65 mm", "1e9", "NaN", "", " ", "script", "navy", "sky", "x",
         "999999999999", "1/0", "½",
         "45", "\"", "a, b", "\n", "# x", "of red", "Infinity", "1/128"];
+
+    private static readonly string[] Papers = ["shells", "", "sky", "a b", "front", "\"", "shells\npaper x: 1 x 1", "../x"];
+
+    private static readonly string[] Sheets = ["12 x 12", "A4", "", "1", "x", "12 x 12, 3 sheets", "0 x 0", "1e9 x 1"];
+
+    private static readonly string[] Values = ["12 x 12", "letter", "3 sheets", "3", "any", "navy", "dots #fff #000", "left 1/4",
+        "160 gsm", "0.99", "Sea air",
+        "Cliff ward", "lamp.card", "2026-11-20", "by post", "yes", "12 ft long", "1/8", "\"scan.png\"", "a\"b", "front"];
 
     private readonly Draws _draws;
     private readonly string _card;
@@ -64,10 +73,40 @@ internal sealed class PageRequests
             else
             {
                 var route = _draws.Any(Routes);
-                var body = Json(Body(route));
+                var body = route is "scan" or "scan-size" ? Scan() : Json(Body(route));
                 yield return ("post-" + route, _draws.OnceIn(6) ? Damage.OfBytes(body, _draws) : body);
             }
         }
+    }
+
+    // The query of a request whose body is a picture stands in the first line.
+    private byte[] Scan() =>
+    [
+        .. Encoding.UTF8.GetBytes($"{Query()}&paper={Uri.EscapeDataString(_draws.Any(Papers))}"
+            + $"&width={Uri.EscapeDataString(_draws.Any(Typed))}"
+            + $"&sheet={Uri.EscapeDataString(_draws.Any(Sheets))}&stock={Uri.EscapeDataString(_draws.Any(Typed))}\n"),
+        .. _draws.OnceIn(3) ? Pictures.Damaged(_draws) : Pictures.Any(_draws),
+    ];
+
+    private Dictionary<string, object?> Row()
+    {
+        var sheet = Sheet(_draws.OnceIn(2) ? "shelf.stash" : "day.batch");
+        var tables = RowEditing.Tables(new("a.stash", (string)sheet["text"]!));
+        var sorts = tables.SelectMany(t => t.Sorts).ToList();
+        var sort = sorts.Count == 0 ? null : _draws.Any(sorts);
+        var lines = tables.SelectMany(t => t.Rows).Select(r => r.Line).Append(_draws.From(-1, 40)).ToList();
+        return new()
+        {
+            ["sheet"] = sheet,
+            ["deed"] = _draws.Any<string>(["change", "change", "add", "add", "delete", "x"]),
+            ["line"] = _draws.Any(lines),
+            ["sort"] = sort?.Word ?? "x",
+            ["values"] = Enumerable.Range(0, _draws.OnceIn(2) ? 1 : _draws.Below(5)).Select(_ => new
+            {
+                field = sort is null || _draws.OnceIn(10) ? "x" : _draws.Any(sort.Fields).Name,
+                value = _draws.Any(_draws.OnceIn(3) ? Typed : Values),
+            }).ToArray(),
+        };
     }
 
     private string File => _draws.OnceIn(5) ? _draws.Any(Names) : _draws.OnceIn(2) ? "lamp.card" : _draws.Any(Files);
@@ -97,6 +136,7 @@ internal sealed class PageRequests
     {
         "see" or "typed" => Sheet(File),
         "hold" => new() { ["sheet"] = Sheet("lamp.card"), ["piece"] = _draws.Any(_paths) },
+        "row" => Row(),
         "hand" => new() { ["sheet"] = Sheet("lamp.card"), ["piece"] = _draws.Any(_paths), ["wish"] = Wish() },
         "put" => Of("kind", _draws.Any<string>([.. GrammarCards.Shapes, "panel", "text", "gem", "mat", "x"]), "face", _draws.Any<string>([
             "front", "inside", "x"]),

@@ -55,7 +55,7 @@ internal sealed class CommandTarget : IFuzzTarget
     public void Run(FuzzInput input)
     {
         var args = input[Line].Text.Split('\n');
-        if (args.Any(a => a is "open" or "--watch"))
+        if (args.Any(a => a is "open" or "language-server" or "--watch"))
         {
             return;
         }

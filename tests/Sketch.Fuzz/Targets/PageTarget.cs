@@ -104,11 +104,14 @@ internal sealed class PageTarget : IFuzzTarget
     {
         var parts = file.Name.Split('-', 3);
         var (isPost, route) = (parts[1] == "post", parts[2]);
+        // A picture follows its query.
+        var split = isPost && route.StartsWith("scan", StringComparison.Ordinal) ? Array.IndexOf(file.Content, (byte)'\n') + 1 : 0;
+        var query = isPost ? Encoding.UTF8.GetString(file.Content, 0, Math.Max(0, split - 1)) : file.Text;
         using var request = new HttpRequestMessage(isPost ? HttpMethod.Post : HttpMethod.Get, new Uri(page, isPost ? route
             : $"{route}?{file.Text}"));
         if (isPost)
         {
-            request.Content = new ByteArrayContent(file.Content) { Headers = { ContentType = new("application/json") } };
+            request.Content = new ByteArrayContent(file.Content[split..]) { Headers = { ContentType = new("application/json") } };
             request.Headers.Add("Origin", page.GetLeftPart(UriPartial.Authority));
             request.Headers.Add("Sec-Fetch-Site", "same-origin");
         }
