@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.IO.Pipelines;
 using System.Text;
 using System.Text.Json;
 using Sketch.Editors.Server;
@@ -108,22 +109,42 @@ internal sealed class EditorTarget : IFuzzTarget
         }
 
         Send(sent, """{"jsonrpc":"2.0","id":"end","method":"shutdown"}""");
-        Send(sent, """{"jsonrpc":"2.0","method":"exit"}""");
-        sent.Position = 0;
-        using var answered = new MemoryStream();
-        EditorService.Run(sent, answered, CancellationToken.None).GetAwaiter().GetResult();
-        Check(answered.ToArray());
+        Check(Answers(sent.ToArray()).GetAwaiter().GetResult());
     }
 
-    private static void Check(byte[] answers)
+    /// <summary>What the server answers up to its last answer; only then the editor says goodbye.</summary>
+    private static async Task<string> Answers(byte[] messages)
     {
-        var text = Encoding.UTF8.GetString(answers);
-        BrokenInvariantException.Unless(text.Contains("\"id\":\"begin\"", StringComparison.Ordinal), "an editor gets an answer", text);
+        var unlimited = new PipeOptions(pauseWriterThreshold: 0);
+        var (input, output) = (new Pipe(unlimited), new Pipe(unlimited));
+        await using var reading = output.Reader.AsStream();
+        await input.Writer.WriteAsync(messages);
+        var serving = Task.Run(() => EditorService.Run(input.Reader.AsStream(), output.Writer.AsStream(), CancellationToken.None));
+        // A server that ends closes nothing by itself.
+        var closing = serving.ContinueWith(_ => output.Writer.Complete(), TaskScheduler.Default);
+        var text = new StringBuilder();
+        var part = new byte[8192];
+        for (var count = -1; count != 0 && !text.ToString().Contains("\"id\":\"end\"", StringComparison.Ordinal);)
+        {
+            count = await reading.ReadAsync(part);
+            text.Append(Encoding.Latin1.GetString(part, 0, count));
+        }
+
+        await input.Writer.CompleteAsync();
+        await serving;
+        await closing;
+        return Encoding.UTF8.GetString(Encoding.Latin1.GetBytes(text.ToString()));
+    }
+
+    private static void Check(string text)
+    {
+        BrokenInvariantException.Unless(text.Contains("\"id\":\"end\"", StringComparison.Ordinal), "an editor gets an answer", text);
         foreach (var part in text.Split("Content-Length: ", StringSplitOptions.RemoveEmptyEntries))
         {
             var begin = part.IndexOf('{', StringComparison.Ordinal);
-            if (begin < 0)
+            if (begin < 0 || Encoding.UTF8.GetByteCount(part.AsSpan(begin)) < int.Parse(part.Split('\r')[0], CultureInfo.InvariantCulture))
             {
+                // The rest of the last message is not read.
                 continue;
             }
 
