@@ -3,9 +3,9 @@ using BenchmarkDotNet.Running;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>keys</c>, <c>editor</c>, <c>planning</c>, <c>classes</c>,
-/// <c>settings</c>, <c>hostile</c> and <c>counting</c> measure what a benchmark inside one process cannot; anything else goes to
-/// BenchmarkDotNet, such as <c>--filter '*TextToSvg*'</c>.
+/// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>keys</c>, <c>editor</c>, <c>planning</c>,
+/// <c>classes</c>, <c>settings</c>, <c>hostile</c> and <c>counting</c> measure what a benchmark inside one process cannot; anything else
+/// goes to BenchmarkDotNet, such as <c>--filter '*TextToSvg*'</c>.
 /// </summary>
 internal static class Program
 {

@@ -6,7 +6,9 @@
  * @param card The answer of `sketch/pictures`: a `title`, `pictures` with `face` and `svg`, or the `problem` why there are none.
  */
 function picturePage({ title, pictures, problem }) {
-  const figures = pictures.map(({ face, svg }) => `<figure>${svg}<figcaption>${escaped(face)}</figcaption></figure>`);
+  // As images of their own, so that a name in one picture is not found in another.
+  const figures = pictures.map(({ face, svg }) => `<figure><img src="data:image/svg+xml;base64,${Buffer.from(svg).toString('base64')}" `
+    + `alt="${escaped(`${title}: ${face}`)}"><figcaption>${escaped(face)}</figcaption></figure>`);
   return `<!DOCTYPE html>
 <html lang="en">
 <head>
@@ -16,7 +18,7 @@ function picturePage({ title, pictures, problem }) {
 <style>
 body { margin: 0; padding: 1rem; display: flex; flex-wrap: wrap; gap: 1.5rem; align-items: flex-start; }
 figure { margin: 0; max-width: 100%; }
-figure svg { display: block; max-width: 100%; height: auto; }
+figure img { display: block; max-width: 100%; height: auto; }
 figcaption { margin-top: .5rem; font: var(--vscode-font-size) var(--vscode-font-family); color: var(--vscode-descriptionForeground); }
 </style>
 </head>
