@@ -75,7 +75,8 @@ public static class CutSheets
                 string title, ImmutableArray<PlacedBlock> shown, Dictionary<TemplateBlock, ImmutableArray<CutPath>> lines,
                 Func<PlacedBlock, Affine> place) =>
                 new(title, i + 1, sheets.Length, options.Page.Size, options.Page.InInches, shown.Length,
-                    InOrder(shown.OrderBy(b => b.Top).ThenBy(b => b.Left).SelectMany(b => lines[b.Block].Select(p => p.Transform(place(b))))));
+                    InOrder(shown.OrderBy(b => b.Top).ThenBy(b => b.Left)
+                        .SelectMany(b => lines[b.Block].Select(p => p.Transform(place(b))))));
         });
     }
 

@@ -29,6 +29,8 @@ internal sealed class EditorTarget : IFuzzTarget
 
     private static readonly string[] NewNames = ["lamp", "", "a b", "front", "9", "sky/mat", "\"", "x\ny"];
 
+    private static readonly int[] FarAway = [-1, 100_000, int.MaxValue];
+
     public string Name => "editor";
 
     public int Weight => 1;
@@ -80,8 +82,8 @@ internal sealed class EditorTarget : IFuzzTarget
     private static object Position(Draws draws, string[] lines)
     {
         var line = draws.Below(lines.Length);
-        return draws.OnceIn(20) ? new { line = draws.Any<int>([-1, 100_000, int.MaxValue]), character = draws.Any<int>([-1, 9,
-            int.MaxValue]) }
+        return draws.OnceIn(20)
+            ? new { line = draws.Any(FarAway), character = draws.Any(FarAway) }
             : new { line, character = draws.Below(lines[line].Length + 2) };
     }
 
@@ -95,8 +97,16 @@ internal sealed class EditorTarget : IFuzzTarget
             {
                 jsonrpc = "2.0",
                 method = "textDocument/didOpen",
-                @params = new { textDocument = new { uri = "file:///cards/" + file.Name, languageId = "sketch", version = 0,
-                    text = file.Text } },
+                @params = new
+                {
+                    textDocument = new
+                    {
+                        uri = "file:///cards/" + file.Name,
+                        languageId = "sketch",
+                        version = 0,
+                        text = file.Text
+                    }
+                },
             }));
         }
 
