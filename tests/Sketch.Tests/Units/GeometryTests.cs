@@ -24,4 +24,14 @@ public sealed class GeometryTests
         Assert.Equal((rect.Left - new Length(1), rect.Top - new Length(2)), (grown.Left, grown.Top));
         Assert.Equal((rect.Right + new Length(3), rect.Bottom + new Length(4)), (grown.Right, grown.Bottom));
     });
+
+    [Theory]
+    [InlineData(1, 1, 1, 1, true)]
+    [InlineData(2, 1, 1, 1, false)]
+    [InlineData(1, 2, 1, 1, false)]
+    [InlineData(1, 1, 2, 1, false)]
+    [InlineData(1, 1, 1, 2, false)]
+    [InlineData(1, 2, 1, 2, false)]
+    public void Amounts_are_even_if_all_four_are_the_same(int left, int top, int right, int bottom, bool areEven) =>
+        Assert.Equal(areEven, new Insets(new(left), new(top), new(right), new(bottom)).IsEven);
 }
