@@ -2,7 +2,7 @@ namespace Sketch.Cutting.Model;
 
 /// <summary>
 /// How much a search may do, as a count of its elementary steps and not as a time: the same problem with the same budget gives the same
-/// plan, however busy the machine is. A step takes about three nanoseconds. A cancellation ends the work at any moment. Not for several
+/// plan, however busy the machine is. A step takes one to three nanoseconds. A cancellation ends the work at any moment. Not for several
 /// threads at once: give each a budget of its own.
 /// </summary>
 /// <param name="amount">The steps allowed.</param>
@@ -10,7 +10,7 @@ namespace Sketch.Cutting.Model;
 public sealed class WorkBudget(long amount, CancellationToken cancellation = default)
 {
     /// <summary>What one problem may take by default.</summary>
-    public const long Usual = 800_000_000;
+    public const long Usual = 1_600_000_000;
 
     private readonly WorkBudget? _whole;
 

@@ -20,7 +20,7 @@ public sealed record StripPlan(Length Strip, int OnHand, CuttingPlan Plan, Immut
     public string Noun { get; init; } = "strip";
 
     /// <summary>The search for one supply: a check finds the same strips as a plan.</summary>
-    private const long Work = WorkBudget.Usual / 4;
+    private const long Work = WorkBudget.Usual / 8;
 
     private static readonly Length Height = Length.Millimetre(1);
 

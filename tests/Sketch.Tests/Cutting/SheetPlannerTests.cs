@@ -351,4 +351,16 @@ public class SheetPlannerTests
     {
         public void Report(PlanProgress value) => reported.Add(value);
     }
+
+    // Pieces from 5/8 to 7 in wide and from 1 1/2 to 7 in high, 2 to 24 of each: seeded, no source.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void Fifty_kinds_are_proved_in_the_usual_work(int seed)
+    {
+        var random = new Random(seed);
+        var problem = new CuttingProblem(Given.Sheet(12, 12), [], [.. Enumerable.Range(0, 50).Select(i => new PieceDemand(
+            $"p{i}", new(Length.Inch(0, random.Next(10, 91), 16), Length.Inch(0, random.Next(24, 113), 16)), 2 * random.Next(1, 13)))]);
+        Assert.True(problem.Planned().IsProved);
+    }
 }
