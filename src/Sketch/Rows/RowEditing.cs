@@ -101,7 +101,7 @@ public static class RowEditing
     /// <param name="text">The text.</param>
     /// <param name="line">The line of the row, from 1.</param>
     public static Result<ImmutableArray<TextEdit>> Delete(SourceText text, int line) =>
-        Find(text, line) is var (row, sort) && row.Line != row.File.Lines[0] && sort.Fields.Length > 0
+        Find(text, line) is var (row, sort) && row.Line != row.Syntax.Lines[0] && sort.Fields.Length > 0
             ? Result.Of<ImmutableArray<TextEdit>>([RowLines.Deletion(text, row.Line)])
             : new Failure("This row is no longer in the text.");
 

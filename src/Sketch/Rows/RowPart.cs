@@ -6,12 +6,12 @@ using Sketch.Text;
 namespace Sketch.Rows;
 
 /// <summary>A line that is a row, in its file.</summary>
-/// <param name="File">The file.</param>
+/// <param name="Syntax">The file.</param>
 /// <param name="Line">The line.</param>
-internal sealed record RowLine(FileSyntax File, LineSyntax Line)
+internal sealed record RowLine(FileSyntax Syntax, LineSyntax Line)
 {
     /// <summary>The text.</summary>
-    public SourceText Source => File.Source;
+    public SourceText Source => Syntax.Source;
 
     /// <summary>The words at a place.</summary>
     public string At(TextSpan span) => Source.Content[span.Start..span.End];
@@ -131,12 +131,12 @@ internal sealed record LinePart(
 
     private TextEdit Insertion(RowLine row, string value)
     {
-        var isTitle = row.Line == row.File.Lines[0];
+        var isTitle = row.Line == row.Syntax.Lines[0];
         var indent = isTitle && row.Line.Children.IsEmpty ? ""
-            : InsertedLines.IndentBeneath(row.Source, row.Line, CardOutline.Within(row.File.Lines));
+            : InsertedLines.IndentBeneath(row.Source, row.Line, CardOutline.Within(row.Syntax.Lines));
         return InsertedLines.Below(row.Source, row.Line, [indent + Line(value)]);
     }
 
     private IEnumerable<LineSyntax> LinesOf(RowLine row) =>
-        (row.Line == row.File.Lines[0] ? RowLines.Top(row.File) : row.Line.Children).Where(l => Value(l) is not null);
+        (row.Line == row.Syntax.Lines[0] ? RowLines.Top(row.Syntax) : row.Line.Children).Where(l => Value(l) is not null);
 }
