@@ -71,10 +71,10 @@ public sealed class TableTests(Browsers browsers) : OnPage(browsers)
         await Page.Locator("#panel-stash .swatches").DispatchEventAsync("drop", new { dataTransfer = files });
         await Expect(Field("Name of the paper")).ToHaveValueAsync("lamp-room");
         await Field("Size of a sheet").FillAsync("leter");
-        await Button("Put it on the shelf").ClickAsync();
+        await Button("Add to the stash").ClickAsync();
         await Expect(Page.GetByRole(AriaRole.Alert)).ToContainTextAsync("There is no sheet called leter.");
         await Field("Size of a sheet").FillAsync("letter");
-        await Button("Put it on the shelf").ClickAsync();
+        await Button("Add to the stash").ClickAsync();
         await Expect(Page.Locator(".notice")).ToContainTextAsync("Its picture is the file Lamp room.png.");
         await Expect(Text).ToContainTextAsync("paper lamp-room: letter, 1 sheet, front \"Lamp room.png\"");
         await Button("Save").ClickAsync();

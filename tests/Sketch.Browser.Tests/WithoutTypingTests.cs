@@ -106,7 +106,7 @@ public sealed class WithoutTypingTests(Browsers browsers) : OnPage(browsers)
         await Expect(Field("Title, Spring")).ToBeFocusedAsync();
         await Field("For, new recipient").FillAsync("Cliff ward");
         await Field("Cards, new recipient").FillAsync("20");
-        await Field("How they get there, new recipient").SelectOptionAsync("by hand");
+        await Field("Delivery, new recipient").SelectOptionAsync("by hand");
         await Button("Add a recipient").ClickAsync();
         await Expect(Field("Cards, Cliff ward")).ToHaveValueAsync("20");
         await Expect(Text).ToContainTextAsync("make 24 of \"watch.card\"for \"Cliff ward\", 20 cards, by hand");

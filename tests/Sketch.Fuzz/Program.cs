@@ -44,7 +44,7 @@ internal static class Program
             }
         }
 
-        Console.WriteLine($"{failed} of the kept failures are failures again.");
+        Console.WriteLine($"{failed} of the kept failures fail again.");
         return failed == 0 ? 0 : 1;
     }
 

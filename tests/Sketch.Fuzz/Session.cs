@@ -58,7 +58,7 @@ internal sealed partial class Session(IReadOnlyList<IFuzzTarget> targets, int fi
     {
         foreach (var (name, (inputs, spent, longest, at)) in _done)
         {
-            Print($"{name}: {inputs} inputs, {inputs / spent.TotalSeconds:0.0} for each second of processor; "
+            Print($"{name}: {inputs} inputs, {inputs / spent.TotalSeconds:0.0} per second of processor time; "
                 + $"the longest is number {at} with {longest.TotalSeconds:0.0} s");
         }
 

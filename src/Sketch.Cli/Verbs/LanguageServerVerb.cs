@@ -4,18 +4,18 @@ using Sketch.Editors.Server;
 
 namespace Sketch.Cli.Verbs;
 
-/// <summary>Answers a text editor.</summary>
+/// <summary>Serves a text editor.</summary>
 internal static class LanguageServerVerb
 {
     /// <summary>The verb.</summary>
     public static Command Create(Session session)
     {
-        // Many editors add it for every server.
-        var stdio = new Option<bool>("--stdio") { Description = "Use standard input and output, as is done in any case." };
+        // Many editors pass it to every server.
+        var stdio = new Option<bool>("--stdio") { Description = "Has no effect; standard input and output are always used." };
         var verb = new VerbCommand(
             "language-server",
-            "Answers a text editor by the Language Server Protocol on standard input and output: findings with their fixes, words to "
-                + "write, their meanings, sizes, colours and pictures. Editors start it; see README.md.",
+            "Serves text editors by the Language Server Protocol on standard input and output: findings with their fixes, completion, "
+                + "explanations, cut sizes, colours and pictures. Editors start it; see README.md.",
             "sketch language-server")
         {
             stdio,

@@ -43,7 +43,7 @@ internal static class NameUses
         var names = WrittenNames.Of(document.Syntax);
         if (names.At(document.Lines.OffsetOf(place)) is not { } name)
         {
-            return new Failure("Only the names of pieces, roles and parts can be changed, and none stands here.");
+            return new Failure("Only pieces, roles and parts can be renamed. Put the caret on the name of one.");
         }
 
         return !CanChange(name)

@@ -164,7 +164,7 @@ internal sealed partial class LanguageServer : IDisposable
 
     /// <summary>An answer, which is given only after the first request.</summary>
     private T Begun<T>(T answer) =>
-        _feed is null ? throw Refused(NotInitialized, "The first request has to be initialize.") : answer;
+        _feed is null ? throw Refused(NotInitialized, "Send the request initialize first.") : answer;
 
     private static LocalRpcException Refused(int code, string sentence) => new(sentence) { ErrorCode = code };
 }

@@ -30,7 +30,7 @@ internal static partial class CardFigures
         var first = card.Faces.FirstOrDefault(f => f.Kind == FaceKind.Front || card.On(f.Kind).Any())?.Kind ?? FaceKind.Front;
         if (example.Has("rough"))
         {
-            yield return new("On paper", Sized(new RoughLayout(card, example.LinesAbove, world).Draw(first)));
+            yield return new("Pencil sketch", Sized(new RoughLayout(card, example.LinesAbove, world).Draw(first)));
         }
 
         foreach (var face in More.Where(m => example.Has(m.Word)).Select(m => m.Face).Prepend(first).Distinct())

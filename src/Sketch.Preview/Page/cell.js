@@ -65,7 +65,7 @@ export class Cell {
   #offer(written, offers) {
     const listed = this.field.choices.length ? this.field.choices : offers[this.field.offers] ?? [];
     const known = written && !listed.includes(written) ? [written, ...listed] : listed;
-    const none = this.field.isNeeded && !this.#isNew ? [] : [['', this.field.isNeeded ? 'Choose' : 'not said']];
+    const none = this.field.isNeeded && !this.#isNew ? [] : [['', this.field.isNeeded ? 'Choose' : 'not set']];
     offer(this.input, [...none, ...known.map((value) => [value, value])]);
   }
 

@@ -54,7 +54,7 @@ export async function begin({ files, beside, stash }) {
 /** What a new stash begins with. */
 function firstStash() {
   const from = element('select', { id: 'new-papers' });
-  offer(from, [['usual', 'A few usual papers'], ['samples', 'The papers of the samples'], ['empty', 'Nothing']]);
+  offer(from, [['usual', 'A few common papers'], ['samples', 'The papers of the samples'], ['empty', 'Nothing']]);
   const units = element('select', { id: 'new-units' });
   offer(units, [['in', 'Inches'], ['mm', 'Millimetres']]);
   return {

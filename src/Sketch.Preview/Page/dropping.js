@@ -1,4 +1,4 @@
-// Dragging: a paper onto a piece of a picture, and picture files from outside onto the shelf.
+// Dragging: a paper onto a piece of a picture, and picture files from outside onto the stash.
 const paperKind = 'text/x-sketch-paper';
 
 /** Lets a swatch be dragged. */

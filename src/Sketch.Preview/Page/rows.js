@@ -154,7 +154,7 @@ class Row {
       return element('td', { 'data-title': column.title }, ...(column.name ? [] : [sort.title]), ...(at === 0 ? [this.#swatches] : []),
         ...(cell ? [cell.input] : []));
     });
-    const more = moreOf(this.#cells, columns, key, button('Show its line', () => goTo(this.#line)));
+    const more = moreOf(this.#cells, columns, key, button('Show in the text', () => goTo(this.#line)));
     const remove = button('Delete', () => act(() => ({ deed: 'delete', line: this.#line })));
     remove.dataset.key = `${key} delete`;
     this.#buttons = isListed ? [...more.shows, remove] : [];

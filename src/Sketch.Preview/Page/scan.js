@@ -14,7 +14,7 @@ import { get, sendFile } from './server.js';
 export function makeScanning(panel, { asked, see, textNow, textKept, report, reportProblem }) {
   const input = element('input', { type: 'file', accept: 'image/jpeg,image/png,image/webp', hidden: true, tabIndex: -1 });
   const part = element('div', { className: 'drop' },
-    element('p', {}, 'Drop a photograph or scan of a paper here to put it on the shelf.'),
+    element('p', {}, 'Drop a photograph or scan of a paper here to add it to the stash.'),
     button('Choose a picture…', () => input.click()), input);
 
   async function take(picture) {
@@ -31,7 +31,7 @@ export function makeScanning(panel, { asked, see, textNow, textKept, report, rep
   async function ask(picture, found) {
     const form = makeForm(found);
     for (;;) {
-      if (await dialog('A paper from a picture', form.parts, [['Put it on the shelf', 'yes'], ['Cancel', '']]) !== 'yes') return;
+      if (await dialog('New paper from a picture', form.parts, [['Add to the stash', 'yes'], ['Cancel', '']]) !== 'yes') return;
       const text = textNow();
       const done = await sendFile('scan', { ...asked(), name: picture.name, ...form.values() }, picture);
       if (!done.refused) {
@@ -58,11 +58,11 @@ function makeForm({ name, sheet, width, says }) {
   const fields = {
     paper: field('scan-name', name),
     sheet: field('scan-sheet', sheet),
-    width: field('scan-width', width, { required: false, placeholder: 'that of the sheet' }),
+    width: field('scan-width', width, { required: false, placeholder: 'the whole sheet' }),
     stock: field('scan-stock', '1 sheet'),
   };
   const labels = {
-    paper: 'Name of the paper', sheet: 'Size of a sheet', width: 'Width that the picture shows, if it is not the whole sheet',
+    paper: 'Name of the paper', sheet: 'Size of a sheet', width: 'Width that the picture shows, if less than the sheet',
     stock: 'On hand',
   };
   const refused = element('p', { role: 'alert', className: 'refused', hidden: true });

@@ -17,7 +17,7 @@ namespace Sketch.Preview.Server;
 /// <param name="Deed">change, add or delete.</param>
 /// <param name="Line">The line of the row.</param>
 /// <param name="Sort">The sort of a row that is added.</param>
-/// <param name="Values">The value that is changed, or those of a row that is added.</param>
+/// <param name="Values">The value that is changed, or those of a row that is added, in the order of its fields.</param>
 internal sealed record RowRequest(
     SeeRequest? Sheet = null, string Deed = "", int Line = 0, string Sort = "", IReadOnlyList<FieldValue>? Values = null);
 
@@ -91,7 +91,7 @@ internal sealed class RowRoutes(PageServices room)
             "add" => RowEditing.Add(text, asked.Sort, ByField(asked.Values ?? [])).Map(added => ImmutableArray.Create(added.Edit)),
             "delete" => RowEditing.Delete(text, asked.Line),
             "change" when asked.Values is [var typed] => RowEditing.Change(text, asked.Line, typed.Field, typed.Value),
-            _ => new Failure("The page asks for something that Sketch does not know. Reload the page."),
+            _ => new Failure("The page asks for something that Sketch cannot do. Reload the page."),
         };
     }
 
@@ -102,7 +102,7 @@ internal sealed class RowRoutes(PageServices room)
     {
         if (asked.Deed == "add")
         {
-            return "It is added.";
+            return $"{asked.Values?.FirstOrDefault()?.Value.Trim()} is added.";
         }
 
         var row = RowEditing.Tables(before).SelectMany(t => t.Rows).First(r => r.Line == asked.Line);

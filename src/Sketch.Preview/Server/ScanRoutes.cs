@@ -36,9 +36,9 @@ internal sealed class ScanRoutes(PageServices room)
     /// <summary>Whether a file may be sent at all; a browser cannot show an answer to what is cut off.</summary>
     private static Results<Ok<Done>, Problem> Allowed(string name = "", long bytes = 0) =>
         !Endings.Contains(Path.GetExtension(name).ToLowerInvariant())
-            ? Refused($"\"{name}\" is no picture that Sketch reads. Save it as JPEG, PNG or WebP, and drop that.")
+            ? Refused($"\"{name}\" is not a picture that Sketch can read. Save it as JPEG, PNG or WebP, and drop that file.")
             : bytes > MostBytes
-            ? Refused($"\"{name}\" is larger than {MostBytes / 1_000_000} MB. Save it with 300 dots per inch, which is plenty.")
+            ? Refused($"\"{name}\" is larger than {MostBytes / 1_000_000} MB. Save it at 300 dots per inch, and drop that file.")
             : TypedResults.Ok(new Done());
 
     private async Task<Results<Ok<ScanView>, Problem>> Measure(Stream body, string file = "", string window = "", string name = "")
@@ -71,7 +71,7 @@ internal sealed class ScanRoutes(PageServices room)
         {
             if (Write(folder, Path.GetFileNameWithoutExtension(name), scan.Ending, content) is not { } written)
             {
-                return Refused($"There are many files named like \"{name}\". Give the picture another name, and drop it again.");
+                return Refused($"Too many files have names like \"{name}\". Rename the picture, and drop it again.");
             }
 
             var done = Added(before, new Dictionary<string, string>
@@ -91,7 +91,7 @@ internal sealed class ScanRoutes(PageServices room)
         }
         catch (Exception refused) when (refused is FileWriteException or UnauthorizedAccessException)
         {
-            return new Problem(StatusCodes.Status500InternalServerError, $"\"{name}\" is not copied, since {refused.Message}");
+            return new Problem(StatusCodes.Status500InternalServerError, $"\"{name}\" is not copied: {refused.Message}");
         }
     }
 
@@ -136,7 +136,7 @@ internal sealed class ScanRoutes(PageServices room)
 
     private static string Unusable(string name, string problem) => $"\"{name}\" cannot be used: {problem}";
 
-    private static Problem NoStash() => Refused("The text has no stash line yet. Open a stash, and drop the picture there.");
+    private static Problem NoStash() => Refused("The text has no stash line. Open a stash, and drop the picture there.");
 
     private static Problem Refused(string sentence) => new(StatusCodes.Status422UnprocessableEntity, sentence);
 

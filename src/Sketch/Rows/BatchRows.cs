@@ -37,8 +37,8 @@ internal static class BatchRows
         RowClauses.Title("Lamp day"),
         new("stash", "Stash", "museum.stash", RowClauses.NamedStash) { IsMain = true, Offers = FieldOffer.Stashes },
         Date,
-        new("makers", "Makers, their number or names", "2", RowClauses.Makers) { IsMain = true },
-        new("spare", "Spare cards of each maker", "1", RowClauses.Spare) { IsMain = true },
+        new("makers", "Makers (number or names)", "2", RowClauses.Makers) { IsMain = true },
+        new("spare", "Spare cards per maker", "1", RowClauses.Spare) { IsMain = true },
     ],
         value => $"batch {value("title")}");
 
@@ -50,13 +50,13 @@ internal static class BatchRows
         [
             new("whom", "For", "Cliff ward", new HeadPart(l => ((ForLine)l).Whom.Span, IsQuoted: true)) { IsNeeded = true, IsMain = true },
             new("cards", "Cards", "24", RowClauses.Count("cards", isUsual: true)) { IsNeeded = true, IsMain = true },
-            new("way", "How they get there", "by hand", RowClauses.Flag("by hand", "by post"))
+            new("way", "Delivery", "by hand", RowClauses.Flag("by hand", "by post"))
             {
                 IsMain = true,
                 Choices = ["by hand", "by post"],
             },
             new("spare", "Spare cards", "1", RowClauses.Number("spare", c => c is SpareClause)),
-            new("makers", "Shared by so many makers", "1", RowClauses.Count("makers")),
+            new("makers", "Number of makers", "1", RowClauses.Count("makers")),
             MadeBy,
             Date,
             Message,
@@ -67,8 +67,8 @@ internal static class BatchRows
         new("use", "Finished cards", [Card, Count], value => $"use {value("count")} of {value("card")} on hand"),
         new("cut", "Loose pieces",
         [
-            Count,
             new("size", "Size", "4 in x 5 1/4 in", new HeadPart(l => ((CutLine)l).Size.Span)) { IsNeeded = true, IsMain = true },
+            Count,
             new("paper", "Paper", "gulls", new HeadPart(l => ((CutLine)l).Paper.Span))
             {
                 IsNeeded = true,
@@ -76,7 +76,7 @@ internal static class BatchRows
                 Offers = FieldOffer.Papers,
             },
             new("side", "Side that shows", "front", RowClauses.Side) { IsMain = true, Choices = ["front", "back"] },
-            new("upright", "Not turned", "upright", RowClauses.Flag("upright")) { Choices = ["upright"] },
+            new("upright", "Keep upright", "upright", RowClauses.Flag("upright")) { Choices = ["upright"] },
         ],
             value => $"cut {value("count")} of {value("size")} from {value("paper")}"),
     ];

@@ -62,7 +62,7 @@ public static class RowEditing
         ImmutableArray<TextEdit> edits = [.. of.Part.Write(row, typed, sort.Fields.TakeWhile(f => f != of))];
         var after = new SourceText(text.Path, TextEdit.Apply(text.Content, edits));
         return StaysApart(text, after, line, sort.Fields.IndexOf(of)) ? Result.Of(edits)
-            : new Failure(MistakeIn(after, text) ?? $"Here goes only: {Lowered(of.Title)}. Write it as in {of.Example}.");
+            : new Failure(MistakeIn(after, text) ?? $"That would change more than this cell. Enter a value such as {of.Example}.");
     }
 
     /// <summary>The change that adds a row below the last of its table, or at the end.</summary>
@@ -115,9 +115,7 @@ public static class RowEditing
 
     private static string ValueOf(IReadOnlyDictionary<string, string> values, string field) => values.GetValueOrDefault(field, "").Trim();
 
-    private static string Missing(RowField field) => $"{field.Title} is missing. Type one such as {field.Example}.";
-
-    private static string Lowered(string title) => char.ToLowerInvariant(title[0]) + title[1..];
+    private static string Missing(RowField field) => $"\"{field.Title}\" is empty. Enter a value such as {field.Example}.";
 
     /// <summary>Whether no other cell changes: what is typed may hold a comma, a quotation mark or a comment.</summary>
     private static bool StaysApart(SourceText before, SourceText after, int line, int field)

@@ -51,7 +51,7 @@ internal sealed record HeadPart(Func<LineSyntax, TextSpan?> Place, bool IsQuoted
         [new(Place(row.Line)!.Value, Written(value))];
 
     /// <inheritdoc/>
-    public override string? RefusalIn(RowLine row) => Place(row.Line) is null ? "It is missing in the text. Write it there." : null;
+    public override string? RefusalIn(RowLine row) => Place(row.Line) is null ? "It is not in the text yet. Add it there." : null;
 
     /// <summary>The value as it stands in the line.</summary>
     public string Written(string value) => IsQuoted ? StartingText.Quoted(value) : value;
@@ -127,7 +127,7 @@ internal sealed record LinePart(
 
     /// <inheritdoc/>
     public override string? RefusalIn(RowLine row) => LinesOf(row).Sum(l => IsList ? 1 : Value(l)!.Value.Values.Count) > 1
-        ? $"The text gives several after {Word}. Change them there." : null;
+        ? $"The text has several values after {Word}. Change them in the text." : null;
 
     private TextEdit Insertion(RowLine row, string value)
     {

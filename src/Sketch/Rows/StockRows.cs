@@ -41,13 +41,13 @@ internal static class StockRows
         OnHand("sheets", "3 sheets") with { Offers = FieldOffer.Counts },
         isPatterned ? Front : Front with { IsMain = true, Title = "Colour", Example = "navy" },
         Back,
-        new("upright", "Its print has a direction", "upright", RowClauses.Flag("upright")) { Choices = ["upright"] },
+        new("upright", "Directional print", "upright", RowClauses.Flag("upright")) { Choices = ["upright"] },
         .. Enum.GetValues<Edge>().Select(edge =>
-            new RowField($"trim-{edge.Name()}", $"Cut off first, {edge.Name()}", "1/4 in", RowClauses.Trim(edge))),
+            new RowField($"trim-{edge.Name()}", $"Trim, {edge.Name()}", "1/4 in", RowClauses.Trim(edge))),
         new("collection", "Collection", "Sea air", RowClauses.Collection),
         new("weight", "Weight", "80 lb cover", RowClauses.After("weight", c => c is WeightClause)),
         new("thick", "Thickness", "0.3 mm", RowClauses.Number("thick", c => c is MeasureClause { Word: "thick" })),
-        Price with { Title = "Price of a sheet" },
+        Price with { Title = "Price per sheet" },
     ]);
 
     private static RowSort Offcut() => Sort("offcut", "Offcut", Name with { Title = "Paper", Offers = FieldOffer.Papers },
@@ -70,7 +70,7 @@ internal static class StockRows
             Size with { Example = example[1].Split(',')[0], Offers = isEnvelope ? FieldOffer.Envelopes : FieldOffer.Nothing },
             .. amount,
             .. traits.HasLook ? ImmutableArray.Create(Front with { Title = "Colour or pattern" }) : [],
-            Price with { Title = traits.Count == SupplyCount.Length ? "Price of a roll" : "Price of one" },
+            Price with { Title = traits.Count == SupplyCount.Length ? "Price per roll" : "Price each" },
         ]);
     }
 

@@ -84,12 +84,12 @@ public class RowEditingTests
     public void What_reaches_beyond_its_cell_is_refused(string field, string value)
     {
         var refused = RowEditing.Change(Of(Stash), 3, field, value);
-        Assert.StartsWith("Here goes only: ", refused.Problem, StringComparison.Ordinal);
+        Assert.StartsWith("That would change more than this cell. ", refused.Problem, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_cell_that_a_row_needs_is_not_emptied() => Assert.Equal(
-        "Name is missing. Type one such as gulls.", RowEditing.Change(Of(Stash), 3, "name", " ").Problem);
+        "\"Name\" is empty. Enter a value such as gulls.", RowEditing.Change(Of(Stash), 3, "name", " ").Problem);
 
     [Fact]
     public void A_line_with_a_mistake_is_fixed_in_the_text()
@@ -103,7 +103,8 @@ public class RowEditingTests
     public void Notes_that_several_lines_give_are_changed_in_the_text()
     {
         const string text = "batch \"A\"\nfor \"B\", 2 cards\n  note \"C\"\n  note \"D\"\n";
-        Assert.Equal("The text gives several after note. Change them there.", RowEditing.Change(Of(text), 2, "note", "E").Problem);
+        Assert.Equal(
+            "The text has several values after note. Change them in the text.", RowEditing.Change(Of(text), 2, "note", "E").Problem);
     }
 
     [Fact]
@@ -142,7 +143,7 @@ public class RowEditingTests
     public void A_row_without_what_it_needs_is_not_added()
     {
         var values = new Dictionary<string, string> { ["name"] = "night" };
-        Assert.Equal("Sheet is missing. Type one such as 12 in x 12 in.", RowEditing.Add(Of(Stash), "paper", values).Problem);
+        Assert.Equal("\"Sheet\" is empty. Enter a value such as 12 in x 12 in.", RowEditing.Add(Of(Stash), "paper", values).Problem);
     }
 
     [Fact]
