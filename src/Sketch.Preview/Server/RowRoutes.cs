@@ -100,9 +100,9 @@ internal sealed class RowRoutes(PageServices room)
 
     private static string Said(SourceText before, RowRequest asked)
     {
-        if (asked.Deed == "add")
+        if (asked is { Deed: "add", Values: [var named, ..] })
         {
-            return $"{asked.Values?.FirstOrDefault()?.Value.Trim()} is added.";
+            return $"{named.Value.Trim()} is added.";
         }
 
         var row = RowEditing.Tables(before).SelectMany(t => t.Rows).First(r => r.Line == asked.Line);

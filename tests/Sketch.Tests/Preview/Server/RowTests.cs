@@ -84,6 +84,22 @@ public sealed class RowTests : OnOpenedPage
     }
 
     [Fact]
+    public async Task A_row_that_is_added_is_named_in_what_is_said()
+    {
+        var done = await Row("shelf.stash", Stash, new
+        {
+            deed = "add",
+            sort = "cardstock",
+            values = new[]
+            {
+                new { field = "name", value = "cream" }, new { field = "size", value = "letter" },
+                new { field = "stock", value = "any sheets" },
+            },
+        });
+        Assert.StartsWith("cream is added.", done.Said, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_warning_is_said_with_what_is_done()
     {
         var done = await Row("shelf.stash", Stash, new
