@@ -56,7 +56,10 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
         await Page.Locator("#page").SelectOptionAsync(name);
         using var pdf = PdfDocument.Open(await Fetched(Page.GetByRole(AriaRole.Link, new() { Name = "Open the templates (PDF)" })));
         Assert.All(pdf.GetPages(), p => Assert.Equal((width, height), (p.MediaBox.Bounds.Width, p.MediaBox.Bounds.Height), Within(0.001)));
+        await Expect(Page.GetByText(Pages(pdf), new() { Exact = true })).ToBeVisibleAsync();
     }
+
+    private static string Pages(PdfDocument pdf) => pdf.NumberOfPages == 1 ? "1 page" : $"{pdf.NumberOfPages} pages";
 
     [Fact]
     public async Task Templates_have_the_sizes_of_the_text()
@@ -158,7 +161,7 @@ public sealed class SheetsTests(Browsers browsers) : OnPage(browsers)
     {
         await WorkOut();
         using var pdf = PdfDocument.Open(await Fetched(Page.GetByRole(AriaRole.Link, new() { Name = "Open the workbook (PDF)" })));
-        Assert.True(pdf.NumberOfPages > 0);
+        await Expect(Page.GetByText($"Open the workbook (PDF) {Pages(pdf)}")).ToBeVisibleAsync();
     }
 
     [Fact]

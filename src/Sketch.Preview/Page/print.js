@@ -1,5 +1,6 @@
 // Cut sizes to read, and full-size templates to print.
-import { element, markup } from './elements.js';
+import { counted, element, markup } from './elements.js';
+import { latest } from './latest.js';
 import { get } from './server.js';
 
 export function makeSizes(panel, asked) {
@@ -23,12 +24,16 @@ export function makeSizes(panel, asked) {
   return { refresh };
 }
 
+// Pages are counted when typing pauses.
+const patience = 300;
+
 export function makeTemplates(panel, asked, hasErrors) {
   const page = element('select', { id: 'page' },
     element('option', { value: 'letter' }, 'Letter, 8 1/2 x 11 in'),
     element('option', { value: 'a4' }, 'A4, 210 x 297 mm'));
   const hollow = element('input', { type: 'checkbox' });
   const mirror = element('input', { type: 'checkbox' });
+  const pages = element('span');
   const open = element('a', { className: 'chief', target: '_blank', rel: 'noopener' }, 'Open the templates (PDF)');
   panel.append(
     element('p', {}, 'Every piece at full size, to trace and cut, with placement guides. '
@@ -37,18 +42,28 @@ export function makeTemplates(panel, asked, hasErrors) {
       element('label', { htmlFor: 'page' }, 'Printer paper '), page,
       element('label', { className: 'check' }, hollow, ' Cut away the middle of each layer that the next one covers, to save paper'),
       element('label', { className: 'check' }, mirror, ' Add mirrored guides, for tracing from the back')),
-    element('p', {}, open),
+    element('p', {}, open, ' ', pages),
     element('h3', {}, 'Take care'),
     element('p', {}, 'Craft knives and guillotines are sharp. Cut on a mat along a metal ruler, '
       + 'keep your other hand behind the blade, and lock the arm of a guillotine when you leave it.'));
   const wait = element('p', { className: 'empty' },
     'The text has errors. To print templates, first fix the problems listed below the text.');
   open.after(wait);
+  const chosen = () => ({ ...asked(), page: page.value, hollow: hollow.checked ? 'yes' : '', mirror: mirror.checked ? 'yes' : '' });
+  const count = latest(async () => {
+    if (hasErrors()) return;
+    try {
+      pages.textContent = counted((await get('templates', chosen())).pages, 'page');
+    } catch {
+      // The link says what is wrong when it is followed.
+      pages.textContent = '';
+    }
+  }, patience);
   const aim = () => {
     wait.hidden = !hasErrors();
-    open.hidden = hasErrors();
-    open.href = `templates.pdf?${new URLSearchParams({ ...asked(), page: page.value,
-      hollow: hollow.checked ? 'yes' : '', mirror: mirror.checked ? 'yes' : '' })}`;
+    open.hidden = pages.hidden = hasErrors();
+    open.href = `templates.pdf?${new URLSearchParams(chosen())}`;
+    count();
   };
   for (const choice of [page, hollow, mirror]) choice.addEventListener('change', aim);
   return { refresh: aim };

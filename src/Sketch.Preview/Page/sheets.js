@@ -60,7 +60,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
     enough.hidden = true;
   }
 
-  function finish({ html, hasMessages, ...found }, { of, text }) {
+  function finish({ html, pages, messagePages, ...found }, { of, text }) {
     progress.clear();
     // Findings of an earlier text have their places there.
     if (textNow() === text) showFindings(found, text);
@@ -68,7 +68,7 @@ export function makeSheets(panel, { asked, reportProblem, textNow, showFindings 
     reported.textContent = html === null ? unplanned : 'Done. Shortages come first, then the sheets to cut.';
     if (html === null) return;
     plan.replaceChildren(markup(html));
-    links.replaceChildren(...outputsOf(of, hasMessages));
+    links.replaceChildren(...outputsOf(of, pages, messagePages));
     links.hidden = false;
   }
 
@@ -111,12 +111,13 @@ export const progressOf = (paper, sheets, bound) =>
   `${paper}: ${counted(sheets, 'sheet')}${sheets <= bound ? ', the fewest possible' : ` so far, at least ${bound}`}`;
 
 /** Links to the files of a plan. */
-function outputsOf(batch, hasMessages) {
+function outputsOf(batch, pages, messagePages) {
   const address = (name) => `${name}?${new URLSearchParams(batch)}`;
-  const messages = element('a', { href: address('messages.pdf'), target: '_blank', rel: 'noopener' }, 'Messages to print (PDF)');
+  const pdf = (name, label, count, className = '') => element('span', {},
+    element('a', { href: address(name), target: '_blank', rel: 'noopener', className }, label), ` ${counted(count, 'page')}`);
   return [
-    element('a', { href: address('workbook.pdf'), target: '_blank', rel: 'noopener', className: 'chief' }, 'Open the workbook (PDF)'),
-    ...(hasMessages ? [messages] : []),
+    pdf('workbook.pdf', 'Open the workbook (PDF)', pages, 'chief'),
+    ...(messagePages > 0 ? [pdf('messages.pdf', 'Messages to print (PDF)', messagePages)] : []),
     element('a', { href: address('cuts.csv'), download: 'cuts.csv' }, 'Cut list for a spreadsheet'),
     element('a', { href: address('left.stash'), download: 'left.stash' }, 'Remaining stash (stash file)'),
   ];

@@ -75,6 +75,7 @@ internal sealed record Done;
 [JsonSerializable(typeof(SizesView))]
 [JsonSerializable(typeof(ProgressView))]
 [JsonSerializable(typeof(PlanView))]
+[JsonSerializable(typeof(PageCount))]
 [JsonSerializable(typeof(CountView))]
 [JsonSerializable(typeof(Changed))]
 [JsonSerializable(typeof(InMemoryOnly))]

@@ -28,10 +28,11 @@ internal sealed record ProgressView(string Paper, int Sheets, int Bound);
 /// <summary>The end of a search.</summary>
 /// <param name="Done">Always true.</param>
 /// <param name="Html">The plan as an HTML fragment; null without a plan.</param>
-/// <param name="HasMessages">Whether there are messages to print.</param>
+/// <param name="Pages">How many pages the workbook has.</param>
+/// <param name="MessagePages">How many pages the messages to print have; 0 without messages.</param>
 /// <param name="Findings">The findings.</param>
 /// <param name="Summary">The findings in a sentence.</param>
-internal sealed record PlanView(bool Done, string? Html, bool HasMessages, IEnumerable<PageFinding> Findings, string Summary);
+internal sealed record PlanView(bool Done, string? Html, int Pages, int MessagePages, IEnumerable<PageFinding> Findings, string Summary);
 
 /// <summary>Plans the batch that a window shows, reports the progress, and serves the plan for printing.</summary>
 /// <param name="room">The services of the page.</param>
@@ -107,10 +108,12 @@ internal sealed class PlanRoutes(PageServices room)
     private PlanView View(Reading reading, BatchPlan? plan, FindingBag findings)
     {
         var shown = BatchCheck.Shown(findings, reading.Source);
+        var pages = plan is null ? null : new PlanPages(plan, room.Readings.Files);
         return new(
             true,
             plan is null ? null : PlanHtml.Body(plan, new(plan, room.Readings.Files)),
-            plan is not null && new PlanPages(plan, room.Readings.Files).Messages().Count > 0,
+            pages?.Workbook().Count ?? 0,
+            pages?.Messages().Count ?? 0,
             PageFinding.Of(shown, reading.Source, room.Folder),
             FindingsText.Summary(shown));
     }

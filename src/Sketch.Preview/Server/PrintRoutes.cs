@@ -11,6 +11,10 @@ using Sketch.Templates;
 
 namespace Sketch.Preview.Server;
 
+/// <summary>How many pages a printed document has.</summary>
+/// <param name="Pages">The pages.</param>
+internal sealed record PageCount(int Pages);
+
 /// <summary>Requests for sizes and full-size templates of the card that a window shows.</summary>
 /// <param name="room">The services of the page.</param>
 internal sealed class PrintRoutes(PageServices room)
@@ -19,13 +23,22 @@ internal sealed class PrintRoutes(PageServices room)
     public void Map(IEndpointRouteBuilder routes)
     {
         routes.MapGet("/sizes", Sizes);
+        routes.MapGet("/templates", Count);
         routes.MapGet("/templates.pdf", Templates);
     }
 
     private IResult Sizes(string file = "", string window = "", string units = "") => WithCard(room, window, file, (_, card) =>
         TypedResults.Ok(SizesView.Of(card, units is "mm" or "in" ? units == "mm" : card.Units != UnitSystem.Inches)));
 
+    private IResult Count(string file = "", string window = "", string page = "", string mirror = "", string hollow = "") =>
+        WithTemplates(file, window, page, mirror, hollow, (_, _, templates) => TypedResults.Ok(new PageCount(templates.Pages.Length)));
+
     private IResult Templates(string file = "", string window = "", string page = "", string mirror = "", string hollow = "") =>
+        WithTemplates(file, window, page, mirror, hollow, (reading, card, templates) => Pdf(
+            templates.Pages, $"Templates for {card.Title}", $"{Path.GetFileNameWithoutExtension(reading.Source.Path)}-templates.pdf"));
+
+    private IResult WithTemplates(
+        string file, string window, string page, string mirror, string hollow, Func<Reading, LaidOutCard, CardTemplates, IResult> answer) =>
         WithCard(room, window, file, (reading, card) =>
         {
             var options = new TemplateOptions(
@@ -41,8 +54,7 @@ internal sealed class PrintRoutes(PageServices room)
                     ? "There is nothing to cut on this card." : $"{reason.Message} {reason.Hint}");
             }
 
-            return Pdf(
-                templates.Pages, $"Templates for {card.Title}", $"{Path.GetFileNameWithoutExtension(reading.Source.Path)}-templates.pdf");
+            return answer(reading, card, templates);
         });
 
     /// <summary>A PDF of pages, or why there is none.</summary>
