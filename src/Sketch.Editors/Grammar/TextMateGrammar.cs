@@ -77,7 +77,7 @@ internal static class TextMateGrammar
 /// <summary>A grammar.</summary>
 internal sealed record GrammarFile(string Name, string ScopeName, string[] FileTypes, GrammarRule[] Patterns)
 {
-    /// <summary>Tells whoever opens the file where it comes from.</summary>
+    /// <summary>Says to whoever opens the file where it comes from.</summary>
     public string Comment { get; } = "Generated from the words of the language: see DEVELOPERS.md.";
 }
 

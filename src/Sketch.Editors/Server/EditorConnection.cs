@@ -45,7 +45,7 @@ internal sealed class EditorMessages(Stream output, Stream input) : HeaderDelimi
     }
 }
 
-/// <summary>Requests and answers. What fails is told in a sentence, without the inside of the program.</summary>
+/// <summary>Requests and answers. What fails is reported in a sentence, without internals of the program.</summary>
 internal sealed class EditorConnection(EditorMessages messages) : JsonRpc(messages)
 {
     /// <summary>The members of a message have their types, for there is no code made at run time that would find them.</summary>
@@ -56,8 +56,8 @@ internal sealed class EditorConnection(EditorMessages messages) : JsonRpc(messag
         ["diagnostics"] = typeof(EditorFinding[]),
     };
 
-    /// <summary>Tells the editor the findings of a file.</summary>
-    public Task Tell(FileFindings findings) => NotifyWithParameterObjectAsync(
+    /// <summary>Publishes the findings of a file.</summary>
+    public Task Publish(FileFindings findings) => NotifyWithParameterObjectAsync(
         "textDocument/publishDiagnostics",
         new Dictionary<string, object?>
         {

@@ -9,7 +9,7 @@ namespace Sketch.Editors.Server;
 
 /// <summary>
 /// What editors ask of the language, by the Language Server Protocol 3.17. Requests are answered one after the other, in the order in which
-/// they come; findings are told beside that.
+/// they come; findings are published beside that.
 /// </summary>
 [GenerateShape(IncludeMethods = MethodShapeFlags.PublicInstance)]
 internal sealed partial class LanguageServer : IDisposable
@@ -20,18 +20,18 @@ internal sealed partial class LanguageServer : IDisposable
 
     private readonly OpenDocuments _documents = new();
     private readonly CancellationTokenSource _ended = new();
-    private readonly Func<FileFindings, Task> _tell;
+    private readonly Func<FileFindings, Task> _publish;
     private Findings _findings = new(null);
     private FindingFeed? _feed;
 
     /// <summary>A server for one editor.</summary>
-    /// <param name="tell">Tells it findings.</param>
-    public LanguageServer(Func<FileFindings, Task> tell) => _tell = tell;
+    /// <param name="publish">Publishes findings.</param>
+    public LanguageServer(Func<FileFindings, Task> publish) => _publish = publish;
 
-    /// <summary>Set when the editor says goodbye.</summary>
+    /// <summary>Cancelled when the editor exits.</summary>
     public CancellationToken Ended => _ended.Token;
 
-    /// <summary>Whether the editor has asked to end the work, as the protocol wants it before it says goodbye.</summary>
+    /// <summary>Whether the editor has requested shutdown, as the protocol asks before it exits.</summary>
     public bool IsShutDown { get; private set; }
 
     [JsonRpcMethod("initialize", UseSingleObjectParameterDeserialization = true)]
@@ -40,7 +40,7 @@ internal sealed partial class LanguageServer : IDisposable
         _findings = new(asked.Option("explanationScheme"));
         if (_feed is null)
         {
-            _feed = new(_documents, _findings, _tell);
+            _feed = new(_documents, _findings, _publish);
             _ = Task.Run(() => _feed.Run(_ended.Token));
         }
 

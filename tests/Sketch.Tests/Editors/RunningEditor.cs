@@ -89,11 +89,11 @@ public sealed class RunningEditor : IDisposable
     {
         while (true)
         {
-            var told = await _findings.Reader.ReadAsync(Stop);
-            if (told.GetProperty("uri").GetString() == UriOf(name) && told.GetProperty("version").ValueKind != JsonValueKind.Null
-                && told.GetProperty("version").GetInt32() == version)
+            var published = await _findings.Reader.ReadAsync(Stop);
+            if (published.GetProperty("uri").GetString() == UriOf(name) && published.GetProperty("version").ValueKind != JsonValueKind.Null
+                && published.GetProperty("version").GetInt32() == version)
             {
-                return [.. told.GetProperty("diagnostics").EnumerateArray()];
+                return [.. published.GetProperty("diagnostics").EnumerateArray()];
             }
         }
     }

@@ -3,7 +3,7 @@ using Xunit;
 
 namespace Sketch.Tests.Editors.Server;
 
-/// <summary>What an editor is told of the texts that are open in it.</summary>
+/// <summary>The findings that an editor gets for its open texts.</summary>
 public sealed class FindingFeedTests(RunningEditor editor) : IClassFixture<RunningEditor>
 {
     private const string Card = "card \"Lamp\"\nbase A2, of white\nfront\n  panel 3 x 4, of navy\n";
