@@ -231,6 +231,24 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
         await Expect(Page.Locator(".cm-tooltip-autocomplete li .cm-sample path")).ToHaveCountAsync(11);
     }
 
+    [Theory]
+    [InlineData("base ", "A2")]
+    [InlineData("dot 1/8, below ", "lamp")]
+    public async Task A_size_and_a_name_are_offered_and_taken_with_Enter(string typed, string offer)
+    {
+        await TypeAt(13, typed);
+        await Expect(Page.Locator(".cm-tooltip-autocomplete li", new() { HasTextRegex = new($"^{offer}$") })).ToBeVisibleAsync();
+        // A list that has just opened takes no keys yet. At the end of the text the caret then stays, and so does the list.
+        var chosen = Page.Locator(".cm-tooltip-autocomplete li[aria-selected]");
+        for (var presses = 0; presses < 200 && !(await chosen.AllTextContentsAsync()).Contains(offer); presses++)
+        {
+            await Page.Keyboard.PressAsync("ArrowDown");
+        }
+
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(Page.Locator(".cm-activeLine")).ToHaveTextAsync(typed + offer);
+    }
+
     [Fact]
     public async Task Tidying_formats_the_text()
     {

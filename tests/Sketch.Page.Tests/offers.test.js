@@ -1,65 +1,65 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { offer } from '../../src/Sketch.Preview/Editor/offers.js';
+import { offering } from '../../src/Sketch.Preview/Editor/offers.js';
 
-const words = {
-  starts: { card: ['panel', 'star'], stash: ['paper'] },
-  clauses: ['raised', 'right'],
-  papers: ['navy', 'waves'],
-  lettering: ['script', 'slab'],
-};
-
-/** What is offered at the end of a text, as CodeMirror asks for it. */
-function offered(text, asked) {
-  return completions(text, asked)?.options.map((option) => option.label) ?? null;
+/** What the editor shows at the end of a text where the program offers words of a kind. */
+async function shown(text, { kind, words, typed = 0, explicit = false }) {
+  const column = text.length - text.lastIndexOf('\n');
+  const ask = async () => ({
+    column: column - typed, endColumn: column, offers: words.map((word) => ({ text: word, kind })),
+  });
+  return offering(ask)(contextOf(text, explicit));
 }
 
-/** The types of what is offered. */
-function types(text) {
-  return completions(text).options.map((option) => option.type);
+/** A context as CodeMirror gives it; `leave` moves its caret away. */
+function contextOf(text, explicit = false) {
+  const before = text.split('\n');
+  const doc = { lineAt: () => ({ number: before.length, from: text.lastIndexOf('\n') + 1 }) };
+  let leave = null;
+  return {
+    state: { doc, sliceDoc: (from, to) => text.slice(from, to) }, pos: text.length, explicit,
+    addEventListener: (_, listener) => { leave = listener; },
+    leave: () => leave(),
+  };
 }
 
-function completions(text, { kind = 'card', explicit = false } = {}) {
-  const all = text.split('\n');
-  const starts = all.map((_, at) => all.slice(0, at).reduce((sum, line) => sum + line.length + 1, 0));
-  const line = (number) => ({ number, from: starts[number - 1], text: all[number - 1] });
-  const doc = { lineAt: () => line(all.length), line, toString: () => text };
-  const state = { doc, sliceDoc: (from, to) => text.slice(from, to) };
-  return offer(words, () => kind)({ state, pos: text.length, explicit });
-}
+const labels = (list) => list?.options.map((option) => option.label) ?? null;
 
-test('At the start of a line the words of its kind of file are offered', () => {
-  assert.deepEqual(offered('  p'), words.starts.card);
-  assert.deepEqual(offered('p', { kind: 'stash' }), words.starts.stash);
+test('The program is asked about the line and column of the caret', async () => {
+  const asked = [];
+  await offering(async (line, column) => { asked.push(line, column); return { column, endColumn: column, offers: [] }; })(
+    contextOf('card "Lamp"\nbase '));
+  assert.deepEqual(asked, [2, 6]);
 });
 
-test('After a name and its colon the words that start a line are offered', () => assert.deepEqual(offered('  lamp: s'), words.starts.card));
-
-test('After a comma clauses are offered, on the next line too', () => {
-  assert.deepEqual(offered('star 1 3/4, r'), words.clauses);
-  assert.deepEqual(offered('star 1 3/4, # gold\n  r'), words.clauses);
+test('Where few words fit they are offered before a letter is typed', async () => {
+  for (const kind of ['lettering', 'size', 'name', 'role', 'paper', 'colour']) {
+    assert.deepEqual(labels(await shown('base ', { kind, words: ['A2', 'A6'] })), ['A2', 'A6']);
+  }
 });
 
-test('After "of" and "ink" the roles of the text are offered, then the papers', () =>
-  assert.deepEqual(offered('role sky: waves\npanel, of w'), ['sky', ...words.papers]));
-
-test('After "lettering" its kinds are offered', () => {
-  assert.deepEqual(offered('text "ahoy", lettering s'), words.lettering);
-  assert.deepEqual(offered('lettering s'), words.lettering);
+test('Where many words fit they are offered with the first letter or on request', async () => {
+  for (const kind of ['piece', 'line', 'clause']) {
+    assert.equal(await shown('star 1, ', { kind, words: ['raised'] }), null);
+    assert.deepEqual(labels(await shown('star 1, r', { kind, words: ['raised'], typed: 1 })), ['raised']);
+    assert.deepEqual(labels(await shown('star 1, ', { kind, words: ['raised'], explicit: true })), ['raised']);
+  }
 });
 
-test('Kinds of lettering are marked to be shown in their own letters, other words with their pictures', () => {
-  assert.deepEqual(types('lettering s'), ['lettering', 'lettering']);
-  assert.deepEqual(types('star 1, r'), ['word', 'word']);
+test('Nothing is offered for a complete word', async () =>
+  assert.equal(await shown('base a2', { kind: 'size', words: ['A2', 'A20'], typed: 2 }), null));
+
+test('An offer replaces what is typed of it, is of its kind, and the likeliest comes first', async () => {
+  const list = await shown('card "Lamp"\nbase a', { kind: 'size', words: ['A2', 'A10'], typed: 1 });
+  assert.deepEqual([list.from, list.to], [17, 18]);
+  assert.deepEqual(list.options.map(({ type, sortText }) => [type, sortText]), [['size', '0000'], ['size', '0001']]);
 });
 
-test('Nothing is offered in quotes, in comments or for a complete word', () => {
-  assert.equal(offered('text "p'), null);
-  assert.equal(offered('# p'), null);
-  assert.equal(offered('panel'), null);
-});
-
-test('Before the first letter words are offered only on request', () => {
-  assert.equal(offered(''), null);
-  assert.deepEqual(offered('', { explicit: true }), words.starts.card);
+test('A request ends when the caret moves on, and offers nothing when it fails', async () => {
+  const context = contextOf('base ');
+  const list = offering((_line, _column, signal) => new Promise((_, failed) => {
+    signal.addEventListener('abort', () => failed(signal.reason));
+  }))(context);
+  context.leave();
+  assert.equal(await list, null);
 });

@@ -9,9 +9,9 @@ namespace Sketch.Editors.Answers;
 internal static class Completing
 {
     /// <summary>What can be written at a place.</summary>
-    public static CompletionList At(OpenDocument document, EditorPosition place, string kind, FilesBeside beside)
+    public static CompletionList At(OpenDocument document, EditorPosition place, FilesBeside beside)
     {
-        var offered = WordOffers.At(document.Source, document.Lines.OffsetOf(place), kind, beside);
+        var offered = WordOffers.At(document.Syntax, document.Lines.OffsetOf(place), beside);
         var typed = document.Lines.RangeOf(offered.Typed);
         return new(false, [.. offered.Offers.Select((o, i) =>
             new CompletionItem(o.Text, KindOf(o.Kind), $"{i:D4}", new(typed, o.Text), DetailOf(o.Kind)))]);

@@ -20,10 +20,6 @@ internal sealed record OpenDocument(string Uri, int Version, SourceText Source)
     /// <summary>Its lines as the language reads them.</summary>
     public FileSyntax Syntax => _syntax.Value;
 
-    /// <summary>Whether it is a <c>card</c>, <c>stash</c> or <c>batch</c>: as its first line says, else its name.</summary>
-    public string Kind => Syntax.Lines is [TitleLine { Word: "card" or "stash" or "batch" } title, ..] ? title.Word
-        : Path.GetExtension(Source.Path).ToLowerInvariant() switch { ".stash" => "stash", ".batch" => "batch", _ => "card" };
-
     /// <summary>A text just opened.</summary>
     public static OpenDocument Of(DocumentText opened) =>
         new(opened.Uri, opened.Version, new(FileAddress.PathOf(opened.Uri, opened.LanguageId), opened.Text));

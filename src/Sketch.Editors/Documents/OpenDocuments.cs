@@ -2,12 +2,12 @@ using System.Collections.Concurrent;
 using Sketch.Diagnostics;
 using Sketch.Editors.Protocol;
 using Sketch.Lettering;
+using Sketch.Offers;
 using Sketch.Output.Lettering;
 using Sketch.Papers;
 using Sketch.Planning.Plans;
 using Sketch.Preview.Sessions;
 using Sketch.Shapes;
-using Sketch.Stashes;
 using Sketch.Text;
 using Sketch.Units;
 using Sketch.World;
@@ -54,11 +54,8 @@ internal sealed class OpenDocuments : IWorld
     /// <summary>A text read, laid out and checked by itself.</summary>
     public Compilation Compile(OpenDocument document) => _compilations.Of(document.Source);
 
-    /// <summary>The stashes in the folder of a text, by name; those that cannot be read are left out.</summary>
-    public IEnumerable<Stash> StashesBeside(OpenDocument document) => NamesBeside(document.Source.Path)
-        .Where(n => n.EndsWith(".stash", StringComparison.OrdinalIgnoreCase)).Order(StringComparer.Ordinal)
-        .Select(n => ReadText(n, document.Source.Path).ValueOrDefault).OfType<SourceText>()
-        .Select(s => _compilations.Of(s).Stash).OfType<Stash>();
+    /// <summary>What is beside a text.</summary>
+    public FilesBeside Beside(OpenDocument document) => _compilations.Beside(document.Source.Path);
 
     /// <inheritdoc/>
     public Result<SourceText> ReadText(string path, string namedIn)

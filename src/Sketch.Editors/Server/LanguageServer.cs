@@ -99,8 +99,7 @@ internal sealed partial class LanguageServer : IDisposable
     public CompletionList Complete(PlaceRequest asked)
     {
         var document = Asked(asked.TextDocument);
-        return Completing.At(document, asked.Position, document.Kind,
-            new([.. _documents.StashesBeside(document)], [.. _documents.NamesBeside(document.Source.Path)]));
+        return Completing.At(document, asked.Position, _documents.Beside(document));
     }
 
     [JsonRpcMethod("completionItem/resolve", UseSingleObjectParameterDeserialization = true)]
@@ -130,7 +129,7 @@ internal sealed partial class LanguageServer : IDisposable
     public ColourPlace[] Colours(DocumentRequest asked)
     {
         var document = Asked(asked.TextDocument);
-        return Colouring.Of(document, [.. _documents.StashesBeside(document)]);
+        return Colouring.Of(document, _documents.Beside(document).Stashes);
     }
 
     [JsonRpcMethod("textDocument/colorPresentation", UseSingleObjectParameterDeserialization = true)]

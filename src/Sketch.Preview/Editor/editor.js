@@ -11,7 +11,7 @@ import { explaining } from './explain.js';
 import { diagnostic, findingTools } from './findings.js';
 import { theme } from './looks.js';
 import { markedLines, setMarked } from './marked.js';
-import { offer } from './offers.js';
+import { offering } from './offers.js';
 import { offset, replace } from './places.js';
 import { pictures, samples } from './samples.js';
 
@@ -19,8 +19,7 @@ import { pictures, samples } from './samples.js';
  * Puts an editor into an element that has a height. Lines and columns count from 1, columns in UTF-16 units, ends exclusive; positions
  * outside the text are clamped to it. Line breaks are returned unchanged.
  *
- * - `open(text, kind)` shows another text, a 'card' unless `kind` is 'stash' or 'batch': nothing to undo, no findings, no marks,
- *   the caret at the start; silent.
+ * - `open(text)` shows another text: nothing to undo, no findings, no marks, the caret at the start; silent.
  * - `changed(text)` is called after each edit by the user, by `apply`, `undo` and `redo`; `replaceAll` is silent, but undoing it is not.
  * - `caretMoved(line)` is called when the caret moves to another line, whatever moved it.
  * - `mark(from, to)` highlights lines and scrolls to them, unless `scrolls` is false; `mark(0, 0)` highlights none. Neither it nor `goTo`
@@ -29,15 +28,13 @@ import { pictures, samples } from './samples.js';
  *
  * @param label The name for screen readers.
  * @param nonce The nonce of the page's content security policy, for styles.
- * @param words The completions: `starts`, a list for each kind of file, begin a line or follow the colon of a name, `clauses`
- * follow a comma, `papers` follow `of` and `ink`, besides the roles of the text, `lettering` follows its word; `samples`, if given,
- * returns a promise of a sample of each kind of lettering, `guide` one of all words with their meanings and pictures, for F1 and the
- * pointer. Without them nothing is offered.
+ * @param words What the program says of words: `offers` takes a line, a column and a signal, and returns a promise of the completions
+ * there (offers.js), `samples` one of a sample of each kind of lettering, `guide` one of all words with their meanings and pictures, for
+ * F1 and the pointer. Without it nothing is offered or explained.
  */
 export function createEditor(parent, { text = '', label = '', nonce = '', words, changed = () => {}, caretMoved = () => {} } = {}) {
   let lineBreak = breakOf(text);
   let reported = 1;
-  let written = 'card';
   const whole = () => view.state.doc.sliceString(0, view.state.doc.length, lineBreak);
 
   const extensions = [
@@ -56,8 +53,7 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
     markedLines,
     search({ top: true }),
     EditorState.phrases.of(phrases),
-    words ? completing(words, () => written) : [],
-    words?.guide ? explaining(words.guide) : [],
+    words ? [completing(words), explaining(words.guide)] : [],
     // Tab is not bound, so it leaves the editor; Ctrl-] and Ctrl-[ indent.
     keymap.of([...completionKeymap, ...searchKeymap, ...historyKeymap, ...defaultKeymap]),
     EditorView.contentAttributes.of(
@@ -76,9 +72,8 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
 
   return {
     text: whole,
-    open(value, kindOfFile = 'card') {
+    open(value) {
       lineBreak = breakOf(value);
-      written = kindOfFile;
       reported = 1;
       view.setState(begin(value));
       view.scrollDOM.scrollTo(0, 0);
@@ -114,12 +109,12 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
   };
 }
 
-function completing(words, kindOfFile) {
+function completing({ offers, samples: read, guide }) {
   return autocompletion({
-    override: [offer(words, kindOfFile)],
+    override: [offering(offers)],
     selectOnOpen: false,
     icons: false,
-    addToOptions: [...(words.samples ? [samples(words.samples)] : []), ...(words.guide ? [pictures(words.guide)] : [])],
+    addToOptions: [samples(read), pictures(guide)],
   });
 }
 

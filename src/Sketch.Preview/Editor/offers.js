@@ -1,37 +1,31 @@
+// Of these there are many at a place, so their list opens only once a letter of one is typed, or on request.
+const many = new Set(['piece', 'line', 'clause']);
+
 /**
- * Offers words for the place of the caret; none in quotes and comments.
+ * A source of completions that the program computes. A list opens by itself where few words fit, else with the first letter; not for a
+ * complete word.
  *
- * @param kind Returns the kind of the open file.
+ * @param ask Takes the line and the column of the caret and a signal that ends the request. Returns a promise of the `column` and
+ * `endColumn` of what an offer replaces on that line, and of the `offers`, each with its `text` and `kind`, the likeliest first.
  */
-export function offer(words, kind) {
-  return (context) => {
-    const line = context.state.doc.lineAt(context.pos);
-    const before = context.state.sliceDoc(line.from, context.pos);
-    const typed = /[\p{L}\p{N}-]*$/u.exec(before)[0];
-    const lead = before.slice(0, before.length - typed.length);
-    const isLettering = /(?:^|[\s,])lettering\s+$/i.test(lead);
-    // The kinds of lettering are few and are chosen by their look, so they are offered before a letter is typed.
-    if (!typed && !context.explicit && !isLettering) return null;
-    if (inQuotesOrComment(lead)) return null;
-    const goesOn = line.number > 1 && /,\s*(?:#\s.*)?$/.test(context.state.doc.line(line.number - 1).text);
-    const options = /(?:^|[\s,])(?:of|ink)\s+$/i.test(lead) ? [...roles(context.state.doc), ...words.papers]
-      : isLettering ? words.lettering
-      : /,\s*$/.test(lead) || (goesOn && /^\s*$/.test(lead)) ? words.clauses
-      : /^\s*(?:[^\s:,]+\s*:\s*)?$/.test(lead) ? (words.starts[kind()] ?? []) : [];
-    const type = isLettering ? 'lettering' : options === words.clauses || options === words.starts[kind()] ? 'word' : undefined;
-    if (options.length === 0 || options.includes(typed.toLowerCase())) return null;
+export function offering(ask) {
+  return async (context) => {
+    const { from: start, number } = context.state.doc.lineAt(context.pos);
+    const caret = new AbortController();
+    context.addEventListener('abort', () => caret.abort());
+    const answer = await ask(number, context.pos - start + 1, caret.signal).catch(() => null);
+    if (!answer) return null;
+    const { column, endColumn, offers } = answer;
+    const [from, to] = [start + column - 1, start + endColumn - 1];
+    const typed = context.state.sliceDoc(from, to).toLowerCase();
+    const isEarly = !typed && !context.explicit && offers.some(({ kind }) => many.has(kind));
+    if (offers.length === 0 || isEarly || offers.some(({ text }) => text.toLowerCase() === typed)) return null;
     return {
-      from: context.pos - typed.length,
-      options: [...new Set(options)].map((label) => ({ label, type })),
-      validFor: /^[\p{L}\p{N}-]*$/u,
+      from,
+      to,
+      // Among offers that fit equally well, the likeliest comes first.
+      options: offers.map(({ text, kind }, i) => ({ label: text, type: kind, sortText: String(i).padStart(4, '0') })),
+      validFor: /^[\p{L}\p{N}_-]*$/u,
     };
   };
-}
-
-function inQuotesOrComment(lead) {
-  return (lead.match(/["“”]/g)?.length ?? 0) % 2 === 1 || /(?:^\s*|\s)#(?:\s|$)/.test(lead);
-}
-
-function roles(doc) {
-  return [...doc.toString().matchAll(/^\s*role\s+([^\s:,]+)\s*:/gimu)].map((match) => match[1]);
 }

@@ -24,12 +24,14 @@ export function samples(read) {
   };
 }
 
+const pictured = new Set(['piece', 'line', 'clause']);
+
 /** Shows what a word puts on a card, beside it in the list of completions. */
 export function pictures(read) {
   return {
     position: 20,
     render(completion) {
-      if (completion.type !== 'word') return null;
+      if (!pictured.has(completion.type)) return null;
       const place = document.createElement('span');
       place.className = 'cm-pictured';
       place.setAttribute('aria-hidden', 'true');

@@ -87,7 +87,7 @@ export class OpenFile {
     quiet();
     [this.#name, this.#saved, this.#stamp, this.#isReadable] = [file, found.text, found.stamp, !found.problem];
     this.#page.opened();
-    this.#page.editor.open(found.text, file.split('.').at(-1).toLowerCase());
+    this.#page.editor.open(found.text);
     // An existing file that cannot be read has no text; its unsaved edits are shown all the same.
     if (found.problem) this.#report(found.problem, ['Dismiss', null]);
     if (found.unsaved?.own) this.#takeUp(found.unsaved);

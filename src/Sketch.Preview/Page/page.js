@@ -41,7 +41,9 @@ const editor = createEditor(byId('editor'), {
   text: '',
   label: 'Text of the file',
   nonce: document.querySelector('meta[name=style-nonce]').content,
-  words: { ...await get('words'), samples: () => get('lettering'), guide },
+  words: {
+    offers: (line, column, signal) => post('offers', { sheet: sheet(), line, column }, signal), samples: () => get('lettering'), guide,
+  },
   changed: () => { reportState(); panels.sheets.changed(); see(); keep(); },
   caretMoved: (line) => { lineNow = line; editor.mark(0, 0); picture.mark(line); },
 });

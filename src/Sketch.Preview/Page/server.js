@@ -44,13 +44,13 @@ export const get = async (address, values = {}) => json(await ask(`${address}?${
 /** Whether the program responds; while it hangs, so does this. */
 export const isAnswering = () => get('answers').then(() => true, (problem) => problem.status !== 0);
 
-export const post = async (address, body) => json(await send(address, body));
+export const post = async (address, body, signal) => json(await send(address, body, signal));
 
 /** Sends a file with values in the address. */
 export const sendFile = async (address, values, file) => json(await ask(`${address}?${new URLSearchParams(values)}`, {
   method: 'POST', headers: { 'Content-Type': 'application/octet-stream' }, body: file,
 }));
 
-/** Requests a streamed answer; `signal` ends it. */
+/** Sends a request whose answer is streamed; `signal` ends it. */
 export const send = (address, body, signal) =>
   ask(address, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body), signal });

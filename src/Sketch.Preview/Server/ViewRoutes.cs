@@ -2,24 +2,20 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.AspNetCore.Routing;
-using Sketch.Lettering;
-using Sketch.Papers;
+using Sketch.Diagnostics;
+using Sketch.Offers;
 using Sketch.Preview.Sessions;
 using Sketch.Preview.Views;
 using Sketch.Syntax;
+using Sketch.Text;
 
 namespace Sketch.Preview.Server;
 
-/// <summary>The words of the language, for completion in the editor, each list in order.</summary>
-/// <param name="Starts">The words that begin a line.</param>
-/// <param name="Clauses">The words that begin a clause.</param>
-/// <param name="Papers">Colours and patterns.</param>
-/// <param name="Lettering">The kinds of lettering.</param>
-internal sealed record WordsView(
-    LineStarts Starts, IEnumerable<string> Clauses, IEnumerable<string> Papers, IEnumerable<string> Lettering);
-
-/// <summary>The words that begin a line of each kind of file.</summary>
-internal sealed record LineStarts(IEnumerable<string> Card, IEnumerable<string> Stash, IEnumerable<string> Batch);
+/// <summary>The caret of a window, for what can be written there.</summary>
+/// <param name="Sheet">The text of the window.</param>
+/// <param name="Line">The line of the caret, from 1.</param>
+/// <param name="Column">Its column, from 1; a place outside the text is the nearest inside.</param>
+internal sealed record OffersRequest(SeeRequest? Sheet = null, int Line = 1, int Column = 1);
 
 /// <summary>Requests for what a window shows of its text: sent with every keystroke.</summary>
 /// <param name="room">The services of the page.</param>
@@ -33,20 +29,22 @@ internal sealed class ViewRoutes(PageServices room)
         routes.MapPost("/see", See);
         // While a text is being compiled, the page does not ask about the next; what is typed in the meantime is kept through this route.
         routes.MapPost("/typed", (SeeRequest asked) => Take(asked, (_, _) => new Done()));
-        routes.MapGet("/words", Words);
+        routes.MapPost("/offers", Offers);
         // Asked for when samples are first shown, so that no font is read before.
         routes.MapGet("/lettering", () => TypedResults.Ok(Samples.Value));
     }
 
-    private static Ok<WordsView> Words()
+    private Results<Ok<OffersView>, Problem> Offers(OffersRequest asked)
     {
-        return TypedResults.Ok(new WordsView(
-            new(Listed(Vocabulary.CardLines), Listed(Vocabulary.StashLines), Listed(Vocabulary.BatchLines)),
-            Listed(Vocabulary.ClauseWords),
-            Listed(ColourWords.All.Concat(BuiltIn.PatternWords)),
-            LetteringKinds.All.Select(k => k.Word)));
+        if (asked.Sheet is not { } sheet || room.Folder.PathOf(sheet.File) is not { } path)
+        {
+            return FileRoutes.NoName(asked.Sheet?.File ?? "");
+        }
 
-        static IEnumerable<string> Listed(IEnumerable<string> words) => words.Distinct().Order(StringComparer.Ordinal);
+        var source = new SourceText(path, sheet.ToText().Text);
+        var caret = source.OffsetOf(new(asked.Line, asked.Column));
+        return TypedResults.Ok(OffersView.Of(
+            source, WordOffers.At(Parser.Parse(source, new FindingBag()), caret, room.Readings.Beside(path))));
     }
 
     private Results<Ok<TextView>, Problem> See(SeeRequest asked) => Take(asked, (path, sheet) =>

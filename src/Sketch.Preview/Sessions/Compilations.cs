@@ -1,3 +1,4 @@
+using Sketch.Offers;
 using Sketch.Stashes;
 using Sketch.Text;
 using Sketch.World;
@@ -42,6 +43,16 @@ public sealed class Compilations(IWorld files)
         var compilation = Compiler.Compile(source, recorded, filling);
         Add(new(compilation, filling, recorded));
         return compilation;
+    }
+
+    /// <summary>What is in the folder of a file: its files, and its stashes by name, without those that cannot be read.</summary>
+    /// <param name="path">The path of the file, which does not have to exist.</param>
+    public FilesBeside Beside(string path)
+    {
+        string[] names = [.. files.NamesBeside(path)];
+        return new([.. names.Where(n => n.EndsWith(".stash", StringComparison.OrdinalIgnoreCase)).Order(StringComparer.Ordinal)
+            .Select(n => files.ReadText(n, path).ValueOrDefault).OfType<SourceText>()
+            .Select(s => Of(s).Stash).OfType<Stash>()], [.. names]);
     }
 
     private Entry? Find(SourceText source, RoleFilling filling)

@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Offers;
 using Sketch.Planning.Demand;
 using Sketch.Planning.Plans;
 using Sketch.Preview.Folder;
@@ -47,6 +48,9 @@ public sealed class Readings(OpenedFolder folder, OpenWindows windows, CachedFil
         filling = filling with { Choices = [.. filling.Choices.Where(filling.Has)] };
         return new(_compilations.Of(new(path, shown.Text), filling), filling);
     }
+
+    /// <summary>What is beside a file on disk.</summary>
+    public FilesBeside Beside(string path) => _compilations.Beside(path);
 
     /// <summary>The stash in a file on disk; null when there is none or it has errors.</summary>
     public Stash? SavedStash(string? name) => Saved(name) is { Stash: { } stash, HasErrors: false } ? stash : null;

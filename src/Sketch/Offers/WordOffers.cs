@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
-using Sketch.Diagnostics;
 using Sketch.Kinds;
 using Sketch.Lettering;
 using Sketch.Names;
@@ -35,7 +34,8 @@ public static partial class WordOffers
     private static readonly ImmutableArray<WordOffer> Clauses =
         Offered(Vocabulary.ClauseWords.Order(StringComparer.Ordinal), OfferKind.Clause);
 
-    private static readonly ImmutableArray<WordOffer> Lettering = Offered(LetteringKinds.All.Select(k => k.Word), OfferKind.Lettering);
+    private static readonly ImmutableArray<WordOffer> Lettering =
+        Offered(LetteringKinds.All.Select(k => k.Word).Order(StringComparer.Ordinal), OfferKind.Lettering);
 
     /// <summary>The word that opens a file of each kind, and the words that begin its other lines.</summary>
     private static readonly ImmutableDictionary<string, ImmutableArray<WordOffer>> Starts = new[]
@@ -46,12 +46,12 @@ public static partial class WordOffers
         .ToImmutableArray());
 
     /// <summary>What can be written at an offset.</summary>
-    /// <param name="text">The text.</param>
+    /// <param name="file">The file.</param>
     /// <param name="offset">The place; what follows it does not matter.</param>
-    /// <param name="kind">Whether the file is a <c>card</c>, <c>stash</c> or <c>batch</c>.</param>
     /// <param name="beside">What is beside the file.</param>
-    public static OfferedWords At(SourceText text, int offset, string kind, FilesBeside beside)
+    public static OfferedWords At(FileSyntax file, int offset, FilesBeside beside)
     {
+        var text = file.Source;
         var at = Math.Clamp(offset, 0, text.Content.Length);
         var line = text.PositionOf(at).Line - 1;
         var before = text.Content[text.LineStart(line)..at];
@@ -63,16 +63,23 @@ public static partial class WordOffers
         if (Quotes().Count(before) % 2 == 1)
         {
             var opened = before.LastIndexOfAny(['"', '“', '”']);
-            return new(new(text.LineStart(line) + opened + 1, at), FilesAfter(before[..opened], beside));
+            return new(new(text.LineStart(line) + opened + 1, at), FilesAfter(before[..opened], file.Kind, beside));
         }
 
         var typed = Typed().Match(before).Length;
         var lead = before[..^typed];
-        return new(new(at - typed, at), Comment().IsMatch(lead) ? [] : AfterLead(lead, kind, text, line, beside));
+        return new(new(at - typed, at), Comment().IsMatch(lead) ? []
+            : [.. AfterLead(lead, file, line, beside).DistinctBy(o => o.Text, StringComparer.Ordinal)]);
     }
 
-    private static ImmutableArray<WordOffer> AfterLead(string lead, string kind, SourceText text, int line, FilesBeside beside)
+    private static ImmutableArray<WordOffer> AfterLead(string lead, FileSyntax file, int line, FilesBeside beside)
     {
+        var kind = file.Kind;
+        if (FileWord().IsMatch(lead))
+        {
+            return [.. FilesAfter(lead, kind, beside).Select(o => o with { Text = $"\"{o.Text}\"" })];
+        }
+
         if (AfterLettering().IsMatch(lead))
         {
             return Lettering;
@@ -80,7 +87,7 @@ public static partial class WordOffers
 
         if (AfterPiece().IsMatch(lead))
         {
-            return Named(text, NameKind.Piece, OfferKind.Name);
+            return Named(file, NameKind.Piece, OfferKind.Name);
         }
 
         if (RolePaper().IsMatch(lead) || StockSide().IsMatch(lead))
@@ -90,7 +97,7 @@ public static partial class WordOffers
 
         if (AfterOf().IsMatch(lead))
         {
-            return [.. Named(text, NameKind.Role, OfferKind.Role), .. PapersOf(beside, kind), .. Colours, .. Patterns];
+            return [.. Named(file, NameKind.Role, OfferKind.Role), .. PapersOf(beside, kind), .. Colours, .. Patterns];
         }
 
         if (AfterRoleName().IsMatch(lead))
@@ -100,12 +107,12 @@ public static partial class WordOffers
 
         if (AfterWith().IsMatch(lead))
         {
-            return Named(text, NameKind.Role, OfferKind.Role);
+            return Named(file, NameKind.Role, OfferKind.Role);
         }
 
         if (FixedWord().Match(lead) is { Success: true } word)
         {
-            return AfterWord(word.Groups["word"].Value.ToLowerInvariant(), kind, text, beside);
+            return AfterWord(word.Groups["word"].Value.ToLowerInvariant(), file, beside);
         }
 
         if (StockSize().Match(lead) is { Success: true } stock && kind == "stash")
@@ -114,7 +121,7 @@ public static partial class WordOffers
                 ? NamedSizes.Envelopes : NamedSizes.Sheets);
         }
 
-        if (lead.TrimEnd().EndsWith(',') || (string.IsNullOrWhiteSpace(lead) && GoesOn(text, line)) || AfterItem().IsMatch(lead))
+        if (lead.TrimEnd().EndsWith(',') || (string.IsNullOrWhiteSpace(lead) && GoesOn(file.Source, line)) || AfterItem().IsMatch(lead))
         {
             return Clauses;
         }
@@ -131,24 +138,25 @@ public static partial class WordOffers
     }
 
     /// <summary>What completes a word that only few words can follow.</summary>
-    private static ImmutableArray<WordOffer> AfterWord(string word, string kind, SourceText text, FilesBeside beside) => word switch
+    private static ImmutableArray<WordOffer> AfterWord(string word, FileSyntax file, FilesBeside beside) => word switch
     {
         "base" => Sized(NamedSizes.Cards),
         "envelope" => Sized(NamedSizes.Envelopes),
         "fold" => Offered(Enum.GetNames<Fold>().Select(f => f.ToLowerInvariant()), OfferKind.Word),
         "units" => Offered(["in", "mm", "cm"], OfferKind.Word),
         "refit" => Offered(Enum.GetNames<RefitWhat>().Select(w => w.ToLowerInvariant()), OfferKind.Word),
-        "use" when kind == "card" => Named(text, NameKind.Part, OfferKind.Name),
+        "use" when file.Kind == "card" => Named(file, NameKind.Part, OfferKind.Name),
         "using" => Supplies(beside, s => s.Kind is SupplyKind.Die or SupplyKind.Stamp, s => s.Name),
         "window" or "gem" or "sticker" => Shapes,
         _ => [],
     };
 
-    private static ImmutableArray<WordOffer> FilesAfter(string lead, FilesBeside beside)
+    /// <summary>The files that a word can name; in a stash, <c>stash</c> is followed by its title.</summary>
+    private static ImmutableArray<WordOffer> FilesAfter(string lead, string kind, FilesBeside beside)
     {
         var ending = FileWord().Match(lead).Groups["word"].Value.ToLowerInvariant() switch
         {
-            "stash" => ".stash",
+            "stash" when kind != "stash" => ".stash",
             "like" or "of" => ".card",
             "file" => ".svg",
             _ => null,
@@ -160,8 +168,8 @@ public static partial class WordOffers
 
     private static bool GoesOn(SourceText text, int line) => line > 0 && Continued().IsMatch(text.Line(line - 1));
 
-    private static ImmutableArray<WordOffer> Named(SourceText text, NameKind kind, OfferKind offered) =>
-        Offered(WrittenNames.Of(Parser.Parse(text, new FindingBag())).All.Where(n => n.IsDeclaration && n.Kind == kind)
+    private static ImmutableArray<WordOffer> Named(FileSyntax file, NameKind kind, OfferKind offered) =>
+        Offered(WrittenNames.Of(file).All.Where(n => n.IsDeclaration && n.Kind == kind)
             .Select(n => n.Text).Distinct(StringComparer.OrdinalIgnoreCase), offered);
 
     /// <summary>The papers; in a batch, which fills roles, also their backs.</summary>

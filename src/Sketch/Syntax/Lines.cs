@@ -11,6 +11,10 @@ namespace Sketch.Syntax;
 /// <param name="Trailing">Blank and comment lines after the last.</param>
 public sealed record FileSyntax(SourceText Source, ImmutableArray<LineSyntax> Lines, IReadOnlyList<string> Trailing)
 {
+    /// <summary>Whether it is a <c>card</c>, <c>stash</c> or <c>batch</c>: as its first line says, else its name.</summary>
+    public string Kind => Lines is [TitleLine { Word: "card" or "stash" or "batch" } title, ..] ? title.Word
+        : Path.GetExtension(Source.Path).ToLowerInvariant() switch { ".stash" => "stash", ".batch" => "batch", _ => "card" };
+
     /// <summary>The units assumed for lengths without a unit, except for zero lengths, which are the same in every unit.</summary>
     public ImmutableHashSet<Unit> BareUnits { get; init; } = [];
 }

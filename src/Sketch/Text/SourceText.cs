@@ -50,6 +50,13 @@ public sealed class SourceText
         line = line >= 0 ? line : ~line - 1;
         return new(line + 1, Math.Clamp(offset, 0, Content.Length) - _lineStarts[line] + 1);
     }
+
+    /// <summary>The offset of a line and column; a place outside the text or its line is the nearest inside.</summary>
+    public int OffsetOf(LinePosition place)
+    {
+        var line = Math.Clamp(place.Line, 1, LineCount) - 1;
+        return _lineStarts[line] + Math.Clamp(place.Column, 1, Line(line).Length + 1) - 1;
+    }
 }
 
 /// <summary>Part of a text: offsets in UTF-16 code units, the end exclusive.</summary>

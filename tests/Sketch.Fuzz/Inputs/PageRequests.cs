@@ -19,11 +19,11 @@ internal sealed class PageRequests
 
     private static readonly string[] Routes = ["see", "typed", "save", "begin", "forget", "tidy", "put-word", "paint", "put", "hold",
         "hand", "start",
-        "copy", "plan", "enough", "count", "keep", "row", "row", "scan", "scan-size"];
+        "copy", "plan", "enough", "count", "keep", "row", "row", "scan", "scan-size", "offers"];
 
     private static readonly string[] Queries = ["files", "text", "earlier", "earlier-text", "additions", "guide", "layouts", "samples",
         "sample",
-        "workbook.pdf", "messages.pdf", "cuts.csv", "left.stash", "answers", "count", "stash", "variants", "orders", "words", "lettering",
+        "workbook.pdf", "messages.pdf", "cuts.csv", "left.stash", "answers", "count", "stash", "variants", "orders", "lettering",
             "sizes",
         "templates.pdf", "rows", "scan-allowed"];
 
@@ -137,6 +137,12 @@ internal sealed class PageRequests
         "see" or "typed" => Sheet(File),
         "hold" => new() { ["sheet"] = Sheet("lamp.card"), ["piece"] = _draws.Any(_paths) },
         "row" => Row(),
+        "offers" => new()
+        {
+            ["sheet"] = Sheet(File),
+            ["line"] = _draws.OnceIn(8) ? int.MaxValue : _draws.From(-1, 40),
+            ["column"] = _draws.OnceIn(8) ? int.MinValue : _draws.From(-1, 60),
+        },
         "hand" => new() { ["sheet"] = Sheet("lamp.card"), ["piece"] = _draws.Any(_paths), ["wish"] = Wish() },
         "put" => Of("kind", _draws.Any<string>([.. GrammarCards.Shapes, "panel", "text", "gem", "mat", "x"]), "face", _draws.Any<string>([
             "front", "inside", "x"]),

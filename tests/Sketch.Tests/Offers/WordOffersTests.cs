@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using Sketch.Diagnostics;
 using Sketch.Offers;
 using Sketch.Stashes;
+using Sketch.Syntax;
 using Sketch.Text;
 using Xunit;
 
@@ -23,7 +25,7 @@ public sealed class WordOffersTests
     private static ImmutableArray<string> Offered(string text, string kind = "card") => [.. At(text, kind).Offers.Select(o => o.Text)];
 
     private static OfferedWords At(string text, string kind = "card") =>
-        WordOffers.At(new SourceText($"lamp.{kind}", text), text.Length, kind, Museum);
+        WordOffers.At(Parser.Parse(new($"lamp.{kind}", text), new FindingBag()), text.Length, Museum);
 
     [Theory]
     [InlineData("card", "  p", "panel")]
@@ -94,6 +96,21 @@ public sealed class WordOffersTests
     [InlineData("card", "  outline 1, file \"b", "boat.svg")]
     public void In_quotes_the_files_beside_are_offered_where_one_is_named(string kind, string text, string file) =>
         Assert.Equal([file], Offered(text, kind));
+
+    [Theory]
+    [InlineData("batch", "make 12 of ", "\"first-light.card\"")]
+    [InlineData("card", "  outline 1, file ", "\"boat.svg\"")]
+    public void Before_the_quotes_the_files_are_offered_in_quotes(string kind, string text, string file) =>
+        Assert.Equal([file], Offered(text, kind));
+
+    [Theory]
+    [InlineData("stash ")]
+    [InlineData("stash \"")]
+    public void The_title_of_a_stash_is_not_the_name_of_a_file(string text) => Assert.Empty(Offered(text, "stash"));
+
+    [Fact]
+    public void A_role_with_the_name_of_a_colour_is_offered_once() =>
+        Assert.Single(Offered("role navy: waves\n  star 1, of "), w => w == "navy");
 
     [Theory]
     [InlineData("text \"p")]
