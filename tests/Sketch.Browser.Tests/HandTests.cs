@@ -81,6 +81,18 @@ public sealed class HandTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task What_is_typed_in_the_form_outlasts_the_answer_to_the_change_before()
+    {
+        await Choose();
+        await Form.GetByLabel("Height", new() { Exact = true }).FillAsync("5/8");
+        await Page.Keyboard.PressAsync("Enter");
+        await Form.GetByLabel("Words, one line each").FillAsync("Mind the rocks");
+        await Expect(Form.Locator(".piece-line")).ToContainTextAsync("strip 3 1/2 x 5/8");
+        await Form.GetByLabel("Words, one line each").BlurAsync();
+        await Expect(Text).ToContainTextAsync("\"Mind the rocks\"");
+    }
+
+    [Fact]
     public async Task The_form_writes_into_the_line_of_the_piece()
     {
         await Choose();

@@ -5,6 +5,25 @@ import { button, element, newId, offer } from './elements.js';
 const capital = (text) => text[0].toUpperCase() + text.slice(1);
 const controls = 'input, select, textarea, button, summary';
 
+/** A field with the value that the line gives it. */
+function written(field, value) {
+  field.value = field.defaultValue = value;
+  field.addEventListener('change', () => { field.defaultValue = field.value; });
+  return field;
+}
+
+/** What is selected in a field, and typed but not yet written; a function that brings both into the field that takes its place. */
+function typingIn(field) {
+  if (!field?.matches('input, textarea')) return () => {};
+  const { value, defaultValue, selectionStart, selectionEnd } = field;
+  const isAll = selectionEnd > selectionStart && selectionEnd - selectionStart === value.length;
+  return (next) => {
+    if (value !== defaultValue) next.value = value;
+    if (isAll) next.select();
+    else next.setSelectionRange(selectionStart, selectionEnd);
+  };
+}
+
 export class PieceForm {
   #page;
   #title = element('h3', { className: 'piece-title' });
@@ -59,19 +78,24 @@ export class PieceForm {
     this.#title.textContent = hold.form.title;
     this.#line.textContent = hold.form.text;
     const at = [...this.#fields.querySelectorAll(controls)].indexOf(document.activeElement);
+    const resume = typingIn(document.activeElement);
     const open = [...this.#fields.querySelectorAll('details')].map((details) => details.open);
     this.#fields.replaceChildren(
       ...this.#measures(hold), ...this.#material(hold.form), ...hold.form.mats.flatMap((mat, i) => this.#mat(hold.form, mat, i)),
       this.#deeds(hold));
     [...this.#fields.querySelectorAll('details')].forEach((details, i) => { details.open = open[i] ?? false; });
-    // The field that wrote this keeps the focus.
-    if (at >= 0) this.#fields.querySelectorAll(controls)[at]?.focus();
+    // The field that has the focus keeps it, with what is typed in it since.
+    const field = at >= 0 && this.#fields.querySelectorAll(controls)[at];
+    if (field) {
+      field.focus();
+      resume(field);
+    }
   }
 
   /** A field that wishes when it is changed. */
   #field(label, value, wish, { path = null, ...properties } = {}) {
     const id = newId('piece');
-    const input = element('input', { id, value, autocomplete: 'off', spellcheck: false, ...properties });
+    const input = written(element('input', { id, autocomplete: 'off', spellcheck: false, ...properties }), value);
     input.addEventListener('change', () => this.#page.wished(wish(input.value), path));
     return element('div', { className: 'field' }, element('label', { htmlFor: id }, label), input);
   }
@@ -103,7 +127,7 @@ export class PieceForm {
 
   #words(form) {
     const id = newId('piece');
-    const words = element('textarea', { id, rows: Math.max(1, form.words.length), value: form.words.join('\n'), spellcheck: false });
+    const words = written(element('textarea', { id, rows: Math.max(1, form.words.length), spellcheck: false }), form.words.join('\n'));
     words.addEventListener('change', () => this.#page.wished(
       { kind: 'words', lines: words.value.split('\n').filter((text) => text.trim()) }));
     const field = element('div', { className: 'field' }, element('label', { htmlFor: id }, 'Words, one line each'), words);
