@@ -38,7 +38,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
 
         if (file.Card is not { } card || file.HasErrors)
         {
-            session.Report($"{file.Source.Path}: {(file.Card is null ? "there is no card in it" : "has errors")}, so it is not drawn.");
+            session.Report($"{file.Source.Path}: {(file.HasErrors ? "has errors" : "there is no card in it")}, so it is not drawn.");
             return Math.Max(status, ExitStatus.Errors);
         }
 

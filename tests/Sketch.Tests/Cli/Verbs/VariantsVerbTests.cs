@@ -25,6 +25,14 @@ public sealed class VariantsVerbTests : IDisposable
         _run.Run(["variants", _run.File("a.card", Card), "--stash", _run.File("a.stash", Stash), "--out", _run.InFolder("out"), .. more]);
 
     [Fact]
+    public void A_card_that_cannot_be_laid_out_is_said_to_have_errors()
+    {
+        var card = _run.File("a6.card", "card \"Card\"\nbase A6, of white\n");
+        Assert.Equal(1, _run.Run("variants", card, "--stash", _run.File("a.stash", Stash), "--out", _run.InFolder("out")));
+        Assert.Contains("has errors, so it is not drawn.", _run.Error);
+    }
+
+    [Fact]
     public void One_contact_sheet_shows_every_variant_with_its_papers()
     {
         Variants("--json", "--as", "svg", "--limit", "7");
