@@ -40,7 +40,7 @@ test('A role is declared with its paper', () => assert.deepEqual(scopes('role sk
   ['#d8e9ee', 'constant.other'],
 ]));
 
-test('Faces, titles and what follows a count are told apart', () => {
+test('Faces, titles and what follows a count have scopes of their own', () => {
   assert.deepEqual(scopes('front'), [['front', 'entity.name']]);
   assert.deepEqual(scopes('card "Lamp"'), [['card', 'keyword.control'], ['"Lamp"', 'string.quoted']]);
   assert.deepEqual(scopes('  3 gem 1/8').slice(0, 2), [['3', 'constant.numeric'], ['gem', 'entity.name']]);

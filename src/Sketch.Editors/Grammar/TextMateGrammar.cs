@@ -15,7 +15,8 @@ internal static class TextMateGrammar
 {
     private const string Name = @"[\p{L}][\p{L}\p{N}_-]*";
     private const string WordEnd = @"(?![\p{L}\p{N}_-])";
-    private const string Number = @"[+\-−]?(?:\d+(?:\.\d+)?(?:[-−]\d+)?(?:[/⁄]\d+)?(?:\s\d+[/⁄]\d+)?[¼-¾⅐-⅞]?|[¼-¾⅐-⅞])";
+    private const string Number =
+        @"[+\-−]?(?:\d+(?:\.\d+)?(?:[-−]\d+)?(?:[/⁄]\d+)?(?:\s\d+[/⁄]\d+)?[¼-¾⅐-⅞]?|[¼-¾⅐-⅞])";
     private const string Unit = @"mm|cm|in|ft|yd|m";
 
     private static readonly GrammarJson Json = new(new()

@@ -33,19 +33,26 @@ internal static partial class CardFigures
             yield return new("Pencil sketch", Sized(new RoughLayout(card, example.LinesAbove, world).Draw(first)));
         }
 
-        foreach (var face in More.Where(m => example.Has(m.Word)).Select(m => m.Face).Prepend(first).Distinct())
+        foreach (var (number, face) in More.Where(m => example.Has(m.Word)).Select(m => m.Face).Prepend(first).Distinct().Index())
         {
             var name = Face.NameOf(face).Replace('-', ' ');
-            var drawing = CardDrawing.Part(card, face, CardDrawing.UsualDotsPerInch, new($"{prefix}{Face.NameOf(face)}-"));
+            var ids = new SvgIds(string.Create(CultureInfo.InvariantCulture, $"{prefix}{number}-"));
+            var drawing = CardDrawing.Part(card, face, CardDrawing.UsualDotsPerInch, ids);
             yield return new($"{char.ToUpperInvariant(name[0])}{name[1..]}, {PieceTitle.Size(CardDrawing.SizeOf(card, face), card.Units)}",
                 Sized(SvgWriter.Sheet(CardDrawing.SizeOf(card, face), inInches: false, $"{card.Title}: {name}").Insert(drawing).Close()
                     .ToString()));
         }
     }
 
-    /// <summary>A picture about half as large as the card.</summary>
-    private static string Sized(string svg) => Physical().Replace(svg, size => string.Create(CultureInfo.InvariantCulture,
-        $" {size.Groups["side"]}=\"{double.Parse(size.Groups["mm"].Value, CultureInfo.InvariantCulture) * PixelsPerMillimetre:0}\""), 2);
+    /// <summary>A picture about half as large as the card. Browsers read <c>href</c>, so the older form of each reference goes.</summary>
+    private static string Sized(string svg) => Physical().Replace(
+        OlderReference().Replace(svg, ""),
+        size => string.Create(CultureInfo.InvariantCulture,
+            $" {size.Groups["side"]}=\"{double.Parse(size.Groups["mm"].Value, CultureInfo.InvariantCulture) * PixelsPerMillimetre:0}\""),
+        2);
+
+    [GeneratedRegex(" (?:xmlns:xlink|xlink:href)=\"[^\"]*\"")]
+    private static partial Regex OlderReference();
 
     [GeneratedRegex(" (?<side>width|height)=\"(?<mm>[0-9.]+)mm\"")]
     private static partial Regex Physical();

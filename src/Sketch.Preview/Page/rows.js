@@ -110,7 +110,7 @@ class Table {
         ...this.#rows.map((row) => row.part), ...(this.#adding ? [this.#adding.part] : [])));
   }
 
-  /** What all sorts show in the row itself; several sorts are told apart by the first column. */
+  /** The fields shown in the row itself. Where rows of several kinds share a table, the first column says which a row is. */
   #columns({ sorts, isList }) {
     const fields = sorts.flatMap((sort) => sort.fields.filter((field) => field.isMain || !isList));
     const columns = fields.filter((field, at) => fields.findIndex((other) => other.name === field.name) === at);

@@ -12,11 +12,13 @@ public sealed class SvgIds(string prefix = "")
 
     /// <summary>
     /// An id made of a piece's path or another name: letters and digits stay, and everything between them becomes one hyphen
-    /// (<c>front/gem[1]/mat</c> gives <c>front-gem-1-mat</c>); a number is added if another element has that id.
+    /// (<c>front/gem[1]/mat</c> gives <c>front-gem-1-mat</c>); a number is added if another element has that id. The name may be another
+    /// id with more after it, which has the prefix already.
     /// </summary>
     public string Claim(string name)
     {
-        var id = prefix + Plain(name);
+        var plain = Plain(name);
+        var id = plain.StartsWith(prefix, StringComparison.Ordinal) ? plain : prefix + plain;
         if (_taken.Add(id))
         {
             return id;

@@ -184,7 +184,7 @@ internal sealed class GrammarCards
         }
     }
 
-    // Names are told apart, unless a mistake is wanted.
+    // Each name is unique, unless a mistake is wanted.
     private string Name() => _draws.Any(Names) + (_isSensible ? (++_names).ToString(System.Globalization.CultureInfo.InvariantCulture)
         : "");
 
