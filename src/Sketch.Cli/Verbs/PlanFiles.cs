@@ -81,7 +81,7 @@ internal sealed class PlanFiles(BatchPlan plan, string stem, string folder, Canc
     private void WritePages(string name, IReadOnlyList<DrawnPage> pages)
     {
         using var content = new MemoryStream();
-        if (SvgRenderer.WritePdf(pages, plan.Files.Batch.Title, content) is null)
+        if (SvgRenderer.WritePdf(pages, plan.Files.Batch.Title, content, stop) is null)
         {
             Write(name, content.ToArray());
         }

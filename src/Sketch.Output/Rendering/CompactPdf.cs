@@ -21,9 +21,11 @@ internal static partial class CompactPdf
     /// <summary>Writes a document.</summary>
     /// <param name="pdf">The document.</param>
     /// <param name="output">Receives the file.</param>
-    public static void Write(PdfFile pdf, Stream output) => new Writer(pdf, output).Write();
+    /// <param name="cancellation">Stops between two objects.</param>
+    public static void Write(PdfFile pdf, Stream output, CancellationToken cancellation) =>
+        new Writer(pdf, output, cancellation).Write();
 
-    private sealed class Writer(PdfFile pdf, Stream file)
+    private sealed class Writer(PdfFile pdf, Stream file, CancellationToken cancellation)
     {
         private readonly (int Type, long Place, int Index)[] _places = new (int, long, int)[pdf.Objects.Count + 1];
         private long _length;
@@ -70,6 +72,7 @@ internal static partial class CompactPdf
 
         private void Plain(int number)
         {
+            cancellation.ThrowIfCancellationRequested();
             _places[number] = (1, _length, 0);
             var content = pdf[number];
             if (content.Data is not { } data)

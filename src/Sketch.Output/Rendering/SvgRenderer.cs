@@ -88,9 +88,12 @@ public static class SvgRenderer
     /// <param name="pages">The pages, at least one.</param>
     /// <param name="title">The document's title, as a viewer shows it.</param>
     /// <param name="output">Receives the PDF; nothing is written if there is a problem.</param>
+    /// <param name="cancellation">Stops between two pages.</param>
     /// <returns>Why there is no PDF, in a plain sentence; null when there is.</returns>
     /// <exception cref="ArgumentException">There are no pages, or one is not an SVG with a physical size.</exception>
-    public static Failure? WritePdf(IReadOnlyList<DrawnPage> pages, string title, Stream output)
+    /// <exception cref="OperationCanceledException">The work is cancelled; the file is not complete.</exception>
+    public static Failure? WritePdf(
+        IReadOnlyList<DrawnPage> pages, string title, Stream output, CancellationToken cancellation = default)
     {
         ArgumentOutOfRangeException.ThrowIfZero(pages.Count);
         var sizes = pages.Select(p => SvgSize.Read(p.Shapes)).ToList();
@@ -113,6 +116,7 @@ public static class SvgRenderer
         using var document = SKDocument.CreatePdf(written, metadata);
         foreach (var (page, size) in pages.Zip(sizes))
         {
+            cancellation.ThrowIfCancellationRequested();
             // PDF viewers disagree on how a translucent fill and stroke in one operation looks.
             using var picture = new Picture(page.Shapes, size, flat: false);
             var (width, height) = (size.Width * PointsPerInch, size.Height * PointsPerInch);
@@ -126,8 +130,8 @@ public static class SvgRenderer
 
         document.Close();
         var file = PdfFile.Read(written.GetBuffer().AsMemory(0, (int)written.Length));
-        TaggedPdf.AddTo(file, pages, title);
-        CompactPdf.Write(file, output);
+        TaggedPdf.AddTo(file, pages, title, cancellation);
+        CompactPdf.Write(file, output, cancellation);
         return null;
     }
 

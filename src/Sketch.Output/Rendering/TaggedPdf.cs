@@ -20,7 +20,8 @@ internal static partial class TaggedPdf
     /// <param name="file">What Skia wrote.</param>
     /// <param name="pages">The pages as they were drawn.</param>
     /// <param name="title">The title of the document; it describes a picture that has no title.</param>
-    public static void AddTo(PdfFile file, IReadOnlyList<DrawnPage> pages, string title)
+    /// <param name="cancellation">Stops between two pages.</param>
+    public static void AddTo(PdfFile file, IReadOnlyList<DrawnPage> pages, string title, CancellationToken cancellation)
     {
         var root = file.Add("");
         var document = file.Add("");
@@ -31,6 +32,7 @@ internal static partial class TaggedPdf
         var (sections, parents) = (new StringBuilder(), new StringBuilder());
         for (var i = 0; i < pages.Count; i++)
         {
+            cancellation.ThrowIfCancellationRequested();
             var (section, marks) = new PageStructure(file, numbers[i], document).Add(pages[i], title, largest, i);
             sections.Append(CultureInfo.InvariantCulture, $"{section} 0 R ");
             parents.Append(CultureInfo.InvariantCulture, $"{i} [{References(marks)}]\n");

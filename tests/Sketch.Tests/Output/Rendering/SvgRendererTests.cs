@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using Sketch.Drawing;
 using Sketch.Output.Rendering;
 using SkiaSharp;
 using UglyToad.PdfPig;
@@ -110,6 +111,15 @@ public sealed class SvgRendererTests
         using var output = new MemoryStream();
         var problem = SvgRenderer.WritePdf([Card("4in", "4in"), Card("201in", "4in")], "Long", output)?.Problem;
         Assert.Equal("Page 2 would be 201 x 4 in; a PDF page ends at 200 in.", problem);
+    }
+
+    [Fact]
+    public void A_PDF_that_is_cancelled_leaves_nothing()
+    {
+        using var output = new MemoryStream();
+        DrawnPage[] pages = [new(Card("4in", "4in"))];
+        Assert.Throws<OperationCanceledException>(() => SvgRenderer.WritePdf(pages, "Cancelled", output, new CancellationToken(true)));
+        Assert.Equal(0, output.Length);
     }
 
     [Theory]
