@@ -3,9 +3,9 @@ using BenchmarkDotNet.Running;
 namespace Sketch.Benchmarks;
 
 /// <summary>
-/// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>keys</c>, <c>editor</c>, <c>planning</c>,
-/// <c>classes</c>, <c>settings</c>, <c>hostile</c> and <c>counting</c> measure what a benchmark inside one process cannot; anything else
-/// goes to BenchmarkDotNet, such as <c>--filter '*TextToSvg*'</c>.
+/// Speed and memory. <c>cold</c>, <c>random</c>, <c>variants</c>, <c>typing</c>, <c>moving</c>, <c>keys</c>, <c>editor</c>,
+/// <c>planning</c>, <c>classes</c>, <c>settings</c>, <c>hostile</c> and <c>counting</c> measure what a benchmark inside one process
+/// cannot; anything else goes to BenchmarkDotNet, such as <c>--filter '*TextToSvg*'</c>.
 /// </summary>
 internal static class Program
 {
@@ -15,6 +15,7 @@ internal static class Program
         ["random", .. var rest] => RandomCardTimes.Run(Number(rest, 200)),
         ["variants", var tool, var stash, .. var rest] => VariantSheets.Run(tool, stash, Number(rest, 3)),
         ["typing", .. var rest] => Typing.Run(Number(rest, 200)),
+        ["moving", .. var rest] => Moving.Run(Number(rest, 200)),
         ["keys", var sketches, .. var rest] => Keys.Run(sketches, Number(rest, 200)),
         ["editor", var tool, .. var rest] => EditorKeys.Run(tool, Number(rest, 200)),
         ["planning", var batch, .. var rest] => PlanningTimes.Run(batch, Number(rest, 200)),

@@ -250,6 +250,25 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task Enter_takes_the_word_that_is_begun()
+    {
+        await TypeAt(13, "dot 1/8, below la");
+        await Expect(Page.Locator(".cm-tooltip-autocomplete li[aria-selected]")).ToHaveTextAsync("lamp");
+        // A list that has just opened takes no keys yet.
+        await Page.Clock.SetSystemTimeAsync(DateTime.UtcNow.AddSeconds(1));
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(Page.Locator(".cm-activeLine")).ToHaveTextAsync("dot 1/8, below lamp");
+    }
+
+    [Fact]
+    public async Task Enter_after_a_complete_word_begins_a_new_line()
+    {
+        await TypeAt(13, "dot 1/8, below lamp");
+        await Page.Keyboard.PressAsync("Enter");
+        await Expect(Page.Locator(".cm-activeLine")).ToHaveTextAsync("");
+    }
+
+    [Fact]
     public async Task Tidying_formats_the_text()
     {
         await TypeAt(10, "\n     heart 3/4 upper right 1/4,of red");

@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { offering } from '../../src/Sketch.Preview/Editor/offers.js';
+import { likeliest, offering } from '../../src/Sketch.Preview/Editor/offers.js';
 
 /** What the editor shows at the end of a text where the program offers words of a kind. */
 async function shown(text, { kind, words, typed = 0, explicit = false }) {
@@ -62,4 +62,17 @@ test('A request ends when the caret moves on, and offers nothing when it fails',
   }))(context);
   context.leave();
   assert.equal(await list, null);
+});
+
+test('Enter takes the first completion that the typed word begins', () => {
+  assert.equal(likeliest('sk', ['dusk', 'Sky', 'skylight']), 1);
+});
+
+test('Enter begins a new line where no letter is typed, or no completion begins so', () => {
+  assert.equal(likeliest('', ['A2', 'A6']), -1);
+  assert.equal(likeliest('usk', ['dusk']), -1);
+});
+
+test('The list closes at a complete word, so that Enter begins a new line', () => {
+  assert.equal(likeliest('sky', ['sky', 'skylight']), null);
 });

@@ -7,6 +7,7 @@ import { setDiagnostics } from '@codemirror/lint';
 import { search, searchKeymap } from '@codemirror/search';
 import { autocompletion, completionKeymap } from '@codemirror/autocomplete';
 import { cardLanguage, colours } from './card-language.js';
+import { choosing } from './choosing.js';
 import { explaining } from './explain.js';
 import { diagnostic, findingTools } from './findings.js';
 import { theme } from './looks.js';
@@ -110,12 +111,12 @@ export function createEditor(parent, { text = '', label = '', nonce = '', words,
 }
 
 function completing({ offers, samples: read, guide }) {
-  return autocompletion({
+  return [choosing, autocompletion({
     override: [offering(offers)],
     selectOnOpen: false,
     icons: false,
     addToOptions: [samples(read), pictures(guide)],
-  });
+  })];
 }
 
 const fromOutside = Annotation.define();

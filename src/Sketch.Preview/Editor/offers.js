@@ -29,3 +29,13 @@ export function offering(ask) {
     };
   };
 }
+
+/**
+ * The completion that Enter takes: the first that the typed word begins.
+ * @returns Its index; -1 where Enter begins a new line, null where the word is complete, so that the list is only in the way.
+ */
+export function likeliest(typed, labels) {
+  const [begun, all] = [typed.toLowerCase(), labels.map((label) => label.toLowerCase())];
+  if (all.includes(begun)) return null;
+  return begun ? all.findIndex((label) => label.startsWith(begun)) : -1;
+}

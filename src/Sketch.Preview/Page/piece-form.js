@@ -34,6 +34,9 @@ export class PieceForm {
   #whole = element('div', { hidden: true }, this.#title, this.#line, this.#refused, this.#fields);
   #shown = null;
   #known = '';
+  // While a pointer is pressed in the form, its parts stay, so that a click or a drag ends where it begins.
+  #isPressed = false;
+  #waiting = null;
 
   /**
    * @param page What it needs of the page:
@@ -50,6 +53,13 @@ export class PieceForm {
       event.preventDefault();
       page.left();
     });
+    this.part.addEventListener('pointerdown', () => { this.#isPressed = true; });
+    // A drag takes the pointer over and cancels it.
+    let isDragged = false;
+    this.part.addEventListener('dragstart', () => { isDragged = true; });
+    this.part.addEventListener('dragend', () => { isDragged = false; this.#release(); });
+    for (const kind of ['pointerup', 'pointercancel', 'keydown']) addEventListener(kind, () => { if (!isDragged) this.#release(); });
+    this.part.addEventListener('change', () => this.#release());
   }
 
   /** Where the piece lies, as a sentence. */
@@ -67,8 +77,21 @@ export class PieceForm {
     this.#refused.hidden = !reason;
   }
 
+  /** Shows what came while a pointer was pressed, after its click. */
+  #release() {
+    if (!this.#isPressed) return;
+    this.#isPressed = false;
+    setTimeout(() => {
+      if (this.#isPressed || !this.#waiting) return;
+      const { hold } = this.#waiting;
+      this.show(hold);
+    });
+  }
+
   /** Shows a piece; null for none. */
   show(hold) {
+    this.#waiting = this.#isPressed ? { hold } : null;
+    if (this.#waiting) return;
     this.#empty.hidden = Boolean(hold);
     this.#whole.hidden = !hold;
     this.#shown = hold;
