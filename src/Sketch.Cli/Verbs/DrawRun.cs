@@ -83,15 +83,14 @@ internal sealed class DrawRun(Session session, string folder, ImmutableArray<str
 
     private DrawnFile Draw(Compilation file, bool json)
     {
-        var reason = file.HasErrors
-            ? "has errors, so it is not drawn." : file.Card is null ? "there is no card in it, so nothing is drawn." : "";
-        var pictures = reason.Length == 0 ? Claim(ref file, file.Card!) : [];
+        var reason = WhyNotDrawn(file);
+        var pictures = reason is null ? Claim(ref file, file.Card!) : [];
         if (!json)
         {
             session.Report(file.Findings);
         }
 
-        if (reason.Length > 0)
+        if (reason is not null)
         {
             session.Report($"{file.Source.Path}: {reason}");
         }
@@ -134,12 +133,19 @@ internal sealed class DrawRun(Session session, string folder, ImmutableArray<str
 
         foreach (var missing in faces.Where(f => !Has(card, f)))
         {
-            session.Report($"{file}: the card has no {Face.NameOf(missing).Replace('-', ' ')}.");
+            session.Report($"{file}: {HasNo(missing)}");
             _status = ExitStatus.Usage;
         }
 
         return [.. faces.Where(f => Has(card, f))];
     }
+
+    /// <summary>Why a file cannot be drawn, as a sentence that follows its name and a colon; null where it can.</summary>
+    internal static string? WhyNotDrawn(Compilation file) => file.HasErrors ? "has errors, so it is not drawn."
+        : file.Card is null ? "there is no card in it, so nothing is drawn." : null;
+
+    /// <summary>That a card has not a face, as a sentence that begins in lower case.</summary>
+    internal static string HasNo(FaceKind face) => $"the card has no {Face.NameOf(face).Replace('-', ' ')}.";
 
     /// <summary>Whether a card has a face, mentioned or bare.</summary>
     internal static bool Has(LaidOutCard card, FaceKind face) => face switch

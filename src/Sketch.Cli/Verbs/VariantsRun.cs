@@ -20,105 +20,165 @@ namespace Sketch.Cli.Verbs;
 /// <param name="face">The face to show.</param>
 internal sealed class VariantsRun(Session session, string folder, ImmutableArray<string> forms, int dpi, FaceKind face)
 {
-    /// <summary>Draws the sheets and returns the exit status.</summary>
-    public int Run(string name, bool mayLeaveFolder, RoleFilling filling, VariantWish wish, bool json)
+    private static readonly VariantList None = new([], 0, 0);
+
+    private readonly PictureNames _names = new();
+    private int _status;
+    private bool _isBrokenOff;
+
+    private sealed record DrawnFile(Compilation File, VariantList Variants, ImmutableArray<string> Sheets);
+
+    /// <summary>Draws the sheets of every card that can be drawn and returns the exit status.</summary>
+    /// <param name="names">The names of the files.</param>
+    /// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
+    /// <param name="filling">The stash and the papers chosen.</param>
+    /// <param name="wish">Which variants to find; each card varies those of the roles that it has.</param>
+    /// <param name="json">Whether JSON is printed instead of text.</param>
+    public int Run(string[] names, bool mayLeaveFolder, RoleFilling filling, VariantWish wish, bool json)
     {
-        var files = session.World(mayLeaveFolder);
-        var reading = InputFiles.Of(session, [name], InputFiles.Cards, s => Compiler.Compile(s, files, filling));
-        if (reading.Files is not [{ } file])
+        if (StashOptions.ReadCards(session, names, mayLeaveFolder, filling, out _status) is not { } reading)
         {
-            return reading.ExitStatus;
+            return _status;
         }
 
-        var status = reading.ExitStatusForCards;
-        if (!json)
+        if (ReportUnknown(reading, filling.Stash!, wish))
         {
-            session.Report(file.Findings);
+            return ExitStatus.Usage;
         }
 
-        if (file.Card is not { } card || file.HasErrors)
-        {
-            session.Report($"{file.Source.Path}: {(file.HasErrors ? "has errors" : "there is no card in it")}, so it is not drawn.");
-            return Math.Max(status, ExitStatus.Errors);
-        }
-
-        if (ReportWrong(card, filling, wish) is not ExitStatus.Done and var wrong)
-        {
-            return wrong;
-        }
-
-        var variants = VariantSearch.Find(card, filling.Stash!, wish);
-        var sheets = variants.Best.IsEmpty ? [] : Write(file.Source.Path, card, filling, variants, files, out status);
-        if (variants.Best.IsEmpty)
-        {
-            session.Report($"{file.Source.Path}: {variants.WhyNone(card)}");
-            status = ExitStatus.Errors;
-        }
-
+        var world = session.World(mayLeaveFolder);
+        var drawn = reading.Files.Select(file => Draw(file, filling, wish, world, json)).ToImmutableArray();
         if (json)
         {
-            ReportJson.WriteDocument(session.Output, d => WriteJson(d, file, variants, sheets));
-            return status;
+            ReportJson.WriteDocument(session.Output, document => document.WriteFiles(drawn, file => WriteJson(document, file)));
         }
 
-        foreach (var sheet in sheets)
-        {
-            session.Print(sheet);
-        }
-
-        if (!variants.Best.IsEmpty && !session.IsQuiet)
-        {
-            session.Report($"{Counted.Of(variants.Best.Length, "variant")} of {variants.Found} good ones among {variants.Tried} tried.");
-            foreach (var note in variants.Notes)
-            {
-                session.Report(note);
-            }
-        }
-
-        return status;
+        return _status;
     }
 
-    private int ReportWrong(LaidOutCard card, RoleFilling filling, VariantWish wish)
+    /// <summary>Reports roles that none of the cards has, and papers that the stash has not; returns whether there are any.</summary>
+    private bool ReportUnknown(InputFiles reading, Stash stash, VariantWish wish)
     {
-        var roles = card.Roles.Select(r => r.Name).ToList();
-        var papers = filling.Stash!.Papers.Select(p => p.Name).ToList();
-        var status = StashOptions.ReportUnknownRoles(session, filling, [card]);
-        if (!DrawRun.Has(card, face))
+        var cards = reading.Files.Select(f => f.Card).OfType<LaidOutCard>().ToList();
+        var isWrong = false;
+        if (cards.Count > 0)
         {
-            session.Report($"The card has no {Face.NameOf(face).Replace('-', ' ')}.");
-            status = ExitStatus.Usage;
+            Report("role", cards.Count == 1 ? "in the card" : "in the cards", wish.Roles,
+                [.. cards.SelectMany(c => c.Roles).Select(r => r.Name).Distinct(StringComparer.OrdinalIgnoreCase)]);
         }
 
-        ReportUnknown("role", "in the card", wish.Roles, roles);
-        ReportUnknown("paper", "in the stash",
+        Report("paper", "in the stash",
             wish.Papers.Select(p => p.EndsWith("/front", StringComparison.OrdinalIgnoreCase)
-                || p.EndsWith("/back", StringComparison.OrdinalIgnoreCase) ? p[..p.LastIndexOf('/')] : p), papers);
-        return status;
+                || p.EndsWith("/back", StringComparison.OrdinalIgnoreCase) ? p[..p.LastIndexOf('/')] : p),
+            [.. stash.Papers.Select(p => p.Name)]);
+        return isWrong;
 
-        void ReportUnknown(string what, string where, IEnumerable<string> named, List<string> known)
+        void Report(string what, string where, IEnumerable<string> named, List<string> known)
         {
             foreach (var unknown in named.Where(n => !known.Contains(n, StringComparer.OrdinalIgnoreCase)))
             {
                 var near = Nearest.Find(unknown, known);
                 session.Report($"There is no {what} \"{unknown}\" {where}. "
-                    + $"{(near is not null ? $"Did you mean \"{near}\"?" : $"There are {string.Join(", ", known)}.")}");
-                status = ExitStatus.Usage;
+                    + $"{(near is not null ? $"Did you mean \"{near}\"?"
+                        : known.Count == 0 ? "There are none." : $"There are {string.Join(", ", known)}.")}");
+                isWrong = true;
             }
         }
     }
 
-    private List<string> Write(
-        string source, LaidOutCard card, RoleFilling filling, VariantList variants, FolderFiles files, out int status)
+    private DrawnFile Draw(Compilation file, RoleFilling filling, VariantWish wish, FolderFiles world, bool json)
     {
-        var written = new List<string>();
-        var sheet = new ContactSheet(card, face, filling, variants, files);
-        status = ExitStatus.Done;
+        session.Cancellation.ThrowIfCancellationRequested();
+        var (reason, status) = WhyNotDrawn(file, wish);
+        var variants = None;
+        if (reason is null)
+        {
+            variants = VariantSearch.Find(file.Card!, filling.Stash!, wish);
+            (reason, status) = variants.Best.IsEmpty ? (variants.WhyNone(file.Card!), ExitStatus.Errors) : (null, ExitStatus.Done);
+        }
+
+        var paths = reason is null ? Claim(ref file) : [];
+        _status = Math.Max(_status, status);
+        if (!json)
+        {
+            session.Report(file.Findings);
+        }
+
+        if (reason is not null)
+        {
+            session.Report($"{file.Source.Path}: {reason}");
+        }
+
+        ImmutableArray<string> sheets = paths.IsEmpty ? [] : Write(paths, new(file.Card!, face, filling, variants, world));
+        if (!json && !paths.IsEmpty)
+        {
+            Report(file, variants, sheets);
+        }
+
+        return new(file, variants, sheets);
+    }
+
+    private (string? Reason, int Status) WhyNotDrawn(Compilation file, VariantWish wish)
+    {
+        if (DrawRun.WhyNotDrawn(file) is { } reason)
+        {
+            return (reason, _status);
+        }
+
+        if (!DrawRun.Has(file.Card!, face))
+        {
+            return (DrawRun.HasNo(face), ExitStatus.Usage);
+        }
+
+        return wish.Roles.IsEmpty || file.Card!.Roles.Any(r => wish.Roles.Contains(r.Name, StringComparer.OrdinalIgnoreCase))
+            ? (null, ExitStatus.Done) : ($"the card has no role {string.Join(" or ", wish.Roles)}.", ExitStatus.Usage);
+    }
+
+    /// <summary>The paths of the sheets of a card; none, and a finding, where an earlier card has one of them.</summary>
+    private ImmutableArray<string> Claim(ref Compilation file)
+    {
+        var stem = Path.Combine(folder, $"{InputFiles.StemOf(file.Source.Path)}-variants");
+        var paths = forms.Select(form => $"{stem}.{form}").ToImmutableArray();
+        if (_names.Take(file, paths) is not { } taken)
+        {
+            return paths;
+        }
+
+        _status = Math.Max(_status, ExitStatus.Errors);
+        file = file with { Findings = file.Findings.Add(taken) };
+        return [];
+    }
+
+    private void Report(Compilation file, VariantList variants, ImmutableArray<string> sheets)
+    {
+        foreach (var sheet in sheets)
+        {
+            session.Print(sheet);
+        }
+
+        if (session.IsQuiet || sheets.IsEmpty)
+        {
+            return;
+        }
+
+        session.Report($"{file.Source.Path}: {Counted.Of(variants.Best.Length, "variant")} of {variants.Found} good ones among "
+            + $"{variants.Tried} tried.");
+        foreach (var note in variants.Notes)
+        {
+            session.Report(note);
+        }
+    }
+
+    /// <summary>Writes the sheets of one card; after a failed write, nothing more is written, since it would fail again.</summary>
+    private ImmutableArray<string> Write(ImmutableArray<string> paths, ContactSheet sheet)
+    {
+        var written = ImmutableArray.CreateBuilder<string>();
         try
         {
-            foreach (var form in forms)
+            foreach (var path in _isBrokenOff ? [] : paths)
             {
-                var path = Path.Combine(folder, $"{InputFiles.StemOf(source)}-variants.{form}");
-                using var progress = new Progress(session, path, form == "html" ? variants.Best.Length : sheet.Rows);
+                var form = Path.GetExtension(path);
+                using var progress = new Progress(session, path, form == ".html" ? sheet.Variants.Best.Length : sheet.Rows);
                 PictureFile.Write(path, output => Write(output, form, sheet, progress.Report));
                 written.Add(path);
             }
@@ -126,10 +186,10 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         catch (FileWriteException refused)
         {
             session.Report(refused.Message);
-            status = ExitStatus.Usage;
+            (_isBrokenOff, _status) = (true, ExitStatus.Usage);
         }
 
-        return written;
+        return written.ToImmutable();
     }
 
     private void Write(Stream output, string form, ContactSheet sheet, Action<int> progress)
@@ -137,13 +197,13 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         var file = new ContactSheetFile(sheet, progress, session.Cancellation);
         switch (form)
         {
-            case "png":
+            case ".png":
                 file.WritePng(output, dpi);
                 break;
-            case "pdf":
+            case ".pdf":
                 file.WritePdf(output);
                 break;
-            case "html":
+            case ".html":
                 new ContactPage(sheet, progress, session.Cancellation).Write(output, PictureFile.TextMark);
                 break;
             default:
@@ -152,8 +212,9 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         }
     }
 
-    private static void WriteJson(Utf8JsonWriter json, Compilation file, VariantList variants, List<string> sheets)
+    private static void WriteJson(Utf8JsonWriter json, DrawnFile drawn)
     {
+        var (file, variants, sheets) = drawn;
         json.WriteStartObject();
         json.WriteString("file", file.Source.Path);
         json.WriteString("card", file.Card?.Title);
@@ -189,7 +250,11 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         json.WriteNumber("found", variants.Found);
         json.WriteNumber("lacking", variants.Lacking);
         json.WriteStartArray("sheets");
-        sheets.ForEach(json.WriteStringValue);
+        foreach (var sheet in sheets)
+        {
+            json.WriteStringValue(sheet);
+        }
+
         json.WriteEndArray();
         FindingsJson.Write(json, file.Findings);
         json.WriteEndObject();

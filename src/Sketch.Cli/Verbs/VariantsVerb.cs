@@ -4,7 +4,7 @@ using Sketch.Panels;
 
 namespace Sketch.Cli.Verbs;
 
-/// <summary>Draws one card in many papers.</summary>
+/// <summary>Draws cards in many papers.</summary>
 internal static class VariantsVerb
 {
     private const int UsualLimit = 24;
@@ -16,11 +16,11 @@ internal static class VariantsVerb
     /// <summary>The verb.</summary>
     public static Command Create(Session session)
     {
-        var file = new Argument<string>("FILE") { Description = "A card file, or - for standard input." };
+        var files = Options.Files();
         var stash = new StashOptions();
         stash.Stash.Required = true;
-        var folder = Options.Out("The folder for FILE-variants.svg and similar files; created if needed.");
-        var roles = Names("--roles", "ROLE,…", "The roles to vary. [default: all that are cut from paper]");
+        var folder = Options.Out("The folder for the contact sheets, which are named FILE-variants.svg; created if needed.");
+        var roles = Names("--roles", "ROLE,…", "The roles to vary, in each card those that it has. [default: all that are cut from paper]");
         var papers = Names("--papers", "PAPER,…", "The papers to try for every role, or sides of them such as "
             + "gulls/back. [default: the whole stash, where patterned stays patterned, plain stays plain and foil stays foil]");
         roles.CompletionSources.Add(context => NamesInFiles.InList(context, _ => NamesInFiles.Roles(context)));
@@ -35,13 +35,14 @@ internal static class VariantsVerb
         var json = Options.Json();
         var verb = new VerbCommand(
             "variants",
-            "Draws one card in many papers of a stash on one contact sheet, the most different and most legible first; two sides "
+            "Draws each card in many papers of a stash on a contact sheet of its own, the most different and most legible first; two sides "
                 + "of one sheet and sheets of one collection go together first.",
             "sketch variants fair-winds.card --stash museum.stash --out pictures",
             "sketch variants fair-winds.card --stash museum.stash --out pictures --roles sky,rope --papers gulls,rope/back,night --as png",
+            "sketch variants cards --stash museum.stash --out pictures --limit 12",
             "sketch draw fair-winds.card --stash museum.stash --out pictures --paper sky=gulls/back,rope=night")
         {
-            file, stash.Stash, folder, roles, papers, limit, stash.Papers, forms, dpi, face, stash.Outside, json,
+            files, stash.Stash, folder, roles, papers, limit, stash.Papers, forms, dpi, face, stash.Outside, json,
         };
         verb.SetAction(parsed =>
         {
@@ -56,7 +57,7 @@ internal static class VariantsVerb
                 parsed.GetValue(forms) is { Length: > 0 } chosen ? [.. chosen.Distinct()] : ["svg", "html"],
                 parsed.GetValue(dpi),
                 parsed.GetValue(face) is [.., var shown] ? (FaceKind)Array.IndexOf(FaceNames, shown) : FaceKind.Front);
-            return run.Run(parsed.GetRequiredValue(file), parsed.GetValue(stash.Outside), filling,
+            return run.Run(parsed.GetRequiredValue(files), parsed.GetValue(stash.Outside), filling,
                 new([.. parsed.GetValue(roles) ?? []], [.. parsed.GetValue(papers) ?? []], parsed.GetValue(limit)), parsed.GetValue(json));
         });
         return verb;

@@ -32,12 +32,87 @@ public sealed class VariantsVerbTests : IDisposable
         Assert.Contains("has errors, so it is not drawn.", _run.Error);
     }
 
+    private int VariantsOf(string[] cards, params string[] more) =>
+        _run.Run(["variants", .. cards, "--stash", _run.File("a.stash", Stash), "--out", _run.InFolder("out"), "--as", "svg", .. more]);
+
+    private IEnumerable<string?> Drawn() => !Directory.Exists(_run.InFolder("out")) ? []
+        : Directory.GetFiles(_run.InFolder("out")).Select(Path.GetFileName).Order(StringComparer.Ordinal);
+
+    [Fact]
+    public void Each_card_of_a_folder_gets_a_contact_sheet_of_its_own()
+    {
+        _run.File("cards/lamp.card", Card);
+        _run.File("cards/wave.card", Card);
+
+        Assert.Equal(0, VariantsOf([_run.InFolder("cards")]));
+        Assert.Equal(["lamp-variants.svg", "wave-variants.svg"], Drawn());
+    }
+
+    [Fact]
+    public void Cards_of_one_name_in_two_folders_do_not_share_a_contact_sheet()
+    {
+        var status = VariantsOf([_run.File("spring/lamp.card", Card), _run.File("autumn/lamp.card", Card.Replace("Card", "Autumn"))]);
+
+        Assert.Equal((1, true), (status, _run.Error.Contains("SK501", StringComparison.Ordinal)));
+        Assert.Contains("Card", File.ReadAllText(_run.InFolder("out/lamp-variants.svg")));
+    }
+
+    [Fact]
+    public void A_card_with_errors_does_not_keep_the_others_from_being_drawn()
+    {
+        var status = VariantsOf([_run.File("a.card", "card \"Card\"\nbase A6, of white\n"), _run.File("b.card", Card)]);
+
+        Assert.Equal(1, status);
+        Assert.Equal(["b-variants.svg"], Drawn());
+    }
+
+    [Fact]
+    public void A_role_that_one_of_the_cards_has_may_be_varied()
+    {
+        var other = Card.Replace("deep", "sea", StringComparison.Ordinal);
+        var status = VariantsOf([_run.File("a.card", Card), _run.File("b.card", other)], "--roles", "sky,sea", "--json");
+
+        Assert.Equal(0, status);
+        Assert.Equal(["sky", "sky sea"], _run.Json.GetProperty("files").EnumerateArray().Select(f => string.Join(' ',
+            f.GetProperty("variants")[0].GetProperty("papers").EnumerateArray().Select(p => p.GetProperty("role").GetString()))));
+    }
+
+    [Fact]
+    public void A_card_without_any_of_the_roles_is_named_and_not_drawn()
+    {
+        var other = Card.Replace("deep", "sea", StringComparison.Ordinal);
+        var status = VariantsOf([_run.File("a.card", Card), _run.File("b.card", other)], "--roles", "sea");
+
+        Assert.Equal((2, true), (status, _run.Error.Contains("a.card: the card has no role sea.", StringComparison.Ordinal)));
+        Assert.Equal(["b-variants.svg"], Drawn());
+    }
+
+    [Fact]
+    public void A_card_without_the_face_is_named_and_not_drawn()
+    {
+        var status = VariantsOf(
+            [_run.File("a.card", Card), _run.File("b.card", Card + "envelope US A2, of white\n")], "--face", "envelope");
+
+        Assert.Equal((2, true), (status, _run.Error.Contains("a.card: the card has no envelope.", StringComparison.Ordinal)));
+        Assert.Equal(["b-variants.svg"], Drawn());
+    }
+
+    [Fact]
+    public void Nothing_more_is_written_after_a_write_that_failed()
+    {
+        _run.File("out/a-variants.svg", "<svg/>");
+        var status = VariantsOf([_run.File("a.card", Card), _run.File("b.card", Card)]);
+
+        Assert.Equal(2, status);
+        Assert.Equal(["a-variants.svg"], Drawn());
+    }
+
     [Fact]
     public void One_contact_sheet_shows_every_variant_with_its_papers()
     {
         Variants("--json", "--as", "svg", "--limit", "7");
 
-        var ids = _run.Json.GetProperty("variants").EnumerateArray().Select((v, i) => $"{i + 1}: {v.GetProperty("id").GetString()}");
+        var ids = _run.Json.GetProperty("files")[0].GetProperty("variants").EnumerateArray().Select((v, i) => $"{i + 1}: {v.GetProperty("id").GetString()}");
         var titles = XDocument.Load(_run.InFolder("out/a-variants.svg")).Root!.Elements().Where(e => e.Name.LocalName == "g")
             .Select(g => g.Elements().First().Value).Skip(1);
         Assert.Equal(ids, titles);
@@ -56,7 +131,7 @@ public sealed class VariantsVerbTests : IDisposable
     public void Draw_takes_an_id()
     {
         Variants("--json");
-        var id = _run.Json.GetProperty("variants")[1].GetProperty("id").GetString()!;
+        var id = _run.Json.GetProperty("files")[0].GetProperty("variants")[1].GetProperty("id").GetString()!;
 
         Assert.Equal(0, _run.Run(
             "draw", _run.InFolder("a.card"), "--stash", _run.InFolder("a.stash"), "--out", _run.InFolder("large"), "--paper", id));
