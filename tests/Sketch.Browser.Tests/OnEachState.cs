@@ -9,8 +9,8 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
 {
     /// <summary>The names of the states.</summary>
     public static TheoryData<string> States() =>
-        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Table", "Sheets", "Count", "chosen piece", "findings", "question", "new card",
-            "putting", "guide", "new file", "new batch", "earlier versions"];
+        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Table", "Sheets", "Count", "batch table", "chosen piece", "moving", "findings",
+            "completion", "question", "new card", "putting", "guide", "new file", "new batch", "earlier versions"];
 
     /// <summary>Brings the page from the newly opened window into a state.</summary>
     protected async Task Show(string state)
@@ -43,6 +43,25 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
                 await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
                 await OpenTab("Count");
                 await Expect(Page.Locator("#panel-count fieldset").First).ToBeVisibleAsync();
+                break;
+            case "batch table":
+                await Page.Locator("#file").SelectOptionAsync("lamp-day.batch");
+                await OpenTab("Table");
+                await Expect(Page.GetByRole(AriaRole.Table, new() { Name = "Loose pieces to cut" })).ToBeVisibleAsync();
+                break;
+            case "moving":
+                await Page.Locator(".stage").First.FocusAsync();
+                await Page.Keyboard.PressAsync("Enter");
+                await Expect(Page.Locator(".overlay .handle").First).ToBeVisibleAsync();
+                var box = (await Page.Locator(".stage").First.BoundingBoxAsync())!;
+                await Page.Mouse.MoveAsync(box.X + box.Width * 0.5f, box.Y + box.Height * 0.2f);
+                await Page.Mouse.DownAsync();
+                await Page.Mouse.MoveAsync(box.X + box.Width * 0.5f, box.Y + box.Height * 0.2f + 12, new() { Steps = 3 });
+                await Expect(Page.Locator(".overlay .length").First).ToBeVisibleAsync();
+                break;
+            case "completion":
+                await TypeAt(10, "\nlettering s");
+                await Expect(Page.Locator(".cm-tooltip-autocomplete li[aria-selected] .cm-sample path")).ToHaveCountAsync(1);
                 break;
             case "chosen piece":
                 await Page.Locator(".stage").First.FocusAsync();

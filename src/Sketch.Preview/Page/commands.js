@@ -100,7 +100,7 @@ export async function bringBack(file) {
   const list = element('select', { size: Math.min(8, Math.max(2, earlier.length)), id: 'earlier-list' },
     ...earlier.map((e, i) =>
       element('option', { value: e.name, selected: i === 0 }, new Date(e.time)
-        .toLocaleString([], { dateStyle: 'full', timeStyle: 'medium' }))));
+        .toLocaleString([], { dateStyle: 'medium', timeStyle: 'medium' }))));
   const answer = await dialog('Earlier versions',
     [element('label', { htmlFor: 'earlier-list' }, 'The version before the save at'), list,
       element('p', {}, 'It opens in the page without being saved; Undo removes it.')],

@@ -25,7 +25,8 @@ internal sealed record GuideView(IEnumerable<GuideEntry> Entries)
 {
     private const double DotsPerInch = 30;
 
-    private const string Card = "card \"Example\"\nbase A2, of white\nrole deep: navy\nfront\n";
+    // White pieces must be seen on it, and kraft ones.
+    private const string Card = "card \"Example\"\nbase A2, of #c9dbe2\nrole deep: navy\nfront\n";
 
     /// <summary>The words with their pictures: as put on for a kind of piece, else of the example if it can stand alone.</summary>
     public static GuideView Of(IWorld files, AdditionsView additions)
