@@ -5,8 +5,8 @@ namespace Sketch.Benchmarks;
 
 /// <summary>
 /// A piece moved by the pointer on the page, in Chromium: the time from each move of the pointer to the frame that shows the piece there,
-/// and from letting go to the frame that shows the picture which the program draws from the changed text. For comparison, a bare square that
-/// follows the pointer in the same browser: a lower bound. Goal: 50 ms for 95 of 100 moves on a card of 15 pieces.
+/// and from letting go to the frame that shows the picture which the program draws from the changed text. For comparison, a bare square
+/// that follows the pointer in the same browser: a lower bound. Goal: 50 ms for 95 of 100 moves on a card of 15 pieces.
 /// </summary>
 internal static class Moving
 {
@@ -55,7 +55,8 @@ internal static class Moving
     /// <param name="moves">The number of moves on each card.</param>
     public static int Run(int moves)
     {
-        Clock.Print("| card | moves | median ms | 95 of 100 below ms | most ms | bare square: median, 95 of 100 | let go: median, 95 of 100 |");
+        Clock.Print("| card | moves | median ms | 95 of 100 below ms | most ms | bare square: median, 95 of 100 | let go: median, "
+            + "95 of 100 |");
         Clock.Print("| --- | ---: | ---: | ---: | ---: | ---: | ---: |");
         Measure("15 pieces", Cards.FifteenPieces, moves).GetAwaiter().GetResult();
         Measure("200 pieces", Cards.TwoHundredPieces, moves).GetAwaiter().GetResult();

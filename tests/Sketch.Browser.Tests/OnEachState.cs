@@ -9,8 +9,8 @@ public abstract class OnEachState(Browsers browsers) : OnPage(browsers)
 {
     /// <summary>The names of the states.</summary>
     public static TheoryData<string> States() =>
-        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Table", "Sheets", "Count", "batch table", "chosen piece", "moving", "findings",
-            "completion", "question", "new card", "putting", "guide", "new file", "new batch", "earlier versions"];
+        ["Picture", "Papers", "Sizes", "Templates", "Stash", "Table", "Sheets", "Count", "batch table", "chosen piece", "moving",
+            "findings", "completion", "question", "new card", "putting", "guide", "new file", "new batch", "earlier versions"];
 
     /// <summary>Brings the page from the newly opened window into a state.</summary>
     protected async Task Show(string state)

@@ -43,21 +43,24 @@ public sealed record PostalVerdict(string Service, string Class, ImmutableArray<
         [
             .. of.AgainstSize(item.Envelope),
             of.Thickness.To is { } most && thickness.High > most
-                ? $"It is {Text(thickness, 1)} mm thick, and a {of.Class} at most {LetterClass.Text(most)} mm: "
+                ? $"It is {Text(thickness, 1)} mm thick, and a {of.Class} is at most {LetterClass.Text(most)} mm: "
                     + Flatter(item, most)
                 : of.Thickness.From is { } least && thickness.Low < least
                     ? $"It may be only {LetterClass.Text(thickness.Low)} mm thick, and a {of.Class} is at least "
                         + $"{LetterClass.Text(least)} mm." : null,
             of.WeightTo is { } heaviest && weight.High > heaviest
-                ? $"It weighs {Text(weight, 1)} g, and a {of.Class} at most {LetterClass.Text(heaviest)} g: "
+                ? $"It weighs {Text(weight, 1)} g, and a {of.Class} is at most {LetterClass.Text(heaviest)} g: "
                     + $"use papers that are {Up(weight.High - heaviest)} g lighter in total." : null,
             of.IsRatioSurcharged ? null : of.AgainstRatio(item.Envelope),
         ];
         return all.OfType<string>();
     }
 
-    private static string Text(Spread spread, int decimals) =>
-        $"{LetterClass.Text(spread.Low, decimals)} to {LetterClass.Text(spread.High, decimals)}";
+    private static string Text(Spread spread, int decimals)
+    {
+        var (low, high) = (LetterClass.Text(spread.Low, decimals), LetterClass.Text(spread.High, decimals));
+        return low == high ? low : $"{low} to {high}";
+    }
 
     private static string Flatter(PostalItem item, double most)
     {

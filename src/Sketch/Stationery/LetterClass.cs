@@ -89,14 +89,17 @@ public sealed record LetterClass(
             : ratio > Ratio.To ? Sentence($"at most {Text(Ratio.To.Value)}", "shorter")
             : null;
 
-        string Sentence(string limit, string better) =>
-            $"It is {Text(ratio)} times as long as high, and a {Class} {limit} times: use a {better} envelope.";
+        string Sentence(string limit, string better)
+        {
+            var times = Text(ratio) is "1" ? "" : $"{Text(ratio)} times ";
+            return $"It is {times}as long as it is high, and a {Class} is {limit} times as long: use a {better} envelope.";
+        }
     }
 
     private string? Outside(string what, double measure, Allowed allowed) =>
-        measure > allowed.To ? $"It is {Text(measure)} {what}, and a {Class} at most {Text(allowed.To.Value)}: use a smaller envelope."
+        measure > allowed.To ? $"It is {Text(measure)} {what}, and a {Class} is at most {Text(allowed.To.Value)}: use a smaller envelope."
         : measure < allowed.From
-            ? $"It is {Text(measure)} {what}, and a {Class} at least {Text(allowed.From.Value)}: use a larger envelope."
+            ? $"It is {Text(measure)} {what}, and a {Class} is at least {Text(allowed.From.Value)}: use a larger envelope."
         : null;
 
     private static (double Length, double Height) Sides(Size envelope) => (

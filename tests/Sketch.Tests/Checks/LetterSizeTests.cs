@@ -12,10 +12,10 @@ public class LetterSizeTests
 
     // 6 1/4 in is higher than 6 1/8 in; 5 1/4 in square has a ratio of 1, and 1.3 goes without a surcharge; C7 is 114 x 81 mm.
     [Theory]
-    [InlineData("base 6 x 6, fold left, of white", "US Postal Service", "158.75 mm high, and a letter at most 155.575")]
-    [InlineData("base 5 x 5, fold left, of white", "US Postal Service", "1 times as long as high, and a letter at least 1.3")]
-    [InlineData("base 3 x 3, fold left, of white", "US Postal Service", "mm long, and a letter at least 127")]
-    [InlineData("units mm\nbase ISO A7, fold left, of white", "Post abroad", "114 mm long, and a letter at least 140")]
+    [InlineData("base 6 x 6, fold left, of white", "US Postal Service", "158.75 mm high, and a letter is at most 155.575")]
+    [InlineData("base 5 x 5, fold left, of white", "US Postal Service", "It is as long as it is high, and a letter is at least 1.3")]
+    [InlineData("base 3 x 3, fold left, of white", "US Postal Service", "mm long, and a letter is at least 127")]
+    [InlineData("units mm\nbase ISO A7, fold left, of white", "Post abroad", "114 mm long, and a letter is at least 140")]
     public void A_square_or_small_envelope_is_a_note(string card, string service, string words)
     {
         var note = Assert.Single(NotesOn(card));

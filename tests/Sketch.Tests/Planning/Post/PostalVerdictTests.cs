@@ -55,12 +55,12 @@ public class PostalVerdictTests
 
     [Fact]
     public void A_reason_says_what_would_keep_it_a_letter() => Assert.Equal(
-        ["It is 5.4 to 5.4 mm thick, and a letter at most 5 mm: make it 0.4 mm flatter."],
+        ["It is 5.4 mm thick, and a letter is at most 5 mm: make it 0.4 mm flatter."],
         Of("Royal Mail", Inches(5.75, 4.375), 5.37).Reasons);
 
     [Fact]
     public void A_square_envelope_costs_a_surcharge_and_an_oblong_one_would_not() => Assert.Equal(
-        "It is 1 times as long as high, and a letter at least 1.3 times: use a longer envelope.",
+        "It is as long as it is high, and a letter is at least 1.3 times as long: use a longer envelope.",
         Assert.Single(Of("US Postal Service", Inches(5.25, 5.25)).Reasons));
 
     [Fact]
