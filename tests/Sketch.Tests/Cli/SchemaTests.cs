@@ -40,8 +40,8 @@ public sealed class SchemaTests : IDisposable
 
     [Fact]
     public void Variants() => Follows(
-        "variants", "variants", Sample("keepers-watch.card"), _line.File("a.card", Broken), "--stash", Sample("museum.stash"), "--limit", "2",
-        "--as", "html", "-o", Out);
+        "variants", "variants", Sample("keepers-watch.card"), _line.File("a.card", Broken), "--stash", Sample("museum.stash"), "--limit",
+        "2", "--as", "html", "-o", Out);
 
     [Fact]
     public void A_gallery() => Follows("gallery", "gallery", Sample("first-light.card"), "-o", Out);

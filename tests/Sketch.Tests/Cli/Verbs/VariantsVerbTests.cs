@@ -112,7 +112,8 @@ public sealed class VariantsVerbTests : IDisposable
     {
         Variants("--json", "--as", "svg", "--limit", "7");
 
-        var ids = _run.Json.GetProperty("files")[0].GetProperty("variants").EnumerateArray().Select((v, i) => $"{i + 1}: {v.GetProperty("id").GetString()}");
+        var ids = _run.Json.GetProperty("files")[0].GetProperty("variants").EnumerateArray()
+            .Select((v, i) => $"{i + 1}: {v.GetProperty("id").GetString()}");
         var titles = XDocument.Load(_run.InFolder("out/a-variants.svg")).Root!.Elements().Where(e => e.Name.LocalName == "g")
             .Select(g => g.Elements().First().Value).Skip(1);
         Assert.Equal(ids, titles);
