@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Diagnostics;
+using System.Runtime.InteropServices;
 using System.Text;
 using Sketch.Cli.Commands;
 using Sketch.Output.Files;
@@ -9,6 +10,9 @@ namespace Sketch.Cli;
 /// <summary>The command line.</summary>
 public static class Program
 {
+    // SIGXFSZ on Linux and macOS: a file would exceed the limit of the process.
+    private const int FileSizeSignal = 25;
+
     private static readonly TimeSpan PatienceAfterStop = TimeSpan.FromSeconds(2);
     private static readonly TimeSpan LongestPatience = TimeSpan.FromSeconds(15);
 
@@ -29,6 +33,10 @@ public static class Program
                 Environment.Exit(ExitStatus.Stopped);
             }
         });
+
+        // Otherwise the system would end the process; now the write fails, and a sentence says why.
+        using var large = OperatingSystem.IsWindows() ? null : PosixSignalRegistration.Create((PosixSignal)FileSizeSignal, signal =>
+            signal.Cancel = true);
         Console.CancelKeyPress += (_, press) =>
         {
             press.Cancel = true;

@@ -24,7 +24,7 @@ internal sealed class PartialFile : IDisposable
     private PartialFile(string path)
     {
         _path = path;
-        Content = new FileStream(path, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
+        Content = new RefusableFile(path, FileMode.CreateNew);
     }
 
     /// <summary>The content so far; the stream can seek.</summary>

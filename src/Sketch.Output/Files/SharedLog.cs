@@ -74,7 +74,7 @@ public static class SharedLog
             return new Failure($"\"{path}\" cannot be written: {OrdinaryFile.Problem}");
         }
 
-        using var file = Patiently(() => new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0));
+        using var file = Patiently(() => new RefusableFile(path, FileMode.OpenOrCreate, bufferSize: 0));
         var length = file.Length;
         if (length > TextContent.Limit)
         {
