@@ -16,13 +16,13 @@ public static class CutSheets
     /// </summary>
     /// <param name="cards">The cards, at least one.</param>
     /// <param name="options">The sheet, the gap and how many.</param>
-    /// <param name="findings">Receives what is larger than a sheet, and cards without pieces.</param>
+    /// <param name="findings">Receives what is larger than a sheet, cards without pieces, and those with too much to cut hollow.</param>
     /// <returns>The sheets, or null with an error among the findings.</returns>
     public static ImmutableArray<CutSheet>? Make(IReadOnlyList<LaidOutCard> cards, CutFileOptions options, FindingBag findings)
     {
         ArgumentOutOfRangeException.ThrowIfZero(cards.Count);
         CardTemplates.ReportBare(cards, findings);
-        var papers = TemplatePieces.Each(cards, options.Hollow, withInk: true)
+        var papers = TemplatePieces.Each(cards, options.Hollow, withInk: true, findings)
             .Where(p => !options.OnlyShapes || !p.IsPlainRectangle).GroupBy(p => p.Stock, StringComparer.Ordinal).ToList();
         var sheets = papers.Select(p => Of(p.Key, [.. p], options, findings)).ToList();
         return findings.HasErrors ? null : [.. sheets.SelectMany(s => s)];

@@ -10,4 +10,7 @@ public static partial class FindingCatalogue
 
     /// <summary>A piece that is larger than the page from which a machine cuts.</summary>
     public static readonly FindingKind TooLargeForMachine = Error("SK513", "a piece is larger than the page that a machine cuts it from");
+
+    /// <summary>Layers that are not cut hollow, because too much lies on them.</summary>
+    public static readonly FindingKind NotHollow = Note("SK514", "layers stay whole that could be cut hollow");
 }

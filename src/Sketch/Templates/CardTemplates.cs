@@ -21,14 +21,14 @@ public sealed record CardTemplates(
     /// <param name="cards">The cards, at least one.</param>
     /// <param name="options">Page, printer and extras.</param>
     /// <param name="world">Shapes the words.</param>
-    /// <param name="findings">Receives what is too large to print, and cards without pieces.</param>
+    /// <param name="findings">Receives what is too large to print, cards without pieces, and those with too much to cut hollow.</param>
     /// <returns>The templates, or null with an error among the findings.</returns>
     public static CardTemplates? Make(IReadOnlyList<LaidOutCard> cards, TemplateOptions options, IWorld world, FindingBag findings)
     {
         ArgumentOutOfRangeException.ThrowIfZero(cards.Count);
         var lettering = new TemplateLettering(world);
         var page = new TemplatePage(options, lettering);
-        var all = TemplatePieces.Of(cards, options.Hollow);
+        var all = TemplatePieces.Of(cards, options.Hollow, findings);
         ImmutableArray<TemplatePiece> pieces = options.OnlyShapes ? [.. all.Where(p => !p.IsPlainRectangle)] : all;
         ReportBare(cards, findings);
         var title = string.Join(", ", cards.Select(c => c.Title).Distinct());

@@ -30,6 +30,9 @@ internal sealed class HollowParts(LaidOutCard card, Length gluing)
 
     private int _corners;
 
+    /// <summary>How many layers stay whole because of that limit, of those asked about so far.</summary>
+    public int LeftWhole { get; private set; }
+
     /// <summary>
     /// The hidden parts of a layer, in millimetres on its face as if nothing were turned; empty if nothing worth cutting out is hidden.
     /// </summary>
@@ -45,6 +48,7 @@ internal sealed class HollowParts(LaidOutCard card, Length gluing)
         _corners += covered.Sum(o => o.Corners);
         if (_corners > MostCorners)
         {
+            LeftWhole += covered.Count > 0 ? 1 : 0;
             return [];
         }
 

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using System.Text;
+using Sketch.Diagnostics;
 using Sketch.Drawing;
 using Sketch.Kinds;
 using Sketch.Panels;
 using Sketch.Shapes;
 using Sketch.Stationery;
+using Sketch.Text;
 
 namespace Sketch.Templates;
 
@@ -15,11 +17,11 @@ internal static partial class TemplatePieces
     /// The pieces of all cards in drawing order, each card's base first. Pieces are equal if their outlines, folds, inner cuts and
     /// materials are: copies of one line, and the same line in several files.
     /// </summary>
-    public static ImmutableArray<TemplatePiece> Of(IReadOnlyList<LaidOutCard> cards, GlueMargin? gluing)
+    public static ImmutableArray<TemplatePiece> Of(IReadOnlyList<LaidOutCard> cards, GlueMargin? gluing, FindingBag findings)
     {
         var places = new Dictionary<string, int>(StringComparer.Ordinal);
         var pieces = new List<TemplatePiece>();
-        foreach (var piece in Each(cards, gluing, withInk: false))
+        foreach (var piece in Each(cards, gluing, withInk: false, findings))
         {
             var likeness = Likeness(piece);
             if (places.TryGetValue(likeness, out var place))
@@ -42,13 +44,19 @@ internal static partial class TemplatePieces
     }
 
     /// <summary>The pieces of all cards in drawing order, each card's base first, every copy by itself.</summary>
-    public static IEnumerable<TemplatePiece> Each(IReadOnlyList<LaidOutCard> cards, GlueMargin? gluing, bool withInk) =>
-        cards.SelectMany(c => Of(c, cards.Count > 1 ? $" ({c.Title})" : "", gluing, withInk));
+    /// <param name="cards">The cards.</param>
+    /// <param name="gluing">The margin for glue where layers are cut hollow, else null.</param>
+    /// <param name="withInk">Whether to find what is printed and drawn on each.</param>
+    /// <param name="findings">Receives cards with too much on their layers to cut all of them hollow.</param>
+    public static IEnumerable<TemplatePiece> Each(
+        IReadOnlyList<LaidOutCard> cards, GlueMargin? gluing, bool withInk, FindingBag findings) =>
+        cards.SelectMany(c => Of(c, cards.Count > 1 ? $" ({c.Title})" : "", gluing, withInk, findings));
 
     /// <summary>A piece's name without the numbers of copies.</summary>
     public static string NameOf(Piece piece) => PieceTitle.Name(piece with { Path = piece.Path.WithoutCopies });
 
-    private static IEnumerable<TemplatePiece> Of(LaidOutCard card, string suffix, GlueMargin? gluing, bool withInk)
+    private static IEnumerable<TemplatePiece> Of(
+        LaidOutCard card, string suffix, GlueMargin? gluing, bool withInk, FindingBag findings)
     {
         var isMetric = card.Units != UnitSystem.Inches;
         yield return new(
@@ -98,6 +106,14 @@ internal static partial class TemplatePieces
                 IsReadyMade = piece.IsReadyMade,
                 Parts = piece.CutParts,
             };
+        }
+
+        if (hollow is { LeftWhole: > 0 and var whole })
+        {
+            findings.Add(FindingCatalogue.NotHollow, card.Location,
+                $"{Counted.Of(whole, "layer")} of \"{card.Title}\" {(whole == 1 ? "is" : "are")} not cut hollow: the pieces on all its "
+                    + "layers have too many corners to be compared.",
+                "Nothing needs to change: a layer that stays whole only takes more paper.");
         }
     }
 

@@ -1,3 +1,6 @@
+using Sketch.Diagnostics;
+using Sketch.Output.Folders;
+using Sketch.Output.Lettering;
 using Sketch.Shapes;
 using Sketch.Templates;
 using Sketch.Tests.Layout;
@@ -116,6 +119,33 @@ public sealed class HollowPartsTests
 
     [Fact]
     public void The_base_is_never_hollow() => Assert.Empty(Piece("  sky: panel 3 x 4, of blue\n", "base").Freed);
+
+    /// <summary>Stars that lie on each other, whose outlines have many corners when they are moved inwards.</summary>
+    private static string Beams(int stars) =>
+        $"card \"Beams\"\nbase 12 x 12, fold left, of white\nfront\n  {stars} star 8, 60 points, in a row, gap -7 15/16, of gold\n";
+
+    private static IEnumerable<string> SaidOf(string card)
+    {
+        var findings = new FindingBag();
+        CardTemplates.Make([Printed.Lay(card)], Hollow, new FolderFiles(fonts: new FontLibrary([])), findings);
+        return findings.ToImmutable().Where(f => f.Code == "SK514").Select(f => f.Message);
+    }
+
+    [Fact]
+    public void Beyond_the_limit_of_corners_the_further_layers_stay_whole()
+    {
+        var stars = Printed.Of(Beams(8), Hollow).Pieces.Where(p => p.Name.StartsWith("star", StringComparison.Ordinal)).ToList();
+        // Nothing lies on the topmost of the five.
+        Assert.Equal((3, 5), (stars.Where(s => s.Freed.Length > 0).Sum(s => s.Count), stars.Where(s => s.Freed.IsEmpty).Sum(s => s.Count)));
+    }
+
+    [Fact]
+    public void A_note_says_how_many_layers_stay_whole() => Assert.Equal(
+        ["4 layers of \"Beams\" are not cut hollow: the pieces on all its layers have too many corners to be compared."],
+        SaidOf(Beams(8)));
+
+    [Fact]
+    public void Within_the_limit_of_corners_nothing_is_said() => Assert.Empty(SaidOf(Beams(3)));
 
     [Fact]
     public void A_part_gives_its_largest_rectangle_and_then_the_largest_of_the_rest()
