@@ -20,6 +20,8 @@ namespace Sketch.Editors.Documents;
 /// </summary>
 internal sealed class OpenDocuments : IWorld
 {
+    private static readonly string[] Kinds = [".card", ".stash", ".batch"];
+
     private readonly ConcurrentDictionary<string, OpenDocument> _open = new(StringComparer.Ordinal);
     private readonly CachedFiles _files = new(new FontLibrary());
     private readonly Compilations _compilations;
@@ -56,6 +58,23 @@ internal sealed class OpenDocuments : IWorld
 
     /// <summary>What is beside a text.</summary>
     public FilesBeside Beside(OpenDocument document) => _compilations.Beside(document.Source.Path);
+
+    /// <summary>All cards, stashes and batches in the folder of a file; those that are open are as in the editor.</summary>
+    public IReadOnlyList<OpenDocument> InFolderOf(string path)
+    {
+        var folder = FolderOf(path);
+        var open = All.Where(d => FolderOf(d.Source.Path) == folder).ToList();
+        return
+        [
+            .. open,
+            .. NamesBeside(path).Where(name => Kinds.Contains(Path.GetExtension(name)))
+                .Except(open.Select(d => Path.GetFileName(d.Source.Path)))
+                .Select(name => _files.ReadText(name, path).ValueOrDefault).OfType<SourceText>()
+                .Select(source => new OpenDocument(FileAddress.UriOf(source.Path), 0, source)),
+        ];
+
+        static string? FolderOf(string path) => Path.GetDirectoryName(Path.GetFullPath(path));
+    }
 
     /// <inheritdoc/>
     public Result<SourceText> ReadText(string path, string namedIn)

@@ -14,6 +14,7 @@ namespace Sketch.Editors.Protocol;
 [JsonSerializable(typeof(PartRequest))]
 [JsonSerializable(typeof(ReferencesRequest))]
 [JsonSerializable(typeof(RenameRequest))]
+[JsonSerializable(typeof(FilesRenameRequest))]
 [JsonSerializable(typeof(ColourWordsRequest))]
 [JsonSerializable(typeof(ExplanationRequest))]
 [JsonSerializable(typeof(CompletionItem))]

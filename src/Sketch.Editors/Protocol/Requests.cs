@@ -57,6 +57,12 @@ internal sealed record ReferencesOf(bool IncludeDeclaration);
 /// <summary>Another name for what has one.</summary>
 internal sealed record RenameRequest(DocumentName TextDocument, EditorPosition Position, string NewName);
 
+/// <summary>Files are about to get other names.</summary>
+internal sealed record FilesRenameRequest(RenamedFile[] Files);
+
+/// <summary>A file and its new address.</summary>
+internal sealed record RenamedFile(string OldUri, string NewUri);
+
 /// <summary>How a colour can be written.</summary>
 internal sealed record ColourWordsRequest(DocumentName TextDocument, EditorColour Color, EditorRange Range);
 

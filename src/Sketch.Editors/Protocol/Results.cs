@@ -21,6 +21,8 @@ internal sealed record Capabilities
 
     public RenameOffer RenameProvider { get; } = new();
 
+    public WorkspaceOffer Workspace { get; } = new();
+
     public bool HoverProvider { get; } = true;
 
     public bool DefinitionProvider { get; } = true;
@@ -66,6 +68,27 @@ internal sealed record RenameOffer
 {
     public bool PrepareProvider { get; } = true;
 }
+
+/// <summary>What is offered about the files of a folder.</summary>
+internal sealed record WorkspaceOffer
+{
+    public FileOffer FileOperations { get; } = new();
+}
+
+/// <summary>What is asked before files are changed.</summary>
+internal sealed record FileOffer
+{
+    public FilesOffer WillRename { get; } = new([new("file", new("**/*.{card,stash,batch}"))]);
+}
+
+/// <summary>Which files it is asked about.</summary>
+internal sealed record FilesOffer(FileFilter[] Filters);
+
+/// <summary>Files by their names.</summary>
+internal sealed record FileFilter(string Scheme, FilePattern Pattern);
+
+/// <summary>A pattern of the names of files.</summary>
+internal sealed record FilePattern(string Glob);
 
 /// <summary>All findings of a file.</summary>
 internal sealed record FileFindings(string Uri, int? Version, EditorFinding[] Diagnostics);

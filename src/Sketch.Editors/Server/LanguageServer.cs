@@ -109,21 +109,37 @@ internal sealed partial class LanguageServer : IDisposable
     public Hover? Hover(PlaceRequest asked) => Explaining.At(Asked(asked.TextDocument), asked.Position);
 
     [JsonRpcMethod("textDocument/definition", UseSingleObjectParameterDeserialization = true)]
-    public EditorLocation[] Declared(PlaceRequest asked) => NameUses.Declared(Asked(asked.TextDocument), asked.Position);
+    public EditorLocation[] Declared(PlaceRequest asked)
+    {
+        var document = Asked(asked.TextDocument);
+        return NameUses.Declared(document, _documents.InFolderOf(document.Source.Path), asked.Position);
+    }
 
     [JsonRpcMethod("textDocument/references", UseSingleObjectParameterDeserialization = true)]
-    public EditorLocation[] Used(ReferencesRequest asked) =>
-        NameUses.Used(Asked(asked.TextDocument), asked.Position, asked.Context is { IncludeDeclaration: true });
+    public EditorLocation[] Used(ReferencesRequest asked)
+    {
+        var document = Asked(asked.TextDocument);
+        return NameUses.Used(document, _documents.InFolderOf(document.Source.Path), asked.Position,
+            asked.Context is { IncludeDeclaration: true });
+    }
 
     [JsonRpcMethod("textDocument/prepareRename", UseSingleObjectParameterDeserialization = true)]
-    public RenamedWord? PrepareRename(PlaceRequest asked) => NameUses.Renamed(Asked(asked.TextDocument), asked.Position);
+    public RenamedWord? PrepareRename(PlaceRequest asked)
+    {
+        var document = Asked(asked.TextDocument);
+        return NameUses.Renamed(document, _documents.InFolderOf(document.Source.Path), asked.Position);
+    }
 
     [JsonRpcMethod("textDocument/rename", UseSingleObjectParameterDeserialization = true)]
     public EditorChanges Rename(RenameRequest asked)
     {
-        var renamed = NameUses.Rename(Asked(asked.TextDocument), asked.Position, asked.NewName);
+        var document = Asked(asked.TextDocument);
+        var renamed = NameUses.Rename(document, _documents.InFolderOf(document.Source.Path), asked.Position, asked.NewName);
         return renamed.Problem is { } problem ? throw Refused(RequestFailed, problem) : renamed.Value;
     }
+
+    [JsonRpcMethod("workspace/willRenameFiles", UseSingleObjectParameterDeserialization = true)]
+    public EditorChanges RenameFiles(FilesRenameRequest asked) => NameUses.RenameFiles(Begun(_documents), asked.Files);
 
     [JsonRpcMethod("textDocument/documentColor", UseSingleObjectParameterDeserialization = true)]
     public ColourPlace[] Colours(DocumentRequest asked)

@@ -41,14 +41,9 @@ public sealed class WrittenNames
     /// <returns>The changes; a problem if that cannot be a name, or is one of the same kind already.</returns>
     public Result<ImmutableArray<TextEdit>> Rename(WrittenName name, string other)
     {
-        if (!IsName(other))
+        if (WhyNoName(other) is { } failure)
         {
-            return new Failure($"\"{other}\" cannot be a name: a name is a letter, then letters, digits, _ and -.");
-        }
-
-        if (Vocabulary.NotNames.Contains(other) || Vocabulary.Openers.Contains(other))
-        {
-            return new Failure($"\"{other}\" is a word of the language and cannot be a name.");
+            return failure;
         }
 
         var same = SameAs(name).ToList();
@@ -57,6 +52,12 @@ public sealed class WrittenNames
             ? new Failure($"There is a \"{other}\" in this file already.")
             : Result.Of<ImmutableArray<TextEdit>>([.. same.Select(n => new TextEdit(n.Span, other))]);
     }
+
+    /// <summary>Why something cannot be a name; null where it can.</summary>
+    internal static Failure? WhyNoName(string other) => !IsName(other)
+        ? new Failure($"\"{other}\" cannot be a name: a name is a letter, then letters, digits, _ and -.")
+        : Vocabulary.NotNames.Contains(other) || Vocabulary.Openers.Contains(other)
+            ? new Failure($"\"{other}\" is a word of the language and cannot be a name.") : null;
 
     private static bool IsName(string text) => text.Length > 0 && char.IsLetter(text[0]) && text[^1] != '-'
         && text.All(c => char.IsLetterOrDigit(c) || c is '_' or '-');
