@@ -37,6 +37,7 @@ internal sealed class PlanFiles(BatchPlan plan, string stem, string folder, Canc
     /// <exception cref="FileWriteException">The folder or the disk does not allow it, or a file not made by Sketch is there.</exception>
     public IReadOnlyList<string> Write(IWorld world)
     {
+        stop.ThrowIfCancellationRequested();
         var pages = new PlanPages(plan, world);
         Write($"{stem}.html", Encoding.UTF8.GetBytes(PlanHtml.Write(plan, pages)));
         Note = pages.Work.Length <= MostDiagrams ? null
