@@ -97,7 +97,8 @@ public static partial class WordOffers
 
         if (AfterOf().IsMatch(lead))
         {
-            return [.. Named(file, NameKind.Role, OfferKind.Role), .. PapersOf(beside, kind), .. Colours, .. Patterns];
+            return [.. Named(file, NameKind.Role, OfferKind.Role), .. IsReadyMade(lead) ? [] : PapersOf(beside, kind), .. Colours,
+                .. Patterns];
         }
 
         if (AfterRoleName().IsMatch(lead))
@@ -165,6 +166,10 @@ public static partial class WordOffers
             : Offered(beside.Files.Where(f => f.EndsWith(ending, StringComparison.OrdinalIgnoreCase)).Order(StringComparer.Ordinal),
                 OfferKind.File);
     }
+
+    /// <summary>Whether a line is one of a thing that is bought, which no paper is cut for.</summary>
+    private static bool IsReadyMade(string line) =>
+        PieceKinds.Find(LineKind().Match(line).Groups["kind"].Value)?.Traits.Matter == PieceMatter.Ready;
 
     private static bool GoesOn(SourceText text, int line) => line > 0 && Continued().IsMatch(text.Line(line - 1));
 
@@ -235,6 +240,9 @@ public static partial class WordOffers
 
     [GeneratedRegex(@"^\s*(?<name>[^\s:,]+\s*:\s*)?(?<count>\d+\s+)?$")]
     private static partial Regex LineStart();
+
+    [GeneratedRegex(@"^\s*(?:[^\s:,]+\s*:\s*)?(?:\d+\s+)?(?<kind>\p{L}+)")]
+    private static partial Regex LineKind();
 
     [GeneratedRegex(@",\s*(?:#\s.*)?$")]
     private static partial Regex Continued();

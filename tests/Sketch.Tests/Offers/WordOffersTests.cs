@@ -60,6 +60,15 @@ public sealed class WordOffersTests
     public void Roles_come_before_papers_and_papers_before_colours(string text) =>
         Assert.Equal(["sky", "gulls", "white"], Offered(Roles + text).Take(3));
 
+    [Theory]
+    [InlineData("  gem 1/8, of ")]
+    [InlineData("  dots: 3 gem 1/8, of ")]
+    public void A_ready_made_thing_is_offered_colours_and_no_papers(string text)
+    {
+        Assert.DoesNotContain("gulls", Offered(text));
+        Assert.Contains("gold", Offered(text));
+    }
+
     [Fact]
     public void A_role_is_given_a_paper() => Assert.Equal(["gulls", "plain"], Offered("role sky: ").Take(2));
 
