@@ -32,22 +32,22 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
     /// <param name="names">The names of the files.</param>
     /// <param name="mayLeaveFolder">Whether files may name files outside their own folder.</param>
     /// <param name="filling">The stash and the papers chosen.</param>
-    /// <param name="wish">Which variants to find; each card varies those of the roles that it has.</param>
+    /// <param name="options">Which variants to find; each card varies those of the roles that it has.</param>
     /// <param name="json">Whether JSON is printed instead of text.</param>
-    public int Run(string[] names, bool mayLeaveFolder, RoleFilling filling, VariantWish wish, bool json)
+    public int Run(string[] names, bool mayLeaveFolder, RoleFilling filling, VariantOptions options, bool json)
     {
         if (StashOptions.ReadCards(session, names, mayLeaveFolder, filling, out _status) is not { } reading)
         {
             return _status;
         }
 
-        if (ReportUnknown(reading, filling.Stash!, wish))
+        if (ReportUnknown(reading, filling.Stash!, options))
         {
             return ExitStatus.Usage;
         }
 
         var world = session.World(mayLeaveFolder);
-        var drawn = reading.Files.Select(file => Draw(file, filling, wish, world, json)).ToImmutableArray();
+        var drawn = reading.Files.Select(file => Draw(file, filling, options, world, json)).ToImmutableArray();
         if (json)
         {
             ReportJson.WriteDocument(session.Output, document => document.WriteFiles(drawn, file => WriteJson(document, file)));
@@ -57,18 +57,18 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
     }
 
     /// <summary>Reports roles that none of the cards has, and papers that the stash has not; returns whether there are any.</summary>
-    private bool ReportUnknown(InputFiles reading, Stash stash, VariantWish wish)
+    private bool ReportUnknown(InputFiles reading, Stash stash, VariantOptions options)
     {
         var cards = reading.Files.Select(f => f.Card).OfType<LaidOutCard>().ToList();
         var isWrong = false;
         if (cards.Count > 0)
         {
-            Report("role", cards.Count == 1 ? "in the card" : "in the cards", wish.Roles,
+            Report("role", cards.Count == 1 ? "in the card" : "in the cards", options.Roles,
                 [.. cards.SelectMany(c => c.Roles).Select(r => r.Name).Distinct(StringComparer.OrdinalIgnoreCase)]);
         }
 
         Report("paper", "in the stash",
-            wish.Papers.Select(p => p.EndsWith("/front", StringComparison.OrdinalIgnoreCase)
+            options.Papers.Select(p => p.EndsWith("/front", StringComparison.OrdinalIgnoreCase)
                 || p.EndsWith("/back", StringComparison.OrdinalIgnoreCase) ? p[..p.LastIndexOf('/')] : p),
             [.. stash.Papers.Select(p => p.Name)]);
         return isWrong;
@@ -86,14 +86,14 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         }
     }
 
-    private DrawnFile Draw(Compilation file, RoleFilling filling, VariantWish wish, FolderFiles world, bool json)
+    private DrawnFile Draw(Compilation file, RoleFilling filling, VariantOptions options, FolderFiles world, bool json)
     {
         session.Cancellation.ThrowIfCancellationRequested();
-        var (reason, status) = WhyNotDrawn(file, wish);
+        var (reason, status) = WhyNotDrawn(file, options);
         var variants = None;
         if (reason is null)
         {
-            variants = VariantSearch.Find(file.Card!, filling.Stash!, wish);
+            variants = VariantSearch.Find(file.Card!, filling.Stash!, options);
             (reason, status) = variants.Best.IsEmpty ? (variants.WhyNone(file.Card!), ExitStatus.Errors) : (null, ExitStatus.Done);
         }
 
@@ -118,7 +118,7 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
         return new(file, variants, sheets);
     }
 
-    private (string? Reason, int Status) WhyNotDrawn(Compilation file, VariantWish wish)
+    private (string? Reason, int Status) WhyNotDrawn(Compilation file, VariantOptions options)
     {
         if (DrawRun.WhyNotDrawn(file) is { } reason)
         {
@@ -130,8 +130,8 @@ internal sealed class VariantsRun(Session session, string folder, ImmutableArray
             return (DrawRun.HasNo(face), ExitStatus.Usage);
         }
 
-        return wish.Roles.IsEmpty || file.Card!.Roles.Any(r => wish.Roles.Contains(r.Name, StringComparer.OrdinalIgnoreCase))
-            ? (null, ExitStatus.Done) : ($"the card has no role {string.Join(" or ", wish.Roles)}.", ExitStatus.Usage);
+        return options.Roles.IsEmpty || file.Card!.Roles.Any(r => options.Roles.Contains(r.Name, StringComparer.OrdinalIgnoreCase))
+            ? (null, ExitStatus.Done) : ($"the card has no role {string.Join(" or ", options.Roles)}.", ExitStatus.Usage);
     }
 
     /// <summary>The paths of the sheets of a card; none, and a finding, where an earlier card has one of them.</summary>

@@ -8,7 +8,7 @@ namespace Sketch.Output.Rendering;
 
 /// <summary>
 /// Adds the structure to a PDF that programs read aloud: a section for each page, in it its headings and paragraphs in reading order, and
-/// its picture with what it shows (ISO 32000-1, 14.7 and 14.8; the language 14.9.2; the wishes to a viewer 12.2). A page prints at its
+/// its picture with what it shows (ISO 32000-1, 14.7 and 14.8; the language 14.9.2; viewer preferences 12.2). A page prints at its
 /// true size unless the reader asks for another.
 /// </summary>
 internal static partial class TaggedPdf

@@ -1,4 +1,4 @@
-// A pointer on the chosen piece: the picture follows at once, and what it did is wished of the program when it lets go.
+// A pointer on the chosen piece: the picture follows at once, and the program is asked for the change when it lets go.
 import { drawDistances, drawHold, drawSize } from './holding.js';
 import { alongGround, moveAlong, onFace, sizeAlong } from './measures.js';
 
@@ -17,7 +17,7 @@ export class Dragging {
   /**
    * @param face The picture: `stage`, `root`, `overlay`, and `groupsOf(hold)`, the groups of a piece and of all that goes with it.
    * @param page What it needs of the page: `held` returns the chosen piece, or null until the program has answered; `ready` settles when it
-   * has; `done` is called with a wish, `refused` with why something cannot be done.
+   * has; `done` is called with a change, `refused` with why something cannot be done.
    */
   constructor(face, page) {
     this.#face = face;
@@ -32,7 +32,7 @@ export class Dragging {
   }
 
   begin(event, kind, end) {
-    this.#drag = { kind, end, id: event.pointerId, from: [event.clientX, event.clientY], isMoving: false, wish: null, hold: null };
+    this.#drag = { kind, end, id: event.pointerId, from: [event.clientX, event.clientY], isMoving: false, change: null, hold: null };
     this.#face.stage.setPointerCapture(event.pointerId);
   }
 
@@ -95,19 +95,19 @@ export class Dragging {
     drawHold(overlay, { ...hold, turning: [a, b, c, d, e + way[0], f + way[1]] }, this.#scale());
     const block = [hold.block[0] + across.by, hold.block[1] + down.by, hold.block[2], hold.block[3]];
     drawDistances(overlay, hold, block, [across.line, down.line], this.#scale());
-    this.#drag.wish = { kind: 'move', across: across.by, down: down.by, centredAcross: across.isCentred, centredDown: down.isCentred };
+    this.#drag.change = { kind: 'move', across: across.by, down: down.by, centredAcross: across.isCentred, centredDown: down.isCentred };
   }
 
   #pull(way, event) {
     const { hold, end } = this.#drag;
     const { overlay } = this.#face;
     const box = [...hold.box];
-    const wish = { kind: 'size', held: [] };
+    const change = { kind: 'size', held: [] };
     const met = way.map((by, axis) => {
       if (!end[axis]) return null;
       const { size, line } = sizeAlong(hold, axis, end[axis], by, this.#reach(event));
-      wish[axis ? 'height' : 'width'] = size;
-      wish.held.push((axis ? ['top', 'bottom'] : ['left', 'right'])[end[axis] > 0 ? 0 : 1]);
+      change[axis ? 'height' : 'width'] = size;
+      change.held.push((axis ? ['top', 'bottom'] : ['left', 'right'])[end[axis] > 0 ? 0 : 1]);
       const grown = size - box[axis + 2];
       if (!hold[axis ? 'down' : 'across'].held) box[axis] -= grown / 2;
       else if (end[axis] < 0) box[axis] -= grown;
@@ -117,7 +117,7 @@ export class Dragging {
     drawHold(overlay, hold, this.#scale(), box);
     drawDistances(overlay, hold, hold.block, met, this.#scale());
     drawSize(overlay, hold, box, this.#scale());
-    this.#drag.wish = wish;
+    this.#drag.change = change;
   }
 
   #turn(event) {
@@ -133,7 +133,7 @@ export class Dragging {
     const turned = turning.multiply(
       new DOMMatrix().translate(x, y).rotate(degrees - Number(hold.form.turn)).translate(-x, -y));
     drawHold(this.#face.overlay, { ...hold, turning: [turned.a, turned.b, turned.c, turned.d, turned.e, turned.f] }, this.#scale());
-    this.#drag.wish = { kind: 'turn', text: String(degrees) };
+    this.#drag.change = { kind: 'turn', text: String(degrees) };
   }
 
   async #end(event, drag) {
@@ -145,11 +145,11 @@ export class Dragging {
       this.#move(event);
     }
     this.#drag = null;
-    const { wish, hold } = drag;
-    if (!wish) return;
+    const { change, hold } = drag;
+    if (!change) return;
     const stuck = [hold.across.move, hold.down.move].find(Boolean);
-    if (wish.kind === 'move' && !wish.across && !wish.down && stuck) this.#page.refused(stuck);
-    if (wish.kind !== 'move' || wish.across || wish.down || wish.centredAcross || wish.centredDown) this.#page.done(wish);
+    if (change.kind === 'move' && !change.across && !change.down && stuck) this.#page.refused(stuck);
+    if (change.kind !== 'move' || change.across || change.down || change.centredAcross || change.centredDown) this.#page.done(change);
     else this.cancel();
   }
 }

@@ -36,7 +36,7 @@ export function makeGuide(panel, { putPiece, file, see, textNow, chosenLine, app
   let rows = [];
 
   async function put(entry) {
-    if (entry.sort === 'piece') {
+    if (entry.kind === 'piece') {
       await putPiece(entry.word);
       return;
     }
@@ -47,12 +47,12 @@ export function makeGuide(panel, { putPiece, file, see, textNow, chosenLine, app
   }
 
   function row(entry) {
-    const { word, sort, means, example, typed, svg } = entry;
+    const { word, kind, means, example, typed, svg } = entry;
     const made = element('li', {},
       ...(svg ? [element('img', { src: drawn(svg), alt: '' })] : [element('span')]),
       element('div', {}, element('h3', {}, element('code', {}, word)), element('p', {}, ...withCode(means)),
         ...(example ? [element('p', {}, 'For example: ', element('code', {}, example))] : []),
-        ...(typed || sort === 'piece' ? [button(sort === 'piece' ? `Put ${article(word)} on…` : `Put in ${typed}`,
+        ...(typed || kind === 'piece' ? [button(kind === 'piece' ? `Put ${article(word)} on…` : `Put in ${typed}`,
           () => put(entry).catch(reportProblem))] : [])));
     return { made, words: `${word} ${means} ${example}`.toLowerCase() };
   }

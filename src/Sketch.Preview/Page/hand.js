@@ -35,7 +35,7 @@ export class Hand {
   constructor(page) {
     this.#page = page;
     this.#form = new PieceForm({
-      wished: (wish, path) => this.#act(wish, path),
+      changed: (change, path) => this.#act(change, path),
       goTo: page.goTo,
       left: () => this.#chosen?.face.stage.focus(),
       letGo: () => this.letGo(),
@@ -104,7 +104,7 @@ export class Hand {
     face.drag = new Dragging(face, {
       held: () => (this.#chosen?.face === face ? this.#chosen.hold : null),
       ready: () => this.#looking,
-      done: (wish) => this.#act(wish),
+      done: (change) => this.#act(change),
       refused: (refusal) => this.#refuse(refusal),
     });
     stage.addEventListener('keydown', (event) => this.#pressed(event, face));
@@ -151,25 +151,25 @@ export class Hand {
   }
 
   /** Does something to a piece; one after the other, each with the text that the one before left. */
-  #act(wish, path = null) {
-    this.#pending = this.#pending.then(() => this.#do(wish, path)).catch(this.#page.reportProblem);
+  #act(change, path = null) {
+    this.#pending = this.#pending.then(() => this.#do(change, path)).catch(this.#page.reportProblem);
     return this.#pending;
   }
 
-  async #do(wish, path) {
+  async #do(change, path) {
     if (!this.#chosen) return;
     this.#isDoing = true;
     try {
-      await this.#write(this.#chosen, wish, path);
+      await this.#write(this.#chosen, change, path);
     } finally {
       this.#isDoing = false;
     }
   }
 
-  /** Lets the program write a wish into the text, and shows what came of it. */
-  async #write(mine, wish, path) {
+  /** Lets the program write a change into the text, and shows what came of it. */
+  async #write(mine, change, path) {
     const asked = this.#page.sheet();
-    const answer = await post('hand', { sheet: asked, piece: path ?? mine.path, wish })
+    const answer = await post('hand', { sheet: asked, piece: path ?? mine.path, change })
       .catch((problem) => { mine.face.drag.cancel(); throw problem; });
     const now = this.#page.sheet();
     // What was typed in the meantime takes precedence.

@@ -95,8 +95,8 @@ export function sizeAlong(hold, axis, end, by, reach) {
       .map(({ at }) => ({ size: size + (at - edge) * end * times, off: at - edge, at })),
     ...hold.others.map((box) => ({ size: box[axis + 2], off: (box[axis + 2] - size) / times, at: null })),
   ], reach);
-  const wished = met ? met.size : Math.round(size / hold.step) * hold.step;
-  return { size: Math.max(hold.step, Math.round(wished)), line: met?.at ?? null };
+  const wanted = met ? met.size : Math.round(size / hold.step) * hold.step;
+  return { size: Math.max(hold.step, Math.round(wanted)), line: met?.at ?? null };
 }
 
 /** A way on the face along the directions of what the piece lies on. */

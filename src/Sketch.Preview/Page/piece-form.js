@@ -40,7 +40,7 @@ export class PieceForm {
 
   /**
    * @param page What it needs of the page:
-   * - `wished` is called with a wish, and with the path of another piece if it is for that;
+   * - `changed` is called with a change, and with the path of another piece if it is for that;
    * - `goTo` goes to a line of the text;
    * - `left` is called when the focus goes back to the picture;
    * - `letGo` is called when no piece is to be chosen any more.
@@ -105,7 +105,7 @@ export class PieceForm {
     const open = [...this.#fields.querySelectorAll('details')].map((details) => details.open);
     this.#fields.replaceChildren(
       ...this.#measures(hold), ...this.#material(hold.form), ...hold.form.mats.flatMap((mat, i) => this.#mat(hold.form, mat, i)),
-      this.#deeds(hold));
+      this.#actions(hold));
     [...this.#fields.querySelectorAll('details')].forEach((details, i) => { details.open = open[i] ?? false; });
     // The field that has the focus keeps it, with what is typed in it since.
     const field = at >= 0 && this.#fields.querySelectorAll(controls)[at];
@@ -115,11 +115,11 @@ export class PieceForm {
     }
   }
 
-  /** A field that wishes when it is changed. */
-  #field(label, value, wish, { path = null, ...properties } = {}) {
+  /** A field that asks for a change of its piece when it is changed. */
+  #field(label, value, change, { path = null, ...properties } = {}) {
     const id = newId('piece');
     const input = written(element('input', { id, autocomplete: 'off', spellcheck: false, ...properties }), value);
-    input.addEventListener('change', () => this.#page.wished(wish(input.value), path));
+    input.addEventListener('change', () => this.#page.changed(change(input.value), path));
     return element('div', { className: 'field' }, element('label', { htmlFor: id }, label), input);
   }
 
@@ -151,7 +151,7 @@ export class PieceForm {
   #words(form) {
     const id = newId('piece');
     const words = written(element('textarea', { id, rows: Math.max(1, form.words.length), spellcheck: false }), form.words.join('\n'));
-    words.addEventListener('change', () => this.#page.wished(
+    words.addEventListener('change', () => this.#page.changed(
       { kind: 'words', lines: words.value.split('\n').filter((text) => text.trim()) }));
     const field = element('div', { className: 'field' }, element('label', { htmlFor: id }, 'Words, one line each'), words);
     if (form.words.length === 0) return [field];
@@ -165,7 +165,7 @@ export class PieceForm {
     const select = element('select', { id });
     const kinds = [['', 'as the card'], ...letterings.map((word) => [word, word])];
     offer(select, kinds.some(([of]) => of === lettering) ? kinds : [[lettering, lettering], ...kinds], lettering);
-    select.addEventListener('change', () => this.#page.wished({ kind: 'lettering', text: select.value }));
+    select.addEventListener('change', () => this.#page.changed({ kind: 'lettering', text: select.value }));
     return element('div', { className: 'field' }, element('label', { htmlFor: id }, 'Lettering'), select);
   }
 
@@ -185,7 +185,7 @@ export class PieceForm {
       blob.style.background = colour;
       const chip = element('button', {
         type: 'button', className: 'chip', 'aria-pressed': String(name === value), title: isRole ? `${name}, a role` : name,
-        click: () => this.#page.wished({ kind: 'paper', text: name }, path),
+        click: () => this.#page.changed({ kind: 'paper', text: name }, path),
       }, blob, element('span', { className: isRole ? '' : 'unseen' }, name));
       carries(chip, name);
       list.append(chip);
@@ -197,18 +197,18 @@ export class PieceForm {
     const made = element('p', { className: 'reason' }, reason);
     if (offered) {
       const { label, piece, width, height, letsGo } = offered;
-      made.append(' ', button(label, () => this.#page.wished({ kind: 'size', width, height, letsGo, held: [] }, piece)));
+      made.append(' ', button(label, () => this.#page.changed({ kind: 'size', width, height, letsGo, held: [] }, piece)));
     }
     return made;
   }
 
-  #deeds(hold) {
-    const { wished, goTo, letGo } = this.#page;
-    return element('div', { className: 'deeds' },
-      button('Up', () => wished({ kind: 'up' }), { title: 'Lay it over the next piece' }),
-      button('Down', () => wished({ kind: 'down' }), { title: 'Lay it under the piece before' }),
-      button('Copy', () => wished({ kind: 'copy' })),
-      button('Delete', () => wished({ kind: 'delete' })),
+  #actions(hold) {
+    const { changed, goTo, letGo } = this.#page;
+    return element('div', { className: 'actions' },
+      button('Up', () => changed({ kind: 'up' }), { title: 'Lay it over the next piece' }),
+      button('Down', () => changed({ kind: 'down' }), { title: 'Lay it under the piece before' }),
+      button('Copy', () => changed({ kind: 'copy' })),
+      button('Delete', () => changed({ kind: 'delete' })),
       button('Its line', () => goTo(hold.line), { title: 'Go to its line in the text' }),
       button('Let go', letGo));
   }

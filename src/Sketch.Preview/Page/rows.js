@@ -23,10 +23,10 @@ export function makeRows(panel, { asked, sheet, textKept, goTo, reportProblem })
   let tables = [];
 
   /** Lets the program change the text, and returns why it did not; empty where it did. */
-  function act(wish) {
+  function act(change) {
     const done = pending.then(async () => {
       const now = sheet();
-      const answer = await post('row', { sheet: now, ...wish() });
+      const answer = await post('row', { sheet: now, ...change() });
       if (sheet().file !== now.file || sheet().text !== now.text) return changedMeanwhile;
       said.textContent = answer.said;
       if (answer.text !== now.text) {
@@ -48,7 +48,7 @@ export function makeRows(panel, { asked, sheet, textKept, goTo, reportProblem })
     missing.textContent = found.missing;
     missing.hidden = !found.missing;
     // Tables of the same shape keep their elements, so that nothing typed and no focus is lost.
-    const now = JSON.stringify([file, found.tables.map((t) => t.rows.map((r) => [r.sort, Boolean(r.locked)]))]);
+    const now = JSON.stringify([file, found.tables.map((t) => t.rows.map((r) => [r.kind, Boolean(r.locked)]))]);
     if (now !== shape) rebuild(found);
     shape = now;
     found.tables.forEach((table, i) => tables[i].show(table, offers));
@@ -93,14 +93,14 @@ function showOffers(place, offers) {
 
 class Table {
   #rows;
-  #sorts;
+  #kinds;
   #adding;
 
   constructor(table, page) {
-    this.#sorts = new Map(table.sorts.map((sort) => [sort.word, sort]));
+    this.#kinds = new Map(table.kinds.map((kind) => [kind.word, kind]));
     const title = newId('rows');
     const columns = this.#columns(table);
-    this.#rows = table.rows.map((row, at) => new Row(this.#sorts.get(row.sort), columns, `${table.title} ${at}`, page, table.isList));
+    this.#rows = table.rows.map((row, at) => new Row(this.#kinds.get(row.kind), columns, `${table.title} ${at}`, page, table.isList));
     this.#adding = table.isList ? new Adding(table, columns, page) : null;
     this.part = element('section', { 'aria-labelledby': title, className: table.isList ? '' : 'own' },
       element('h3', { id: title }, table.title),
@@ -111,10 +111,10 @@ class Table {
   }
 
   /** The fields shown in the row itself. Where rows of several kinds share a table, the first column says which a row is. */
-  #columns({ sorts, isList }) {
-    const fields = sorts.flatMap((sort) => sort.fields.filter((field) => field.isMain || !isList));
+  #columns({ kinds, isList }) {
+    const fields = kinds.flatMap((kind) => kind.fields.filter((field) => field.isMain || !isList));
     const columns = fields.filter((field, at) => fields.findIndex((other) => other.name === field.name) === at);
-    return sorts.length > 1 ? [{ name: '', title: 'Kind' }, ...columns] : columns;
+    return kinds.length > 1 ? [{ name: '', title: 'Kind' }, ...columns] : columns;
   }
 
   show(table, offers) {
@@ -144,22 +144,22 @@ class Row {
   #locked = element('p', { className: 'refused', hidden: true });
   #buttons;
 
-  constructor(sort, columns, key, { act, goTo }, isListed) {
-    this.#cells = sort.fields.map((field) => new Cell(field, {
+  constructor(kind, columns, key, { act, goTo }, isListed) {
+    this.#cells = kind.fields.map((field) => new Cell(field, {
       key: `${key} ${field.name}`,
-      changed: (value) => act(() => ({ deed: 'change', line: this.#line, values: [{ field: field.name, value }] })),
+      changed: (value) => act(() => ({ action: 'change', line: this.#line, values: [{ field: field.name, value }] })),
     }));
     const main = columns.map((column, at) => {
       const cell = this.#cells.find((one) => one.field.name === column.name);
-      return element('td', { 'data-title': column.title }, ...(column.name ? [] : [sort.title]), ...(at === 0 ? [this.#swatches] : []),
+      return element('td', { 'data-title': column.title }, ...(column.name ? [] : [kind.title]), ...(at === 0 ? [this.#swatches] : []),
         ...(cell ? [cell.input] : []));
     });
     const more = moreOf(this.#cells, columns, key, button('Show in the text', () => goTo(this.#line)));
-    const remove = button('Delete', () => act(() => ({ deed: 'delete', line: this.#line })));
+    const remove = button('Delete', () => act(() => ({ action: 'delete', line: this.#line })));
     remove.dataset.key = `${key} delete`;
     this.#buttons = isListed ? [...more.shows, remove] : [];
     this.part = element('tbody', {},
-      element('tr', {}, ...main, element('td', { className: 'deeds' }, ...this.#buttons)), more.part,
+      element('tr', {}, ...main, element('td', { className: 'actions' }, ...this.#buttons)), more.part,
       element('tr', {}, element('td', { colSpan: columns.length + 1 }, this.#locked, ...this.#cells.map((cell) => cell.refusal))));
   }
 
@@ -190,7 +190,7 @@ class Adding {
     this.#act = act;
     this.#kind = element('select', { ariaLabel: 'Kind of a new supply', onchange: () => { this.#fill(); this.show(this.#offers); } });
     this.#kind.dataset.key = `${table.title} new kind`;
-    offer(this.#kind, table.sorts.map((sort) => [sort.word, sort.title]));
+    offer(this.#kind, table.kinds.map((kind) => [kind.word, kind.title]));
     this.part = element('tbody', { className: 'adding' });
     this.part.addEventListener('keydown', (event) => {
       if (event.key !== 'Enter' || event.target.matches('button, select')) return;
@@ -200,35 +200,35 @@ class Adding {
     this.#fill();
   }
 
-  get #sort() {
-    return this.#table.sorts.find((sort) => sort.word === this.#kind.value);
+  get #chosen() {
+    return this.#table.kinds.find((kind) => kind.word === this.#kind.value);
   }
 
   #fill() {
     const hadFocus = document.activeElement === this.#kind;
     const { title, one } = this.#table;
-    this.#cells = this.#sort.fields.map((field) => new Cell(field, { key: `${title} new ${field.name}` }));
+    this.#cells = this.#chosen.fields.map((field) => new Cell(field, { key: `${title} new ${field.name}` }));
     const more = moreOf(this.#cells, this.#columns, `${title} new`);
     const add = button(`Add ${one}`, () => this.#add());
     add.dataset.key = `${title} add`;
-    for (const each of more.shows) each.ariaLabel = `More: new ${this.#sort.title.toLowerCase()}`;
+    for (const each of more.shows) each.ariaLabel = `More: new ${this.#chosen.title.toLowerCase()}`;
     this.part.replaceChildren(
       element('tr', {},
         ...this.#columns.map((column) => element('td', { 'data-title': column.title }, ...(column.name
           ? this.#cells.filter((cell) => cell.field.name === column.name).map((cell) => cell.input) : [this.#kind]))),
-        element('td', { className: 'deeds' }, ...more.shows, add)),
+        element('td', { className: 'actions' }, ...more.shows, add)),
       more.part, element('tr', {}, element('td', { colSpan: this.#columns.length + 1 }, this.#refused)));
     if (hadFocus) this.#kind.focus();
   }
 
   show(offers) {
     this.#offers = offers;
-    for (const cell of this.#cells) cell.show('', { name: `new ${this.#sort.title.toLowerCase()}`, isNew: true, offers });
+    for (const cell of this.#cells) cell.show('', { name: `new ${this.#chosen.title.toLowerCase()}`, isNew: true, offers });
   }
 
   async #add() {
     const values = this.#cells.map((cell) => ({ field: cell.field.name, value: cell.value }));
-    const refused = await this.#act(() => ({ deed: 'add', sort: this.#sort.word, values }));
+    const refused = await this.#act(() => ({ action: 'add', kind: this.#chosen.word, values }));
     // Added, the table has another shape, and its new last row has the focus.
     this.#refused.textContent = refused;
     this.#refused.hidden = !refused;

@@ -43,13 +43,13 @@ internal sealed class HandRoutes(PageServices room)
         }
 
         var (reading, card, piece) = found;
-        var read = (asked.Wish ?? new()).ToWish(card.Units);
-        if (read.ValueOrDefault is not { } wish)
+        var read = (asked.Change ?? new()).ToChange(card.Units);
+        if (read.ValueOrDefault is not { } change)
         {
             return Answer(reading.Source.Content, asked.Piece, "", [new(read.Problem!, null)]);
         }
 
-        var edit = PieceEditing.Of(card, reading.Source, piece, wish);
+        var edit = PieceEditing.Of(card, reading.Source, piece, change);
         var text = TextEdit.Apply(reading.Source.Content, edit.Edits);
         if (edit.Edits.IsEmpty)
         {
@@ -63,29 +63,29 @@ internal sealed class HandRoutes(PageServices room)
             return Answer(reading.Source.Content, asked.Piece, "", [.. edit.Refusals, new(error, null)]);
         }
 
-        var there = After(after, edit, wish, piece);
-        return Answer(text, there?.Path.ToString() ?? "", Sentence(after, there, piece, wish), edit.Refusals);
+        var there = After(after, edit, change, piece);
+        return Answer(text, there?.Path.ToString() ?? "", Sentence(after, there, piece, change), edit.Refusals);
     }
 
     /// <summary>The piece after the edit: of the same path, unless its lines have been moved or copied.</summary>
-    private static Piece? After(Reading after, PieceEdit edit, PieceWish wish, Piece piece) => wish is DeleteWish ? null
+    private static Piece? After(Reading after, PieceEdit edit, PieceChange change, Piece piece) => change is DeleteChange ? null
         : after.Card?.Pieces.FirstOrDefault(p => edit.LineStart is { } start
             ? p.Location.Source == after.Source && p.Location.Span.Start == start : p.Path == piece.Path);
 
-    private static string Sentence(Reading after, Piece? there, Piece before, PieceWish wish)
+    private static string Sentence(Reading after, Piece? there, Piece before, PieceChange change)
     {
         if (there is null || after.Card is not { } card || PieceEditing.HoldOn(card, after.Source, there).ValueOrDefault is not { } hold)
         {
-            return wish is DeleteWish ? $"{before.Path.Name} is deleted." : "Done.";
+            return change is DeleteChange ? $"{before.Path.Name} is deleted." : "Done.";
         }
 
         var name = hold.Piece.Path.Name;
-        return wish switch
+        return change switch
         {
-            MoveWish or CopyWish => $"{name}: {PieceForm.PlaceOf(card, hold)}.",
-            SizeWish => $"{name}: {PieceTitle.Size(hold.Piece.Box.Size, card.Units)}, {PieceForm.PlaceOf(card, hold)}.",
-            OrderWish { Up: true } => $"{name} is one higher.",
-            OrderWish => $"{name} is one lower.",
+            MoveChange or CopyChange => $"{name}: {PieceForm.PlaceOf(card, hold)}.",
+            SizeChange => $"{name}: {PieceTitle.Size(hold.Piece.Box.Size, card.Units)}, {PieceForm.PlaceOf(card, hold)}.",
+            OrderChange { Up: true } => $"{name} is one higher.",
+            OrderChange => $"{name} is one lower.",
             _ => PieceTitle.Of(hold.Piece, card.Units) + ".",
         };
     }

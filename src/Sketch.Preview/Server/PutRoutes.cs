@@ -103,7 +103,7 @@ internal sealed class PutRoutes(PageServices room)
             return Refused($"\"{asked.Word}\" cannot be put in by itself. Type it where it belongs.");
         }
 
-        return AddedWord.Put(reading.Source, entry.Typed, entry.Sort == "clause", asked.Line) is { } added
+        return AddedWord.Put(reading.Source, entry.Typed, entry.Kind == "clause", asked.Line) is { } added
             ? TypedResults.Ok(EditView.Of(reading.Source, added.Edit, added.Line))
             : Refused("A clause goes into the line of a piece. Put the caret into that line first.");
     }
@@ -126,7 +126,7 @@ internal sealed class PutRoutes(PageServices room)
             ? Refused("Only a role can be made of the back of a paper. Choose the role of this piece, then the paper.")
             : PieceOn(reading, asked.Line) is not { } piece
             ? Refused("No piece is on the line of the caret. Click a piece in the picture first.")
-            : PieceEditing.Of(reading.Card!, reading.Source, piece, new PaperWish(asked.Paper)) switch
+            : PieceEditing.Of(reading.Card!, reading.Source, piece, new PaperChange(asked.Paper)) switch
             {
                 { Refusals: [var refusal, ..] } => Refused(refusal.Reason),
                 var painted => TypedResults.Ok(EditView.Of(reading.Source, painted.Edits.Single(), asked.Line)),

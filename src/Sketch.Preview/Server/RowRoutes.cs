@@ -14,12 +14,12 @@ namespace Sketch.Preview.Server;
 
 /// <summary>Something to do to a row of a stash or batch.</summary>
 /// <param name="Sheet">The text of the window.</param>
-/// <param name="Deed">change, add or delete.</param>
+/// <param name="Action">change, add or delete.</param>
 /// <param name="Line">The line of the row.</param>
-/// <param name="Sort">The sort of a row that is added.</param>
+/// <param name="Kind">The kind of a row that is added.</param>
 /// <param name="Values">The value that is changed, or those of a row that is added, in the order of its fields.</param>
 internal sealed record RowRequest(
-    SeeRequest? Sheet = null, string Deed = "", int Line = 0, string Sort = "", IReadOnlyList<FieldValue>? Values = null);
+    SeeRequest? Sheet = null, string Action = "", int Line = 0, string Kind = "", IReadOnlyList<FieldValue>? Values = null);
 
 /// <summary>What somebody types into a field.</summary>
 internal sealed record FieldValue(string Field = "", string Value = "");
@@ -86,9 +86,9 @@ internal sealed class RowRoutes(PageServices room)
 
     private static Result<ImmutableArray<TextEdit>> EditsOf(SourceText text, RowRequest asked)
     {
-        return asked.Deed switch
+        return asked.Action switch
         {
-            "add" => RowEditing.Add(text, asked.Sort, ByField(asked.Values ?? [])).Map(added => ImmutableArray.Create(added.Edit)),
+            "add" => RowEditing.Add(text, asked.Kind, ByField(asked.Values ?? [])).Map(added => ImmutableArray.Create(added.Edit)),
             "delete" => RowEditing.Delete(text, asked.Line),
             "change" when asked.Values is [var typed] => RowEditing.Change(text, asked.Line, typed.Field, typed.Value),
             _ => new Failure("The page asks for something that Sketch cannot do. Reload the page."),
@@ -100,13 +100,13 @@ internal sealed class RowRoutes(PageServices room)
 
     private static string Said(SourceText before, RowRequest asked)
     {
-        if (asked is { Deed: "add", Values: [var named, ..] })
+        if (asked is { Action: "add", Values: [var named, ..] })
         {
             return $"{named.Value.Trim()} is added.";
         }
 
         var row = RowEditing.Tables(before).SelectMany(t => t.Rows).First(r => r.Line == asked.Line);
-        return asked.Deed == "delete" ? $"{row.Cells[0]} is deleted." : $"{row.Cells[0]} is changed.";
+        return asked.Action == "delete" ? $"{row.Cells[0]} is deleted." : $"{row.Cells[0]} is changed.";
     }
 
     /// <summary>The stash that a batch names, for what it lists.</summary>

@@ -12,12 +12,12 @@ namespace Sketch.Preview.Views;
 
 /// <summary>A word that can be written.</summary>
 /// <param name="Word">The word.</param>
-/// <param name="Sort">Whether it is a <c>piece</c>, a <c>clause</c> or begins a <c>line</c>.</param>
+/// <param name="Kind">Whether it is a <c>piece</c>, a <c>clause</c> or begins a <c>line</c>.</param>
 /// <param name="Means">What it means, with what is typed between backticks.</param>
 /// <param name="Example">A line in which it is used; empty for none.</param>
 /// <param name="Typed">What is put into the text: for a clause that clause alone; empty for nothing.</param>
 /// <param name="Svg">A picture; empty for none.</param>
-internal sealed record GuideEntry(string Word, string Sort, string Means, string Example, string Typed, string Svg);
+internal sealed record GuideEntry(string Word, string Kind, string Means, string Example, string Typed, string Svg);
 
 /// <summary>All that can be written in a card.</summary>
 /// <param name="Entries">The words: pieces first.</param>
@@ -34,11 +34,11 @@ internal sealed record GuideView(IEnumerable<GuideEntry> Entries)
         var pictures = additions.Additions.ToDictionary(a => a.Kind, a => a.Svg);
         return new([.. WordGuide.All.AsParallel().AsOrdered().Select(e =>
         {
-            var isPutOn = PieceKinds.Find(e.Word) is { } kind && AddedPiece.Kinds.Contains(kind);
-            var sort = isPutOn ? "piece" : Vocabulary.CardLines.Contains(e.Word) ? "line" : "clause";
+            var isPutOn = PieceKinds.Find(e.Word) is { } piece && AddedPiece.Kinds.Contains(piece);
+            var kind = isPutOn ? "piece" : Vocabulary.CardLines.Contains(e.Word) ? "line" : "clause";
             var example = e.Example ?? "";
-            return new GuideEntry(e.Word, sort, e.Means, example, sort == "clause" ? ClauseOf(e.Word, example) : example,
-                pictures.GetValueOrDefault(e.Word) ?? (sort == "clause" ? Draw(example, files) : ""));
+            return new GuideEntry(e.Word, kind, e.Means, example, kind == "clause" ? ClauseOf(e.Word, example) : example,
+                pictures.GetValueOrDefault(e.Word) ?? (kind == "clause" ? Draw(example, files) : ""));
         })]);
     }
 

@@ -108,7 +108,8 @@ internal sealed record RefusalView(string Reason, OfferView? Offer)
     /// <summary>A refusal for the page.</summary>
     public static RefusalView? Of(Refusal? refusal) => refusal is null ? null : new(refusal.Reason,
         refusal.Offer is { } offer
-            ? new(offer.Label, offer.Of.ToString(), offer.Wish.Width?.Nanometres, offer.Wish.Height?.Nanometres, offer.Wish.LetsGo) : null);
+            ? new(offer.Label, offer.Of.ToString(), offer.Change.Width?.Nanometres, offer.Change.Height?.Nanometres, offer.Change.LetsGo)
+            : null);
 }
 
 /// <summary>A size that is offered.</summary>

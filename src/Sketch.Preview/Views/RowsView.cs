@@ -66,9 +66,9 @@ internal sealed record OfferedView(string Name, IEnumerable<string> Values);
 /// <param name="Title">Their heading.</param>
 /// <param name="One">One of them, for a button that adds one.</param>
 /// <param name="IsList">Whether rows can be added and deleted.</param>
-/// <param name="Sorts">What its rows can be.</param>
+/// <param name="Kinds">What its rows can be.</param>
 /// <param name="Rows">The rows.</param>
-internal sealed record TableView(string Title, string One, bool IsList, IEnumerable<SortView> Sorts, IEnumerable<RowView> Rows)
+internal sealed record TableView(string Title, string One, bool IsList, IEnumerable<KindView> Kinds, IEnumerable<RowView> Rows)
 {
     /// <summary>A table.</summary>
     /// <param name="table">The table.</param>
@@ -77,13 +77,13 @@ internal sealed record TableView(string Title, string One, bool IsList, IEnumera
         table.Title,
         table.One,
         table.IsList,
-        table.Sorts.Select(s => new SortView(s.Word, s.Title, s.Fields.Select(f =>
+        table.Kinds.Select(s => new KindView(s.Word, s.Title, s.Fields.Select(f =>
             new FieldView(f.Name, f.Title, f.Example, f.IsNeeded, f.IsMain, f.Choices, f.Offers.ToString())))),
-        table.Rows.Select(r => new RowView(r.Sort, r.Line, r.Cells, r.Locked, swatches(r.Line))));
+        table.Rows.Select(r => new RowView(r.Kind, r.Line, r.Cells, r.Locked, swatches(r.Line))));
 }
 
 /// <summary>What a row can be.</summary>
-internal sealed record SortView(string Word, string Title, IEnumerable<FieldView> Fields);
+internal sealed record KindView(string Word, string Title, IEnumerable<FieldView> Fields);
 
 /// <summary>A field of a row.</summary>
 /// <param name="Name">Its name.</param>
@@ -97,12 +97,12 @@ internal sealed record FieldView(
     string Name, string Title, string Example, bool IsNeeded, bool IsMain, IEnumerable<string> Choices, string Offers);
 
 /// <summary>A row.</summary>
-/// <param name="Sort">The word of its sort.</param>
+/// <param name="Kind">The word of its kind.</param>
 /// <param name="Line">Its line.</param>
-/// <param name="Cells">Its values, in the order of the fields of its sort.</param>
+/// <param name="Cells">Its values, in the order of the fields of its kind.</param>
 /// <param name="Locked">Why it cannot be changed here; null where it can.</param>
 /// <param name="Swatches">Pictures of what it lists.</param>
-internal sealed record RowView(string Sort, int Line, IEnumerable<string> Cells, string? Locked, IEnumerable<string> Swatches);
+internal sealed record RowView(string Kind, int Line, IEnumerable<string> Cells, string? Locked, IEnumerable<string> Swatches);
 
 /// <summary>What came of something done to a row.</summary>
 /// <param name="Text">The text after it; the same text where nothing was done.</param>

@@ -29,38 +29,38 @@ internal static class Describing
         string Written(TextSpan span) => content[span.Start..span.End];
     }
 
-    /// <summary>Adds the changes of a wish to the changes of its line.</summary>
+    /// <summary>Adds a change to the edits of its line.</summary>
     /// <param name="piece">The piece.</param>
-    /// <param name="wish">A wish about its material, words or position in the stack.</param>
+    /// <param name="change">A change about its material, words or position in the stack.</param>
     /// <param name="line">Receives the changes.</param>
     /// <returns>Why it cannot be done; null when it can.</returns>
-    public static string? Write(WrittenPiece piece, PieceWish wish, LineEditing line)
+    public static string? Write(WrittenPiece piece, PieceChange change, LineEditing line)
     {
-        switch (wish)
+        switch (change)
         {
-            case TurnWish turn:
+            case TurnChange turn:
                 Clause(piece, First<TurnClause>(piece), turn.Degrees == 0 ? null : Turn(turn.Degrees), line);
                 return null;
-            case FoamWish foam:
+            case FoamChange foam:
                 Clause(piece, First<RaisedClause>(piece), foam.Height is { } height ? Foam(height) : null, line);
                 return null;
-            case WordsWish words:
+            case WordsChange words:
                 return Words(piece, words, line);
-            case LettersWish letters:
+            case LettersChange letters:
                 Length(piece, First<MeasureClause>(piece, c => c.Word == "letters"), "letters ", letters.Height, line);
                 return null;
-            case LetteringWish lettering:
+            case LetteringChange lettering:
                 Clause(piece, First<FontClause>(piece), lettering.Kind is { } kind ? "lettering " + kind : null, line);
                 return null;
-            case PaperWish paper:
+            case PaperChange paper:
                 return Paper(piece, paper.Paper, line);
-            case BorderWish border:
+            case BorderChange border:
                 return Border(piece, border.Border, line);
-            case ShowingWish showing:
+            case ShowingChange showing:
                 Length(piece, First<ShowingClause>(piece, c => c.Edge is null), "showing ", showing.Amount, line);
                 return null;
             default:
-                throw new ArgumentException("A wish of an unknown kind", nameof(wish));
+                throw new ArgumentException("A change of an unknown kind", nameof(change));
         }
     }
 
@@ -105,29 +105,29 @@ internal static class Describing
         }
     }
 
-    private static string? Words(WrittenPiece piece, WordsWish wish, LineEditing line)
+    private static string? Words(WrittenPiece piece, WordsChange change, LineEditing line)
     {
         if (piece.Head is not { Kind.Traits.HoldsWords: true } head)
         {
             return "It holds no words.";
         }
 
-        if (head.Kind.Traits.IsWords && wish.Lines.IsEmpty)
+        if (head.Kind.Traits.IsWords && change.Lines.IsEmpty)
         {
             return $"A {head.Kind.Name} needs words.";
         }
 
         var written = head.Texts;
-        var common = Math.Min(written.Length, wish.Lines.Length);
+        var common = Math.Min(written.Length, change.Lines.Length);
         for (var at = 0; at < common; at++)
         {
-            if (written[at].Text != wish.Lines[at])
+            if (written[at].Text != change.Lines[at])
             {
-                line.Replace(written[at].Span, StartingText.Quoted(wish.Lines[at]));
+                line.Replace(written[at].Span, StartingText.Quoted(change.Lines[at]));
             }
         }
 
-        var more = string.Concat(wish.Lines.Skip(common).Select(w => " " + StartingText.Quoted(w)));
+        var more = string.Concat(change.Lines.Skip(common).Select(w => " " + StartingText.Quoted(w)));
         if (more.Length > 0)
         {
             line.Add(written is [.., var last] ? last.Span : piece.HeadEnd, more);

@@ -62,14 +62,14 @@ internal static class Moving
 
     /// <summary>Adds the changes that move a piece to the changes of its line.</summary>
     /// <param name="piece">The piece.</param>
-    /// <param name="wish">How far.</param>
+    /// <param name="change">How far.</param>
     /// <param name="line">Receives the changes.</param>
     /// <param name="refusals">Receives what cannot be done.</param>
-    public static void Write(WrittenPiece piece, MoveWish wish, LineEditing line, List<Refusal> refusals)
+    public static void Write(WrittenPiece piece, MoveChange change, LineEditing line, List<Refusal> refusals)
     {
         var corners = new Dictionary<CornerClause, (Length Vertical, Length Horizontal)>();
         foreach (var (axis, by, centred) in
-            new[] { (Axis.Across, wish.Across, wish.Centred.Across), (Axis.Down, wish.Down, wish.Centred.Down) })
+            new[] { (Axis.Across, change.Across, change.Centred.Across), (Axis.Down, change.Down, change.Centred.Down) })
         {
             var source = Find(piece, axis);
             if (by == Length.Zero && !(centred && source is Source.Low or Source.High))
@@ -102,7 +102,7 @@ internal static class Moving
     }
 
     /// <summary>The move that brings a piece to a distance from an edge.</summary>
-    public static MoveWish To(WrittenPiece piece, PlaceWish place)
+    public static MoveChange To(WrittenPiece piece, PlaceChange place)
     {
         var (box, around) = (piece.Box, piece.Reference ?? piece.Box);
         return place.From switch

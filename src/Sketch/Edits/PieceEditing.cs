@@ -11,16 +11,16 @@ namespace Sketch.Edits;
 /// </summary>
 public static class PieceEditing
 {
-    /// <summary>The changes that do what is wished of a piece.</summary>
+    /// <summary>The edits of a text that change a piece.</summary>
     /// <param name="card">The card as laid out from the text.</param>
     /// <param name="source">The text.</param>
     /// <param name="piece">A piece of the card. A mat goes, turns and is copied with its piece.</param>
-    /// <param name="wish">What is wished.</param>
+    /// <param name="change">The change.</param>
     /// <returns>Changes in the order of the text, and what cannot be done.</returns>
-    public static PieceEdit Of(LaidOutCard card, SourceText source, Piece piece, PieceWish wish)
+    public static PieceEdit Of(LaidOutCard card, SourceText source, Piece piece, PieceChange change)
     {
-        var found = WrittenPiece.Find(card, source, Meant(card, piece, wish));
-        return found.ValueOrDefault is { } written ? Of(written, wish) : PieceEdit.Refused(found.Problem!);
+        var found = WrittenPiece.Find(card, source, Meant(card, piece, change));
+        return found.ValueOrDefault is { } written ? Of(written, change) : PieceEdit.Refused(found.Problem!);
     }
 
     /// <summary>How a piece is placed and sized as it is written; a problem says why it cannot be changed here.</summary>
@@ -41,37 +41,38 @@ public static class PieceEditing
                 .Select(m => (m, WrittenPiece.Find(card, source, m).Map(Describing.Read).ValueOrDefault ?? new("", [])))],
         });
 
-    /// <summary>The piece whose line a wish changes.</summary>
-    private static Piece Meant(LaidOutCard card, Piece piece, PieceWish wish)
+    /// <summary>The piece whose line is edited.</summary>
+    private static Piece Meant(LaidOutCard card, Piece piece, PieceChange change)
     {
         var layer = piece.Kind == PieceKind.Shadow ? card.Pieces.First(p => p.Path == piece.Path.Parent) : piece;
-        return wish is MoveWish or PlaceWish or TurnWish or CopyWish or WordsWish or LettersWish or LetteringWish or ShowingWish
+        return change is MoveChange or PlaceChange or TurnChange or CopyChange or WordsChange or LettersChange or LetteringChange
+                or ShowingChange
             ? WrittenPiece.Owner(card, layer) : layer;
     }
 
-    private static PieceEdit Of(WrittenPiece piece, PieceWish wish)
+    private static PieceEdit Of(WrittenPiece piece, PieceChange change)
     {
         var line = new LineEditing(piece.File.Source, piece.Line, piece.Card.Units);
         var refusals = new List<Refusal>();
-        switch (wish)
+        switch (change)
         {
-            case MoveWish move:
+            case MoveChange move:
                 Moving.Write(piece, move, line, refusals);
                 break;
-            case PlaceWish place:
+            case PlaceChange place:
                 Moving.Write(piece, Moving.To(piece, place), line, refusals);
                 break;
-            case SizeWish size:
+            case SizeChange size:
                 Resizing.Write(piece, size, line, refusals);
                 break;
-            case OrderWish order:
+            case OrderChange order:
                 return PieceLines.Reorder(piece, order.Up);
-            case CopyWish:
+            case CopyChange:
                 return PieceLines.Copy(piece);
-            case DeleteWish:
+            case DeleteChange:
                 return PieceLines.Delete(piece);
             default:
-                if (Describing.Write(piece, wish, line) is { } reason)
+                if (Describing.Write(piece, change, line) is { } reason)
                 {
                     refusals.Add(new(reason, null));
                 }

@@ -13,7 +13,7 @@ internal static class Resizing
     public static Offer LetsGo(WrittenPiece piece, Length? width, Length? height) => new(
         width is not null && height is not null ? "Give it a size of its own"
             : width is not null ? "Give it a width of its own" : "Give it a height of its own",
-        piece.Piece.Path, new SizeWish(width, height) { LetsGo = true });
+        piece.Piece.Path, new SizeChange(width, height) { LetsGo = true });
 
     /// <summary>Why its size cannot be changed in a direction as it is written; null when it can.</summary>
     public static Refusal? RefusalOn(WrittenPiece piece, Axis axis)
@@ -28,22 +28,22 @@ internal static class Resizing
 
     /// <summary>Adds the changes that resize a piece to the changes of its line.</summary>
     /// <param name="piece">The piece.</param>
-    /// <param name="wish">Its new size.</param>
+    /// <param name="change">Its new size.</param>
     /// <param name="line">Receives the changes.</param>
     /// <param name="refusals">Receives what cannot be done.</param>
-    public static void Write(WrittenPiece piece, SizeWish wish, LineEditing line, List<Refusal> refusals)
+    public static void Write(WrittenPiece piece, SizeChange change, LineEditing line, List<Refusal> refusals)
     {
         var own = piece.Piece.Box.Size;
-        if (new[] { wish.Width, wish.Height }.Any(l => l is { } length && length <= Length.Zero))
+        if (new[] { change.Width, change.Height }.Any(l => l is { } length && length <= Length.Zero))
         {
             refusals.Add(new("A piece cannot be that small.", null));
             return;
         }
 
-        var changes = wish with
+        var changes = change with
         {
-            Width = wish.Width == own.Width && !wish.LetsGo ? null : wish.Width,
-            Height = wish.Height == own.Height && !wish.LetsGo ? null : wish.Height
+            Width = change.Width == own.Width && !change.LetsGo ? null : change.Width,
+            Height = change.Height == own.Height && !change.LetsGo ? null : change.Height
         };
         if (changes is { Width: null, Height: null })
         {
@@ -73,12 +73,12 @@ internal static class Resizing
     }
 
     /// <summary>Moves the piece so that the edge opposite to the one that was pulled stays where it is.</summary>
-    private static void Hold(WrittenPiece piece, SizeWish wish, LineEditing line, List<Refusal> refusals)
+    private static void Hold(WrittenPiece piece, SizeChange change, LineEditing line, List<Refusal> refusals)
     {
         var own = piece.Piece.Box.Size;
-        var move = new MoveWish(
-            On(Axis.Across, wish.Held.Across, (wish.Width ?? own.Width) - own.Width),
-            On(Axis.Down, wish.Held.Down, (wish.Height ?? own.Height) - own.Height));
+        var move = new MoveChange(
+            On(Axis.Across, change.Held.Across, (change.Width ?? own.Width) - own.Width),
+            On(Axis.Down, change.Held.Down, (change.Height ?? own.Height) - own.Height));
         Moving.Write(piece, move, line, refusals);
 
         Length On(Axis axis, Edge? held, Length grown) =>
@@ -86,17 +86,17 @@ internal static class Resizing
                 : written == axis.Edges().Low ? -grown : grown;
     }
 
-    private static void Box(WrittenPiece piece, BoxSize box, SizeWish wish, LineEditing line, List<Refusal> refusals)
+    private static void Box(WrittenPiece piece, BoxSize box, SizeChange change, LineEditing line, List<Refusal> refusals)
     {
-        if (wish.Width is { } width)
+        if (change.Width is { } width)
         {
             // A unit after the height holds for the width too.
-            Extent(piece, box.Width, width, Axis.Across, wish.LetsGo, line.UnitIn(box.Height.Span), line, refusals);
+            Extent(piece, box.Width, width, Axis.Across, change.LetsGo, line.UnitIn(box.Height.Span), line, refusals);
         }
 
-        if (wish.Height is { } height)
+        if (change.Height is { } height)
         {
-            Extent(piece, box.Height, height, Axis.Down, wish.LetsGo, null, line, refusals);
+            Extent(piece, box.Height, height, Axis.Down, change.LetsGo, null, line, refusals);
         }
     }
 
@@ -126,18 +126,18 @@ internal static class Resizing
     }
 
     /// <summary>One number: the width or height of what has proportions, the thickness of what is cut to length.</summary>
-    private static void Single(WrittenPiece piece, SingleSize single, SizeWish wish, LineEditing line, List<Refusal> refusals)
+    private static void Single(WrittenPiece piece, SingleSize single, SizeChange change, LineEditing line, List<Refusal> refusals)
     {
         var (own, kind) = (piece.Piece.Box.Size, piece.Head!.Kind);
         if (kind.Traits is { IsCutToLength: true, IsSizedByThickness: true } && piece.Rules.Along is { Clause.Edge: var edge })
         {
             var isThick = edge.Axis() == Axis.Across;
-            if ((isThick ? wish.Width : wish.Height) is { } thickness)
+            if ((isThick ? change.Width : change.Height) is { } thickness)
             {
                 line.SetNumber(single.Span, thickness, "");
             }
 
-            if ((isThick ? wish.Height : wish.Width) is not null)
+            if ((isThick ? change.Height : change.Width) is not null)
             {
                 refusals.Add(new("It is as long as the edge along which it lies.", null));
             }
@@ -153,17 +153,17 @@ internal static class Resizing
 
         var isHeight = single.Measure == SingleMeasure.High;
         var written = isHeight
-            ? wish.Height ?? InProportion(piece, wish.Width!.Value, own.Height, own.Width)
-            : wish.Width ?? InProportion(piece, wish.Height!.Value, own.Width, own.Height);
+            ? change.Height ?? InProportion(piece, change.Width!.Value, own.Height, own.Width)
+            : change.Width ?? InProportion(piece, change.Height!.Value, own.Width, own.Height);
         line.SetNumber(single.Span, written, "");
     }
 
     /// <summary>A measure scaled as another one is, on a mark of the ruler and at least one step.</summary>
-    private static Length InProportion(WrittenPiece piece, Length wished, Length measure, Length other) =>
-        other == Length.Zero ? wished
-            : Length.Max(piece.Card.Units.Format().Step, Moving.OnMark(piece, measure.Scale(wished.Nanometres, other.Nanometres)));
+    private static Length InProportion(WrittenPiece piece, Length wanted, Length measure, Length other) =>
+        other == Length.Zero ? wanted
+            : Length.Max(piece.Card.Units.Format().Step, Moving.OnMark(piece, measure.Scale(wanted.Nanometres, other.Nanometres)));
 
-    private static void Unwritten(WrittenPiece piece, SizeWish wish, LineEditing line, List<Refusal> refusals)
+    private static void Unwritten(WrittenPiece piece, SizeChange change, LineEditing line, List<Refusal> refusals)
     {
         if (piece.Line is UseLine use)
         {
@@ -171,27 +171,27 @@ internal static class Resizing
             return;
         }
 
-        if (piece.IsRepeat && !wish.LetsGo)
+        if (piece.IsRepeat && !change.LetsGo)
         {
             refusals.Add(new("Its copies share the room equally.", null));
             return;
         }
 
-        if (!wish.LetsGo)
+        if (!change.LetsGo)
         {
-            var (reason, offer) = Reason(piece, wish);
+            var (reason, offer) = Reason(piece, change);
             refusals.Add(new(reason, offer));
             return;
         }
 
-        GiveSize(piece, wish, line);
+        GiveSize(piece, change, line);
     }
 
     /// <summary>What gives the size of a piece without one, and what to do instead.</summary>
-    private static (string Reason, Offer? Offer) Reason(WrittenPiece piece, SizeWish wish)
+    private static (string Reason, Offer? Offer) Reason(WrittenPiece piece, SizeChange change)
     {
         var own = piece.Piece.Box.Size;
-        var letGo = LetsGo(piece, wish.Width ?? own.Width, wish.Height ?? own.Height);
+        var letGo = LetsGo(piece, change.Width ?? own.Width, change.Height ?? own.Height);
         if (piece.Rules.SameSize is { } same)
         {
             return ($"It has the same size as {same.Clause.As.Text}.", letGo);
@@ -204,8 +204,9 @@ internal static class Resizing
 
         if (piece.Card.MatsOf(piece.Piece).FirstOrDefault(m => m.Sizing is not (Sizing.Follows, Sizing.Follows)) is { } mat)
         {
-            var size = new SizeWish(
-                wish.Width is { } w ? mat.Box.Width + w - own.Width : null, wish.Height is { } h ? mat.Box.Height + h - own.Height : null);
+            var size = new SizeChange(
+                change.Width is { } w ? mat.Box.Width + w - own.Width : null,
+                change.Height is { } h ? mat.Box.Height + h - own.Height : null);
             return ("Its size follows from its mat.", new("Change the size of its mat", mat.Path, size));
         }
 
@@ -219,10 +220,10 @@ internal static class Resizing
     }
 
     /// <summary>Writes a size in place of the clauses that gave it, and the place that they gave.</summary>
-    private static void GiveSize(WrittenPiece piece, SizeWish wish, LineEditing line)
+    private static void GiveSize(WrittenPiece piece, SizeChange change, LineEditing line)
     {
         var (own, head) = (piece.Piece.Box.Size, piece.Head!);
-        var (width, height) = (wish.Width ?? own.Width, wish.Height ?? own.Height);
+        var (width, height) = (change.Width ?? own.Width, change.Height ?? own.Height);
         var size = head.Kind.Traits.IsSizedByOneNumber || head.Shape is { Traits.IsSizedByOneNumber: true }
             ? line.Written(width) + (head.Kind.Traits.IsWords || head.Kind.Traits.IsDrawing ? " wide" : "")
             : $"{line.Written(width)} x {line.Written(height)}";

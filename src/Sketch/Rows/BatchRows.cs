@@ -32,7 +32,7 @@ internal static class BatchRows
     private static readonly RowField Date = new("date", "Date", "2026-11-25", RowClauses.Words("date"));
 
     /// <summary>What a batch says of itself.</summary>
-    public static RowSort Title { get; } = new("batch", "Batch",
+    public static RowKind Title { get; } = new("batch", "Batch",
     [
         RowClauses.Title("Lamp day"),
         new("stash", "Stash", "museum.stash", RowClauses.NamedStash) { IsMain = true, Offers = FieldOffer.Stashes },
@@ -43,7 +43,7 @@ internal static class BatchRows
         value => $"batch {value("title")}");
 
     /// <summary>All that a batch lists.</summary>
-    public static ImmutableArray<RowSort> All { get; } =
+    public static ImmutableArray<RowKind> All { get; } =
     [
         new("make", "Design", [Card, Count, MadeBy, Message], value => $"make {value("count")} of {value("card")}"),
         new("for", "Recipient",

@@ -18,7 +18,7 @@ public static class RowEditing
         var file = Parser.Parse(text, new FindingBag());
         return [.. TablesOf(file).Select(table => table with
         {
-            Rows = [.. RowsOf(file).Where(r => table.Sorts.Contains(r.Sort)).Select(r => RowOf(file, r.Sort, r.Line))],
+            Rows = [.. RowsOf(file).Where(r => table.Kinds.Contains(r.Kind)).Select(r => RowOf(file, r.Kind, r.Line))],
         })];
     }
 
@@ -33,7 +33,7 @@ public static class RowEditing
     /// <returns>Changes in the order of the text; a problem says, in sentences, why it cannot be done.</returns>
     public static Result<ImmutableArray<TextEdit>> Change(SourceText text, int line, string field, string value)
     {
-        if (Find(text, line) is not var (row, sort) || sort.Find(field) is not { } of)
+        if (Find(text, line) is not var (row, kind) || kind.Find(field) is not { } of)
         {
             return new Failure("This row is no longer in the text.");
         }
@@ -59,21 +59,21 @@ public static class RowEditing
             return Result.Of(ImmutableArray<TextEdit>.Empty);
         }
 
-        ImmutableArray<TextEdit> edits = [.. of.Part.Write(row, typed, sort.Fields.TakeWhile(f => f != of))];
+        ImmutableArray<TextEdit> edits = [.. of.Part.Write(row, typed, kind.Fields.TakeWhile(f => f != of))];
         var after = new SourceText(text.Path, TextEdit.Apply(text.Content, edits));
-        return StaysApart(text, after, line, sort.Fields.IndexOf(of)) ? Result.Of(edits)
+        return StaysApart(text, after, line, kind.Fields.IndexOf(of)) ? Result.Of(edits)
             : new Failure(MistakeIn(after, text) ?? $"That would change more than this cell. Enter a value such as {of.Example}.");
     }
 
     /// <summary>The change that adds a row below the last of its table, or at the end.</summary>
     /// <param name="text">The text.</param>
-    /// <param name="sort">The word of its sort.</param>
+    /// <param name="kind">The word of its kind.</param>
     /// <param name="values">The values of its fields; what is missing or empty is not written.</param>
     /// <returns>The change and the number of the new line; a problem says, in sentences, why it cannot be done.</returns>
-    public static Result<AddedPiece> Add(SourceText text, string sort, IReadOnlyDictionary<string, string> values)
+    public static Result<AddedPiece> Add(SourceText text, string kind, IReadOnlyDictionary<string, string> values)
     {
         var file = Parser.Parse(text, new FindingBag());
-        if (RowSorts.Find(sort) is not { } of || TablesOf(file).FirstOrDefault(t => t.Sorts.Contains(of)) is not { } table)
+        if (RowKinds.Find(kind) is not { } of || TablesOf(file).FirstOrDefault(t => t.Kinds.Contains(of)) is not { } table)
         {
             return new Failure("That cannot be added here. Choose again.");
         }
@@ -83,7 +83,7 @@ public static class RowEditing
             return new Failure(Missing(missing));
         }
 
-        var like = RowsOf(file).LastOrDefault(r => table.Sorts.Contains(r.Sort)).Line;
+        var like = RowsOf(file).LastOrDefault(r => table.Kinds.Contains(r.Kind)).Line;
         var after = like ?? RowLines.Top(file).LastOrDefault() ?? file.Lines[0];
         var indent = after == file.Lines[0] ? "" : InsertedLines.IndentOf(text, after);
         var beneath = InsertedLines.IndentBeneath(text, after, CardOutline.Within(file.Lines))[indent.Length..];
@@ -101,14 +101,14 @@ public static class RowEditing
     /// <param name="text">The text.</param>
     /// <param name="line">The line of the row, from 1.</param>
     public static Result<ImmutableArray<TextEdit>> Delete(SourceText text, int line) =>
-        Find(text, line) is var (row, sort) && row.Line != row.Syntax.Lines[0] && sort.Fields.Length > 0
+        Find(text, line) is var (row, kind) && row.Line != row.Syntax.Lines[0] && kind.Fields.Length > 0
             ? Result.Of<ImmutableArray<TextEdit>>([RowLines.Deletion(text, row.Line)])
             : new Failure("This row is no longer in the text.");
 
-    private static string LineOf(RowSort sort, IReadOnlyDictionary<string, string> values)
+    private static string LineOf(RowKind kind, IReadOnlyDictionary<string, string> values)
     {
-        var head = sort.HeadOf(name => ((HeadPart)sort.Find(name)!.Part).Written(ValueOf(values, name)));
-        var clauses = sort.Fields.Select(f => (f.Part as ClausePart, Value: ValueOf(values, f.Name)))
+        var head = kind.HeadOf(name => ((HeadPart)kind.Find(name)!.Part).Written(ValueOf(values, name)));
+        var clauses = kind.Fields.Select(f => (f.Part as ClausePart, Value: ValueOf(values, f.Name)))
             .Where(c => c.Item1 is not null && c.Value.Length > 0).Select(c => ", " + c.Item1!.Clause(c.Value, null));
         return head + string.Concat(clauses);
     }
@@ -121,7 +121,7 @@ public static class RowEditing
     private static bool StaysApart(SourceText before, SourceText after, int line, int field)
     {
         var (were, are) = (Rows(before), Rows(after));
-        return were.Count == are.Count && were.Zip(are).All(pair => pair.First.Sort == pair.Second.Sort
+        return were.Count == are.Count && were.Zip(are).All(pair => pair.First.Kind == pair.Second.Kind
             && pair.First.Cells.Zip(pair.Second.Cells).Select((c, i) => (c, i))
                 .All(c => c.c.First == c.c.Second || (pair.First.Line == line && c.i == field)));
 
@@ -142,40 +142,40 @@ public static class RowEditing
         }
     }
 
-    private static (RowLine Row, RowSort Sort)? Find(SourceText text, int line)
+    private static (RowLine Row, RowKind Kind)? Find(SourceText text, int line)
     {
         var file = Parser.Parse(text, new FindingBag());
         return RowsOf(file).Where(r => text.PositionOf(r.Line.Span.Start).Line == line)
-            .Select(r => ((RowLine, RowSort)?)(new(file, r.Line), r.Sort)).FirstOrDefault();
+            .Select(r => ((RowLine, RowKind)?)(new(file, r.Line), r.Kind)).FirstOrDefault();
     }
 
     private static ImmutableArray<RowTable> TablesOf(FileSyntax file) => file.Lines switch
     {
-        [TitleLine { Word: "stash" }, ..] => RowSorts.OfStash,
-        [TitleLine { Word: "batch" }, ..] => RowSorts.OfBatch,
+        [TitleLine { Word: "stash" }, ..] => RowKinds.OfStash,
+        [TitleLine { Word: "batch" }, ..] => RowKinds.OfBatch,
         _ => [],
     };
 
-    /// <summary>The lines that are rows, with their sorts.</summary>
-    private static IEnumerable<(LineSyntax Line, RowSort Sort)> RowsOf(FileSyntax file) => TablesOf(file) is [var title, ..]
-        ? RowLines.Top(file).Select(l => (Line: l, Sort: SortOf(l))).Where(r => r.Sort is not null).Select(r => (r.Line, r.Sort!))
-            .Prepend((file.Lines[0], title.Sorts[0]))
+    /// <summary>The lines that are rows, with their kinds.</summary>
+    private static IEnumerable<(LineSyntax Line, RowKind Kind)> RowsOf(FileSyntax file) => TablesOf(file) is [var title, ..]
+        ? RowLines.Top(file).Select(l => (Line: l, Kind: KindOf(l))).Where(r => r.Kind is not null).Select(r => (r.Line, r.Kind!))
+            .Prepend((file.Lines[0], title.Kinds[0]))
         : [];
 
-    private static RowSort? SortOf(LineSyntax line) => line switch
+    private static RowKind? KindOf(LineSyntax line) => line switch
     {
-        StockLine stock => RowSorts.Find(stock.Stock),
-        MakeLine => RowSorts.Find("make"),
-        ForLine => RowSorts.Find("for"),
-        UseOnHandLine => RowSorts.Find("use"),
-        CutLine => RowSorts.Find("cut"),
+        StockLine stock => RowKinds.Find(stock.Stock),
+        MakeLine => RowKinds.Find("make"),
+        ForLine => RowKinds.Find("for"),
+        UseOnHandLine => RowKinds.Find("use"),
+        CutLine => RowKinds.Find("cut"),
         _ => null,
     };
 
-    private static Row RowOf(FileSyntax file, RowSort sort, LineSyntax line)
+    private static Row RowOf(FileSyntax file, RowKind kind, LineSyntax line)
     {
         var row = new RowLine(file, line);
-        return new(sort.Word, file.Source.PositionOf(line.Span.Start).Line, [.. sort.Fields.Select(f => f.Part.Read(row))])
+        return new(kind.Word, file.Source.PositionOf(line.Span.Start).Line, [.. kind.Fields.Select(f => f.Part.Read(row))])
         {
             Locked = LockOf(row),
         };

@@ -47,7 +47,7 @@ public sealed record RowField
     /// <summary>A value that is valid whatever the units of the file.</summary>
     public string Example { get; init; }
 
-    /// <summary>Whether every row of its sort must have it.</summary>
+    /// <summary>Whether every row of its kind must have it.</summary>
     public bool IsNeeded { get; init; }
 
     /// <summary>Whether it is shown in the row itself, and not only when more is asked for.</summary>
@@ -64,11 +64,11 @@ public sealed record RowField
 }
 
 /// <summary>What a row can be.</summary>
-public sealed record RowSort
+public sealed record RowKind
 {
     private readonly Func<Func<string, string>, string> _head;
 
-    internal RowSort(string word, string title, ImmutableArray<RowField> fields, Func<Func<string, string>, string> head) =>
+    internal RowKind(string word, string title, ImmutableArray<RowField> fields, Func<Func<string, string>, string> head) =>
         (Word, Title, Fields, _head) = (word, title, fields, head);
 
     /// <summary>The word that begins its line.</summary>

@@ -26,16 +26,16 @@ internal static class StockRows
     private static readonly RowField Price = new("price", "Price", "0.99", RowClauses.Number("price", c => c is PriceClause));
 
     /// <summary>What a stash says of itself.</summary>
-    public static RowSort Title { get; } = new("stash", "Stash", [RowClauses.Title("Museum shelf")], value => $"stash {value("title")}");
+    public static RowKind Title { get; } = new("stash", "Stash", [RowClauses.Title("Museum shelf")], value => $"stash {value("title")}");
 
     /// <summary>All that a stash lists.</summary>
-    public static ImmutableArray<RowSort> All { get; } =
+    public static ImmutableArray<RowKind> All { get; } =
     [
         Sheets("paper", "Paper", isPatterned: true), Sheets("cardstock", "Cardstock", isPatterned: false), Offcut(),
         .. SupplyKinds.Lines.Select(Supply),
     ];
 
-    private static RowSort Sheets(string word, string title, bool isPatterned) => Sort(word, title, Name,
+    private static RowKind Sheets(string word, string title, bool isPatterned) => Of(word, title, Name,
     [
         Size with { Title = "Sheet", Offers = FieldOffer.Sheets, Example = isPatterned ? "12 in x 12 in" : "letter" },
         OnHand("sheets", "3 sheets") with { Offers = FieldOffer.Counts },
@@ -50,10 +50,10 @@ internal static class StockRows
         Price with { Title = "Price per sheet" },
     ]);
 
-    private static RowSort Offcut() => Sort("offcut", "Offcut", Name with { Title = "Paper", Offers = FieldOffer.Papers },
+    private static RowKind Offcut() => Of("offcut", "Offcut", Name with { Title = "Paper", Offers = FieldOffer.Papers },
         [Size with { Example = "6 in x 4 in" }, OnHand("", "2")]);
 
-    private static RowSort Supply(SupplyKind kind)
+    private static RowKind Supply(SupplyKind kind)
     {
         var traits = kind.Traits;
         var example = StockExamples.Of(traits.Word)[(traits.Word.Length + 1)..].Split(": ");
@@ -65,7 +65,7 @@ internal static class StockRows
             SupplyCount.Pieces => [OnHand(isEnvelope ? "" : "pieces", isEnvelope ? "50" : "60 pieces")],
             _ => [],
         };
-        return Sort(traits.Word, char.ToUpperInvariant(traits.Word[0]) + traits.Word[1..], Name with { Example = example[0] },
+        return Of(traits.Word, char.ToUpperInvariant(traits.Word[0]) + traits.Word[1..], Name with { Example = example[0] },
         [
             Size with { Example = example[1].Split(',')[0], Offers = isEnvelope ? FieldOffer.Envelopes : FieldOffer.Nothing },
             .. amount,
@@ -77,6 +77,6 @@ internal static class StockRows
     private static RowField OnHand(string noun, string example) =>
         new("stock", "On hand", example, RowClauses.Stock(noun)) { IsMain = true };
 
-    private static RowSort Sort(string word, string title, RowField name, ImmutableArray<RowField> fields) =>
+    private static RowKind Of(string word, string title, RowField name, ImmutableArray<RowField> fields) =>
         new(word, title, [name, .. fields], value => $"{word} {value("name")}: {value("size")}");
 }

@@ -21,7 +21,7 @@ public sealed record PaperVariant(ImmutableArray<PaperChoice> Choices, double Sc
 /// <param name="Roles">The roles to vary; empty for all that are cut from paper.</param>
 /// <param name="Papers">Papers, or sides of them such as <c>gulls/back</c>; empty for the whole stash.</param>
 /// <param name="Limit">The maximum number of variants.</param>
-public sealed record VariantWish(ImmutableArray<string> Roles, ImmutableArray<string> Papers, int Limit);
+public sealed record VariantOptions(ImmutableArray<string> Roles, ImmutableArray<string> Papers, int Limit);
 
 /// <summary>The variants found.</summary>
 /// <param name="Best">The most different and most legible, the best first.</param>

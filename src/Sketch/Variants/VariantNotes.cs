@@ -10,13 +10,13 @@ namespace Sketch.Variants;
 internal static class VariantNotes
 {
     public static ImmutableArray<string> Of(
-        LaidOutCard card, Stash stash, VariantWish wish, ImmutableArray<RoleUse> uses,
+        LaidOutCard card, Stash stash, VariantOptions options, ImmutableArray<RoleUse> uses,
         ImmutableArray<ImmutableArray<Candidate>> suited, ImmutableArray<ImmutableArray<Candidate>> tried)
     {
         var notes = ImmutableArray.CreateBuilder<string>();
         for (var i = 0; i < uses.Length; i++)
         {
-            notes.Add(NoteOn(uses[i], suited[i], tried[i].Length, wish.Papers.IsEmpty));
+            notes.Add(NoteOn(uses[i], suited[i], tried[i].Length, options.Papers.IsEmpty));
         }
 
         var kept = card.Roles.Select(r => r.Name).Except(uses.Select(u => u.Role), StringComparer.OrdinalIgnoreCase).ToList();
@@ -26,7 +26,7 @@ internal static class VariantNotes
         }
 
         var unseen = stash.Papers.Where(p => !p.Front.IsDescribed && !p.Back.IsDescribed).Select(p => p.Name).ToList();
-        if (unseen.Count > 0 && wish.Papers.IsEmpty)
+        if (unseen.Count > 0 && options.Papers.IsEmpty)
         {
             notes.Add($"Left out, because the stash does not say what they look like: {string.Join(", ", unseen)}.");
         }

@@ -44,13 +44,13 @@ public sealed class VariantSearch
     /// </summary>
     /// <param name="card">The card, laid out.</param>
     /// <param name="stash">The stash.</param>
-    /// <param name="wish">Roles that the card declares, and papers that the stash has.</param>
-    public static VariantList Find(LaidOutCard card, Stash stash, VariantWish wish)
+    /// <param name="options">Roles that the card declares, and papers that the stash has.</param>
+    public static VariantList Find(LaidOutCard card, Stash stash, VariantOptions options)
     {
         var uses = card.Roles.Select(r => RoleUse.Of(card, r.Name))
-            .Where(u => wish.Roles.IsEmpty ? u.IsCut : wish.Roles.Contains(u.Role, StringComparer.OrdinalIgnoreCase))
+            .Where(u => options.Roles.IsEmpty ? u.IsCut : options.Roles.Contains(u.Role, StringComparer.OrdinalIgnoreCase))
             .Take(RoleLimit).ToImmutableArray();
-        var candidates = uses.Select(u => Candidate.For(u, stash, wish.Papers)).ToImmutableArray();
+        var candidates = uses.Select(u => Candidate.For(u, stash, options.Papers)).ToImmutableArray();
         if (uses.IsEmpty || candidates.Any(c => c.IsEmpty))
         {
             return new([], 0, 0);
@@ -59,10 +59,10 @@ public sealed class VariantSearch
         var tried = Fewer(candidates);
         var search = new VariantSearch(stash, uses, tried, Neighbours.Of(card, [.. uses.Select(u => u.Role)]));
         search.Fill(0);
-        return new(search.Different(wish.Limit), search._found, search._lacking)
+        return new(search.Different(options.Limit), search._found, search._lacking)
         {
             Tried = tried.Aggregate(1L, (product, c) => product * c.Length),
-            Notes = VariantNotes.Of(card, stash, wish, uses, candidates, tried),
+            Notes = VariantNotes.Of(card, stash, options, uses, candidates, tried),
         };
     }
 

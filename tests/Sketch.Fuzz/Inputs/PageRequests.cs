@@ -92,18 +92,18 @@ internal sealed class PageRequests
     {
         var sheet = Sheet(_draws.OnceIn(2) ? "shelf.stash" : "day.batch");
         var tables = RowEditing.Tables(new("a.stash", (string)sheet["text"]!));
-        var sorts = tables.SelectMany(t => t.Sorts).ToList();
-        var sort = sorts.Count == 0 ? null : _draws.Any(sorts);
+        var kinds = tables.SelectMany(t => t.Kinds).ToList();
+        var kind = kinds.Count == 0 ? null : _draws.Any(kinds);
         var lines = tables.SelectMany(t => t.Rows).Select(r => r.Line).Append(_draws.From(-1, 40)).ToList();
         return new()
         {
             ["sheet"] = sheet,
-            ["deed"] = _draws.Any<string>(["change", "change", "add", "add", "delete", "x"]),
+            ["action"] = _draws.Any<string>(["change", "change", "add", "add", "delete", "x"]),
             ["line"] = _draws.Any(lines),
-            ["sort"] = sort?.Word ?? "x",
+            ["kind"] = kind?.Word ?? "x",
             ["values"] = Enumerable.Range(0, _draws.OnceIn(2) ? 1 : _draws.Below(5)).Select(_ => new
             {
-                field = sort is null || _draws.OnceIn(10) ? "x" : _draws.Any(sort.Fields).Name,
+                field = kind is null || _draws.OnceIn(10) ? "x" : _draws.Any(kind.Fields).Name,
                 value = _draws.Any(_draws.OnceIn(3) ? Typed : Values),
             }).ToArray(),
         };
@@ -143,7 +143,7 @@ internal sealed class PageRequests
             ["line"] = _draws.OnceIn(8) ? int.MaxValue : _draws.From(-1, 40),
             ["column"] = _draws.OnceIn(8) ? int.MinValue : _draws.From(-1, 60),
         },
-        "hand" => new() { ["sheet"] = Sheet("lamp.card"), ["piece"] = _draws.Any(_paths), ["wish"] = Wish() },
+        "hand" => new() { ["sheet"] = Sheet("lamp.card"), ["piece"] = _draws.Any(_paths), ["change"] = Change() },
         "put" => Of("kind", _draws.Any<string>([.. GrammarCards.Shapes, "panel", "text", "gem", "mat", "x"]), "face", _draws.Any<string>([
             "front", "inside", "x"]),
             "line", _draws.From(-1, 20), "x", Millimetres, "y", Millimetres),
@@ -180,7 +180,7 @@ internal sealed class PageRequests
         return body;
     }
 
-    private Dictionary<string, object?> Wish() => new()
+    private Dictionary<string, object?> Change() => new()
     {
         ["kind"] = _draws.Any(Kinds),
         ["across"] = Nanometres,

@@ -30,16 +30,16 @@ public class HandsOnSamplesTests
         foreach (var piece in Chosen(before, random))
         {
             var step = before.Card!.Units.Format().Step;
-            var wish = new MoveWish(step * random.Next(-6, 7), step * random.Next(-6, 7));
+            var change = new MoveChange(step * random.Next(-6, 7), step * random.Next(-6, 7));
             if (PieceEditing.HoldOn(before.Card, before.Source, piece).ValueOrDefault is not { } hold)
             {
                 continue;
             }
 
-            var after = Applied(before, hold.Piece, PieceEditing.Of(before.Card, before.Source, piece, wish));
+            var after = Applied(before, hold.Piece, PieceEditing.Of(before.Card, before.Source, piece, change));
             var (here, there) = (hold.Piece, After(after, hold.Piece));
-            IsMoved(here.Box.Left, there.Box.Left, wish.Across, hold.Across, step, $"{piece.Path} across");
-            IsMoved(here.Box.Top, there.Box.Top, wish.Down, hold.Down, step, $"{piece.Path} down");
+            IsMoved(here.Box.Left, there.Box.Left, change.Across, hold.Across, step, $"{piece.Path} across");
+            IsMoved(here.Box.Top, there.Box.Top, change.Down, hold.Down, step, $"{piece.Path} down");
             Assert.Equal(here.Box.Size, there.Box.Size);
             OthersStay(before, after, hold);
         }
@@ -60,13 +60,13 @@ public class HandsOnSamplesTests
                 continue;
             }
 
-            var wish = new SizeWish(hold.Across.Size is null ? width : null, hold.Down.Size is null ? height : null);
-            var edit = PieceEditing.Of(before.Card, before.Source, piece, wish);
+            var change = new SizeChange(hold.Across.Size is null ? width : null, hold.Down.Size is null ? height : null);
+            var edit = PieceEditing.Of(before.Card, before.Source, piece, change);
             Assert.Empty(edit.Refusals);
             var there = After(Applied(before, piece, edit), piece);
-            Assert.True(wish.Width is not { } w || there.Box.Width == w, $"{piece.Path} is {there.Box.Width} wide and not {width}");
+            Assert.True(change.Width is not { } w || there.Box.Width == w, $"{piece.Path} is {there.Box.Width} wide and not {width}");
             var isFree = !piece.Kind.Traits.IsSizedByOneNumber && piece.Written is null;
-            Assert.True(!isFree || wish.Height is not { } h || there.Box.Height == h,
+            Assert.True(!isFree || change.Height is not { } h || there.Box.Height == h,
                 $"{piece.Path} is {there.Box.Height} high and not {height}");
         }
     }

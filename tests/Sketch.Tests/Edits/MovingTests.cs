@@ -36,14 +36,14 @@ public class MovingTests
     [Fact]
     public void What_is_moved_to_the_middle_is_centred() =>
         Assert.Equal("star 1, centre, top 1, of gold", Hands.On("  star 1, left 1, top 1, of gold", "front/star",
-            new MoveWish(Measure.Length("1/16"), default) { Centred = (true, false) }).Trim());
+            new MoveChange(Measure.Length("1/16"), default) { Centred = (true, false) }).Trim());
 
     [Theory]
     [InlineData("star 1, left 1, top 1, of gold", Edge.Left, "1/2", "star 1, left 1/2, top 1, of gold")]
     [InlineData("star 1, left 1, top 1, of gold", Edge.Right, "1/2", "star 1, left 2 3/4, top 1, of gold")]
     [InlineData("star 1, top 1, of gold", Edge.Right, "1/2", "star 1, top 1, right 1/2, of gold")]
     public void A_distance_may_be_typed(string line, Edge from, string distance, string written) =>
-        Assert.Equal(written, Hands.On("  " + line, "front/star", new PlaceWish(from, Measure.Length(distance))).Trim());
+        Assert.Equal(written, Hands.On("  " + line, "front/star", new PlaceChange(from, Measure.Length(distance))).Trim());
 
     [Theory]
     [InlineData("star 1, above low by 1/4, of gold", "0", "-1/8", "star 1, above low by 3/8, of gold")]
@@ -58,17 +58,17 @@ public class MovingTests
     public void A_mat_goes_with_its_piece() =>
         Assert.Equal("  panel 2 x 2, left 1, of navy\n    mat +1/8, of white",
             Hands.On("  panel 2 x 2, left 3/4, of navy\n    mat +1/8, of white", "front/panel/mat",
-                new MoveWish(Measure.Length("1/4"), default)));
+                new MoveChange(Measure.Length("1/4"), default)));
 
     [Fact]
     public void A_copy_moves_the_whole_row() =>
         Assert.Equal("  3 gem 1/4, gap 1/8, left 1/2, of red", Hands.On("  3 gem 1/4, gap 1/8, left 1/4, of red", "front/gem[2]",
-            new MoveWish(Measure.Length("1/4"), default)));
+            new MoveChange(Measure.Length("1/4"), default)));
 
     [Fact]
     public void In_millimetres_a_distance_is_in_millimetres() =>
         Assert.Equal("  star 20, right 26, top 9.5, of gold", Hands.InMillimetres("  star 20, right 25, top 10.5, of gold", "front/star",
-            new MoveWish(Measure.Length("-1 mm"), Measure.Length("-1 mm"))));
+            new MoveChange(Measure.Length("-1 mm"), Measure.Length("-1 mm"))));
 
     [Theory]
     [InlineData("panel, showing 1/8, of navy", "What shows round it gives its place from left to right.", "panel 4 x 5 1/4, of navy")]
@@ -78,12 +78,12 @@ public class MovingTests
         "panel 4 1/4 x 1, top 1, of navy")]
     public void What_cannot_be_moved_says_why_and_can_let_go(string line, string reason, string written)
     {
-        var refusal = Hands.Refused("  " + line, "front/panel", new MoveWish(Measure.Length("1/4"), default));
+        var refusal = Hands.Refused("  " + line, "front/panel", new MoveChange(Measure.Length("1/4"), default));
 
         Assert.Equal(reason, refusal!.Reason);
-        Assert.Equal(written, Hands.On("  " + line, "front/panel", refusal.Offer!.Wish).Trim());
+        Assert.Equal(written, Hands.On("  " + line, "front/panel", refusal.Offer!.Change).Trim());
     }
 
     private static string Move(string line, string path, string across, string down) =>
-        Hands.On("  " + line, path, new MoveWish(Measure.Length(across), Measure.Length(down)))[2..];
+        Hands.On("  " + line, path, new MoveChange(Measure.Length(across), Measure.Length(down)))[2..];
 }

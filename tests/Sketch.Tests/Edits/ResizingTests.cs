@@ -29,7 +29,7 @@ public class ResizingTests
     [InlineData("panel 2 x 3, right 1, of navy", Edge.Left, "panel 2 1/4 x 3, right 3/4, of navy")]
     [InlineData("panel 2 x 3, of navy", Edge.Left, "panel 2 1/4 x 3, of navy")]
     public void The_edge_that_is_not_pulled_stays(string line, Edge held, string written) => Assert.Equal(written,
-        Hands.On("  " + line, "front/panel", new SizeWish(Measure.Length("2 1/4"), null) { Held = (held, null) }).Trim());
+        Hands.On("  " + line, "front/panel", new SizeChange(Measure.Length("2 1/4"), null) { Held = (held, null) }).Trim());
 
     [Theory]
     [InlineData("panel full x 1, top 0, of red", "It is as wide as what it lies on.", "panel 2 x 1, top 0, of red")]
@@ -39,22 +39,22 @@ public class ResizingTests
     public void What_follows_from_something_else_says_so_and_can_let_go(string line, string reason, string written)
     {
         var pieces = "  low: strip 3 x 1, bottom 0, of navy\n  " + line;
-        var refusal = Hands.Refused(pieces, "front/panel", new SizeWish(Measure.Length("2"), null));
+        var refusal = Hands.Refused(pieces, "front/panel", new SizeChange(Measure.Length("2"), null));
 
         Assert.Equal(reason, refusal!.Reason);
-        Assert.Equal(written, Hands.On(pieces, "front/panel", refusal.Offer!.Wish).Split("\n  ")[1]);
+        Assert.Equal(written, Hands.On(pieces, "front/panel", refusal.Offer!.Change).Split("\n  ")[1]);
     }
 
     [Fact]
     public void A_size_that_follows_from_a_mat_is_changed_on_the_mat()
     {
         const string Pieces = "  panel, of red\n    mat 3 x 4, of navy";
-        var refusal = Hands.Refused(Pieces, "front/panel", new SizeWish(Measure.Length("2 7/8") + Measure.Length("1/4"), null));
+        var refusal = Hands.Refused(Pieces, "front/panel", new SizeChange(Measure.Length("2 7/8") + Measure.Length("1/4"), null));
 
         Assert.Equal("Its size follows from its mat.", refusal!.Reason);
-        Assert.Equal("  panel, of red\n    mat 3 1/4 x 4, of navy", Hands.On(Pieces, refusal.Offer!.Of.ToString(), refusal.Offer.Wish));
+        Assert.Equal("  panel, of red\n    mat 3 1/4 x 4, of navy", Hands.On(Pieces, refusal.Offer!.Of.ToString(), refusal.Offer.Change));
     }
 
     private static string Size(string line, string path, string? width, string? height) => Hands.On("  " + line, path,
-        new SizeWish(width is null ? null : Measure.Length(width), height is null ? null : Measure.Length(height))).Trim();
+        new SizeChange(width is null ? null : Measure.Length(width), height is null ? null : Measure.Length(height))).Trim();
 }

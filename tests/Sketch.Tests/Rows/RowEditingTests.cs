@@ -149,10 +149,10 @@ public class RowEditingTests
     [Fact]
     public void The_example_of_each_field_makes_a_row_without_errors()
     {
-        foreach (var sort in Tables("stash \"A\"\n").Skip(1).SelectMany(t => t.Sorts))
+        foreach (var kind in Tables("stash \"A\"\n").Skip(1).SelectMany(t => t.Kinds))
         {
-            var text = Added("stash \"A\"\nunits mm\npaper gulls: 305 x 305, 2 sheets\n", sort.Word,
-                [.. sort.Fields.Select(f => (f.Name, sort.Word is "paper" or "cardstock" && f.Name == "name" ? "terns" : f.Example))]);
+            var text = Added("stash \"A\"\nunits mm\npaper gulls: 305 x 305, 2 sheets\n", kind.Word,
+                [.. kind.Fields.Select(f => (f.Name, kind.Word is "paper" or "cardstock" && f.Name == "name" ? "terns" : f.Example))]);
             Assert.DoesNotContain(Compiler.Compile(Of(text), new TestWorld()).Findings, f => f.Severity == Severity.Error);
         }
     }
@@ -168,6 +168,6 @@ public class RowEditingTests
 
     private static string Deleted(string text, int line) => TextEdit.Apply(text, RowEditing.Delete(Of(text), line).Value);
 
-    private static string Added(string text, string sort, params (string Field, string Value)[] values) =>
-        TextEdit.Apply(text, [RowEditing.Add(Of(text), sort, values.ToDictionary(v => v.Field, v => v.Value)).Value.Edit]);
+    private static string Added(string text, string kind, params (string Field, string Value)[] values) =>
+        TextEdit.Apply(text, [RowEditing.Add(Of(text), kind, values.ToDictionary(v => v.Field, v => v.Value)).Value.Edit]);
 }

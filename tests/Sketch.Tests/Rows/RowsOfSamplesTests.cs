@@ -53,7 +53,7 @@ public class RowsOfSamplesTests
         {
             var edits = RowEditing.Change(before, row.Line, field.Name, "").Value;
             var text = new SourceText(before.Path, TextEdit.Apply(before.Content, edits));
-            var there = Rows(text).Single(r => r.Sort == row.Sort && r.Cells[0] == row.Cells[0] && r.Line == row.Line);
+            var there = Rows(text).Single(r => r.Kind == row.Kind && r.Cells[0] == row.Cells[0] && r.Line == row.Line);
             Assert.Equal(row.Cells.SetItem(at, ""), there.Cells);
         }
     }
@@ -69,9 +69,9 @@ public class RowsOfSamplesTests
             {
                 var without = Applied(before, row, RowEditing.Delete(before, row.Line).Value);
                 Assert.Equal(Rows(before).Count - 1, Rows(without).Count);
-                var fields = table.Sorts.Single(s => s.Word == row.Sort).Fields;
+                var fields = table.Kinds.Single(s => s.Word == row.Kind).Fields;
                 var values = fields.Zip(row.Cells).ToDictionary(c => c.First.Name, c => c.Second);
-                var added = RowEditing.Add(without, row.Sort, values).Value;
+                var added = RowEditing.Add(without, row.Kind, values).Value;
                 var after = new SourceText(before.Path, TextEdit.Apply(without.Content, [added.Edit]));
                 Assert.Equal(row.Cells, Rows(after).Single(r => r.Line == added.Line).Cells);
             }
@@ -94,7 +94,7 @@ public class RowsOfSamplesTests
     private static IEnumerable<(Row Row, RowField Field, int At)> Cells(SourceText text) =>
         from table in RowEditing.Tables(text)
         from row in table.Rows
-        from cell in table.Sorts.Single(s => s.Word == row.Sort).Fields.Select((field, at) => (field, at))
+        from cell in table.Kinds.Single(s => s.Word == row.Kind).Fields.Select((field, at) => (field, at))
         select (row, cell.field, cell.at);
 
     /// <summary>Another value that is valid in its place; what names something else stays what it is.</summary>
@@ -115,7 +115,7 @@ public class RowsOfSamplesTests
         var content = before.Content;
         var start = before.LineStart(row.Line - 1);
         var next = Rows(before).Select(r => r.Line).Where(l => l > row.Line).Order().FirstOrDefault();
-        var end = next > 0 && row.Sort is not ("stash" or "batch") ? before.LineStart(next - 1) : content.Length;
+        var end = next > 0 && row.Kind is not ("stash" or "batch") ? before.LineStart(next - 1) : content.Length;
         Assert.All(edits, e => Assert.True(e.Span.Start >= start - 1 && e.Span.End <= end, $"{row.Cells[0]}: {e} lies beyond its row"));
         var text = new SourceText(before.Path, TextEdit.Apply(content, edits));
         var known = Errors(before);

@@ -68,6 +68,6 @@ public sealed class HandTests : OnOpenedPage
 
     private static object Sheet(string text) => new { file = "lamp.card", window = OpenedPage.Window, text };
 
-    private Task<(HttpStatusCode Status, JsonElement Json)> Hand(string text, string piece, object wish) =>
-        Page.Ask(Page.Say("hand", new { sheet = Sheet(text), piece, wish }));
+    private Task<(HttpStatusCode Status, JsonElement Json)> Hand(string text, string piece, object change) =>
+        Page.Ask(Page.Say("hand", new { sheet = Sheet(text), piece, change }));
 }

@@ -50,7 +50,7 @@ public sealed class RowTests : OnOpenedPage
     {
         Page.Write("shelf.stash", Stash);
         var values = new[] { new { field = "stock", value = "5" } };
-        var done = await Row("shelf.stash", Stash, new { deed = "change", line = 2, values });
+        var done = await Row("shelf.stash", Stash, new { action = "change", line = 2, values });
         Assert.Equal(Stash.Replace("3 sheets", "5 sheets", StringComparison.Ordinal), done.Text);
         Assert.Equal("gulls is changed.", done.Said);
         Assert.Equal(Stash, await File.ReadAllTextAsync(Page.At("shelf.stash"), OpenedPage.Stop));
@@ -64,7 +64,7 @@ public sealed class RowTests : OnOpenedPage
     [InlineData("weight", "80 lb", "Pounds need their grade")]
     public async Task A_new_error_is_refused_with_its_sentence(string field, string value, string sentence)
     {
-        var done = await Row("shelf.stash", Stash, new { deed = "change", line = 2, values = new[] { new { field, value } } });
+        var done = await Row("shelf.stash", Stash, new { action = "change", line = 2, values = new[] { new { field, value } } });
         Assert.Equal(Stash, done.Text);
         Assert.Contains(sentence, done.Refused, StringComparison.Ordinal);
     }
@@ -75,8 +75,8 @@ public sealed class RowTests : OnOpenedPage
         Page.Write("shelf.stash", Stash);
         var done = await Row("day.batch", Batch, new
         {
-            deed = "add",
-            sort = "make",
+            action = "add",
+            kind = "make",
             values = new[] { new { field = "count", value = "3" }, new { field = "card", value = "lamb.card" } },
         });
         Assert.Equal(Batch, done.Text);
@@ -88,8 +88,8 @@ public sealed class RowTests : OnOpenedPage
     {
         var done = await Row("shelf.stash", Stash, new
         {
-            deed = "add",
-            sort = "cardstock",
+            action = "add",
+            kind = "cardstock",
             values = new[]
             {
                 new { field = "name", value = "cream" }, new { field = "size", value = "letter" },
@@ -104,7 +104,7 @@ public sealed class RowTests : OnOpenedPage
     {
         var done = await Row("shelf.stash", Stash, new
         {
-            deed = "change",
+            action = "change",
             line = 2,
             values = new[] { new { field = "front", value = "wavse" } },
         });
@@ -134,9 +134,9 @@ public sealed class RowTests : OnOpenedPage
             await File.ReadAllTextAsync(Page.At("our-shelf.stash"), OpenedPage.Stop));
     }
 
-    private async Task<(string Text, string Said, string Refused)> Row(string file, string text, object deed)
+    private async Task<(string Text, string Said, string Refused)> Row(string file, string text, object action)
     {
-        var asked = JsonSerializer.SerializeToNode(deed)!.AsObject();
+        var asked = JsonSerializer.SerializeToNode(action)!.AsObject();
         asked["sheet"] = JsonSerializer.SerializeToNode(new { file, window = OpenedPage.Window, text });
         var (status, done) = await Page.Ask(Page.Say("row", asked));
         Assert.Equal(HttpStatusCode.OK, status);

@@ -4,10 +4,10 @@ using Sketch.Stashes;
 
 namespace Sketch.Rows;
 
-/// <summary>All sorts of row, by the word that begins their lines.</summary>
-internal static class RowSorts
+/// <summary>All kinds of row, by the word that begins their lines.</summary>
+internal static class RowKinds
 {
-    private static readonly FrozenDictionary<string, RowSort> Table =
+    private static readonly FrozenDictionary<string, RowKind> Table =
         StockRows.All.Concat(BatchRows.All).ToFrozenDictionary(s => s.Word, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The tables of a stash, without rows.</summary>
@@ -30,6 +30,6 @@ internal static class RowSorts
         new("Loose pieces to cut", "loose pieces", [Table["cut"]], []),
     ];
 
-    /// <summary>The sort that a word begins; null for none.</summary>
-    public static RowSort? Find(string word) => Table.GetValueOrDefault(word);
+    /// <summary>The kind that a word begins; null for none.</summary>
+    public static RowKind? Find(string word) => Table.GetValueOrDefault(word);
 }
