@@ -167,7 +167,7 @@ public sealed record LengthFormat(bool Metric, int Marks = LengthFormat.RulerMar
 
         var text = Ruler(length, Marks);
         return text[^1] is not ('+' or '-') ? text
-            : length > Length.Zero && ComesToNothing(length, Marks) ? $"less than {Fraction(1, Marks)}"
+            : ComesToNothing(length, Marks) ? $"less than {Fraction(1, Marks)}"
             : $"about {text[..^2]}";
     }
 
