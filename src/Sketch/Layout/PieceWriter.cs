@@ -144,8 +144,7 @@ internal sealed class PieceWriter(
         var turning = turn == 0 ? ground.Turning : Affine.Turn(turn, about).Then(ground.Turning);
 
         // Pieces tucked beneath this one lie on what it lies on, but turn with it.
-        var tucked = node.Children.Where(c => IsTuckedUnderParent(c, node)).ToList();
-        foreach (var set in tucked)
+        foreach (var set in node.Children.Where(c => IsTuckedUnderParent(c, node)))
         {
             foreach (var copy in set.Copies)
             {
@@ -208,8 +207,7 @@ internal sealed class PieceWriter(
                 .TurnedOutline, bound.Rules.IsThrough));
         }
 
-        var children = tucked.Count == 0 ? node.Children : [.. node.Children.Except(tucked)];
-        WriteSets(children, new(
+        WriteSets(node.Children, new(
             bound.Kind == PieceKind.Group ? ground.Index : index, bound.Kind == PieceKind.Group
                 ? ground.Stack : stackStart, raised, turning, _pieces[index].Paint), node);
     }

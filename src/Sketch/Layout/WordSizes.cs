@@ -117,7 +117,7 @@ internal sealed class WordSizes(StackSizes sizes, Words words, UnitSystem units,
         var lines = Math.Max(1, Words.LinesOf(node).Length);
         return sizes.Of(node, Axis.Down) is not { } height ? null
             : bound.Kind == PieceKind.Pennant && words.Shape(node) is { } block ? OnPennant(node, block, height.Own)
-            : Length.NearestMillimetres(height.Own.Millimetres / (lines == 1 ? 2 : WordBlock.HeightOf(lines) + 1));
+            : Length.NearestMillimetres(height.Own.Millimetres / (WordBlock.HeightOf(lines) + 1));
     }
 
     /// <summary>

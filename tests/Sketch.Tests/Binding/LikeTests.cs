@@ -129,6 +129,16 @@ public sealed class LikeTests
         Assert.Contains(compilation.Findings, f => f.Severity == Severity.Error);
     }
 
+    [Theory]
+    [InlineData("stash\npaper white: 10 sheets 12 x 12", "\"harbour.card\" is no card that can be read.")]
+    [InlineData("card \"Harbour\"\nbase -4 x 5, of white\n", "\"harbour.card\" has mistakes of its own.")]
+    public void What_is_wrong_with_the_other_file_is_said_at_the_like_line(string other, string message)
+    {
+        var world = new TestWorld().WithText("harbour.card", other);
+        var finding = Assert.Single(Found.In("card \"New\"\nlike \"harbour.card\"\n", world));
+        Assert.Equal((2, message), (finding.Location.Start.Line, finding.Message));
+    }
+
     [Fact]
     public void A_name_that_the_other_card_does_not_have_is_reported_with_the_nearest()
     {

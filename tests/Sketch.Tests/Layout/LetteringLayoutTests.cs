@@ -1,4 +1,5 @@
 using Sketch.Text;
+using Sketch.Units;
 using Xunit;
 
 namespace Sketch.Tests.Layout;
@@ -33,6 +34,52 @@ public class LetteringLayoutTests
         var edges = lines.Select(c => side == 0 ? c.Bounds.Left : c.Bounds.Right).ToList();
         var extreme = side == 0 ? edges.Min() : edges.Max();
         Assert.Equal(2, edges.Count(e => Math.Abs(e - extreme) < 0.001));
+    }
+
+    [Fact]
+    public void Each_baseline_is_one_and_three_quarters_of_a_capital_below_the_one_before()
+    {
+        var text = Laid.OnA2("  text \"ahoy\" \"there\" \"keeper\", letters 1/4").Piece("front/text");
+        var tops = text.Outline.Contours.Select(c => c.Bounds.Top).ToArray();
+        Assert.Equal(6.35 * 1.75, tops[1] - tops[0], 0.001);
+        Assert.Equal(6.35 * 1.75, tops[2] - tops[1], 0.001);
+        Assert.Equal(6.35 * 4.5, text.Box.Height.Millimetres, 0.001);
+    }
+
+    [Theory]
+    [InlineData("strip 3 x 1 \"ahoy\"", "1/2")] // half the height
+    [InlineData("strip 3 x 1 7/8 \"ahoy\" \"there\"", "1/2")] // 2 3/4 capitals and half a capital above and below
+    [InlineData("strip 3 x 2 3/4 \"ahoy\" \"there\" \"keeper\"", "1/2")] // 4 1/2 capitals and the same
+    [InlineData("pennant fit x 1 \"ahoy\"", "1/4")] // a quarter of the height
+    public void Letters_without_a_height_follow_from_the_height_of_their_piece(string piece, string letters) =>
+        Assert.Equal(Measure.Length(letters), Assert.Single(Laid.OnA2($"  {piece}, of red").Pieces).Words!.LetterHeight);
+
+    [Fact] // "ahoy" is 3.2 capitals wide; a pennant of 3 x 1 has room for a rectangle of these proportions that is 3/6.2 high
+    public void Letters_on_a_pennant_take_three_fifths_of_the_room_between_its_sides() => Assert.Equal(
+        25.4 * 0.6 * 3 / 6.2, Laid.OnA2("  pennant 3 x 1 \"ahoy\", of red").Piece("front/pennant").Words!.LetterHeight.Millimetres, 0.001);
+
+    [Fact]
+    public void Letters_as_high_as_their_pennant_leave_it_no_length() => Assert.Contains(
+        Found("pennant fit x 1 \"ahoy\", letters 1, of red"), f => f.StartsWith("The letters are as high as ", StringComparison.Ordinal));
+
+    [Theory]
+    [InlineData("pennant 3 x 1 \"ahoy\"")]
+    [InlineData("pennant 1 x 3 \"ahoy\" \"there\"")]
+    [InlineData("banner 3 x 1 \"ahoy\", swallowtail right, letters 1/4")]
+    [InlineData("banner 3 x 1 \"ahoy\", swallowtail left, letters 1/4")]
+    public void Words_lie_on_the_paper_of_their_piece(string piece)
+    {
+        var laid = Assert.Single(Laid.OnA2($"  {piece}, of red").Pieces);
+        Assert.True(laid.Outline.Covers(laid.Words!.Ink));
+    }
+
+    [Fact]
+    public void Words_of_a_banner_are_centred_between_its_notches()
+    {
+        var laid = Assert.Single(Laid.OnA2("  banner 3 x 1 \"ahoy\", swallowtail right, letters 1/4, of red").Pieces);
+        var (left, right) = laid.Notches;
+        Assert.Equal(Length.Zero, left);
+        Assert.Equal(laid.Box.Left.Millimetres + (laid.Box.Width - right).Millimetres / 2, laid.Words!.Ink.Bounds.Centre.X, 0.001);
     }
 
     private static IEnumerable<string> Found(string line) =>

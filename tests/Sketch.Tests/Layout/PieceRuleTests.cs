@@ -1,4 +1,5 @@
 using Sketch.Diagnostics;
+using Sketch.Panels;
 using Sketch.Text;
 using Xunit;
 
@@ -25,6 +26,21 @@ public class PieceRuleTests
         Assert.Equal(2 * 25.4 * Math.Sqrt(3) / 2, Laid.OnA2("  hexagon 2, of red").Piece("front/hexagon").Box.Height.Millimetres, 0.0001);
 
     [Theory]
+    [InlineData("hexagon 2", Sizing.Written, Sizing.Follows)]
+    [InlineData("hexagon 2 wide", Sizing.Written, Sizing.Follows)]
+    [InlineData("hexagon 2 high", Sizing.Follows, Sizing.Written)]
+    public void A_piece_of_fixed_proportions_has_one_written_side(string piece, Sizing width, Sizing height) =>
+        Assert.Equal((width, height), Laid.OnA2($"  {piece}, of red").Piece("front/hexagon").Sizing);
+
+    [Fact]
+    public void A_mat_with_a_width_of_its_own_keeps_the_proportions_of_its_piece()
+    {
+        var mat = Laid.OnA2("  hexagon 2, of red\n    mat 2 1/2, of navy").Piece("front/hexagon/mat").Box;
+        Assert.Equal(2.5 * 25.4, mat.Width.Millimetres, 0.0001);
+        Assert.Equal(2.5 * 25.4 * Math.Sqrt(3) / 2, mat.Height.Millimetres, 0.0001);
+    }
+
+    [Theory]
     [InlineData("strip full x 1/2, wrap 1/2", "5 1/4 x 1/2")]
     [InlineData("strip 1/2 x full, wrap 1/2", "1/2 x 6 1/2")] // the full axis
     [InlineData("strip 3 x 1/2, wrap 1/4", "3 1/2 x 1/2")] // the longer axis
@@ -37,6 +53,26 @@ public class PieceRuleTests
     [InlineData("bottom", "0, 5 7/16", "4 1/4 x 1/16")]
     public void A_line_along_an_edge_lies_inside_the_face(string edge, string place, string size) =>
         Laid.OnA2($"  line 1/16, along {edge}, of silver").HasSizeAndPlace("front/line", size, place);
+
+    [Theory]
+    [InlineData("2", 4)]
+    [InlineData("2 1/4", 4)]
+    [InlineData("2 7/16", 4)]
+    [InlineData("2 1/2", 5)]
+    public void Lines_to_write_on_begin_a_spacing_below_the_top_and_end_at_the_bottom_at_the_latest(string height, int count)
+    {
+        var ruled = Laid.OnA2($"  ruled 3 x {height}, lines 1/2 apart, upper left 1").Piece("front/ruled");
+        var bottoms = ruled.Outline.Contours.Select(c => c.Bounds.Bottom).ToArray();
+        Assert.Equal(count, bottoms.Length);
+        Assert.All(bottoms, (b, i) => Assert.Equal(25.4 * (1.5 + i * 0.5), b, 0.001));
+    }
+
+    [Theory]
+    [InlineData("frame 1 3/4", 3.75 * 5 - 0.25 * 1.5)]
+    [InlineData("frame 1 7/8", 3.75 * 5)] // half of its width
+    [InlineData("frame 2", 3.75 * 5)]
+    public void A_frame_has_an_opening_as_long_as_its_sides_leave_one(string frame, double squareInches) =>
+        Assert.Equal(squareInches * 25.4 * 25.4, Laid.OnA2($"  {frame}, showing 1/4, of gold").Piece("front/frame").Outline.Area, 0.01);
 
     [Fact]
     public void A_mat_of_a_circle_is_a_circle() =>

@@ -107,6 +107,18 @@ public class RuleTests
     public void A_step_down_on_its_own_makes_a_column() =>
         Laid.OnA2("  3 square 1, step down 1/4, upper left 0, of red").HasPlace("front/square[3]", "0, 2 1/2");
 
+    [Fact]
+    public void The_second_of_two_copies_is_a_step_below_the_first() =>
+        Laid.OnA2("  2 square 1, step down 1/4, upper left 0, of red").HasPlace("front/square[2]", "0, 1 1/4");
+
+    [Theory]
+    [InlineData("square 1, left 1, right of mid, of red", "2 clauses place the square of line 5 from left to right.")]
+    [InlineData("square 1, top 1, over bottom of mid, of red", "2 clauses place the square of line 5 from top to bottom.")]
+    [InlineData("square 1, below mid, over bottom of mid, of red", "2 clauses place the square of line 5 from top to bottom.")]
+    [InlineData("square 1, top 1, below mid, over bottom of mid, of red", "3 clauses place the square of line 5 from top to bottom.")]
+    public void A_piece_has_one_place_in_each_direction(string piece, string message) => Assert.Equal(message,
+        Assert.Single(Found.On($"mid: square 1, of red\n{piece}"), f => f.Kind == FindingCatalogue.PlacedTwice).Message);
+
     [Theory]
     [InlineData("", "1/4")]
     [InlineData(", lined up top", "0")]
@@ -192,6 +204,16 @@ public class RuleTests
         Laid.Out($"card \"x\"\nbase A2, of white\n{lines}").HasSizeAndPlace("envelope-back/tape", "5 3/4 x 1/2", "0, 1 3/4");
 
     [Fact]
+    public void What_lies_around_the_flap_lies_in_its_middle() =>
+        Laid.Out("card \"x\"\nbase A2, of white\nenvelope back, flap 2\n  tape 1 x 1/2, around flap, of blue\n")
+            .HasPlace("envelope-back/tape", "2 3/8, 3/4"); // (5 3/4 - 1)/2, (2 - 1/2)/2
+
+    [Fact]
+    public void What_is_measured_from_copies_is_as_large_as_all_of_them_with_their_gaps() =>
+        Laid.OnA2("  row: 3 square 1, in a row, gap 1/8, of red\n  panel full x 1/4, measured from row, of blue")
+            .HasSize("front/panel", "3 1/4 x 1/4");
+
+    [Fact]
     public void A_frame_is_a_ring_of_the_given_width()
     {
         var frame = Laid.OnA2("  frame 1/4, showing 1/4, of gold").Piece("front/frame");
@@ -216,6 +238,11 @@ public class RuleTests
         Assert.Equal((FindingCatalogue.TooManyPieces, 67), (finding.Kind, finding.Location.Start.Line));
         Assert.Equal(["front/square"], compilation.Card!.Pieces.Select(p => p.Path.ToString()));
     }
+
+    [Fact]
+    public void The_pieces_of_a_card_without_a_usable_base_are_checked_too() => Assert.Contains(
+        Found.In("card \"Card\"\nbase -4 x 5, of white\nfront\n  star 1, of rde\n"),
+        f => f.Message.StartsWith("'rde' is neither", StringComparison.Ordinal));
 
     [Fact]
     public void A_base_of_negative_size_is_one_finding() =>

@@ -47,6 +47,20 @@ public class StackRuleTests
         Assert.Contains("4 in", error.Message);
     }
 
+    [Fact]
+    public void A_mat_that_is_too_small_says_how_much_is_missing() => Assert.Equal(
+        ["line 4 says 4 1/2 in and line 4 4 in, 1/2 in too little", "line 4 says 6 in and line 4 5 1/4 in, 3/4 in too little"],
+        Errors("  pic: panel 4 1/2 x 6, showing 1/8, of cream\n    mat, of navy")
+            .Select(e => e.Message[(e.Message.IndexOf(':', StringComparison.Ordinal) + 2)..^1]));
+
+    [Fact]
+    public void A_panel_smaller_than_nothing_is_reported_with_the_size_that_would_be_left()
+    {
+        var errors = Errors("  pic: panel, showing 1/8, of cream\n    mat, border 3, of navy").Select(e => e.Message).ToArray();
+        Assert.Contains("Nothing is left of pic: its width would be -2 in.", errors); // 4 - 2 x 3
+        Assert.Contains("Nothing is left of pic: its height would be -3/4 in.", errors);
+    }
+
     [Theory]
     // Two unwritten borders lie between known sizes.
     [InlineData("  pic: panel 3 x 4, showing 1/8, of cream\n    mat, of navy\n    mat, of white")]
