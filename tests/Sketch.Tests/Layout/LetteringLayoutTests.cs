@@ -36,6 +36,18 @@ public class LetteringLayoutTests
         Assert.Equal(2, edges.Count(e => Math.Abs(e - extreme) < 0.001));
     }
 
+    [Theory]
+    [InlineData("base A2", "1/2", 0.8 * 4 * 12.7 + 2 * 3.175, 12.7 + 2 * 3.175)]
+    [InlineData("units mm\nbase ISO A6", "10", 0.8 * 4 * 10 + 2 * 3, 10 + 2 * 3)]
+    public void A_sentiment_has_an_eighth_of_an_inch_or_three_millimetres_of_paper_around(
+        string lines, string letters, double width, double height)
+    {
+        var card = Laid.Out($"card \"Test\"\n{lines}, of white\nfront\n  sentiment \"ahoy\", letters {letters}, of red\n");
+        var box = card.Piece("front/sentiment").Box;
+        Assert.Equal(width, box.Width.Millimetres, 0.0001);
+        Assert.Equal(height, box.Height.Millimetres, 0.0001);
+    }
+
     [Fact]
     public void Each_baseline_is_one_and_three_quarters_of_a_capital_below_the_one_before()
     {

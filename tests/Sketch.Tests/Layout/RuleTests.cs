@@ -1,6 +1,7 @@
 using Sketch.Diagnostics;
 using Sketch.Panels;
 using Sketch.Shapes;
+using Sketch.Syntax;
 using Sketch.Text;
 using Sketch.Units;
 using Xunit;
@@ -237,6 +238,26 @@ public class RuleTests
         var finding = Assert.Single(compilation.Findings);
         Assert.Equal((FindingCatalogue.TooManyPieces, 67), (finding.Kind, finding.Location.Start.Line));
         Assert.Equal(["front/square"], compilation.Card!.Pieces.Select(p => p.Path.ToString()));
+    }
+
+    [Theory]
+    [InlineData("same size as")]
+    [InlineData("1/64 x 1/64, right of")]
+    public void A_chain_of_pieces_that_refer_to_each_other_has_a_limit(string clause)
+    {
+        string Chain(int links) => string.Concat(Enumerable.Range(0, links).Select(i => $"p{i}: panel {clause} p{i + 1}, of red\n"))
+            + $"p{links}: panel 1/64 x 1/64, left 0, of red";
+        Assert.Contains(Found.On(Chain(Limits.Chain)), f => f.Kind == FindingCatalogue.LongChain);
+        Assert.DoesNotContain(Found.On(Chain(Limits.Chain - 1)), f => f.Kind == FindingCatalogue.LongChain);
+    }
+
+    [Fact]
+    public void Parts_in_parts_have_a_limit_of_depth()
+    {
+        var parts = string.Concat(Enumerable.Range(1, Limits.DepthWithParts + 1).Select(i => $"part p{i} 1 x 1\n  use p{i - 1}\n"));
+        var card = $"card \"Chain\"\nbase A2, of white\npart p0 1 x 1\n  star 1/2, of red\n{parts}"
+            + $"front\n  use p{Limits.DepthWithParts + 1}\n";
+        Assert.Contains(Found.In(card), f => f.Kind == FindingCatalogue.TooDeep);
     }
 
     [Fact]
