@@ -2,7 +2,6 @@ using CsCheck;
 using Sketch.Cutting.Layouts;
 using Sketch.Cutting.Model;
 using Sketch.Cutting.Sheets;
-using Sketch.Units;
 using Xunit;
 
 namespace Sketch.Tests.Cutting.Sheets;
@@ -117,7 +116,8 @@ public sealed class SheetBoundTests
     {
         var most = isExact ? int.MaxValue : 1;
         var pricing = new LayoutTable(
-            Points(w => w.Width, problem.Stocks.Max(s => s.Width)), Points(w => w.Height, problem.Stocks.Max(s => s.Height)), problem.Kinds);
+            Points(w => w.Width, problem.Stocks.Max(s => s.Width)), Points(w => w.Height, problem.Stocks.Max(s => s.Height)),
+            problem.Kinds);
         pricing.Fill(worth);
         return SheetBound.For(problem, pricing).By(worth, problem.Demand, [.. problem.Stocks.Select(s => s.OnHand)]);
 
