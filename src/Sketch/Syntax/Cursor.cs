@@ -7,6 +7,8 @@ namespace Sketch.Syntax;
 /// <summary>Reads the tokens of one line; reports what is missing, once per clause.</summary>
 internal sealed class Cursor(ParseState file, LogicalLine line)
 {
+    // An array is read on each step, much faster than through its interface.
+    private readonly Token[] _tokens = line.Tokens as Token[] ?? [.. line.Tokens];
     private readonly List<int> _names = [];
     private readonly List<Unit> _bareUnits = [];
 
@@ -20,11 +22,11 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
     /// <summary>The units assumed for lengths without a unit, except for zero lengths.</summary>
     public IReadOnlyList<Unit> BareUnits => _bareUnits;
 
-    public Token Current => line.Tokens[Position];
+    public Token Current => _tokens[Position];
 
-    public Token Next => line.Tokens[Math.Min(Position + 1, line.Tokens.Count - 1)];
+    public Token Next => _tokens[Math.Min(Position + 1, _tokens.Length - 1)];
 
-    public Token Previous => line.Tokens[Math.Max(0, Position - 1)];
+    public Token Previous => _tokens[Math.Max(0, Position - 1)];
 
     public bool AtEnd => Current.Kind == TokenKind.End;
 
@@ -34,17 +36,17 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
     /// <summary>
     /// Whether the line may name a paper and does not yet. The <c>of</c> in <c>left of lamp</c> names none.
     /// </summary>
-    public bool LacksPaper => !line.Tokens.Any(t => t.Is("part") || t.Is("use") || t.Is("role") || t.Is("window") || t.Is("group"))
-        && !line.Tokens.Zip(line.Tokens.Skip(1)).Any(pair =>
+    public bool LacksPaper => !_tokens.Any(t => t.Is("part") || t.Is("use") || t.Is("role") || t.Is("window") || t.Is("group"))
+        && !_tokens.Zip(_tokens.Skip(1)).Any(pair =>
             pair.Second.Is("of") && !(pair.First.Is("left") || pair.First.Is("right") || pair.First.Is("top") || pair.First.Is("bottom")));
 
     /// <summary>The token that follows a word of the line; null where the line does not have the word.</summary>
-    public Token? After(string word) => line.Tokens.SkipWhile(t => !t.Is(word)).Skip(1).FirstOrDefault();
+    public Token? After(string word) => _tokens.SkipWhile(t => !t.Is(word)).Skip(1).FirstOrDefault();
 
     /// <summary>Whether anything on the line has failed.</summary>
     public bool EverFailed { get; private set; }
 
-    public Token Peek(int ahead) => line.Tokens[Math.Clamp(Position + ahead, 0, line.Tokens.Count - 1)];
+    public Token Peek(int ahead) => _tokens[Math.Clamp(Position + ahead, 0, _tokens.Length - 1)];
 
     public Token Take()
     {
@@ -167,13 +169,13 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
     public TextSpan? BareWords()
     {
         var end = Position;
-        while (line.Tokens[end].Kind is not (TokenKind.End or TokenKind.Comma or TokenKind.Quoted))
+        while (_tokens[end].Kind is not (TokenKind.End or TokenKind.Comma or TokenKind.Quoted))
         {
             end++;
         }
 
-        return Current.Kind is TokenKind.Word or TokenKind.Number && line.Tokens[end].Kind != TokenKind.Quoted
-            ? TextSpan.Cover(Current.Span, line.Tokens[end - 1].Span) : null;
+        return Current.Kind is TokenKind.Word or TokenKind.Number && _tokens[end].Kind != TokenKind.Quoted
+            ? TextSpan.Cover(Current.Span, _tokens[end - 1].Span) : null;
     }
 
     /// <summary>Reports that quoted words are missing, and offers to put quotes around unquoted words here.</summary>

@@ -70,7 +70,7 @@ internal static class PaintReader
     /// </summary>
     public static int WordsOfName(Cursor cursor)
     {
-        if (cursor.Current.Kind == TokenKind.Word && !ColourWords.TryGet(cursor.Current.Text, out _))
+        if (cursor.Current.Kind == TokenKind.Word && cursor.Next.Kind == TokenKind.Word && !ColourWords.TryGet(cursor.Current.Text, out _))
         {
             for (var count = MostWords; count > 1; count--)
             {
