@@ -1,5 +1,4 @@
 using Microsoft.Playwright;
-using Sketch.Preview.Server;
 
 namespace Sketch.Benchmarks;
 
@@ -53,23 +52,24 @@ internal static class Moving
 
     /// <summary>Prints a table.</summary>
     /// <param name="moves">The number of moves on each card.</param>
-    public static int Run(int moves)
+    /// <param name="tool">The published program that serves the page; null for this process.</param>
+    public static int Run(int moves, string? tool)
     {
         Clock.Print("| card | moves | median ms | 95 of 100 below ms | most ms | bare square: median, 95 of 100 | let go: median, "
             + "95 of 100 |");
         Clock.Print("| --- | ---: | ---: | ---: | ---: | ---: | ---: |");
-        Measure("15 pieces", Cards.FifteenPieces, moves).GetAwaiter().GetResult();
-        Measure("200 pieces", Cards.TwoHundredPieces, moves).GetAwaiter().GetResult();
+        Measure("15 pieces", Cards.FifteenPieces, moves, tool).GetAwaiter().GetResult();
+        Measure("200 pieces", Cards.TwoHundredPieces, moves, tool).GetAwaiter().GetResult();
         return 0;
     }
 
-    private static async Task Measure(string name, string card, int moves)
+    private static async Task Measure(string name, string card, int moves, string? tool)
     {
         var folder = Directory.CreateTempSubdirectory("sketch-moving-").FullName;
         try
         {
             await File.WriteAllTextAsync(Path.Combine(folder, "measured.card"), card).ConfigureAwait(false);
-            await using var server = await PageServer.Start(folder, "measured.card", 0).ConfigureAwait(false);
+            await using var server = await OpenPage.Start(tool, folder, "measured.card").ConfigureAwait(false);
             using var playwright = await Playwright.CreateAsync().ConfigureAwait(false);
             await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox"] })
                 .ConfigureAwait(false);

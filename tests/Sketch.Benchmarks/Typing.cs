@@ -1,5 +1,4 @@
 using Microsoft.Playwright;
-using Sketch.Preview.Server;
 
 namespace Sketch.Benchmarks;
 
@@ -34,23 +33,24 @@ internal static class Typing
 
     /// <summary>Prints a table.</summary>
     /// <param name="keys">The number of keys to type on each card.</param>
-    public static int Run(int keys)
+    /// <param name="tool">The published program that serves the page; null for this process.</param>
+    public static int Run(int keys, string? tool)
     {
         Clock.Print("| card | keys | median ms | 95 of 100 below ms | most ms | bare text area: median, 95 of 100 | saved by another "
             + "program: median, 95 of 100 |");
         Clock.Print($"| --- | ---: | ---: | ---: | ---: | ---: | ---: |");
-        Measure("15 pieces", Cards.FifteenPieces, keys).GetAwaiter().GetResult();
-        Measure("200 pieces", Cards.TwoHundredPieces, keys).GetAwaiter().GetResult();
+        Measure("15 pieces", Cards.FifteenPieces, keys, tool).GetAwaiter().GetResult();
+        Measure("200 pieces", Cards.TwoHundredPieces, keys, tool).GetAwaiter().GetResult();
         return 0;
     }
 
-    private static async Task Measure(string name, string card, int keys)
+    private static async Task Measure(string name, string card, int keys, string? tool)
     {
         var folder = Directory.CreateTempSubdirectory("sketch-typing-").FullName;
         try
         {
             await File.WriteAllTextAsync(Path.Combine(folder, "measured.card"), card).ConfigureAwait(false);
-            await using var server = await PageServer.Start(folder, "measured.card", 0).ConfigureAwait(false);
+            await using var server = await OpenPage.Start(tool, folder, "measured.card").ConfigureAwait(false);
             using var playwright = await Playwright.CreateAsync().ConfigureAwait(false);
             await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox"] })
                 .ConfigureAwait(false);
