@@ -28,7 +28,7 @@ internal static class EditorKeys
         Measure(tool, keys, "card of 200 pieces, each under a page of comments", "lamp.card",
             Start + Repeated(Lines / 50, i => Repeated(49, _ => "    # what the makers have to know about the next piece\n")
                 + $"    star 1/8, left {i % 64}/64, of white\n"));
-        Measure(tool, keys, "card of 10,000 pieces, of which 500 are allowed", "many.card",
+        Measure(tool, keys, "card of 10,000 pieces (the limit is 500)", "many.card",
             Start + Repeated(Lines, i => $"    star 1/8, left {i % 64}/64, top 1/4, of deep\n"));
         Measure(tool, keys, "stash of 10,000 papers", "shelf.stash",
             "stash \"Shelf\"\n" + Repeated(Lines, i => $"paper p{i}: 12 x 12, 3 sheets, front waves\n"));

@@ -9,7 +9,6 @@ namespace Sketch.Benchmarks;
 /// </summary>
 internal static class Moving
 {
-    private const string Chromium = "/usr/bin/chromium";
     private const int Drops = 20;
     private const int MovesOfDrop = 4;
 
@@ -65,37 +64,22 @@ internal static class Moving
 
     private static async Task Measure(string name, string card, int moves, string? tool)
     {
-        var folder = Directory.CreateTempSubdirectory("sketch-moving-").FullName;
-        try
-        {
-            await File.WriteAllTextAsync(Path.Combine(folder, "measured.card"), card).ConfigureAwait(false);
-            await using var server = await OpenPage.Start(tool, folder, "measured.card").ConfigureAwait(false);
-            using var playwright = await Playwright.CreateAsync().ConfigureAwait(false);
-            await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox"] })
-                .ConfigureAwait(false);
-            var page = await browser.NewPageAsync().ConfigureAwait(false);
-            await page.GotoAsync(server.Address.AbsoluteUri).ConfigureAwait(false);
-            await page.Locator(".faces .picture svg").First.WaitForAsync().ConfigureAwait(false);
-            await page.EvaluateAsync(Watch).ConfigureAwait(false);
-            var glow = await Glow(page).ConfigureAwait(false);
-            await page.Mouse.ClickAsync(glow.X, glow.Y).ConfigureAwait(false);
-            await page.Locator(".faces .overlay .handle").First.WaitForAsync().ConfigureAwait(false);
-            var times = await Move(page, glow, moves).ConfigureAwait(false);
-            await page.Keyboard.PressAsync("Escape").ConfigureAwait(false);
-            await page.Mouse.UpAsync().ConfigureAwait(false);
-            var drops = await Drop(page).ConfigureAwait(false);
-            var bare = await browser.NewPageAsync().ConfigureAwait(false);
-            await bare.SetContentAsync(BareSquare).ConfigureAwait(false);
-            await bare.EvaluateAsync(Watch).ConfigureAwait(false);
-            var least = await Move(bare, (100, 100), moves).ConfigureAwait(false);
-            Clock.Print($"| {name} | {times.Length} | {Clock.Quantile(times, 0.5):0.0} | {Clock.Quantile(times, 0.95):0.0} | "
-                + $"{times.Max():0.0} | {Clock.Quantile(least, 0.5):0.0}, {Clock.Quantile(least, 0.95):0.0} | "
-                + $"{Clock.Quantile(drops, 0.5):0}, {Clock.Quantile(drops, 0.95):0} |");
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        await using var open = await OpenPage.Start(tool, card).ConfigureAwait(false);
+        var page = open.Page;
+        await page.EvaluateAsync(Watch).ConfigureAwait(false);
+        var glow = await Glow(page).ConfigureAwait(false);
+        await page.Mouse.ClickAsync(glow.X, glow.Y).ConfigureAwait(false);
+        await page.Locator(".faces .overlay .handle").First.WaitForAsync().ConfigureAwait(false);
+        var times = await Move(page, glow, moves).ConfigureAwait(false);
+        await page.Keyboard.PressAsync("Escape").ConfigureAwait(false);
+        await page.Mouse.UpAsync().ConfigureAwait(false);
+        var drops = await Drop(page).ConfigureAwait(false);
+        var bare = await open.Bare(BareSquare).ConfigureAwait(false);
+        await bare.EvaluateAsync(Watch).ConfigureAwait(false);
+        var least = await Move(bare, (100, 100), moves).ConfigureAwait(false);
+        Clock.Print($"| {name} | {times.Length} | {Clock.Quantile(times, 0.5):0.0} | {Clock.Quantile(times, 0.95):0.0} | "
+            + $"{times.Max():0.0} | {Clock.Quantile(least, 0.5):0.0}, {Clock.Quantile(least, 0.95):0.0} | "
+            + $"{Clock.Quantile(drops, 0.5):0}, {Clock.Quantile(drops, 0.95):0} |");
     }
 
     /// <summary>Where the small star is on the screen; nothing covers its middle.</summary>

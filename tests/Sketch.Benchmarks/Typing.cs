@@ -10,8 +10,6 @@ namespace Sketch.Benchmarks;
 /// </summary>
 internal static class Typing
 {
-    private const string Chromium = "/usr/bin/chromium";
-
     private const string Watch = """
         () => {
           window.times = [];
@@ -46,33 +44,18 @@ internal static class Typing
 
     private static async Task Measure(string name, string card, int keys, string? tool)
     {
-        var folder = Directory.CreateTempSubdirectory("sketch-typing-").FullName;
-        try
-        {
-            await File.WriteAllTextAsync(Path.Combine(folder, "measured.card"), card).ConfigureAwait(false);
-            await using var server = await OpenPage.Start(tool, folder, "measured.card").ConfigureAwait(false);
-            using var playwright = await Playwright.CreateAsync().ConfigureAwait(false);
-            await using var browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox"] })
-                .ConfigureAwait(false);
-            var page = await browser.NewPageAsync().ConfigureAwait(false);
-            await page.GotoAsync(server.Address.AbsoluteUri).ConfigureAwait(false);
-            await page.Locator(".faces .picture svg").First.WaitForAsync().ConfigureAwait(false);
-            await page.GetByText("\"Fair winds\", left").ClickAsync().ConfigureAwait(false);
-            var times = await Type(page, keys, ".faces .picture").ConfigureAwait(false);
-            var saved = await Save(page, Path.Combine(folder, "measured.card"), card).ConfigureAwait(false);
-            var bare = await browser.NewPageAsync().ConfigureAwait(false);
-            await bare.SetContentAsync("<textarea autofocus></textarea>").ConfigureAwait(false);
-            await bare.FocusAsync("textarea").ConfigureAwait(false);
-            await bare.EvaluateAsync("() => { window.bare = true; }").ConfigureAwait(false);
-            var least = await Type(bare, keys, "").ConfigureAwait(false);
-            Clock.Print($"| {name} | {times.Length} | {Clock.Quantile(times, 0.5):0.0} | {Clock.Quantile(times, 0.95):0.0} | "
-                + $"{times.Max():0.0} | {Clock.Quantile(least, 0.5):0.0}, {Clock.Quantile(least, 0.95):0.0} | "
-                + $"{Clock.Quantile(saved, 0.5):0}, {Clock.Quantile(saved, 0.95):0} |");
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        await using var open = await OpenPage.Start(tool, card).ConfigureAwait(false);
+        var page = open.Page;
+        await page.GetByText("\"Fair winds\", left").ClickAsync().ConfigureAwait(false);
+        var times = await Type(page, keys, ".faces .picture").ConfigureAwait(false);
+        var saved = await Save(page, open.CardFile, card).ConfigureAwait(false);
+        var bare = await open.Bare("<textarea autofocus></textarea>").ConfigureAwait(false);
+        await bare.FocusAsync("textarea").ConfigureAwait(false);
+        await bare.EvaluateAsync("() => { window.bare = true; }").ConfigureAwait(false);
+        var least = await Type(bare, keys, "").ConfigureAwait(false);
+        Clock.Print($"| {name} | {times.Length} | {Clock.Quantile(times, 0.5):0.0} | {Clock.Quantile(times, 0.95):0.0} | "
+            + $"{times.Max():0.0} | {Clock.Quantile(least, 0.5):0.0}, {Clock.Quantile(least, 0.95):0.0} | "
+            + $"{Clock.Quantile(saved, 0.5):0}, {Clock.Quantile(saved, 0.95):0} |");
     }
 
     /// <summary>Saves the file repeatedly with other words, like another editor.</summary>

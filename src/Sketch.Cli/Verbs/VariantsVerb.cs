@@ -20,7 +20,8 @@ internal static class VariantsVerb
         var stash = new StashOptions();
         stash.Stash.Required = true;
         var folder = Options.Out("The folder for the contact sheets, which are named FILE-variants.svg; created if needed.");
-        var roles = Names("--roles", "ROLE,…", "The roles to vary, in each card those that it has. [default: all that are cut from paper]");
+        var roles = Names("--roles", "ROLE,…",
+            "The roles to vary, in each card those that it has. [default: all that are cut from paper]");
         var papers = Names("--papers", "PAPER,…", "The papers to try for every role, or sides of them such as "
             + "gulls/back. [default: the whole stash, where patterned stays patterned, plain stays plain and foil stays foil]");
         roles.CompletionSources.Add(context => NamesInFiles.InList(context, _ => NamesInFiles.Roles(context)));

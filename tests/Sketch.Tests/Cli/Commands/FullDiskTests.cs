@@ -73,8 +73,8 @@ public sealed class FullDiskTests : IDisposable
     }
 
     /// <summary>
-    /// Writes the output of a verb into <c>earlier</c>, that for a changed card into <c>later</c>, and the latter once more onto a disk
-    /// with the former, of which <c>left</c> becomes a copy.
+    /// Writes the output of a verb into <c>earlier</c>, and that for a changed card into <c>later</c>. Then writes the second output again
+    /// over the first on a small disk, and copies what that disk holds into <c>left</c>.
     /// </summary>
     private async Task<(int Status, string Error)> Overwrite(string verb, string disk)
     {
