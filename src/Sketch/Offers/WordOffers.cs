@@ -180,7 +180,7 @@ public static partial class WordOffers
     /// <summary>The papers; in a batch, which fills roles, also their backs.</summary>
     private static ImmutableArray<WordOffer> PapersOf(FilesBeside beside, string kind) => Offered(
         beside.Stashes.SelectMany(s => s.Papers)
-            .SelectMany(p => kind == "batch" && p.Front != p.Back ? new[] { p.Name, $"{p.Name}/back" } : [p.Name])
+            .SelectMany(p => kind == "batch" && p.Front != p.Back ? new[] { p.Name, $"{p.Name}, back" } : [p.Name])
             .Distinct(StringComparer.OrdinalIgnoreCase), OfferKind.Paper);
 
     /// <summary>What is ready-made in the stashes, as the line of a card that uses it.</summary>

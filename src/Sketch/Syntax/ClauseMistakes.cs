@@ -209,6 +209,20 @@ internal static class ClauseMistakes
         return null;
     }
 
+    /// <summary>What to write in place of a token that is no word: a colour without <c>of</c>, or a slash before the side of a paper.</summary>
+    public static (string Hint, string? Replacement) InPlaceOf(Cursor cursor, PieceHead? head)
+    {
+        var (token, next) = (cursor.Current, cursor.Next);
+        if (token.Kind == TokenKind.Colour && cursor.File.Opening == "card" && cursor.LacksPaper)
+        {
+            return ($"Write of #{token.Text}.", $"of #{token.Text}");
+        }
+
+        return token.Kind == TokenKind.Slash && (next.Is("back") || next.Is("front")) && cursor.After("role") is not null
+            ? ($"Write {cursor.Previous.Text}, {next.Text}.", ", ")
+            : (ClauseHint(cursor, head), null);
+    }
+
     public static string ClauseHint(Cursor cursor, PieceHead? head) => head is not null
         ? "Clauses start with words such as of, left, top, raised, turn or in a row; printed words go in quotes."
         : cursor.File.Opening switch

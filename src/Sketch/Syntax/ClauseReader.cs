@@ -93,9 +93,8 @@ internal static class ClauseReader
 
         if (token.Kind != TokenKind.Word)
         {
-            var colour = token.Kind == TokenKind.Colour && cursor.File.Opening == "card" && cursor.LacksPaper ? $"of #{token.Text}" : null;
-            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"A clause cannot start with {cursor.Here}.", colour is null
-                ? ClauseMistakes.ClauseHint(cursor, head) : $"Write {colour}.", colour);
+            var (hint, replacement) = ClauseMistakes.InPlaceOf(cursor, head);
+            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"A clause cannot start with {cursor.Here}.", hint, replacement);
             return null;
         }
 

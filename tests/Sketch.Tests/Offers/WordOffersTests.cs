@@ -73,7 +73,7 @@ public sealed class WordOffersTests
     public void A_role_is_given_a_paper() => Assert.Equal(["gulls", "plain"], Offered("role sky: ").Take(2));
 
     [Fact]
-    public void In_a_batch_a_paper_has_two_sides() => Assert.Equal(["gulls", "gulls/back"], Offered("  role sky: ", "batch").Take(2));
+    public void In_a_batch_a_paper_has_two_sides() => Assert.Equal(["gulls", "gulls, back"], Offered("  role sky: ", "batch").Take(2));
 
     [Theory]
     [InlineData("  dot 1/8, above ")]

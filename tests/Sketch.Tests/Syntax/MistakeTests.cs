@@ -18,6 +18,17 @@ public class MistakeTests
     }
 
     [Theory]
+    [InlineData("x.card", "card \"x\"\nbase A2, of white\nrole sea: night/back\nfront\n  strip full x 1, of sea\n")]
+    [InlineData("x.batch", "batch \"x\"\nmake 2 of \"x.card\"\n  role sea: night/back\n")]
+    public void The_side_of_a_paper_is_written_as_a_clause(string path, string text)
+    {
+        var mistake = Assert.Single(Reading.File(text, path).Findings);
+        Assert.Equal("Write night, back.", mistake.Hint);
+        var edit = new TextEdit(mistake.Location.Span, mistake.Replacement!);
+        Assert.Empty(Reading.File(TextEdit.Apply(text, [edit]), path).Findings);
+    }
+
+    [Theory]
     [InlineData("line 1/16, along top 1/4, of gold", "top, top 1/4")]
     [InlineData("strip full x 1, along left 1 1/2", "left, left 1 1/2")]
     public void A_distance_after_along_becomes_a_clause_of_its_own(string line, string offer)

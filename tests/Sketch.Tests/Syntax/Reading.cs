@@ -9,10 +9,10 @@ namespace Sketch.Tests.Syntax;
 /// <summary>Reads pieces of text as parts of a card.</summary>
 internal static class Reading
 {
-    public static (FileSyntax File, Finding[] Findings) File(string text)
+    public static (FileSyntax File, Finding[] Findings) File(string text, string path = "a.card")
     {
         var findings = new FindingBag();
-        var file = Parser.Parse(new SourceText("a.card", text), findings);
+        var file = Parser.Parse(new SourceText(path, text), findings);
         return (file, [.. findings.ToImmutable()]);
     }
 
