@@ -25,6 +25,9 @@ internal sealed class TestWorld : IWorld
     private readonly Dictionary<string, string> _texts = [];
     private readonly Dictionary<string, Outline> _artwork = [];
 
+    /// <summary>The lines of words that were shaped, in order.</summary>
+    public List<string> Shaped { get; } = [];
+
     public TestWorld WithText(string path, string content)
     {
         _texts[path] = content;
@@ -52,6 +55,7 @@ internal sealed class TestWorld : IWorld
 
     public Result<ShapedWords> ShapeWords(string words, string? font, string namedIn)
     {
+        Shaped.Add(words);
         var boxes = ImmutableArray.CreateBuilder<Contour>();
         var leading = words.Length - words.TrimStart().Length;
         for (var start = leading; start < words.Length;)

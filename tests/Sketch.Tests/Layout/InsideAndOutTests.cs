@@ -1,4 +1,5 @@
 using Sketch.Panels;
+using Sketch.Text;
 using Xunit;
 
 namespace Sketch.Tests.Layout;
@@ -69,6 +70,16 @@ public class InsideAndOutTests
 
     [Fact]
     public void The_flap_is_on_the_back_of_the_envelope() => Assert.Equal(Measure.Length("2"), _card.Find(FaceKind.EnvelopeBack)?.Flap);
+
+    [Fact]
+    public void An_envelope_that_needs_a_size_leaves_the_rest_of_the_card()
+    {
+        var compilation = Compiler.Compile(new SourceText("a.card",
+            "card \"x\"\nbase 11 x 11, fold left, of white\nfront\n  circle 1, of red\nenvelope, of white\n  star 1, of navy\n"),
+            new TestWorld());
+        Assert.Contains(compilation.Findings, f => f.Message == "No named envelope fits this card, so the envelope needs a size.");
+        Assert.Equal([FaceKind.Front], compilation.Card!.Faces.Select(f => f.Kind));
+    }
 
     [Fact]
     public void Nothing_is_on_the_front() => Assert.Empty(_card.On(FaceKind.Front));

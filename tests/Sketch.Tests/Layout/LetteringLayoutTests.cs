@@ -1,3 +1,4 @@
+using Sketch.Output.Folders;
 using Sketch.Text;
 using Sketch.Units;
 using Xunit;
@@ -46,6 +47,38 @@ public class LetteringLayoutTests
         var box = card.Piece("front/sentiment").Box;
         Assert.Equal(width, box.Width.Millimetres, 0.0001);
         Assert.Equal(height, box.Height.Millimetres, 0.0001);
+    }
+
+    /// <summary>The ink is that of the tool's own font, in which y and p have descenders and the capitals end at the baseline.</summary>
+    [Theory]
+    [InlineData("HIT", false)]
+    [InlineData("typ", true)]
+    public void A_frame_around_text_lies_outside_the_descenders(string words, bool hasDescenders)
+    {
+        var card = Laid.Out($"card \"x\"\nbase A2, fold left, of white\nfront\n  wish: text \"{words}\", letters 1/2, of navy\n"
+            + "  frame 1/8, around wish, of red\n", new MemoryFiles());
+        var (frame, wish) = (card.Piece("front/frame").Box, card.Piece("front/wish"));
+        var ink = wish.Outline.Bounds;
+        var middle = (wish.Box.Top.Millimetres + wish.Box.Bottom.Millimetres) / 2;
+        var reach = Math.Max(ink.Bottom - middle, middle - ink.Top);
+        Assert.Equal(hasDescenders, reach > wish.Box.Height.Millimetres / 2 + 1);
+        Assert.Equal((Math.Max(reach, wish.Box.Height.Millimetres / 2) + 3.175) * 2, frame.Height.Millimetres, 0.001);
+    }
+
+    [Fact]
+    public void A_frame_around_text_takes_the_width_of_its_ink() =>
+        // Four characters of 0.8 capitals of 1/2 in, and 1/8 on each side.
+        Laid.OnA2("  wish: text \"ahoy\", letters 1/2, of navy\n  frame 1/8, around wish, of red").HasSize("front/frame", "1 17/20 x 3/4");
+
+    [Theory]
+    [InlineData("", "ahoy")]
+    [InlineData(", spaced 20 percent", "a\u200ch\u200co\u200cy")]
+    [InlineData(", capitals", "AHOY")]
+    public void Letters_that_are_set_apart_are_shaped_without_ligatures(string clause, string shaped)
+    {
+        var world = new TestWorld();
+        Laid.Out($"card \"x\"\nbase A2, fold left, of white\nfront\n  text \"ahoy\", letters 1/2, of navy{clause}\n", world);
+        Assert.Contains(shaped, world.Shaped);
     }
 
     [Fact]
