@@ -18,7 +18,7 @@ internal static class Typing
           const framed = () => requestAnimationFrame(() => {
             const { port1, port2 } = new MessageChannel();
             port1.onmessage = () => { window.shownAt = performance.timeOrigin + performance.now();
-                if (pressed) { window.times.push(performance.now() - pressed); pressed = 0; } };
+                if (pressed) { window.times.push(performance.now() - pressed); pressed = 0; window.timed(); } };
             port2.postMessage(0);
           });
           addEventListener('keydown', (event) => { pressed = event.timeStamp; if (window.bare) framed(); }, true);
@@ -26,6 +26,24 @@ internal static class Typing
             new MutationObserver((all) => {
               if (all.some((m) => [...m.addedNodes].some((n) => !n.classList?.contains('marked')))) framed(); })
                 .observe(host.shadowRoot, { childList: true, subtree: true });
+        }
+        """;
+
+    /// <summary>The point before the first letter of the words of the banner, in the pixels of the window.</summary>
+    private const string StartOfWords = """
+        () => {
+          const nodes = document.createTreeWalker(document.querySelector('#editor .cm-content'), NodeFilter.SHOW_TEXT);
+          const letter = document.createRange();
+          let isBanner = false;
+          for (let node = nodes.nextNode(); node; node = nodes.nextNode()) {
+            isBanner ||= node.data.includes('banner');
+            const at = isBanner ? node.data.indexOf('"') : -1;
+            if (at < 0) continue;
+            letter.setStart(node, at + 1);
+            letter.setEnd(node, at + 2);
+            const { left, top, height } = letter.getBoundingClientRect();
+            return [left + 1, top + height / 2];
+          }
         }
         """;
 
@@ -46,7 +64,7 @@ internal static class Typing
     {
         await using var open = await OpenPage.Start(tool, card).ConfigureAwait(false);
         var page = open.Page;
-        await page.GetByText("\"Fair winds\", left").ClickAsync().ConfigureAwait(false);
+        await page.GetByText("banner", new() { Exact = true }).ClickAsync().ConfigureAwait(false);
         var times = await Type(page, keys, ".faces .picture").ConfigureAwait(false);
         var saved = await Save(page, open.CardFile, card).ConfigureAwait(false);
         var bare = await open.Bare("<textarea autofocus></textarea>").ConfigureAwait(false);
@@ -84,21 +102,19 @@ internal static class Typing
     {
         if (pictures.Length > 0)
         {
-            // Into the words: the caret goes after their opening quote.
-            await page.Keyboard.PressAsync("Home").ConfigureAwait(false);
-            var line = await page.EvaluateAsync<string>("() => getSelection().anchorNode.parentElement.closest('.cm-line').textContent")
-                .ConfigureAwait(false);
-            for (var i = line.TrimStart().IndexOf('"') + 1; i > 0; i--)
-            {
-                await page.Keyboard.PressAsync("ArrowRight").ConfigureAwait(false);
-            }
+            // The line may wrap, so the keys Home and End would not reach the words.
+            var start = await page.EvaluateAsync<float[]>(StartOfWords).ConfigureAwait(false);
+            await page.Mouse.ClickAsync(start[0], start[1]).ConfigureAwait(false);
         }
 
         await page.EvaluateAsync(Watch).ConfigureAwait(false);
         for (var i = 0; i < keys; i++)
         {
+            // A function that is waited for is tried in every frame, which would add work to each.
+            await page.EvaluateAsync("() => { window.next = new Promise((settled) => { window.timed = settled; }); }")
+                .ConfigureAwait(false);
             await page.Keyboard.PressAsync(i % 2 == 0 ? "k" : "Backspace").ConfigureAwait(false);
-            await page.WaitForFunctionAsync($"() => window.times.length > {i}").ConfigureAwait(false);
+            await page.EvaluateAsync("() => window.next").ConfigureAwait(false);
         }
 
         return await page.EvaluateAsync<double[]>("() => window.times").ConfigureAwait(false);
