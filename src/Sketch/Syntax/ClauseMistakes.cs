@@ -209,7 +209,9 @@ internal static class ClauseMistakes
         return null;
     }
 
-    /// <summary>What to write in place of a token that is no word: a colour without <c>of</c>, or a slash before the side of a paper.</summary>
+    /// <summary>
+    /// What to write in place of a token that is no word: a colour without <c>of</c>, or a slash before the side of a paper.
+    /// </summary>
     public static (string Hint, string? Replacement) InPlaceOf(Cursor cursor, PieceHead? head)
     {
         var (token, next) = (cursor.Current, cursor.Next);

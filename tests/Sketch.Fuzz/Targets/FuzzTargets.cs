@@ -7,8 +7,8 @@ namespace Sketch.Fuzz.Targets;
 internal static class FuzzTargets
 {
     /// <summary>All, the quickest first.</summary>
-    public static ImmutableArray<IFuzzTarget> All { get; } = [new CardTarget(), new FileTarget(), new StashTarget(), new PageTarget(),
-        new EditorTarget(), new CommandTarget(), new BatchTarget()];
+    public static ImmutableArray<IFuzzTarget> All { get; } = [new TextTarget(), new CardTarget(), new FileTarget(), new StashTarget(),
+        new PageTarget(), new EditorTarget(), new CommandTarget(), new BatchTarget()];
 
     /// <summary>The folder of the kept failures: one folder for each target, and in it one for each input.</summary>
     public static string Failures => Path.Combine(Corpus.Root, "tests", "Sketch.Fuzz", "Failures");
