@@ -27,15 +27,15 @@ public sealed class SheetBoundTests
     [InlineData(10, 2)]
     [InlineData(18, 2)]
     public void By_area_nine_squares_of_4_fill_a_sheet(int squares, int sheets) =>
-        Assert.Equal(sheets, SheetBound.ByArea(On12((4, 4, squares))));
+        Assert.Equal(sheets, SheetBound.ByArea(GivenSheets.On12((4, 4, squares))));
 
     [Fact]
     public void By_area_an_offcut_saves_its_own_area() =>
-        Assert.Equal(1, SheetBound.ByArea(On12([(4, 4, 10)], (4, 4, 1))));
+        Assert.Equal(1, SheetBound.ByArea(GivenSheets.On12([(4, 4, 10)], (4, 4, 1))));
 
     [Fact]
     public void By_area_what_fits_only_an_offcut_needs_no_sheet() =>
-        Assert.Equal(0, SheetBound.ByArea(On12([(13, 1, 1)], (14, 1, 1))));
+        Assert.Equal(0, SheetBound.ByArea(GivenSheets.On12([(13, 1, 1)], (14, 1, 1))));
 
     [Theory]
     [InlineData(7, 7, 3)]
@@ -43,25 +43,25 @@ public sealed class SheetBoundTests
     [InlineData(6, 6, 0)]
     [InlineData(5, 11, 0)]
     public void Pieces_of_which_no_two_share_a_sheet_need_one_each(double width, double height, int sheets) =>
-        Assert.Equal(sheets, SheetBound.ByLargePieces(On12((width, height, 3))));
+        Assert.Equal(sheets, SheetBound.ByLargePieces(GivenSheets.On12((width, height, 3))));
 
     [Fact]
     public void Different_pieces_that_share_no_sheet_are_added_up() =>
-        Assert.Equal(4, SheetBound.ByLargePieces(On12((7, 7, 2), (6.5, 8, 2), (5, 5, 9))));
+        Assert.Equal(4, SheetBound.ByLargePieces(GivenSheets.On12((7, 7, 2), (6.5, 8, 2), (5, 5, 9))));
 
     [Theory]
     [InlineData(7, 7, 2)]
     [InlineData(6, 7, 3)]
     [InlineData(13, 13, 0)]
     public void A_large_piece_on_an_offcut_needs_no_sheet(double width, double height, int sheets) =>
-        Assert.Equal(sheets, SheetBound.ByLargePieces(On12([(7, 7, 3), (2, 2, 1)], (width, height, 1))));
+        Assert.Equal(sheets, SheetBound.ByLargePieces(GivenSheets.On12([(7, 7, 3), (2, 2, 1)], (width, height, 1))));
 
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
     public void By_value_four_squares_of_5_fill_a_sheet_though_their_area_does_not(bool isExact)
     {
-        var problem = On12((5, 5, 5));
+        var problem = GivenSheets.On12((5, 5, 5));
         Assert.Equal(1, SheetBound.ByArea(problem));
         Assert.Equal(2, ByValue(problem, isExact, 1));
     }
@@ -72,22 +72,22 @@ public sealed class SheetBoundTests
     [InlineData(false, 9, 1)]
     [InlineData(false, 10, 2)]
     public void By_value_nine_squares_of_4_fill_a_sheet(bool isExact, int squares, int sheets) =>
-        Assert.Equal(sheets, ByValue(On12((4, 4, squares)), isExact, 1));
+        Assert.Equal(sheets, ByValue(GivenSheets.On12((4, 4, squares)), isExact, 1));
 
     [Fact]
     public void By_value_an_offcut_saves_what_it_can_hold() =>
-        Assert.Equal(1, ByValue(On12([(4, 4, 11)], (8, 5, 1)), isExact: true, 1));
+        Assert.Equal(1, ByValue(GivenSheets.On12([(4, 4, 11)], (8, 5, 1)), isExact: true, 1));
 
     [Fact]
     public void By_value_what_fits_only_an_offcut_needs_no_sheet() =>
-        Assert.Equal(1, ByValue(On12([(13, 1, 1), (4, 4, 9)], (14, 1, 1)), isExact: true, 100, 1));
+        Assert.Equal(1, ByValue(GivenSheets.On12([(13, 1, 1), (4, 4, 9)], (14, 1, 1)), isExact: true, 100, 1));
 
     [Fact]
-    public void Pieces_without_value_bound_nothing() => Assert.Equal(0, ByValue(On12((4, 4, 9)), isExact: true, 0));
+    public void Pieces_without_value_bound_nothing() => Assert.Equal(0, ByValue(GivenSheets.On12((4, 4, 9)), isExact: true, 0));
 
     [Fact]
     public void Pieces_too_small_for_the_coarse_table_bound_nothing() =>
-        Assert.Equal(0, ByValue(On12((0.01, 4, 9)), isExact: false, 1));
+        Assert.Equal(0, ByValue(GivenSheets.On12((0.01, 4, 9)), isExact: false, 1));
 
     [Fact]
     public void No_bound_is_above_what_trying_everything_finds()
@@ -103,13 +103,6 @@ public sealed class SheetBoundTests
             }
         }, iter: 500);
     }
-
-    private static Reduced On12(params (double Width, double Height, int Count)[] pieces) => On12(pieces, []);
-
-    private static Reduced On12(
-        (double Width, double Height, int Count)[] pieces, params (double Width, double Height, int Count)[] offcuts) =>
-        Reduced.From(Given.Problem(Given.Sheet(12, 12), [.. pieces.Select(p => (Given.Inches(p.Width, p.Height), p.Count, true))])
-            .With([.. offcuts.Select(o => (Given.Inches(o.Width, o.Height), o.Count))]));
 
     /// <summary>The bound for a value of each kind, the largest pieces first.</summary>
     private static int ByValue(Reduced problem, bool isExact, params int[] worth)
