@@ -218,7 +218,10 @@ internal sealed class CardBinder
 
         foreach (var colour in line.Colours.Where(c => !c.IsHex && !ColourWords.TryGet(c.Text, out _)))
         {
-            Report(FindingCatalogue.UnknownRole, colour.Span, $"'{colour.Text}' is no colour.", Hints.Colour(colour.Text),
+            Report(FindingCatalogue.UnknownRole, colour.Span, $"'{colour.Text}' is no colour.",
+                BuiltIn.PatternWords.Contains(colour.Text) && line.Paper is { } first
+                    ? $"Write the pattern before its colours: role {line.Name.Text}: {colour.Text} {first.Text}."
+                    : Hints.Colour(colour.Text),
                 Nearest.Find(colour.Text, ColourWords.All));
         }
 

@@ -70,6 +70,18 @@ public sealed class FindingBag
     public void Add(FindingKind kind, Location location, string message, string hint, string? replacement = null) =>
         Add(new Finding(kind, location, message, hint) { Replacement = replacement });
 
+    /// <summary>Takes back the findings of a kind that lie in a place where a later one says what to write instead.</summary>
+    internal void Withdraw(FindingKind kind, Location place)
+    {
+        var taken = _findings.RemoveAll(f => f.Kind == kind && f.Location.Source == place.Source
+            && place.Span.Start <= f.Location.Span.Start && f.Location.Span.End <= place.Span.End);
+        if (taken > 0)
+        {
+            var (count, last) = _counts[kind];
+            _counts[kind] = (count - taken, last);
+        }
+    }
+
     /// <summary>All findings in the order of files as first met and of places in them.</summary>
     public ImmutableArray<Finding> ToImmutable()
     {

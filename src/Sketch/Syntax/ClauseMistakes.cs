@@ -182,6 +182,13 @@ internal static class ClauseMistakes
             return null;
         }
 
+        if (cursor.File.Opening == "stash" && (ColourWords.TryGet(token.Text, out _) || BuiltIn.PatternWords.Contains(token.Text)))
+        {
+            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, "The colours of a paper go after its side.",
+                $"Write front {token.Text}.", $"front {token.Text}");
+            return null;
+        }
+
         if (head is not null && LetteringKinds.Find(token.Text) is { Word: not ("plain" or "rounded") } lettering)
         {
             cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' is a kind of lettering.",

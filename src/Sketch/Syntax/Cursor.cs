@@ -190,6 +190,8 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         }
 
         var quoted = $"\"{file.Source.Content[bare.Start..bare.End]}\"";
+        // In quotes every character has a meaning, such as the dot of a file's name.
+        file.Findings.Withdraw(FindingCatalogue.StrayCharacter, new(file.Source, bare));
         Fail(FindingCatalogue.Expected, bare, $"Expected something in quotes, found {Here}.", $"Write {before} {quoted}.", quoted);
     }
 

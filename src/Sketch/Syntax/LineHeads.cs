@@ -25,6 +25,11 @@ internal static class LineHeads
                 return LineReader.ReadStock(cursor, tokens);
             }
 
+            if (cursor.File.Opening == "stash" && LineMistakes.ReportKindOfStock(cursor))
+            {
+                return new BadLine(tokens);
+            }
+
             if (!Vocabulary.Kinds.Contains(first.Text) && !Vocabulary.Openers.Contains(first.Text) && cursor.File.Opening == "card"
                 && LineMistakes.IsPiece(cursor, 3)
                 && !IsRole(cursor))
@@ -75,13 +80,7 @@ internal static class LineHeads
         cursor.Take();
         if (cursor.File.Opening == "stash")
         {
-            // The colon comes after the kind of stock instead of after the name.
-            var example = !Vocabulary.Stock.Contains(name.Text) ? "paper gulls: and its size"
-                : cursor.Current.Kind == TokenKind.Word && !SizeReader.IsSystem(cursor.Current)
-                ? $"{name.Text} {cursor.Current.Text}: and its size"
-                : StockExamples.Of(name.Text.ToLowerInvariant());
-            cursor.Fail(FindingCatalogue.Misplaced, name.Span, "The colon of a stash line goes after the kind and the name.",
-                $"Write {example}.");
+            LineMistakes.ReportColonOfStock(cursor, name);
             return new BadLine(tokens);
         }
 

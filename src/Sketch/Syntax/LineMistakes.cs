@@ -59,6 +59,52 @@ internal static class LineMistakes
     }
 
     /// <summary>
+    /// Reports a line of a stash with the colon after its first word: <c>paper: gulls 12 x 12</c>, <c>navy: cardstock 12 x 12</c>,
+    /// <c>navy: 12 x 12</c>.
+    /// </summary>
+    /// <param name="cursor">After the colon.</param>
+    /// <param name="first">The word before it.</param>
+    public static void ReportColonOfStock(Cursor cursor, NameSyntax first)
+    {
+        const string Message = "The colon of a stash line goes after the kind and the name.";
+        var next = cursor.Current;
+        if (Vocabulary.Stock.Contains(first.Text))
+        {
+            var example = next.Kind == TokenKind.Word && !SizeReader.IsSystem(next)
+                ? $"{first.Text} {next.Text}: and its size" : StockExamples.Of(first.Text.ToLowerInvariant());
+            cursor.Fail(FindingCatalogue.Misplaced, first.Span, Message, $"Write {example}.");
+        }
+        else if (next.Kind == TokenKind.Word && Vocabulary.Stock.Contains(next.Text))
+        {
+            var start = $"{next.Text.ToLowerInvariant()} {first.Text}:";
+            cursor.Fail(FindingCatalogue.Misplaced, TextSpan.Cover(first.Span, next.Span), Message, $"Write {start} and its size.", start);
+        }
+        else
+        {
+            cursor.Fail(FindingCatalogue.Misplaced, first.Span, Message, $"Write paper {first.Text}: and its size.", $"paper {first.Text}");
+        }
+    }
+
+    /// <summary>
+    /// Reports a line of a stash that does not begin with its kind: <c>navy cardstock: 12 x 12</c>, <c>blue waves: 12 x 12</c>.
+    /// </summary>
+    /// <returns>Whether it is one; a misspelt kind is not.</returns>
+    public static bool ReportKindOfStock(Cursor cursor)
+    {
+        var (first, second) = (cursor.Current, cursor.Next);
+        var isKindSecond = Vocabulary.Stock.Contains(second.Text);
+        if (!isKindSecond && Nearest.Find(first.Text, Vocabulary.StashLines) is not null)
+        {
+            return false;
+        }
+
+        var start = isKindSecond ? $"{second.Text.ToLowerInvariant()} {first.Text}" : $"paper {first.Text}-{second.Text}";
+        cursor.Fail(FindingCatalogue.Misplaced, TextSpan.Cover(first.Span, second.Span), "A line of a stash starts with its kind.",
+            $"Write {start}: and its size.", start);
+        return true;
+    }
+
+    /// <summary>
     /// Reports that a line which declares a name has no colon after it: <c>paper gulls 12 x 12</c>, <c>paper blue gulls: 12 x 12</c>,
     /// <c>gem gold 3 mm: 20</c>.
     /// </summary>

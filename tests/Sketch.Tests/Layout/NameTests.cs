@@ -46,9 +46,12 @@ public class NameTests
             + "inside\n  lamp: circle 1/2, of white\n"), new TestWorld()).Findings,
         f => f.Message == "There is no piece called lamp on this face." && f.Replacement == "inside/lamp");
 
-    [Fact]
-    public void A_piece_on_another_face_among_copies_is_named_without_a_change_to_make() => Assert.Contains(
+    [Theory]
+    [InlineData("  2 panel 1 x 1, in a row, of white\n    lamp: circle 1/2, of white\n")]
+    [InlineData("  panel 1 x 1, of white\n    lamp: circle 1/2, of white\n")]
+    [InlineData("  lamp: 2 circle 1/2, in a row, of white\n")]
+    public void A_piece_on_another_face_without_a_path_of_names_is_answered_without_a_replacement(string inside) => Assert.Contains(
         Compiler.Compile(new SourceText("a.card", "card \"x\"\nbase A2, fold left, of white\nfront\n  strip 1 x 1/4, below lamp, of blue\n"
-            + "inside\n  2 panel 1 x 1, in a row, of white\n    lamp: circle 1/2, of white\n"), new TestWorld()).Findings,
+            + $"inside\n{inside}"), new TestWorld()).Findings,
         f => f.Message == "There is no piece called lamp on this face." && f.Replacement is null);
 }

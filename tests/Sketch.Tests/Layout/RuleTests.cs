@@ -47,6 +47,11 @@ public class RuleTests
         Assert.StartsWith($"'{word}' is neither", Assert.Single(Found.On(pieces), f => f.Code == "SK210")
             .Message, StringComparison.Ordinal);
 
+    [Fact]
+    public void A_pattern_after_its_colour_is_answered_with_the_order_to_write() => Assert.Equal(
+        "Write the pattern before its colours: role sea: waves blue.",
+        Assert.Single(Found.In("card \"Test\"\nbase A2, of white\nrole sea: blue waves\nfront\n  star 1, of sea\n")).Hint);
+
     [Theory]
     [InlineData("base A2, of any offcut\nfront\n  star 1, of red")]
     [InlineData("base A2, of white\nfront\n  star 1, of any offcut")]

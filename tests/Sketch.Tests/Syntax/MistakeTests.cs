@@ -209,6 +209,30 @@ public class MistakeTests
         Assert.Equal(hint, Assert.Single(Reading.File(text).Findings).Hint);
 
     [Theory]
+    [InlineData("navy: cardstock 12 x 12, 6 sheets", "Write cardstock navy: and its size.")]
+    [InlineData("navy cardstock: 12 x 12, 6 sheets", "Write cardstock navy: and its size.")]
+    [InlineData("gulls: 12 x 12, 6 sheets", "Write paper gulls: and its size.")]
+    [InlineData("blue waves: 12 x 12, 4 sheets", "Write paper blue-waves: and its size.")]
+    [InlineData("cardstock navy: 12 x 12, navy, 6 sheets", "Write front navy.")]
+    [InlineData("paper gulls: 12 x 12, waves navy white, 6 sheets", "Write front waves.")]
+    public void A_line_of_a_stash_in_another_order_gets_a_hint_that_can_be_applied(string line, string hint)
+    {
+        var text = $"stash \"x\"\n{line}\n";
+        var mistake = Assert.Single(Reading.File(text, "x.stash").Findings);
+        Assert.Equal(hint, mistake.Hint);
+        Assert.Empty(Reading.File(TextEdit.Apply(text, [new(mistake.Location.Span, mistake.Replacement!)]), "x.stash").Findings);
+    }
+
+    [Fact]
+    public void A_misspelt_kind_of_stock_is_not_taken_for_a_name() =>
+        Assert.Equal("Did you mean offcut?", Reading.File("stash \"x\"\nofcut big: 12 x 12, 2\n", "x.stash").Findings[0].Hint);
+
+    [Fact]
+    public void A_file_without_quotes_is_one_mistake() =>
+        Assert.Equal("Write stash \"shelf.stash\".",
+            Assert.Single(Reading.File("batch \"x\"\nstash shelf.stash\n", "x.batch").Findings).Hint);
+
+    [Theory]
     [InlineData("fornt", "front")]
     [InlineData("frnt", "font")]
     public void Among_equally_near_words_the_one_of_the_same_length_is_offered(string written, string meant) =>
