@@ -72,6 +72,14 @@ public class InsideAndOutTests
     public void The_flap_is_on_the_back_of_the_envelope() => Assert.Equal(Measure.Length("2"), _card.Find(FaceKind.EnvelopeBack)?.Flap);
 
     [Fact]
+    public void A_flap_written_on_the_back_of_the_envelope_counts_there()
+    {
+        var card = Laid.Out("card \"x\"\nbase A2, fold left, of white\nenvelope US A2, flap 2, of white\nenvelope back, flap 1 1/2\n"
+            + "  star 1, of navy\n");
+        Assert.Equal(Measure.Length("1 1/2"), card.Find(FaceKind.EnvelopeBack)?.Flap);
+    }
+
+    [Fact]
     public void An_envelope_that_needs_a_size_leaves_the_rest_of_the_card()
     {
         var compilation = Compiler.Compile(new SourceText("a.card",
