@@ -182,6 +182,13 @@ internal static class ClauseMistakes
             return null;
         }
 
+        if (cursor.File.Opening == "batch" && cursor.Current.Kind == TokenKind.Colon)
+        {
+            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' does not start a clause.",
+                $"Write role {token.Text}: and its paper on a line of its own, indented below.");
+            return null;
+        }
+
         if (cursor.File.Opening == "stash" && (ColourWords.TryGet(token.Text, out _) || BuiltIn.PatternWords.Contains(token.Text)))
         {
             cursor.Fail(FindingCatalogue.UnknownClause, token.Span, "The colours of a paper go after its side.",

@@ -204,6 +204,7 @@ public class MistakeTests
         "A paper takes clauses such as 3 sheets, trim 1/4 bottom, upright, front dots navy, weight 216 gsm or price 0.99.")]
     [InlineData("stash \"x\"\nline gold: 1/16, 25 ft", "Write 25 ft long.")]
     [InlineData("batch \"x\"\nmake 2 cards of \"a.card\"", "Remove 'cards'.")]
+    [InlineData("batch \"x\"\nmake 2 of \"a.card\", sea: gulls", "Write role sea: and its paper on a line of its own, indented below.")]
     [InlineData("stash \"x\"\npaper: gulls 12 x 12, 3 sheets", "Write paper gulls: and its size.")]
     public void A_hint_fits_the_kind_of_file(string text, string hint) =>
         Assert.Equal(hint, Assert.Single(Reading.File(text).Findings).Hint);
