@@ -10,10 +10,10 @@ using Sketch.Units;
 namespace Sketch.Checks;
 
 /// <summary>
-/// Words with too little contrast with what they lie on, by the contrast ratio of the Web Content Accessibility Guidelines 2.2: at least 3
-/// for large letters and cut-out words, 4.5 for smaller ones. On a patterned paper the colour nearest to the ink counts. The guidelines
-/// are made for screens, so on paper they are a guide only; and light words on a paper that shimmers, which depend on how the light falls,
-/// are a note.
+/// Words with too little contrast with what is beneath them, by the contrast ratio of the Web Content Accessibility Guidelines 2.2: at
+/// least 3 for large letters and cut-out words, 4.5 for smaller ones. On a patterned paper the colour nearest to the ink counts. The
+/// guidelines are made for screens, so on paper they are a guide only; and light words on a paper that shimmers, which depend on how the
+/// light falls, are a note.
 /// </summary>
 internal sealed class WordsTooFaint : IFitRule
 {
@@ -49,10 +49,12 @@ internal sealed class WordsTooFaint : IFitRule
     /// <summary>The findings with the papers that they concern.</summary>
     public static IEnumerable<PaperFinding> Find(FitView view)
     {
-        foreach (var line in view.Pieces.Where(p => p.Words is not null).GroupBy(p => p.Location))
+        var behind = new BehindWords(view);
+        foreach (var line in Enumerable.Range(0, view.Pieces.Length).Where(i => view.Pieces[i].Words is not null)
+            .GroupBy(i => view.Pieces[i].Location))
         {
             // Equal copies are checked once. An unknown paper is reported elsewhere, and its hatching says nothing about contrast.
-            var written = line.Select(p => Of(view, p)).DistinctBy(w => (w.Ink, w.Ground, w.Least))
+            var written = line.SelectMany(i => Of(view.Pieces[i], i, behind)).DistinctBy(w => (w.Ink, w.Ground, w.Least))
                 .Where(w => IsKnown(w.Ink) && IsKnown(w.Ground)).ToImmutableArray();
             var faint = written.Where(w => w.Ratio < w.Least).ToImmutableArray();
             if (faint.FirstOrDefault(w => !w.IsChosenForItsShimmer) is { } first)
@@ -77,14 +79,14 @@ internal sealed class WordsTooFaint : IFitRule
 
     private static bool IsKnown(Paint paint) => paint.Knowledge != PaperKnowledge.Nothing;
 
-    private static Written Of(FitView view, Piece piece)
+    private static IEnumerable<Written> Of(Piece piece, int index, BehindWords behind)
     {
         var words = piece.Words!;
         return piece.Kind switch
         {
-            PieceKind.Word => new(piece, words, piece.Paint, view.Card.GroundOf(piece)),
-            PieceKind.Text => new(piece, words, words.InkPaint, view.Card.GroundOf(piece)),
-            _ => new(piece, words, words.InkPaint, piece.Paint),
+            PieceKind.Word => behind.Of(index).Select(ground => new Written(piece, words, piece.Paint, ground)),
+            PieceKind.Text => behind.Of(index).Select(ground => new Written(piece, words, words.InkPaint, ground)),
+            _ => [new(piece, words, words.InkPaint, piece.Paint)],
         };
     }
 

@@ -60,8 +60,11 @@ public sealed record LaidOutCard(
             on = Pieces[on].LiesOn;
         }
 
-        return on >= 0 ? Pieces[on].Paint : Find(piece.Face)?.Paint ?? Base.Paint;
+        return on >= 0 ? Pieces[on].Paint : PaperOf(piece.Face);
     }
+
+    /// <summary>What a face is made of: its own paper, or that of the base.</summary>
+    internal Paint PaperOf(FaceKind face) => Find(face)?.Paint ?? Base.Paint;
 
     /// <summary>The size of a face; that of the closed card if the file does not mention it.</summary>
     public Size SizeOf(FaceKind face) => Find(face)?.Size ?? Base.Closed;

@@ -87,6 +87,30 @@ public sealed class WordsTooFaintTests
         Assert.Single(Fit.OnA2("  panel 3 x 2, of #000080\n    text \"Fair\", of black").Of(FindingCatalogue.WordsTooFaint));
 
     [Fact]
+    public void Text_over_a_neighbour_is_seen_against_the_neighbour()
+    {
+        const string hill = "  panel full x full, of #000080\n    strip full x 2, bottom 0, of white\n    text \"Fair\", bottom 1/2, of ";
+        Assert.Empty(Fit.OnA2(hill + "#000080").Of(FindingCatalogue.WordsTooFaint));
+        Assert.StartsWith("“Fair” in white (#ffffff) on white (#ffffff) ",
+            Fit.OnA2(hill + "white").The(FindingCatalogue.WordsTooFaint).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Text_that_reaches_beyond_its_piece_is_seen_against_both_papers() => Assert.StartsWith(
+        "“Fair winds” in black (#1f1e1d) on #000080 ", Fit.OnA2("  panel 3/4 x 2, of #000080\n    text \"Fair winds\", of black")
+            .The(FindingCatalogue.WordsTooFaint).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Light_text_that_reaches_beyond_its_dark_piece_is_too_faint_there() => Assert.StartsWith(
+        "“Fair winds” in white (#ffffff) on white (#ffffff) ",
+        Fit.OnA2("  panel 3/4 x 2, of #000080\n    text \"Fair winds\", of white").The(FindingCatalogue.WordsTooFaint)
+            .Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void What_lies_on_top_of_text_is_not_behind_it() => Assert.Empty(Fit.OnA2(
+        "  text \"Fair\", letters 1/4, of black\n  strip 1 x 1/16, of #000080").Of(FindingCatalogue.WordsTooFaint));
+
+    [Fact]
     public void Text_on_an_envelope_is_seen_against_the_envelope() => Assert.Single(
         Fit.In("card \"Lamp day\"\nbase A2, fold left, of white\nenvelope US A2, of #000080\n  text \"Fair\", of black")
             .Of(FindingCatalogue.WordsTooFaint));
