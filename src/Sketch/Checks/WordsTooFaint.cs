@@ -23,7 +23,7 @@ internal sealed class WordsTooFaint : IFitRule
     /// </summary>
     public static readonly Length LargeFrom = Length.NearestMillimetres(18 * 25.4 / 72 * 0.727);
 
-    /// <summary>Words of one copy of a line and what they lie on.</summary>
+    /// <summary>Words of one copy of a line and a paper beneath them.</summary>
     private sealed record Written(Piece Piece, PieceWords Words, Paint Ink, Paint Ground)
     {
         public double Least => Piece.Kind == PieceKind.Word || Words.LetterHeight >= LargeFrom
