@@ -36,12 +36,15 @@ export function makePutting(place, { asked, see, sight, textNow, chosenLine, pic
 
   async function choose(wanted) {
     if (!wanted) return;
-    await see();
     kind = wanted;
+    // The picture may be clicked before the program has the text.
+    const isSeen = see();
+    picture.takeClicks((spot) => isSeen.then(() => put(spot)).catch(reportProblem));
+    await isSeen;
+    if (kind !== wanted) return;
     told.textContent = `Click the picture where the ${kind} goes, or choose what it goes on.`;
     offerGrounds();
     where.hidden = false;
-    picture.takeClicks((spot) => put(spot).catch(reportProblem));
     middle.focus();
   }
 
