@@ -1,5 +1,5 @@
 // One picture, of a face of a card. It has its own shadow tree, so that its ids never clash with those of another picture.
-import { button, element, markup } from './elements.js';
+import { button, element } from './elements.js';
 import { printedAs } from './printed-size.js';
 import { renew } from './renew.js';
 
@@ -38,7 +38,7 @@ export function makeFace(picked) {
   const list = element('ol');
   const listed = element('details', { className: 'pieces' }, element('summary', {}, 'Pieces, from the bottom up'), list);
   const figure = element('figure', {}, host, caption, listed);
-  const face = { host, root, caption, list, listed, figure, stamp: '', pieces: [], size: null };
+  const face = { host, root, caption, list, listed, figure, svg: '', stamp: '', pieces: [], size: null };
   listed.addEventListener('toggle', () => listPieces(face, picked));
   return face;
 }
@@ -51,31 +51,30 @@ export function listPieces(face, picked) {
 }
 
 /** Shows a drawing in place of the previous one; null leaves that unchanged. */
-export function redraw({ root }, svg, title) {
-  if (svg === null) {
-    root.querySelector('svg')?.setAttribute('aria-label', title);
-    return;
+export function redraw(face, svg, title) {
+  if (svg !== null) {
+    renew(face.root, face.svg, svg);
+    face.svg = svg;
   }
-  const next = markup(svg);
-  next.querySelector('svg')?.setAttribute('aria-label', title);
-  unmark(next);
-  unmark(root);
-  renew(root, next);
+  face.root.querySelector('svg')?.setAttribute('aria-label', title);
 }
 
 /** Frames the pieces of a line, and no others; line 0 has none. */
 export function markPieces({ root, pieces }, line) {
+  const frames = line < 1 ? [] : pieces.filter((p) => p.line === line).flatMap((piece) => framesOf(root, piece));
+  const shown = [...root.querySelectorAll('.marked')];
+  if (frames.length === shown.length && frames.every((frame, at) => frame.isEqualNode(shown[at]))) return;
   unmark(root);
-  if (line < 1) return;
-  const svg = root.querySelector('svg');
-  for (const piece of pieces.filter((p) => p.line === line)) {
-    const group = root.getElementById(piece.id);
-    if (!group) continue;
-    // Identical pieces are drawn once and referenced where they occur.
-    const use = group.querySelector(':scope > use');
-    const box = boxOf(use ? root.getElementById(use.getAttribute('href').slice(1)) : group);
-    svg.append(...framesOf(box, svg.getScreenCTM().inverse().multiply((use ?? group).getScreenCTM())));
-  }
+  root.querySelector('svg')?.append(...frames);
+}
+
+function framesOf(root, piece) {
+  const group = root.getElementById(piece.id);
+  if (!group) return [];
+  // Identical pieces are drawn once and referenced where they occur.
+  const use = group.querySelector(':scope > use');
+  const box = boxOf(use ? root.getElementById(use.getAttribute('href').slice(1)) : group);
+  return framesAround(box, root.querySelector('svg').getScreenCTM().inverse().multiply((use ?? group).getScreenCTM()));
 }
 
 /** The box of the visible part of a piece: the pattern of its paper extends past its outline and is clipped there. */
@@ -91,7 +90,7 @@ function boxOf(group) {
 }
 
 /** Two frames on top of each other, so that they are visible on light and on dark papers. */
-function framesOf(box, matrix) {
+function framesAround(box, matrix) {
   return ['marked', 'marked inner'].map((kind) => {
     const frame = document.createElementNS('http://www.w3.org/2000/svg', 'rect');
     for (const key of ['x', 'y', 'width', 'height']) frame.setAttribute(key, box[key]);

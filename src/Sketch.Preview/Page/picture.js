@@ -43,7 +43,6 @@ export function makePicture(panel, { hand, picked, asked }) {
     listPieces(face, face.picked);
     reportSize(face.figure, picture);
     face.hand.resized(picture, picture.title);
-    markPieces(face, marked);
   }
 
   takeOnFaces(faces, shown, { unmarked: () => refresh(), hand });
@@ -75,6 +74,8 @@ export function makePicture(panel, { hand, picked, asked }) {
       // Read before any is drawn: a picture that the page already has comes without its SVG, and may have been shown as another face.
       const drawn = pictures.map((p) => drawingOf(p, shown));
       pictures.forEach((picture, at) => place(picture, at, drawn[at], title));
+      // Framing measures pieces, which makes the browser lay out the page, so it follows when the pictures are on the screen.
+      afterFrame(refresh);
     },
     /** Frames the marked pieces again: what is not visible has no size to frame. */
     refresh,
@@ -155,11 +156,14 @@ function spotOf(event, shown) {
   return { face: name, line: Math.max(0, piece?.line ?? 0), x: at.x, y: at.y };
 }
 
+/** Runs a function when the next frame is on the screen. */
+const afterFrame = (act) => requestAnimationFrame(() => { setTimeout(act); });
+
 /** What to draw of a picture, or null where it is shown already. */
 function drawingOf({ name, stamp, svg }, shown) {
   if (svg) return svg;
   if (shown.get(name)?.stamp === stamp) return null;
-  return [...shown.values()].find((face) => face.stamp === stamp)?.root.innerHTML ?? '';
+  return [...shown.values()].find((face) => face.stamp === stamp)?.svg ?? '';
 }
 
 /** The choice of the size of the pictures. Where they are not fitted, their pane scrolls, so it takes the focus. */
