@@ -92,6 +92,7 @@ public sealed class LostProgramTests(Browsers browsers) : OnPage(browsers)
     [Fact]
     public async Task A_file_with_typing_that_was_not_sent_stays_open()
     {
+        await LoadWithoutSocket();
         // The other file still loads, as if the program ended a moment later.
         await Page.RouteAsync("**/see", route => route.AbortAsync());
         await Page.RouteAsync("**/typed", route => route.AbortAsync());

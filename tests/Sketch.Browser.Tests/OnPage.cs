@@ -134,6 +134,14 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
         return page;
     }
 
+    /// <summary>Loads the page again without the socket for its questions, so that each goes as a request, which a test can hold back.</summary>
+    protected async Task LoadWithoutSocket()
+    {
+        await Profile.RouteWebSocketAsync("**/seeing", socket => socket.CloseAsync());
+        await Page.ReloadAsync();
+        await Assertions.Expect(Picture.First).ToBeVisibleAsync();
+    }
+
     /// <summary>Stops the server, which looks to the page like a killed program.</summary>
     protected async Task EndServer()
     {

@@ -1,6 +1,7 @@
 import assert from 'node:assert/strict';
 import { mock, test } from 'node:test';
 import { makeSeeing } from '../../src/Sketch.Preview/Page/seeing.js';
+import { post } from '../../src/Sketch.Preview/Page/server.js';
 
 /** A page with a text, and a program that answers when it is told to. */
 function page() {
@@ -10,6 +11,7 @@ function page() {
     asked.push({ address, text: JSON.parse(body).text, answer: (status) => settled(Response.json({ problem: 'full' }, { status })) });
   }));
   found.seeing = makeSeeing({
+    ask: (said) => post('see', said),
     sheet: () => ({ file: 'watch.card', text: found.text }),
     wanted: () => ({}),
     shown: (_, text) => found.shown.push(text),

@@ -18,7 +18,7 @@ import { makeSizes, makeTemplates } from './print.js';
 import { makePutting } from './putting.js';
 import { makeRows } from './rows.js';
 import { makeSeeing } from './seeing.js';
-import { get, gone, post, Problem } from './server.js';
+import { askOver, get, gone, post, Problem } from './server.js';
 import { makeSheets } from './sheets.js';
 import { stateOf } from './state.js';
 import { makeTabs } from './tabs.js';
@@ -48,6 +48,7 @@ const editor = createEditor(byId('editor'), {
   caretMoved: (line) => { lineNow = line; editor.mark(0, 0); picture.mark(line); },
 });
 const { see, keep, isHandedOver } = makeSeeing({
+  ask: askOver({ request: 'see', socket: 'seeing' }),
   sheet,
   wanted: () => ({ unfolded: picture.isUnfolded(), known: picture.known() }),
   shown: show,

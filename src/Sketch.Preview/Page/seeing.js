@@ -6,11 +6,12 @@ const patience = 250;
 const betweenTries = 1000;
 
 /**
+ * @param ask Asks what to show of a text.
  * @param sheet The text and its file; its `file` is empty when none is open.
  * @param wanted What else to send with a request whose answer will be shown.
  * @param shown Called with each answer and its text.
  */
-export function makeSeeing({ sheet, wanted, shown, reportProblem }) {
+export function makeSeeing({ ask, sheet, wanted, shown, reportProblem }) {
   // The text that the program has or is getting, null where that is uncertain; and the transfer in progress, which must not
   // arrive after a later text.
   let sent = null;
@@ -23,7 +24,7 @@ export function makeSeeing({ sheet, wanted, shown, reportProblem }) {
     await handing;
     const now = sheet();
     if (!now.file) return;
-    const answer = await send('see', { ...now, ...wanted() });
+    const answer = await send(ask, { ...now, ...wanted() });
     if (answer && now.file === sheet().file) shown(answer, now.text);
   });
 
@@ -31,14 +32,14 @@ export function makeSeeing({ sheet, wanted, shown, reportProblem }) {
   const keep = latest(async () => {
     const now = sheet();
     if (!now.file || now.text === sent) return;
-    handing = send('typed', now);
+    handing = send((said) => post('typed', said), now);
     await handing;
   }, patience);
 
-  async function send(address, said) {
+  async function send(by, said) {
     sent = said.text;
     try {
-      const answer = await post(address, said);
+      const answer = await by(said);
       had = said;
       return answer;
     } catch (problem) {

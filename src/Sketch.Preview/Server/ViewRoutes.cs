@@ -27,6 +27,7 @@ internal sealed class ViewRoutes(PageServices room)
     public void Map(IEndpointRouteBuilder routes)
     {
         routes.MapPost("/see", See);
+        routes.MapGet("/seeing", Converse);
         // While a text is being compiled, the page does not ask about the next; what is typed in the meantime is kept through this route.
         routes.MapPost("/typed", (SeeRequest asked) => Take(asked, (_, _) => new Done()));
         routes.MapPost("/offers", Offers);
@@ -53,6 +54,19 @@ internal sealed class ViewRoutes(PageServices room)
         return TextView.Of(
             reading, room.Readings.Check(reading).Findings, room.Folder, asked.Unfolded, (asked.Known ?? []).ToHashSet());
     });
+
+    private async Task Converse(HttpContext context)
+    {
+        if (!context.WebSockets.IsWebSocketRequest)
+        {
+            await Problem.OfRefused(StatusCodes.Status400BadRequest).ExecuteAsync(context).ConfigureAwait(false);
+            return;
+        }
+
+        using var end = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted, room.Stopping);
+        using var socket = await context.WebSockets.AcceptWebSocketAsync().ConfigureAwait(false);
+        await new SeeingSocket(See).Answer(socket, end.Token).ConfigureAwait(false);
+    }
 
     /// <summary>Stores the text of a window, which keeps it from now on, and answers.</summary>
     private Results<Ok<T>, Problem> Take<T>(SeeRequest asked, Func<string, OpenText, T> answer)

@@ -155,11 +155,14 @@ internal sealed class OpenedPage : IAsyncDisposable
     }
 
     /// <summary>Opens the socket of changes from a page of an origin.</summary>
-    public async Task<ClientWebSocket> Socket(string window, string? origin = null)
+    public Task<ClientWebSocket> Socket(string window, string? origin = null) => OpenSocket($"news?window={window}", origin);
+
+    /// <summary>Opens a socket from a page of an origin.</summary>
+    public async Task<ClientWebSocket> OpenSocket(string relative, string? origin = null)
     {
         var socket = new ClientWebSocket();
         socket.Options.SetRequestHeader("Origin", origin ?? Origin);
-        await socket.ConnectAsync(new UriBuilder(new Uri(Address, $"news?window={window}")) { Scheme = "ws" }.Uri, Stop);
+        await socket.ConnectAsync(new UriBuilder(new Uri(Address, relative)) { Scheme = "ws" }.Uri, Stop);
         return socket;
     }
 
