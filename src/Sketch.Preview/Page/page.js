@@ -136,7 +136,9 @@ function show(sight, text) {
   hand.shown();
   byId('printed').textContent = sight.title ?? file.name;
   findings.show(sight, text);
-  document.title = `${file.isChanged ? '• ' : ''}${sight.title ?? file.name} – Sketch`;
+  const title = `${file.isChanged ? '• ' : ''}${sight.title ?? file.name} – Sketch`;
+  // The browser passes a title on even if it is the same.
+  if (document.title !== title) document.title = title;
   if (tabs.current() !== 'picture') refreshTab();
 }
 
