@@ -74,7 +74,7 @@ public sealed record BatchFiles(
     public long Cards => Designs.Sum(d => (long)d.Order.Count);
 
     /// <summary>Whether the batch names a stash that cannot be read, so that its content is unknown.</summary>
-    public bool IsStashUnreadable => Batch.Stash is not null && Stash is null;
+    public bool IsStashUnreadable => Stash is null && (Batch.Stash is not null || Batch.IsStashMistaken);
 
     /// <summary>Whether there is anything to plan: a card without errors, or loose pieces.</summary>
     public bool HasWork => !Designs.IsEmpty || !Batch.Cuts.IsEmpty;

@@ -164,7 +164,9 @@ internal sealed class OrderFindings(BatchFiles files, FindingBag findings)
     {
         if (paper.Stock is null && !files.IsStashUnreadable)
         {
-            findings.Add(FindingCatalogue.PaperShort, PlaceOf(files, paper), $"The stash has no paper called {paper.Paper}.",
+            findings.Add(FindingCatalogue.PaperShort, PlaceOf(files, paper),
+                files.Batch.Stash is null ? $"The batch names no stash, so there is no paper called {paper.Paper}."
+                    : $"The stash has no paper called {paper.Paper}.",
                 MissingPaperHint(files, paper));
         }
     }

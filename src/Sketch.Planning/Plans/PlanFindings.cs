@@ -67,10 +67,11 @@ internal sealed class PlanFindings(BatchPlan plan, FindingBag findings, string h
                     + $"{(paper.Short == 1 ? "is" : "are")} missing.",
                         $"Buy {Counted.Of(paper.Short, "sheet")}, or see in the plan what would help.");
         }
-        else
+        else if (!plan.Files.IsStashUnreadable)
         {
             findings.Add(FindingCatalogue.PaperShort, OrderFindings.PlaceOf(plan.Files, paper.Order),
-                $"{needed}, {_lengths.Text(paper.Order.Sheet.Size)} each, and the stash has no paper of that name.",
+                $"{needed}, {_lengths.Text(paper.Order.Sheet.Size)} each, and "
+                    + (plan.Files.Batch.Stash is null ? "the batch names no stash." : "the stash has no paper of that name."),
                 OrderFindings.MissingPaperHint(plan.Files, paper.Order));
         }
     }

@@ -159,6 +159,9 @@ public sealed class BatchReader
                 RejectClauses(note);
                 _batch = _batch with { Notes = _batch.Notes + string.Concat(note.Words.Select(w => w.Text + "\n")) };
                 break;
+            case BadLine { Tokens.Tokens: [{ Text: "stash" }, ..] }:
+                _batch = _batch with { IsStashMistaken = true };
+                break;
             case BadLine:
                 break;
             case RoleLine or WordsLine { Word: "message" }:

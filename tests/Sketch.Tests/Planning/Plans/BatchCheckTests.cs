@@ -64,6 +64,17 @@ public sealed class BatchCheckTests : IDisposable
     [Fact]
     public void A_batch_of_valid_files_has_no_findings() => Assert.Empty(Check(Top + "make 2 of \"gull.card\"\n"));
 
+    [Theory]
+    [InlineData("stash shelf.stash")]
+    [InlineData("stash: \"shelf.stash\"")]
+    public void A_mistake_in_the_line_of_the_stash_is_one_finding(string line) =>
+        Assert.Equal(2, Assert.Single(Check($"batch \"Lamp day\"\n{line}\nmake 2 of \"gull.card\"\n")).Location.Start.Line);
+
+    [Fact]
+    public void Without_a_stash_the_papers_are_missing() => Assert.Equal(
+        "The batch names no stash, so there is no paper called rope.",
+        Assert.Single(Check("batch \"Lamp day\"\ncut 2 of 1 x 1 from rope\n")).Message);
+
     [Fact]
     public void A_missing_stash_is_one_finding() =>
         Assert.Single(Check("batch \"Lamp day\"\nstash \"gone.stash\"\nmake 2 of \"gull.card\"\n"));
