@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security.Cryptography;
 using System.Text;
 
 namespace Sketch.Output.Files;
@@ -168,8 +167,23 @@ internal sealed class PartialFile : IDisposable
         private static Owner OfThisProcess()
         {
             using var process = System.Diagnostics.Process.GetCurrentProcess();
-            var machine = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Environment.MachineName)).AsSpan(0, 4));
+            var machine = HashOf(Encoding.UTF8.GetBytes(Environment.MachineName)).ToString("x8", CultureInfo.InvariantCulture);
             return new(machine, Environment.ProcessId, SecondsOf(process.StartTime));
+        }
+
+        /// <summary>
+        /// The 32-bit FNV-1a hash (Fowler, Noll and Vo), which tells machines apart. SHA-256 would need OpenSSL, which takes time to load and
+        /// which a small Linux system does not have.
+        /// </summary>
+        private static uint HashOf(ReadOnlySpan<byte> name)
+        {
+            var hash = 2166136261;
+            foreach (var part in name)
+            {
+                hash = unchecked((hash ^ part) * 16777619);
+            }
+
+            return hash;
         }
 
         private static long SecondsOf(DateTime time) => new DateTimeOffset(time).ToUnixTimeSeconds();
