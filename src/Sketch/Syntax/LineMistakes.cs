@@ -24,6 +24,13 @@ internal static class LineMistakes
             return new(tokens);
         }
 
+        if (cursor is { Current.Kind: TokenKind.Quoted, File.Opening: "card" } && tokens.Span != cursor.File.FirstLine)
+        {
+            cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, "Words do not start a line.", $"Write text {cursor.Here}.",
+                $"text {cursor.Here}");
+            return new(tokens);
+        }
+
         (IReadOnlyCollection<string> words, var hint) = cursor.File.Opening switch
         {
             // Before words in quotes stands the title, however close another word is.

@@ -328,6 +328,13 @@ internal static class LineReader
             cursor.Take();
         }
 
+        if (word == "make" && cursor.Current.Kind == TokenKind.Quoted)
+        {
+            cursor.Fail(FindingCatalogue.Expected, cursor.Current.Span, $"Expected the word of, found {cursor.Here}.",
+                $"Write make {count.Value} of {cursor.Here}.", $"of {cursor.Here}");
+            return new BadLine(tokens);
+        }
+
         if (!cursor.TakeWord("of"))
         {
             cursor.MissingWord("the word of", hint, "of");

@@ -22,6 +22,15 @@ internal static class PaintReader
             return null;
         }
 
+        if (!paint.IsHex && cursor.File.Opening == "card" && PatternAndColour(paint.Text, cursor.Current.Text) is { } inRole)
+        {
+            var role = $"{paint.Text}-{cursor.Current.Text}".ToLowerInvariant();
+            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(paint.Span, cursor.Current.Span),
+                "A pattern and its colours belong to a role.",
+                $"Write of {role}, and declare it above the faces: role {role}: {inRole}.", role);
+            return null;
+        }
+
         if (!paint.IsHex && cursor.Current.Kind == TokenKind.Word && ColourInPlaceOf(paint.Text, cursor.Current.Text) is { } colour)
         {
             var span = TextSpan.Cover(paint.Span, cursor.Current.Span);
@@ -56,6 +65,18 @@ internal static class PaintReader
             _ = Array.Exists(Nouns, noun => (noun != "foil" || isFoil) && cursor.TakeWord(noun));
         }
     }
+
+    /// <summary>Two words of which one is a pattern and the other a colour, as a role has them; null for other words.</summary>
+    private static string? PatternAndColour(string first, string second) => (IsPattern(first), IsPattern(second)) switch
+    {
+        (true, false) when ColourWords.TryGet(second, out _) => $"{first} {second}".ToLowerInvariant(),
+        (false, true) when ColourWords.TryGet(first, out _) => $"{second} {first}".ToLowerInvariant(),
+        _ => null,
+    };
+
+    private static bool IsPattern(string word) =>
+        !Nouns.Contains(word, StringComparer.OrdinalIgnoreCase) && !ColourWords.TryGet(word, out _)
+        && BuiltIn.PatternWords.Contains(word, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>How to write a colour that two words describe: <c>pale teal</c>, <c>navy blue</c>; null where they describe none.</summary>
     private static string? ColourInPlaceOf(string first, string second) =>

@@ -18,6 +18,35 @@ public class MistakeTests
     }
 
     [Theory]
+    [InlineData("blue waves", "blue-waves", "waves blue")]
+    [InlineData("waves blue", "waves-blue", "waves blue")]
+    [InlineData("Gingham Red", "gingham-red", "gingham red")]
+    public void A_pattern_with_its_colour_on_a_piece_is_sent_to_a_role(string paper, string role, string paint)
+    {
+        var mistake = Assert.Single(Reading.Mistakes($"panel 2 x 3, of {paper}"));
+        Assert.Equal(
+            (role, $"Write of {role}, and declare it above the faces: role {role}: {paint}."), (mistake.Replacement, mistake.Hint));
+        Assert.Empty(Reading.File($"card \"x\"\nbase A2, of white\nrole {role}: {paint}\nfront\n  panel 2 x 3, of {role}\n").Findings);
+    }
+
+    [Fact]
+    public void Words_on_a_line_of_their_own_become_a_text()
+    {
+        var mistake = Assert.Single(Reading.Mistakes("\"With thanks\""));
+        Assert.Equal(("text \"With thanks\"", "Write text \"With thanks\"."), (mistake.Replacement, mistake.Hint));
+    }
+
+    [Fact]
+    public void A_make_line_without_of_gets_it()
+    {
+        const string text = "batch \"x\"\nmake 12 \"gull.card\"\n";
+        var mistake = Assert.Single(Reading.File(text, "x.batch").Findings);
+        Assert.Equal("Write make 12 of \"gull.card\".", mistake.Hint);
+        var edit = new TextEdit(mistake.Location.Span, mistake.Replacement!);
+        Assert.Empty(Reading.File(TextEdit.Apply(text, [edit]), "x.batch").Findings);
+    }
+
+    [Theory]
     [InlineData("x.card", "card \"x\"\nbase A2, of white\nrole sea: night/back\nfront\n  strip full x 1, of sea\n")]
     [InlineData("x.batch", "batch \"x\"\nmake 2 of \"x.card\"\n  role sea: night/back\n")]
     public void The_side_of_a_paper_is_written_as_a_clause(string path, string text)

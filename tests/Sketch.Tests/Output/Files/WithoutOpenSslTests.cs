@@ -17,5 +17,6 @@ public sealed class WithoutOpenSslTests
     [Theory]
     [MemberData(nameof(Assemblies))]
     public void All_but_the_page_works_without_cryptography(Type type) => Assert.DoesNotContain(
-        type.Assembly.GetReferencedAssemblies(), (AssemblyName a) => a.Name!.StartsWith("System.Security.Cryptography", StringComparison.Ordinal));
+        type.Assembly.GetReferencedAssemblies(),
+        (AssemblyName a) => a.Name!.StartsWith("System.Security.Cryptography", StringComparison.Ordinal));
 }
