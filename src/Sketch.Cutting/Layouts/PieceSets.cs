@@ -101,7 +101,7 @@ internal sealed class PieceSets
             var made = new List<PieceSet>();
             for (var part = 1; part <= size / 2; part++)
             {
-                if (size - part < bySize.Count && !JoinAll(bySize[part], bySize[size - part], made, ref effort, work))
+                if (!JoinAll(bySize[part], bySize[size - part], made, ref effort, work))
                 {
                     return false;
                 }

@@ -109,11 +109,7 @@ internal sealed class CardLayout
         var (pieces, front) = WindowCutting.Cut(
             written, writer.Windows, Outline.Rectangle(new(Length.Zero, Length.Zero, Closed.Width, Closed.Height)));
         ReportCutAway(written, pieces);
-        if (!_findings.HasErrors)
-        {
-            // A line that could not be read may be the one that uses the role.
-            _paints.ReportUnused(_bound.Location.Source);
-        }
+        _paints.ReportUnused(_bound.Location.Source);
 
         return new(
             _bound.Title,

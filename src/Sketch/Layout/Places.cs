@@ -199,8 +199,7 @@ internal sealed class Places(StackSizes sizes, NameLookup names, UnitSystem unit
             return Target(set, beside.Clause.Of, beside.Source, axis, outer: true) is { } target ? target.Centre - ownCentre : null;
         }
 
-        return bound.IsFull(axis)
-            ? reference.Low + bound.Rules.Off(axis == Axis.Across ? Edge.Left : Edge.Top) : reference.Centre - ownCentre;
+        return bound.IsFull(axis) ? reference.Low : reference.Centre - ownCentre;
     }
 
     private bool ReportPlacedTwice(CopySet set, Axis axis, (bool Distance, bool Beside, bool Over, bool Showing) rules)

@@ -99,9 +99,12 @@ public class LetteringLayoutTests
     public void Letters_without_a_height_follow_from_the_height_of_their_piece(string piece, string letters) =>
         Assert.Equal(Measure.Length(letters), Assert.Single(Laid.OnA2($"  {piece}, of red").Pieces).Words!.LetterHeight);
 
-    [Fact] // "ahoy" is 3.2 capitals wide; a pennant of 3 x 1 has room for a rectangle of these proportions that is 3/6.2 high
-    public void Letters_on_a_pennant_take_three_fifths_of_the_room_between_its_sides() => Assert.Equal(
-        25.4 * 0.6 * 3 / 6.2, Laid.OnA2("  pennant 3 x 1 \"ahoy\", of red").Piece("front/pennant").Words!.LetterHeight.Millimetres, 0.001);
+    // A pennant of 3 x 1 has room for a rectangle of W x H in proportion that is 3/(W/H + 3) high.
+    [Theory]
+    [InlineData("\"ahoy\"", 3 / 6.2)] // 3.2 x 1 capitals
+    [InlineData("\"ahoy\" \"there\"", 3 / 12.25)] // 4 x 2.75
+    public void Letters_on_a_pennant_take_three_fifths_of_the_room_between_its_sides(string words, double inches) => Assert.Equal(
+        25.4 * 0.6 * inches, Laid.OnA2($"  pennant 3 x 1 {words}, of red").Piece("front/pennant").Words!.LetterHeight.Millimetres, 0.001);
 
     [Fact]
     public void Letters_as_high_as_their_pennant_leave_it_no_length() => Assert.Contains(

@@ -54,4 +54,8 @@ public class NameTests
         Compiler.Compile(new SourceText("a.card", "card \"x\"\nbase A2, fold left, of white\nfront\n  strip 1 x 1/4, below lamp, of blue\n"
             + $"inside\n{inside}"), new TestWorld()).Findings,
         f => f.Message == "There is no piece called lamp on this face." && f.Replacement is null);
+
+    [Fact]
+    public void A_piece_does_not_find_itself() => Assert.Contains(
+        Found.On("lamp: circle 1/2, below lamp, of blue"), f => f.Message == "There is no piece called lamp on this face.");
 }

@@ -174,4 +174,39 @@ public class PieceRuleTests
         Assert.Contains(compilation.Findings, f => f.Kind == FindingCatalogue.TooManyPieces
             && f.Message.Contains("letters", StringComparison.Ordinal));
     }
+
+    [Theory]
+    [InlineData("2 x 2", 4 - 1.75 * 1.75)] // an eighth of an inch thick
+    [InlineData("1/4 x 2", 0.5)] // nothing is left in the middle
+    public void A_frame_of_a_width_and_a_height_is_an_eighth_of_an_inch_thick(string size, double area) =>
+        Assert.Equal(area * 25.4 * 25.4, Laid.OnA2($"  frame {size}, of red").Piece("front/frame").Outline.Area, 1e-3);
+
+    [Fact]
+    public void A_thick_frame_around_a_small_room_has_a_hole() => Assert.Equal(
+        25.4 * 25.4 * (4 - 0.25 * 0.25),
+        Laid.Out("card \"Test\"\nbase 2 x 2, fold left, of white\nfront\n  frame 7/8, showing 0, of red").Piece("front/frame")
+            .Outline.Area, 1e-3);
+
+    [Theory]
+    [InlineData("1 mm", 25)]
+    [InlineData("0.2 mm", 127)]
+    [InlineData("0.1 mm", 0)] // no lines that close can be written on
+    public void Lines_are_written_down_to_a_tenth_of_a_millimetre_apart(string apart, int lines) => Assert.Equal(
+        lines, Laid.OnA2($"  ruled 3 x 1, lines {apart} apart, of grey").Piece("front/ruled").Outline.Contours.Length);
+
+    [Fact]
+    public void A_piece_of_which_a_window_takes_half_is_finished_at_the_other_half()
+    {
+        var box = Laid.OnA2("  panel 2 x 2, left 1/2, top 1, of red\n    window 1 x 2, left 0").Piece("front/panel").Finished;
+        Assert.Equal((1.5, 1.0, 1.0, 2.0), (box.Left.Inches, box.Top.Inches, box.Width.Inches, box.Height.Inches));
+    }
+
+    [Fact]
+    public void Straight_words_are_as_high_as_their_letters() =>
+        Laid.OnA2("  word \"ahoy ahoy ahoy\", letters 1/4, of red").HasSize("front/word", "2 4/5 x 1/4"); // 14 characters of 1/5
+
+    [Fact]
+    public void A_drawing_without_a_size_is_as_large_as_in_its_file() => Laid.Out(
+        "card \"Test\"\nbase A2, fold left, of white\nfront\n  outline file \"boat.svg\", of red",
+        new TestWorld().WithTriangle("boat.svg", 30, 20)).HasSize("front/outline", "30 mm x 20 mm");
 }

@@ -87,4 +87,24 @@ public class PlaceRuleTests
     public void Numbers_of_unnamed_pieces_skip_names_in_use() => Assert.Equal(
         ["front/square", "front/square2", "front/square3"],
         Laid.OnA2("  square 1, of red\n  square2: square 1, left 0, of blue\n  square 1, right 0, of navy").Order());
+
+    [Fact]
+    public void A_line_along_an_edge_may_end_at_a_distance_from_both_sides() =>
+        Laid.OnA2("  line 1/16, along top, left 1/4, right 1/2, of red").HasSizeAndPlace("front/line", "3 1/2 x 1/16", "1/4, 0");
+
+    [Fact]
+    public void A_line_along_the_edge_of_a_piece_lies_on_the_piece_and_not_on_its_mat() =>
+        Laid.OnA2("  pic: panel 2 x 2, left 1/2, top 1, of cream\n    mat +1/4, of navy\n  line 1/16, along top of pic, of red")
+            .HasSizeAndPlace("front/line", "2 x 1/16", "5/8, 1 1/8");
+
+    [Fact]
+    public void A_frame_around_a_piece_with_an_uneven_mat_lies_around_the_piece() =>
+        Laid.OnA2("  pic: panel 2 x 2, left 1/2, top 1, of cream\n    mat, border 1/8, border bottom 1/2, of navy\n"
+            + "  frame 1/8, around pic, of red").HasSizeAndPlace("front/frame", "2 1/4 x 2 1/4", "1/2, 1");
+
+    [Theory]
+    [InlineData(3, null)]
+    [InlineData(5, "5 copies need 5 in, but there are 4 1/4 in, so they overlap.")]
+    public void Copies_that_are_spread_need_room(int count, string? finding) =>
+        Assert.Equal(finding, Found.On($"{count} square 1, in a row, spread, of red").SingleOrDefault()?.Message);
 }

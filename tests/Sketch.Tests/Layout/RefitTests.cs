@@ -36,6 +36,18 @@ public class RefitTests
     public void Refit_margins_keeps_sizes(string path, string size, string place) =>
         From("base 8 x 10\nrefit margins").HasSizeAndPlace(path, size, place);
 
+    [Theory]
+    [InlineData("front/pic/mat", "4 x 2")]
+    [InlineData("front/pic/mat2", "4 1/2 x 2 1/2")] // 1/4 on each side as before
+    public void Where_only_mats_have_sizes_the_innermost_is_refitted(string path, string size) => From("base 8 x 10\nrefit sizes", """
+        card "Small"
+        base 4 x 5, fold left, of white
+        front
+          pic: panel, of cream
+            mat 2 x 1, border 1/8, of navy
+            mat 2 1/2 x 1 1/2, of white
+        """).HasSize(path, size);
+
     [Fact]
     public void Refit_all_scales_borders_too() => From("base 8 x 10\nrefit all").ShowsBorder("front/pic/mat", "1/4");
 

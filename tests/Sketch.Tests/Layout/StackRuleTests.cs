@@ -70,6 +70,18 @@ public class StackRuleTests
     [InlineData("  pic: panel 3, of cream")] // one number for a panel
     public void An_undetermined_size_is_an_error(string pieces) => Assert.NotEmpty(Errors(pieces));
 
+    [Theory]
+    [InlineData("panel 3, of cream", "Write panel 3 x 3, or square 3.")]
+    [InlineData("window 3", "Write window 3 x 3, or a shape: window circle 3.")]
+    [InlineData("strip 3, of cream", "Write strip full x 3, or strip 3 x full.")]
+    public void One_number_is_answered_with_two(string piece, string hint) => Assert.Equal(hint, Errors($"  {piece}").First().Hint);
+
+    [Fact]
+    public void Sizes_that_need_each_other_are_reported_with_their_lines() => Assert.Contains(
+        "The width of b depends on itself: line 5, which needs line 6, which needs line 5.",
+        Errors("  a: panel, same size as b, of red\n  b: panel, same size as c, of red\n  c: panel, same size as b, of red")
+            .Select(e => e.Message));
+
     [Fact]
     public void Full_is_the_parent_minus_the_written_distances() =>
         Laid.OnA2("  panel full x full, left 1/4, right 1/2, top 1/8, of blue").HasSizeAndPlace("front/panel", "3 1/2 x 5 3/8", "1/4, 1/8");

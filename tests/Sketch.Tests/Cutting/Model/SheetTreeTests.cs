@@ -43,6 +43,19 @@ public class SheetTreeTests
     }
 
     [Fact]
+    public void Every_leftover_can_be_cut_up()
+    {
+        var layout = Assert.Single(Given.Problem(Given.Sheet(12, 10), (Given.Inches(2, 2), 1, true), (Given.Inches(3, 3), 1, true))
+            .Planned().Layouts);
+        Assert.InRange(layout.Leftovers.Length, 2, 4);
+        Assert.All(layout.Leftovers, leftover =>
+        {
+            var part = new SheetPiece(new("p", leftover, false));
+            Assert.Contains(part, layout.Tree.With(leftover, part).InOrder());
+        });
+    }
+
+    [Fact]
     public void A_part_replaces_only_a_leftover() =>
         Assert.Throws<ArgumentException>(() => Row.Tree.With(Row.Pieces[0].Place, Row.Tree));
 

@@ -18,9 +18,48 @@ public sealed class CutOrderTests
     public void Of_equal_work_the_larger_leftover_is_kept() =>
         Assert.Equal([3, 5], Settings(CutOrder.For(Piece(3), 10, 9, kerf: 0, smallestUse: 1, _sides)));
 
+    // A cut down leaves 7 x 9 and 3 x 4, one across 10 x 4 and 7 x 5.
+    [Theory]
+    [InlineData(0, 7, "3 5")]
+    [InlineData(0, 8, "5 3")]
+    [InlineData(1, 6, "3 5")]
+    [InlineData(1, 7, "5 3")]
+    public void A_leftover_counts_only_if_it_is_wide_enough_to_use(long kerf, long smallestUse, string settings) =>
+        Assert.Equal(settings, string.Join(' ', Settings(CutOrder.For(Piece(3), 10, 9, kerf, smallestUse, _sides))));
+
+    [Fact]
+    public void A_piece_as_large_as_the_sheet_is_not_cut() =>
+        Assert.IsType<PiecePart>(CutOrder.For(Piece(3), 3, 5, kerf: 0, smallestUse: 1, _sides));
+
+    [Fact]
+    public void In_a_row_the_taller_pieces_come_first_then_the_wider() => Assert.Equal(
+        ["1 x 7", "5 x 6", "4 x 6"],
+        Pieces(new Join(SideBySide: true, new Join(SideBySide: true, Piece(4, 6), Piece(5, 6)), Piece(1, 7)), 10, 7));
+
+    [Fact]
+    public void In_a_column_the_wider_pieces_come_first_then_the_taller() => Assert.Equal(
+        ["7 x 1", "6 x 5", "6 x 4"],
+        Pieces(new Join(SideBySide: false, Piece(6, 4), new Join(SideBySide: false, Piece(6, 5), Piece(7, 1))), 7, 10));
+
+    [Fact]
+    public void The_parts_of_a_layout_fill_its_sheet()
+    {
+        var column = new Join(SideBySide: false, Piece(3, 2), Piece(2, 3));
+        var part = CutOrder.For(new Join(SideBySide: true, column, Piece(4, 6)), 9, 8, kerf: 0, smallestUse: 1, _sides);
+        Assert.Equal((9, 8), (part.Width, part.Height));
+        Assert.Equal(9 * 8, part.InOrder().Where(p => p is not CutPart).Sum(p => p.Width * p.Height));
+        Assert.Equal(["4 x 6", "3 x 2", "2 x 3"], Written(part));
+    }
+
+    private static IEnumerable<string> Pieces(CutTree tree, long width, long height) =>
+        Written(CutOrder.For(tree, width, height, kerf: 0, smallestUse: 1, _sides));
+
+    private static IEnumerable<string> Written(Part part) => part.InOrder().OfType<PiecePart>().Select(p => $"{p.Width} x {p.Height}");
+
     private static Join Row => new(SideBySide: true, Piece(3), Piece(4));
 
-    private static PieceLeaf Piece(long width) => new(new Kind(0, width, 5, MayTurn: false, Demand: 1), width, 5);
+    private static PieceLeaf Piece(long width, long height = 5) =>
+        new(new Kind(0, width, height, MayTurn: false, Demand: 1), width, height);
 
     private static IEnumerable<long> Settings(Part part) =>
         part.InOrder().OfType<CutPart>().Select(c => c.SideBySide ? c.First.Width : c.First.Height);
