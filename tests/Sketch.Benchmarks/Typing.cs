@@ -53,8 +53,8 @@ internal static class Typing
     /// <param name="tool">The published program that serves the page; null for this process.</param>
     public static int Run(int keys, string? tool)
     {
-        Clock.Print("| card | pause ms | keys | median ms | 95 of 100 below ms | most ms | bare text area: median, 95 of 100 | saved by another "
-            + "program: median, 95 of 100 |");
+        Clock.Print("| card | pause ms | keys | median ms | 95 of 100 below ms | most ms | bare text area: median, 95 of 100 | saved by "
+            + "another program: median, 95 of 100 |");
         Clock.Print($"| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |");
         foreach (var (name, card) in ((string, string)[])[("15 pieces", Cards.FifteenPieces), ("200 pieces", Cards.TwoHundredPieces)])
         {

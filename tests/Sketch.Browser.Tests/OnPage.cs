@@ -134,7 +134,7 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
         return page;
     }
 
-    /// <summary>Loads the page again without the socket for its questions, so that each goes as a request, which a test can hold back.</summary>
+    /// <summary>Loads the page again without its socket for questions: each goes as a request, which a test can hold back.</summary>
     protected async Task LoadWithoutSocket()
     {
         await Profile.RouteWebSocketAsync("**/seeing", socket => socket.CloseAsync());

@@ -172,8 +172,8 @@ internal sealed class PartialFile : IDisposable
         }
 
         /// <summary>
-        /// The 32-bit FNV-1a hash (Fowler, Noll and Vo), which tells machines apart. SHA-256 would need OpenSSL, which takes time to load and
-        /// which a small Linux system does not have.
+        /// The 32-bit FNV-1a hash (Fowler, Noll and Vo), which tells machines apart. SHA-256 would need OpenSSL, which takes time to load,
+        /// and which a small Linux system does not have.
         /// </summary>
         private static uint HashOf(ReadOnlySpan<byte> name)
         {

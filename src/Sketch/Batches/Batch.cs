@@ -14,7 +14,7 @@ public sealed record Batch(string Title, Location Location)
     /// <summary>The stash file that it names, or null.</summary>
     public NamedFile? Stash { get; init; }
 
-    /// <summary>Whether a line names a stash with a mistake, which is reported there, so that the papers of the stash are unknown.</summary>
+    /// <summary>Whether the line of the stash has a mistake, which is reported there, so that its papers are unknown.</summary>
     public bool IsStashMistaken { get; init; }
 
     /// <summary>The recipients of cards.</summary>

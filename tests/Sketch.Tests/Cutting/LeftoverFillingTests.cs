@@ -72,6 +72,14 @@ public class LeftoverFillingTests
     }
 
     [Fact]
+    public void An_offcut_that_is_planned_is_not_used_again()
+    {
+        var problem = Given.Problem(Given.Sheet(12, 12), (Given.Inches(4, 4), 1, true)).With((Given.Inches(4, 4), 2));
+        var (_, unplaced) = LeftoverFilling.Fill([(problem, problem.Planned())], [new("p", Given.Inches(4, 4), 2)]);
+        Assert.Equal(1, Assert.Single(unplaced).Count);
+    }
+
+    [Fact]
     public void A_piece_comes_from_a_paper_that_it_may_come_from()
     {
         var (plans, _) = LeftoverFilling.Fill(

@@ -43,6 +43,23 @@ public class SheetTreeTests
     }
 
     [Fact]
+    public void Leftovers_of_one_size_are_listed_from_the_top_left()
+    {
+        var layout = new SheetLayout(Given.Inches(4, 2), false, 1,
+            new SheetCut(At(0, 0, 4, 2), true, Length.Inch(2), Halved(At(0, 0, 2, 2)), Halved(At(2, 0, 2, 2))));
+        Assert.Equal([At(0, 0, 2, 1), At(2, 0, 2, 1), At(0, 1, 2, 1), At(2, 1, 2, 1)], layout.Leftovers);
+
+        static SheetCut Halved(Rect part)
+        {
+            var upper = part with { Height = part.Height / 2 };
+            return new(part, false, upper.Height, new SheetRest(upper, false), new SheetRest(upper with { Top = upper.Bottom }, false));
+        }
+    }
+
+    private static Rect At(int left, int top, int width, int height) =>
+        new(Length.Inch(left), Length.Inch(top), Length.Inch(width), Length.Inch(height));
+
+    [Fact]
     public void Every_leftover_can_be_cut_up()
     {
         var layout = Assert.Single(Given.Problem(Given.Sheet(12, 10), (Given.Inches(2, 2), 1, true), (Given.Inches(3, 3), 1, true))

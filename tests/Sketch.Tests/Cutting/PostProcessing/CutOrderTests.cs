@@ -18,6 +18,10 @@ public sealed class CutOrderTests
     public void Of_equal_work_the_larger_leftover_is_kept() =>
         Assert.Equal([3, 5], Settings(CutOrder.For(Piece(3), 10, 9, kerf: 0, smallestUse: 1, _sides)));
 
+    [Fact]
+    public void Of_equal_work_and_leftovers_the_leftover_is_cut_off_first() =>
+        Assert.Equal([7, 4], Settings(CutOrder.For(Row, 20, 5, kerf: 0, smallestUse: 1, new HashSet<long> { 4 })));
+
     // A cut down leaves 7 x 9 and 3 x 4, one across 10 x 4 and 7 x 5.
     [Theory]
     [InlineData(0, 7, "3 5")]

@@ -1,3 +1,4 @@
+using Sketch.Cutting.Model;
 using Sketch.Cutting.Sheets;
 using Xunit;
 
@@ -11,6 +12,14 @@ public sealed class SheetSearchTests
     {
         var found = SheetSearch.Run(GivenSheets.On12((6, 12, 1), (5, 12, 1)), null, new(0));
         Assert.Equal((1, 1, true), (found.Best!.Sheets, found.LowerBound, found.IsSettled));
+    }
+
+    [Fact]
+    public void The_first_plan_has_every_kind_on_sheets_of_its_own()
+    {
+        var heard = new Heard();
+        SheetSearch.Run(GivenSheets.On12((4, 4, 10), (3, 3, 1)), heard, new(0));
+        Assert.Equal([new(3, 0), new(2, 0), new(2, 2)], heard.All); // nine of 4 x 4 on a sheet, one more, and that of 3 x 3
     }
 
     [Fact]
@@ -28,7 +37,7 @@ public sealed class SheetSearchTests
     public void A_short_search_gives_a_plan_only_within_its_sheets(int sheets, bool isFound)
     {
         var plan = SheetSearch.TryWithin(GivenSheets.On12((4, 4, 19)), sheets, [], Given.Work());
-        Assert.Equal(isFound ? 3 : null, plan?.Sheets);
+        Assert.Equal(isFound ? 3 : (int?)null, plan?.Sheets);
     }
 
     [Fact]
@@ -37,5 +46,12 @@ public sealed class SheetSearchTests
         var problem = GivenSheets.On12((8, 8, 4), (4, 12, 4), (8, 4, 4));
         Assert.InRange(SheetSearch.Within(problem, 12, Given.Work()).Sheets, 4, 12);
         Assert.Equal(4, SheetSearch.Within(problem, 4, Given.Work()).Sheets);
+    }
+
+    private sealed class Heard : IProgress<PlanProgress>
+    {
+        public List<PlanProgress> All { get; } = [];
+
+        public void Report(PlanProgress value) => All.Add(value);
     }
 }

@@ -26,9 +26,9 @@ public sealed class WholeSheetsTests
     [Fact]
     public void Offcuts_are_used_as_far_as_there_are_any()
     {
-        var problem = GivenSheets.On12([(4, 4, 10)], (8, 4, 2));
+        var problem = GivenSheets.On12([(4, 4, 14)], (8, 4, 1));
         var (times, _) = Chosen(problem, 9, problem.Row(problem.Sheet, 0, 0, 0), problem.Row(problem.Stocks[1], 0, 0));
-        Assert.Equal([2, 2], times!);
+        Assert.Equal([4, 1], times!);
     }
 
     [Fact]
