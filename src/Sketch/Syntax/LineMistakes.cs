@@ -24,7 +24,7 @@ internal static class LineMistakes
             return new(tokens);
         }
 
-        if (cursor is { Current.Kind: TokenKind.Quoted, File.Opening: "card" } && tokens.Span != cursor.File.FirstLine)
+        if (cursor.Current.Kind == TokenKind.Quoted && cursor.File.Opening == "card" && tokens.Span != cursor.File.FirstLine)
         {
             cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, "Words do not start a line.", $"Write text {cursor.Here}.",
                 $"text {cursor.Here}");
