@@ -2,7 +2,7 @@ import assert from 'node:assert/strict';
 import { mock, test } from 'node:test';
 import { askOver, gone } from '../../src/Sketch.Preview/Page/server.js';
 
-/** A socket as a browser makes it, which opens, answers and closes when it is told to. */
+/** A stand-in for WebSocket that opens, answers and closes when a test says so. */
 class Socket extends EventTarget {
   static made = [];
   static CONNECTING = 0;

@@ -19,6 +19,9 @@ namespace Sketch.Preview.Server;
 /// <summary>The server of the page: on the loopback address only, for one folder, until it is disposed.</summary>
 public sealed class PageServer : IAsyncDisposable
 {
+    /// <summary>The most bytes of a request, and of a message on a socket.</summary>
+    internal const long MostBytes = TextContent.Limit * 2L;
+
     private const int MostConnections = 200;
 
     private const int RequestsAtOnce = 300;
@@ -81,7 +84,7 @@ public sealed class PageServer : IAsyncDisposable
                 listen.Protocols = HttpProtocols.Http1;
                 listen.Use(strangers.Around);
             });
-            options.Limits.MaxRequestBodySize = TextContent.Limit * 2L;
+            options.Limits.MaxRequestBodySize = MostBytes;
             options.Limits.MaxConcurrentConnections = MostConnections + Strangers.Most;
             options.Limits.MaxConcurrentUpgradedConnections = MostConnections;
             options.Limits.MaxRequestHeadersTotalSize = 16 * 1024;

@@ -3,7 +3,6 @@ using System.Net.WebSockets;
 using System.Text.Json;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.HttpResults;
-using Sketch.Output.Files;
 using Sketch.Preview.Views;
 
 namespace Sketch.Preview.Server;
@@ -15,9 +14,6 @@ namespace Sketch.Preview.Server;
 /// <param name="see">Answers a question.</param>
 internal sealed class SeeingSocket(Func<SeeRequest, Results<Ok<TextView>, Problem>> see)
 {
-    /// <summary>The most bytes of a question, as of a request.</summary>
-    public const long MostBytes = TextContent.Limit * 2L;
-
     /// <summary>Answers until the window closes the socket or the program ends.</summary>
     /// <param name="socket">The socket.</param>
     /// <param name="end">Ends it.</param>
@@ -28,7 +24,7 @@ internal sealed class SeeingSocket(Func<SeeRequest, Results<Ok<TextView>, Proble
         {
             while (await IsReceived(socket, question, end).ConfigureAwait(false))
             {
-                await Send(socket, question.WrittenMemory, end).ConfigureAwait(false);
+                await AnswerOne(socket, question.WrittenMemory, end).ConfigureAwait(false);
                 question.ResetWrittenCount();
             }
         }
@@ -51,7 +47,7 @@ internal sealed class SeeingSocket(Func<SeeRequest, Results<Ok<TextView>, Proble
             }
 
             question.Advance(part.Count);
-            if (question.WrittenCount > MostBytes)
+            if (question.WrittenCount > PageServer.MostBytes)
             {
                 await Send(socket, Problem.OfRefused(StatusCodes.Status413PayloadTooLarge), end).ConfigureAwait(false);
                 await socket.CloseAsync(WebSocketCloseStatus.MessageTooBig, null, end).ConfigureAwait(false);
@@ -65,7 +61,7 @@ internal sealed class SeeingSocket(Func<SeeRequest, Results<Ok<TextView>, Proble
         }
     }
 
-    private async Task Send(WebSocket socket, ReadOnlyMemory<byte> question, CancellationToken end)
+    private async Task AnswerOne(WebSocket socket, ReadOnlyMemory<byte> question, CancellationToken end)
     {
         SeeRequest? asked;
         try

@@ -159,7 +159,7 @@ public sealed class BatchReader
                 RejectClauses(note);
                 _batch = _batch with { Notes = _batch.Notes + string.Concat(note.Words.Select(w => w.Text + "\n")) };
                 break;
-            case BadLine { Tokens.Tokens: [{ Text: "stash" }, ..] }:
+            case BadLine bad when bad.Meant == "stash" || bad.Tokens.Tokens[0].Is("stash"):
                 _batch = _batch with { IsStashMistaken = true };
                 break;
             case BadLine:

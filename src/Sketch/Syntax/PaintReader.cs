@@ -66,7 +66,7 @@ internal static class PaintReader
         }
     }
 
-    /// <summary>Two words of which one is a pattern and the other a colour, as a role has them; null for other words.</summary>
+    /// <summary>The paint of a role from a pattern and a colour in either order; null for any other two words.</summary>
     private static string? PatternAndColour(string first, string second) => (IsPattern(first), IsPattern(second)) switch
     {
         (true, false) when ColourWords.TryGet(second, out _) => $"{first} {second}".ToLowerInvariant(),

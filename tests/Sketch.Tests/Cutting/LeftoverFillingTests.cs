@@ -112,7 +112,7 @@ public class LeftoverFillingTests
         return ([.. plans[0].Layouts.SelectMany(l => l.Pieces)], unplaced.Sum(u => u.Count));
     }
 
-    /// <summary>A paper with offcuts of one size, of which nothing is cut yet.</summary>
+    /// <summary>An uncut paper with offcuts of one size.</summary>
     private static (CuttingProblem, CuttingPlan) Unused((int Width, int Height, int Count) offcut) => (
         new(Given.Sheet(1, 1), [new(Given.Inches(offcut.Width, offcut.Height), offcut.Count)], []), new(0, 0, [], []));
 

@@ -8,7 +8,7 @@ internal static class SmallLayouts
 {
     public const int Side = 8;
 
-    /// <summary>Up to three kinds, of which one or two copies are wanted, with a worth each.</summary>
+    /// <summary>One to three kinds of piece, each with a demand of one or two and a worth.</summary>
     public static readonly Gen<(Kind[] Kinds, int[] Worth)> Any =
         Gen.Select(Gen.Int[1, 6], Gen.Int[1, 6], Gen.Bool, Gen.Int[1, 2], Gen.Int[1, 9]).Array[1, 3].Select(pieces => (
             pieces.Select((p, i) => new Kind(i, p.Item1, p.Item2, p.Item3 || p.Item1 == p.Item2, p.Item4)).ToArray(),
@@ -91,7 +91,7 @@ internal static class SmallLayouts
         });
     }
 
-    /// <summary>All counts that are nowhere larger.</summary>
+    /// <summary>All counts from zero up to the given ones.</summary>
     public static IEnumerable<int[]> UpTo(int[] counts) => counts.Aggregate(
         Enumerable.Repeat(Array.Empty<int>(), 1),
         (before, most) => before.SelectMany(b => Enumerable.Range(0, most + 1).Select(n => (int[])[.. b, n])));

@@ -67,6 +67,8 @@ public sealed class BatchCheckTests : IDisposable
     [Theory]
     [InlineData("stash shelf.stash")]
     [InlineData("stash: \"shelf.stash\"")]
+    [InlineData("Stash shelf")]
+    [InlineData("stahs \"shelf.stash\"")]
     public void A_mistake_in_the_line_of_the_stash_is_one_finding(string line) =>
         Assert.Equal(2, Assert.Single(Check($"batch \"Lamp day\"\n{line}\nmake 2 of \"gull.card\"\n")).Location.Start.Line);
 

@@ -4,7 +4,7 @@ using Sketch.Output.Files;
 using Sketch.Planning;
 using Xunit;
 
-namespace Sketch.Tests.Output.Files;
+namespace Sketch.Tests.Project;
 
 /// <summary>
 /// Pictures, templates and plans are made on a Linux system without OpenSSL too, on which .NET's cryptography ends the program. Only the
