@@ -96,8 +96,11 @@ public abstract class OnPage(Browsers browsers) : IAsyncLifetime
         };
         Profile.Console += (_, reported) =>
         {
-            // The browser logs each rejection by the server; the page shows a message of its own.
-            if (reported.Type is "error" or "warning" && !reported.Text.StartsWith("Failed to load resource", StringComparison.Ordinal))
+            // The browser logs each rejection by the server, and a socket that is being opened when the server ends; the page shows a
+            // message of its own.
+            if (reported.Type is "error" or "warning" && !reported.Text.StartsWith("Failed to load resource", StringComparison.Ordinal)
+                && !(reported.Text.StartsWith("WebSocket connection to", StringComparison.Ordinal)
+                    && reported.Text.Contains("net::ERR_CONNECTION_", StringComparison.Ordinal)))
             {
                 _complaints.Enqueue(reported.Text);
             }

@@ -64,6 +64,25 @@ public sealed class TypingTests(Browsers browsers) : OnPage(browsers)
     }
 
     [Fact]
+    public async Task A_key_is_sent_over_the_open_socket()
+    {
+        var sent = new TaskCompletionSource();
+        Page.WebSocket += (_, socket) => socket.FrameSent += (_, frame) =>
+        {
+            if (frame.Text?.Contains("# two", StringComparison.Ordinal) == true)
+            {
+                sent.TrySetResult();
+            }
+        };
+        await Page.ReloadAsync();
+        await Expect(Picture.First).ToBeVisibleAsync();
+        await TypeAt(1, " # one");
+        // While the socket is being opened, keys go as requests.
+        await TypeAt(2, " # two");
+        await sent.Task.WaitAsync(TimeSpan.FromMinutes(1), Stop);
+    }
+
+    [Fact]
     public async Task Without_a_card_the_last_picture_stays_with_a_note()
     {
         await TypeAll(Card.Replace("base", "bsae", StringComparison.Ordinal));
