@@ -165,6 +165,19 @@ internal static class ClauseMistakes
             return null;
         }
 
+        if (cursor.File.Opening == "card" && EverydayPlaces.IsPreposition(token) && EverydayPlaces.Report(cursor))
+        {
+            return null;
+        }
+
+        if (head is { Kind: PieceKind.Circle } && (token.Is("radius") || token.Is("diameter")))
+        {
+            cursor.Fail(FindingCatalogue.UnknownClause, token.Span, "The size of a circle is its diameter.",
+                token.Is("radius") ? "Write circle 2 where the radius is 1." : "Write circle 2.",
+                token.Is("diameter") && head.Size is not null ? "" : null);
+            return null;
+        }
+
         if (EverydayTurns.HintFor(cursor.File.Opening ?? "card", token.Text, cursor.Current.Text) is { } turn)
         {
             cursor.Fail(FindingCatalogue.UnknownClause, token.Span, $"'{token.Text}' does not start a clause.", turn);

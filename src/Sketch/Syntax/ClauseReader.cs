@@ -15,6 +15,7 @@ internal static class ClauseReader
     public static ImmutableArray<Clause> ReadClauses(Cursor cursor, ImmutableArray<int>.Builder missingCommas, PieceHead? head)
     {
         var clauses = ImmutableArray.CreateBuilder<Clause>();
+        var endOfHead = cursor.Previous.Span.End;
         if (cursor.Failed)
         {
             cursor.SkipClause();
@@ -46,6 +47,18 @@ internal static class ClauseReader
             if (!cursor.TakeKind(TokenKind.Comma))
             {
                 cursor.Begin();
+                if (head is { Size: null } && SizeReader.BeginsSize(cursor) && !EverydayPlaces.IsDistanceFirst(cursor))
+                {
+                    PieceReader.ReadLateSize(cursor, head, endOfHead);
+                    continue;
+                }
+
+                if (cursor.File.Opening == "card" && EverydayPlaces.ReportWithoutComma(cursor))
+                {
+                    cursor.SkipClause();
+                    continue;
+                }
+
                 cursor.Fail(FindingCatalogue.LeftOver, cursor.Current.Span,
                     $"Expected a comma before {cursor.Here}, or it does not belong here.",
                     $"Put a comma before {cursor.Here} if it starts a new clause.",
@@ -58,7 +71,7 @@ internal static class ClauseReader
             cursor.Begin();
             if (head is { Size: null } && PieceReader.IsLateSize(cursor))
             {
-                PieceReader.ReadLateSize(cursor, head);
+                PieceReader.ReadLateSize(cursor, head, endOfHead);
             }
             else if (!cursor.AtEnd && !(clauses is [.., OfClause] && head is { Count: not null } && ClauseMistakes.ReportPapers(cursor)))
             {
@@ -88,7 +101,8 @@ internal static class ClauseReader
         var token = cursor.Current;
         if (token.Kind == TokenKind.Number)
         {
-            return StashClauseReader.ReadQuantity(cursor);
+            return cursor.File.Opening == "card" && EverydayPlaces.ReportDistanceFirst(cursor)
+                ? null : StashClauseReader.ReadQuantity(cursor);
         }
 
         if (token.Kind != TokenKind.Word)

@@ -163,13 +163,38 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         Fail(FindingCatalogue.Expected, Current.Span, $"Expected {what}, found {Here}.", meant?.Hint ?? hint, meant?.Text);
     }
 
+    /// <summary>The span of a file's name from a token on, in quotes or not: <c>gull.card</c>; null where there is none.</summary>
+    public TextSpan? FileName(int ahead)
+    {
+        if (Peek(ahead) is { Kind: TokenKind.Quoted } quoted)
+        {
+            return quoted.Span;
+        }
+
+        for (var end = Position + ahead; end < _tokens.Length && _tokens[end].Kind is not (TokenKind.End or TokenKind.Comma); end++)
+        {
+            if (EndsFileName(end))
+            {
+                return TextSpan.Cover(Peek(ahead).Span, _tokens[end].Span);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether a token is the ending of a file's name: a word directly after a dot.</summary>
+    private bool EndsFileName(int token) => token > 0 && _tokens[token].Kind == TokenKind.Word && _tokens[token - 1].Kind == TokenKind.Bad
+        && _tokens[token - 1].Text == "." && _tokens[token - 1].Span.End == _tokens[token].Span.Start;
+
     /// <summary>
-    /// The span of unquoted words up to the next comma; null where there are none, or where some words are quoted.
+    /// The span of unquoted words up to the next comma or the end of a file's name; null where there are none, or where some words are
+    /// quoted.
     /// </summary>
     public TextSpan? BareWords()
     {
         var end = Position;
-        while (_tokens[end].Kind is not (TokenKind.End or TokenKind.Comma or TokenKind.Quoted))
+        while (_tokens[end].Kind is not (TokenKind.End or TokenKind.Comma or TokenKind.Quoted)
+            && !(end > Position && EndsFileName(end - 1)))
         {
             end++;
         }
@@ -262,6 +287,12 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
 
     public Edge? ExpectEdge(string hint)
     {
+        if (Current.Is("the") && Next.Kind == TokenKind.Word)
+        {
+            Report(FindingCatalogue.LeftOver, Current.Span, "Write a side without 'the'.", "Remove 'the'.", "");
+            Position++;
+        }
+
         var edge = TakeEdge();
         if (edge is null)
         {

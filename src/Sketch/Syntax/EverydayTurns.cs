@@ -41,6 +41,8 @@ internal static class EverydayTurns
         (Size, "width height wide tall x measures measuring"),
         (Even, "evenly equally spread-out distributed"),
         (Place, "at near towards toward against"),
+        ("Write a half as 1/2, and a quarter as 1/4.", "half quarter"),
+        ("Write the size as a number after the kind: heart 1.", "small large medium big little tiny"),
         ("Write shift right 1/8 to move it from its place.", "offset moved nudged"),
         ("Write the side with its distance: left 0 at the edge, left -1/8 past it.", "flush from off"),
         ("Pieces are glued anyway; write on foam, or on foam 3 mm, to lift one.", "glued stuck taped"),

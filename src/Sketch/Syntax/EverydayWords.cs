@@ -106,8 +106,9 @@ public static class EverydayWords
 
         // Lines of a batch.
         ("for", "recipients recipient deliver"),
-        ("date", "deadline due when"),
+        ("date", "deadline due when by before"),
         ("make", "produce"),
+        ("stash", "uses inventory supplies"),
     ];
 
     private static readonly FrozenDictionary<string, string[]> Meanings = Table

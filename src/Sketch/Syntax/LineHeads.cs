@@ -20,12 +20,17 @@ internal static class LineHeads
                 return LineReader.ReadRole(cursor, tokens);
             }
 
+            if (cursor.File.Opening == "card" && LineMistakes.ReportRole(cursor))
+            {
+                return new BadLine(tokens);
+            }
+
             if (Vocabulary.Stock.Contains(first.Text))
             {
                 return LineReader.ReadStock(cursor, tokens);
             }
 
-            if (cursor.File.Opening == "stash" && LineMistakes.ReportKindOfStock(cursor))
+            if (cursor.File.Opening == "stash" && StockMistakes.ReportKindOfStock(cursor))
             {
                 return new BadLine(tokens);
             }
@@ -80,7 +85,7 @@ internal static class LineHeads
         cursor.Take();
         if (cursor.File.Opening == "stash")
         {
-            LineMistakes.ReportColonOfStock(cursor, name);
+            StockMistakes.ReportColonOfStock(cursor, name);
             return new BadLine(tokens);
         }
 

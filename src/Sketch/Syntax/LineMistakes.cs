@@ -1,5 +1,6 @@
 using Sketch.Diagnostics;
 using Sketch.Kinds;
+using Sketch.Papers;
 using Sketch.Text;
 
 namespace Sketch.Syntax;
@@ -7,8 +8,18 @@ namespace Sketch.Syntax;
 /// <summary>Reports lines that are not understood, with what was probably meant, so that one run reports every mistake.</summary>
 internal static class LineMistakes
 {
-    public static BadLine Unknown(Cursor cursor, LogicalLine tokens)
+    public static LineSyntax Unknown(Cursor cursor, LogicalLine tokens)
     {
+        if (TakeArticles(cursor))
+        {
+            return LineHeads.ReadHead(cursor, tokens);
+        }
+
+        if (cursor.File.Opening == "batch" && ReportFile(cursor) is { } meantByFile)
+        {
+            return new BadLine(tokens) { Meant = meantByFile };
+        }
+
         if (IsPaperBeforeKind(cursor))
         {
             return ReportPaperBeforeKind(cursor, tokens, null);
@@ -21,14 +32,19 @@ internal static class LineMistakes
 
         if (cursor.Current.Kind == TokenKind.Number && ReportSizeBeforeKind(cursor))
         {
-            return new(tokens);
+            return new BadLine(tokens);
         }
 
         if (cursor.Current.Kind == TokenKind.Quoted && cursor.File.Opening == "card" && tokens.Span != cursor.File.FirstLine)
         {
             cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, "Words do not start a line.", $"Write text {cursor.Here}.",
                 $"text {cursor.Here}");
-            return new(tokens);
+            return new BadLine(tokens);
+        }
+
+        if (cursor.File.Opening == "card" && ReportRole(cursor))
+        {
+            return new BadLine(tokens);
         }
 
         (IReadOnlyCollection<string> words, var hint) = cursor.File.Opening switch
@@ -39,8 +55,9 @@ internal static class LineMistakes
                 "Start with card \"Fair winds\", then base A2, fold left, of white, then faces such as front with their pieces "
                     + "indented below."),
             "batch" => (Vocabulary.BatchLines, "Start with make, cut, for, stash or another word of a batch."),
-            "stash" => (Vocabulary.StashLines,
-                "A line of a stash starts with paper, cardstock, offcut, gem, ribbon or another supply, envelope, units or note."),
+            "stash" => (Vocabulary.StashLines, StockMistakes.BareName(cursor) is { } name
+                ? $"Write paper {name}: 12 x 12, 3 sheets, with its own size and number."
+                : "A line of a stash starts with paper, cardstock, offcut, gem, ribbon or another supply, envelope, units or note."),
             // A title stands only in the first line.
             _ => ([.. Vocabulary.CardLines.Where(w => w != "card")], cursor.Current.Text.ToLowerInvariant() switch
             {
@@ -62,53 +79,7 @@ internal static class LineMistakes
                 : cursor.Meant(FindingCatalogue.UnknownLine, cursor.Current, words));
         cursor.Fail(FindingCatalogue.UnknownLine, cursor.Current.Span, $"A line cannot start with {cursor.Here}.", meant?.Hint ?? hint,
             meant?.Text);
-        return new(tokens) { Meant = meant?.Text };
-    }
-
-    /// <summary>
-    /// Reports a line of a stash with the colon after its first word: <c>paper: gulls 12 x 12</c>, <c>navy: cardstock 12 x 12</c>,
-    /// <c>navy: 12 x 12</c>.
-    /// </summary>
-    /// <param name="cursor">After the colon.</param>
-    /// <param name="first">The word before it.</param>
-    public static void ReportColonOfStock(Cursor cursor, NameSyntax first)
-    {
-        const string Message = "The colon of a stash line goes after the kind and the name.";
-        var next = cursor.Current;
-        if (Vocabulary.Stock.Contains(first.Text))
-        {
-            var example = next.Kind == TokenKind.Word && !SizeReader.IsSystem(next)
-                ? $"{first.Text} {next.Text}: and its size" : StockExamples.Of(first.Text.ToLowerInvariant());
-            cursor.Fail(FindingCatalogue.Misplaced, first.Span, Message, $"Write {example}.");
-        }
-        else if (next.Kind == TokenKind.Word && Vocabulary.Stock.Contains(next.Text))
-        {
-            var start = $"{next.Text.ToLowerInvariant()} {first.Text}:";
-            cursor.Fail(FindingCatalogue.Misplaced, TextSpan.Cover(first.Span, next.Span), Message, $"Write {start} and its size.", start);
-        }
-        else
-        {
-            cursor.Fail(FindingCatalogue.Misplaced, first.Span, Message, $"Write paper {first.Text}: and its size.", $"paper {first.Text}");
-        }
-    }
-
-    /// <summary>
-    /// Reports a line of a stash that does not begin with its kind: <c>navy cardstock: 12 x 12</c>, <c>blue waves: 12 x 12</c>.
-    /// </summary>
-    /// <returns>Whether it is one; a misspelt kind is not.</returns>
-    public static bool ReportKindOfStock(Cursor cursor)
-    {
-        var (first, second) = (cursor.Current, cursor.Next);
-        var isKindSecond = Vocabulary.Stock.Contains(second.Text);
-        if (!isKindSecond && Nearest.Find(first.Text, Vocabulary.StashLines) is not null)
-        {
-            return false;
-        }
-
-        var start = isKindSecond ? $"{second.Text.ToLowerInvariant()} {first.Text}" : $"paper {first.Text}-{second.Text}";
-        cursor.Fail(FindingCatalogue.Misplaced, TextSpan.Cover(first.Span, second.Span), "A line of a stash starts with its kind.",
-            $"Write {start}: and its size.", start);
-        return true;
+        return new BadLine(tokens) { Meant = meant?.Text };
     }
 
     /// <summary>
@@ -227,6 +198,84 @@ internal static class LineMistakes
         _ => "my" + name,
     };
 
+    /// <summary>Takes and reports articles before a kind of piece: <c>a panel 3 x 2</c>.</summary>
+    /// <returns>Whether there are any.</returns>
+    public static bool TakeArticles(Cursor cursor)
+    {
+        var first = cursor.Current;
+        while (cursor.Next.Kind == TokenKind.Word
+            && (cursor.Current.Is("a") || cursor.Current.Is("an") || cursor.Current.Is("the") || cursor.Current.Is("another")))
+        {
+            cursor.Take();
+        }
+
+        if (cursor.Current == first)
+        {
+            return false;
+        }
+
+        // Together with the blank after them, or the indentation would change.
+        cursor.Report(FindingCatalogue.UnknownLine, new(first.Span.Start, cursor.Current.Span.Start),
+            $"'{first.Text}' is not needed here.", "Remove it.", "");
+        return true;
+    }
+
+    /// <summary>Reports a size after the title: <c>card "Lamp night" 5 x 7</c>.</summary>
+    public static void ReportSizeOfCard(Cursor cursor)
+    {
+        var start = cursor.Current.Span;
+        while (!cursor.AtEnd)
+        {
+            cursor.Take();
+        }
+
+        var size = TextSpan.Cover(start, cursor.Previous.Span);
+        var written = $"base {cursor.File.Source.Content[size.Start..size.End]}";
+        cursor.Fail(FindingCatalogue.Misplaced, size, "The size of a card goes on a line of its own.", $"Write {written} on the next line.",
+            $"\n{written}");
+    }
+
+    /// <summary>Reports a role that is declared by another word: <c>paper sky: gulls</c>, <c>colour sky is blue</c>.</summary>
+    public static bool ReportRole(Cursor cursor)
+    {
+        var (word, name) = (cursor.Current, cursor.Next);
+        if (name.Kind != TokenKind.Word || !(word.Is("paper") || word.Is("cardstock") || word.Is("color") || word.Is("colour")))
+        {
+            return false;
+        }
+
+        var hasColon = cursor.Peek(2).Kind == TokenKind.Colon;
+        cursor.Fail(FindingCatalogue.UnknownLine, word.Span, "A card names its papers by roles.",
+            $"Write role {name.Text}: and its paper or colour.", hasColon ? "role" : null);
+        return true;
+    }
+
+    /// <summary>Reports a line of a batch that names a file without its word: <c>12 of gull.card</c>, <c>uses shelf.stash</c>.</summary>
+    /// <returns>The word that the line lacks; null where it names no file.</returns>
+    private static string? ReportFile(Cursor cursor)
+    {
+        var at = cursor.Next.Is("of") || cursor.Next.Kind == TokenKind.Times ? 2 : 1;
+        if (cursor.FileName(at) is not { } file)
+        {
+            return null;
+        }
+
+        var name = cursor.File.Source.Content[file.Start..file.End].Trim('"', '“', '”');
+        var (word, written) = cursor.Current.Kind == TokenKind.Number && name.EndsWith(".card", StringComparison.OrdinalIgnoreCase)
+            ? ("make", $"make {cursor.Current.Text} of \"{name}\"")
+            : cursor.Current.Kind == TokenKind.Word && at == 1 && name.EndsWith(".stash", StringComparison.OrdinalIgnoreCase)
+            ? ("stash", $"stash \"{name}\"") : (null, "");
+        if (word is null)
+        {
+            return null;
+        }
+
+        cursor.File.Findings.Withdraw(FindingCatalogue.StrayCharacter, new(cursor.File.Source, file));
+        cursor.Fail(FindingCatalogue.UnknownLine, TextSpan.Cover(cursor.Current.Span, file), $"A line cannot start with {cursor.Here}.",
+            $"Write {written}.", written);
+        return word;
+    }
+
     /// <summary>Whether a word comes before a kind as a colour does in English: <c>blue panel</c>, <c>3 gold star</c>.</summary>
     public static bool IsPaperBeforeKind(Cursor cursor)
     {
@@ -277,6 +326,20 @@ internal static class LineMistakes
         {
             cursor.Fail(FindingCatalogue.UnknownLine, TextSpan.Cover(paper.Span, kind.Span), "One word names a kind of piece.",
                 $"Write {kind.Text.ToLowerInvariant()}.", kind.Text.ToLowerInvariant());
+            return new(tokens) { Name = name };
+        }
+
+        if (ColourWords.TryGet(paper.Text, out _) && cursor.LacksPaper)
+        {
+            var last = kind;
+            for (var at = 1; cursor.Peek(at) is { Kind: not (TokenKind.Comma or TokenKind.End) } next; at++)
+            {
+                last = next;
+            }
+
+            var written = $"{cursor.File.Source.Content[kind.Span.Start..last.Span.End]}, of {paper.Text}";
+            cursor.Fail(FindingCatalogue.UnknownLine, TextSpan.Cover(paper.Span, last.Span),
+                $"'{paper.Text}' cannot come before {kind.Text.ToLowerInvariant()}.", $"Write {written}.", written);
             return new(tokens) { Name = name };
         }
 

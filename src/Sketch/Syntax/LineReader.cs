@@ -31,7 +31,17 @@ internal static class LineReader
         {
             case "card" or "batch" or "stash" or "like":
                 cursor.Take();
-                return cursor.Quoted($"Write {word} \"…\".") is { } title ? new TitleLine(tokens, word, title) : new BadLine(tokens);
+                if (cursor.Quoted($"Write {word} \"…\".") is not { } title)
+                {
+                    return new BadLine(tokens);
+                }
+
+                if (word == "card" && cursor.Current.Kind == TokenKind.Number)
+                {
+                    LineMistakes.ReportSizeOfCard(cursor);
+                }
+
+                return new TitleLine(tokens, word, title);
             case "message" or "note" or "date" or "rules" or "rule" or "names":
                 cursor.Take();
                 return ReadWordsLine(cursor, tokens, word);
@@ -332,6 +342,15 @@ internal static class LineReader
         {
             cursor.Fail(FindingCatalogue.Expected, cursor.Current.Span, $"Expected the word of, found {cursor.Here}.",
                 $"Write make {count.Value} of {cursor.Here}.", $"of {cursor.Here}");
+            return new BadLine(tokens);
+        }
+
+        if (word == "make" && cursor.Current.Kind == TokenKind.Word && !cursor.Current.Is("of") && cursor.FileName(0) is { } bare)
+        {
+            var written = $"of \"{cursor.File.Source.Content[bare.Start..bare.End]}\"";
+            cursor.File.Findings.Withdraw(FindingCatalogue.StrayCharacter, new(cursor.File.Source, bare));
+            cursor.Fail(FindingCatalogue.Expected, bare, $"Expected the word of, found {cursor.Here}.",
+                $"Write make {count.Value} {written}.", written);
             return new BadLine(tokens);
         }
 

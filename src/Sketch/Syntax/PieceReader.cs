@@ -8,9 +8,12 @@ namespace Sketch.Syntax;
 /// <summary>Reads the heads of piece lines: count, kind, size and words.</summary>
 internal static class PieceReader
 {
-    public static LineSyntax ReadPiece(Cursor cursor, LogicalLine tokens, NameSyntax? name) =>
-        LineMistakes.IsPaperBeforeKind(cursor) ? LineMistakes.ReportPaperBeforeKind(cursor, tokens, name)
-        : ReadPieceHead(cursor) is { } head ? new PieceLine(tokens, name, head) : new BadLine(tokens) { Name = name };
+    public static LineSyntax ReadPiece(Cursor cursor, LogicalLine tokens, NameSyntax? name)
+    {
+        LineMistakes.TakeArticles(cursor);
+        return LineMistakes.IsPaperBeforeKind(cursor) ? LineMistakes.ReportPaperBeforeKind(cursor, tokens, name)
+            : ReadPieceHead(cursor) is { } head ? new PieceLine(tokens, name, head) : new BadLine(tokens) { Name = name };
+    }
 
     public static PieceHead? ReadPieceHead(Cursor cursor)
     {
@@ -137,14 +140,25 @@ internal static class PieceReader
             || cursor.Next.Is("wide")
             || cursor.Next.Is("high"));
 
-    public static void ReadLateSize(Cursor cursor, PieceHead head)
+    /// <summary>Reports a size where only a clause is allowed, and offers to move it to the end of the head.</summary>
+    public static void ReadLateSize(Cursor cursor, PieceHead head, int endOfHead)
     {
         if (SizeReader.ReadSize(cursor, "Write width x height, such as 2 1/2 x 5/8.") is { } size && !cursor.Failed)
         {
-            cursor.Fail(FindingCatalogue.LeftOver, size.Span, "A size goes before the first comma.",
-                $"Write {head.Kind.Name}{(head.Shape is { } shape ? " " + shape.Name : "")} "
-                + $"{cursor.File.Source.Content[size.Span.Start..size.Span.End]}, "
-                    + "then the clauses.");
+            var content = cursor.File.Source.Content;
+            var written = content[size.Span.Start..size.Span.End];
+            if (head.Kind is PieceKind.Mat && size is SingleSize)
+            {
+                cursor.Fail(FindingCatalogue.LeftOver, size.Span, "A mat's size is what it adds, before the first comma.",
+                    $"Write mat +{written} for both sides together, or mat, border {written} for each side.");
+            }
+            else
+            {
+                var clauses = content[endOfHead..size.Span.Start].Trim(' ', '\t', ',');
+                cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(head.KindSpan, size.Span), "A size goes before the first comma.",
+                    $"Write {head.Kind.Name}{(head.Shape is { } shape ? " " + shape.Name : "")} {written}, then the clauses.",
+                    $"{content[head.KindSpan.Start..endOfHead]} {written}, {clauses}");
+            }
         }
 
         cursor.SkipClause();

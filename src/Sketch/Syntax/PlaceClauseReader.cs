@@ -20,10 +20,8 @@ internal static class PlaceClauseReader
             return new TakeTurnsClause(false, default);
         }
 
-        if (cursor.Current.Is("the") && (cursor.Next.Is("centre") || cursor.Next.Is("center") || cursor.Next.Is("middle")))
+        if (EverydayPlaces.Report(cursor))
         {
-            cursor.Fail(FindingCatalogue.LeftOver, TextSpan.Cover(cursor.Previous.Span, cursor.Next.Span),
-                "Write the clause for the middle as one word.", "Write centre.", "centre");
             return null;
         }
 
@@ -91,11 +89,11 @@ internal static class PlaceClauseReader
         return null;
     }
 
-    /// <summary>Whether words after in name a corner: <c>the corner</c>, <c>the top left corner</c>, <c>top left</c>.</summary>
+    /// <summary>Whether words after in name a corner without saying which: <c>the corner</c>, <c>each corner</c>.</summary>
     private static bool IsCorner(Cursor cursor)
     {
         var at = cursor.Current.Is("the") || cursor.Current.Is("a") ? 1 : 0;
-        string[] words = ["corner", "corners", "top", "bottom", "upper", "lower", "each"];
+        string[] words = ["corner", "corners", "each"];
         return Array.Exists(words, cursor.Peek(at).Is);
     }
 

@@ -132,7 +132,7 @@ public sealed class EverydayWordTests
     [InlineData("panel 3 x 3, double mat", "mat +1/8")]
     [InlineData("panel, inset 1/8", "showing 1/8")]
     [InlineData("panel width 3, of red", "width x height")]
-    [InlineData("star 1, at the top", "upper left 1/4")]
+    [InlineData("star 1, at the top", "Write top 1/4")]
     [InlineData("star 1, next to sky", "right of sky by 1/8")]
     [InlineData("star 1, offset 1/4", "shift right 1/8")]
     [InlineData("4 star 1/2, evenly spaced", "spread")]

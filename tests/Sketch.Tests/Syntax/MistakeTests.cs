@@ -29,6 +29,106 @@ public class MistakeTests
         Assert.Empty(Reading.File($"card \"x\"\nbase A2, of white\nrole {role}: {paint}\nfront\n  panel 2 x 3, of {role}\n").Findings);
     }
 
+    [Theory]
+    [InlineData("star 1, at the bottom", "bottom 1/4")]
+    [InlineData("star 1, at the top 1/2", "top 1/2")]
+    [InlineData("star 1, near the left edge, of gold", "left 1/4")]
+    [InlineData("star 1, in the top right corner", "upper right 1/4")]
+    [InlineData("star 1, in the bottom left-hand corner", "lower left 1/4")]
+    [InlineData("star 1, in the middle of the card", "centre")]
+    [InlineData("star 1, at the top centre", "top 1/4")]
+    [InlineData("star 1 of gold in the middle", ", centre")]
+    [InlineData("star 1 of gold at the top left", ", upper left 1/4")]
+    [InlineData("strip 1 high, across the bottom", "bottom 1/4")]
+    [InlineData("star 1, 1/2 from the left edge", "left 1/2")]
+    [InlineData("star 1, 1/2 from the top", "top 1/2")]
+    [InlineData("star 1, 1/2 down from the top", "top 1/2")]
+    [InlineData("strip 1/2 wide, down the left side", "left 1/4")]
+    public void A_place_in_everyday_words_becomes_a_clause(string line, string clause) =>
+        Assert.Equal(clause, Applied(line).Replacement);
+
+    [Theory]
+    [InlineData("units mm", "star 25, at the bottom", "bottom 6")]
+    [InlineData("units cm", "star 2.5, at the bottom", "bottom 0.6")]
+    public void A_place_without_a_distance_gets_one_in_the_units_of_the_file(string units, string line, string clause)
+    {
+        var (_, findings) = Reading.File($"card \"x\"\n{units}\nbase A2, of white\nfront\n  {line}\n");
+        Assert.Equal(clause, Assert.Single(findings).Replacement);
+    }
+
+    [Theory]
+    [InlineData("strip of gold 1 high", "strip 1 high, of gold")]
+    [InlineData("star of gold 1", "star 1, of gold")]
+    [InlineData("panel of gold, 3 x 2, left 1/4", "panel 3 x 2, of gold")]
+    [InlineData("gem star of gold, 1/4", "gem star 1/4, of gold")]
+    [InlineData("banner \"ahoy\", of gold, 3 x 1", "banner \"ahoy\" 3 x 1, of gold")]
+    public void A_size_among_the_clauses_goes_before_them(string line, string corrected) =>
+        Assert.Equal(corrected, Applied(line).Replacement);
+
+    [Theory]
+    [InlineData("mat of gold 1/8")]
+    [InlineData("mat, of gold, 1/8")]
+    public void The_size_of_a_mat_among_the_clauses_may_be_its_border(string line)
+    {
+        var (_, findings) = Reading.File($"card \"x\"\nbase A2, of white\nfront\n  star 2, of red\n    {line}\n");
+        Assert.Equal("Write mat +1/8 for both sides together, or mat, border 1/8 for each side.", Assert.Single(findings).Hint);
+    }
+
+    [Theory]
+    [InlineData("white panel 4 x 3", "panel 4 x 3, of white")]
+    [InlineData("3 gold star 1/2, in a row", "star 1/2, of gold")]
+    [InlineData("lamp: gold star 1 centre, raised 2 mm", "star 1 centre, of gold")]
+    public void A_colour_before_the_kind_goes_behind_it(string line, string corrected) =>
+        Assert.Equal(corrected, Applied(line).Replacement);
+
+    [Theory]
+    [InlineData("a panel 3 x 2")]
+    [InlineData("the star 1")]
+    [InlineData("lamp: a star 1")]
+    public void An_article_before_the_kind_is_removed_with_its_blank(string line) => Assert.Equal("", Applied(line).Replacement);
+
+    [Fact]
+    public void A_side_is_written_without_an_article() => Assert.Equal("", Applied("strip full x 1, along the bottom").Replacement);
+
+    [Theory]
+    [InlineData("circle 2 diameter", "")]
+    [InlineData("circle radius 1", null)]
+    public void The_size_of_a_circle_is_its_diameter(string line, string? replacement)
+    {
+        var mistake = Reading.Mistakes(line)[0];
+        Assert.Equal(("The size of a circle is its diameter.", replacement), (mistake.Message, mistake.Replacement));
+    }
+
+    [Theory]
+    [InlineData("paper sky: gulls blue", "role")]
+    [InlineData("colour sky: blue", "role")]
+    [InlineData("paper sky is blue", null)]
+    public void A_paper_that_is_named_in_a_card_is_a_role(string line, string? word)
+    {
+        var (_, findings) = Reading.File($"card \"x\"\nbase A2, of white\n{line}\nfront\n  star 1\n");
+        var mistake = Assert.Single(findings);
+        Assert.Equal((word, "Write role sky: and its paper or colour."), (mistake.Replacement, mistake.Hint));
+    }
+
+    [Fact]
+    public void A_size_after_the_title_goes_on_the_next_line()
+    {
+        const string text = "card \"x\" 5 x 7 in, fold top # a tent\nfront\n  star 1\n";
+        var mistake = Assert.Single(Reading.File(text).Findings);
+        var edit = new TextEdit(mistake.Location.Span, mistake.Replacement!);
+        Assert.StartsWith("card \"x\" \nbase 5 x 7 in, fold top # a tent\n", TextEdit.Apply(text, [edit]), StringComparison.Ordinal);
+    }
+
+    /// <summary>The only mistake of a line, which following its hint removes.</summary>
+    private static Finding Applied(string line)
+    {
+        string Card(string piece) => $"card \"x\"\nbase A2, of white\nfront\n  {piece}\n";
+        var mistake = Assert.Single(Reading.File(Card(line)).Findings);
+        var edit = new TextEdit(mistake.Location.Span, mistake.Replacement!);
+        Assert.Empty(Reading.File(TextEdit.Apply(Card(line), [edit])).Findings);
+        return mistake;
+    }
+
     [Fact]
     public void Words_on_a_line_of_their_own_become_a_text()
     {
@@ -45,6 +145,30 @@ public class MistakeTests
         var edit = new TextEdit(mistake.Location.Span, mistake.Replacement!);
         Assert.Empty(Reading.File(TextEdit.Apply(text, [edit]), "x.batch").Findings);
     }
+
+    [Theory]
+    [InlineData("make 12 gull.card", "Write make 12 of \"gull.card\".")]
+    [InlineData("make 12 of gull.card", "Write of \"gull.card\".")]
+    [InlineData("12 of gull.card", "Write make 12 of \"gull.card\".")]
+    [InlineData("12 x \"gull.card\"", "Write make 12 of \"gull.card\".")]
+    [InlineData("uses shelf.stash", "Write stash \"shelf.stash\".")]
+    public void A_line_of_a_batch_with_a_file_gets_its_words_and_quotes(string line, string hint)
+    {
+        var text = $"batch \"x\"\n{line}\n";
+        var mistake = Assert.Single(Reading.File(text, "x.batch").Findings);
+        Assert.Equal(hint, mistake.Hint);
+        var edit = new TextEdit(mistake.Location.Span, mistake.Replacement!);
+        Assert.Empty(Reading.File(TextEdit.Apply(text, [edit]), "x.batch").Findings);
+    }
+
+    [Fact]
+    public void A_file_name_ends_at_its_ending() => Assert.Equal("of \"gull.card\"",
+        Reading.File("batch \"x\"\nmake 12 gull.card in red and blue\n", "x.batch").Findings[0].Replacement);
+
+    [Fact]
+    public void A_line_of_a_stash_without_a_kind_gets_a_name_of_one_word() =>
+        Assert.Equal("Write paper navy-stars: 12 x 12, 3 sheets, with its own size and number.",
+            Assert.Single(Reading.File("stash \"x\"\nnavy stars 3 sheets\n", "x.stash").Findings).Hint);
 
     [Theory]
     [InlineData("x.card", "card \"x\"\nbase A2, of white\nrole sea: night/back\nfront\n  strip full x 1, of sea\n")]
@@ -103,12 +227,12 @@ public class MistakeTests
     [InlineData("star 2, top 1 left 1", "Expected a comma before 'left', or it does not belong here.",
         "Put a comma before 'left' if it starts a new clause.")]
     [InlineData("star 2, turn, of red", "Expected a number of degrees after turn, found ','.", "Write turn left 5, in degrees.")]
-    [InlineData("blue panel 2 x 3", "'blue' cannot come before panel.",
-        "Write panel, of blue if that is its paper, or blue: panel if that is its name.")]
+    [InlineData("gulls panel 2 x 3", "'gulls' cannot come before panel.",
+        "Write panel, of gulls if that is its paper, or gulls: panel if that is its name.")]
     [InlineData("3 gems heart 1/4", "'gems' is not a kind of piece.", "Write gem heart.")]
-    [InlineData("sky: blue panel 2 x 3", "'blue' cannot come before panel.", "Write panel, of blue if that is its paper.")]
-    [InlineData("3 gold star 1/2", "'gold' cannot come before star.",
-        "Write star, of gold if that is its paper, or gold: star if that is its name.")]
+    [InlineData("sky: gulls panel 2 x 3", "'gulls' cannot come before panel.", "Write panel, of gulls if that is its paper.")]
+    [InlineData("3 gulls star 1/2", "'gulls' cannot come before star.",
+        "Write star, of gulls if that is its paper, or gulls: star if that is its name.")]
     [InlineData("windwo circle 2", "A line cannot start with 'windwo'.", "Did you mean window?")]
     [InlineData("panel 4 by 3, of red", "Separate width and height with x, not 'by'.", "Write 4 x 3.")]
     [InlineData("panel 2 by 5/8, of red", "Separate width and height with x, not 'by'.", "Write 2 x 5/8.")]
