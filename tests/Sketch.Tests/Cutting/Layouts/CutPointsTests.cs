@@ -42,6 +42,11 @@ public sealed class CutPointsTests
         Assert.InRange(CutPoints.For([(7, 1000), (11, 1000)], 5000, 1000).Count, 200, 241);
 
     [Fact]
+    public void Without_room_for_all_sums_those_kept_are_still_sums_of_sides_that_are_wanted() => Assert.All(
+        Points(CutPoints.For([(7, 3), (11, 3), (5, 0)], 100, 12)), point => Assert.Contains(point,
+            from sevens in Enumerable.Range(0, 15) from elevens in Enumerable.Range(0, 10) select sevens * 7L + elevens * 11L));
+
+    [Fact]
     public void No_point_lies_beyond_the_distance() =>
         Assert.All(Points(CutPoints.For([(7, 1000), (11, 1000)], 1000, 200)), point => Assert.InRange(point, 0, 1000));
 

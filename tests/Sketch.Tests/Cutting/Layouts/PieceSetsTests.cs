@@ -42,6 +42,16 @@ public sealed class PieceSetsTests
         Assert.Equal(layouts, sets.Fullest(4, 6, limits).Count());
     }
 
+    // 3 x 2 beside 2 x 2 is as wide as 1 x 3 beside 4 x 3: the four fill 5 x 5, and no three of them a rectangle.
+    [Fact]
+    public void Four_pieces_without_waste_are_listed_even_if_no_three_are()
+    {
+        Kind[] kinds = [new(0, 4, 3, false, 1), new(1, 3, 2, false, 1), new(2, 2, 2, true, 1), new(3, 1, 3, false, 1)];
+        var noWaste = new PieceSets.Limits(0, []);
+        var sets = PieceSets.TryList(kinds, [(5, 5)], [1, 1, 1, 1], noWaste, Effort, Given.Work())!;
+        Assert.Equal([1, 1, 1, 1], Assert.Single(sets.Fullest(5, 5, noWaste)).Counts(4));
+    }
+
     [Theory]
     [InlineData(4, true)] // the best layout of 4 x 6 is worth 12, two pieces 8
     [InlineData(3, false)]

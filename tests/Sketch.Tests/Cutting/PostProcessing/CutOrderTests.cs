@@ -22,6 +22,18 @@ public sealed class CutOrderTests
     public void Of_equal_work_and_leftovers_the_leftover_is_cut_off_first() =>
         Assert.Equal([7, 4], Settings(CutOrder.For(Row, 20, 5, kerf: 0, smallestUse: 1, new HashSet<long> { 4 })));
 
+    // To cut off all that is below the columns is one cut less, but 5 is the side of no piece.
+    [Fact]
+    public void One_cut_more_is_less_work_than_a_new_setting_of_the_stop() =>
+        Assert.Equal([3, 3, 2, 3, 2], Settings(CutOrder.For(Columns(2), 6, 9, kerf: 0, smallestUse: 1, new HashSet<long> { 2, 3 })));
+
+    // Here it is two cuts less, which is as much work as a setting, so that the leftovers decide: one of 9 x 4, or three of 3 x 4.
+    [Theory]
+    [InlineData(4)]
+    [InlineData(5)] // none of use, however many there are
+    public void Two_cuts_more_are_as_much_work_as_a_new_setting_of_the_stop(long smallestUse) => Assert.Equal(
+        [5, 3, 3, 3, 3, 3], Settings(CutOrder.For(Columns(3), 9, 9, kerf: 0, smallestUse, new HashSet<long> { 2, 3 })));
+
     // A cut down leaves 7 x 9 and 3 x 4, one across 10 x 4 and 7 x 5.
     [Theory]
     [InlineData(0, 7, "3 5")]
@@ -59,6 +71,10 @@ public sealed class CutOrderTests
         Written(CutOrder.For(tree, width, height, kerf: 0, smallestUse: 1, _sides));
 
     private static IEnumerable<string> Written(Part part) => part.InOrder().OfType<PiecePart>().Select(p => $"{p.Width} x {p.Height}");
+
+    /// <summary>Columns side by side of a piece of 3 x 3 with one of 3 x 2 below it.</summary>
+    private static CutTree Columns(int count) => Enumerable.Repeat<CutTree>(new Join(SideBySide: false, Piece(3, 3), Piece(3, 2)), count)
+        .Aggregate((left, right) => new Join(SideBySide: true, left, right));
 
     private static Join Row => new(SideBySide: true, Piece(3), Piece(4));
 

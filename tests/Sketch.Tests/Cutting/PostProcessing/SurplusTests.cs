@@ -25,6 +25,15 @@ public sealed class SurplusTests
         Left((Offcut(0, 0), 2), (Sheet(0, 0, 0), 2), (Sheet(1, 1), 1)).Order(StringComparer.Ordinal));
 
     [Fact]
+    public void It_is_taken_from_the_offcut_of_which_the_smaller_share_is_covered()
+    {
+        // A square of 4 covers a third of 4 x 12 and half of 8 x 4.
+        var problem = GivenSheets.On12([(4, 4, 1)], (8, 4, 1), (4, 12, 1));
+        var left = Surplus.Remove([.. problem.Stocks.Skip(1).Select(stock => (problem.Row(stock, 0), 1))], problem);
+        Assert.Equal(problem.Stocks[1], Assert.Single(left).Pattern.Stock);
+    }
+
+    [Fact]
     public void As_much_as_possible_is_taken_from_the_same_sheets() => Assert.Equal(
         ["sheet 0,2 x 1", "sheet 1,0 x 1", "sheet 2,0 x 3"],
         Left((Sheet(0, 0), 5), (Sheet(1, 1), 1)).Order(StringComparer.Ordinal));

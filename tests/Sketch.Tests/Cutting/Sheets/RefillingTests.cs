@@ -50,6 +50,53 @@ public sealed class RefillingTests
     }
 
     [Fact]
+    public void One_piece_beyond_the_demand_is_dropped_too()
+    {
+        var problem = GivenSheets.On12((4, 4, 17));
+        var best = Refilled(problem, [(problem.Row(problem.Sheet, 0, 0, 0), 6)]).Best!;
+        Assert.Equal((2, 17), (best.Sheets, best.Uses.Sum(u => u.Times * u.Pattern.Counts[0])));
+    }
+
+    // Twelve strips fill a sheet. The single one has room above those on any other two sheets or more, which need all their sheets without
+    // it.
+    [Fact]
+    public void The_emptiest_sheet_is_among_those_that_are_filled_again()
+    {
+        var problem = GivenSheets.On12((1, 12, 111));
+        var incumbent = Begun(problem, [(Strips(problem, 11), 10), (Strips(problem, 1), 1)]);
+        new Refilling(problem, incumbent, Given.Work()).Run(mostFruitless: 1);
+        Assert.Equal(10, incumbent.Best!.Sheets);
+    }
+
+    // Six sheets of eleven strips still take six sheets, so one is saved only by going on with fuller ones beside an emptier one.
+    [Fact]
+    public void A_plan_with_as_many_sheets_but_fuller_ones_is_continued_with()
+    {
+        var problem = GivenSheets.On12((1, 12, 13 * 11));
+        Assert.Equal(12, Refilled(problem, [(Strips(problem, 11), 13)]).Best!.Sheets);
+    }
+
+    // At most one of the sheets is full before the end, so any three of them become two.
+    [Fact]
+    public void It_goes_on_as_long_as_each_attempt_saves_a_sheet()
+    {
+        var problem = GivenSheets.On12((4, 4, 18));
+        var incumbent = Begun(problem, problem.OneOnEach());
+        new Refilling(problem, incumbent, Given.Work()).Run(mostFruitless: 2);
+        Assert.Equal(2, incumbent.Best!.Sheets);
+    }
+
+    [Fact]
+    public void A_plan_that_is_proved_is_not_changed()
+    {
+        var problem = GivenSheets.On12((4, 4, 9));
+        var incumbent = Begun(problem, problem.OneOnEach());
+        incumbent.Settle();
+        new Refilling(problem, incumbent, Given.Work()).Run(Attempts);
+        Assert.Equal(9, incumbent.Best!.Sheets);
+    }
+
+    [Fact]
     public void A_plan_that_leaves_pieces_out_is_not_changed()
     {
         var problem = GivenSheets.On12((4, 4, 9));
@@ -75,6 +122,8 @@ public sealed class RefillingTests
             problem.CanBeCut(best.Uses);
             Assert.InRange(best.Sheets, SheetBound.ByArea(problem), problem.Demand.Sum());
         }, iter: 40);
+
+    private static Pattern Strips(Reduced problem, int count) => problem.Row(problem.Sheet, new int[count]);
 
     private static Incumbent Refilled(Reduced problem, (Pattern Pattern, int Times)[] plan)
     {

@@ -1,3 +1,5 @@
+using CsCheck;
+using Sketch.Cutting.Layouts;
 using Sketch.Cutting.Sheets;
 using Xunit;
 
@@ -67,6 +69,66 @@ public sealed class RoundingTests
         Assert.Equal(sheets, Rounded(back, singles).Sheets);
     }
 
+    // A square of 8 with a strip at its side and one above it cover a sheet.
+    [Fact]
+    public void Without_whole_parts_all_is_filled_by_the_value_of_the_pieces()
+    {
+        var problem = GivenSheets.On12((8, 8, 3), (4, 12, 3), (8, 4, 3));
+        var incumbent = Begun(problem);
+        new Rounding(problem, incumbent, Given.Work()).Run([], [64, 48, 32], back: 0, rounds: 2);
+        Assert.Equal(3, incumbent.Best!.Sheets);
+        problem.CanBeCut(incumbent.Best.Uses);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    public void Diving_into_fractions_gives_a_whole_plan(int back)
+    {
+        // Two sheets of six strips each, and of nine squares each two and five ninths.
+        var problem = GivenSheets.On12((4, 4, 23), (2, 12, 12));
+        var (incumbent, generation) = (Begun(problem), Generation(problem));
+        var (bound, use) = generation.Run(problem.Demand, problem.OnHand(), Given.Work());
+        new Rounding(problem, incumbent, Given.Work()).Dive(generation, use, back);
+        Assert.Equal((5, 5, 0), (bound, incumbent.Best!.Sheets, incumbent.Best.LeftOut));
+        problem.CanBeCut(incumbent.Best.Uses);
+    }
+
+    [Fact]
+    public void Any_fractions_become_a_plan_that_can_be_cut() =>
+        Gen.Select(Gen.Int[1, 12], Gen.Int[1, 12], Gen.Int[1, 5]).Array[1, 4].Sample(pieces =>
+        {
+            var problem = GivenSheets.On12([.. pieces.Select(p => ((double)p.Item1, (double)p.Item2, p.Item3))], (6, 5, 2));
+            var (incumbent, generation) = (Begun(problem), Generation(problem));
+            var (bound, use) = generation.Run(problem.Demand, problem.OnHand(), Given.Work());
+            var rounding = new Rounding(problem, incumbent, Given.Work());
+            rounding.Run(use, generation.Prices, back: 1, rounds: 3);
+            rounding.Dive(generation, use, back: 0);
+            problem.CanBeCut(incumbent.Best!.Uses);
+            Assert.InRange(incumbent.Best.Sheets, bound, problem.Demand.Sum());
+        }, iter: 20);
+
+    private static Incumbent Begun(Reduced problem)
+    {
+        var incumbent = new Incumbent(problem, null);
+        incumbent.Offer(problem.OneOnEach());
+        return incumbent;
+    }
+
+    private static ColumnGeneration Generation(Reduced problem)
+    {
+        var pool = new PatternPool();
+        foreach (var (pattern, _) in problem.OneOnEach())
+        {
+            pool.Add(pattern);
+        }
+
+        return new(problem, new(Points(w => w.Width), Points(w => w.Height), problem.Kinds), pool);
+
+        CutPoints Points(Func<(long Width, long Height), long> side) =>
+            CutPoints.For(problem.Kinds.SelectMany(k => k.Ways().Select(w => (side(w), k.Demand))), problem.Sheet.Width, 200);
+    }
+
     private WholePlan AtOnce(params (Pattern Pattern, double Times)[] use)
     {
         var incumbent = new Incumbent(_problem, null);
@@ -77,8 +139,7 @@ public sealed class RoundingTests
 
     private WholePlan Rounded(int back, params (Pattern Pattern, double Times)[] use)
     {
-        var incumbent = new Incumbent(_problem, null);
-        incumbent.Offer(_problem.OneOnEach());
+        var incumbent = Begun(_problem);
         new Rounding(_problem, incumbent, Given.Work()).Run(use, [1], back, rounds: 2);
         _problem.CanBeCut(incumbent.Best!.Uses);
         return incumbent.Best;

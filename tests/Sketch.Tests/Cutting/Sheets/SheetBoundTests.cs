@@ -75,6 +75,10 @@ public sealed class SheetBoundTests
         Assert.Equal(sheets, ByValue(GivenSheets.On12((4, 4, squares)), isExact, 1));
 
     [Fact]
+    public void By_value_a_single_piece_needs_a_sheet_however_little_it_is_worth() =>
+        Assert.Equal(1, ByValue(GivenSheets.On12((4, 4, 1)), isExact: true, 1));
+
+    [Fact]
     public void By_value_an_offcut_saves_what_it_can_hold() =>
         Assert.Equal(1, ByValue(GivenSheets.On12([(4, 4, 11)], (8, 5, 1)), isExact: true, 1));
 

@@ -48,6 +48,30 @@ public sealed class SheetSearchTests
         Assert.Equal(4, SheetSearch.Within(problem, 4, Given.Work()).Sheets);
     }
 
+    // Four squares of 5 x 5 fill a sheet. A plain plan has the two sheets that are needed; that one is not enough takes more to prove.
+    [Fact]
+    public void A_search_ends_once_the_sheets_allowed_are_enough()
+    {
+        var problem = GivenSheets.On12((5, 5, 5));
+        Assert.Equal(2, SheetSearch.Within(problem, 2, Given.Work()).Sheets);
+        Assert.InRange(Spent(work => SheetSearch.Within(problem, 2, work)), 0, Spent(work => SheetSearch.Within(problem, 1, work)) / 2);
+    }
+
+    [Fact]
+    public void A_search_ends_once_it_is_proved_that_the_sheets_allowed_are_too_few()
+    {
+        // By area three sheets are needed; that four are takes more to prove.
+        var problem = GivenSheets.On12((5, 5, 13));
+        Assert.InRange(Spent(work => SheetSearch.Within(problem, 2, work)), 0, Spent(work => SheetSearch.Within(problem, 3, work)) / 2);
+    }
+
+    private static long Spent(Action<WorkBudget> search)
+    {
+        var work = Given.Work();
+        search(work);
+        return WorkBudget.Usual - work.Left;
+    }
+
     private sealed class Heard : IProgress<PlanProgress>
     {
         public List<PlanProgress> All { get; } = [];
