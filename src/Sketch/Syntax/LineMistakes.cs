@@ -245,6 +245,14 @@ internal static class LineMistakes
         }
 
         var hasColon = cursor.Peek(2).Kind == TokenKind.Colon;
+        var paint = cursor.Peek(3);
+        if (hasColon && paint.Kind != TokenKind.Colour && !BuiltIn.PatternWords.Contains(paint.Text)
+            && !ColourWords.TryGet(paint.Text, out _))
+        {
+            // Before a size it is a line of a stash whose first line cannot be read.
+            return false;
+        }
+
         cursor.Fail(FindingCatalogue.UnknownLine, word.Span, "A card names its papers by roles.",
             $"Write role {name.Text}: and its paper or colour.", hasColon ? "role" : null);
         return true;

@@ -100,7 +100,7 @@ public class MistakeTests
     }
 
     [Theory]
-    [InlineData("paper sky: gulls blue", "role")]
+    [InlineData("paper sky: waves blue", "role")]
     [InlineData("colour sky: blue", "role")]
     [InlineData("paper sky is blue", null)]
     public void A_paper_that_is_named_in_a_card_is_a_role(string line, string? word)
@@ -109,6 +109,13 @@ public class MistakeTests
         var mistake = Assert.Single(findings);
         Assert.Equal((word, "Write role sky: and its paper or colour."), (mistake.Replacement, mistake.Hint));
     }
+
+    [Theory]
+    [InlineData("paper sky: 12 x 12")]
+    [InlineData("cardstock cream: A4")]
+    public void A_line_of_a_stash_whose_first_line_is_misspelt_is_no_role(string line) =>
+        Assert.DoesNotContain(Reading.File($"satsh \"x\"\n{line}, 4 sheets\n").Findings,
+            f => f.Hint.Contains("role", StringComparison.Ordinal));
 
     [Fact]
     public void A_size_after_the_title_goes_on_the_next_line()
