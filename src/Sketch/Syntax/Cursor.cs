@@ -235,12 +235,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
 
     public PathSyntax? Path(string hint)
     {
-        if (Current.Is("the") && Next.Kind == TokenKind.Word)
-        {
-            Report(FindingCatalogue.LeftOver, Current.Span, "Write a name without 'the'.", "Remove 'the'.", "");
-            Position++;
-        }
-
+        TakeThe("a name");
         var first = Name("a piece's name", hint);
         if (first is null)
         {
@@ -259,6 +254,16 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
         }
 
         return new([.. names]);
+    }
+
+    /// <summary>Takes and reports the word the before a word that stands without it.</summary>
+    private void TakeThe(string before)
+    {
+        if (Current.Is("the") && Next.Kind == TokenKind.Word)
+        {
+            Report(FindingCatalogue.LeftOver, Current.Span, $"Write {before} without 'the'.", "Remove 'the'.", "");
+            Position++;
+        }
     }
 
     public QuotedSyntax? Quoted(string hint)
@@ -287,12 +292,7 @@ internal sealed class Cursor(ParseState file, LogicalLine line)
 
     public Edge? ExpectEdge(string hint)
     {
-        if (Current.Is("the") && Next.Kind == TokenKind.Word)
-        {
-            Report(FindingCatalogue.LeftOver, Current.Span, "Write a side without 'the'.", "Remove 'the'.", "");
-            Position++;
-        }
-
+        TakeThe("a side");
         var edge = TakeEdge();
         if (edge is null)
         {

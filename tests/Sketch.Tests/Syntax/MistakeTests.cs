@@ -122,17 +122,19 @@ public class MistakeTests
     {
         const string text = "card \"x\" 5 x 7 in, fold top # a tent\nfront\n  star 1\n";
         var mistake = Assert.Single(Reading.File(text).Findings);
-        var edit = new TextEdit(mistake.Location.Span, mistake.Replacement!);
-        Assert.StartsWith("card \"x\" \nbase 5 x 7 in, fold top # a tent\n", TextEdit.Apply(text, [edit]), StringComparison.Ordinal);
+        Assert.StartsWith("card \"x\" \nbase 5 x 7 in, fold top # a tent\n", Followed(text, mistake), StringComparison.Ordinal);
     }
+
+    /// <summary>The text after the change that a finding offers.</summary>
+    private static string Followed(string text, Finding finding) =>
+        TextEdit.Apply(text, [new(finding.Location.Span, finding.Replacement!)]);
 
     /// <summary>The only mistake of a line, which following its hint removes.</summary>
     private static Finding Applied(string line)
     {
         string Card(string piece) => $"card \"x\"\nbase A2, of white\nfront\n  {piece}\n";
         var mistake = Assert.Single(Reading.File(Card(line)).Findings);
-        var edit = new TextEdit(mistake.Location.Span, mistake.Replacement!);
-        Assert.Empty(Reading.File(TextEdit.Apply(Card(line), [edit])).Findings);
+        Assert.Empty(Reading.File(Followed(Card(line), mistake)).Findings);
         return mistake;
     }
 
@@ -149,8 +151,7 @@ public class MistakeTests
         const string text = "batch \"x\"\nmake 12 \"gull.card\"\n";
         var mistake = Assert.Single(Reading.File(text, "x.batch").Findings);
         Assert.Equal("Write make 12 of \"gull.card\".", mistake.Hint);
-        var edit = new TextEdit(mistake.Location.Span, mistake.Replacement!);
-        Assert.Empty(Reading.File(TextEdit.Apply(text, [edit]), "x.batch").Findings);
+        Assert.Empty(Reading.File(Followed(text, mistake), "x.batch").Findings);
     }
 
     [Theory]
@@ -164,8 +165,7 @@ public class MistakeTests
         var text = $"batch \"x\"\n{line}\n";
         var mistake = Assert.Single(Reading.File(text, "x.batch").Findings);
         Assert.Equal(hint, mistake.Hint);
-        var edit = new TextEdit(mistake.Location.Span, mistake.Replacement!);
-        Assert.Empty(Reading.File(TextEdit.Apply(text, [edit]), "x.batch").Findings);
+        Assert.Empty(Reading.File(Followed(text, mistake), "x.batch").Findings);
     }
 
     [Fact]
@@ -184,8 +184,7 @@ public class MistakeTests
     {
         var mistake = Assert.Single(Reading.File(text, path).Findings);
         Assert.Equal("Write night, back.", mistake.Hint);
-        var edit = new TextEdit(mistake.Location.Span, mistake.Replacement!);
-        Assert.Empty(Reading.File(TextEdit.Apply(text, [edit]), path).Findings);
+        Assert.Empty(Reading.File(Followed(text, mistake), path).Findings);
     }
 
     [Theory]
@@ -381,7 +380,7 @@ public class MistakeTests
         var text = $"stash \"x\"\n{line}\n";
         var mistake = Assert.Single(Reading.File(text, "x.stash").Findings);
         Assert.Equal(hint, mistake.Hint);
-        Assert.Empty(Reading.File(TextEdit.Apply(text, [new(mistake.Location.Span, mistake.Replacement!)]), "x.stash").Findings);
+        Assert.Empty(Reading.File(Followed(text, mistake), "x.stash").Findings);
     }
 
     [Fact]

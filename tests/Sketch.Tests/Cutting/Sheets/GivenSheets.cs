@@ -1,4 +1,6 @@
+using CsCheck;
 using Sketch.Cutting.Layouts;
+using Sketch.Cutting.Model;
 using Sketch.Cutting.Sheets;
 using Xunit;
 
@@ -13,6 +15,19 @@ internal static class GivenSheets
         (double Width, double Height, int Count)[] pieces, params (double Width, double Height, int Count)[] offcuts) =>
         Reduced.From(Given.Problem(Given.Sheet(12, 12), [.. pieces.Select(p => (Given.Inches(p.Width, p.Height), p.Count, true))])
             .With([.. offcuts.Select(o => (Given.Inches(o.Width, o.Height), o.Count))]));
+
+    /// <summary>Random problems small enough for brute force: a few pieces and offcuts, in nanometres.</summary>
+    /// <param name="sheet">The longest side of a sheet; the shortest is 4.</param>
+    /// <param name="piece">The longest side of a piece.</param>
+    /// <param name="offcut">The longest side of an offcut.</param>
+    public static Gen<CuttingProblem> Random(int sheet, int piece, int offcut) =>
+        from width in Gen.Int[4, sheet]
+        from height in Gen.Int[4, sheet]
+        from pieces in Gen.Select(Gen.Int[1, piece], Gen.Int[1, piece], Gen.Int[1, 2], Gen.Bool).Array[1, 3]
+        from offcuts in Gen.Select(Gen.Int[1, offcut], Gen.Int[1, offcut], Gen.Int[1, 2]).Array[0, 2]
+        select new CuttingProblem(
+            new(new(new(width), new(height)), default), [.. offcuts.Select(o => new OffcutStock(new(new(o.Item1), new(o.Item2)), o.Item3))],
+            [.. pieces.Select((p, i) => new PieceDemand($"p{i}", new(new(p.Item1), new(p.Item2)), p.Item3, p.Item4))]);
 
     /// <summary>A layout with pieces side by side, as their kinds.</summary>
     public static Pattern Row(this Reduced problem, Stock stock, params int[] kinds) => new(stock, kinds

@@ -14,14 +14,7 @@ public sealed class ListingTests
 {
     private const long Effort = 1_000_000;
 
-    private static readonly Gen<CuttingProblem> Small =
-        from width in Gen.Int[4, 8]
-        from height in Gen.Int[4, 8]
-        from pieces in Gen.Select(Gen.Int[1, 4], Gen.Int[1, 4], Gen.Int[1, 2], Gen.Bool).Array[1, 3]
-        from offcuts in Gen.Select(Gen.Int[1, 6], Gen.Int[1, 6], Gen.Int[1, 2]).Array[0, 2]
-        select new CuttingProblem(
-            new(new(new(width), new(height)), default), [.. offcuts.Select(o => new OffcutStock(new(new(o.Item1), new(o.Item2)), o.Item3))],
-            [.. pieces.Select((p, i) => new PieceDemand($"p{i}", new(new(p.Item1), new(p.Item2)), p.Item3, p.Item4))]);
+    private static readonly Gen<CuttingProblem> Small = GivenSheets.Random(8, 4, 6);
 
     [Fact]
     public void The_fewest_sheets_are_found_and_proved() =>

@@ -12,14 +12,7 @@ namespace Sketch.Tests.Cutting.Sheets;
 /// </summary>
 public sealed class SheetBoundTests
 {
-    private static readonly Gen<CuttingProblem> Small =
-        from width in Gen.Int[4, 9]
-        from height in Gen.Int[4, 9]
-        from pieces in Gen.Select(Gen.Int[1, 9], Gen.Int[1, 9], Gen.Int[1, 2], Gen.Bool).Array[1, 3]
-        from offcuts in Gen.Select(Gen.Int[1, 10], Gen.Int[1, 10], Gen.Int[1, 2]).Array[0, 2]
-        select new CuttingProblem(
-            new(new(new(width), new(height)), default), [.. offcuts.Select(o => new OffcutStock(new(new(o.Item1), new(o.Item2)), o.Item3))],
-            [.. pieces.Select((p, i) => new PieceDemand($"p{i}", new(new(p.Item1), new(p.Item2)), p.Item3, p.Item4))]);
+    private static readonly Gen<CuttingProblem> Small = GivenSheets.Random(9, 9, 10);
 
     [Theory]
     [InlineData(0, 0)]
